@@ -1,0 +1,27 @@
+package plumeline.optics;
+
+/// Range checks of arguments: a breach is our own bug, so it throws.
+final class Ranges {
+    private Ranges() {}
+
+    static double checkPositive(double value, String name) {
+        check(value > 0 && value < Double.POSITIVE_INFINITY, name, value, "finite and greater than 0");
+        return value;
+    }
+
+    static double checkNotNegative(double value, String name) {
+        check(value >= 0 && value < Double.POSITIVE_INFINITY, name, value, "finite and not negative");
+        return value;
+    }
+
+    static double checkAbove(double value, double limit, String name) {
+        check(value > limit && value < Double.POSITIVE_INFINITY, name, value, "finite and greater than " + limit);
+        return value;
+    }
+
+    static void check(boolean allowed, String name, double value, String range) {
+        if (!allowed) {
+            throw new IllegalArgumentException(name + " is " + value + "; must be " + range);
+        }
+    }
+}
