@@ -1,0 +1,78 @@
+package plumeline.plan;
+
+import java.util.List;
+import java.util.Optional;
+import plumeline.text.Node;
+
+/// A whole plan, read without problems.
+///
+/// @param source the file's name and text as read, and its tree
+/// @param film the film's own facts
+/// @param deliveries what is delivered, in the order written
+/// @param things the crew's products, without variants merged, in the order written
+/// @param kit cameras, lenses, lights, machines, tanks, inks and pieces
+/// @param shots the shots in the order written
+/// @param cutList how the shots are cut together, with cues and titles
+/// @param wants the film's own wants, ids `film.1` and on
+public record Plan(
+        Source source,
+        Film film,
+        List<Delivery> deliveries,
+        List<Thing> things,
+        Kit kit,
+        List<Shot> shots,
+        CutList cutList,
+        List<WantLine> wants) {
+
+    /// The text that a plan was read from.
+    ///
+    /// @param file the file's name as given by the caller
+    /// @param text the whole text
+    /// @param root the text as a tree
+    public record Source(String file, String text, Node.Mapping root) {}
+
+    /// The film's cut with what lies on it.
+    ///
+    /// @param cuts the cut's entries in their order; empty where the plan has no `cut`
+    /// @param cues the sound cues
+    /// @param titles the titles, one entry a shot and language
+    public record CutList(List<Cut> cuts, List<Cue> cues, List<Title> titles) {
+        /// Copies the lists.
+        public CutList {
+            cuts = List.copyOf(cuts);
+            cues = List.copyOf(cues);
+            titles = List.copyOf(titles);
+        }
+    }
+
+    /// Copies the lists.
+    public Plan {
+        deliveries = List.copyOf(deliveries);
+        things = List.copyOf(things);
+        shots = List.copyOf(shots);
+        wants = List.copyOf(wants);
+    }
+
+    /// Finds a shot by its name.
+    ///
+    /// @param name the shot's name
+    /// @return the shot, empty where the plan has none of that name
+    public Optional<Shot> findShot(String name) {
+        return shots.stream().filter(s -> s.name().equals(name)).findFirst();
+    }
+
+    /// Finds a delivery by its name.
+    ///
+    /// @param name the delivery's name
+    /// @return the delivery, empty where the plan has none of that name
+    public Optional<Delivery> findDelivery(String name) {
+        return deliveries.stream().filter(d -> d.name().equals(name)).findFirst();
+    }
+
+    /// Gives the cut's entries, in their order.
+    ///
+    /// @return the entries; empty where the plan has no `cut`
+    public List<Cut> cuts() {
+        return cutList.cuts();
+    }
+}
