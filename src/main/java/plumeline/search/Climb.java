@@ -1,0 +1,234 @@
+package plumeline.search;
+
+import java.util.Arrays;
+import java.util.List;
+
+/// Climbs from one start to the nearest place where the least share can't be raised further, then raises the next.
+///
+/// Each step solves a linear programme in a box of trusted moves; the box grows where the prediction was right and shrinks
+/// where it was not (sequential linear programming with a trust region; the answer of a max–min problem usually lies at a
+/// corner of as many parts as there are free marks, where such steps converge quickly).
+final class Climb {
+    private static final int STEPS = 40;
+    private static final int ROUNDS = 4;
+    private static final double LEVEL_TOLERANCE = 2e-3;
+
+    private final List<Axis> axes;
+    private final Margins margins;
+    private final int[] free;
+    private Slopes here;
+    /// What each settled part must keep, as a share; NaN while it is still being raised.
+    private final double[] kept;
+
+    private Climb(List<Axis> axes, Margins margins, double[] start) {
+        this.axes = axes;
+        this.margins = margins;
+        this.free = freeAxes(axes);
+        this.here = Slopes.at(axes, margins, clamped(axes, start));
+        this.kept = new double[here.margins.length];
+        Arrays.fill(kept, Double.NaN);
+    }
+
+    static double[] from(List<Axis> axes, Margins margins, double[] start, boolean refine) {
+        Climb climb = new Climb(axes, margins, start);
+        int rounds = refine ? ROUNDS : 1;
+        for (int round = 0; round < rounds && climb.anyRaised(); round++) {
+            climb.raise();
+            climb.settle();
+        }
+        return climb.here.values;
+    }
+
+    /// Gives the least share at a place, by slopes taken there.
+    static double height(List<Axis> axes, Margins margins, double[] values) {
+        Slopes slopes = Slopes.at(axes, margins, values);
+        return slopes.least(slopes.margins);
+    }
+
+    private void raise() {
+        double[] box = new double[free.length];
+        for (int i = 0; i < free.length; i++) {
+            Axis axis = axes.get(free[i]);
+            box[i] = Math.min(
+                    (axis.high() - axis.low()) / 4, 40 * Math.max(axis.placingError(), axis.step()));
+        }
+        for (int step = 0; step < STEPS; step++) {
+            double now = merit(here, here.margins);
+            double[] move = bestMove(box, now);
+            if (move.length == 0 && free.length > 0) {
+                shrink(box, 0.25);
+            } else {
+                double predicted = merit(here, predictedMargins(move)) - now;
+                if (predicted < 1e-4) {
+                    return;
+                }
+                take(move, box, now, predicted);
+            }
+            if (isSmall(box)) {
+                return;
+            }
+        }
+    }
+
+    private void take(double[] move, double[] box, double now, double predicted) {
+        double[] there = here.values.clone();
+        for (int i = 0; i < free.length; i++) {
+            there[free[i]] = Math.clamp(there[free[i]] + move[i], axes.get(free[i]).low(), axes.get(free[i]).high());
+        }
+        double gained = merit(here, margins.at(there)) - now;
+        if (gained > 0.1 * predicted) {
+            Slopes next = Slopes.at(axes, margins, there);
+            if (merit(next, next.margins) > now) {
+                here = next;
+                shrink(box, gained > 0.7 * predicted ? 2 : 1);
+                return;
+            }
+        }
+        shrink(box, 0.35);
+    }
+
+    private double[] bestMove(double[] box, double now) {
+        Programme programme = programme(box, Math.min(now, 0) - 1);
+        for (int p = 0; p < here.margins.length; p++) {
+            if (!Double.isNaN(kept[p])) {
+                programme.hold(here.margins[p], freeSlope(p), Math.min(here.margins[p], kept[p] * here.feel[p]));
+            } else if (!here.isFlat(p)) {
+                programme.raise(here.margins[p], freeSlope(p), here.feel[p]);
+            } else if (here.margins[p] >= 0) {
+                programme.hold(here.margins[p], freeSlope(p), 0);
+            }
+        }
+        return programme.best(Search.LOOSE);
+    }
+
+    private Programme programme(double[] box, double baseShare) {
+        double[] low = new double[free.length];
+        double[] high = new double[free.length];
+        for (int i = 0; i < free.length; i++) {
+            Axis axis = axes.get(free[i]);
+            low[i] = Math.max(-box[i], axis.low() - here.values[free[i]]);
+            high[i] = Math.min(box[i], axis.high() - here.values[free[i]]);
+        }
+        return new Programme(low, high, baseShare);
+    }
+
+    private double[] freeSlope(int part) {
+        double[] slope = new double[free.length];
+        for (int i = 0; i < free.length; i++) {
+            slope[i] = here.slope[part][free[i]];
+        }
+        return slope;
+    }
+
+    private double[] predictedMargins(double[] move) {
+        double[] predicted = here.margins.clone();
+        for (int p = 0; p < predicted.length; p++) {
+            for (int i = 0; i < free.length; i++) {
+                predicted[p] += here.slope[p][free[i]] * move[i];
+            }
+        }
+        return predicted;
+    }
+
+    /// The least share among the parts still being raised, less a fine for every settled part that lost what it had.
+    private double merit(Slopes scale, double[] at) {
+        double least = Search.LOOSE;
+        double fine = 0;
+        for (int p = 0; p < at.length; p++) {
+            double share = scale.share(p, at[p]);
+            if (Double.isNaN(kept[p])) {
+                least = Math.min(least, share);
+            } else {
+                fine += Math.max(0, kept[p] - share);
+            }
+        }
+        return least - 20 * fine;
+    }
+
+    /// Settles the parts that stand at the least share and can't be raised alone, so that the next round raises the others.
+    private void settle() {
+        double least = merit(here, here.margins);
+        boolean[] lowest = new boolean[kept.length];
+        boolean[] stuck = new boolean[kept.length];
+        boolean anyStuck = false;
+        for (int p = 0; p < kept.length; p++) {
+            lowest[p] = Double.isNaN(kept[p]) && here.share(p, here.margins[p]) <= least + LEVEL_TOLERANCE;
+            stuck[p] = lowest[p] && (least >= Search.LOOSE || isStuck(p, least));
+            anyStuck |= stuck[p];
+        }
+        for (int p = 0; p < kept.length; p++) {
+            if (stuck[p] || (lowest[p] && !anyStuck)) {
+                kept[p] = here.share(p, here.margins[p]) - LEVEL_TOLERANCE;
+            }
+        }
+    }
+
+    /// Tells whether a part can't be raised, to first order, while all others keep the least share.
+    private boolean isStuck(int part, double least) {
+        if (here.isFlat(part)) {
+            return true;
+        }
+        double[] box = new double[free.length];
+        for (int i = 0; i < free.length; i++) {
+            box[i] = axes.get(free[i]).step() * 5;
+        }
+        Programme programme = programme(box, least - 1);
+        for (int p = 0; p < here.margins.length; p++) {
+            if (p == part) {
+                programme.raise(here.margins[p], freeSlope(p), here.feel[p]);
+            } else {
+                double level = (Double.isNaN(kept[p]) ? least : kept[p]) * here.feel[p];
+                programme.hold(here.margins[p], freeSlope(p), Math.min(here.margins[p], level));
+            }
+        }
+        double[] move = programme.best(Search.LOOSE);
+        if (move.length == 0) {
+            return true;
+        }
+        double raised = here.share(part, predictedMargins(move)[part]);
+        return raised < here.share(part, here.margins[part]) + 4 * LEVEL_TOLERANCE;
+    }
+
+    private boolean anyRaised() {
+        for (double level : kept) {
+            if (Double.isNaN(level)) {
+                return free.length > 0;
+            }
+        }
+        return false;
+    }
+
+    private boolean isSmall(double[] box) {
+        for (int i = 0; i < free.length; i++) {
+            if (box[i] > axes.get(free[i]).step() * 1e-3) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static void shrink(double[] box, double factor) {
+        for (int i = 0; i < box.length; i++) {
+            box[i] *= factor;
+        }
+    }
+
+    private static int[] freeAxes(List<Axis> axes) {
+        int[] all = new int[axes.size()];
+        int count = 0;
+        for (int a = 0; a < axes.size(); a++) {
+            if (axes.get(a).isFree()) {
+                all[count++] = a;
+            }
+        }
+        return Arrays.copyOf(all, count);
+    }
+
+    private static double[] clamped(List<Axis> axes, double[] start) {
+        double[] values = start.clone();
+        for (int a = 0; a < values.length; a++) {
+            values[a] = Math.clamp(values[a], axes.get(a).low(), axes.get(a).high());
+        }
+        return values;
+    }
+}

@@ -1,0 +1,96 @@
+package plumeline.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/// Margins in, marks with leeway out.
+public final class Search {
+    /// The share (margin in placing errors of everything at once) above which a part counts as loose and is left alone.
+    public static final double LOOSE = 1000;
+
+    /// How many starts besides the given ones are looked at before climbing.
+    private static final int SCATTERED = 48;
+
+    private static final int CLIMBED = 3;
+
+    private Search() {}
+
+    /// Finds where the free axes should stand so that everything may be off together by as many placing errors as can be;
+    /// ties go to the next tightest part. Free axes end on whole steps. Locked axes never move.
+    ///
+    /// The least share is raised from several starts (the given seeds, then a fixed scatter over the free ranges) by
+    /// sequential linear programming; a local optimum of the best start is what it finds, not a proven global one.
+    ///
+    /// @param axes the marks
+    /// @param margins the parts' margins
+    /// @param seeds starts that the caller thinks are good, each a value an axis; may be empty
+    /// @return a value an axis, in the axes' order
+    public static double[] solve(List<Axis> axes, Margins margins, List<double[]> seeds) {
+        double[] as = values(axes);
+        if (axes.stream().noneMatch(Axis::isFree) || margins.at(as).length == 0) {
+            return snapped(axes, as);
+        }
+        List<double[]> starts = new ArrayList<>(seeds);
+        starts.add(as);
+        starts.addAll(Scatter.over(axes, SCATTERED));
+        Slopes scale = Slopes.at(axes, margins, starts.getFirst());
+        starts.sort(Comparator.comparingDouble(start -> -scale.least(margins.at(start))));
+        double[] best = as;
+        double height = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < Math.min(CLIMBED, starts.size()); i++) {
+            double[] top = Climb.from(axes, margins, starts.get(i), false);
+            double reached = Climb.height(axes, margins, top);
+            if (reached > height + 1e-6) {
+                best = top;
+                height = reached;
+            }
+        }
+        best = Climb.from(axes, margins, best, true);
+        return Steps.settle(axes, margins, best);
+    }
+
+    /// Gives the connected interval round an axis's value in which no part fails, the others as set; see [Leeway].
+    ///
+    /// @param axes the marks
+    /// @param margins the parts' margins, all of which hold at `values`
+    /// @param values where the marks stand
+    /// @param axis which axis to move
+    /// @return both sides; zero where a part fails already
+    public static Leeway leeway(List<Axis> axes, Margins margins, double[] values, int axis) {
+        return new Leeway(
+                Edge.find(axes.get(axis), margins, values, axis, -1), Edge.find(axes.get(axis), margins, values, axis, 1));
+    }
+
+    /// Gives how far everything may be off together, in placing errors.
+    ///
+    /// @param axes the marks, locked ones too
+    /// @param margins the parts' margins
+    /// @param values where the marks stand
+    /// @return the number of placing errors, 0 where a part fails, at most [#LOOSE]
+    public static double together(List<Axis> axes, Margins margins, double[] values) {
+        return Together.at(axes, margins, values);
+    }
+
+    /// Gives where the axes stand.
+    ///
+    /// @param axes the marks
+    /// @return a value an axis
+    public static double[] values(List<Axis> axes) {
+        double[] values = new double[axes.size()];
+        for (int a = 0; a < values.length; a++) {
+            values[a] = axes.get(a).value();
+        }
+        return values;
+    }
+
+    private static double[] snapped(List<Axis> axes, double[] values) {
+        double[] snapped = values.clone();
+        for (int a = 0; a < snapped.length; a++) {
+            if (axes.get(a).isFree()) {
+                snapped[a] = Steps.snap(axes.get(a), snapped[a]);
+            }
+        }
+        return snapped;
+    }
+}
