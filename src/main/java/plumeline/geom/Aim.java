@@ -1,0 +1,58 @@
+package plumeline.geom;
+
+/// A lens point and where it looks; never rolled.
+///
+/// @param eye the lens point (entrance pupil), table frame, metres
+/// @param turnRadians turn, radians; 0 looks along +y, positive clockwise seen from above
+/// @param tiltRadians tilt, radians, positive up, between −π/2 and π/2
+public record Aim(Vec eye, double turnRadians, double tiltRadians) {
+    /// Checks the numbers.
+    public Aim {
+        if (!Double.isFinite(eye.x() + eye.y() + eye.z() + turnRadians) || !(Math.abs(tiltRadians) <= Math.PI / 2)) {
+            throw new IllegalArgumentException("an aim needs a finite place and turn, and a tilt within a quarter turn");
+        }
+    }
+
+    /// Aims from a place at another.
+    ///
+    /// @param eye the lens point, metres
+    /// @param target what shall be in the middle of the picture, metres
+    /// @return the aim; turn 0 where the target is straight above or below
+    public static Aim toward(Vec eye, Vec target) {
+        Vec way = target.minus(eye);
+        double flat = Math.hypot(way.x(), way.y());
+        if (!(way.lengthMetres() > 0)) throw new IllegalArgumentException("an aim needs a target away from the lens point");
+        return new Aim(eye, flat > 0 ? Math.atan2(way.x(), way.y()) : 0, Math.atan2(way.z(), flat));
+    }
+
+    /// Gives the direction of the optical axis.
+    ///
+    /// @return unit vector
+    public Vec forward() {
+        double c = Math.cos(tiltRadians);
+        return new Vec(Math.sin(turnRadians) * c, Math.cos(turnRadians) * c, Math.sin(tiltRadians));
+    }
+
+    /// Gives the direction of the picture's x.
+    ///
+    /// @return unit vector, level
+    public Vec right() {
+        return new Vec(Math.cos(turnRadians), -Math.sin(turnRadians), 0);
+    }
+
+    /// Gives the direction of the picture's y.
+    ///
+    /// @return unit vector
+    public Vec up() {
+        double s = -Math.sin(tiltRadians);
+        return new Vec(Math.sin(turnRadians) * s, Math.cos(turnRadians) * s, Math.cos(tiltRadians));
+    }
+
+    /// Gives the depth of a place along the optical axis.
+    ///
+    /// @param place a place, metres
+    /// @return depth, metres, negative behind the lens point
+    public double depthMetres(Vec place) {
+        return forward().dot(place.minus(eye));
+    }
+}

@@ -1,0 +1,13 @@
+package plumeline.geom;
+
+import java.util.List;
+
+/// One convex part of a body's outline.
+///
+/// @param corners picture points on the exact outline, anticlockwise (x right, y up), not closed
+public record Outline(List<Point> corners) {
+    /// Copies the corners.
+    public Outline {
+        corners = List.copyOf(corners);
+    }
+}
