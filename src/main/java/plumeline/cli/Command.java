@@ -1,0 +1,26 @@
+package plumeline.cli;
+
+import java.io.IOException;
+import java.util.List;
+
+/// One command. To add one, write a class with these four methods and name it in `Commands`.
+interface Command {
+    /// What is typed after `plumeline`, what may follow it, and a line for the help page.
+    Usage usage();
+
+    /// Does the work: answers to `console.answer`, progress and problems to `console.say`.
+    ///
+    /// @throws Refusal where the arguments or the input are at fault
+    /// @throws IOException where the world fails
+    Outcome run(Arguments given, Console console) throws Refusal, IOException;
+
+    /// Runs of this command that the build rehearses, so that the start-up cache knows what they need.
+    List<Rehearsal> rehearsals();
+
+    /// Arguments after the command's name, and what standard input holds meanwhile.
+    record Rehearsal(List<String> arguments, String input) {
+        public Rehearsal {
+            arguments = List.copyOf(arguments);
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package plumeline.cli;
+
+import java.io.IOException;
+import java.util.List;
+
+/// The program: finds the command, runs it, and ends the process with its status. Nothing else ends it.
+public final class Main {
+    private Main() {}
+
+    /// Runs the command that the arguments name.
+    ///
+    /// @param words the command and what follows it
+    public static void main(String[] words) {
+        System.exit(run(List.of(words), Console.ofProcess()).status());
+    }
+
+    /// Runs a command; says in one plain line why it could not.
+    // Whatever goes wrong in any room ends up here and nowhere else, hence the one catch of everything.
+    static Outcome run(List<String> words, Console console) {
+        try {
+            return dispatch(words, console);
+        } catch (Refusal e) {
+            console.say("plumeline: " + e.getMessage() + "\n  " + e.attempt());
+            return Outcome.REFUSED;
+        } catch (Console.ReaderGone e) {
+            return Outcome.ANSWERED;
+        } catch (IOException e) {
+            console.say("plumeline: " + reason(e));
+            return Outcome.FAILED;
+        } catch (Throwable e) {
+            console.say("plumeline: the program failed: " + reason(e) + " (PLUMELINE_TRACE=1 shows where)");
+            if (System.getenv("PLUMELINE_TRACE") != null) {
+                console.say(trace(e));
+            }
+            return Outcome.FAILED;
+        }
+    }
+
+    private static Outcome dispatch(List<String> words, Console console) throws Refusal, IOException {
+        String first = words.isEmpty() ? "help" : words.getFirst();
+        if (first.equals("--version") || first.equals("-V")) {
+            console.answer("plumeline " + Version.text() + "\n");
+            return Outcome.ANSWERED;
+        }
+        if (first.equals("--help") || first.equals("-h")) {
+            first = "help";
+        }
+        var command = Commands.find(first);
+        if (command.isEmpty()) {
+            throw Commands.unknown(first);
+        }
+        List<String> rest = words.isEmpty() ? words : words.subList(1, words.size());
+        if (rest.contains("--help") || rest.contains("-h")) {
+            console.answer(command.get().usage().toText());
+            return Outcome.ANSWERED;
+        }
+        return command.get().run(Arguments.read(command.get().usage(), rest), console);
+    }
+
+    private static String reason(Throwable e) {
+        String message = e.getMessage();
+        String kind = e.getClass().getSimpleName();
+        String line = message == null || message.isBlank() ? kind : message;
+        if (e instanceof java.nio.file.FileSystemException && message != null) {
+            line = message + " (" + kind.replace("Exception", "") + ")";
+        }
+        return line.lines().findFirst().orElse(kind);
+    }
+
+    private static String trace(Throwable e) {
+        var text = new java.io.StringWriter();
+        e.printStackTrace(new java.io.PrintWriter(text));
+        return text.toString();
+    }
+}

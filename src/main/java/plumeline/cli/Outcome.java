@@ -1,0 +1,19 @@
+package plumeline.cli;
+
+/// How a command ended, and the exit status that says so.
+enum Outcome {
+    ANSWERED(0),
+    FAILED(1),
+    REFUSED(2),
+    NOT_HELD(3);
+
+    private final int status;
+
+    Outcome(int status) {
+        this.status = status;
+    }
+
+    int status() {
+        return status;
+    }
+}

@@ -1,0 +1,134 @@
+package plumeline.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+
+/// Reads what the user names and writes files so that none is ever half there.
+final class PlainFile {
+    /// The largest plan or question that is read, bytes.
+    static final int MOST_BYTES = 1 << 20;
+
+    private PlainFile() {}
+
+    /// What was read, and what to call it in messages.
+    record Content(String name, Bytes bytes) {}
+
+    /// Bytes that compare by what they hold.
+    static final class Bytes {
+        private final byte[] bytes;
+
+        Bytes(byte[] bytes) {
+            this.bytes = bytes.clone();
+        }
+
+        byte[] toArray() {
+            return bytes.clone();
+        }
+    }
+
+    /// Reads a file, or standard input for `-`; one byte past the limit at most.
+    ///
+    /// @throws Refusal where there is no such file, it is a folder, or it is larger than a plan or a question may be
+    static Content read(String name, Console console) throws Refusal, IOException {
+        boolean standardInput = name.equals("-");
+        byte[] bytes = standardInput ? console.readInput(MOST_BYTES + 1) : readFile(name);
+        String called = standardInput ? "standard input" : name;
+        if (bytes.length > MOST_BYTES) {
+            throw new Refusal(
+                    called + " is larger than 1 MiB; a plan or a question may be 1 MiB at most",
+                    "See whether it is the right file.");
+        }
+        return new Content(called, new Bytes(bytes));
+    }
+
+    private static byte[] readFile(String name) throws Refusal, IOException {
+        Path path = toPath(name);
+        if (Files.isDirectory(path)) {
+            throw new Refusal(name + " is a folder; a file is wanted", "Name a file in it.");
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(MOST_BYTES + 1);
+        } catch (NoSuchFileException e) {
+            throw new Refusal(name + " is not there", "See how its name is spelled and which folder you are in.");
+        } catch (AccessDeniedException e) {
+            throw new IOException(name + " may not be read by you", e);
+        }
+    }
+
+    /// Makes a path of what was typed.
+    static Path toPath(String name) throws Refusal {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new Refusal("a file cannot be called that here: " + e.getReason(), "Name another file.");
+        }
+    }
+
+    /// Writes a file whole: aside first, then moved over the old one in one step. A link is followed, and what it points
+    /// to is replaced; the old file's permissions are kept.
+    static void write(Path file, byte[] bytes) throws IOException {
+        Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        Path folder = target.getParent();
+        if (folder == null) {
+            throw new IOException(file + " is no file");
+        }
+        Files.createDirectories(folder);
+        Path aside = folder.resolve("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".new");
+        try {
+            writeAside(aside, bytes);
+            if (Files.exists(target)) {
+                keepPermissions(target, aside);
+            }
+            moveOver(aside, target);
+        } finally {
+            Files.deleteIfExists(aside);
+        }
+    }
+
+    /// As `write`, for a file that was read before: refuses when it has changed since, so that nobody's work is lost.
+    static void rewrite(Path file, byte[] before, byte[] after) throws Refusal, IOException {
+        if (!Arrays.equals(before, Files.readAllBytes(file))) {
+            throw new Refusal(file + " was changed by someone else meanwhile; left as it is", "Do it again.");
+        }
+        if (!Arrays.equals(before, after)) {
+            write(file, after);
+        }
+    }
+
+    private static void writeAside(Path aside, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(
+                aside, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
+            var buffer = java.nio.ByteBuffer.wrap(bytes);
+            while (buffer.hasRemaining()) {
+                channel.write(buffer);
+            }
+            channel.force(true);
+        }
+    }
+
+    private static void keepPermissions(Path from, Path to) throws IOException {
+        try {
+            Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+        } catch (UnsupportedOperationException e) {
+            // A file system without such permissions has none to keep.
+        }
+    }
+
+    private static void moveOver(Path aside, Path target) throws IOException {
+        try {
+            Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}
