@@ -1,0 +1,38 @@
+package plumeline.optics;
+
+import java.util.OptionalDouble;
+
+/// A flat boundary between two clear media, crossed from one to the other: Snell's law and total reflection.
+///
+/// @param fromIndex index of the medium the ray comes from, dimensionless, ≥ 1
+/// @param toIndex index of the medium behind, dimensionless, ≥ 1
+public record Boundary(double fromIndex, double toIndex) {
+    /// Checks the ranges.
+    ///
+    /// @throws IllegalArgumentException where an index is below 1
+    public Boundary {
+        new Layer(0, fromIndex);
+        new Layer(0, toIndex);
+    }
+
+    /// Gives the angle past which nothing passes: `asin(n₂/n₁)`.
+    ///
+    /// **Source:** Snell's law (any optics text).
+    ///
+    /// @return critical angle to the normal, radians; empty where the medium behind is as dense or denser
+    public OptionalDouble findCriticalRadians() {
+        return toIndex < fromIndex ? OptionalDouble.of(Math.asin(toIndex / fromIndex)) : OptionalDouble.empty();
+    }
+
+    /// Gives the ray's angle behind the boundary: `n₁ sin θ₁ = n₂ sin θ₂`.
+    ///
+    /// **Source:** Snell's law (any optics text).
+    ///
+    /// @param radians θ₁, angle to the normal, radians, −π/2 to π/2
+    /// @return θ₂, radians, of the same sign; empty where the ray is totally reflected
+    public OptionalDouble findBentRadians(double radians) {
+        Ranges.check(Math.abs(radians) <= Math.PI / 2, "angle", radians, "-pi/2 to pi/2");
+        double sine = fromIndex * Math.sin(radians) / toIndex;
+        return Math.abs(sine) <= 1 ? OptionalDouble.of(Math.asin(sine)) : OptionalDouble.empty();
+    }
+}
