@@ -6,28 +6,28 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/// Marks a check against something that isn't us, and says what.
+/// Marks a test that agrees with something that is not us. Every physics front class has at least one.
 @Documented
 @Retention(RetentionPolicy.RUNTIME)
-@Target(ElementType.METHOD)
+@Target({ElementType.METHOD, ElementType.TYPE})
 public @interface Outside {
-    /// Who says so: author, title, standard, program and version.
+    /// Names the source: author, title, edition; or a program and its version; "common practice"; "from memory of …".
     ///
     /// @return the source
     String source();
 
-    /// Where in it: page, table, equation, file.
+    /// Names the place in the source: page, equation, table, clause; empty where there is none.
     ///
     /// @return the place
-    String place();
+    String place() default "";
 
-    /// What kind of source: closed form, published example, standard's table, other program, measurement.
+    /// Says what kind of source it is: closed form, conserved quantity, worked example, standard, program, measurement.
     ///
     /// @return the kind
     String kind();
 
-    /// How many digits the source prints; the tolerance follows from it.
+    /// Says how many significant digits the source prints; 0 where it is exact.
     ///
-    /// @return number of digits
-    int printedDigits();
+    /// @return the digits
+    int printedDigits() default 0;
 }

@@ -1,0 +1,168 @@
+package plumeline.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/// Prints numbers as a hand can set them, in one unit of length for all of a film's papers.
+///
+/// Lengths are in whole millimetres, or inches and sixteenths; a motor axis takes tenths of a millimetre, or hundredths of an
+/// inch. Halves round away from zero; there is never a negative zero.
+///
+/// @param unit the unit of length
+public record Print(PaperUnit unit) {
+    private static final double SIXTEENTH_METRES = 0.0254 / 16;
+
+    /// What sets a length: it decides how finely it is printed.
+    public enum Hand {
+        /// A tape: 1 mm, or 1/16 in.
+        TAPE,
+        /// A motor axis: 0.1 mm, or 0.01 in.
+        MOTOR
+    }
+
+    /// Gives the step that a hand sets.
+    ///
+    /// @param hand what sets it
+    /// @return the step, metres
+    public double stepMetres(Hand hand) {
+        return switch (unit) {
+            case MILLIMETRES -> hand == Hand.TAPE ? 1e-3 : 1e-4;
+            case INCHES -> hand == Hand.TAPE ? SIXTEENTH_METRES : 0.000254;
+        };
+    }
+
+    /// Rounds a length to what a hand can set, so that text and number agree.
+    ///
+    /// @param metres the length, metres, finite
+    /// @param hand what sets it
+    /// @return the length that [#length] prints, metres
+    public double roundMetres(double metres, Hand hand) {
+        long steps = steps(metres, stepMetres(hand));
+        return switch (unit) {
+            case MILLIMETRES -> hand == Hand.TAPE ? steps / 1e3 : steps / 1e4;
+            case INCHES -> hand == Hand.TAPE ? steps * 0.0254 / 16 : steps * 0.0254 / 100;
+        };
+    }
+
+    /// Counts steps, halves away from zero, forgiving the last bits of what was computed.
+    private static long steps(double value, double step) {
+        double steps = value / step;
+        double rounded = Math.floor(Math.abs(steps) + 0.5 + 1e-9);
+        return (long) (steps < 0 ? -rounded : rounded);
+    }
+
+    /// Prints a length with its unit: `12 mm`, `2 5/8 in`, `0 in`.
+    ///
+    /// @param metres the length, metres, finite
+    /// @param hand what sets it
+    /// @return the text, which reads back as the rounded length
+    public String length(double metres, Hand hand) {
+        return lengthNumber(metres, hand) + " " + lengthUnit();
+    }
+
+    /// Prints a tape length with its unit.
+    ///
+    /// @param metres the length, metres, finite
+    /// @return the text
+    public String length(double metres) {
+        return length(metres, Hand.TAPE);
+    }
+
+    /// Prints a length without its unit, for a column whose head names it.
+    ///
+    /// @param metres the length, metres, finite
+    /// @param hand what sets it
+    /// @return the number
+    public String lengthNumber(double metres, Hand hand) {
+        long steps = steps(metres, stepMetres(hand));
+        return switch (unit) {
+            case MILLIMETRES -> hand == Hand.TAPE ? Long.toString(steps) : decimals(steps, 1);
+            case INCHES -> hand == Hand.TAPE ? sixteenths(steps) : decimals(steps, 2);
+        };
+    }
+
+    /// Names the unit of length.
+    ///
+    /// @return `mm` or `in`
+    public String lengthUnit() {
+        return unit == PaperUnit.MILLIMETRES ? "mm" : "in";
+    }
+
+    private static String sixteenths(long steps) {
+        return mixed(steps, 16);
+    }
+
+    /// Writes so many parts of a whole as whole and lowest fraction: 42 sixteenths are `2 5/8`.
+    private static String mixed(long parts, int whole) {
+        long size = Math.abs(parts);
+        long above = size % whole;
+        long below = whole;
+        while (above > 0 && above % 2 == 0 && below % 2 == 0) {
+            above /= 2;
+            below /= 2;
+        }
+        String sign = parts < 0 ? "-" : "";
+        if (above == 0) {
+            return sign + size / whole;
+        }
+        return sign + (size >= whole ? size / whole + " " : "") + above + "/" + below;
+    }
+
+    /// Writes so many powers of a tenth: 123 with one place is `12.3`. Trailing zeros stay: they say how finely to set it.
+    private static String decimals(long steps, int places) {
+        return BigDecimal.valueOf(steps, places).toPlainString();
+    }
+
+    /// Prints an angle in whole degrees, as a hand sets it: `39 deg`.
+    ///
+    /// @param radians the angle, finite
+    /// @return the text
+    public static String degrees(double radians) {
+        return steps(Math.toDegrees(radians), 1) + " deg";
+    }
+
+    /// Prints an angle in tenths of a degree, as a motor axis takes it: `39.5 deg`.
+    ///
+    /// @param radians the angle, finite
+    /// @return the text
+    public static String fineDegrees(double radians) {
+        return decimals(steps(Math.toDegrees(radians), 0.1), 1) + " deg";
+    }
+
+    /// Prints stops in thirds: `1 2/3 stops`, `1 stop`, `-1/3 stops`.
+    ///
+    /// @param stops factors of two, finite
+    /// @return the text
+    public static String stops(double stops) {
+        long thirds = steps(stops, 1.0 / 3);
+        return mixed(thirds, 3) + (Math.abs(thirds) == 3 ? " stop" : " stops");
+    }
+
+    /// Prints a share in whole per cent, or with this many decimals: `12.5 %`.
+    ///
+    /// @param share a fraction of one, finite
+    /// @param places decimals, 0 to 3
+    /// @return the text
+    public static String share(double share, int places) {
+        return number(share * 100, places) + " %";
+    }
+
+    /// Prints a time in seconds with this many decimals: `1.25 s`.
+    ///
+    /// @param seconds the time, finite
+    /// @param places decimals, 0 to 3
+    /// @return the text
+    public static String seconds(double seconds, int places) {
+        return number(seconds, places) + " s";
+    }
+
+    /// Prints a plain number with this many decimals at most, without trailing zeros and without a negative zero.
+    ///
+    /// @param value finite
+    /// @param places decimals, 0 to 9
+    /// @return the text
+    public static String number(double value, int places) {
+        BigDecimal rounded = new BigDecimal(Double.toString(value)).setScale(places, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}
