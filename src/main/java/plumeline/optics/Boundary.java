@@ -1,6 +1,7 @@
 package plumeline.optics;
 
 import java.util.OptionalDouble;
+import plumeline.geom.Vec;
 
 /// A flat boundary between two clear media, crossed from one to the other: Snell's law and total reflection.
 ///
@@ -34,5 +35,26 @@ public record Boundary(double fromIndex, double toIndex) {
         Ranges.check(Math.abs(radians) <= Math.PI / 2, "angle", radians, "-pi/2 to pi/2");
         double sine = fromIndex * Math.sin(radians) / toIndex;
         return Math.abs(sine) <= 1 ? OptionalDouble.of(Math.asin(sine)) : OptionalDouble.empty();
+    }
+
+    /// Gives the ray's direction behind the boundary, or its reflection where nothing passes.
+    ///
+    /// **Source:** Snell's law in vectors (any text on ray tracing).
+    ///
+    /// @param direction the ray's direction, any length over 0
+    /// @param normal the boundary's normal, either way, any length over 0
+    /// @return the bent or reflected direction
+    public Bent bend(Vec direction, Vec normal) {
+        Vec ray = direction.unit();
+        Vec flat = normal.unit();
+        Vec against = ray.dot(flat) > 0 ? flat.times(-1) : flat;
+        double cosine = -ray.dot(against);
+        double ratio = fromIndex / toIndex;
+        double square = 1 - ratio * ratio * (1 - cosine * cosine);
+        if (square < 0) {
+            return new Bent.Reflected(ray.plus(against.times(2 * cosine)).unit());
+        }
+        Vec bent = ray.times(ratio).plus(against.times(ratio * cosine - Math.sqrt(square)));
+        return new Bent.Passed(bent.unit());
     }
 }

@@ -1,6 +1,6 @@
 /// How a lens and a flat tank wall make the picture: pure functions of plain numbers.
 ///
-/// Front class: [plumeline.optics.Optics]. Walls: [plumeline.optics.FlatWall], and TankView for a
+/// Front class: [plumeline.optics.Optics]. Walls: [plumeline.optics.FlatWall], and [plumeline.optics.TankView] for a
 /// camera that looks through one.
 ///
 /// Units are SI: metres, radians, dimensionless f-numbers and magnifications. A magnification is a positive number:
