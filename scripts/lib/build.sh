@@ -1,5 +1,6 @@
 # shellcheck shell=bash
-# Builds the program into target/app.* and names it in target/ready. Sourced by ./plumeline; needs `root`.
+# Builds the program into target/app.* and names it in target/ready. Sourced by ./plumeline, whose variables it shares.
+# shellcheck disable=SC2154
 
 . "$root/scripts/lib/jdk.sh"
 . "$root/scripts/lib/maven.sh"
@@ -9,19 +10,20 @@ say() { printf 'plumeline: %s\n' "$*" >&2; }
 # sources_sum: one sum of everything the program is made from.
 sources_sum() (
   cd "$root" || exit 1
-  if command -v sha256sum > /dev/null; then sum=(sha256sum); else sum=(shasum -a 256); fi
+  summer=(sha256sum)
+  if ! command -v sha256sum > /dev/null; then summer=(shasum -a 256); fi
   LC_ALL=C
   export LC_ALL
-  find pom.xml src/main -type f -print0 | sort -z | xargs -0 "${sum[@]}" | "${sum[@]}"
+  find pom.xml src/main -type f -print0 | sort -z | xargs -0 "${summer[@]}" | "${summer[@]}"
 )
 
 # same_sources: whether the present build is of these very sources (a checkout or a copy may have changed dates alone).
 same_sources() {
   read_build
-  local line sum=''
-  [[ -n $path && -x $java && -f $app/plumeline.jar ]] || return 1
-  while IFS= read -r line; do sum=$line; done < "$root/target/ready"
-  [[ $sum == "$(sources_sum)" ]]
+  local line last=''
+  [[ -n $papers && -x $java && -f $app/plumeline.jar ]] || return 1
+  while IFS= read -r line; do last=$line; done < "$root/target/ready"
+  [[ $last == "$(sources_sum)" ]]
 }
 
 # refresh_dates: makes a build of the same sources pass the quick test again. Says nothing where the tree is read-only.
@@ -29,7 +31,7 @@ refresh_dates() {
   [[ -w $root/target && -w $root/target/ready && -w $app ]] || return 0
   date_jars "$app" && touch "$root/target/ready"
   if [[ ! -s $app/plumeline.aot || $(cat "$app/trained" 2> /dev/null) != "$root" ]]; then
-    warm_up "$app" "$java" "${path//@/$app}"
+    warm_up
   fi
 }
 
@@ -75,30 +77,43 @@ show_progress() {
         if ((fetched == 1)); then say 'fetching the libraries it needs (the first time only)'; fi
         if ((fetched % 25 == 0)); then say "  $fetched fetched"; fi
         ;;
-      *'[INFO] --- '*compile*) say 'compiling' ;;
+      *'[INFO] --- '*':compile (default-compile)'*) say 'compiling' ;;
       *'[INFO] --- '*copy-dependencies*) say 'putting the program together' ;;
     esac
   done
 }
 
-# warm_up FOLDER JAVA CLASSPATH: makes the JDK's start-up cache. The program runs without one too, only slower.
+# warm_up: makes the JDK's start-up caches of the build that was read. The program runs without them too, only slower.
 warm_up() {
   say 'preparing a quick start'
-  rm -f "$1/plumeline.aot" "$1/plumeline.aot.new"
-  if "$2" -XX:AOTCacheOutput="$1/plumeline.aot.new" -XX:+UseSerialGC -Xlog:disable -cp "$3" plumeline.cli.Training \
-    > "$1/training.log" 2>&1 9>&- && [[ -s $1/plumeline.aot.new ]]; then
-    mv -f "$1/plumeline.aot.new" "$1/plumeline.aot"
-    printf '%s\n' "$root" > "$1/trained"
+  rm -f "$app"/*.aot "$app/training.log"
+  make_cache plumeline "${path//@/$app}" papers demo
+  make_cache papers "${path//@/$app}:${papers//@/$app}"
+  printf '%s\n' "$root" > "$app/trained"
+}
+
+# make_cache NAME CLASSPATH COMMAND...: rehearses all commands but those named and keeps what they loaded.
+make_cache() {
+  local conf=$app/$1.conf new=$app/$1.new name=$1 classes=$2
+  shift 2
+  if {
+    "$java" -XX:AOTMode=record -XX:AOTConfiguration="$conf" -XX:+UseSerialGC -Xlog:disable -cp "$classes" \
+      plumeline.cli.Training "$@" &&
+      "$java" -XX:AOTMode=create -XX:AOTConfiguration="$conf" -XX:AOTCache="$new" -XX:+UseSerialGC -Xlog:disable \
+        -cp "$classes" && [[ -s $new ]]
+  } >> "$app/training.log" 2>&1 9>&-; then
+    mv -f "$new" "$app/$name.aot"
   else
-    say "no quick start this time (see $1/training.log)"
-    rm -f "$1/plumeline.aot.new"
+    say "no quick start this time (see $app/training.log)"
   fi
+  rm -f "$conf" "$new"
 }
 
 # make_build WORK: one build from scratch in the folder WORK, put into place when it is complete.
 make_build() {
-  local work=$1 log=$1/maven.log began=$SECONDS sum name dest jar line='@/plumeline.jar'
-  find_jdk && find_maven || return 1
+  local work=$1 log=$1/maven.log began=$SECONDS sum name jar
+  find_jdk || return 1
+  find_maven || return 1
   sum=$(sources_sum)
   (cd "$root" && MAVEN_OPTS="${MAVEN_OPTS-} -XX:+UseSerialGC -XX:TieredStopAtLevel=1" "$maven" -B -Dstyle.color=never \
     -Dplumeline.app -Dplumeline.target="$work" package 9>&- 2>&1) | show_progress "$log"
@@ -108,12 +123,22 @@ make_build() {
     say "the build failed; all that Maven said is in $root/target/build.log"
     return 1
   fi
-  for jar in "$work"/app/lib/*.jar; do line=$line:@/lib/${jar##*/}; done
+  path=@/plumeline.jar papers='@'
+  for jar in "$work"/app/lib/*.jar; do
+    case ${jar##*/} in
+      batik* | commons-* | fontbox* | graphics2d* | jte* | openhtmltopdf* | pdfbox* | xml* | xmpbox*)
+        papers=$papers:@/lib/${jar##*/}
+        ;;
+      *) path=$path:@/lib/${jar##*/} ;;
+    esac
+  done
+  papers=${papers#@:}
   name=app.${work##*.}
-  dest=$root/target/$name
-  date_jars "$work/app" && mv "$work/app" "$dest" || return 1
-  warm_up "$dest" "$JAVA_HOME/bin/java" "${line//@/$dest}"
-  printf '%s\n' "$name" "$JAVA_HOME/bin/java" "$line" "$sum" > "$work/ready"
+  app=$root/target/$name java=$JAVA_HOME/bin/java
+  date_jars "$work/app" || return 1
+  mv "$work/app" "$app" || return 1
+  warm_up
+  printf '%s\n' "$name" "$java" "$path" "$papers" "$sum" > "$work/ready"
   # Dated at the build's start: a source saved while it ran counts as newer.
   touch -r "$work/start" "$work/ready"
   mv -f "$work/ready" "$root/target/ready" || return 1

@@ -1,5 +1,6 @@
 # shellcheck shell=bash
 # Finds Maven, or fetches the release named in .mvn/wrapper/maven-wrapper.properties. Sourced; needs `root`.
+# shellcheck disable=SC2154
 
 # wrapper_property NAME: prints its value.
 wrapper_property() {
