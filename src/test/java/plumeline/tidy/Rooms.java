@@ -1,0 +1,95 @@
+package plumeline.tidy;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/// The rooms of the house and the arrows between them, as `ARCHITECTURE.md` draws them. A new room or a new arrow is a line
+/// here and an entry in `docs/decisions.md`.
+final class Rooms {
+    private static final List<String> ARROWS = List.of(
+            "quantity:",
+            "text: quantity",
+            "geom:",
+            "search:",
+            "jobs:",
+            "optics: geom",
+            "light: geom optics time",
+            "time: quantity",
+            "motion: geom time",
+            "water: geom",
+            "ink: water jobs",
+            "fall: water",
+            "sound: time",
+            "plan: quantity text",
+            "take: quantity",
+            "lesson: plan take optics light motion time water ink fall sound",
+            "timeline: plan time motion sound",
+            "stage: plan optics light motion time water ink fall sound",
+            "want: stage timeline",
+            "solve: want search",
+            "ask: optics light motion time water ink fall sound search quantity text",
+            "draw: solve timeline",
+            "sheet: draw",
+            "cli: *");
+
+    /// Pure functions of numbers.
+    static final Set<String> PHYSICS =
+            Set.of("optics", "light", "motion", "time", "water", "ink", "fall", "sound", "geom");
+
+    /// Rooms without input and output, clock, environment and default locale.
+    static final Set<String> SILENT = silent();
+
+    private static final Map<String, Set<String>> DIRECT = direct();
+
+    private Rooms() {}
+
+    static boolean isKnown(String room) {
+        return DIRECT.containsKey(room);
+    }
+
+    static Set<String> listAll() {
+        return DIRECT.keySet();
+    }
+
+    /// Every room that a room may use: those at its arrows' ends, and theirs.
+    static Set<String> reachable(String room) {
+        var found = new LinkedHashSet<String>();
+        collect(room, found);
+        return found;
+    }
+
+    private static void collect(String room, Set<String> found) {
+        for (String next : DIRECT.getOrDefault(room, Set.of())) {
+            if (found.add(next)) {
+                collect(next, found);
+            }
+        }
+    }
+
+    private static Map<String, Set<String>> direct() {
+        var direct = new java.util.TreeMap<String, Set<String>>();
+        for (String line : ARROWS) {
+            int colon = line.indexOf(':');
+            String targets = line.substring(colon + 1).strip();
+            direct.put(line.substring(0, colon), targets.isEmpty() ? Set.of() : Set.of(targets.split(" ")));
+        }
+        direct.replaceAll((room, targets) -> targets.contains("*") ? allBut(direct.keySet(), room) : targets);
+        return direct;
+    }
+
+    private static Set<String> silent() {
+        var silent = new TreeSet<>(PHYSICS);
+        silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
+        silent.addAll(List.of("ask", "draw"));
+        return silent;
+    }
+
+    private static Set<String> allBut(Set<String> rooms, String room) {
+        var rest = new TreeSet<>(rooms);
+        rest.remove(room);
+        return rest;
+    }
+}
