@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/// The arguments after a command's name, sorted into plain ones and options. `-` alone is a plain argument (standard input);
-/// after `--` everything is. A value follows its option as the next word or after `=`.
+/// The arguments after a command's name, sorted into plain ones and options. `-` alone is a plain argument (standard
+/// input); after `--` everything is. A value follows its option as the next word or after `=`.
 record Arguments(List<String> plain, Map<String, String> options) {
     Arguments {
         plain = List.copyOf(plain);

@@ -17,8 +17,8 @@ interface Command {
     /// Runs of this command that the build rehearses, so that the start-up cache knows what they need.
     List<Rehearsal> rehearsals();
 
-    /// Arguments after the command's name, and what standard input holds meanwhile. `FILE` among the arguments stands for a
-    /// file that holds the input, `FOLDER` for a folder that may be written.
+    /// Arguments after the command's name, and what standard input holds meanwhile. `FILE` among the arguments stands
+    /// for a file that holds the input, `FOLDER` for a folder that may be written.
     record Rehearsal(List<String> arguments, String input) {
         static final String FILE = "{file}";
         static final String FOLDER = "{folder}";

@@ -38,7 +38,8 @@ final class PlainFile {
 
     /// Reads a file, or standard input for `-`; one byte past the limit at most.
     ///
-    /// @throws Refusal where there is no such file, it is a folder, or it is larger than a plan or a question may be
+    /// @throws Refusal where there is no such file, it is a folder, or it is larger than a plan or a question may
+    /// be
     static Content read(String name, Console console) throws Refusal, IOException {
         boolean standardInput = name.equals("-");
         byte[] bytes = standardInput ? console.readInput(MOST_BYTES + 1) : readFile(name);
@@ -74,8 +75,8 @@ final class PlainFile {
         }
     }
 
-    /// Writes a file whole: aside first, then moved over the old one in one step. A link is followed, and what it points
-    /// to is replaced; the old file's permissions are kept.
+    /// Writes a file whole: aside first, then moved over the old one in one step. A link is followed, and what it
+    /// points to is replaced; the old file's permissions are kept.
     static void write(Path file, byte[] bytes) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path folder = target.getParent();
@@ -83,7 +84,8 @@ final class PlainFile {
             throw new IOException(file + " is no file");
         }
         Files.createDirectories(folder);
-        Path aside = folder.resolve("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".new");
+        Path aside = folder.resolve(
+                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".new");
         try {
             writeAside(aside, bytes);
             if (Files.exists(target)) {

@@ -11,13 +11,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/// Rehearses the commands for the start-up cache that a build makes, through real files and streams as the commands use them;
-/// what they print is thrown away.
+/// Rehearses the commands for the start-up cache that a build makes, through real files and streams as the commands use
+/// them; what they print is thrown away.
 final class Training {
     private Training() {}
 
-    /// Runs every rehearsal of every command but those named; ends with status 1 if one of them failed, so that no cache is
-    /// made of a broken program.
+    /// Runs every rehearsal of every command but those named; ends with status 1 if one of them failed, so that no
+    /// cache is made of a broken program.
     public static void main(String[] words) throws IOException {
         Path folder = Files.createTempDirectory("plumeline-training");
         boolean allAnswered;
@@ -51,7 +51,8 @@ final class Training {
             words.add(
                     switch (argument) {
                         case Command.Rehearsal.FILE -> folder.resolve("input").toString();
-                        case Command.Rehearsal.FOLDER -> folder.resolve("output").toString();
+                        case Command.Rehearsal.FOLDER ->
+                            folder.resolve("output").toString();
                         default -> argument;
                     });
         }

@@ -3,7 +3,8 @@ package plumeline.cli;
 import java.util.List;
 import java.util.Optional;
 
-/// What a command takes: its name, a line on what it does, its plain arguments (how many at least and at most) and options.
+/// What a command takes: its name, a line on what it does, its plain arguments (how many at least and at most) and
+/// options.
 record Usage(String name, String summary, String plain, int least, int most, List<Option> options) {
     /// An option; `value` names what follows it, and is empty for a bare flag.
     record Option(String name, String value, String summary) {

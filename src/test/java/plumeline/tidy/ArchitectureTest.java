@@ -168,8 +168,7 @@ final class ArchitectureTest {
         var found = new TreeSet<String>();
         for (JavaClass each : classes) {
             for (JavaField field : each.getFields()) {
-                boolean component =
-                        each.isRecord() && !field.getModifiers().contains(JavaModifier.STATIC);
+                boolean component = each.isRecord() && !field.getModifiers().contains(JavaModifier.STATIC);
                 if (component && field.getRawType().isArray()) {
                     found.add(field.getFullName() + " is an array in a record");
                 }
@@ -181,8 +180,9 @@ final class ArchitectureTest {
     private static void addBanned(JavaClass each, List<Bans.Ban> bans, Set<String> found) {
         for (JavaAccess<?> access : each.getAccessesFromSelf()) {
             String name = access.getTarget().getFullName();
-            findBan(bans, name).ifPresent(ban -> found.add(access.getOrigin().getFullName() + " line "
-                    + access.getLineNumber() + " uses " + name + ": " + ban.why()));
+            findBan(bans, name)
+                    .ifPresent(ban -> found.add(access.getOrigin().getFullName() + " line " + access.getLineNumber()
+                            + " uses " + name + ": " + ban.why()));
         }
     }
 

@@ -59,7 +59,9 @@ final class Bans {
             new Ban("java.nio.charset.Charset.defaultCharset", "default locale"),
             new Ban("java.lang.String.getBytes()", "default charset: name UTF_8"),
             new Ban("java.lang.String.<init>([B)", "default charset: name UTF_8"),
-            new Ban("java.lang.String.format(java.lang.String, [Ljava.lang.Object;)", "default locale: pass Locale.ROOT"),
+            new Ban(
+                    "java.lang.String.format(java.lang.String, [Ljava.lang.Object;)",
+                    "default locale: pass Locale.ROOT"),
             new Ban("java.lang.String.formatted(", "default locale: use String.format(Locale.ROOT, …)"),
             new Ban("java.lang.String.toUpperCase()", "default locale: pass Locale.ROOT"),
             new Ban("java.lang.String.toLowerCase()", "default locale: pass Locale.ROOT"),

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/// The rooms of the house and the arrows between them, as `ARCHITECTURE.md` draws them. A new room or a new arrow is a line
-/// here and an entry in `docs/decisions.md`.
+/// The rooms of the house and the arrows between them, as `ARCHITECTURE.md` draws them. A new room or a new arrow is a
+/// line here and an entry in `docs/decisions.md`.
 final class Rooms {
     private static final List<String> ARROWS = List.of(
             "quantity:",
