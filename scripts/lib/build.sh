@@ -30,9 +30,7 @@ same_sources() {
 refresh_dates() {
   [[ -w $root/target && -w $root/target/ready && -w $app ]] || return 0
   date_jars "$app" && touch "$root/target/ready"
-  if [[ ! -s $app/plumeline.aot || $(cat "$app/trained" 2> /dev/null) != "$root" ]]; then
-    warm_up
-  fi
+  if [[ ! -s $app/plumeline.aot ]]; then warm_up; fi
 }
 
 # date_jars FOLDER: gives every jar one old date, by which ./plumeline knows them as the ones that were built here.
@@ -89,7 +87,6 @@ warm_up() {
   rm -f "$app"/*.aot "$app/training.log"
   make_cache plumeline "${path//@/$app}" papers demo
   make_cache papers "${path//@/$app}:${papers//@/$app}"
-  printf '%s\n' "$root" > "$app/trained"
 }
 
 # make_cache NAME CLASSPATH COMMAND...: rehearses all commands but those named and keeps what they loaded.
@@ -118,7 +115,7 @@ make_build() {
   (cd "$root" && MAVEN_OPTS="${MAVEN_OPTS-} -XX:+UseSerialGC -XX:TieredStopAtLevel=1" "$maven" -B -Dstyle.color=never \
     -Dplumeline.app -Dplumeline.target="$work" package 9>&- 2>&1) | show_progress "$log"
   if [[ ${PIPESTATUS[0]} != 0 ]]; then
-    grep -E '^\[(ERROR|FATAL)\]' "$log" | head -20 >&2 || tail -20 "$log" >&2
+    grep -E '^\[ERROR\] .*\.java:\[' "$log" | sort -u | head -20 >&2 || grep -E '^\[ERROR\] .' "$log" | head -5 >&2
     cp -f "$log" "$root/target/build.log"
     say "the build failed; all that Maven said is in $root/target/build.log"
     return 1

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -44,7 +45,7 @@ final class ApiTest {
                 .isEmpty();
     }
 
-    private static TreeSet<String> listPublic() {
+    private static Set<String> listPublic() {
         var names = new TreeSet<String>();
         for (JavaClass type : new ClassFileImporter()
                 .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
