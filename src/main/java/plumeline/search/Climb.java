@@ -10,7 +10,7 @@ import java.util.List;
 /// corner of as many parts as there are free marks, where such steps converge quickly).
 final class Climb {
     private static final int STEPS = 40;
-    private static final int ROUNDS = 4;
+    static final int ROUNDS = 4;
     private static final double LEVEL_TOLERANCE = 2e-3;
 
     private final List<Axis> axes;
@@ -20,18 +20,21 @@ final class Climb {
     /// What each settled part must keep, as a share; NaN while it is still being raised.
     private final double[] kept;
 
-    private Climb(List<Axis> axes, Margins margins, double[] start) {
+    private Climb(List<Axis> axes, Margins margins, double[] start, int[] held) {
         this.axes = axes;
         this.margins = margins;
         this.free = freeAxes(axes);
         this.here = Slopes.at(axes, margins, clamped(axes, start));
         this.kept = new double[here.margins.length];
         Arrays.fill(kept, Double.NaN);
+        for (int part : held) {
+            kept[part] = 0;
+        }
     }
 
-    static double[] from(List<Axis> axes, Margins margins, double[] start, boolean refine) {
-        Climb climb = new Climb(axes, margins, start);
-        int rounds = refine ? ROUNDS : 1;
+    /// Climbs one round, or as many as raise anything.
+    static double[] from(List<Axis> axes, Margins margins, double[] start, int[] held, int rounds) {
+        Climb climb = new Climb(axes, margins, start, held);
         for (int round = 0; round < rounds && climb.anyRaised(); round++) {
             climb.raise();
             climb.settle();

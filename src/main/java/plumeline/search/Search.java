@@ -13,6 +13,7 @@ public final class Search {
     private static final int SCATTERED = 48;
 
     private static final int CLIMBED = 3;
+    private static final int[] NONE = {};
 
     private Search() {}
 
@@ -39,15 +40,63 @@ public final class Search {
         double[] best = as;
         double height = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < Math.min(CLIMBED, starts.size()); i++) {
-            double[] top = Climb.from(axes, margins, starts.get(i), false);
+            double[] top = Climb.from(axes, margins, starts.get(i), NONE, 1);
             double reached = Climb.height(axes, margins, top);
             if (reached > height + 1e-6) {
                 best = top;
                 height = reached;
             }
         }
-        best = Climb.from(axes, margins, best, true);
-        return Steps.settle(axes, margins, best);
+        best = Climb.from(axes, margins, best, NONE, Climb.ROUNDS);
+        return Steps.settle(axes, margins, best, NONE);
+    }
+
+    /// Raises some parts as far as the others allow: these stay at zero or above.
+    ///
+    /// @param axes the marks
+    /// @param margins the parts' margins
+    /// @param held the parts that must hold, by index; they hold at `start`
+    /// @param start where to start, a value an axis
+    /// @return a value an axis, free ones on whole steps; where stepping breaks something held, it is broken there too
+    public static double[] raise(List<Axis> axes, Margins margins, int[] held, double[] start) {
+        return Steps.settle(axes, margins, Climb.from(axes, margins, start, held, 1), held);
+    }
+
+    /// Gives the least share (margin in placing errors of everything at once) at a place.
+    ///
+    /// @param axes the marks
+    /// @param margins the parts' margins
+    /// @param values where the marks stand
+    /// @return the least share, at most [#LOOSE], negative where a part fails
+    public static double height(List<Axis> axes, Margins margins, double[] values) {
+        return Climb.height(axes, margins, values);
+    }
+
+    /// Tells whether moving any free axis changes any failing part.
+    ///
+    /// @param axes the marks
+    /// @param margins the parts' margins
+    /// @param values where the marks stand
+    /// @return false where the parts that fail are deaf to every free axis
+    public static boolean feelsFree(List<Axis> axes, Margins margins, double[] values) {
+        double[] here = margins.at(values);
+        double[] moved = values.clone();
+        for (int a = 0; a < values.length; a++) {
+            Axis axis = axes.get(a);
+            if (axis.isFree()) {
+                for (double share = 0; share <= 1; share += 0.25) {
+                    moved[a] = axis.low() + share * (axis.high() - axis.low());
+                    double[] there = margins.at(moved);
+                    for (int p = 0; p < here.length; p++) {
+                        if (here[p] < 0 && Math.abs(there[p] - here[p]) > 1e-9) {
+                            return true;
+                        }
+                    }
+                }
+                moved[a] = values[a];
+            }
+        }
+        return false;
     }
 
     /// Gives the connected interval round an axis's value in which no part fails, the others as set; see [Leeway].

@@ -9,7 +9,7 @@ final class Steps {
 
     private Steps() {}
 
-    static double[] settle(List<Axis> axes, Margins margins, double[] values) {
+    static double[] settle(List<Axis> axes, Margins margins, double[] values, int[] held) {
         double[] set = values.clone();
         for (int a = 0; a < set.length; a++) {
             if (axes.get(a).isFree()) {
@@ -17,7 +17,7 @@ final class Steps {
             }
         }
         Slopes scale = Slopes.at(axes, margins, set);
-        double height = scale.least(scale.margins);
+        double height = height(scale, scale.margins, held);
         boolean improved = true;
         for (int pass = 0; pass < PASSES && improved; pass++) {
             improved = false;
@@ -32,7 +32,7 @@ final class Steps {
                         continue;
                     }
                     set[a] = tried;
-                    double there = scale.least(margins.at(set));
+                    double there = height(scale, margins.at(set), held);
                     if (there > height + BETTER) {
                         height = there;
                         improved = true;
@@ -56,5 +56,16 @@ final class Steps {
             snapped = Math.floor(axis.high() / step + 1e-9) * step;
         }
         return snapped < axis.low() - 1e-12 ? axis.low() : snapped;
+    }
+
+    /// The least share of what is raised, and far below everything where something held is lost.
+    private static double height(Slopes scale, double[] margins, int[] held) {
+        double[] raised = margins.clone();
+        double lost = 0;
+        for (int part : held) {
+            lost = Math.min(lost, scale.share(part, margins[part]));
+            raised[part] = Double.POSITIVE_INFINITY;
+        }
+        return lost < 0 ? lost - 2 * Search.LOOSE : scale.least(raised);
     }
 }

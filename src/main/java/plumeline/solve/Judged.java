@@ -1,0 +1,170 @@
+package plumeline.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import plumeline.plan.Pass;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.plan.WantLine;
+import plumeline.stage.Stage;
+import plumeline.want.Moments;
+import plumeline.want.Want;
+import plumeline.want.Wants;
+
+/// All wants that bear on a shot, laid out as one list of parts.
+///
+/// A want without a `pass` is judged on every pass of a shot that has passes. The frames are the instants that stand for the
+/// whole shot.
+final class Judged {
+    /// One want on one run of the shot; its parts are `from` to `from + count`.
+    record Instance(ShotAnswer.Run run, Want want, int from, int count) {
+        boolean isComputed() {
+            return want.findUnknown().isEmpty();
+        }
+    }
+
+    /// A want as written with all its instances.
+    record Line(WantLine line, boolean ofFilm, List<Instance> instances) {
+        String id() {
+            return line.id();
+        }
+
+        boolean isComputed() {
+            return instances.stream().allMatch(Instance::isComputed);
+        }
+
+        IntStream parts() {
+            return instances.stream()
+                    .filter(Instance::isComputed)
+                    .flatMapToInt(instance -> IntStream.range(instance.from(), instance.from() + instance.count()));
+        }
+    }
+
+    private static final int COARSE = 5;
+    private static final int FINE = 49;
+
+    private final List<ShotAnswer.Run> runs;
+    private final List<Line> lines;
+    private final List<Double> frames;
+
+    private Judged(List<ShotAnswer.Run> runs, List<Line> lines, List<Double> frames) {
+        this.runs = runs;
+        this.lines = lines;
+        this.frames = frames;
+    }
+
+    static Judged of(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
+        List<ShotAnswer.Run> runs = new ArrayList<>();
+        for (Pass pass : shot.passes()) {
+            runs.add(new ShotAnswer.Run(pass.name(), Stage.of(plan, shot, pass.name())));
+        }
+        if (runs.isEmpty()) {
+            runs.add(new ShotAnswer.Run("", Stage.of(plan, shot)));
+        }
+        List<Double> frames = spread(runs.getFirst().stage(), COARSE);
+        List<Line> lines = new ArrayList<>();
+        int from = 0;
+        List<WantLine> all = new ArrayList<>(shot.wants());
+        all.addAll(filmWants);
+        for (WantLine line : all) {
+            List<Instance> instances = new ArrayList<>();
+            for (ShotAnswer.Run run : runs) {
+                if (line.pass().filter(pass -> !pass.equals(run.pass())).isPresent()) {
+                    continue;
+                }
+                Want want = Wants.of(line, plan, run.stage(), elsewhere);
+                int count = want.findUnknown().isPresent() ? 0 : countParts(want, run.stage(), frames);
+                instances.add(new Instance(run, want, from, count));
+                from += count;
+            }
+            lines.add(new Line(line, filmWants.contains(line), List.copyOf(instances)));
+        }
+        return new Judged(runs, lines, frames);
+    }
+
+    private static int countParts(Want want, Stage stage, List<Double> frames) {
+        return want.parts(new Moments(stage, stage.startValues(), frames)).length;
+    }
+
+    private static List<Double> spread(Stage stage, int instants) {
+        List<Double> frames = new ArrayList<>();
+        double last = stage.frames() - 1;
+        for (int i = 0; i < instants; i++) {
+            frames.add(last * i / (instants - 1));
+        }
+        return frames;
+    }
+
+    List<ShotAnswer.Run> runs() {
+        return runs;
+    }
+
+    List<Line> lines() {
+        return lines;
+    }
+
+    Stage stage() {
+        return runs.getFirst().stage();
+    }
+
+    /// All parts at some SI values.
+    double[] parts(double[] si) {
+        double[] parts = new double[0];
+        Map<Stage, Moments> moments = new LinkedHashMap<>();
+        for (Line line : lines) {
+            for (Instance instance : line.instances()) {
+                if (instance.count() > 0) {
+                    Moments at = moments.computeIfAbsent(
+                            instance.run().stage(), stage -> new Moments(stage, si, frames));
+                    double[] some = instance.want().parts(at);
+                    parts = Arrays.copyOf(parts, Math.max(parts.length, instance.from() + instance.count()));
+                    System.arraycopy(some, 0, parts, instance.from(), instance.count());
+                }
+            }
+        }
+        return parts;
+    }
+
+    Moments moments(Stage stage, double[] si) {
+        return new Moments(stage, si, frames);
+    }
+
+    int[] partsOf(Predicate<Line> which) {
+        return lines.stream().filter(which).flatMapToInt(Line::parts).toArray();
+    }
+
+    /// The same wants with the instants that are worst for some want at some values, and the ends, standing for the whole.
+    Judged withWorstFrames(double[] si) {
+        if (!stage().isMoving()) {
+            return this;
+        }
+        TreeSet<Double> worst = new TreeSet<>(frames);
+        List<Double> fine = spread(stage(), FINE);
+        double[] least = new double[0];
+        double[] leastAt = new double[0];
+        for (double frame : fine) {
+            double[] parts = new Judged(runs, lines, List.of(frame)).parts(si);
+            if (least.length == 0) {
+                least = parts.clone();
+                leastAt = new double[parts.length];
+                Arrays.fill(leastAt, frame);
+            }
+            for (int p = 0; p < parts.length; p++) {
+                if (parts[p] < least[p] - 1e-9) {
+                    least[p] = parts[p];
+                    leastAt[p] = frame;
+                }
+            }
+        }
+        for (double frame : leastAt) {
+            worst.add(frame);
+        }
+        return worst.size() == frames.size() ? this : new Judged(runs, lines, List.copyOf(worst));
+    }
+}

@@ -1,0 +1,197 @@
+package plumeline.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import plumeline.plan.Mark;
+import plumeline.search.Axis;
+import plumeline.search.Margins;
+import plumeline.search.Search;
+import plumeline.stage.StagedMark;
+import plumeline.want.Moments;
+import plumeline.want.Want;
+
+/// What would help a want that fails: which wants stand against it, the smallest change of one locked mark, the smallest
+/// relaxation. Each is re-tested against all wants that hold before it is said.
+final class Remedies {
+    /// How many locked marks are tried, those that move the want most first.
+    private static final int MARKS_TRIED = 5;
+
+    private final Judged judged;
+    private final Axes axes;
+    private final double[] si;
+    private final Words words;
+    private final double[] parts;
+
+    Remedies(Judged judged, Axes axes, double[] si, Words words) {
+        this.judged = judged;
+        this.axes = axes;
+        this.si = si;
+        this.words = words;
+        this.parts = judged.parts(si);
+    }
+
+    /// Names the wants that can't hold together with a failing one, as far as free marks go.
+    List<String> conflicts(Judged.Line failing) {
+        if (!axes.anyFree()) {
+            return List.of();
+        }
+        if (!feasible(Set.of(failing.id()))) {
+            return List.of("It can't hold with the locked marks as they are, whatever the free ones.");
+        }
+        List<String> against = new ArrayList<>();
+        for (Judged.Line other : judged.lines()) {
+            if (other.isComputed() && !other.id().equals(failing.id()) && holds(other, parts)) {
+                if (!feasible(Set.of(failing.id(), other.id()))) {
+                    against.add(other.id());
+                }
+            }
+        }
+        if (against.isEmpty()) {
+            return List.of("It can't hold together with all the others at once.");
+        }
+        return List.of("It can't hold together with " + String.join(" or ", against) + ".");
+    }
+
+    private boolean feasible(Set<String> ids) {
+        int[] wanted = judged.partsOf(line -> ids.contains(line.id()));
+        Margins margins = all().only(wanted);
+        double[] found = Search.solve(axes.at(si), margins, List.of(axes.fromSi(si)));
+        return Margins.least(margins.at(found)) >= 0;
+    }
+
+    private Margins all() {
+        return values -> judged.parts(axes.toSi(values));
+    }
+
+    private static boolean holds(Judged.Line line, double[] parts) {
+        return line.parts().allMatch(part -> parts[part] >= 0);
+    }
+
+    /// What to try for a failing want.
+    List<String> attempts(Judged.Line failing, Judged.Instance worst) {
+        List<String> attempts = new ArrayList<>();
+        int[] held = judged.partsOf(line -> line.isComputed() && line != failing && holds(line, parts));
+        int[] own = failing.parts().toArray();
+        for (int index : touchedMarks(own)) {
+            oneMark(index, own, held).ifPresent(attempts::add);
+        }
+        relaxed(worst, own, held).ifPresent(attempts::add);
+        return attempts;
+    }
+
+    /// The locked marks whose moving helps the failing want, those that help most by a hand's breadth first.
+    private List<Integer> touchedMarks(int[] own) {
+        Margins margins = all().only(own);
+        double now = Margins.least(margins.at(axes.fromSi(si)));
+        record Touched(int index, double gain) {}
+        List<Touched> touched = new ArrayList<>();
+        for (int i = 0; i < si.length; i++) {
+            Mark mark = axes.marks().get(i).mark();
+            if (mark.isFree() || mark.kind() == Mark.Kind.LAMP_TURN) {
+                continue;
+            }
+            double best = now;
+            for (double size : new double[] {-20, -5, 5, 20}) {
+                double[] moved = axes.fromSi(si);
+                moved[i] += size * axes.marks().get(i).stepSi();
+                best = Math.max(best, Margins.least(margins.at(moved)));
+            }
+            if (best > now + 1e-6) {
+                touched.add(new Touched(i, best - now));
+            }
+        }
+        return touched.stream()
+                .sorted(Comparator.comparingDouble((Touched t) -> -t.gain()))
+                .limit(MARKS_TRIED)
+                .map(Touched::index)
+                .toList();
+    }
+
+    /// The smallest change of one locked mark, the free ones following, with which everything holds.
+    private Optional<String> oneMark(int index, int[] own, int[] held) {
+        double[] from = axes.fromSi(si);
+        List<Axis> freed = axes.withFree(si, index);
+        int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
+        Margins margins = all().only(together);
+        int[] heldFirst = IntStream.range(0, held.length).toArray();
+        double[] reached = Search.raise(freed, margins, heldFirst, from);
+        if (Margins.least(margins.at(reached)) < 0) {
+            return Optional.empty();
+        }
+        double scale = Math.max(Math.abs(reached[index] - from[index]), freed.get(index).step());
+        Margins nearer = values -> {
+            double[] all = margins.at(values);
+            double[] more = java.util.Arrays.copyOf(all, all.length + 1);
+            more[all.length] = 1 - Math.abs(values[index] - from[index]) / scale;
+            return more;
+        };
+        double[] near = Search.raise(
+                freed, nearer, IntStream.range(0, together.length).toArray(), reached);
+        double[] best = Margins.least(margins.at(near)) >= 0 ? near : reached;
+        double[] there = axes.toSi(best);
+        if (!nothingLost(there, own)) {
+            return Optional.empty();
+        }
+        return Optional.of(change(axes.marks().get(index), si[index], there[index]) + followers(there, index));
+    }
+
+    /// Whether at other values the failing parts hold and nothing that held fails.
+    private boolean nothingLost(double[] there, int[] own) {
+        Judged fine = judged.withWorstFrames(there);
+        double[] now = fine.parts(there);
+        return IntStream.of(own).allMatch(part -> now[part] >= 0)
+                && fine.lines().stream()
+                        .filter(line -> line.isComputed() && holds(line, parts))
+                        .allMatch(line -> holds(line, now));
+    }
+
+    private String change(StagedMark mark, double from, double to) {
+        String path = mark.mark().path();
+        String by = words.difference(mark.mark(), to - from);
+        String values = path + " " + words.value(mark.mark(), to) + " instead of " + words.value(mark.mark(), from);
+        if (mark.mark().kind() == Mark.Kind.MOTOR && path.endsWith(".by")) {
+            String name = path.substring(0, path.length() - 3);
+            return name + " " + by + (Math.abs(to) > Math.abs(from) ? " further" : " less") + ": " + values + ".";
+        }
+        return "Set " + values + " (" + by + (to > from ? " more" : " less") + ").";
+    }
+
+    private String followers(double[] there, int index) {
+        for (int i = 0; i < there.length; i++) {
+            if (i != index && Math.abs(there[i] - si[i]) > axes.marks().get(i).stepSi() / 2) {
+                return " The free marks move with it: solve again.";
+            }
+        }
+        return "";
+    }
+
+    /// The smallest relaxation of the want itself that would hold with all others.
+    private Optional<String> relaxed(Judged.Instance worst, int[] own, int[] held) {
+        int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
+        Margins margins = all().only(together);
+        double[] from = axes.fromSi(si);
+        double[] best = axes.anyFree()
+                ? Search.raise(axes.at(si), margins, IntStream.range(0, held.length).toArray(), from)
+                : from;
+        double[] there = axes.toSi(best);
+        double[] now = judged.parts(there);
+        if (IntStream.of(held).anyMatch(part -> now[part] < 0)) {
+            return Optional.empty();
+        }
+        double lack = Double.POSITIVE_INFINITY;
+        for (int part : own) {
+            lack = Math.min(lack, now[part]);
+        }
+        Moments moments = judged.moments(worst.run().stage(), there);
+        Optional<Want.Relaxed> relaxed = worst.want().findRelaxed(-lack);
+        if (relaxed.isEmpty()) {
+            return Optional.empty();
+        }
+        double least = Margins.least(relaxed.get().want().parts(moments));
+        return least >= 0 ? Optional.of(relaxed.get().sentence()) : Optional.empty();
+    }
+}

@@ -1,0 +1,133 @@
+package plumeline.solve;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import plumeline.geom.Body;
+import plumeline.geom.Vec;
+import plumeline.optics.Optics;
+import plumeline.plan.Mark;
+import plumeline.plan.Named;
+import plumeline.plan.WantLine;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+
+/// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file along
+/// the sight line, a focus on the thing that shall be sharp.
+final class Seeds {
+    /// Spacings tried for things in file, in widths of the wider of both.
+    private static final double[] SPACINGS = {1.2, 2, 3.5, 6};
+
+    private static final double CAMERA_METRES = 0.8;
+
+    private final Stage stage;
+    private final Map<String, Integer> free = new HashMap<>();
+
+    private Seeds(Stage stage) {
+        this.stage = stage;
+        for (int i = 0; i < stage.marks().size(); i++) {
+            if (stage.marks().get(i).mark().isFree()) {
+                free.put(stage.marks().get(i).mark().path(), i);
+            }
+        }
+    }
+
+    /// Starts for a shot, the likeliest first; SI values.
+    static List<double[]> of(Stage stage, List<WantLine> wants) {
+        Seeds seeds = new Seeds(stage);
+        List<double[]> starts = new ArrayList<>();
+        for (double spacing : SPACINGS) {
+            double[] start = seeds.standing();
+            wants.stream().filter(want -> want.word().equals("fills")).forEach(want -> seeds.fill(start, want));
+            wants.stream().filter(want -> want.word().equals("hidden")).forEach(want -> seeds.file(start, want, spacing));
+            wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> seeds.focus(start, want));
+            starts.add(start);
+        }
+        return starts;
+    }
+
+    private double[] standing() {
+        double[] start = stage.startValues();
+        set(start, "camera.y", -CAMERA_METRES);
+        set(start, "camera.x", 0);
+        stage.marks().stream()
+                .filter(mark -> mark.mark() instanceof Mark.Free && mark.mark().path().equals("camera.z"))
+                .findFirst()
+                .ifPresent(mark -> set(start, "camera.z", 0.1));
+        set(start, "camera.focus", CAMERA_METRES);
+        return start;
+    }
+
+    private void set(double[] start, String path, double si) {
+        Integer index = free.get(path);
+        if (index != null) {
+            start[index] =
+                    Math.clamp(si, stage.marks().get(index).lowSi(), stage.marks().get(index).highSi());
+        }
+    }
+
+    private void fill(double[] start, WantLine want) {
+        double share = want.written()
+                .findQuantity("height")
+                .or(() -> want.written().findQuantity("width"))
+                .map(Quantity::si)
+                .orElse(0.5);
+        boolean height = want.written().has("height");
+        for (Named named : want.subjects()) {
+            int index = stage.thingIndex(named.name());
+            if (index < 0) {
+                continue;
+            }
+            Scene scene = stage.scene(start, 0);
+            Body body = scene.things().get(index);
+            double size = height ? body.solid().heightMetres() : 2 * body.solid().reachMetres();
+            double picture = height ? scene.picture().heightMetres() : scene.picture().widthMetres();
+            double distance =
+                    Optics.distanceForMagnificationMetres(scene.picture().lens(), share * picture / size);
+            set(start, "camera.y", body.middle().y() - distance);
+        }
+    }
+
+    private void file(double[] start, WantLine want, double spacing) {
+        List<Named> behind = want.written().listNames("behind");
+        int hider = behind.isEmpty() ? -1 : stage.thingIndex(behind.getFirst().name());
+        if (hider < 0) {
+            return;
+        }
+        Scene scene = stage.scene(start, stage.frameOf(want.when()));
+        Body front = scene.things().get(hider);
+        Vec way = front.middle().minus(scene.aim().eye());
+        Vec flat = new Vec(way.x(), way.y(), 0);
+        if (!(flat.lengthMetres() > 0)) {
+            return;
+        }
+        Vec base = front.pose().base();
+        double widest = front.solid().reachMetres();
+        double distance = 0;
+        for (Named named : want.subjects()) {
+            int index = stage.thingIndex(named.name());
+            if (index < 0) {
+                continue;
+            }
+            widest = Math.max(widest, scene.things().get(index).solid().reachMetres());
+            distance += 2 * widest * spacing;
+            Vec place = base.plus(flat.unit().times(distance));
+            set(start, named.name() + ".x", place.x());
+            set(start, named.name() + ".y", place.y());
+        }
+    }
+
+    private void focus(double[] start, WantLine want) {
+        Scene scene = stage.scene(start, stage.frameOf(want.when()));
+        want.subjects().stream()
+                .map(named -> stage.thingIndex(named.name()))
+                .filter(index -> index >= 0)
+                .findFirst()
+                .ifPresent(index -> set(
+                        start,
+                        "camera.focus",
+                        scene.projection().depth(scene.things().get(index).middle())));
+    }
+}

@@ -1,0 +1,237 @@
+package plumeline.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Predicate;
+import plumeline.plan.Mark;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.plan.WantLine;
+import plumeline.quantity.Origin;
+import plumeline.search.Axis;
+import plumeline.search.Leeway;
+import plumeline.search.Margins;
+import plumeline.search.Search;
+import plumeline.stage.StagedMark;
+import plumeline.want.Want;
+import plumeline.want.Wants;
+
+/// Solves one shot and answers its wants.
+final class ShotSolver {
+    private final Plan plan;
+    private final Shot shot;
+    private final Words words;
+    private final Axes axes;
+    private Judged judged;
+    private double[] si;
+    private double[] parts;
+
+    private ShotSolver(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
+        this.plan = plan;
+        this.shot = shot;
+        this.words = new Words(plan.film().papersOrDefault());
+        this.judged = Judged.of(plan, shot, filmWants, elsewhere);
+        this.axes = new Axes(judged.stage().marks());
+        this.si = judged.stage().startValues();
+        this.parts = new double[0];
+    }
+
+    static ShotAnswer solve(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
+        return new ShotSolver(plan, shot, filmWants, elsewhere).answer();
+    }
+
+    private ShotAnswer answer() {
+        settle();
+        parts = judged.parts(si);
+        Predicate<Judged.Line> holding = line -> line.isComputed() && least(line) >= 0;
+        Tightness tightness = Tightness.of(judged, axes, si, parts);
+        List<WantAnswer> own = new ArrayList<>();
+        List<WantAnswer> film = new ArrayList<>();
+        Verdict verdict = Verdict.HOLDS;
+        List<String> without = new ArrayList<>();
+        for (Judged.Line line : judged.lines()) {
+            WantAnswer answer = answer(line, tightness);
+            (line.ofFilm() ? film : own).add(answer);
+            if (answer.verdict() == Verdict.FAILS) {
+                without.add(line.id());
+            }
+            if (!line.ofFilm()) {
+                verdict = verdict.worse(answer.verdict());
+            }
+        }
+        Margins margins = margins(judged.partsOf(holding));
+        double together = Search.together(axes.at(si), margins, axes.fromSi(si));
+        return new ShotAnswer(
+                shot.name(),
+                verdict,
+                own,
+                film,
+                markAnswers(margins, holding),
+                together,
+                without,
+                Notes.of(judged, si),
+                new ShotAnswer.Posed(judged.runs(), Arrays.stream(si).boxed().toList()));
+    }
+
+    /// Finds the marks; where an instant between those looked at turns out worse, looks at it too and finds them again.
+    private void settle() {
+        Settling.Settled settled = Settling.of(judged, axes, si);
+        Judged finer = judged.withWorstFrames(settled.si());
+        if (finer != judged && axes.anyFree()) {
+            double[] there = finer.parts(settled.si());
+            boolean broken = finer.lines().stream()
+                    .filter(line -> line.isComputed() && !settled.dropped().contains(line.id()))
+                    .anyMatch(line -> line.parts().anyMatch(part -> there[part] < 0));
+            if (broken) {
+                si = Settling.of(finer, axes, settled.si()).si();
+                judged = finer.withWorstFrames(si);
+                return;
+            }
+        }
+        si = settled.si();
+        judged = finer;
+    }
+
+    private Margins margins(int[] kept) {
+        Margins all = values -> judged.parts(axes.toSi(values));
+        return all.only(kept);
+    }
+
+    private double least(Judged.Line line) {
+        return line.parts().mapToDouble(part -> parts[part]).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private WantAnswer answer(Judged.Line line, Tightness tightness) {
+        WantAnswer worst = null;
+        for (Judged.Instance instance : line.instances()) {
+            WantAnswer answer = answer(line, instance, tightness);
+            if (worst == null || isWorse(answer, worst)) {
+                worst = answer;
+            }
+        }
+        return worst == null
+                ? new WantAnswer(
+                        line.id(),
+                        line.line().toText(),
+                        Verdict.UNKNOWN,
+                        new WantAnswer.Margin.None(),
+                        List.of("No pass of that name."),
+                        List.of(),
+                        "")
+                : worst;
+    }
+
+    static boolean isWorse(WantAnswer one, WantAnswer other) {
+        int verdicts = one.verdict().compareTo(other.verdict());
+        return verdicts < 0
+                || (verdicts == 0
+                        && one.margin() instanceof WantAnswer.Margin.Of a
+                        && other.margin() instanceof WantAnswer.Margin.Of b
+                        && a.value() < b.value());
+    }
+
+    private WantAnswer answer(Judged.Line line, Judged.Instance instance, Tightness tightness) {
+        Want want = instance.want();
+        String text = line.line().toText();
+        String pass = instance.run().pass();
+        if (want.findUnknown().isPresent()) {
+            return new WantAnswer(
+                    line.id(),
+                    text,
+                    Verdict.UNKNOWN,
+                    new WantAnswer.Margin.None(),
+                    List.of(want.findUnknown().get()),
+                    List.of(),
+                    pass);
+        }
+        var lack = want.findLack(judged.moments(instance.run().stage(), si));
+        if (lack.isPresent()) {
+            return new WantAnswer(
+                    line.id(), text, Verdict.FAILS, new WantAnswer.Margin.None(), List.of(lack.get()), List.of(), pass);
+        }
+        double margin = Double.POSITIVE_INFINITY;
+        for (int part = instance.from(); part < instance.from() + instance.count(); part++) {
+            margin = Math.min(margin, parts[part]);
+        }
+        List<String> because = new ArrayList<>();
+        because.add(words.standing(line.line().word(), margin, want.unit()));
+        List<String> attempts = List.of();
+        Verdict verdict = Verdict.HOLDS;
+        if (margin < 0) {
+            verdict = Verdict.FAILS;
+            Remedies remedies = new Remedies(judged, axes, si, words);
+            because.addAll(remedies.conflicts(line));
+            attempts = remedies.attempts(line, instance);
+        } else if (tightness.isTight(instance)) {
+            verdict = Verdict.TIGHT;
+            because.add(tightness.sentence(instance, words));
+        }
+        return new WantAnswer(
+                line.id(), text, verdict, new WantAnswer.Margin.Of(margin, want.unit()), because, attempts, pass);
+    }
+
+    private List<MarkAnswer> markAnswers(Margins margins, Predicate<Judged.Line> holding) {
+        List<MarkAnswer> answers = new ArrayList<>();
+        List<Axis> at = axes.at(si);
+        double[] values = axes.fromSi(si);
+        for (int i = 0; i < si.length; i++) {
+            StagedMark mark = axes.marks().get(i);
+            boolean open = mark.mark().isFree() && !bears(i);
+            Leeway leeway = axes.toSi(i, si[i], Search.leeway(at, margins, values, i));
+            MarkAnswer.Setting setting =
+                    open ? new MarkAnswer.Setting.Open() : new MarkAnswer.Setting.At(si[i], origin(mark.mark()));
+            answers.add(new MarkAnswer(
+                    mark.mark(), setting, leeway, ends(i, leeway, holding), mark.placingErrorSi(si[i])));
+        }
+        return answers;
+    }
+
+    private static Origin origin(Mark mark) {
+        return mark instanceof Mark.Fixed fixed ? fixed.quantity().origin() : Origin.SOLVED;
+    }
+
+    /// Whether any part that is computed changes with a mark.
+    private boolean bears(int index) {
+        StagedMark mark = axes.marks().get(index);
+        double[] moved = si.clone();
+        for (double share : new double[] {0.1, 0.4, 0.6, 0.9}) {
+            moved[index] = mark.lowSi() + share * (mark.highSi() - mark.lowSi());
+            double[] there = judged.parts(moved);
+            for (int p = 0; p < parts.length; p++) {
+                if (Math.abs(there[p] - parts[p]) > 1e-9) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private MarkAnswer.Ends ends(int index, Leeway leeway, Predicate<Judged.Line> holding) {
+        return new MarkAnswer.Ends(
+                ender(index, leeway.minus(), -1, holding), ender(index, leeway.plus(), 1, holding));
+    }
+
+    private String ender(int index, Leeway.Side side, int way, Predicate<Judged.Line> holding) {
+        if (side instanceof Leeway.Side.Ends(double distance)) {
+            double[] moved = si.clone();
+            double beyond = Math.max(distance * 2e-3, axes.marks().get(index).stepSi() * 0.02);
+            moved[index] += way * (distance + beyond);
+            double[] there = judged.parts(moved);
+            double lowest = Double.POSITIVE_INFINITY;
+            String ender = "";
+            for (Judged.Line line : judged.lines()) {
+                if (holding.test(line)) {
+                    double least = line.parts().mapToDouble(part -> there[part]).min().orElse(Double.POSITIVE_INFINITY);
+                    if (least < lowest) {
+                        lowest = least;
+                        ender = line.id();
+                    }
+                }
+            }
+            return ender;
+        }
+        return "";
+    }
+
+}

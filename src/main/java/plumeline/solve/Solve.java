@@ -1,0 +1,137 @@
+package plumeline.solve;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.plan.WantLine;
+import plumeline.plan.When;
+import plumeline.stage.Stage;
+import plumeline.want.Sizes;
+import plumeline.want.Wants;
+
+/// Finds the marks of a film's shots and answers its wants.
+public final class Solve {
+    private final Plan plan;
+    private final Map<String, ShotAnswer> solved = new LinkedHashMap<>();
+
+    private Solve(Plan plan) {
+        this.plan = plan;
+    }
+
+    /// Solves a whole film.
+    ///
+    /// @param plan the plan
+    /// @return the findings
+    public static FilmAnswer film(Plan plan) {
+        return film(plan, plan.shots().stream().map(Shot::name).toList());
+    }
+
+    /// Solves some shots of a film, and those that they are compared with.
+    ///
+    /// @param plan the plan
+    /// @param shots names of the shots to answer
+    /// @return the findings, of these shots only
+    public static FilmAnswer film(Plan plan, List<String> shots) {
+        Solve solve = new Solve(plan);
+        for (Shot shot : plan.shots()) {
+            if (shots.contains(shot.name())) {
+                solve.shot(shot, List.of());
+            }
+        }
+        List<ShotAnswer> answers = plan.shots().stream()
+                .filter(shot -> shots.contains(shot.name()))
+                .map(shot -> solve.solved.get(shot.name()))
+                .toList();
+        List<WantAnswer> wants = new ArrayList<>();
+        Verdict verdict = Verdict.HOLDS;
+        for (WantLine line : plan.wants()) {
+            wants.add(solve.filmWant(line, answers));
+            verdict = verdict.worse(wants.getLast().verdict());
+        }
+        for (ShotAnswer answer : answers) {
+            verdict = verdict.worse(answer.verdict());
+        }
+        return new FilmAnswer(plan, sha256(plan.source().text()), verdict, answers, wants);
+    }
+
+    /// Solves a shot once; shots that it is compared with first. A shot compared with itself by a round trip is compared
+    /// with its own start values.
+    private void shot(Shot shot, List<String> waiting) {
+        if (solved.containsKey(shot.name()) || waiting.contains(shot.name())) {
+            return;
+        }
+        List<String> waitingNow = new ArrayList<>(waiting);
+        waitingNow.add(shot.name());
+        for (WantLine line : shot.wants()) {
+            if (line.word().equals("same_size")) {
+                line.written().findWord("as").flatMap(plan::findShot).ifPresent(other -> shot(other, waitingNow));
+            }
+        }
+        List<WantLine> filmWants = isInFilm(shot)
+                ? plan.wants().stream().filter(Wants::isJudgedByShot).toList()
+                : List.of();
+        solved.put(shot.name(), ShotSolver.solve(plan, shot, filmWants, this::share));
+    }
+
+    private boolean isInFilm(Shot shot) {
+        return plan.cuts().isEmpty()
+                || plan.cuts().stream().anyMatch(cut -> cut.shot().name().equals(shot.name()));
+    }
+
+    private Optional<Double> share(String shot, String thing, When when) {
+        ShotAnswer known = solved.get(shot);
+        if (known != null) {
+            Stage stage = known.posed().stages().getFirst().stage();
+            return Sizes.findShare(stage, known.posed().values(), thing, when);
+        }
+        return plan.findShot(shot).flatMap(other -> {
+            Stage stage = Stage.of(plan, other);
+            return Sizes.findShare(stage, stage.startValues(), thing, when);
+        });
+    }
+
+    private WantAnswer filmWant(WantLine line, List<ShotAnswer> answers) {
+        WantAnswer worst = null;
+        String worstShot = "";
+        for (ShotAnswer shot : answers) {
+            for (WantAnswer answer : shot.filmWants()) {
+                if (answer.id().equals(line.id()) && (worst == null || ShotSolver.isWorse(answer, worst))) {
+                    worst = answer;
+                    worstShot = shot.shot();
+                }
+            }
+        }
+        if (worst == null) {
+            return new WantAnswer(
+                    line.id(),
+                    line.toText(),
+                    Verdict.UNKNOWN,
+                    new WantAnswer.Margin.None(),
+                    List.of(Wants.isJudgedByShot(line) ? "No shot of the cut was solved." : "not computed yet"),
+                    List.of(),
+                    "");
+        }
+        List<String> because = new ArrayList<>();
+        because.add("Worst in " + worstShot + ".");
+        because.addAll(worst.because());
+        return new WantAnswer(
+                worst.id(), worst.want(), worst.verdict(), worst.margin(), because, worst.attempts(), worst.pass());
+    }
+
+    private static String sha256(String text) {
+        try {
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException none) {
+            throw new IllegalStateException("every Java has SHA-256", none);
+        }
+    }
+}

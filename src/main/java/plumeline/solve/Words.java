@@ -1,0 +1,90 @@
+package plumeline.solve;
+
+import java.util.Locale;
+import plumeline.plan.Mark;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+
+/// Values and findings in the crew's words, rounded to what a hand can set, in the papers' unit.
+public final class Words {
+    private static final double MILLIMETRES = 1000;
+
+    private final Print print;
+
+    /// Makes words in a unit.
+    ///
+    /// @param unit the papers' unit
+    public Words(PaperUnit unit) {
+        print = new Print(unit);
+    }
+
+    /// Gives a mark's value.
+    ///
+    /// @param mark the mark
+    /// @param si its value, SI
+    /// @return such as `-600 mm`, `12 deg`, `f/11`
+    public String value(Mark mark, double si) {
+        return switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS -> print.length(si);
+            case MOTOR -> print.length(si, Print.Hand.MOTOR);
+            case TURN, LAMP_TURN -> Print.degrees(si);
+            case MOTOR_TURN -> Print.fineDegrees(si);
+            case DIAL -> mark.path().equals("camera.f_number") ? "f/" + Print.number(si, 1) : Print.share(si, 0);
+        };
+    }
+
+    /// Gives how far a mark may be off or is moved.
+    ///
+    /// @param mark the mark
+    /// @param si a difference, SI
+    /// @return such as `7 mm`, `0.4 mm` where less than two millimetres count
+    public String difference(Mark mark, double si) {
+        return switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR -> length(Math.abs(si));
+            case TURN, LAMP_TURN, MOTOR_TURN ->
+                Math.abs(si) < Math.toRadians(2) ? Print.fineDegrees(Math.abs(si)) : Print.degrees(Math.abs(si));
+            case DIAL -> mark.path().equals("camera.f_number") ? Print.number(Math.abs(si), 1) : Print.share(si, 0);
+        };
+    }
+
+    private String length(double metres) {
+        return print.length(metres, metres < 0.002 ? Print.Hand.MOTOR : Print.Hand.TAPE);
+    }
+
+    /// Gives a margin with its unit, lengths in the papers' unit.
+    ///
+    /// @param value the margin's size
+    /// @param unit its unit, as answers give it
+    /// @return such as `3 mm`, `1.4 %`
+    public String margin(double value, String unit) {
+        double size = Math.abs(value);
+        return switch (unit) {
+            case "mm" -> length(size / MILLIMETRES);
+            case "%" -> String.format(Locale.ROOT, size < 10 ? "%.1f %%" : "%.0f %%", size);
+            default -> Print.number(size, 1) + " " + unit;
+        };
+    }
+
+    /// Says how a want stands.
+    ///
+    /// @param word its want word
+    /// @param margin its margin
+    /// @param unit the margin's unit
+    /// @return a sentence
+    String standing(String word, double margin, String unit) {
+        String size = margin(margin, unit);
+        boolean holds = margin >= 0;
+        return switch (word) {
+            case "hidden" -> holds ? "Hidden; " + size + " to spare." : "Sticks out by " + size + ".";
+            case "shown" -> holds ? "The gaps have " + size + " of the width to spare." : "A gap lacks " + size + " of the width.";
+            case "fills" -> holds ? "The size has " + size + " of the picture to spare." : "Off by " + size + " of the picture beyond what is allowed.";
+            case "sharp" -> holds ? "Sharp; " + size + " to the nearer limit." : "Soft: " + size + " outside the sharp depth.";
+            case "inside" -> holds ? "Inside, " + size + " from the nearest side." : "Goes " + size + " over the side.";
+            case "clear" -> holds ? "Clear; " + size + " of air beyond what is asked." : "Too close by " + size + ".";
+            case "off_picture" -> holds ? "Out of the picture by " + size + "." : "In the picture by " + size + ".";
+            case "reaches" -> holds ? "The lens focuses " + size + " nearer still." : "Nearer than the lens focuses by " + size + ".";
+            case "same_size" -> holds ? "The same size; " + size + " to spare." : "Differs by " + size + " too much.";
+            default -> holds ? size + " to spare." : size + " short.";
+        };
+    }
+}

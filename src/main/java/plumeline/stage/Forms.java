@@ -1,0 +1,44 @@
+package plumeline.stage;
+
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.plan.Kit;
+import plumeline.plan.Thing;
+
+/// From the plan's forms to solids.
+final class Forms {
+    /// How thick a lamp's housing is taken to be where only its shining face is known, metres. Common practice.
+    private static final double HOUSING_METRES = 0.05;
+
+    private static final double POINT_LAMP_METRES = 0.1;
+
+    private Forms() {}
+
+    static Solid solid(Thing.Form form) {
+        return switch (form) {
+            case Thing.Form.Profile profile ->
+                new Solid.Revolved(profile.stations().stream()
+                        .map(station -> new Station(
+                                station.height().si() - profile.stations().getFirst().height().si(),
+                                station.radius().si()))
+                        .toList());
+            case Thing.Form.Box box ->
+                new Solid.Box(box.width().si(), box.depth().si(), box.height().si());
+            case Thing.Form.Cylinder cylinder ->
+                Solid.cylinder(cylinder.diameter().si(), cylinder.height().si());
+        };
+    }
+
+    /// A lamp's body: its shining face with a thin housing behind it.
+    static Solid lamp(Kit.Emitter emitter) {
+        return switch (emitter) {
+            case Kit.Emitter.Panel panel ->
+                new Solid.Box(panel.width().si(), HOUSING_METRES, panel.height().si());
+            case Kit.Emitter.Tube tube ->
+                new Solid.Box(tube.length().si(), tube.diameter().si(), tube.diameter().si());
+            case Kit.Emitter.Disc disc ->
+                new Solid.Box(disc.diameter().si(), HOUSING_METRES, disc.diameter().si());
+            case Kit.Emitter.Point() -> new Solid.Box(POINT_LAMP_METRES, POINT_LAMP_METRES, POINT_LAMP_METRES);
+        };
+    }
+}

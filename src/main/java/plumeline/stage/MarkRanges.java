@@ -1,0 +1,102 @@
+package plumeline.stage;
+
+import plumeline.plan.Kit;
+import plumeline.plan.Mark;
+import plumeline.plan.Shot;
+import plumeline.quantity.PaperUnit;
+
+/// Where a free mark may be looked for, and what a hand can set.
+///
+/// Free places are looked for within a table's reach of the zero mark; `free between` is kept to the letter.
+final class MarkRanges {
+    private static final double TABLE_METRES = 1.5;
+    private static final double CAMERA_FAR_METRES = 4;
+    private static final double CAMERA_NEAR_METRES = 0.05;
+    private static final double LAMP_METRES = 2.5;
+    private static final double MILLIMETRE = 0.001;
+    private static final double SIXTEENTH_INCH = 0.0254 / 16;
+    private static final double DEGREE = Math.toRadians(1);
+    private static final double FAR_METRES = 20;
+    private static final double THIRD_OF_A_STOP = 1.0 / 3;
+
+    private MarkRanges() {}
+
+    static StagedMark of(Mark mark, Shot shot, PaperUnit papers) {
+        double step = step(mark, papers);
+        double reach = reach(mark);
+        double[] range = range(mark, shot);
+        return switch (mark) {
+            case Mark.Fixed fixed -> {
+                double value = fixed.quantity().si();
+                yield new StagedMark(
+                        mark, value, Math.min(range[0], value), Math.max(range[1], value), reach, step);
+            }
+            case Mark.Between between -> {
+                double low = between.low().si();
+                double high = between.high().si();
+                yield new StagedMark(mark, (low + high) / 2, low, high, reach, step);
+            }
+            case Mark.Free _ ->
+                new StagedMark(mark, (range[0] + range[1]) / 2, range[0], range[1], reach, step);
+        };
+    }
+
+    private static double[] range(Mark mark, Shot shot) {
+        String path = mark.path();
+        return switch (mark.kind()) {
+            case TAPE, HUNG ->
+                path.equals("camera.y")
+                        ? new double[] {-CAMERA_FAR_METRES, -CAMERA_NEAR_METRES}
+                        : new double[] {-TABLE_METRES, TABLE_METRES};
+            case HEIGHT -> new double[] {0, TABLE_METRES};
+            case LAMP_PLACE -> new double[] {path.endsWith(".z") ? 0 : -LAMP_METRES, LAMP_METRES};
+            case TURN, LAMP_TURN, MOTOR_TURN ->
+                path.endsWith(".tilt") ? new double[] {-Math.PI / 2.2, Math.PI / 2.2} : new double[] {-Math.PI, Math.PI};
+            case MOTOR -> motorRange(path, shot);
+            case FOCUS -> new double[] {1.2 * focalLength(shot), CAMERA_FAR_METRES};
+            case DIAL -> dialRange(path, shot);
+        };
+    }
+
+    private static double[] motorRange(String path, Shot shot) {
+        double travel = shot.moves().stream()
+                .filter(move -> path.startsWith(move.name() + "."))
+                .flatMap(move -> move.machine().stream())
+                .flatMap(machine -> machine.written().findQuantity("travel").stream())
+                .mapToDouble(quantity -> quantity.si())
+                .findFirst()
+                .orElse(TABLE_METRES);
+        return new double[] {-travel, travel};
+    }
+
+    private static double[] dialRange(String path, Shot shot) {
+        if (!path.equals("camera.f_number")) {
+            return new double[] {0, 1};
+        }
+        Kit.FNumbers numbers = shot.camera().lens().fNumbers().orElse(new Kit.FNumbers(1.4, 32));
+        return new double[] {numbers.least(), numbers.greatest()};
+    }
+
+    private static double focalLength(Shot shot) {
+        return shot.camera().lens().focalLength().si();
+    }
+
+    private static double reach(Mark mark) {
+        return switch (mark.kind()) {
+            case TAPE, HUNG, HEIGHT, MOTOR, FOCUS, LAMP_PLACE -> FAR_METRES;
+            case TURN, LAMP_TURN, MOTOR_TURN -> mark.path().endsWith(".tilt") ? Math.PI / 2 : Math.PI;
+            case DIAL -> mark.path().equals("camera.f_number") ? 128 : 1;
+        };
+    }
+
+    private static double step(Mark mark, PaperUnit papers) {
+        double tape = papers == PaperUnit.INCHES ? SIXTEENTH_INCH : MILLIMETRE;
+        return switch (mark.kind()) {
+            case TAPE, HUNG, HEIGHT, LAMP_PLACE, FOCUS -> tape;
+            case MOTOR -> papers == PaperUnit.INCHES ? SIXTEENTH_INCH : MILLIMETRE / 10;
+            case TURN, LAMP_TURN -> DEGREE;
+            case MOTOR_TURN -> DEGREE / 10;
+            case DIAL -> mark.path().equals("camera.f_number") ? THIRD_OF_A_STOP : 0.01;
+        };
+    }
+}

@@ -1,0 +1,158 @@
+package plumeline.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.geom.Vec;
+import plumeline.motion.Profile;
+import plumeline.motion.Travel;
+import plumeline.plan.Mark;
+import plumeline.plan.Move;
+import plumeline.plan.Shot;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Quantity;
+
+/// The moves of a shot as numbers: what each carries, and how far it has got at a real time.
+final class Motions {
+    /// One move.
+    ///
+    /// @param carried names of things and lamps it carries; empty for the camera
+    /// @param way how far it goes in all
+    /// @param startSeconds real seconds from the shot's first frame
+    /// @param seconds how long it takes, real seconds
+    /// @param profile how its speed runs
+    /// @param acceleration the machine's, metres or radians per second squared; infinite where none is known
+    /// @param kept things that it keeps in the picture's middle, by index; empty where it goes a way of its own
+    record Motion(
+            List<String> carried,
+            Way way,
+            double startSeconds,
+            double seconds,
+            Profile profile,
+            double acceleration,
+            List<Integer> kept) {
+        double shareAt(double realSeconds, double[] values) {
+            double length = way.lengthIn(values);
+            boolean limited = Double.isFinite(acceleration) && length > 0;
+            Travel travel = limited
+                    ? Travel.within(1, seconds, profile, acceleration / length)
+                    : Travel.inThirds(1, seconds, profile);
+            return travel.at(realSeconds - startSeconds);
+        }
+
+        double endSeconds() {
+            return startSeconds + seconds;
+        }
+
+        boolean carries(String name) {
+            return carried.contains(name);
+        }
+
+        boolean movesCamera() {
+            return carried.isEmpty() || carried.contains("camera");
+        }
+    }
+
+    /// How far a move goes in all.
+    sealed interface Way {
+        /// Along a line by components, metres.
+        record Along(Slots.Slot x, Slots.Slot y, Slots.Slot z) implements Way {}
+
+        /// Along a written direction by one mark, metres.
+        record Directed(Slots.Slot length, Vec direction) implements Way {}
+
+        /// Round an upright axis, clockwise seen from above, radians.
+        record Round(Slots.Slot angle) implements Way {}
+
+        /// It follows what it keeps.
+        record Following() implements Way {}
+
+        default double lengthIn(double[] values) {
+            return switch (this) {
+                case Round(Slots.Slot angle) -> Math.abs(angle.in(values));
+                case Following() -> 0;
+                default -> vectorIn(values).lengthMetres();
+            };
+        }
+
+        default Vec vectorIn(double[] values) {
+            return switch (this) {
+                case Along(Slots.Slot x, Slots.Slot y, Slots.Slot z) ->
+                    new Vec(x.in(values), y.in(values), z.in(values));
+                case Directed(Slots.Slot length, Vec direction) -> direction.times(length.in(values));
+                case Round(Slots.Slot _) -> Vec.ZERO;
+                case Following() -> Vec.ZERO;
+            };
+        }
+
+        default double angleIn(double[] values) {
+            return this instanceof Round(Slots.Slot angle) ? angle.in(values) : 0;
+        }
+    }
+
+    private Motions() {}
+
+    static List<Motion> of(Shot shot, Slots slots, double secondsPerFrame) {
+        List<Motion> motions = new ArrayList<>();
+        for (Move move : shot.moves()) {
+            List<Integer> kept = move.kept().stream()
+                    .map(named -> indexOf(shot, named.name()))
+                    .filter(index -> index >= 0)
+                    .toList();
+            motions.add(new Motion(
+                    move.listCarried().stream().map(named -> named.name()).toList(),
+                    kept.isEmpty() ? way(move, slots) : new Way.Following(),
+                    move.start().map(start -> seconds(start, secondsPerFrame)).orElse(0.0),
+                    move.duration().map(Quantity::si).orElse(Double.MIN_NORMAL),
+                    move.profile().map(Motions::profile).orElse(Profile.EVEN),
+                    move.machine()
+                            .flatMap(machine -> machine.written().findQuantity("acceleration"))
+                            .map(Quantity::si)
+                            .orElse(Double.POSITIVE_INFINITY),
+                    kept));
+        }
+        return motions;
+    }
+
+    static int indexOf(Shot shot, String name) {
+        for (int i = 0; i < shot.placed().size(); i++) {
+            if (shot.placed().get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static double seconds(Quantity start, double secondsPerFrame) {
+        return start.kind() == Kind.FRAMES ? start.si() * secondsPerFrame : start.si();
+    }
+
+    private static Way way(Move move, Slots slots) {
+        if (move.travel().isEmpty()) {
+            return new Way.Following();
+        }
+        return switch (move.travel().get()) {
+            case Move.Travel.Round round -> new Way.Round(slots.of(round.mark()));
+            case Move.Travel.Along along -> {
+                List<Double> direction = along.direction();
+                yield new Way.Directed(
+                        slots.of(along.mark()), new Vec(direction.get(0), direction.get(1), direction.get(2)));
+            }
+            case Move.Travel.Components parts -> {
+                List<Mark> marks = parts.components();
+                yield new Way.Along(
+                        slots.of(marks.get(0)),
+                        slots.of(marks.get(1)),
+                        marks.size() > 2 ? slots.of(marks.get(2)) : Slots.ZERO);
+            }
+        };
+    }
+
+    private static Profile profile(Move.Profile written) {
+        return switch (written) {
+            case EVEN -> Profile.EVEN;
+            case TRAPEZOID -> Profile.TRAPEZOID;
+            case S_CURVE -> Profile.S_CURVE;
+            case SMOOTH -> Profile.SMOOTH;
+        };
+    }
+}

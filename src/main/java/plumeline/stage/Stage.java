@@ -1,0 +1,279 @@
+package plumeline.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pose;
+import plumeline.geom.Solid;
+import plumeline.geom.Vec;
+import plumeline.plan.Placed;
+import plumeline.plan.PlacedLight;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.plan.When;
+import plumeline.quantity.Quantity;
+import plumeline.time.Retime;
+
+/// A shot, or one of its passes, turned into numbers once, ready to be posed at any frame for any values of its marks.
+///
+/// Values are in SI and in the order of [#marks]. A pass uses its shot's marks, except those it sets itself.
+public final class Stage {
+    private record Standing(Solid solid, Slots.Slot x, Slots.Slot y, Slots.Slot z, Slots.Slot turn, Slots.Slot lean) {
+        Body posed(double[] values) {
+            Vec base = new Vec(x.in(values), y.in(values), z.in(values));
+            return new Body(solid, new Pose(base, turn.in(values), lean.in(values)));
+        }
+    }
+
+    private final Shot shot;
+    private final List<StagedMark> marks;
+    private final List<Standing> things = new ArrayList<>();
+    private final List<LampStand> lamps = new ArrayList<>();
+    private final List<Motions.Motion> motions;
+    private final Retime retime;
+    private final long frames;
+    private final CameraStand camera;
+    private final Optional<TankWalls> tank;
+
+    private Stage(Plan plan, Shot base, Shot effective) {
+        shot = effective;
+        marks = base.marks().stream()
+                .map(mark -> MarkRanges.of(mark, base, plan.film().papersOrDefault()))
+                .toList();
+        Slots slots = new Slots(base.marks());
+        for (Placed placed : effective.placed()) {
+            things.add(new Standing(
+                    Forms.solid(placed.thing().form()),
+                    slots.of(placed.at().x()),
+                    slots.of(placed.at().y()),
+                    slots.of(placed.at().z(), 0),
+                    slots.of(placed.turn(), 0),
+                    slots.of(placed.tilt(), 0)));
+        }
+        double framesPerSecond = plan.film().rate().si();
+        motions = Motions.of(effective, slots, 1 / framesPerSecond);
+        retime = Lengths.retime(effective.playback(), framesPerSecond);
+        frames = Lengths.frames(plan, base, motions, retime);
+        tank = effective.findTank().map(TankWalls::of);
+        camera = CameraStand.of(effective, slots);
+        for (PlacedLight light : effective.lights()) {
+            lamps.add(LampStand.of(light, effective, slots));
+        }
+    }
+
+    /// Stages a shot as it is, without any pass.
+    ///
+    /// @param plan the plan
+    /// @param shot one of its shots
+    /// @return the stage
+    public static Stage of(Plan plan, Shot shot) {
+        return new Stage(plan, shot, shot);
+    }
+
+    /// Stages one of a shot's passes.
+    ///
+    /// @param plan the plan
+    /// @param shot one of its shots
+    /// @param pass the name of one of its passes
+    /// @return the stage, by the shot's own marks
+    public static Stage of(Plan plan, Shot shot, String pass) {
+        return new Stage(plan, shot, shot.findPass(pass).orElseThrow().effective());
+    }
+
+    /// Gives the shot as staged: the pass's where one is staged.
+    ///
+    /// @return the shot
+    public Shot shot() {
+        return shot;
+    }
+
+    /// Gives the marks in the order of the values.
+    ///
+    /// @return the marks
+    public List<StagedMark> marks() {
+        return marks;
+    }
+
+    /// Gives a value a mark: as written, or a middling start where it is free.
+    ///
+    /// @return SI values in the order of [#marks]
+    public double[] startValues() {
+        return marks.stream().mapToDouble(StagedMark::startSi).toArray();
+    }
+
+    /// Gives how many screen frames the shot has.
+    ///
+    /// @return frames, at least 1
+    public long frames() {
+        return frames;
+    }
+
+    /// Gives the shot's retime map.
+    ///
+    /// @return the map
+    public Retime retime() {
+        return retime;
+    }
+
+    /// Gives the index of a placed thing.
+    ///
+    /// @param name its name in the shot
+    /// @return its index in [Scene#things], −1 where there is none of that name
+    public int thingIndex(String name) {
+        return Motions.indexOf(shot, name);
+    }
+
+    /// Gives the index of a placed lamp.
+    ///
+    /// @param name its name in the shot
+    /// @return its index in [Scene#lamps], −1 where there is none of that name
+    public int lampIndex(String name) {
+        for (int i = 0; i < shot.lights().size(); i++) {
+            if (shot.lights().get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /// Finds the tank's walls.
+    ///
+    /// @return the walls where the shot has a tank
+    public Optional<TankWalls> findTank() {
+        return tank;
+    }
+
+    /// Gives the screen frame that a `when` means; the start for a whole shot.
+    ///
+    /// @param when the instant
+    /// @return screen frames from the shot's first
+    public double frameOf(When when) {
+        return switch (when) {
+            case When.Start() -> 0;
+            case When.Whole() -> 0;
+            case When.End() -> frames - 1;
+            case When.AtFrame(long frame) -> frame;
+            case When.AtTime(Quantity time) -> retime.frameAt(time.si(), frames);
+        };
+    }
+
+    /// Gives when a move is over.
+    ///
+    /// @param move the move's name
+    /// @return real seconds from the shot's first frame; 0 for a move that only follows
+    public double endSeconds(String move) {
+        for (int i = 0; i < motions.size(); i++) {
+            if (shot.moves().get(i).name().equals(move) && motions.get(i).kept().isEmpty()) {
+                return motions.get(i).endSeconds();
+            }
+        }
+        return 0;
+    }
+
+    /// Tells whether anything moves in the shot.
+    ///
+    /// @return true where it has a move
+    public boolean isMoving() {
+        return !motions.isEmpty() && frames > 1;
+    }
+
+    /// Finds the camera's machine-made way from start to end, for drawing.
+    ///
+    /// @param values the marks' values, SI
+    /// @return lens points at the start and, where the camera slides, at the slide's own end
+    public List<Vec> cameraWay(double[] values) {
+        List<Vec> way = new ArrayList<>();
+        way.add(camera.lensPoint(values));
+        for (Motions.Motion motion : motions) {
+            Vec by = motion.way().vectorIn(values);
+            if (motion.movesCamera() && by.lengthMetres() > 0) {
+                way.add(way.getLast().plus(by));
+            }
+        }
+        return way;
+    }
+
+    /// Poses the shot.
+    ///
+    /// @param values the marks' values, SI, in the order of [#marks]
+    /// @param frame the screen frame, counted from 0
+    /// @return the shot at that instant
+    public Scene scene(double[] values, double frame) {
+        List<Body> atStart = posed(values);
+        Aim first = camera.aim(values, atStart);
+        double focus = camera.focusMetres(values, atStart, first, TankWalls.view(tank, first));
+        double seconds = retime.realSeconds(frame);
+        List<Body> now = carried(atStart, values, seconds);
+        Aim aim = moved(first, now, values, seconds);
+        return new Scene(
+                frame, seconds, aim, TankWalls.view(tank, aim), camera.picture(values, focus), now, lampBodies(values, now, seconds));
+    }
+
+    private List<Body> posed(double[] values) {
+        List<Body> bodies = new ArrayList<>(things.size());
+        for (Standing thing : things) {
+            bodies.add(thing.posed(values));
+        }
+        return bodies;
+    }
+
+    private List<Body> carried(List<Body> atStart, double[] values, double seconds) {
+        if (motions.isEmpty()) {
+            return atStart;
+        }
+        List<Body> now = new ArrayList<>(atStart.size());
+        for (int i = 0; i < atStart.size(); i++) {
+            Body body = atStart.get(i);
+            for (Motions.Motion motion : motions) {
+                if (motion.carries(shot.placed().get(i).name())) {
+                    double share = motion.shareAt(seconds, values);
+                    Pose pose = body.pose();
+                    body = body.at(new Pose(
+                            pose.base().plus(motion.way().vectorIn(values).times(share)),
+                            pose.turnRadians() + motion.way().angleIn(values) * share,
+                            pose.leanRadians()));
+                }
+            }
+            now.add(body);
+        }
+        return now;
+    }
+
+    private Aim moved(Aim first, List<Body> now, double[] values, double seconds) {
+        Vec eye = first.eye();
+        double turn = first.turnRadians();
+        List<Body> kept = List.of();
+        for (Motions.Motion motion : motions) {
+            if (!motion.movesCamera()) {
+                continue;
+            }
+            if (!motion.kept().isEmpty()) {
+                kept = motion.kept().stream().map(now::get).toList();
+            }
+            double share = motion.shareAt(seconds, values);
+            eye = eye.plus(motion.way().vectorIn(values).times(share));
+            turn += motion.way().angleIn(values) * share;
+        }
+        Aim slid = new Aim(eye, turn, first.tiltRadians());
+        return kept.isEmpty()
+                ? camera.panned(first, slid, slid.turnRadians())
+                : camera.panned(first, slid, Keeping.turn(slid, kept));
+    }
+
+    private List<Body> lampBodies(double[] values, List<Body> now, double seconds) {
+        List<Body> bodies = new ArrayList<>(lamps.size());
+        for (int i = 0; i < lamps.size(); i++) {
+            Body body = lamps.get(i).posed(values, now, camera.lensPoint(values));
+            for (Motions.Motion motion : motions) {
+                if (motion.carries(shot.lights().get(i).name())) {
+                    Vec way = motion.way().vectorIn(values).times(motion.shareAt(seconds, values));
+                    body = body.at(body.pose().movedBy(way));
+                }
+            }
+            bodies.add(body);
+        }
+        return bodies;
+    }
+}

@@ -1,0 +1,76 @@
+package plumeline.stage;
+
+import java.util.Optional;
+import plumeline.geom.Aim;
+import plumeline.geom.Bounds;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Plane;
+import plumeline.geom.Projection;
+import plumeline.geom.Vec;
+import plumeline.optics.FlatWall;
+import plumeline.optics.TankView;
+import plumeline.plan.Kit;
+import plumeline.plan.TankPlace;
+import plumeline.quantity.Quantity;
+
+/// A placed tank's walls: its outside, its inside, and its water line.
+///
+/// @param outside the glass's outer bounds
+/// @param inside the room inside
+/// @param paneMetres the panes' thickness, metres
+/// @param waterLineMetres height of the water over the table, metres; the floor's where the tank is dry
+public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double waterLineMetres) {
+    static TankWalls of(TankPlace place) {
+        Kit.Tank tank = place.tank();
+        double pane = tank.pane().si();
+        double halfWidth = tank.inside().width().si() / 2;
+        double halfDepth = tank.inside().depth().si() / 2;
+        double height = tank.inside().height().si();
+        double x = place.at().get(0).si();
+        double y = place.at().get(1).si();
+        double z = place.at().size() > 2 ? place.at().get(2).si() : 0;
+        double floor = z + pane;
+        Bounds inside = new Bounds(
+                new Vec(x - halfWidth, y - halfDepth, floor), new Vec(x + halfWidth, y + halfDepth, floor + height));
+        Bounds outside = new Bounds(
+                new Vec(x - halfWidth - pane, y - halfDepth - pane, z),
+                new Vec(x + halfWidth + pane, y + halfDepth + pane, floor + height));
+        return new TankWalls(outside, inside, pane, floor + place.water().map(Quantity::si).orElse(0.0));
+    }
+
+    /// How a camera sees: through the tank's wall that faces it, or plainly where there is none before it.
+    static Projection view(Optional<TankWalls> tank, Aim aim) {
+        if (tank.isEmpty()) {
+            return new Pinhole(aim);
+        }
+        Optional<Plane> facing = tank.get().findFacing(aim.eye());
+        return facing.isPresent()
+                ? new TankView(
+                        aim,
+                        facing.get(),
+                        FlatWall.ofWater(tank.get().paneMetres()),
+                        tank.get().waterLineMetres())
+                : new Pinhole(aim);
+    }
+
+    /// The outer face towards a lens point; none where the lens point stands over or inside the tank.
+    private Optional<Plane> findFacing(Vec eye) {
+        double before = outside.low().y() - eye.y();
+        double behind = eye.y() - outside.high().y();
+        double left = outside.low().x() - eye.x();
+        double right = eye.x() - outside.high().x();
+        double most = Math.max(Math.max(before, behind), Math.max(left, right));
+        if (!(most > 0)) {
+            return Optional.empty();
+        }
+        if (most == before) {
+            return Optional.of(new Plane(outside.low(), new Vec(0, -1, 0)));
+        }
+        if (most == behind) {
+            return Optional.of(new Plane(outside.high(), new Vec(0, 1, 0)));
+        }
+        return most == left
+                ? Optional.of(new Plane(outside.low(), new Vec(-1, 0, 0)))
+                : Optional.of(new Plane(outside.high(), new Vec(1, 0, 0)));
+    }
+}

@@ -1,0 +1,113 @@
+package plumeline.want;
+
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Extent;
+import plumeline.geom.Sight;
+import plumeline.geom.Solid;
+import plumeline.plan.WantLine;
+import plumeline.stage.Picture;
+import plumeline.stage.Scene;
+
+/// Things fill a share of the picture's height or width.
+///
+/// At the thing's middle plane the share is `size · v / depth / picture`, v being the lens's image distance for the shot's
+/// focus and depth the middle's along the axis, as seen through a tank's wall; or the drawn outline's share where asked.
+/// Margin in % of the picture: the tolerance less the distance from the share wanted.
+///
+/// @param line as written
+/// @param things indices of the things
+/// @param along height or width
+/// @param wanted share of the picture, dimensionless
+/// @param tolerance share of the picture by which it may be off, dimensionless
+/// @param more whether more than wanted is as good
+/// @param by what is measured
+record Fills(WantLine line, List<Integer> things, Along along, double wanted, double tolerance, More more, By by)
+        implements Want {
+    enum Along {
+        HEIGHT,
+        WIDTH
+    }
+
+    enum More {
+        COUNTS_AS_OFF,
+        IS_AS_GOOD
+    }
+
+    enum By {
+        MIDDLE_PLANE,
+        OUTLINE
+    }
+
+    Fills {
+        things = List.copyOf(things);
+    }
+
+    @Override
+    public String unit() {
+        return "%";
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        return Parts.worst(moments.during(line.when()), this::partsIn);
+    }
+
+    private double[] partsIn(Scene scene) {
+        int each = more == More.IS_AS_GOOD ? 1 : 2;
+        double[] parts = new double[things.size() * each];
+        for (int i = 0; i < things.size(); i++) {
+            Body body = scene.things().get(things.get(i));
+            double share = share(scene, body);
+            parts[i * each] = Parts.PERCENT * (share - wanted + tolerance);
+            if (each == 2) {
+                parts[i * each + 1] = Parts.PERCENT * (wanted + tolerance - share);
+            }
+        }
+        return parts;
+    }
+
+    /// The share of the picture that a body fills now; minus ten where it isn't in front of the lens.
+    private double share(Scene scene, Body body) {
+        if (Parts.inFrontMetres(scene, body) <= 0) {
+            return -10;
+        }
+        Picture picture = scene.picture();
+        double whole = along == Along.HEIGHT ? picture.heightTangent() : picture.widthTangent();
+        if (by == By.OUTLINE) {
+            Extent extent = Sight.extent(scene.projection(), body);
+            return (along == Along.HEIGHT ? extent.height() : extent.width()) / whole;
+        }
+        return size(body.solid(), along) / scene.projection().depth(body.middle()) / whole;
+    }
+
+    /// The share filled at the want's first instant, for words and for comparing shots.
+    static double middlePlaneShare(Scene scene, Body body) {
+        return size(body.solid(), Along.HEIGHT)
+                / scene.projection().depth(body.middle())
+                / scene.picture().heightTangent();
+    }
+
+    private static double size(Solid solid, Along along) {
+        if (along == Along.HEIGHT) {
+            return solid.heightMetres();
+        }
+        return switch (solid) {
+            case Solid.Revolved revolved -> 2 * revolved.reachMetres();
+            case Solid.Box box -> box.widthMetres();
+        };
+    }
+
+    @Override
+    public Optional<Relaxed> findRelaxed(double lack) {
+        double easier = Math.ceil((tolerance * Parts.PERCENT + lack) * 10) / 10 / Parts.PERCENT;
+        if (easier > wanted) {
+            return Optional.empty();
+        }
+        return Optional.of(new Relaxed(
+                new Fills(line, things, along, wanted, easier, more, by),
+                "fills " + Parts.percent(wanted) + " to within " + Parts.percent(easier) + " of the picture instead of "
+                        + Parts.percent(tolerance) + "."));
+    }
+}

@@ -1,0 +1,83 @@
+package plumeline.want;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Sides;
+import plumeline.geom.Sight;
+import plumeline.plan.Thing;
+import plumeline.plan.WantLine;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+
+/// Things are hidden behind others, seen from the lens point.
+///
+/// Margin in mm at the depth of the hidden thing's axis: the smallest distance from its outline to the edge of the union of
+/// what hides it; outside, minus the largest protrusion. One part a side of each hidden thing.
+///
+/// @param line as written
+/// @param things indices of the hidden things
+/// @param behind indices of what hides them
+/// @param clear names of hiders that are clear, through which the thing would show
+record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<String> clear) implements Want {
+    Hidden {
+        things = List.copyOf(things);
+        behind = List.copyOf(behind);
+        clear = List.copyOf(clear);
+    }
+
+    static Hidden of(WantLine line, Stage stage, List<Integer> things, List<Integer> behind) {
+        List<String> clear = new ArrayList<>();
+        for (int index : behind) {
+            var placed = stage.shot().placed().get(index);
+            if (placed.thing().body().filter(body -> body == Thing.Body.CLEAR).isPresent()) {
+                clear.add(placed.name());
+            }
+        }
+        return new Hidden(line, things, behind, clear);
+    }
+
+    @Override
+    public String unit() {
+        return "mm";
+    }
+
+    @Override
+    public Optional<String> findUnknown() {
+        return clear.isEmpty()
+                ? Optional.empty()
+                : Optional.of(String.join(", ", clear) + " is clear: what stands behind shows through, bent. "
+                        + "Look through the lens.");
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        return Parts.worst(moments.during(line.when()), this::partsIn);
+    }
+
+    private double[] partsIn(Scene scene) {
+        double[] parts = new double[things.size() * 4];
+        List<Body> hiders = new ArrayList<>(behind.size());
+        double hidersInFront = Double.POSITIVE_INFINITY;
+        for (int index : behind) {
+            hiders.add(scene.things().get(index));
+            hidersInFront = Math.min(hidersInFront, Parts.inFrontMetres(scene, hiders.getLast()));
+        }
+        for (int i = 0; i < things.size(); i++) {
+            Body body = scene.things().get(things.get(i));
+            double inFront = Math.min(hidersInFront, Parts.inFrontMetres(scene, body));
+            if (inFront <= 0) {
+                java.util.Arrays.fill(parts, 4 * i, 4 * i + 4, Parts.behind(inFront));
+                continue;
+            }
+            Sides sides = Sight.hidden(scene.projection(), body, hiders);
+            double scale = Parts.MILLIMETRES * scene.projection().depth(body.middle());
+            parts[4 * i] = scale * sides.left();
+            parts[4 * i + 1] = scale * sides.right();
+            parts[4 * i + 2] = scale * sides.below();
+            parts[4 * i + 3] = scale * sides.above();
+        }
+        return parts;
+    }
+}

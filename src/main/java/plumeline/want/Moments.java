@@ -1,0 +1,65 @@
+package plumeline.want;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import plumeline.plan.When;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+
+/// A shot for some values of its marks, posed at the instants that wants ask for; each instant is posed once.
+public final class Moments {
+    private final Stage stage;
+    private final double[] values;
+    private final List<Double> frames;
+    private final Map<Double, Scene> posed = new HashMap<>();
+
+    /// Makes the moments of a shot.
+    ///
+    /// @param stage the shot
+    /// @param values its marks' values, SI
+    /// @param frames the screen frames that stand for the whole of the shot where it moves, at least one
+    public Moments(Stage stage, double[] values, List<Double> frames) {
+        this.stage = stage;
+        this.values = values.clone();
+        this.frames = List.copyOf(frames);
+    }
+
+    /// Gives the shot.
+    ///
+    /// @return the stage
+    public Stage stage() {
+        return stage;
+    }
+
+    /// Gives the marks' values.
+    ///
+    /// @return SI values in the order of the stage's marks
+    public double[] values() {
+        return values.clone();
+    }
+
+    /// Gives the shot at one instant.
+    ///
+    /// @param frame the screen frame
+    /// @return the scene
+    public Scene at(double frame) {
+        return posed.computeIfAbsent(frame, f -> stage.scene(values, f));
+    }
+
+    /// Gives the shot at the instants that count for a want.
+    ///
+    /// @param when the want's instants
+    /// @return one scene, or several in order for the whole of a moving shot
+    public List<Scene> during(When when) {
+        if (!(when instanceof When.Whole) || !stage.isMoving()) {
+            return List.of(at(stage.frameOf(when)));
+        }
+        List<Scene> scenes = new ArrayList<>(frames.size());
+        for (double frame : frames) {
+            scenes.add(at(frame));
+        }
+        return scenes;
+    }
+}

@@ -1,0 +1,46 @@
+package plumeline.want;
+
+import java.util.List;
+import java.util.function.Function;
+import plumeline.geom.Body;
+import plumeline.geom.Sight;
+import plumeline.quantity.Print;
+import plumeline.stage.Scene;
+
+/// What the wants' margins have in common.
+final class Parts {
+    static final double PERCENT = 100;
+    static final double MILLIMETRES = 1000;
+
+    /// The margin, in any unit, of a thing that isn't wholly in front of the lens: fails by far, less so the nearer it is.
+    private static final double BEHIND = -1000;
+
+    private Parts() {}
+
+    /// Takes the worst of each part over several instants.
+    static double[] worst(List<Scene> scenes, Function<Scene, double[]> parts) {
+        double[] worst = parts.apply(scenes.getFirst());
+        for (int i = 1; i < scenes.size(); i++) {
+            double[] next = parts.apply(scenes.get(i));
+            for (int p = 0; p < worst.length; p++) {
+                worst[p] = Math.min(worst[p], next[p]);
+            }
+        }
+        return worst;
+    }
+
+    /// How far a body is in front of the lens: above 0 wholly.
+    static double inFrontMetres(Scene scene, Body body) {
+        return Sight.leastDepthMetres(scene.projection(), body);
+    }
+
+    /// What every part of a want reads where a body isn't wholly in front of the lens.
+    static double behind(double inFrontMetres) {
+        return BEHIND * (1 - Math.min(inFrontMetres, 0));
+    }
+
+    /// A share in words, to a tenth of a per cent.
+    static String percent(double share) {
+        return Print.share(share, 1);
+    }
+}

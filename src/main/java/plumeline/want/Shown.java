@@ -1,0 +1,64 @@
+package plumeline.want;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Gap;
+import plumeline.geom.Sight;
+import plumeline.plan.WantLine;
+import plumeline.stage.Scene;
+
+/// Things show side by side with clear space between neighbours.
+///
+/// Margin in % of the picture's width as the camera is held: the horizontal clear space between neighbours' outlines less
+/// the gap wanted. One part a pair of neighbours, from left to right. Whether they are in the picture is `inside`.
+///
+/// @param line as written
+/// @param things indices of the things
+/// @param gap clear space wanted, share of the picture's width, dimensionless
+record Shown(WantLine line, List<Integer> things, double gap) implements Want {
+    Shown {
+        things = List.copyOf(things);
+    }
+
+    @Override
+    public String unit() {
+        return "%";
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        return Parts.worst(moments.during(line.when()), this::partsIn);
+    }
+
+    private double[] partsIn(Scene scene) {
+        double[] parts = new double[Math.max(1, things.size() - 1)];
+        List<Body> bodies = new ArrayList<>(things.size());
+        for (int index : things) {
+            bodies.add(scene.things().get(index));
+            double inFront = Parts.inFrontMetres(scene, bodies.getLast());
+            if (inFront <= 0) {
+                java.util.Arrays.fill(parts, Parts.behind(inFront));
+                return parts;
+            }
+        }
+        java.util.Arrays.fill(parts, Parts.PERCENT);
+        List<Gap> gaps = Sight.gaps(scene.projection(), bodies);
+        for (int i = 0; i < gaps.size(); i++) {
+            parts[i] = Parts.PERCENT * (gaps.get(i).width() / scene.picture().widthTangent() - gap);
+        }
+        return parts;
+    }
+
+    @Override
+    public Optional<Relaxed> findRelaxed(double lack) {
+        double easier = Math.floor((gap * Parts.PERCENT - lack) * 10) / 10 / Parts.PERCENT;
+        if (easier < 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new Relaxed(
+                new Shown(line, things, easier),
+                "gap " + Parts.percent(easier) + " instead of " + Parts.percent(gap) + "."));
+    }
+}

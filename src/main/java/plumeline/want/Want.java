@@ -1,0 +1,53 @@
+package plumeline.want;
+
+import java.util.Optional;
+import plumeline.plan.WantLine;
+
+/// One thing that must be true on the screen or on the table.
+public sealed interface Want
+        permits Fills, Sharp, Hidden, Shown, Inside, Clear, OffPicture, Reaches, SameSize, NotComputed {
+    /// Gives the want as the crew wrote it.
+    ///
+    /// @return its line in the plan
+    WantLine line();
+
+    /// Gives the unit of the margin.
+    ///
+    /// @return `%`, `mm` …, as `questions.md` fixes it
+    String unit();
+
+    /// Gives the margin in parts, each in the want's unit; always as many.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return the parts' margins, negative where they fail, never NaN
+    double[] parts(Moments moments);
+
+    /// Finds why the want can't be judged, whatever the marks.
+    ///
+    /// @return the reason, with the fact that is missing; empty where the want can be judged
+    default Optional<String> findUnknown() {
+        return Optional.empty();
+    }
+
+    /// Finds what lacks in the kit, so that the want fails whatever its margin.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return the lack in a sentence; empty where there is none
+    default Optional<String> findLack(Moments moments) {
+        return Optional.empty();
+    }
+
+    /// A want that asks for less, and how to say so.
+    ///
+    /// @param want the easier want
+    /// @param sentence what to ask for instead of what
+    record Relaxed(Want want, String sentence) {}
+
+    /// Finds the want that asks for less by at least a stated lack of margin, rounded to a figure that can be written.
+    ///
+    /// @param lack by how much the margin falls short, in the want's unit, > 0
+    /// @return the easier want; empty where the want has nothing that could be relaxed so far
+    default Optional<Relaxed> findRelaxed(double lack) {
+        return Optional.empty();
+    }
+}
