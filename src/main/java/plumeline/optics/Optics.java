@@ -132,11 +132,13 @@ public final class Optics {
     ///
     /// @param sharpness lens, f-number and blur
     /// @param focusMetres s, metres, > f
-    /// @return near limit from the front principal plane, metres
+    /// @return near limit from the front principal plane, metres; 0 or less only where P < 1 and `Nc/f ≥ P/(1 − P)`
     /// @throws IllegalArgumentException where s ≤ f
     public static double nearLimitMetres(Sharpness sharpness, double focusMetres) {
-        double m = magnificationAt(sharpness.lens(), focusMetres);
-        return focusMetres - halfDepthMetres(sharpness, m) / (1 + blurShare(sharpness, m));
+        // Written as L·mD/(mD + c) less the pupil's place: the same, and it keeps its digits far beyond the hyperfocal.
+        Cone cone = cone(sharpness, focusMetres);
+        double share = cone.discMetres() / (cone.discMetres() + sharpness.blurMetres());
+        return cone.pupilToFocusMetres() * share - pupilBehindMetres(sharpness.lens());
     }
 
     /// Gives the far limit of the sharp zone: `s + Nc(1 + m/P)/(m²(1 − Nc/(fm)))`, exact for the Gaussian lens.
@@ -148,11 +150,13 @@ public final class Optics {
     /// @return the limit; `Endless` where s is the hyperfocal distance or more
     /// @throws IllegalArgumentException where s ≤ f
     public static FarLimit farLimit(Sharpness sharpness, double focusMetres) {
-        double m = magnificationAt(sharpness.lens(), focusMetres);
-        double room = 1 - blurShare(sharpness, m);
-        double farMetres = focusMetres + halfDepthMetres(sharpness, m) / room;
-        boolean endless = focusMetres >= hyperfocalMetres(sharpness) || room <= 0 || Double.isInfinite(farMetres);
-        return endless ? new FarLimit.Endless() : new FarLimit.At(farMetres);
+        Cone cone = cone(sharpness, focusMetres);
+        double room = cone.discMetres() - sharpness.blurMetres();
+        if (focusMetres >= hyperfocalMetres(sharpness) || room <= 0) {
+            return new FarLimit.Endless();
+        }
+        double fromPupilMetres = cone.pupilToFocusMetres() * (cone.discMetres() / room);
+        return new FarLimit.At(fromPupilMetres - pupilBehindMetres(sharpness.lens()));
     }
 
     /// Gives both limits of the sharp zone.
@@ -165,12 +169,18 @@ public final class Optics {
         return new SharpZone(nearLimitMetres(sharpness, focusMetres), farLimit(sharpness, focusMetres));
     }
 
-    private static double halfDepthMetres(Sharpness sharpness, double m) {
-        return sharpness.fNumber() * sharpness.blurMetres() * pupilFactor(sharpness.lens(), m) / (m * m);
+    /// The cone of light to the focus: its length from the entrance pupil, and the entrance pupil's diameter times m.
+    private record Cone(double pupilToFocusMetres, double discMetres) {}
+
+    private static Cone cone(Sharpness sharpness, double focusMetres) {
+        double f = sharpness.lens().focalLengthMetres();
+        double m = magnificationAt(sharpness.lens(), focusMetres);
+        return new Cone(f / m + f / sharpness.lens().pupilRatio(), m * f / sharpness.fNumber());
     }
 
-    private static double blurShare(Sharpness sharpness, double m) {
-        return sharpness.fNumber() * sharpness.blurMetres() / (sharpness.lens().focalLengthMetres() * m);
+    /// How far the entrance pupil stands behind the front principal plane: `f/P − f`.
+    private static double pupilBehindMetres(LensModel lens) {
+        return lens.focalLengthMetres() / lens.pupilRatio() - lens.focalLengthMetres();
     }
 
     /// Gives the blur-disc diameter of a point off the focus: `m (f/N) |e|/(L + e)`, with e its depth past the focus and
@@ -219,15 +229,14 @@ public final class Optics {
     /// @throws IllegalArgumentException where the near limit isn't in front of the entrance pupil, or the focus found
     ///     isn't beyond the focal length
     public static double focusCentringMetres(LensModel lens, SharpZone zone) {
-        double f = lens.focalLengthMetres();
-        double pupilMetres = f / lens.pupilRatio() - f;
+        double pupilMetres = pupilBehindMetres(lens);
         double near = Ranges.checkPositive(zone.nearMetres() + pupilMetres, "near limit's way from the pupil");
         double inverse =
                 switch (zone.far()) {
                     case FarLimit.At(double far) -> 1 / near + 1 / (far + pupilMetres);
                     case FarLimit.Endless() -> 1 / near;
                 };
-        return Ranges.checkAbove(2 / inverse - pupilMetres, f, "focus distance");
+        return Ranges.checkAbove(2 / inverse - pupilMetres, lens.focalLengthMetres(), "focus distance");
     }
 
     /// Gives the f-number that just makes a whole zone sharp, and where to focus for it. The inverse of [#sharpZone].
