@@ -1,0 +1,117 @@
+package plumeline.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.text.Check;
+import plumeline.text.Document;
+import plumeline.text.Node;
+import plumeline.text.Place;
+import plumeline.text.Problem;
+import plumeline.text.Shape;
+
+/// A question that can be asked.
+public final class Question {
+    private final Inquiry<?> inquiry;
+
+    Question(Inquiry<?> inquiry) {
+        this.inquiry = inquiry;
+    }
+
+    /// Gives its name.
+    ///
+    /// @return such as `framing`
+    public String name() {
+        return inquiry.name();
+    }
+
+    /// Says what it asks.
+    ///
+    /// @return one line without a full stop
+    public String asks() {
+        return inquiry.asks();
+    }
+
+    /// Gives its grammar.
+    ///
+    /// @return the shape of its input
+    public Shape shape() {
+        return inquiry.shape();
+    }
+
+    /// Gives an input with comments that runs as it is.
+    ///
+    /// @return YAML, with a line end behind it
+    public String example() {
+        return inquiry.example();
+    }
+
+    /// Answers an input.
+    ///
+    /// @param bytes YAML or JSON in UTF-8
+    /// @param file its name, as messages say it
+    /// @return the answer, or every problem of the input
+    public Outcome answer(byte[] bytes, String file) {
+        Document document = Document.read(bytes, file);
+        Optional<Node> root = document.findRoot();
+        if (root.isEmpty()) {
+            return new Outcome.Refused(document.problems().isEmpty() ? nothing(file) : document.problems());
+        }
+        List<Problem> problems =
+                Problem.merge(document.problems(), Check.against(inquiry.shape(), root.get(), ""));
+        if (!problems.isEmpty() || !(root.get() instanceof Node.Mapping map)) {
+            return new Outcome.Refused(problems.isEmpty() ? nothing(file) : problems);
+        }
+        return answer(inquiry, map);
+    }
+
+    private static <I> Outcome answer(Inquiry<I> inquiry, Node.Mapping map) {
+        Given given = Given.of(map);
+        I inputs = inquiry.read(given);
+        if (!given.problems().isEmpty()) {
+            return new Outcome.Refused(Problem.merge(given.problems(), List.of()));
+        }
+        Words words = new Words(given.unit());
+        double[] settled = inquiry.settle(inputs);
+        Draft draft = inquiry.answer(inputs, settled, words);
+        Spreads spreads = new Spreads(draft);
+        if (!given.spreads().isEmpty()) {
+            spread(inquiry, map, settled, spreads, given);
+        }
+        return new Outcome.Answered(
+                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), given.assumed(), spreads.notes()),
+                given.unit());
+    }
+
+    /// Moves each input that has a spread, by itself, both ways.
+    private static <I> void spread(
+            Inquiry<I> inquiry, Node.Mapping map, double[] settled, Spreads spreads, Given given) {
+        for (var entry : given.spreads().entrySet()) {
+            double si = entry.getValue().si();
+            double half = entry.getValue().halfWidthSi();
+            // A half-width that is large against the value would leave the range of what is possible: take the slope there.
+            double step = Math.min(half, Math.abs(si) > 0 ? 0.05 * Math.abs(si) : half);
+            List<Draft> moved = new ArrayList<>();
+            for (double way : new double[] {-step, step}) {
+                Given there = Given.moving(map, entry.getKey(), si + way);
+                I movedInputs = inquiry.read(there);
+                if (there.problems().isEmpty()) {
+                    moved.add(inquiry.vary(movedInputs, settled));
+                }
+            }
+            if (moved.size() == 2) {
+                spreads.add(moved.getFirst(), moved.getLast(), half / step);
+            }
+        }
+    }
+
+    private static List<Problem> nothing(String file) {
+        return List.of(new Problem(
+                Place.ofFile(file),
+                "",
+                "P-ASK-01",
+                "empty",
+                "a map of the question's fields",
+                "Try the question's example: add --example."));
+    }
+}

@@ -1,0 +1,107 @@
+package plumeline.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.search.Axis;
+import plumeline.search.Leeway;
+import plumeline.search.Margins;
+import plumeline.search.Search;
+
+/// Finds leeways and the least travel once the places are chosen.
+final class RevealFinder {
+    private static final double METRE = 1e-3;
+    private static final Leeway NO_LEEWAY = new Leeway(new Leeway.Side.Ends(0), new Leeway.Side.Ends(0));
+
+    private final Reveal.Inputs inputs;
+    private final RevealSet set;
+    private final double[] others;
+    private final double[] values;
+    private final List<Axis> axes;
+    private final boolean holds;
+
+    RevealFinder(Reveal.Inputs inputs, double[] others) {
+        this.inputs = inputs;
+        this.others = others.clone();
+        set = new RevealSet(inputs);
+        values = RevealSet.values(inputs, others);
+        axes = RevealSolver.axes(inputs, values);
+        holds = Margins.least(set.at(values)) >= 0;
+    }
+
+    Reveal.Found find() {
+        List<Reveal.Place> places = new ArrayList<>();
+        for (int i = 0; i < set.count(); i++) {
+            int axis = RevealSet.FIRST_X + 2 * i;
+            places.add(new Reveal.Place(values[axis] * METRE, values[axis + 1] * METRE, leeway(axis), leeway(axis + 1)));
+        }
+        return new Reveal.Found(
+                inputs,
+                places,
+                holds ? Reveal.Holds.ALL : Reveal.Holds.NOT_ALL,
+                holds ? Search.together(axes, set, values) : 0,
+                travelNeeded(),
+                new Reveal.CameraLeeway(leeway(RevealSet.CAMERA_X), leeway(RevealSet.HEIGHT)));
+    }
+
+    private Leeway leeway(int axis) {
+        if (!holds) {
+            return NO_LEEWAY;
+        }
+        Leeway leeway = Search.leeway(axes, set, values, axis);
+        return new Leeway(metres(leeway.minus()), metres(leeway.plus()));
+    }
+
+    private static Leeway.Side metres(Leeway.Side side) {
+        return switch (side) {
+            case Leeway.Side.Ends(double distance) -> new Leeway.Side.Ends(distance * METRE);
+            case Leeway.Side.Endless endless -> endless;
+        };
+    }
+
+    /// The least travel from which on the end holds up to the travel given; where that fails, the least one beyond it.
+    private Reveal.Travel travelNeeded() {
+        double given = Math.abs(inputs.slide().travelMetres());
+        double step = Math.max(given, inputs.camera().distanceMetres()) / 400;
+        double good = given;
+        if (!endHolds(given)) {
+            while (!endHolds(good)) {
+                good += step;
+                if (good > 5 * (given + inputs.camera().distanceMetres())) {
+                    return new Reveal.Travel.None();
+                }
+            }
+            return new Reveal.Travel.Least(bisect(good - step, good));
+        }
+        while (good > 0 && endHolds(Math.max(0, good - step))) {
+            good = Math.max(0, good - step);
+        }
+        return new Reveal.Travel.Least(good == 0 ? 0 : bisect(Math.max(0, good - step), good));
+    }
+
+    private double bisect(double failing, double holding) {
+        double bad = failing;
+        double good = holding;
+        while (good - bad > 1e-7) {
+            double middle = (bad + good) / 2;
+            if (endHolds(middle)) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+        }
+        return good;
+    }
+
+    private boolean endHolds(double travelMetres) {
+        double signed = Math.copySign(travelMetres, inputs.slide().travelMetres());
+        Reveal.Inputs moved = inputs.with(new Reveal.Slide(signed, inputs.slide().keeps()));
+        RevealSet there = new RevealSet(moved);
+        double[] parts = there.at(RevealSet.values(moved, others));
+        for (int p = there.hiddenParts(); p < parts.length; p++) {
+            if (parts[p] < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

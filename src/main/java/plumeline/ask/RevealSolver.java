@@ -1,0 +1,80 @@
+package plumeline.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.search.Axis;
+import plumeline.search.Margins;
+import plumeline.search.Search;
+
+/// Finds places for the later things. Placing errors are 2 mm for all that is set by tape, the camera's height too.
+final class RevealSolver {
+    static final double PLACING_MILLIMETRES = 2;
+
+    private static final double STEP_MILLIMETRES = 1;
+    private static final double METRE = 1e-3;
+
+    private RevealSolver() {}
+
+    /// Gives x and y of the later things, whole millimetres.
+    static double[] solve(Reveal.Inputs inputs) {
+        return solve(inputs, List.of());
+    }
+
+    static double[] solve(Reveal.Inputs inputs, List<double[]> seeds) {
+        RevealSet set = new RevealSet(inputs);
+        List<double[]> starts = new ArrayList<>();
+        for (double[] seed : seeds) {
+            starts.add(RevealSet.values(inputs, seed));
+        }
+        starts.addAll(files(inputs, set));
+        return RevealSet.others(Search.solve(axes(inputs, starts.getFirst()), set, starts));
+    }
+
+    /// Things in file behind the first, evenly apart, by several spacings: hidden whatever the spacing, where they are no
+    /// larger and the lens no higher than the first.
+    private static List<double[]> files(Reveal.Inputs inputs, RevealSet set) {
+        List<double[]> files = new ArrayList<>();
+        double distance = inputs.camera().distanceMetres() / METRE;
+        for (double spacing = distance / 12; spacing < 2 * distance; spacing *= 1.3) {
+            double[] others = new double[2 * (set.count() - 1)];
+            for (int i = 1; i < set.count(); i++) {
+                others[2 * i - 1] = spacing * i;
+            }
+            files.add(RevealSet.values(inputs, others));
+        }
+        files.sort((a, b) -> Double.compare(Margins.least(set.at(b)), Margins.least(set.at(a))));
+        return files;
+    }
+
+    static List<Axis> axes(Reveal.Inputs inputs, double[] values) {
+        List<Axis> axes = new ArrayList<>();
+        double distance = inputs.camera().distanceMetres() / METRE;
+        double reach = 10 * (distance + Math.abs(inputs.slide().travelMetres()) / METRE);
+        axes.add(locked("camera.x", values[RevealSet.CAMERA_X], reach));
+        axes.add(locked("camera.distance", values[RevealSet.DISTANCE], reach));
+        axes.add(locked("camera.height", values[RevealSet.HEIGHT], reach));
+        axes.add(locked("first.x", 0, reach));
+        axes.add(locked("first.y", 0, reach));
+        double firstRadius = inputs.things().getFirst().diameterMetres() / 2 / METRE;
+        double farthest = 4 * Math.max(distance, Math.abs(inputs.slide().travelMetres()) / METRE);
+        double aside = firstRadius * (1 + farthest / distance);
+        for (int i = 1; i < inputs.things().size(); i++) {
+            double touch = firstRadius + inputs.things().get(i).diameterMetres() / 2 / METRE;
+            axes.add(free("x" + i, RevealSet.x(values, i), -aside, aside, reach));
+            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), touch + farthest, reach));
+        }
+        return axes;
+    }
+
+    private static Axis locked(String name, double value, double reach) {
+        return new Axis(name, value, PLACING_MILLIMETRES, new Axis.Freedom.Locked(), STEP_MILLIMETRES, reach);
+    }
+
+    private static Axis free(String name, double value, double low, double high, double reach) {
+        return new Axis(name, value, PLACING_MILLIMETRES, new Axis.Freedom.Free(low, high), STEP_MILLIMETRES, reach);
+    }
+
+    static boolean holds(Reveal.Inputs inputs, double[] others) {
+        return Margins.least(new RevealSet(inputs).at(RevealSet.values(inputs, others))) >= 0;
+    }
+}
