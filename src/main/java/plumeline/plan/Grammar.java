@@ -1,0 +1,224 @@
+package plumeline.plan;
+
+import static plumeline.plan.Forms.any;
+import static plumeline.plan.Forms.atLeastOne;
+import static plumeline.plan.Forms.atMostOne;
+import static plumeline.plan.Forms.either;
+import static plumeline.plan.Forms.frames;
+import static plumeline.plan.Forms.from0;
+import static plumeline.plan.Forms.mark;
+import static plumeline.plan.Forms.may;
+import static plumeline.plan.Forms.must;
+import static plumeline.plan.Forms.name;
+import static plumeline.plan.Forms.names;
+import static plumeline.plan.Forms.over;
+import static plumeline.plan.Forms.share;
+import static plumeline.plan.Forms.spot;
+import static plumeline.plan.Forms.start;
+import static plumeline.plan.Forms.text;
+import static plumeline.plan.Forms.word;
+import static plumeline.plan.Forms.yesNo;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.quantity.Kind;
+import plumeline.text.Range;
+import plumeline.text.Shape;
+import plumeline.text.Shape.Items;
+import plumeline.text.Shape.Keys;
+
+/// The plan's grammar as data.
+final class Grammar {
+    /// The form that this program reads.
+    static final long VERSION = 1;
+
+    private static final String PLACED = "a placed thing";
+
+    private Grammar() {}
+
+    static Shape plan() {
+        return Keys.of(
+                must("plumeline", "the plan's form", new Shape.Whole(VERSION, VERSION)),
+                must("film", "the film's own facts", film()),
+                may("deliver", "what is delivered", new Shape.Named("a delivery", delivery())),
+                may("things", "the crew's products", KitGrammar.things()),
+                may("kit", "what there is to work with", KitGrammar.kit()),
+                must("shots", "the shots", new Shape.Named("a shot", shot())),
+                may("cut", "the shots in the film's order", new Items(cut(), 1, Limits.CUTS)),
+                may("cues", "sound cues", new Items(cue(), 1, Limits.CUTS)),
+                may("titles", "titles by shot and language",
+                        new Shape.Named("a shot", new Shape.Named("a language", text()))),
+                may("wants", "what must be true of the whole film", wants()));
+    }
+
+    private static Shape film() {
+        return Keys.of(
+                may("title", "its title", text()),
+                must("rate", "the rate at which it is shown", over(Kind.RATE)),
+                may("frames", "its length", frames()),
+                may("tempo", "the music's tempo", over(Kind.TEMPO)),
+                may("papers", "the papers' unit of length", word("mm", "in")));
+    }
+
+    private static Shape delivery() {
+        var pixels = new Shape.Amount(Kind.PIXELS, Range.between("1 px", "100000 px"), Shape.Mark.FIXED);
+        var side = share();
+        return Keys.of(
+                        may("ratio", "its ratio", new Shape.RatioText()),
+                        may("size", "its size", Forms.pair("across", "down", pixels)),
+                        may("length", "the length of a cut-down", either(over(Kind.TIME), over(Kind.FRAMES))),
+                        may("textless", "whether a copy without titles is wanted", yesNo()),
+                        may("loudness", "its loudness", any(Kind.LOUDNESS)),
+                        may("true_peak", "its highest true peak", any(Kind.TRUE_PEAK)),
+                        may("keep_out", "what must stay free at each side", Keys.of(
+                                may("top", "of the height", side),
+                                may("bottom", "of the height", side),
+                                may("left", "of the width", side),
+                                may("right", "of the width", side))))
+                .with(atLeastOne("ratio", "size"));
+    }
+
+    static Shape shot() {
+        var keys = new ArrayList<>(overridable());
+        keys.add(may("passes", "passes, looks, variant runs: what each changes, by dotted path",
+                new Shape.Named("a pass", new Shape.Overrides(passTarget()))));
+        keys.add(may("wants", "what must be true of it", wants()));
+        return new Keys(keys, List.of());
+    }
+
+    /// What a pass's overrides lead into.
+    static Shape passTarget() {
+        return new Keys(overridable(), List.of());
+    }
+
+    private static List<Shape.Key> overridable() {
+        return List.of(
+                must("camera", "the camera", camera()),
+                may("place", "what is placed", new Shape.Named(PLACED, placed())),
+                may("lights", "lamps placed", new Shape.Named("a light of the shot", light())),
+                may("moves", "moves", new Shape.Named("a move", move())),
+                may("tank", "the tank", tank()),
+                may("release", "what is let go", release()),
+                may("speed", "playback speed, or a curve of it over screen frames", either(
+                        any(Kind.SHARE), new Shape.Curve(from0(Kind.FRAMES), any(Kind.SHARE), 1))),
+                may("ease", "how the curve goes between its keys", word("straight", "smooth")),
+                may("frames", "its own length", frames()),
+                may("crop", "where a delivery's crop stands, from the picture's middle",
+                        new Shape.Named("a delivery", Forms.pair("x", "y", share("-100 %", "100 %")))));
+    }
+
+    private static Shape camera() {
+        var turn = mark(Kind.ANGLE, Range.ANY);
+        return Keys.of(
+                        must("body", "its body", name("a camera body")),
+                        must("lens", "its lens", name("a lens")),
+                        must("at", "the lens point", spot(3)),
+                        may("aim", "where it looks", either(word("ahead"), name(PLACED))),
+                        may("turn", "its turn, clockwise seen from above", turn),
+                        may("tilt", "its tilt, up", mark(Kind.ANGLE, Range.between("-90 deg", "90 deg"))),
+                        may("f_number", "its f-number", mark(Kind.NUMBER, Range.POSITIVE)),
+                        may("rate", "capture rate", over(Kind.RATE)),
+                        may("shutter", "shutter angle or time", either(
+                                new Shape.Amount(Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED),
+                                over(Kind.TIME))),
+                        may("iso", "sensitivity", over(Kind.NUMBER)),
+                        may("held", "how it is held", word("level", "upright")),
+                        may("focus", "what it is focused on", either(
+                                mark(Kind.LENGTH, Range.POSITIVE), name(PLACED))),
+                        may("pivot", "the pan axis from the lens point", Forms.vector(any(Kind.LENGTH), 2)),
+                        may("sensor_behind", "the sensor mark behind the lens point", over(Kind.LENGTH)),
+                        may("pupil_ratio", "exit over entrance pupil", over(Kind.NUMBER)))
+                .with(atMostOne("aim", "turn"), atMostOne("aim", "tilt"));
+    }
+
+    private static Shape placed() {
+        return Keys.of(
+                must("thing", "the thing", new Shape.Reference("a thing", Shape.Variants.ALLOWED)),
+                must("at", "the middle of its base", spot(2)),
+                may("turn", "its turn, clockwise seen from above", mark(Kind.ANGLE, Range.ANY)),
+                may("tilt", "its lean, top to camera right", mark(Kind.ANGLE, Range.ANY)),
+                may("lines", "how many lines it hangs on", new Shape.Whole(1, 8)),
+                may("tied", "heights from its base where lines leave it",
+                        new Items(mark(Kind.LENGTH, Range.NOT_NEGATIVE), 1, 8)));
+    }
+
+    private static Shape light() {
+        return Keys.of(
+                        must("light", "the lamp", name("a light")),
+                        must("at", "the middle of what shines", spot(3)),
+                        may("aim", "what it faces", name(PLACED)),
+                        may("turn", "its turn, clockwise seen from above", mark(Kind.ANGLE, Range.ANY)),
+                        may("tilt", "its tilt, up", mark(Kind.ANGLE, Range.between("-90 deg", "90 deg"))),
+                        may("level", "share of what it gives", mark(Kind.SHARE, Range.between("0 %", "100 %"))),
+                        may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
+                        may("white", "its white", over(Kind.COLOUR_TEMPERATURE)))
+                .with(atMostOne("aim", "turn"), atMostOne("aim", "tilt"), atMostOne("hue", "white"));
+    }
+
+    private static Shape move() {
+        return Keys.of(
+                may("machine", "what makes it", name("a machine")),
+                may("by", "how far: x, y(, z) along a line, or an angle", either(
+                        mark(Kind.ANGLE, Range.ANY), Forms.vector(mark(Kind.LENGTH, Range.ANY), 2))),
+                may("in", "in which time on the table", over(Kind.TIME)),
+                may("start", "when it starts", start()),
+                may("profile", "how it speeds up", word("even", "trapezoid", "s-curve", "smooth")),
+                may("keeps", "what a pan keeps in the picture", names(PLACED)),
+                may("carries", "what is on the machine", names("a thing or light of the shot")));
+    }
+
+    private static Shape tank() {
+        return Keys.of(
+                must("tank", "the tank", name("a tank")),
+                must("at", "the middle of its outer base", Forms.vector(any(Kind.LENGTH), 2)),
+                may("water", "the water's depth from its floor", over(Kind.LENGTH)));
+    }
+
+    private static Shape release() {
+        return Keys.of(
+                        may("ink", "the ink", name("an ink")),
+                        may("piece", "the piece", name("a piece")),
+                        may("thing", "the placed thing", name(PLACED)),
+                        may("at", "the nozzle's mouth, or the hand", spot(3)),
+                        may("start", "when it starts", start()),
+                        may("volume", "the ink's volume", over(Kind.VOLUME)),
+                        may("bore", "the nozzle's bore", over(Kind.LENGTH)),
+                        may("squeeze_time", "how long it is squeezed", over(Kind.TIME)),
+                        may("speed", "the ink's speed at the nozzle", over(Kind.SPEED)),
+                        may("count", "how many pieces", new Shape.Whole(1, 1_000_000)),
+                        may("over", "in which time they are let go", from0(Kind.TIME)))
+                .with(
+                        new Shape.Rule.ExactlyOne(List.of(List.of("ink"), List.of("piece"), List.of("thing"))),
+                        atMostOne("squeeze_time", "speed"),
+                        new Shape.Rule.Needs("ink", "at"),
+                        new Shape.Rule.Needs("piece", "at"));
+    }
+
+    private static Shape cut() {
+        return Keys.of(
+                        must("shot", "the shot", name("a shot")),
+                        must("frames", "how long it is seen", frames()),
+                        may("pass", "the pass", name("a pass")),
+                        may("alternate", "passes that alternate", new Items(name("a pass"), 2, 50)),
+                        may("each", "how long each of them is seen", frames()),
+                        may("from_beat", "the beat it begins on", new Shape.Whole(1, 1_000_000)))
+                .with(
+                        atMostOne("pass", "alternate"),
+                        new Shape.Rule.Needs("alternate", "each"),
+                        new Shape.Rule.Needs("each", "alternate"));
+    }
+
+    private static Shape cue() {
+        return Keys.of(
+                must("sound", "what is heard", text()),
+                must("sync", "the instant it meets", Keys.of(
+                        must("shot", "the shot", name("a shot")),
+                        may("pass", "the pass", name("a pass")),
+                        must("when", "the instant", Forms.when()))),
+                may("lead", "how much earlier it begins", start()));
+    }
+
+    private static Shape wants() {
+        return new Items(WantGrammar.shape(), 1, Limits.WANTS);
+    }
+}

@@ -1,0 +1,112 @@
+package plumeline.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Ratio;
+import plumeline.text.Document;
+import plumeline.text.Node;
+
+/// Makes the records of a whole plan from a checked tree.
+final class PlanBuilder {
+    private PlanBuilder() {}
+
+    static Plan plan(Document document) {
+        var root = (Node.Mapping) document.findRoot().orElseThrow();
+        var kit = KitBuilder.kit(root);
+        var things = Tree.entries(root, "things").stream()
+                .map(e -> KitBuilder.thing(root, e.key()))
+                .toList();
+        var shots = new ShotBuilder(root, kit);
+        return new Plan(
+                new Plan.Source(document.file(), document.text(), root),
+                film(root),
+                Tree.entries(root, "deliver").stream().map(PlanBuilder::delivery).toList(),
+                things,
+                kit,
+                Tree.entries(root, "shots").stream().map(shots::shot).toList(),
+                new Plan.CutList(cuts(root), cues(root), titles(root)),
+                WantBuilder.wants("film", Tree.items(root, "wants")));
+    }
+
+    private static Film film(Node root) {
+        var w = KitBuilder.written(Tree.entry(root, "film").orElseThrow());
+        var papers = w.findWord("papers").map(p -> p.equals("in") ? PaperUnit.INCHES : PaperUnit.MILLIMETRES);
+        return new Film(
+                w.findWord("title"),
+                KitBuilder.get(w, "rate"),
+                KitBuilder.whole(w, "frames"),
+                w.findQuantity("tempo"),
+                papers,
+                w);
+    }
+
+    private static Delivery delivery(Node.Entry entry) {
+        var w = KitBuilder.written(entry);
+        var size = w.listQuantities("size");
+        return new Delivery(
+                entry.key(),
+                w.findWord("ratio").flatMap(Ratio::read),
+                size.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new Delivery.Size(
+                                (int) size.get(0).si(), (int) size.get(1).si())),
+                w.findQuantity("length"),
+                new Delivery.KeepOut(
+                        share(w, "keep_out.top"),
+                        share(w, "keep_out.bottom"),
+                        share(w, "keep_out.left"),
+                        share(w, "keep_out.right")),
+                w);
+    }
+
+    private static double share(Written w, String path) {
+        return w.findQuantity(path).map(q -> q.si()).orElse(0.0);
+    }
+
+    private static List<Cut> cuts(Node root) {
+        var out = new ArrayList<Cut>();
+        for (Node item : Tree.items(root, "cut")) {
+            var w = new Written((Node.Mapping) item, item.place());
+            OptionalLong each = KitBuilder.whole(w, "each");
+            out.add(new Cut(
+                    w.listNames("shot").getFirst(),
+                    w.listNames("pass").stream().findFirst(),
+                    KitBuilder.whole(w, "frames").orElseThrow(),
+                    w.listNames("alternate"),
+                    each,
+                    w));
+        }
+        return out;
+    }
+
+    private static List<Cue> cues(Node root) {
+        var out = new ArrayList<Cue>();
+        for (Node item : Tree.items(root, "cues")) {
+            var w = new Written((Node.Mapping) item, item.place());
+            var sync = w.findNode("sync").map(n -> new Written((Node.Mapping) n, n.place())).orElseThrow();
+            out.add(new Cue(
+                    w.findWord("sound").orElseThrow(),
+                    sync.listNames("shot").getFirst(),
+                    sync.listNames("pass").stream().findFirst(),
+                    sync.has("when") ? WantBuilder.when(sync) : new When.Start(),
+                    w.findQuantity("lead"),
+                    w));
+        }
+        return out;
+    }
+
+    private static List<Title> titles(Node root) {
+        var out = new ArrayList<Title>();
+        for (var shot : Tree.entries(root, "titles")) {
+            for (var line : Tree.entries(shot.value())) {
+                if (line.value() instanceof Node.Scalar s) {
+                    out.add(new Title(shot.key(), line.key(), s.text(), s.place()));
+                }
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,130 @@
+package plumeline.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import plumeline.text.Check;
+import plumeline.text.Document;
+import plumeline.text.Node;
+import plumeline.text.Place;
+import plumeline.text.Problem;
+
+/// Finds all problems of a plan: of the text, of its form, of its meaning, in the order of the text.
+final class PlanCheck {
+    private PlanCheck() {}
+
+    static List<Problem> problems(Document document) {
+        var root = document.findRoot();
+        if (root.isEmpty()) return document.problems();
+        var newer = newerForm(root.get());
+        if (!newer.isEmpty()) return newer;
+        var tooMuch = tooMuch(root.get());
+        if (!tooMuch.isEmpty()) return Problem.merge(document.problems(), tooMuch);
+        var form = Check.against(Grammar.plan(), root.get(), "", Place.ofFile(document.file()));
+        var written = Problem.merge(document.problems(), form);
+        return Problem.merge(written, meaning(root.get()));
+    }
+
+    private static List<Problem> newerForm(Node root) {
+        var version = Tree.scalar(root, "plumeline");
+        if (version.isEmpty() || !version.get().text().matches("[1-9][0-9]{0,8}")) return List.of();
+        if (Long.parseLong(version.get().text()) <= Grammar.VERSION) return List.of();
+        return List.of(new Problem(
+                version.get().place(), "plumeline", "P-PLAN-01", version.get().text() + ", a form newer than this program",
+                Grammar.VERSION + " for this program",
+                "Read this plan with a newer Plumeline; this one reads plans of form " + Grammar.VERSION + "."));
+    }
+
+    private static List<Problem> tooMuch(Node root) {
+        var issues = new Issues();
+        limit(issues, root, "shots", Limits.SHOTS, "shots");
+        limit(issues, root, "deliver", Limits.SORT, "deliveries");
+        limit(issues, root, "things", Limits.SORT, "things");
+        for (var thing : Tree.entries(root, "things")) {
+            limit(issues, thing.value(), "variants", Limits.SORT, "variants", "things", thing.key());
+        }
+        for (var sort : Tree.entries(root, "kit")) {
+            limit(issues, Tree.find(root, "kit").orElse(root), sort.key(), Limits.SORT, "entries", "kit");
+        }
+        int readings = 0;
+        for (var shot : Tree.entries(root, "shots")) {
+            for (var section : List.of("place", "lights", "moves", "passes")) {
+                limit(issues, shot.value(), section, Limits.IN_SHOT, "entries", "shots", shot.key());
+            }
+            readings += 1 + Tree.entries(shot.value(), "passes").size();
+        }
+        if (readings > Limits.READINGS) {
+            Tree.entry(root, "shots").ifPresent(e -> issues.add(
+                    e.keyPlace(), "shots", "P-PLAN-02", "made of too many shots and passes together",
+                    "made of at most " + Limits.READINGS, "Split the film into several plans."));
+        }
+        return issues.list();
+    }
+
+    private static void limit(Issues issues, Node node, String key, int most, String what, String... path) {
+        int count = Tree.entries(node, key).size();
+        if (count <= most) return;
+        var field = String.join(".", path) + (path.length == 0 ? "" : ".") + key;
+        Tree.entry(node, key).ifPresent(e -> issues.add(
+                e.keyPlace(), field, "P-PLAN-02", count + " " + what + " long", "at most " + most + " " + what + " long",
+                "Split it into several plans, or leave out what isn't used."));
+    }
+
+    private static List<Problem> meaning(Node root) {
+        var names = Names.of(root);
+        var issues = new Issues();
+        new KitMeaning(root, issues).check();
+        new PlanMeaning(root, names, issues).check();
+        for (var shot : Tree.entries(root, "shots")) {
+            var path = "shots." + shot.key();
+            var own = shotProblems(shot, path, names);
+            own.forEach(issues::add);
+            for (var pass : Tree.entries(shot.value(), "passes")) {
+                passProblems(shot, pass, path, names, own).forEach(issues::add);
+            }
+        }
+        return issues.list();
+    }
+
+    private static List<Problem> shotProblems(Node.Entry shot, String path, Names names) {
+        var issues = new Issues();
+        new ShotMeaning(shot, path, names, issues).check();
+        return issues.list();
+    }
+
+    /// What is wrong with a shot only because of a pass: said at the override where that is the place, else at the
+    /// pass's name.
+    private static List<Problem> passProblems(
+            Node.Entry shot, Node.Entry pass, String path, Names names, List<Problem> own) {
+        if (!(shot.value() instanceof Node.Mapping keys)) return List.of();
+        var issues = new Issues();
+        var passPath = path + ".passes." + pass.key();
+        new PassMeaning(keys, pass, passPath, issues).check();
+        var effective = Overlay.without(Passes.effective(keys, pass.value()), "wants");
+        var changed = new Node.Entry(shot.key(), shot.keyPlace(), effective);
+        var before = new HashSet<>(own);
+        before.addAll(Check.against(Grammar.shot(), keys, path, shot.keyPlace()));
+        var after = new ArrayList<>(Check.against(Grammar.shot(), effective, path, shot.keyPlace()));
+        after.addAll(shotProblems(changed, path, names));
+        for (var problem : after) {
+            if (!before.contains(problem)) issues.add(moved(problem, path, passPath, pass));
+        }
+        return issues.list();
+    }
+
+    private static Problem moved(Problem problem, String path, String passPath, Node.Entry pass) {
+        var span = pass.value().place();
+        boolean inside =
+                problem.place().start() >= span.start() && problem.place().end() <= span.end();
+        var field = problem.field().startsWith(path)
+                ? passPath + problem.field().substring(path.length())
+                : problem.field();
+        return new Problem(
+                inside ? problem.place() : pass.keyPlace(),
+                field,
+                problem.code(),
+                problem.given(),
+                problem.allowed(),
+                problem.attempt());
+    }
+}

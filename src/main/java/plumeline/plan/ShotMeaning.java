@@ -1,0 +1,223 @@
+package plumeline.plan;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plumeline.quantity.Quantity;
+import plumeline.text.Nearest;
+import plumeline.text.Node;
+import plumeline.text.Place;
+
+/// Checks what a shot points at and what its parts mean together; a shot with a pass's overrides in it too.
+final class ShotMeaning {
+    private static final String PLACED = "a placed thing";
+
+    private final Node shot;
+    private final String path;
+    private final Names names;
+    private final Names.ShotNames own;
+    private final Issues issues;
+
+    ShotMeaning(Node.Entry shot, String path, Names names, Issues issues) {
+        this.shot = shot.value();
+        this.path = path;
+        this.names = names;
+        this.own = Names.ShotNames.of(shot.value());
+        this.issues = issues;
+    }
+
+    void check() {
+        checkNames();
+        checkCamera();
+        for (var entry : Tree.entries(shot, "place")) checkPlaced(entry);
+        for (var entry : Tree.entries(shot, "lights")) {
+            var at = path + ".lights." + entry.key();
+            kit(entry.value(), at, "light", "lights", "a light");
+            placed(entry.value(), at, "aim");
+        }
+        for (var entry : Tree.entries(shot, "moves")) checkMove(entry);
+        Tree.find(shot, "tank").ifPresent(tank -> kit(tank, path + ".tank", "tank", "tanks", "a tank"));
+        checkRelease();
+        checkPlayback();
+        for (var entry : Tree.entries(shot, "crop")) {
+            issues.known(new Named(entry.key(), entry.keyPlace()), path + ".crop." + entry.key(), names.deliveries(),
+                    "a delivery", "deliver");
+        }
+        new WantMeaning(names, path, shot, issues).check(Tree.items(shot, "wants"), path + ".wants");
+    }
+
+    private void checkNames() {
+        Map<String, Place> seen = new HashMap<>();
+        for (var section : List.of("place", "lights", "moves")) {
+            for (var entry : Tree.entries(shot, section)) {
+                var field = path + "." + section + "." + entry.key();
+                if (entry.key().equals("camera") || entry.key().equals("release")) {
+                    issues.add(entry.keyPlace(), field, "P-NAME-02", "named `" + entry.key() + "`, a word of the language",
+                            "another name", "Try " + entry.key() + "_2.");
+                }
+                var first = seen.putIfAbsent(entry.key(), entry.keyPlace());
+                if (first != null) {
+                    issues.add(entry.keyPlace(), field, "P-NAME-02",
+                            "named as something else in the shot, in line " + first.line(),
+                            "named differently: things, lights and moves share their marks' names",
+                            "Try " + entry.key() + "_2.");
+                }
+            }
+        }
+    }
+
+    private void checkCamera() {
+        var camera = Tree.find(shot, "camera");
+        if (camera.isEmpty()) return;
+        var at = path + ".camera";
+        kit(camera.get(), at, "body", "cameras", "a camera body");
+        kit(camera.get(), at, "lens", "lenses", "a lens");
+        if (!Tree.scalar(camera.get(), "aim").map(Node.Scalar::text).orElse("").equals("ahead")) {
+            placed(camera.get(), at, "aim");
+        }
+        Tree.find(camera.get(), "focus").ifPresent(focus -> {
+            if (Setting.of(focus) instanceof Setting.Other) placed(camera.get(), at, "focus");
+        });
+        new KitMeaning(shot, issues).checkRate(camera.get(), at + ".rate", "rate");
+        Tree.find(shot, "frames").ifPresent(n -> PlanMeaning.wholeFrames(n, path + ".frames", issues));
+    }
+
+    private void checkPlaced(Node.Entry entry) {
+        var at = path + ".place." + entry.key();
+        Tree.find(entry.value(), "thing").flatMap(Written::named).ifPresent(name -> checkThing(name, at + ".thing"));
+        var lines = Tree.find(entry.value(), "lines").flatMap(Written::quantityOf);
+        var tied = Tree.items(entry.value(), "tied");
+        if (lines.isPresent() && !tied.isEmpty() && lines.get().si() != tied.size()) {
+            issues.add(Tree.find(entry.value(), "tied").orElseThrow(), at + ".tied", "P-TIE-01",
+                    "a list of " + tied.size(), "one height a line: " + lines.get().valueText(),
+                    "Leave out `lines`, or write as many heights.");
+        }
+    }
+
+    private void checkThing(Named name, String field) {
+        int dot = name.name().indexOf('.');
+        var thing = dot < 0 ? name.name() : name.name().substring(0, dot);
+        var variants = names.things().get(thing);
+        if (variants == null) {
+            var near = Nearest.find(name.name(), names.references());
+            if (near.isEmpty()) {
+                issues.known(new Named(thing, name.place()), field, names.things().keySet(), "a thing", "things");
+            } else {
+                issues.add(name.place(), field, "P-REF-01", Issues.shown(name.name()),
+                        "the name of a thing in things: " + Issues.list(names.things().keySet()),
+                        "Try " + near.get() + ".");
+            }
+        } else if (dot >= 0 && !variants.contains(name.name().substring(dot + 1))) {
+            var variant = name.name().substring(dot + 1);
+            var near = Nearest.find(variant, variants);
+            issues.add(name.place(), field, "P-REF-02", Issues.shown(name.name()),
+                    variants.isEmpty()
+                            ? thing + ", which has no variants"
+                            : "a variant of " + thing + ": " + Issues.list(variants),
+                    "Try " + near.map(v -> thing + "." + v).orElse(thing) + ".");
+        }
+    }
+
+    private void checkMove(Node.Entry entry) {
+        var at = path + ".moves." + entry.key();
+        kit(entry.value(), at, "machine", "machines", "a machine");
+        placed(entry.value(), at, "keeps");
+        Set<String> carried = new LinkedHashSet<>(own.bodies());
+        carried.add("camera");
+        list(entry.value(), at, "carries", carried, "a thing or light of the shot, or camera", "the shot");
+        var by = Tree.find(entry.value(), "by");
+        if (by.isPresent()) {
+            checkWay(entry.value(), by.get(), at + ".by");
+        } else if (!Tree.has(entry.value(), "keeps") && entry.value() instanceof Node.Mapping) {
+            issues.add(entry.keyPlace(), at, "P-MOVE-02", "given neither by nor keeps", "given how far it goes",
+                    "Add `by: [600 mm, 0 mm]`, or `by: 60 deg` on a turntable.");
+        }
+    }
+
+    private void checkWay(Node move, Node by, String field) {
+        var machine = Tree.scalar(move, "machine").map(Node.Scalar::text).orElse("");
+        var way = wayOf(machine);
+        boolean bareFree = by instanceof Node.Scalar && Setting.of(by) instanceof Setting.Free;
+        if (by instanceof Node.Sequence && way == Kit.Way.ROUND) {
+            issues.add(by, field, "P-MOVE-01", "a way along a line", "an angle: " + machine + " turns", "Try 60 deg.");
+        } else if (by instanceof Node.Scalar && way == Kit.Way.ALONG) {
+            issues.add(by, field, "P-MOVE-01", bareFree ? "free without a direction" : "an angle",
+                    "x and y: " + machine + " goes along a line", bareFree ? "Try [free, 0 mm]." : "Try [600 mm, 0 mm].");
+        }
+    }
+
+    private Kit.Way wayOf(String machine) {
+        return names.ways().getOrDefault(machine, Kit.Way.UNTOLD);
+    }
+
+    private void checkRelease() {
+        var release = Tree.find(shot, "release");
+        if (release.isEmpty()) return;
+        var at = path + ".release";
+        kit(release.get(), at, "ink", "inks", "an ink");
+        kit(release.get(), at, "piece", "pieces", "a piece");
+        placed(release.get(), at, "thing");
+        for (var sort : List.of("ink", "piece", "thing")) {
+            if (!Tree.has(release.get(), sort)) continue;
+            for (var entry : Tree.entries(release.get())) {
+                if (fits(sort, entry.key())) continue;
+                issues.add(entry.keyPlace(), at + "." + entry.key(), "P-RELEASE-01", "given for a released " + sort,
+                        "left out: it says nothing of a " + sort, "Leave it out.");
+            }
+            return;
+        }
+    }
+
+    private static boolean fits(String sort, String key) {
+        return switch (key) {
+            case "volume", "bore", "squeeze_time", "speed" -> sort.equals("ink");
+            case "count", "over" -> sort.equals("piece");
+            case "at" -> !sort.equals("thing");
+            default -> true;
+        };
+    }
+
+    private void checkPlayback() {
+        var speed = Tree.find(shot, "speed");
+        if (Tree.has(shot, "ease") && !(speed.orElse(shot) instanceof Node.Sequence)) {
+            issues.add(Tree.find(shot, "ease").orElseThrow(), path + ".ease", "P-CURVE-03", "given without a curve",
+                    "beside a `speed` with keys", "Leave it out.");
+        }
+        Optional<Quantity> before = Optional.empty();
+        int index = 0;
+        for (Node item : Tree.items(shot, "speed")) {
+            index++;
+            var pair = Written.itemsOf(item);
+            var frame = pair.isEmpty() ? Optional.<Quantity>empty() : Written.quantityOf(pair.getFirst());
+            if (frame.isPresent() && before.isPresent() && frame.get().si() == before.get().si()) {
+                issues.add(item, path + ".speed[" + index + "]", "P-CURVE-02",
+                        "a second speed at " + frame.get().valueText(), "later than the pair above it",
+                        "Put it one frame later.");
+            }
+            before = frame;
+        }
+    }
+
+    private void kit(Node node, String at, String key, String section, String what) {
+        Tree.find(node, key).flatMap(Written::named).ifPresent(name -> issues.known(
+                name, at + "." + key, names.kit(section), what, "kit." + section));
+    }
+
+    private void placed(Node node, String at, String key) {
+        list(node, at, key, own.placed().keySet(), PLACED, path + ".place");
+    }
+
+    private void list(Node node, String at, String key, Set<String> known, String what, String home) {
+        Tree.find(node, key).ifPresent(value -> {
+            boolean many = value instanceof Node.Sequence;
+            int index = 0;
+            for (var name : Written.namesOf(value)) {
+                index++;
+                issues.known(name, at + "." + key + (many ? "[" + index + "]" : ""), known, what, home);
+            }
+        });
+    }
+}
