@@ -18,7 +18,7 @@ import plumeline.text.Place;
 public record Camera(
         Kit.CameraBody body,
         Kit.Lens lens,
-        Spot at,
+        Mark.Spot at,
         Aim aim,
         Optional<Focus> focus,
         Optional<Mark> fNumber,

@@ -13,12 +13,7 @@ import java.util.OptionalLong;
 /// @param each how many frames each of them shows
 /// @param written all keys as written, with `from_beat`
 public record Cut(
-        Named shot,
-        Optional<Named> pass,
-        long frames,
-        List<Named> alternate,
-        OptionalLong each,
-        Written written) {
+        Named shot, Optional<Named> pass, long frames, List<Named> alternate, OptionalLong each, Written written) {
     /// Copies the list.
     public Cut {
         alternate = List.copyOf(alternate);

@@ -80,8 +80,7 @@ final class Forms {
     static Shape frames() {
         return either(
                 new Shape.Whole(1, MOST_FRAMES),
-                new Shape.Amount(
-                        Kind.FRAMES, Range.between("1 frames", MOST_FRAMES + " frames"), Shape.Mark.FIXED));
+                new Shape.Amount(Kind.FRAMES, Range.between("1 frames", MOST_FRAMES + " frames"), Shape.Mark.FIXED));
     }
 
     static Shape start() {

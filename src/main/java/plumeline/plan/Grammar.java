@@ -32,6 +32,17 @@ final class Grammar {
     /// The form that this program reads.
     static final long VERSION = 1;
 
+    // How much a plan may hold: far above any film of a minute, far below what would hang a program.
+    static final int SHOTS = 200;
+    static final int CUTS = 2000;
+    static final int WANTS = 200;
+    /// Things, lamps, moves or passes of a shot, each.
+    static final int IN_SHOT = 100;
+    /// Things, variants of a thing, or pieces of kit of a sort.
+    static final int SORT = 500;
+    /// Shots with their passes: each pass is read as a shot of its own.
+    static final int READINGS = 1000;
+
     private static final String PLACED = "a placed thing";
 
     private Grammar() {}
@@ -44,9 +55,11 @@ final class Grammar {
                 may("things", "the crew's products", KitGrammar.things()),
                 may("kit", "what there is to work with", KitGrammar.kit()),
                 must("shots", "the shots", new Shape.Named("a shot", shot())),
-                may("cut", "the shots in the film's order", new Items(cut(), 1, Limits.CUTS)),
-                may("cues", "sound cues", new Items(cue(), 1, Limits.CUTS)),
-                may("titles", "titles by shot and language",
+                may("cut", "the shots in the film's order", new Items(cut(), 1, CUTS)),
+                may("cues", "sound cues", new Items(cue(), 1, CUTS)),
+                may(
+                        "titles",
+                        "titles by shot and language",
                         new Shape.Named("a shot", new Shape.Named("a language", text()))),
                 may("wants", "what must be true of the whole film", wants()));
     }
@@ -70,17 +83,22 @@ final class Grammar {
                         may("textless", "whether a copy without titles is wanted", yesNo()),
                         may("loudness", "its loudness", any(Kind.LOUDNESS)),
                         may("true_peak", "its highest true peak", any(Kind.TRUE_PEAK)),
-                        may("keep_out", "what must stay free at each side", Keys.of(
-                                may("top", "of the height", side),
-                                may("bottom", "of the height", side),
-                                may("left", "of the width", side),
-                                may("right", "of the width", side))))
+                        may(
+                                "keep_out",
+                                "what must stay free at each side",
+                                Keys.of(
+                                        may("top", "of the height", side),
+                                        may("bottom", "of the height", side),
+                                        may("left", "of the width", side),
+                                        may("right", "of the width", side))))
                 .with(atLeastOne("ratio", "size"));
     }
 
     static Shape shot() {
         var keys = new ArrayList<>(overridable());
-        keys.add(may("passes", "passes, looks, variant runs: what each changes, by dotted path",
+        keys.add(may(
+                "passes",
+                "passes, looks, variant runs: what each changes, by dotted path",
                 new Shape.Named("a pass", new Shape.Overrides(passTarget()))));
         keys.add(may("wants", "what must be true of it", wants()));
         return new Keys(keys, List.of());
@@ -99,11 +117,15 @@ final class Grammar {
                 may("moves", "moves", new Shape.Named("a move", move())),
                 may("tank", "the tank", tank()),
                 may("release", "what is let go", release()),
-                may("speed", "playback speed, or a curve of it over screen frames", either(
-                        any(Kind.SHARE), new Shape.Curve(from0(Kind.FRAMES), any(Kind.SHARE), 1))),
+                may(
+                        "speed",
+                        "playback speed, or a curve of it over screen frames",
+                        either(any(Kind.SHARE), new Shape.Curve(from0(Kind.FRAMES), any(Kind.SHARE), 1))),
                 may("ease", "how the curve goes between its keys", word("straight", "smooth")),
                 may("frames", "its own length", frames()),
-                may("crop", "where a delivery's crop stands, from the picture's middle",
+                may(
+                        "crop",
+                        "where a delivery's crop stands, from the picture's middle",
                         new Shape.Named("a delivery", Forms.pair("x", "y", share("-100 %", "100 %")))));
     }
 
@@ -118,13 +140,15 @@ final class Grammar {
                         may("tilt", "its tilt, up", mark(Kind.ANGLE, Range.between("-90 deg", "90 deg"))),
                         may("f_number", "its f-number", mark(Kind.NUMBER, Range.POSITIVE)),
                         may("rate", "capture rate", over(Kind.RATE)),
-                        may("shutter", "shutter angle or time", either(
-                                new Shape.Amount(Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED),
-                                over(Kind.TIME))),
+                        may(
+                                "shutter",
+                                "shutter angle or time",
+                                either(
+                                        new Shape.Amount(Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED),
+                                        over(Kind.TIME))),
                         may("iso", "sensitivity", over(Kind.NUMBER)),
                         may("held", "how it is held", word("level", "upright")),
-                        may("focus", "what it is focused on", either(
-                                mark(Kind.LENGTH, Range.POSITIVE), name(PLACED))),
+                        may("focus", "what it is focused on", either(mark(Kind.LENGTH, Range.POSITIVE), name(PLACED))),
                         may("pivot", "the pan axis from the lens point", Forms.vector(any(Kind.LENGTH), 2)),
                         may("sensor_behind", "the sensor mark behind the lens point", over(Kind.LENGTH)),
                         may("pupil_ratio", "exit over entrance pupil", over(Kind.NUMBER)))
@@ -138,7 +162,9 @@ final class Grammar {
                 may("turn", "its turn, clockwise seen from above", mark(Kind.ANGLE, Range.ANY)),
                 may("tilt", "its lean, top to camera right", mark(Kind.ANGLE, Range.ANY)),
                 may("lines", "how many lines it hangs on", new Shape.Whole(1, 8)),
-                may("tied", "heights from its base where lines leave it",
+                may(
+                        "tied",
+                        "heights from its base where lines leave it",
                         new Items(mark(Kind.LENGTH, Range.NOT_NEGATIVE), 1, 8)));
     }
 
@@ -158,8 +184,10 @@ final class Grammar {
     private static Shape move() {
         return Keys.of(
                 may("machine", "what makes it", name("a machine")),
-                may("by", "how far: x, y(, z) along a line, or an angle", either(
-                        mark(Kind.ANGLE, Range.ANY), Forms.vector(mark(Kind.LENGTH, Range.ANY), 2))),
+                may(
+                        "by",
+                        "how far: x, y(, z) along a line, or an angle",
+                        either(mark(Kind.ANGLE, Range.ANY), Forms.vector(mark(Kind.LENGTH, Range.ANY), 2))),
                 may("in", "in which time on the table", over(Kind.TIME)),
                 may("start", "when it starts", start()),
                 may("profile", "how it speeds up", word("even", "trapezoid", "s-curve", "smooth")),
@@ -211,14 +239,17 @@ final class Grammar {
     private static Shape cue() {
         return Keys.of(
                 must("sound", "what is heard", text()),
-                must("sync", "the instant it meets", Keys.of(
-                        must("shot", "the shot", name("a shot")),
-                        may("pass", "the pass", name("a pass")),
-                        must("when", "the instant", Forms.when()))),
+                must(
+                        "sync",
+                        "the instant it meets",
+                        Keys.of(
+                                must("shot", "the shot", name("a shot")),
+                                may("pass", "the pass", name("a pass")),
+                                must("when", "the instant", Forms.when()))),
                 may("lead", "how much earlier it begins", start()));
     }
 
     private static Shape wants() {
-        return new Items(WantGrammar.shape(), 1, Limits.WANTS);
+        return new Items(WantGrammar.shape(), 1, WANTS);
     }
 }

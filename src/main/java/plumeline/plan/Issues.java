@@ -38,7 +38,12 @@ final class Issues {
     /// @param home where such names are given: `kit.lenses`
     void known(Named name, String field, Collection<String> known, String what, String home) {
         if (known.contains(name.name())) return;
-        add(name.place(), field, "P-REF-01", shown(name.name()), allowed(known, what, home),
+        add(
+                name.place(),
+                field,
+                "P-REF-01",
+                shown(name.name()),
+                allowed(known, what, home),
                 attempt(name.name(), known, home));
     }
 

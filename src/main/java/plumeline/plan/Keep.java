@@ -77,7 +77,8 @@ final class Keep {
     /// Writes whole sixteenths as a tape shows them, `-2 5/8 in`; anything else in decimals.
     private static String inches(double inches) {
         long parts = Math.round(inches * SIXTEENTHS);
-        if (Math.abs(inches * SIXTEENTHS - parts) > NEAR) return Quantity.ofValue(inches, Unit.INCH).toText();
+        if (Math.abs(inches * SIXTEENTHS - parts) > NEAR)
+            return Quantity.ofValue(inches, Unit.INCH).toText();
         long size = Math.abs(parts);
         long whole = size / SIXTEENTHS;
         long top = size % SIXTEENTHS;

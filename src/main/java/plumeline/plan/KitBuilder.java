@@ -36,7 +36,9 @@ final class KitBuilder {
     }
 
     private static Optional<Kit.Table> table(Node node) {
-        return node instanceof Node.Mapping m ? Optional.of(new Kit.Table(new Written(m, m.place()))) : Optional.empty();
+        return node instanceof Node.Mapping m
+                ? Optional.of(new Kit.Table(new Written(m, m.place())))
+                : Optional.empty();
     }
 
     private static Kit.CameraBody body(String name, Written w) {
@@ -53,7 +55,8 @@ final class KitBuilder {
         var stops = w.listQuantities("f_numbers");
         var range = stops.isEmpty()
                 ? Optional.<Kit.FNumbers>empty()
-                : Optional.of(new Kit.FNumbers(stops.getFirst().si(), stops.getLast().si()));
+                : Optional.of(
+                        new Kit.FNumbers(stops.getFirst().si(), stops.getLast().si()));
         var barrel = w.has("barrel")
                 ? Optional.of(new Kit.Barrel(get(w, "barrel.diameter"), get(w, "barrel.length")))
                 : Optional.<Kit.Barrel>empty();
@@ -100,7 +103,8 @@ final class KitBuilder {
         var variant = dot < 0 ? Optional.<String>empty() : Optional.of(reference.substring(dot + 1));
         var over = variant.flatMap(v -> Tree.find(own, "variants", v)).map(n -> (Node.Mapping) n);
         var w = new Written(Overlay.variant(own, over), entry.keyPlace());
-        var variants = Tree.entries(own, "variants").stream().map(Node.Entry::key).toList();
+        var variants =
+                Tree.entries(own, "variants").stream().map(Node.Entry::key).toList();
         return new Thing(name, variant, variants, form(w), body(w), label(w), w);
     }
 
@@ -123,8 +127,8 @@ final class KitBuilder {
 
     private static Optional<Thing.Label> label(Written w) {
         return w.has("label")
-                ? Optional.of(new Thing.Label(
-                        get(w, "label.width"), get(w, "label.height"), w.findQuantity("label.bottom")))
+                ? Optional.of(
+                        new Thing.Label(get(w, "label.width"), get(w, "label.height"), w.findQuantity("label.bottom")))
                 : Optional.empty();
     }
 

@@ -28,7 +28,9 @@ final class KitGrammar {
 
     static Shape things() {
         var keys = new ArrayList<>(thingKeys());
-        keys.add(may("variants", "its variants, each the keys in which it differs",
+        keys.add(may(
+                "variants",
+                "its variants, each the keys in which it differs",
                 new Shape.Named("a variant", new Keys(thingKeys(), List.of()))));
         return new Shape.Named("a thing", new Keys(keys, List.of(formRule())));
     }
@@ -39,8 +41,8 @@ final class KitGrammar {
     }
 
     private static Shape.Rule formRule() {
-        return new Shape.Rule.ExactlyOne(List.of(
-                List.of("profile"), List.of("diameter", "height"), List.of("width", "height", "depth")));
+        return new Shape.Rule.ExactlyOne(
+                List.of(List.of("profile"), List.of("diameter", "height"), List.of("width", "height", "depth")));
     }
 
     private static List<Shape.Key> thingKeys() {
@@ -48,7 +50,9 @@ final class KitGrammar {
                 may("volume", "volume of the contents", from0(Kind.VOLUME)),
                 may("density", "density of the contents", over(Kind.DENSITY)));
         return List.of(
-                may("profile", "heights from the base with the radius there",
+                may(
+                        "profile",
+                        "heights from the base with the radius there",
                         new Shape.Curve(from0(Kind.LENGTH), from0(Kind.LENGTH), 2)),
                 may("width", "width of a box, facing -y", over(Kind.LENGTH)),
                 may("height", "height", over(Kind.LENGTH)),
@@ -60,10 +64,13 @@ final class KitGrammar {
                 may("mass", "its whole mass, contents included", over(Kind.MASS)),
                 may("empty_mass", "its mass without contents", over(Kind.MASS)),
                 may("displaces", "the volume of water it displaces", over(Kind.VOLUME)),
-                may("label", "its label, facing -y", Keys.of(
-                        must("width", "width round the body", over(Kind.LENGTH)),
-                        must("height", "height", over(Kind.LENGTH)),
-                        may("bottom", "its lower edge above the base", from0(Kind.LENGTH)))),
+                may(
+                        "label",
+                        "its label, facing -y",
+                        Keys.of(
+                                must("width", "width round the body", over(Kind.LENGTH)),
+                                must("height", "height", over(Kind.LENGTH)),
+                                may("bottom", "its lower edge above the base", from0(Kind.LENGTH)))),
                 may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
                 may("centre_of_mass", "height of the centre of mass above the base", any(Kind.LENGTH)),
                 may("centre_of_volume", "height of the outer volume's centre above the base", any(Kind.LENGTH)),
@@ -72,10 +79,14 @@ final class KitGrammar {
                 may("closed", "whether it is sealed", yesNo()),
                 may("wall", "the wall's substance", Keys.of(may("density", "its density", over(Kind.DENSITY)))),
                 may("temperature", "how cold or warm it is", any(Kind.TEMPERATURE)),
-                may("surface", "how water stands on it", either(
-                        name("a surface"),
-                        Keys.of(must("advancing", "advancing contact angle", over(Kind.ANGLE)),
-                                must("receding", "receding contact angle", from0(Kind.ANGLE))))));
+                may(
+                        "surface",
+                        "how water stands on it",
+                        either(
+                                name("a surface"),
+                                Keys.of(
+                                        must("advancing", "advancing contact angle", over(Kind.ANGLE)),
+                                        must("receding", "receding contact angle", from0(Kind.ANGLE))))));
     }
 
     static Shape kit() {
@@ -87,9 +98,12 @@ final class KitGrammar {
                 may("tanks", "tanks", new Shape.Named("a tank", tank())),
                 may("inks", "inks", new Shape.Named("an ink", ink())),
                 may("pieces", "pieces that fall or are poured", new Shape.Named("a piece", piece())),
-                may("table", "the table", Keys.of(
-                        may("size", "width and depth", pair("width", "depth", over(Kind.LENGTH))),
-                        may("carries", "the load it may carry", either(over(Kind.MASS), over(Kind.FORCE))))));
+                may(
+                        "table",
+                        "the table",
+                        Keys.of(
+                                may("size", "width and depth", pair("width", "depth", over(Kind.LENGTH))),
+                                may("carries", "the load it may carry", either(over(Kind.MASS), over(Kind.FORCE))))));
     }
 
     private static Shape body() {
@@ -99,14 +113,20 @@ final class KitGrammar {
                 may("across", "pixels across in this mode", pixels),
                 may("readout", "time from the first row to the last", from0(Kind.TIME)));
         return Keys.of(
-                must("sensor", "the part of the sensor that is used", Keys.of(
-                        must("width", "its width", over(Kind.LENGTH)),
-                        must("height", "its height", over(Kind.LENGTH)),
-                        must("across", "pixels across", pixels))),
+                must(
+                        "sensor",
+                        "the part of the sensor that is used",
+                        Keys.of(
+                                must("width", "its width", over(Kind.LENGTH)),
+                                must("height", "its height", over(Kind.LENGTH)),
+                                must("across", "pixels across", pixels))),
                 may("modes", "capture modes", new Shape.Items(mode, 1, 100)),
-                may("iso", "sensitivities", Keys.of(
-                        must("base", "the base sensitivity", over(Kind.NUMBER)),
-                        may("highest", "the highest that is used", over(Kind.NUMBER)))),
+                may(
+                        "iso",
+                        "sensitivities",
+                        Keys.of(
+                                must("base", "the base sensitivity", over(Kind.NUMBER)),
+                                may("highest", "the highest that is used", over(Kind.NUMBER)))),
                 may("pivot", "the pan axis from the lens point", Forms.vector(any(Kind.LENGTH), 2)),
                 may("sensor_behind", "the sensor mark behind the lens point", over(Kind.LENGTH)));
     }
@@ -118,9 +138,12 @@ final class KitGrammar {
                 may("nearest", "nearest focus from the sensor mark", over(Kind.LENGTH)),
                 may("f_numbers", "least and greatest f-number", pair("least", "greatest", over(Kind.NUMBER))),
                 may("pupil_ratio", "exit over entrance pupil", over(Kind.NUMBER)),
-                may("barrel", "its barrel", Keys.of(
-                        must("diameter", "its diameter", over(Kind.LENGTH)),
-                        must("length", "its length", over(Kind.LENGTH)))),
+                may(
+                        "barrel",
+                        "its barrel",
+                        Keys.of(
+                                must("diameter", "its diameter", over(Kind.LENGTH)),
+                                must("length", "its length", over(Kind.LENGTH)))),
                 may("sensor_behind", "the sensor mark behind the lens point", over(Kind.LENGTH)),
                 may("loss", "light lost in it", from0(Kind.STOPS)));
     }
@@ -136,18 +159,27 @@ final class KitGrammar {
                         may("tube", "a tube", pair("length", "diameter", over(Kind.LENGTH))),
                         may("disc", "an even disc's diameter", over(Kind.LENGTH)),
                         may("point", "a point", yesNo()),
-                        may("beam", "beam angle", new Shape.Amount(
-                                Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED)),
+                        may(
+                                "beam",
+                                "beam angle",
+                                new Shape.Amount(Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED)),
                         may("file", "a photometric file", text()),
-                        may("gives", "what it gives at full level", either(
-                                over(Kind.ILLUMINANCE), over(Kind.INTENSITY), over(Kind.FLUX))),
-                        may("white", "its white, or its range", either(
-                                over(Kind.COLOUR_TEMPERATURE),
-                                pair("warmest", "coolest", over(Kind.COLOUR_TEMPERATURE)))),
+                        may(
+                                "gives",
+                                "what it gives at full level",
+                                either(over(Kind.ILLUMINANCE), over(Kind.INTENSITY), over(Kind.FLUX))),
+                        may(
+                                "white",
+                                "its white, or its range",
+                                either(
+                                        over(Kind.COLOUR_TEMPERATURE),
+                                        pair("warmest", "coolest", over(Kind.COLOUR_TEMPERATURE)))),
                         may("primaries", "its primaries", either(word("typical"), new Shape.Items(emitter, 2, 16))),
                         may("power", "electrical power", over(Kind.POWER)),
-                        may("power_factor", "its power factor", new Shape.Amount(
-                                Kind.NUMBER, Range.above("0", "1"), Shape.Mark.FIXED)),
+                        may(
+                                "power_factor",
+                                "its power factor",
+                                new Shape.Amount(Kind.NUMBER, Range.above("0", "1"), Shape.Mark.FIXED)),
                         may("pulse_rate", "pulses a second", over(Kind.FREQUENCY)),
                         may("depth", "modulation of the pulses", share()))
                 .with(atMostOne("panel", "tube", "disc", "point"));
@@ -157,7 +189,9 @@ final class KitGrammar {
         return Keys.of(
                 may("travel", "how far it goes", either(over(Kind.LENGTH), over(Kind.ANGLE))),
                 may("speed", "its top speed", either(over(Kind.SPEED), over(Kind.TURN_RATE))),
-                may("acceleration", "its greatest acceleration",
+                may(
+                        "acceleration",
+                        "its greatest acceleration",
                         either(over(Kind.ACCELERATION), over(Kind.TURN_ACCELERATION))),
                 may("jerk", "its greatest jerk", either(over(Kind.JERK), over(Kind.TURN_JERK))),
                 may("repeats", "how well it repeats", either(from0(Kind.LENGTH), from0(Kind.ANGLE))),
@@ -178,7 +212,9 @@ final class KitGrammar {
         return Keys.of(
                 may("density", "its density", over(Kind.DENSITY)),
                 may("recipe", "how it is mixed", text()),
-                may("front", "readings of the front: time from the release, depth below the surface",
+                may(
+                        "front",
+                        "readings of the front: time from the release, depth below the surface",
                         new Shape.Curve(from0(Kind.TIME), from0(Kind.LENGTH), 1)),
                 may("spread", "half-width over depth", either(over(Kind.NUMBER), over(Kind.SHARE))),
                 may("strength", "decadic absorbance in its worst channel", over(Kind.ABSORBANCE)));
@@ -192,5 +228,4 @@ final class KitGrammar {
                         may("shape", "its shape", word("ball", "cube", "disc")))
                 .with(atLeastOne("mass", "density"), atMostOne("mass", "density"));
     }
-
 }

@@ -9,8 +9,8 @@ import plumeline.quantity.Ratio;
 import plumeline.text.Check;
 import plumeline.text.Node;
 
-/// Checks what the form of things, kit and deliveries can't say. What isn't there, or isn't well-formed, is passed over:
-/// the form's own check has said so.
+/// Checks what the form of things, kit and deliveries can't say. What isn't there, or isn't well-formed, is passed
+/// over: the form's own check has said so.
 final class KitMeaning {
     private final Node root;
     private final Issues issues;
@@ -34,7 +34,9 @@ final class KitMeaning {
 
     private void checkProfile(Node thing, String path) {
         var profile = Tree.find(thing, "profile");
-        if (profile.isEmpty() || !(profile.get() instanceof Node.Sequence list) || list.items().isEmpty()) return;
+        if (profile.isEmpty()
+                || !(profile.get() instanceof Node.Sequence list)
+                || list.items().isEmpty()) return;
         double highest = 0;
         double widest = 0;
         for (Node item : list.items()) {
@@ -45,14 +47,25 @@ final class KitMeaning {
             highest = Math.max(highest, height.get().si());
             widest = Math.max(widest, radius.get().si());
         }
-        var first = Written.quantityOf(Written.itemsOf(list.items().getFirst()).getFirst()).orElseThrow();
+        var first = Written.quantityOf(Written.itemsOf(list.items().getFirst()).getFirst())
+                .orElseThrow();
         if (first.si() != 0) {
-            issues.add(list.items().getFirst(), path + ".profile[1]", "P-THING-01", "at " + first.valueText(),
-                    "at 0 mm: a profile begins at the base", "Count heights from the thing's base.");
+            issues.add(
+                    list.items().getFirst(),
+                    path + ".profile[1]",
+                    "P-THING-01",
+                    "at " + first.valueText(),
+                    "at 0 mm: a profile begins at the base",
+                    "Count heights from the thing's base.");
         }
         if (highest <= 0 || widest <= 0) {
-            issues.add(list, path + ".profile", "P-THING-02", "without " + (highest <= 0 ? "height" : "width"),
-                    "a body with height and width", "Try [[0 mm, 21 mm], [90 mm, 21 mm]].");
+            issues.add(
+                    list,
+                    path + ".profile",
+                    "P-THING-02",
+                    "without " + (highest <= 0 ? "height" : "width"),
+                    "a body with height and width",
+                    "Try [[0 mm, 21 mm], [90 mm, 21 mm]].");
         }
     }
 
@@ -60,17 +73,24 @@ final class KitMeaning {
         if (!(thing.value() instanceof Node.Mapping own)) return;
         var path = "things." + thing.key();
         var merged = KitGrammar.variantMerged();
-        var known = new HashSet<>(Check.against(merged, Overlay.variant(own, Optional.empty()), path, thing.keyPlace()));
+        var known =
+                new HashSet<>(Check.against(merged, Overlay.variant(own, Optional.empty()), path, thing.keyPlace()));
         for (var variant : Tree.entries(own, "variants")) {
             if (!(variant.value() instanceof Node.Mapping over)) continue;
             checkProfile(over, path + ".variants." + variant.key());
             var whole = Overlay.variant(own, Optional.of(over));
             for (var problem : Check.against(merged, whole, path, variant.keyPlace())) {
-                boolean elsewhere = problem.place().start() < variant.value().place().start()
-                        && problem.place().start() != variant.keyPlace().start();
+                boolean elsewhere =
+                        problem.place().start() < variant.value().place().start()
+                                && problem.place().start() != variant.keyPlace().start();
                 if (known.contains(problem) || elsewhere) continue;
-                issues.add(problem.place(), path + ".variants." + variant.key() + problem.field().substring(path.length()),
-                        problem.code(), problem.given(), problem.allowed(), problem.attempt());
+                issues.add(
+                        problem.place(),
+                        path + ".variants." + variant.key() + problem.field().substring(path.length()),
+                        problem.code(),
+                        problem.given(),
+                        problem.allowed(),
+                        problem.attempt());
             }
         }
     }
@@ -79,9 +99,15 @@ final class KitMeaning {
         var path = "kit.cameras." + entry.key();
         var base = quantity(entry.value(), "iso", "base");
         var highest = quantity(entry.value(), "iso", "highest");
-        if (base.isPresent() && highest.isPresent() && highest.get().si() < base.get().si()) {
-            issues.add(Tree.find(entry.value(), "iso", "highest").orElseThrow(), path + ".iso.highest", "P-CAMERA-01",
-                    highest.get().valueText(), base.get().valueText() + " or more, as the base is",
+        if (base.isPresent()
+                && highest.isPresent()
+                && highest.get().si() < base.get().si()) {
+            issues.add(
+                    Tree.find(entry.value(), "iso", "highest").orElseThrow(),
+                    path + ".iso.highest",
+                    "P-CAMERA-01",
+                    highest.get().valueText(),
+                    base.get().valueText() + " or more, as the base is",
                     "Try " + base.get().valueText() + ".");
         }
         int index = 0;
@@ -95,8 +121,13 @@ final class KitMeaning {
         var rate = Tree.find(node, keys);
         var quantity = rate.flatMap(Written::quantityOf).filter(q -> q.kind() == Kind.RATE);
         if (quantity.isEmpty() || quantity.get().digits().length() <= 12) return;
-        issues.add(rate.orElseThrow(), field, "P-RATE-01", quantity.get().valueText(),
-                "a rate of at most 12 characters, or a fraction", "Try 24000/1001 fps.");
+        issues.add(
+                rate.orElseThrow(),
+                field,
+                "P-RATE-01",
+                quantity.get().valueText(),
+                "a rate of at most 12 characters, or a fraction",
+                "Try 24000/1001 fps.");
     }
 
     private void checkLens(Node.Entry entry) {
@@ -104,9 +135,15 @@ final class KitMeaning {
         if (stops.size() != 2) return;
         var least = Written.quantityOf(stops.get(0));
         var greatest = Written.quantityOf(stops.get(1));
-        if (least.isPresent() && greatest.isPresent() && greatest.get().si() < least.get().si()) {
-            issues.add(stops.get(1), "kit.lenses." + entry.key() + ".f_numbers[2]", "P-LENS-02",
-                    greatest.get().valueText(), least.get().valueText() + " or more: the least comes first",
+        if (least.isPresent()
+                && greatest.isPresent()
+                && greatest.get().si() < least.get().si()) {
+            issues.add(
+                    stops.get(1),
+                    "kit.lenses." + entry.key() + ".f_numbers[2]",
+                    "P-LENS-02",
+                    greatest.get().valueText(),
+                    least.get().valueText() + " or more: the least comes first",
                     "Try [" + greatest.get().valueText() + ", " + least.get().valueText() + "].");
         }
     }
@@ -114,9 +151,15 @@ final class KitMeaning {
     private void checkLight(Node.Entry entry) {
         var path = "kit.lights." + entry.key();
         var gives = quantity(entry.value(), "gives");
-        if (gives.isPresent() && gives.get().kind() == Kind.ILLUMINANCE && gives.get().findAt().isEmpty()) {
-            issues.add(Tree.find(entry.value(), "gives").orElseThrow(), path + ".gives", "P-LIGHT-01",
-                    gives.get().toText() + " without a distance", "an illuminance at a distance",
+        if (gives.isPresent()
+                && gives.get().kind() == Kind.ILLUMINANCE
+                && gives.get().findAt().isEmpty()) {
+            issues.add(
+                    Tree.find(entry.value(), "gives").orElseThrow(),
+                    path + ".gives",
+                    "P-LIGHT-01",
+                    gives.get().toText() + " without a distance",
+                    "an illuminance at a distance",
                     "Try " + gives.get().valueText() + " at 1 m.");
         }
         var white = Tree.items(entry.value(), "white");
@@ -127,7 +170,11 @@ final class KitMeaning {
         var low = Written.quantityOf(pair.get(0));
         var high = Written.quantityOf(pair.get(1));
         if (low.isPresent() && high.isPresent() && high.get().si() < low.get().si()) {
-            issues.add(pair.get(1), field, "P-LIGHT-02", high.get().valueText(),
+            issues.add(
+                    pair.get(1),
+                    field,
+                    "P-LIGHT-02",
+                    high.get().valueText(),
                     low.get().valueText() + " or more: the lower comes first",
                     "Try [" + high.get().valueText() + ", " + low.get().valueText() + "].");
         }
@@ -136,10 +183,14 @@ final class KitMeaning {
     private void checkMachine(Node.Entry entry) {
         var way = KitBuilder.way(entry.value());
         for (var key : Tree.entries(entry.value())) {
-            var single = KitBuilder.way(new Node.Mapping(List.of(key), key.value().place()));
+            var single =
+                    KitBuilder.way(new Node.Mapping(List.of(key), key.value().place()));
             if (single == Kit.Way.UNTOLD || single == way) continue;
             var along = way == Kit.Way.ALONG;
-            issues.add(key.value(), "kit.machines." + entry.key() + "." + key.key(), "P-MACHINE-01",
+            issues.add(
+                    key.value(),
+                    "kit.machines." + entry.key() + "." + key.key(),
+                    "P-MACHINE-01",
                     Written.quantityOf(key.value()).map(Quantity::valueText).orElse("") + ", on a machine that goes "
                             + (along ? "along a line" : "round"),
                     along ? "in units of length" : "in units of angle",
@@ -164,7 +215,10 @@ final class KitMeaning {
         double down = size.get(1).si();
         double wanted = ratio.get().value();
         if (Math.abs(across - down * wanted) <= 1 || Math.abs(down - across / wanted) <= 1) return;
-        issues.add(Tree.find(delivery, "size").orElseThrow(), path + ".size", "P-DELIVER-01",
+        issues.add(
+                Tree.find(delivery, "size").orElseThrow(),
+                path + ".size",
+                "P-DELIVER-01",
                 size.get(0).valueText() + " by " + size.get(1).valueText(),
                 "of the ratio " + ratio.get().toText() + ", as written beside it",
                 "Try [" + Math.round(down * wanted) + " px, " + size.get(1).valueText() + "], or another ratio.");
@@ -173,10 +227,16 @@ final class KitMeaning {
     private void checkKeepOut(Node delivery, String path, String one, String other) {
         var first = quantity(delivery, "keep_out", one);
         var second = quantity(delivery, "keep_out", other);
-        if (first.isEmpty() || second.isEmpty() || first.get().si() + second.get().si() < 1) return;
-        issues.add(Tree.find(delivery, "keep_out", other).orElseThrow(), path + ".keep_out." + other, "P-DELIVER-02",
+        if (first.isEmpty()
+                || second.isEmpty()
+                || first.get().si() + second.get().si() < 1) return;
+        issues.add(
+                Tree.find(delivery, "keep_out", other).orElseThrow(),
+                path + ".keep_out." + other,
+                "P-DELIVER-02",
                 second.get().valueText() + " beside " + first.get().valueText() + " at the " + one,
-                "less than 100 % with it", "Leave some of the picture free.");
+                "less than 100 % with it",
+                "Leave some of the picture free.");
     }
 
     private static Optional<Quantity> quantity(Node node, String... path) {

@@ -101,7 +101,8 @@ public record Move(
                 case Round _ -> {}
                 case Along along -> {
                     double length = valueSi.applyAsDouble(along.mark());
-                    for (int i = 0; i < 3; i++) out[i] = length * along.direction().get(i);
+                    for (int i = 0; i < 3; i++)
+                        out[i] = length * along.direction().get(i);
                 }
                 case Components parts -> {
                     for (int i = 0; i < parts.components().size(); i++) {

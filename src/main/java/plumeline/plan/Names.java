@@ -31,7 +31,11 @@ record Names(
         static ShotNames of(Node shot) {
             var placed = new LinkedHashMap<String, String>();
             for (var entry : Tree.entries(shot, "place")) {
-                placed.put(entry.key(), Tree.scalar(entry.value(), "thing").map(Node.Scalar::text).orElse(""));
+                placed.put(
+                        entry.key(),
+                        Tree.scalar(entry.value(), "thing")
+                                .map(Node.Scalar::text)
+                                .orElse(""));
             }
             return new ShotNames(placed, keys(shot, "lights"), keys(shot, "moves"), keys(shot, "passes"));
         }

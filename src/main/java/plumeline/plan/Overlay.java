@@ -56,7 +56,8 @@ final class Overlay {
     }
 
     private static Node.Mapping without(Node.Mapping mapping, List<String> keys) {
-        var kept = mapping.entries().stream().filter(e -> !keys.contains(e.key())).toList();
+        var kept =
+                mapping.entries().stream().filter(e -> !keys.contains(e.key())).toList();
         return new Node.Mapping(kept, mapping.place());
     }
 
@@ -80,12 +81,11 @@ final class Overlay {
         if (entry.isEmpty()) return Optional.empty();
         var keyPlace = entry.get().keyPlace();
         var inner = path.subList(1, path.size());
-        Optional<? extends Node> changed =
-                switch (entry.get().value()) {
-                    case Node.Mapping m -> set(m, inner, value);
-                    case Node.Sequence s -> setCoordinate(s, inner, value.value());
-                    case Node.Scalar _ -> Optional.<Node>empty();
-                };
+        Optional<? extends Node> changed = switch (entry.get().value()) {
+            case Node.Mapping m -> set(m, inner, value);
+            case Node.Sequence s -> setCoordinate(s, inner, value.value());
+            case Node.Scalar _ -> Optional.<Node>empty();
+        };
         return changed.map(node -> replace(root, new Node.Entry(key, keyPlace, node)));
     }
 
@@ -102,5 +102,15 @@ final class Overlay {
         for (var entry : below.entries()) out.add(entry.key().equals(one.key()) ? one : entry);
         if (!Tree.has(below, one.key())) out.add(one);
         return new Node.Mapping(out, below.place());
+    }
+
+    /// Gives the shot's keys with the overrides in them and without its passes. An override that reaches nothing is
+    /// left out; the check has said so.
+    static Node.Mapping effective(Node.Mapping shot, Node pass) {
+        var out = without(shot, "passes");
+        for (var over : Tree.entries(pass)) {
+            out = set(out, List.of(over.key().split("\\.", -1)), over).orElse(out);
+        }
+        return out;
     }
 }

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 public record Placed(
         String name,
         Thing thing,
-        Spot at,
+        Mark.Spot at,
         Optional<Mark> turn,
         Optional<Mark> tilt,
         List<Mark> tied,

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /// @param level the mark of its level, % of what it gives, where written (full, where not)
 /// @param written all keys as written: `hue`, `white` …
 public record PlacedLight(
-        String name, Kit.Light light, Spot at, Camera.Aim aim, Optional<Mark> level, Written written) {
+        String name, Kit.Light light, Mark.Spot at, Camera.Aim aim, Optional<Mark> level, Written written) {
     /// Gives its marks.
     ///
     /// @return x, y, z, turn, tilt, level, as far as they are written

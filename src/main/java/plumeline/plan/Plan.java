@@ -2,7 +2,11 @@ package plumeline.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Quantity;
 import plumeline.text.Node;
+import plumeline.text.Place;
 
 /// A whole plan, read without problems.
 ///
@@ -74,5 +78,48 @@ public record Plan(
     /// @return the entries; empty where the plan has no `cut`
     public List<Cut> cuts() {
         return cutList.cuts();
+    }
+
+    /// A sound cue.
+    ///
+    /// @param sound what is heard
+    /// @param shot the shot that it falls in
+    /// @param pass the pass of it, where written
+    /// @param when the instant that its sync point meets
+    /// @param lead how many frames or seconds the sound begins earlier
+    /// @param written all keys as written
+    public record Cue(
+            String sound, Named shot, Optional<Named> pass, When when, Optional<Quantity> lead, Written written) {}
+
+    /// A title over a shot, in one language.
+    ///
+    /// @param shot the shot's name
+    /// @param language the language, as written
+    /// @param text the words
+    /// @param place where they are written
+    public record Title(String shot, String language, String text, Place place) {}
+
+    /// The film's own facts.
+    ///
+    /// @param title the film's title
+    /// @param rate the rate at which the film is shown
+    /// @param frames the film's whole length in screen frames
+    /// @param tempo the music's tempo
+    /// @param papers the unit the papers speak, where written
+    /// @param written all keys as written
+    public record Film(
+            Optional<String> title,
+            Quantity rate,
+            OptionalLong frames,
+            Optional<Quantity> tempo,
+            Optional<PaperUnit> papers,
+            Written written) {
+
+        /// Gives the papers' unit, millimetres where the plan doesn't say.
+        ///
+        /// @return the unit
+        public PaperUnit papersOrDefault() {
+            return papers.orElse(PaperUnit.MILLIMETRES);
+        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Ratio;
 import plumeline.text.Document;
@@ -23,18 +24,20 @@ final class PlanBuilder {
         return new Plan(
                 new Plan.Source(document.file(), document.text(), root),
                 film(root),
-                Tree.entries(root, "deliver").stream().map(PlanBuilder::delivery).toList(),
+                Tree.entries(root, "deliver").stream()
+                        .map(PlanBuilder::delivery)
+                        .toList(),
                 things,
                 kit,
                 Tree.entries(root, "shots").stream().map(shots::shot).toList(),
                 new Plan.CutList(cuts(root), cues(root), titles(root)),
-                WantBuilder.wants("film", Tree.items(root, "wants")));
+                wants("film", Tree.items(root, "wants")));
     }
 
-    private static Film film(Node root) {
+    private static Plan.Film film(Node root) {
         var w = KitBuilder.written(Tree.entry(root, "film").orElseThrow());
         var papers = w.findWord("papers").map(p -> p.equals("in") ? PaperUnit.INCHES : PaperUnit.MILLIMETRES);
-        return new Film(
+        return new Plan.Film(
                 w.findWord("title"),
                 KitBuilder.get(w, "rate"),
                 KitBuilder.whole(w, "frames"),
@@ -82,31 +85,66 @@ final class PlanBuilder {
         return out;
     }
 
-    private static List<Cue> cues(Node root) {
-        var out = new ArrayList<Cue>();
+    private static List<Plan.Cue> cues(Node root) {
+        var out = new ArrayList<Plan.Cue>();
         for (Node item : Tree.items(root, "cues")) {
             var w = new Written((Node.Mapping) item, item.place());
-            var sync = w.findNode("sync").map(n -> new Written((Node.Mapping) n, n.place())).orElseThrow();
-            out.add(new Cue(
+            var sync = w.findNode("sync")
+                    .map(n -> new Written((Node.Mapping) n, n.place()))
+                    .orElseThrow();
+            out.add(new Plan.Cue(
                     w.findWord("sound").orElseThrow(),
                     sync.listNames("shot").getFirst(),
                     sync.listNames("pass").stream().findFirst(),
-                    sync.has("when") ? WantBuilder.when(sync) : new When.Start(),
+                    sync.has("when") ? when(sync) : new When.Start(),
                     w.findQuantity("lead"),
                     w));
         }
         return out;
     }
 
-    private static List<Title> titles(Node root) {
-        var out = new ArrayList<Title>();
+    private static List<Plan.Title> titles(Node root) {
+        var out = new ArrayList<Plan.Title>();
         for (var shot : Tree.entries(root, "titles")) {
             for (var line : Tree.entries(shot.value())) {
                 if (line.value() instanceof Node.Scalar s) {
-                    out.add(new Title(shot.key(), line.key(), s.text(), s.place()));
+                    out.add(new Plan.Title(shot.key(), line.key(), s.text(), s.place()));
                 }
             }
         }
         return out;
+    }
+
+    static List<WantLine> wants(String owner, List<Node> items) {
+        var out = new ArrayList<WantLine>();
+        for (Node item : items) {
+            out.add(want(owner + "." + (out.size() + 1), (Node.Mapping) item));
+        }
+        return out;
+    }
+
+    private static WantLine want(String id, Node.Mapping node) {
+        var word = node.entries().stream()
+                .filter(e -> WantGrammar.isWord(e.key()))
+                .findFirst()
+                .orElseThrow();
+        var w = new Written(node, node.place());
+        return new WantLine(
+                id, word.key(), Written.namesOf(word.value()), when(w), w.findWord("pass"), w, word.keyPlace());
+    }
+
+    static When when(Written w) {
+        var node = w.findNode("when");
+        if (node.isEmpty()) return new When.Whole();
+        Optional<String> word = w.findWord("when");
+        return switch (word.orElse("")) {
+            case "start" -> new When.Start();
+            case "end" -> new When.End();
+            case "whole" -> new When.Whole();
+            default -> {
+                var at = w.findQuantity("when").orElseThrow();
+                yield at.kind() == Kind.TIME ? new When.AtTime(at) : new When.AtFrame(Math.round(at.si()));
+            }
+        };
     }
 }

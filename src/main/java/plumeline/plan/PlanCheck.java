@@ -3,8 +3,10 @@ package plumeline.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import plumeline.text.Check;
 import plumeline.text.Document;
+import plumeline.text.Nearest;
 import plumeline.text.Node;
 import plumeline.text.Place;
 import plumeline.text.Problem;
@@ -30,33 +32,41 @@ final class PlanCheck {
         if (version.isEmpty() || !version.get().text().matches("[1-9][0-9]{0,8}")) return List.of();
         if (Long.parseLong(version.get().text()) <= Grammar.VERSION) return List.of();
         return List.of(new Problem(
-                version.get().place(), "plumeline", "P-PLAN-01", version.get().text() + ", a form newer than this program",
+                version.get().place(),
+                "plumeline",
+                "P-PLAN-01",
+                version.get().text() + ", a form newer than this program",
                 Grammar.VERSION + " for this program",
                 "Read this plan with a newer Plumeline; this one reads plans of form " + Grammar.VERSION + "."));
     }
 
     private static List<Problem> tooMuch(Node root) {
         var issues = new Issues();
-        limit(issues, root, "shots", Limits.SHOTS, "shots");
-        limit(issues, root, "deliver", Limits.SORT, "deliveries");
-        limit(issues, root, "things", Limits.SORT, "things");
+        limit(issues, root, "shots", Grammar.SHOTS, "shots");
+        limit(issues, root, "deliver", Grammar.SORT, "deliveries");
+        limit(issues, root, "things", Grammar.SORT, "things");
         for (var thing : Tree.entries(root, "things")) {
-            limit(issues, thing.value(), "variants", Limits.SORT, "variants", "things", thing.key());
+            limit(issues, thing.value(), "variants", Grammar.SORT, "variants", "things", thing.key());
         }
         for (var sort : Tree.entries(root, "kit")) {
-            limit(issues, Tree.find(root, "kit").orElse(root), sort.key(), Limits.SORT, "entries", "kit");
+            limit(issues, Tree.find(root, "kit").orElse(root), sort.key(), Grammar.SORT, "entries", "kit");
         }
         int readings = 0;
         for (var shot : Tree.entries(root, "shots")) {
             for (var section : List.of("place", "lights", "moves", "passes")) {
-                limit(issues, shot.value(), section, Limits.IN_SHOT, "entries", "shots", shot.key());
+                limit(issues, shot.value(), section, Grammar.IN_SHOT, "entries", "shots", shot.key());
             }
             readings += 1 + Tree.entries(shot.value(), "passes").size();
         }
-        if (readings > Limits.READINGS) {
-            Tree.entry(root, "shots").ifPresent(e -> issues.add(
-                    e.keyPlace(), "shots", "P-PLAN-02", "made of too many shots and passes together",
-                    "made of at most " + Limits.READINGS, "Split the film into several plans."));
+        if (readings > Grammar.READINGS) {
+            Tree.entry(root, "shots")
+                    .ifPresent(e -> issues.add(
+                            e.keyPlace(),
+                            "shots",
+                            "P-PLAN-02",
+                            "made of too many shots and passes together",
+                            "made of at most " + Grammar.READINGS,
+                            "Split the film into several plans."));
         }
         return issues.list();
     }
@@ -65,9 +75,14 @@ final class PlanCheck {
         int count = Tree.entries(node, key).size();
         if (count <= most) return;
         var field = String.join(".", path) + (path.length == 0 ? "" : ".") + key;
-        Tree.entry(node, key).ifPresent(e -> issues.add(
-                e.keyPlace(), field, "P-PLAN-02", count + " " + what + " long", "at most " + most + " " + what + " long",
-                "Split it into several plans, or leave out what isn't used."));
+        Tree.entry(node, key)
+                .ifPresent(e -> issues.add(
+                        e.keyPlace(),
+                        field,
+                        "P-PLAN-02",
+                        count + " " + what + " long",
+                        "at most " + most + " " + what + " long",
+                        "Split it into several plans, or leave out what isn't used."));
     }
 
     private static List<Problem> meaning(Node root) {
@@ -100,7 +115,7 @@ final class PlanCheck {
         var issues = new Issues();
         var passPath = path + ".passes." + pass.key();
         new PassMeaning(keys, pass, passPath, issues).check();
-        var effective = Overlay.without(Passes.effective(keys, pass.value()), "wants");
+        var effective = Overlay.without(Overlay.effective(keys, pass.value()), "wants");
         var changed = new Node.Entry(shot.key(), shot.keyPlace(), effective);
         var before = new HashSet<>(own);
         before.addAll(Check.against(Grammar.shot(), keys, path, shot.keyPlace()));
@@ -126,5 +141,85 @@ final class PlanCheck {
                 problem.given(),
                 problem.allowed(),
                 problem.attempt());
+    }
+
+    /// Checks that a pass's overrides reach something in its shot, and free nothing.
+    private static final class PassMeaning {
+        /// Maps of the crew's own names: an override can't bring a new one in.
+        private static final Set<String> NAMED = Set.of("place", "lights", "moves");
+
+        private final Node.Mapping shot;
+        private final Node.Entry pass;
+        private final String path;
+        private final Issues issues;
+
+        PassMeaning(Node.Mapping shot, Node.Entry pass, String path, Issues issues) {
+            this.shot = shot;
+            this.pass = pass;
+            this.path = path;
+            this.issues = issues;
+        }
+
+        void check() {
+            for (var over : Tree.entries(pass.value())) {
+                checkReach(over);
+                checkFree(over.value(), path + "." + over.key());
+            }
+        }
+
+        private void checkReach(Node.Entry over) {
+            var steps = List.of(over.key().split("\\.", -1));
+            Node at = shot;
+            for (int i = 0; i + 1 < steps.size(); i++) {
+                var next = Tree.find(at, steps.get(i));
+                if (next.isEmpty()) {
+                    addLost(over, steps, i, at);
+                    return;
+                }
+                at = next.get();
+            }
+            boolean coordinate = at instanceof Node.Sequence list && isCoordinate(list, steps.getLast());
+            boolean newName = steps.size() == 2 && NAMED.contains(steps.getFirst()) && !Tree.has(at, steps.getLast());
+            if (newName || !(at instanceof Node.Mapping) && !coordinate) addLost(over, steps, steps.size() - 1, at);
+        }
+
+        private static boolean isCoordinate(Node.Sequence list, String step) {
+            int index = step.length() == 1 ? "xyz".indexOf(step) : -1;
+            return index >= 0 && index < list.items().size();
+        }
+
+        private void addLost(Node.Entry over, List<String> steps, int lost, Node at) {
+            var known = Tree.entries(at).stream().map(Node.Entry::key).toList();
+            var before = String.join(".", steps.subList(0, lost)) + (lost == 0 ? "" : ".");
+            var after = String.join(".", steps.subList(lost + 1, steps.size()));
+            var attempt = Nearest.find(steps.get(lost), known)
+                    .map(near -> "Try " + before + near + (after.isEmpty() ? "" : ".") + after + ".")
+                    .orElse("Write it in the shot first, or override what is there.");
+            issues.add(
+                    over.keyPlace(),
+                    path + "." + over.key(),
+                    "P-PASS-01",
+                    "a path that reaches nothing in the shot",
+                    "a path to something written in the shot",
+                    attempt);
+        }
+
+        private void checkFree(Node value, String field) {
+            switch (value) {
+                case Node.Scalar s -> {
+                    if (s.text().equals("free") || s.text().startsWith("free ")) {
+                        issues.add(
+                                s,
+                                field,
+                                "P-PASS-02",
+                                Issues.shown(s.text()),
+                                "a value: all passes share the shot's marks",
+                                "Free it in the shot instead.");
+                    }
+                }
+                case Node.Sequence s -> s.items().forEach(item -> checkFree(item, field));
+                case Node.Mapping m -> m.entries().forEach(e -> checkFree(e.value(), field + "." + e.key()));
+            }
+        }
     }
 }

@@ -24,8 +24,12 @@ final class PlanMeaning {
         index = 0;
         for (Node item : Tree.items(root, "cues")) checkSync(item, "cues[" + ++index + "].sync");
         for (var title : Tree.entries(root, "titles")) {
-            issues.known(new Named(title.key(), title.keyPlace()), "titles." + title.key(),
-                    names.shots().keySet(), "a shot", "shots");
+            issues.known(
+                    new Named(title.key(), title.keyPlace()),
+                    "titles." + title.key(),
+                    names.shots().keySet(),
+                    "a shot",
+                    "shots");
         }
         new WantMeaning(names, "", root, issues).check(Tree.items(root, "wants"), "wants");
     }
@@ -40,8 +44,9 @@ final class PlanMeaning {
         for (Node item : Tree.items(cut, "alternate")) {
             index++;
             int at = index;
-            Written.named(item).ifPresent(name -> issues.known(
-                    name, path + ".alternate[" + at + "]", passes, "a pass", home(cut)));
+            Written.named(item)
+                    .ifPresent(
+                            name -> issues.known(name, path + ".alternate[" + at + "]", passes, "a pass", home(cut)));
         }
     }
 
@@ -53,8 +58,10 @@ final class PlanMeaning {
     }
 
     private void checkShotAndPass(Node node, String path) {
-        Tree.find(node, "shot").flatMap(Written::named).ifPresent(name -> issues.known(
-                name, path + ".shot", names.shots().keySet(), "a shot", "shots"));
+        Tree.find(node, "shot")
+                .flatMap(Written::named)
+                .ifPresent(
+                        name -> issues.known(name, path + ".shot", names.shots().keySet(), "a shot", "shots"));
         Tree.find(node, "pass").flatMap(Written::named).ifPresent(name -> {
             if (knowsShot(node)) issues.known(name, path + ".pass", passesOf(node), "a pass", home(node));
         });
@@ -81,7 +88,12 @@ final class PlanMeaning {
     static void wholeFrames(Node node, String field, Issues issues) {
         var count = Written.quantityOf(node).filter(q -> q.kind() == Kind.FRAMES);
         if (count.isEmpty() || count.get().si() == Math.rint(count.get().si())) return;
-        issues.add(node, field, "P-FRAMES-01", count.get().valueText(), "whole frames",
+        issues.add(
+                node,
+                field,
+                "P-FRAMES-01",
+                count.get().valueText(),
+                "whole frames",
                 "Try " + Math.round(count.get().si()) + " frames.");
     }
 }

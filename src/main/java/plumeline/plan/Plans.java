@@ -32,11 +32,12 @@ public final class Plans {
     }
 
     /// Writes solved values into the plan's text: `12 mm solved` in place of `free` or `free between A and B`. Nothing
-    /// else changes. A value is written in the mark's own unit: its bounds', else the film's papers' for lengths and
-    /// deg for angles; `at: free` becomes a list.
+    /// else changes. A value is written in the mark's own unit: its bounds', else the film's papers' for lengths
+    /// and deg for angles; `at: free` becomes a list.
     ///
     /// @param plan the plan
-    /// @param solvedSi by shot name and mark path (`second.x`) the values in SI: m, rad, a share for a level, bare for an
+    /// @param solvedSi by shot name and mark path (`second.x`) the values in SI: m, rad, a share for a level, bare
+    /// for an
     ///     f-number; marks left out stay free
     /// @return the whole new text
     /// @throws IllegalArgumentException where there is no such shot, or no such free mark in it

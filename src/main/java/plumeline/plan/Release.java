@@ -16,14 +16,14 @@ public sealed interface Release {
     /// @param ink the ink
     /// @param at the nozzle's mouth
     /// @param written all keys as written: `volume`, `bore`, `squeeze_time` or `speed`, `start`
-    record OfInk(Kit.Ink ink, Spot at, Written written) implements Release {}
+    record OfInk(Kit.Ink ink, Mark.Spot at, Written written) implements Release {}
 
     /// Pieces that fall.
     ///
     /// @param piece the piece
     /// @param at where they are let go
     /// @param written all keys as written: `count`, `start`, `over`
-    record OfPieces(Kit.Piece piece, Spot at, Written written) implements Release {}
+    record OfPieces(Kit.Piece piece, Mark.Spot at, Written written) implements Release {}
 
     /// A placed thing that is let go.
     ///

@@ -67,7 +67,7 @@ sealed interface Setting {
     /// @param across the kind of x and y
     /// @param up the kind of z
     /// @param freed how many coordinates a bare `free` frees
-    static Spot spot(String name, Node node, Mark.Kind across, Mark.Kind up, int freed) {
+    static Mark.Spot spot(String name, Node node, Mark.Kind across, Mark.Kind up, int freed) {
         var marks = new ArrayList<Mark>();
         List<Node> items = node instanceof Node.Sequence s ? s.items() : List.of();
         int count = items.isEmpty() ? freed : items.size();
@@ -76,6 +76,6 @@ sealed interface Setting {
             marks.add(mark(name + "." + "xyz".charAt(i), i == 2 ? up : across, from));
         }
         var z = marks.size() > 2 ? Optional.of(marks.get(2)) : Optional.<Mark>empty();
-        return new Spot(marks.get(0), marks.get(1), z, node.place());
+        return new Mark.Spot(marks.get(0), marks.get(1), z, node.place());
     }
 }

@@ -46,7 +46,8 @@ public record Shot(
     /// How a shot is seen and judged.
     ///
     /// @param passes its passes in the order written
-    /// @param crops the middle of a delivery's crop by the delivery's name, in shares of the picture from its middle
+    /// @param crops the middle of a delivery's crop by the delivery's name, in shares of the picture from its
+    /// middle
     /// @param wants its wants, ids `SHOT.1` and on
     public record Views(List<Pass> passes, Map<String, Crop> crops, List<WantLine> wants) {
         /// Copies the lists and the map.

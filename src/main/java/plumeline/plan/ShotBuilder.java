@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import plumeline.quantity.Kind;
+import plumeline.quantity.Quantity;
+import plumeline.quantity.Unit;
 import plumeline.text.Node;
 import plumeline.text.Place;
 
@@ -29,22 +31,22 @@ final class ShotBuilder {
     private Pass pass(Node.Entry shot, Node.Entry pass) {
         var overrides = new LinkedHashMap<String, Node>();
         for (var over : Tree.entries(pass.value())) overrides.put(over.key(), over.value());
-        var effective = Passes.effective((Node.Mapping) shot.value(), pass.value());
+        var effective = Overlay.effective((Node.Mapping) shot.value(), pass.value());
         var entry = new Node.Entry(shot.key(), shot.keyPlace(), effective);
         return new Pass(pass.key(), overrides, shot(entry, List.of()), pass.keyPlace());
     }
 
     private Shot shot(Node.Entry entry, List<Pass> passes) {
         var w = KitBuilder.written(entry);
-        var set = new Shot.SetPieces(
-                list(w, "place", this::placed), list(w, "lights", this::light), tank(w), release(w));
-        var wants = WantBuilder.wants(entry.key(), Tree.items(w.node(), "wants"));
+        var set =
+                new Shot.SetPieces(list(w, "place", this::placed), list(w, "lights", this::light), tank(w), release(w));
+        var wants = PlanBuilder.wants(entry.key(), Tree.items(w.node(), "wants"));
         return new Shot(
                 entry.key(),
                 KitBuilder.whole(w, "frames"),
                 camera(w),
                 set,
-                list(w, "moves", MoveBuilder.with(kit)),
+                list(w, "moves", Moves.with(kit)),
                 playback(w),
                 new Shot.Views(passes, crops(w), wants),
                 w);
@@ -124,8 +126,13 @@ final class ShotBuilder {
     }
 
     private Optional<TankPlace> tank(Written shot) {
-        return Tree.entry(shot.node(), "tank").map(KitBuilder::written).map(w -> new TankPlace(
-                pick(kit.tanks(), Kit.Tank::name, w, "tank"), w.listQuantities("at"), w.findQuantity("water"), w));
+        return Tree.entry(shot.node(), "tank")
+                .map(KitBuilder::written)
+                .map(w -> new TankPlace(
+                        pick(kit.tanks(), Kit.Tank::name, w, "tank"),
+                        w.listQuantities("at"),
+                        w.findQuantity("water"),
+                        w));
     }
 
     private Optional<Release> release(Written shot) {
@@ -154,7 +161,9 @@ final class ShotBuilder {
         }
         boolean smooth = shot.findWord("ease").filter("smooth"::equals).isPresent();
         return new Playback.Curve(
-                keys, smooth ? Playback.Ease.SMOOTH : Playback.Ease.STRAIGHT, speed.get().place());
+                keys,
+                smooth ? Playback.Ease.SMOOTH : Playback.Ease.STRAIGHT,
+                speed.get().place());
     }
 
     private static Map<String, Shot.Crop> crops(Written shot) {
@@ -168,7 +177,10 @@ final class ShotBuilder {
 
     static <T> T pick(List<T> from, Function<T, String> name, Written w, String key) {
         var wanted = w.findWord(key).orElseThrow();
-        return from.stream().filter(t -> name.apply(t).equals(wanted)).findFirst().orElseThrow();
+        return from.stream()
+                .filter(t -> name.apply(t).equals(wanted))
+                .findFirst()
+                .orElseThrow();
     }
 
     static boolean isAngle(Setting setting) {
@@ -178,5 +190,100 @@ final class ShotBuilder {
             case Setting.Free _ -> true;
             case Setting.Other _ -> false;
         };
+    }
+
+    /// Makes the records of moves from a checked tree.
+    private static final class Moves {
+        private Moves() {}
+
+        static Function<Node.Entry, Move> with(Kit kit) {
+            return entry -> move(kit, entry);
+        }
+
+        private static Move move(Kit kit, Node.Entry entry) {
+            var w = KitBuilder.written(entry);
+            var machine = w.has("machine")
+                    ? Optional.of(ShotBuilder.pick(kit.machines(), Kit.Machine::name, w, "machine"))
+                    : Optional.<Kit.Machine>empty();
+            return new Move(
+                    entry.key(),
+                    machine,
+                    w.findNode("by").map(by -> travel(entry.key(), by, machine)),
+                    w.findQuantity("in"),
+                    w.findQuantity("start"),
+                    w.findWord("profile").map(Moves::profile),
+                    w.listNames("keeps"),
+                    w);
+        }
+
+        private static Move.Profile profile(String word) {
+            return switch (word) {
+                case "even" -> Move.Profile.EVEN;
+                case "trapezoid" -> Move.Profile.TRAPEZOID;
+                case "s-curve" -> Move.Profile.S_CURVE;
+                default -> Move.Profile.SMOOTH;
+            };
+        }
+
+        private static Move.Travel travel(String name, Node by, Optional<Kit.Machine> machine) {
+            var repeats = machine.flatMap(m -> m.written().findQuantity("repeats"));
+            if (by instanceof Node.Scalar) {
+                return new Move.Travel.Round(mark(name + ".by", Mark.Kind.MOTOR_TURN, repeats, by));
+            }
+            var items = Written.itemsOf(by);
+            var moving = new ArrayList<Integer>();
+            boolean free = false;
+            for (int i = 0; i < items.size(); i++) {
+                var setting = Setting.of(items.get(i));
+                free |= !(setting instanceof Setting.Value);
+                if (!(setting instanceof Setting.Value v && v.quantity().si() == 0)) moving.add(i);
+            }
+            if (moving.size() < 2) {
+                int one = moving.isEmpty() ? 0 : moving.getFirst();
+                var direction = List.of(one == 0 ? 1.0 : 0.0, one == 1 ? 1.0 : 0.0, one == 2 ? 1.0 : 0.0);
+                var mark = mark(name + ".by", Mark.Kind.MOTOR, repeats, items.get(one));
+                return new Move.Travel.Along(mark, direction);
+            }
+            return free ? components(name, items, repeats) : slanted(name, by, items, repeats);
+        }
+
+        private static Move.Travel components(String name, List<Node> items, Optional<Quantity> repeats) {
+            var marks = new ArrayList<Mark>();
+            for (int i = 0; i < items.size(); i++) {
+                marks.add(mark(name + ".by_" + "xyz".charAt(i), Mark.Kind.MOTOR, repeats, items.get(i)));
+            }
+            return new Move.Travel.Components(marks);
+        }
+
+        /// A slanted way: one mark, the length along it, in the first component's unit. Its ± is the components'
+        /// together.
+        private static Move.Travel slanted(String name, Node by, List<Node> items, Optional<Quantity> repeats) {
+            var parts =
+                    items.stream().map(n -> Written.quantityOf(n).orElseThrow()).toList();
+            double square = 0;
+            double spread = 0;
+            for (var part : parts) {
+                square += part.si() * part.si();
+                spread += part.halfWidthSi() * part.halfWidthSi();
+            }
+            double length = Math.sqrt(square);
+            Unit unit = parts.getFirst().unit();
+            var usual = usual(Mark.Kind.MOTOR, repeats);
+            var error = spread > 0 ? new Mark.Error(Math.sqrt(spread), 0) : usual;
+            var value = Quantity.of(length, unit).withOrigin(parts.getFirst().origin());
+            var direction = new ArrayList<Double>();
+            for (int i = 0; i < 3; i++)
+                direction.add(i < parts.size() ? parts.get(i).si() / length : 0.0);
+            return new Move.Travel.Along(
+                    new Mark.Fixed(name + ".by", Mark.Kind.MOTOR, value, error, by.place()), direction);
+        }
+
+        private static Mark mark(String path, Mark.Kind kind, Optional<Quantity> repeats, Node node) {
+            return Setting.mark(path, kind, usual(kind, repeats), Setting.of(node), node.place());
+        }
+
+        private static Mark.Error usual(Mark.Kind kind, Optional<Quantity> repeats) {
+            return repeats.map(r -> new Mark.Error(r.si(), 0)).orElseGet(kind::usualError);
+        }
     }
 }

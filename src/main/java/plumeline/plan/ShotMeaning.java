@@ -43,8 +43,12 @@ final class ShotMeaning {
         checkRelease();
         checkPlayback();
         for (var entry : Tree.entries(shot, "crop")) {
-            issues.known(new Named(entry.key(), entry.keyPlace()), path + ".crop." + entry.key(), names.deliveries(),
-                    "a delivery", "deliver");
+            issues.known(
+                    new Named(entry.key(), entry.keyPlace()),
+                    path + ".crop." + entry.key(),
+                    names.deliveries(),
+                    "a delivery",
+                    "deliver");
         }
         new WantMeaning(names, path, shot, issues).check(Tree.items(shot, "wants"), path + ".wants");
     }
@@ -55,12 +59,20 @@ final class ShotMeaning {
             for (var entry : Tree.entries(shot, section)) {
                 var field = path + "." + section + "." + entry.key();
                 if (entry.key().equals("camera") || entry.key().equals("release")) {
-                    issues.add(entry.keyPlace(), field, "P-NAME-02", "named `" + entry.key() + "`, a word of the language",
-                            "another name", "Try " + entry.key() + "_2.");
+                    issues.add(
+                            entry.keyPlace(),
+                            field,
+                            "P-NAME-02",
+                            "named `" + entry.key() + "`, a word of the language",
+                            "another name",
+                            "Try " + entry.key() + "_2.");
                 }
                 var first = seen.putIfAbsent(entry.key(), entry.keyPlace());
                 if (first != null) {
-                    issues.add(entry.keyPlace(), field, "P-NAME-02",
+                    issues.add(
+                            entry.keyPlace(),
+                            field,
+                            "P-NAME-02",
                             "named as something else in the shot, in line " + first.line(),
                             "named differently: things, lights and moves share their marks' names",
                             "Try " + entry.key() + "_2.");
@@ -91,8 +103,12 @@ final class ShotMeaning {
         var lines = Tree.find(entry.value(), "lines").flatMap(Written::quantityOf);
         var tied = Tree.items(entry.value(), "tied");
         if (lines.isPresent() && !tied.isEmpty() && lines.get().si() != tied.size()) {
-            issues.add(Tree.find(entry.value(), "tied").orElseThrow(), at + ".tied", "P-TIE-01",
-                    "a list of " + tied.size(), "one height a line: " + lines.get().valueText(),
+            issues.add(
+                    Tree.find(entry.value(), "tied").orElseThrow(),
+                    at + ".tied",
+                    "P-TIE-01",
+                    "a list of " + tied.size(),
+                    "one height a line: " + lines.get().valueText(),
                     "Leave out `lines`, or write as many heights.");
         }
     }
@@ -104,16 +120,26 @@ final class ShotMeaning {
         if (variants == null) {
             var near = Nearest.find(name.name(), names.references());
             if (near.isEmpty()) {
-                issues.known(new Named(thing, name.place()), field, names.things().keySet(), "a thing", "things");
+                issues.known(
+                        new Named(thing, name.place()), field, names.things().keySet(), "a thing", "things");
             } else {
-                issues.add(name.place(), field, "P-REF-01", Issues.shown(name.name()),
-                        "the name of a thing in things: " + Issues.list(names.things().keySet()),
+                issues.add(
+                        name.place(),
+                        field,
+                        "P-REF-01",
+                        Issues.shown(name.name()),
+                        "the name of a thing in things: "
+                                + Issues.list(names.things().keySet()),
                         "Try " + near.get() + ".");
             }
         } else if (dot >= 0 && !variants.contains(name.name().substring(dot + 1))) {
             var variant = name.name().substring(dot + 1);
             var near = Nearest.find(variant, variants);
-            issues.add(name.place(), field, "P-REF-02", Issues.shown(name.name()),
+            issues.add(
+                    name.place(),
+                    field,
+                    "P-REF-02",
+                    Issues.shown(name.name()),
                     variants.isEmpty()
                             ? thing + ", which has no variants"
                             : "a variant of " + thing + ": " + Issues.list(variants),
@@ -132,7 +158,12 @@ final class ShotMeaning {
         if (by.isPresent()) {
             checkWay(entry.value(), by.get(), at + ".by");
         } else if (!Tree.has(entry.value(), "keeps") && entry.value() instanceof Node.Mapping) {
-            issues.add(entry.keyPlace(), at, "P-MOVE-02", "given neither by nor keeps", "given how far it goes",
+            issues.add(
+                    entry.keyPlace(),
+                    at,
+                    "P-MOVE-02",
+                    "given neither by nor keeps",
+                    "given how far it goes",
                     "Add `by: [600 mm, 0 mm]`, or `by: 60 deg` on a turntable.");
         }
     }
@@ -144,8 +175,13 @@ final class ShotMeaning {
         if (by instanceof Node.Sequence && way == Kit.Way.ROUND) {
             issues.add(by, field, "P-MOVE-01", "a way along a line", "an angle: " + machine + " turns", "Try 60 deg.");
         } else if (by instanceof Node.Scalar && way == Kit.Way.ALONG) {
-            issues.add(by, field, "P-MOVE-01", bareFree ? "free without a direction" : "an angle",
-                    "x and y: " + machine + " goes along a line", bareFree ? "Try [free, 0 mm]." : "Try [600 mm, 0 mm].");
+            issues.add(
+                    by,
+                    field,
+                    "P-MOVE-01",
+                    bareFree ? "free without a direction" : "an angle",
+                    "x and y: " + machine + " goes along a line",
+                    bareFree ? "Try [free, 0 mm]." : "Try [600 mm, 0 mm].");
         }
     }
 
@@ -164,8 +200,13 @@ final class ShotMeaning {
             if (!Tree.has(release.get(), sort)) continue;
             for (var entry : Tree.entries(release.get())) {
                 if (fits(sort, entry.key())) continue;
-                issues.add(entry.keyPlace(), at + "." + entry.key(), "P-RELEASE-01", "given for a released " + sort,
-                        "left out: it says nothing of a " + sort, "Leave it out.");
+                issues.add(
+                        entry.keyPlace(),
+                        at + "." + entry.key(),
+                        "P-RELEASE-01",
+                        "given for a released " + sort,
+                        "left out: it says nothing of a " + sort,
+                        "Leave it out.");
             }
             return;
         }
@@ -183,8 +224,13 @@ final class ShotMeaning {
     private void checkPlayback() {
         var speed = Tree.find(shot, "speed");
         if (Tree.has(shot, "ease") && !(speed.orElse(shot) instanceof Node.Sequence)) {
-            issues.add(Tree.find(shot, "ease").orElseThrow(), path + ".ease", "P-CURVE-03", "given without a curve",
-                    "beside a `speed` with keys", "Leave it out.");
+            issues.add(
+                    Tree.find(shot, "ease").orElseThrow(),
+                    path + ".ease",
+                    "P-CURVE-03",
+                    "given without a curve",
+                    "beside a `speed` with keys",
+                    "Leave it out.");
         }
         Optional<Quantity> before = Optional.empty();
         int index = 0;
@@ -192,9 +238,15 @@ final class ShotMeaning {
             index++;
             var pair = Written.itemsOf(item);
             var frame = pair.isEmpty() ? Optional.<Quantity>empty() : Written.quantityOf(pair.getFirst());
-            if (frame.isPresent() && before.isPresent() && frame.get().si() == before.get().si()) {
-                issues.add(item, path + ".speed[" + index + "]", "P-CURVE-02",
-                        "a second speed at " + frame.get().valueText(), "later than the pair above it",
+            if (frame.isPresent()
+                    && before.isPresent()
+                    && frame.get().si() == before.get().si()) {
+                issues.add(
+                        item,
+                        path + ".speed[" + index + "]",
+                        "P-CURVE-02",
+                        "a second speed at " + frame.get().valueText(),
+                        "later than the pair above it",
                         "Put it one frame later.");
             }
             before = frame;
@@ -202,8 +254,9 @@ final class ShotMeaning {
     }
 
     private void kit(Node node, String at, String key, String section, String what) {
-        Tree.find(node, key).flatMap(Written::named).ifPresent(name -> issues.known(
-                name, at + "." + key, names.kit(section), what, "kit." + section));
+        Tree.find(node, key)
+                .flatMap(Written::named)
+                .ifPresent(name -> issues.known(name, at + "." + key, names.kit(section), what, "kit." + section));
     }
 
     private void placed(Node node, String at, String key) {

@@ -39,7 +39,8 @@ public record Thing(
     public sealed interface Form {
         /// A body of revolution by its profile.
         ///
-        /// @param stations heights from the base upwards, with the radius there; a step is two stations at one height
+        /// @param stations heights from the base upwards, with the radius there; a step is two stations at one
+        /// height
         record Profile(List<Station> stations) implements Form {
             /// Copies the list.
             public Profile {

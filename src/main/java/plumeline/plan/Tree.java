@@ -26,7 +26,9 @@ final class Tree {
     }
 
     static List<Node> items(Node node, String... keys) {
-        return find(node, keys).map(n -> n instanceof Node.Sequence s ? s.items() : List.<Node>of()).orElse(List.of());
+        return find(node, keys)
+                .map(n -> n instanceof Node.Sequence s ? s.items() : List.<Node>of())
+                .orElse(List.of());
     }
 
     static Optional<Node.Scalar> scalar(Node node, String... keys) {

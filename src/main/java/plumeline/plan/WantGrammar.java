@@ -111,28 +111,50 @@ final class WantGrammar {
     }
 
     private static void picture() {
-        add("fills", Subject.THINGS, "the thing fills this share of the picture at its middle plane",
+        add(
+                "fills",
+                Subject.THINGS,
+                "the thing fills this share of the picture at its middle plane",
                 may("height", "share of the picture's height", over(Kind.SHARE)),
                 may("width", "share of the picture's width", over(Kind.SHARE)),
                 within(Kind.SHARE),
                 may("or", "more is welcome too", word("more")),
                 may("by", "measured by its drawn outline instead", word("outline")));
-        add("sharp", Subject.THINGS, "the thing is sharp from its nearest point to its outline",
+        add(
+                "sharp",
+                Subject.THINGS,
+                "the thing is sharp from its nearest point to its outline",
                 may("sharp_to", "the largest blur disc", either(over(Kind.PIXELS), over(Kind.LENGTH))),
                 may("at", "the axis only", word("axis")));
-        add("inside", Subject.DELIVERIES, "the things are inside these deliveries' frames and keep-outs",
+        add(
+                "inside",
+                Subject.DELIVERIES,
+                "the things are inside these deliveries' frames and keep-outs",
                 may("of", "which things; all placed things where not written", names("a placed thing")));
         add("off_picture", Subject.THINGS_OR_LIGHTS, "it isn't seen in the picture");
-        add("same_size", Subject.THING, "the thing is as large as in another shot",
-                must("as", "the other shot", name("a shot")), within(Kind.SHARE));
-        add("shown", Subject.THINGS, "all are seen side by side",
+        add(
+                "same_size",
+                Subject.THING,
+                "the thing is as large as in another shot",
+                must("as", "the other shot", name("a shot")),
+                within(Kind.SHARE));
+        add(
+                "shown",
+                Subject.THINGS,
+                "all are seen side by side",
                 may("gap", "clear space between neighbours, of the picture's width", share()));
-        add("hidden", Subject.THINGS, "nothing of them is seen",
+        add(
+                "hidden",
+                Subject.THINGS,
+                "nothing of them is seen",
                 must("behind", "what hides them", names("a placed thing")));
     }
 
     private static void table() {
-        add("clear", Subject.BODIES, "no body is in another, in the lens, a light or the tank's wall",
+        add(
+                "clear",
+                Subject.BODIES,
+                "no body is in another, in the lens, a light or the tank's wall",
                 may("by", "the least air between them", from0(Kind.LENGTH)));
         add("reaches", Subject.CAMERA, "the lens focuses there, and has the f-number; the body has the mode");
         add("reachable", Subject.MOVE, "the machine can make the move");
@@ -140,29 +162,49 @@ final class WantGrammar {
 
     private static void water() {
         add("stays_under", Subject.THING, "it sinks", may("by", "net weight in water", from0(Kind.MASS)));
-        add("hangs", Subject.THING, "it hangs at this tilt",
-                must("tilt", "the tilt wanted", any(Kind.ANGLE)), within(Kind.ANGLE));
+        add(
+                "hangs",
+                Subject.THING,
+                "it hangs at this tilt",
+                must("tilt", "the tilt wanted", any(Kind.ANGLE)),
+                within(Kind.ANGLE));
         add("beads_stay", Subject.THING, "droplets stay on it");
         add("stays_dry", Subject.THING, "it doesn't sweat");
         add("sweats", Subject.THING, "it sweats");
         add("upright", Subject.THING, "it stays upright");
         add("line_hidden", Subject.THING, "the line it hangs on isn't seen", under(Shape.Need.OPTIONAL, Kind.PIXELS));
         add("tank_carries", Subject.TANK, "the tank's panes carry the water");
-        add("ink_reaches", Subject.THING, "the ink's front comes to it in time",
+        add(
+                "ink_reaches",
+                Subject.THING,
+                "the ink's front comes to it in time",
                 part(),
                 must("after", "time from the release", from0(Kind.TIME)),
                 within(Kind.TIME));
-        add("clear_until", Subject.THING, "no ink before it until then",
+        add(
+                "clear_until",
+                Subject.THING,
+                "no ink before it until then",
                 must("time", "time from the release", from0(Kind.TIME)));
-        add("falls_through", Subject.PIECE, "the piece is seen for so many frames",
+        add(
+                "falls_through",
+                Subject.PIECE,
+                "the piece is seen for so many frames",
                 must("frames", "the frames wanted", frames()));
-        add("rises", Subject.THING, "it rises so far in that time",
-                must("by", "how far", over(Kind.LENGTH)), must("within", "in which time", over(Kind.TIME)));
+        add(
+                "rises",
+                Subject.THING,
+                "it rises so far in that time",
+                must("by", "how far", over(Kind.LENGTH)),
+                must("within", "in which time", over(Kind.TIME)));
     }
 
     private static void light() {
         add("lit", Subject.THING, "the light on it is right for the exposure", part("label"), within(Kind.STOPS));
-        add("highlight", Subject.LIGHT, "the light's mirror image stands there on the thing",
+        add(
+                "highlight",
+                Subject.LIGHT,
+                "the light's mirror image stands there on the thing",
                 must("upon", "the thing", name("a placed thing")),
                 must("from_left", "its middle, of the outline's width from the left", share()),
                 may("wide", "its width, of the outline's", share()),
@@ -174,10 +216,16 @@ final class WantGrammar {
     private static void time() {
         add("smear", Subject.THING_OR_PIECE, "it blurs less than this", under(Shape.Need.REQUIRED, Kind.PIXELS));
         add("whole_frames", Subject.SHOT, "enough frames for its speed");
-        add("readable", Subject.THING, "its label is near enough to the lens for so long",
+        add(
+                "readable",
+                Subject.THING,
+                "its label is near enough to the lens for so long",
                 must("within", "angle of the label's middle from the lens", over(Kind.ANGLE)),
                 must("for", "for how many frames", frames()));
-        add("registers", Subject.PASSES, "the passes lie on each other",
+        add(
+                "registers",
+                Subject.PASSES,
+                "the passes lie on each other",
                 must("within", "how far they may be off", over(Kind.PIXELS)));
         add("holds_still", Subject.THING, "it moves less than this", under(Shape.Need.REQUIRED, Kind.PIXELS));
         add("on_beat", Subject.CUTS, "the cuts are on the beat", within(Kind.FRAMES));
@@ -185,21 +233,33 @@ final class WantGrammar {
 
     /// Words whose further keys their own issues name; the contract gives only the words, so these are few.
     private static void later() {
-        add("no_highlight", Subject.LIGHT_OR_CAMERA, "its mirror image isn't seen",
+        add(
+                "no_highlight",
+                Subject.LIGHT_OR_CAMERA,
+                "its mirror image isn't seen",
                 may("upon", "the thing", names("a placed thing")));
         add("edges", Subject.THING, "the rims of clear glass", may("rims", "which rims", word("dark", "bright")));
         add("even", Subject.THING, "the light on it is even", within(Kind.STOPS));
-        add("ratio", Subject.THING, "key to fill on it",
+        add(
+                "ratio",
+                Subject.THING,
+                "key to fill on it",
                 may("key", "the key light", name("a light of the shot")),
                 may("fill", "the fill light", name("a light of the shot")),
                 may("by", "how much brighter the key is", any(Kind.STOPS)),
                 within(Kind.STOPS));
         add("dark", Subject.THING, "little light falls on it", may("by", "how much less", over(Kind.STOPS)));
-        add("no_shadow", Subject.BODIES, "its shadow doesn't fall there",
+        add(
+                "no_shadow",
+                Subject.BODIES,
+                "its shadow doesn't fall there",
                 may("upon", "the thing", names("a placed thing")));
         add("look", Subject.PASSES, "the look has its colour", within(Kind.NUMBER));
         add("matched", Subject.PASSES, "the looks are equally bright", within(Kind.SHARE));
-        add("judder_free", Subject.THING, "it travels little enough a frame",
+        add(
+                "judder_free",
+                Subject.THING,
+                "it travels little enough a frame",
                 under(Shape.Need.OPTIONAL, Kind.PIXELS, Kind.SHARE));
         add("see_through", Subject.THING, "the water before it is clear enough", may("least", "light left", share()));
         add("veiled_by", Subject.THING, "the ink veils it", part(), may("time", "from the release", from0(Kind.TIME)));
@@ -222,7 +282,11 @@ final class WantGrammar {
     }
 
     static Shape shape() {
-        return new Shape.OneWord("a want word", WORDS, List.of(
-                may("when", "the instants that count", Forms.when()), may("pass", "the pass it is about", name("a pass"))));
+        return new Shape.OneWord(
+                "a want word",
+                WORDS,
+                List.of(
+                        may("when", "the instants that count", Forms.when()),
+                        may("pass", "the pass it is about", name("a pass"))));
     }
 }

@@ -1,7 +1,9 @@
 package plumeline.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.text.Node;
 import plumeline.text.Place;
 
 /// A want as it is written: its word, its subject, its further keys.
@@ -14,13 +16,7 @@ import plumeline.text.Place;
 /// @param written all its keys as written: `within`, `by`, `gap`, `behind` …
 /// @param place where its want word is written
 public record WantLine(
-        String id,
-        String word,
-        List<Named> subjects,
-        When when,
-        Optional<String> pass,
-        Written written,
-        Place place) {
+        String id, String word, List<Named> subjects, When when, Optional<String> pass, Written written, Place place) {
     /// Copies the list.
     public WantLine {
         subjects = List.copyOf(subjects);
@@ -30,6 +26,43 @@ public record WantLine(
     ///
     /// @return its words in the order written
     public String toText() {
-        return WantText.of(this);
+        return text(this);
+    }
+
+    private static String text(WantLine want) {
+        var out = new StringBuilder(want.word());
+        for (var entry : want.written().node().entries()) {
+            var key = entry.key();
+            var value = value(entry.value());
+            if (key.equals(want.word())) out.append(' ').append(value);
+            else if (!key.equals("when"))
+                out.append(' ').append(key.replace('_', ' ')).append(' ').append(value);
+        }
+        return out.append(when(want.when())).toString();
+    }
+
+    private static String value(Node node) {
+        return switch (node) {
+            case Node.Scalar s -> s.text();
+            case Node.Sequence s -> join(s.items());
+            case Node.Mapping m ->
+                join(m.entries().stream().map(Node.Entry::value).toList());
+        };
+    }
+
+    private static String join(List<Node> items) {
+        var parts = new ArrayList<String>();
+        for (Node item : items) parts.add(value(item));
+        return String.join(", ", parts);
+    }
+
+    private static String when(When when) {
+        return switch (when) {
+            case When.Start _ -> " at start";
+            case When.End _ -> " at end";
+            case When.Whole _ -> "";
+            case When.AtTime at -> " at " + at.time().valueText();
+            case When.AtFrame at -> " at frame " + at.frame();
+        };
     }
 }

@@ -47,15 +47,24 @@ final class WantMeaning {
 
     /// `ratio` and `within` apart, a word may also be another want's key; then the first word counts.
     private static boolean isFurther(Node want, String key) {
-        var first = Tree.entries(want).stream().filter(e -> WantGrammar.isWord(e.key())).findFirst();
-        return first.isPresent() && !first.get().key().equals(key) && WantGrammar.takes(first.get().key(), key);
+        var first = Tree.entries(want).stream()
+                .filter(e -> WantGrammar.isWord(e.key()))
+                .findFirst();
+        return first.isPresent()
+                && !first.get().key().equals(key)
+                && WantGrammar.takes(first.get().key(), key);
     }
 
     private void checkWant(Node want, Node.Entry word, String at) {
         var subject = WantGrammar.subject(word.key());
         if (isFilm() && !ofTheFilm(word)) {
-            issues.add(word.keyPlace(), at + "." + word.key(), "P-WANT-01", "a want of the film's own",
-                    "under a shot's `wants`: it is about what a shot holds", "Move it into the shot.");
+            issues.add(
+                    word.keyPlace(),
+                    at + "." + word.key(),
+                    "P-WANT-01",
+                    "a want of the film's own",
+                    "under a shot's `wants`: it is about what a shot holds",
+                    "Move it into the shot.");
             return;
         }
         checkNames(word, subject, at);
@@ -148,8 +157,13 @@ final class WantMeaning {
         var seen = new HashSet<String>();
         for (var name : Written.namesOf(word.value())) {
             if (seen.add(name.name())) continue;
-            issues.add(name.place(), at + "." + word.key(), "P-WANT-02", "naming " + Issues.shown(name.name()) + " twice",
-                    "naming each once", "Leave one of them out.");
+            issues.add(
+                    name.place(),
+                    at + "." + word.key(),
+                    "P-WANT-02",
+                    "naming " + Issues.shown(name.name()) + " twice",
+                    "naming each once",
+                    "Leave one of them out.");
         }
     }
 
@@ -157,17 +171,26 @@ final class WantMeaning {
         switch (word.key()) {
             case "fills" -> {
                 if (Tree.has(want, "height") == Tree.has(want, "width")) {
-                    issues.add(word.keyPlace(), at, "P-WANT-03",
+                    issues.add(
+                            word.keyPlace(),
+                            at,
+                            "P-WANT-03",
                             Tree.has(want, "height") ? "given height and width" : "given neither height nor width",
-                            "given one of them", "Try `height: 60 %`.");
+                            "given one of them",
+                            "Try `height: 60 %`.");
                 }
             }
             case "hidden" -> {
                 var behind = Tree.find(want, "behind").map(Written::namesOf).orElse(List.of());
                 for (var name : Written.namesOf(word.value())) {
                     if (behind.stream().noneMatch(b -> b.name().equals(name.name()))) continue;
-                    issues.add(name.place(), at + ".hidden", "P-WANT-04", Issues.shown(name.name()) + ", which is also behind",
-                            "another thing than what hides it", "Leave it out on one side.");
+                    issues.add(
+                            name.place(),
+                            at + ".hidden",
+                            "P-WANT-04",
+                            Issues.shown(name.name()) + ", which is also behind",
+                            "another thing than what hides it",
+                            "Leave it out on one side.");
                 }
             }
             case "registers", "matched", "flash_safe" -> checkTwo(word, at);
@@ -179,7 +202,12 @@ final class WantMeaning {
     private void checkTwo(Node.Entry word, String at) {
         var subjects = Written.namesOf(word.value());
         if (subjects.size() != 1 || subjects.getFirst().name().equals("cuts")) return;
-        issues.add(word.value(), at + "." + word.key(), "P-WANT-05", "one pass", "two passes or more",
+        issues.add(
+                word.value(),
+                at + "." + word.key(),
+                "P-WANT-05",
+                "one pass",
+                "two passes or more",
                 "Name the passes that are compared.");
     }
 
@@ -192,7 +220,12 @@ final class WantMeaning {
         if (other == null || !own.placed().containsKey(thing) || other.placed().containsKey(thing)) return;
         var product = own.placed().get(thing).split("\\.")[0];
         if (product.isEmpty() || other.products().contains(product)) return;
-        issues.add(as.get().place(), at + ".as", "P-WANT-06", as.get().name() + ", which places neither " + thing + " nor a "
-                + product, "a shot that places the same", "Name the shot to compare with.");
+        issues.add(
+                as.get().place(),
+                at + ".as",
+                "P-WANT-06",
+                as.get().name() + ", which places neither " + thing + " nor a " + product,
+                "a shot that places the same",
+                "Name the shot to compare with.");
     }
 }
