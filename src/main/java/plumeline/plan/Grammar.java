@@ -40,8 +40,8 @@ final class Grammar {
     static final int IN_SHOT = 100;
     /// Things, variants of a thing, or pieces of kit of a sort.
     static final int SORT = 500;
-    /// Shots with their passes: each pass is read as a shot of its own.
-    static final int READINGS = 1000;
+    /// Values in all shots, a shot's counted once more for each of its passes, which are read as shots of their own.
+    static final long READINGS = 400_000;
 
     private static final String PLACED = "a placed thing";
 

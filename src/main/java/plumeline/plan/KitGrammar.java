@@ -21,23 +21,24 @@ import plumeline.quantity.Kind;
 import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Keys;
+import plumeline.text.Shape.Need;
 
 /// What a plan may say of things and kit.
 final class KitGrammar {
     private KitGrammar() {}
 
     static Shape things() {
-        var keys = new ArrayList<>(thingKeys());
+        var keys = new ArrayList<>(thingKeys(Need.REQUIRED));
         keys.add(may(
                 "variants",
                 "its variants, each the keys in which it differs",
-                new Shape.Named("a variant", new Keys(thingKeys(), List.of()))));
+                new Shape.Named("a variant", new Keys(thingKeys(Need.OPTIONAL), List.of()))));
         return new Shape.Named("a thing", new Keys(keys, List.of(formRule())));
     }
 
     /// A thing with a variant's keys on top.
     static Shape variantMerged() {
-        return new Keys(thingKeys(), List.of(formRule()));
+        return new Keys(thingKeys(Need.REQUIRED), List.of(formRule()));
     }
 
     private static Shape.Rule formRule() {
@@ -45,7 +46,8 @@ final class KitGrammar {
                 List.of(List.of("profile"), List.of("diameter", "height"), List.of("width", "height", "depth")));
     }
 
-    private static List<Shape.Key> thingKeys() {
+    /// @param label whether a label must have its size; a variant may write a part of it
+    private static List<Shape.Key> thingKeys(Need label) {
         var contents = Keys.of(
                 may("volume", "volume of the contents", from0(Kind.VOLUME)),
                 may("density", "density of the contents", over(Kind.DENSITY)));
@@ -68,8 +70,8 @@ final class KitGrammar {
                         "label",
                         "its label, facing -y",
                         Keys.of(
-                                must("width", "width round the body", over(Kind.LENGTH)),
-                                must("height", "height", over(Kind.LENGTH)),
+                                new Shape.Key("width", label, "width round the body", over(Kind.LENGTH), "", ""),
+                                new Shape.Key("height", label, "height", over(Kind.LENGTH), "", ""),
                                 may("bottom", "its lower edge above the base", from0(Kind.LENGTH)))),
                 may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
                 may("centre_of_mass", "height of the centre of mass above the base", any(Kind.LENGTH)),

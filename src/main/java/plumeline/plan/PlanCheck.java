@@ -51,24 +51,34 @@ final class PlanCheck {
         for (var sort : Tree.entries(root, "kit")) {
             limit(issues, Tree.find(root, "kit").orElse(root), sort.key(), Grammar.SORT, "entries", "kit");
         }
-        int readings = 0;
         for (var shot : Tree.entries(root, "shots")) {
             for (var section : List.of("place", "lights", "moves", "passes")) {
                 limit(issues, shot.value(), section, Grammar.IN_SHOT, "entries", "shots", shot.key());
             }
-            readings += 1 + Tree.entries(shot.value(), "passes").size();
         }
-        if (readings > Grammar.READINGS) {
-            Tree.entry(root, "shots")
-                    .ifPresent(e -> issues.add(
-                            e.keyPlace(),
-                            "shots",
-                            "P-PLAN-02",
-                            "made of too many shots and passes together",
-                            "made of at most " + Grammar.READINGS,
-                            "Split the film into several plans."));
-        }
+        long readings = Tree.entries(root, "shots").stream()
+                .mapToLong(e -> weight(e.value()) * (1L + Tree.entries(e.value(), "passes").size()))
+                .sum();
+        if (readings <= Grammar.READINGS) return issues.list();
+        issues.add(
+                Tree.entry(root, "shots").orElseThrow().keyPlace(),
+                "shots",
+                "P-PLAN-02",
+                "made of too much: its shots and their passes come to " + readings + " values",
+                "made of at most " + Grammar.READINGS + " values, a shot's once for each of its passes",
+                "Split the film into several plans.");
         return issues.list();
+    }
+
+    /// Counts the values under a node.
+    private static long weight(Node node) {
+        return switch (node) {
+            case Node.Scalar _ -> 1;
+            case Node.Sequence s ->
+                s.items().stream().mapToLong(PlanCheck::weight).sum() + 1;
+            case Node.Mapping m ->
+                m.entries().stream().mapToLong(e -> weight(e.value())).sum() + 1;
+        };
     }
 
     private static void limit(Issues issues, Node node, String key, int most, String what, String... path) {
@@ -94,9 +104,11 @@ final class PlanCheck {
             var path = "shots." + shot.key();
             var own = shotProblems(shot, path, names);
             own.forEach(issues::add);
-            for (var pass : Tree.entries(shot.value(), "passes")) {
-                passProblems(shot, pass, path, names, own).forEach(issues::add);
-            }
+            var passes = Tree.entries(shot.value(), "passes");
+            if (passes.isEmpty()) continue;
+            var before = new HashSet<>(own);
+            before.addAll(Check.against(Grammar.shot(), shot.value(), path, shot.keyPlace()));
+            for (var pass : passes) passProblems(shot, pass, path, names, before).forEach(issues::add);
         }
         return issues.list();
     }
@@ -110,15 +122,13 @@ final class PlanCheck {
     /// What is wrong with a shot only because of a pass: said at the override where that is the place, else at the
     /// pass's name.
     private static List<Problem> passProblems(
-            Node.Entry shot, Node.Entry pass, String path, Names names, List<Problem> own) {
+            Node.Entry shot, Node.Entry pass, String path, Names names, Set<Problem> before) {
         if (!(shot.value() instanceof Node.Mapping keys)) return List.of();
         var issues = new Issues();
         var passPath = path + ".passes." + pass.key();
         new PassMeaning(keys, pass, passPath, issues).check();
         var effective = Overlay.without(Overlay.effective(keys, pass.value()), "wants");
         var changed = new Node.Entry(shot.key(), shot.keyPlace(), effective);
-        var before = new HashSet<>(own);
-        before.addAll(Check.against(Grammar.shot(), keys, path, shot.keyPlace()));
         var after = new ArrayList<>(Check.against(Grammar.shot(), effective, path, shot.keyPlace()));
         after.addAll(shotProblems(changed, path, names));
         for (var problem : after) {
