@@ -16,7 +16,7 @@ final class FramingInquiry implements Inquiry<Framing.Inputs> {
     private static final String EXAMPLE =
             """
             # framing: how far, how sharp. Leave out what has a default; add ± to what you measured.
-            sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}   # the part that makes the picture, camera as held
+            sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}   # what makes the picture, as held
             focal_length: 100 mm
             f_number: 8                       # default 8
             thing: {width: 66.2 mm, height: 122.2 mm, depth: 66.2 mm}

@@ -55,8 +55,8 @@ final class FramingWords {
             double slope = halfDiagonal / Optics.imageDistanceMetres(inputs.lens(), found.magnification());
             double error = wall.shiftErrorMetres(tank.waterMetres(), Math.atan(slope));
             because.add("Glass and water bring the thing " + words.length(found.wallShiftMetres())
-                    + " nearer, so the camera stands that much farther back; true near the axis: in the frame's corners it"
-                    + " looks " + Words.share(error / found.dryMetres()) + " larger still.");
+                    + " nearer, so the camera stands that much farther back; true near the axis: in the frame's"
+                    + " corners it looks " + Words.share(error / found.dryMetres()) + " larger still.");
         }
     }
 
@@ -72,7 +72,7 @@ final class FramingWords {
             double lacking = inputs.thing().depthMetres() / 2 - tank.waterMetres();
             if (tank.waterMetres() > 0 && lacking > 0) {
                 because.add("The thing would cut " + words.length(lacking) + " into the pane.");
-                attempts.add("Hang it " + words.length(Math.ceil(lacking * 1e3) / 1e3) + " farther from the pane.");
+                attempts.add("Hang it " + words.length(Math.ceil(lacking * 1e3 - 1e-6) / 1e3) + " farther from the pane.");
             }
         }
     }
@@ -97,8 +97,8 @@ final class FramingWords {
         double farther = 1 / (1 + m * lacking / f);
         for (double share = share(inputs.fill()) * farther; share > 0.005; share -= 0.005) {
             double tried = Math.floor(share * 1e3) / 1e3;
-            if (tryOut(fill(tried), inputs.lens(), tank, "Let it fill " + Words.share(tried) + " instead of "
-                    + Words.share(share(inputs.fill())) + ".")) {
+            if (tryOut(fill(tried), inputs.lens(), tank, "Let it fill " + Words.fineShare(tried) + " instead of "
+                    + Words.fineShare(share(inputs.fill())) + ".")) {
                 break;
             }
         }
@@ -175,10 +175,15 @@ final class FramingWords {
             attempts.add("No stop to f/32 makes front and edge sharp at this size: let it fill less of the frame.");
             return;
         }
+        String behind = words.length(behindFront) + " behind the front face: ";
+        double given = inputs.sharpness().fNumber();
+        if (isSharp(given, focus, seenFront, seenMiddle)) {
+            attempts.add("Focus " + behind + "at " + Words.fNumber(given) + " front and edge are then sharp.");
+            return;
+        }
         double working = Optics.workingFNumber(inputs.lens(), stop.get().exact(), found.magnification());
-        attempts.add((stop.get().exact() > inputs.sharpness().fNumber() * 1.01 ? "Stop down to " : "Keep ")
-                + Words.fNumber(stop.get().engraved()) + " and focus " + words.length(behindFront)
-                + " behind the front face: front and edge are then sharp"
+        attempts.add("Stop down to " + Words.fNumber(stop.get().engraved()) + " and focus " + behind
+                + "front and edge are then sharp"
                 + (Optics.softensByDiffraction(working) ? ", though past a working f/16 all gets softer." : "."));
     }
 

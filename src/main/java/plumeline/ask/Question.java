@@ -89,7 +89,8 @@ public final class Question {
         for (var entry : given.spreads().entrySet()) {
             double si = entry.getValue().si();
             double half = entry.getValue().halfWidthSi();
-            // A half-width that is large against the value would leave the range of what is possible: take the slope there.
+            // A half-width that is large against the value would leave the range of what is possible: take the slope
+            // there.
             double step = Math.min(half, Math.abs(si) > 0 ? 0.05 * Math.abs(si) : half);
             List<Draft> moved = new ArrayList<>();
             for (double way : new double[] {-step, step}) {

@@ -6,7 +6,8 @@ import plumeline.search.Leeway;
 /// Many things behind one, then all of them: the question `reveal` in plain SI numbers.
 ///
 /// The table frame has its zero at the first thing's axis and y away from the camera's start; the lens point starts at
-/// (0, −distance, height), level, facing +y, and slides along x. The picture's scale is that of a focus on the first thing.
+/// (0, −distance, height), level, facing +y, and slides along x. The picture's scale is that of a focus on the first
+/// thing.
 public final class Reveal {
     private Reveal() {}
 

@@ -92,6 +92,7 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         double gap = given.si("gap", "3 %", "enough to read as apart on a phone");
         double hideBy = given.si("hide_by", "0 mm", "just hidden; the leeway says how much may go wrong");
         given.assume("placing_error", "2 mm", "a tape and a hand; counts for every place, the camera's height too");
+        given.assume("room", "1500 mm", "a usual table's length behind the first thing; more only where that isn't enough");
         return new Reveal.Inputs(
                 Sensor.read(given.map("sensor")),
                 focalLengthMetres,

@@ -1,6 +1,8 @@
 package plumeline.ask;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
@@ -30,10 +32,14 @@ final class RevealSet implements Margins {
     private final List<Reveal.Thing> things;
     private final double halfWidth;
     private final double halfHeight;
+    private final List<double[]> lastAsked;
+    private final List<Sides> lastSides;
 
     RevealSet(Reveal.Inputs inputs) {
         this.inputs = inputs;
         things = inputs.things();
+        lastAsked = new ArrayList<>(Collections.nCopies(things.size(), new double[0]));
+        lastSides = new ArrayList<>(Collections.nCopies(things.size(), new Sides(0, 0, 0, 0)));
         double f = inputs.focalLengthMetres();
         double focus = inputs.camera().distanceMetres();
         double imageMetres = f * focus / (focus - f);
@@ -96,7 +102,7 @@ final class RevealSet implements Margins {
                 Arrays.fill(parts, at, at + 5, inFront / METRE - 1);
                 continue;
             }
-            Sides sides = Sight.hidden(view, body, List.of(first));
+            Sides sides = sides(values, view, i);
             double scale = view.depth(body.middle()) / METRE;
             double spare = inputs.wanted().hideByMetres() / METRE;
             parts[at] = sides.left() * scale - spare;
@@ -108,6 +114,18 @@ final class RevealSet implements Margins {
             double touch = (things.get(0).diameterMetres() + things.get(i).diameterMetres()) / 2 / METRE;
             parts[at + 4] = dy > 0 ? Math.hypot(dx, dy) - touch : dy - touch;
         }
+    }
+
+    /// The same question comes again while other marks are moved, so the last answer for each thing is kept.
+    private Sides sides(double[] values, Pinhole view, int i) {
+        double[] asked = {
+            values[CAMERA_X], values[DISTANCE], values[HEIGHT], x(values, 0), y(values, 0), x(values, i), y(values, i)
+        };
+        if (!Arrays.equals(asked, lastAsked.get(i))) {
+            lastSides.set(i, Sight.hidden(view, body(values, i), List.of(body(values, 0))));
+            lastAsked.set(i, asked);
+        }
+        return lastSides.get(i);
     }
 
     private double inFrontMetres(Pinhole view, Body body, int thing) {

@@ -1,6 +1,7 @@
 package plumeline.ask;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import plumeline.search.Axis;
 import plumeline.search.Margins;
@@ -13,24 +14,40 @@ final class RevealSolver {
     private static final double STEP_MILLIMETRES = 1;
     private static final double METRE = 1e-3;
 
+    /// How far behind the first thing places are looked for: a usual table's length.
+    static final double ROOM_MILLIMETRES = 1500;
+
     private RevealSolver() {}
 
     /// Gives x and y of the later things, whole millimetres.
+    ///
+    /// Looks on a usual table first, and farther only where that isn't enough.
     static double[] solve(Reveal.Inputs inputs) {
-        return solve(inputs, List.of());
+        double[] near = solve(inputs, List.of(), ROOM_MILLIMETRES);
+        if (holds(inputs, near)) {
+            return near;
+        }
+        double[] far = solve(inputs, List.of(near), farthest(inputs));
+        return least(inputs, far) > least(inputs, near) ? far : near;
     }
 
-    static double[] solve(Reveal.Inputs inputs, List<double[]> seeds) {
+    private static double farthest(Reveal.Inputs inputs) {
+        double travelMetres = Math.abs(inputs.slide().travelMetres());
+        return Math.max(ROOM_MILLIMETRES, 4 * Math.max(inputs.camera().distanceMetres(), travelMetres) / METRE);
+    }
+
+    private static double[] solve(Reveal.Inputs inputs, List<double[]> seeds, double room) {
         RevealSet set = new RevealSet(inputs);
         List<double[]> starts = new ArrayList<>();
         for (double[] seed : seeds) {
             starts.add(RevealSet.values(inputs, seed));
         }
         starts.addAll(files(inputs, set));
-        return RevealSet.others(Search.solve(axes(inputs, starts.getFirst()), set, starts));
+        return RevealSet.others(Search.solve(axes(inputs, starts.getFirst(), room), new InOrder(set), starts));
     }
 
-    /// Things in file behind the first, evenly apart, by several spacings: hidden whatever the spacing, where they are no
+    /// Things in file behind the first, evenly apart, by several spacings: hidden whatever the spacing, where they
+    /// are no
     /// larger and the lens no higher than the first.
     private static List<double[]> files(Reveal.Inputs inputs, RevealSet set) {
         List<double[]> files = new ArrayList<>();
@@ -47,6 +64,10 @@ final class RevealSolver {
     }
 
     static List<Axis> axes(Reveal.Inputs inputs, double[] values) {
+        return axes(inputs, values, farthest(inputs));
+    }
+
+    private static List<Axis> axes(Reveal.Inputs inputs, double[] values, double room) {
         List<Axis> axes = new ArrayList<>();
         double distance = inputs.camera().distanceMetres() / METRE;
         double reach = 10 * (distance + Math.abs(inputs.slide().travelMetres()) / METRE);
@@ -56,12 +77,11 @@ final class RevealSolver {
         axes.add(locked("first.x", 0, reach));
         axes.add(locked("first.y", 0, reach));
         double firstRadius = inputs.things().getFirst().diameterMetres() / 2 / METRE;
-        double farthest = 4 * Math.max(distance, Math.abs(inputs.slide().travelMetres()) / METRE);
-        double aside = firstRadius * (1 + farthest / distance);
+        double aside = firstRadius * (1 + room / distance);
         for (int i = 1; i < inputs.things().size(); i++) {
             double touch = firstRadius + inputs.things().get(i).diameterMetres() / 2 / METRE;
             axes.add(free("x" + i, RevealSet.x(values, i), -aside, aside, reach));
-            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), touch + farthest, reach));
+            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), touch + room, reach));
         }
         return axes;
     }
@@ -75,6 +95,23 @@ final class RevealSolver {
     }
 
     static boolean holds(Reveal.Inputs inputs, double[] others) {
-        return Margins.least(new RevealSet(inputs).at(RevealSet.values(inputs, others))) >= 0;
+        return least(inputs, others) >= 0;
+    }
+
+    private static double least(Reveal.Inputs inputs, double[] others) {
+        return Margins.least(new RevealSet(inputs).at(RevealSet.values(inputs, others)));
+    }
+
+    /// The wants, and that the things stand from front to back in the order in which they were named.
+    private record InOrder(RevealSet set) implements Margins {
+        @Override
+        public double[] at(double[] values) {
+            double[] wants = set.at(values);
+            double[] parts = Arrays.copyOf(wants, wants.length + set.count() - 1);
+            for (int i = 1; i < set.count(); i++) {
+                parts[wants.length + i - 1] = RevealSet.y(values, i) - RevealSet.y(values, i - 1);
+            }
+            return parts;
+        }
     }
 }

@@ -9,7 +9,7 @@ import plumeline.quantity.Print;
 final class RevealWords {
     private static final double METRE = 1e-3;
     private static final double GAP_STEP = 0.005;
-    private static final int MOST_ATTEMPTS = 3;
+    private static final double STEP_METRES = 1e-3;
 
     private final Reveal.Found found;
     private final Reveal.Inputs inputs;
@@ -40,14 +40,15 @@ final class RevealWords {
         because.add("At the end the camera has panned " + Print.fineDegrees(Math.abs(end.turnRadians()))
                 + (end.turnRadians() < 0 ? " to the left" : end.turnRadians() > 0 ? " to the right" : "")
                 + "; heights then are " + heights(end) + " of the frame (" + firstHeight() + " at the start).");
-        because.add("Places are of the axes, from the first thing's: x to camera right, y away from the camera's start.");
+        because.add("Places are of the axes, from the first thing's: x to camera right, y away from the"
+                + " camera's start.");
         List<String> attempts = found.holds() == Reveal.Holds.ALL ? List.of() : attempts();
         return new Notes(
                 because,
                 attempts,
                 List.of(),
-                List.of("Tangent lines from the lens point to upright cylinders (closed form); places by the search of"
-                        + " docs/derivations/search.md"));
+                List.of("Outlines of upright cylinders seen from the lens point (closed forms); the places are the best"
+                        + " a search found, not proven best"));
     }
 
     private String heights(RevealSet.View end) {
@@ -92,39 +93,69 @@ final class RevealWords {
         }
     }
 
-    /// The nearest changes of one thing that make everything hold.
+    /// The nearest changes of one thing that make everything hold; only of things that have to do with what fails.
     private List<String> attempts() {
         List<String> attempts = new ArrayList<>();
-        double travel = Math.abs(inputs.slide().travelMetres());
-        findLeast(travel, 3 * (travel + inputs.camera().distanceMetres()), METRE, this::slid)
-                .ifPresent(metres -> attempts.add("Slide " + words.length(metres - travel) + " further: "
-                        + words.length(metres) + " in all."));
-        findGap().ifPresent(gap -> attempts.add("Ask for a gap of " + Print.share(gap, 1) + " instead of "
-                + Print.share(inputs.wanted().gapShare(), 1) + "."));
+        trySlide(attempts);
         double hideBy = inputs.wanted().hideByMetres();
         if (hideBy > 0 && works(inputs.with(new Reveal.Wanted(inputs.wanted().gapShare(), 0)))) {
             attempts.add("Hide by nothing to spare instead of " + words.length(hideBy) + ".");
         }
-        double height = inputs.camera().heightMetres();
-        findLeast(0, height, METRE, by -> inputs.with(camera(0, -by)))
-                .ifPresent(by -> attempts.add("Lower the lens by " + words.length(by) + " to " + words.length(height - by) + "."));
-        findLeast(0, height + inputs.camera().distanceMetres() / 2, METRE, by -> inputs.with(camera(0, by)))
-                .ifPresent(by -> attempts.add("Raise the lens by " + words.length(by) + " to " + words.length(height + by) + "."));
-        double distance = inputs.camera().distanceMetres();
-        findLeast(0, 3 * distance, METRE, by -> inputs.with(camera(by, 0)))
-                .ifPresent(by -> attempts.add("Start " + words.length(by) + " farther back, at " + words.length(distance + by)
-                        + "."));
-        if (inputs.slide().keeps() != Reveal.Keeps.ALL) {
-            Reveal.Slide panned = new Reveal.Slide(inputs.slide().travelMetres(), Reveal.Keeps.ALL);
-            if (works(inputs.with(panned))) {
-                attempts.add("Pan to keep all in the frame (keeps: all).");
-            }
+        if (failsUpright()) {
+            tryHeight(attempts);
+        }
+        int start = set.hiddenParts() + set.gapParts();
+        if (RevealInquiry.least(parts, start, parts.length) < 0) {
+            tryFrame(attempts);
         }
         if (attempts.isEmpty()) {
-            return List.of("No single change of slide, gap, height or distance was found to be enough: change several, or"
-                    + " reveal fewer things.");
+            return List.of("No single change of slide, gap, height or distance was found to be enough: change"
+                    + " several, or reveal fewer things.");
         }
-        return attempts.subList(0, Math.min(MOST_ATTEMPTS, attempts.size()));
+        return attempts;
+    }
+
+    /// Whether a thing shows over or under the first one.
+    private boolean failsUpright() {
+        for (int i = 0; i < set.hiddenParts(); i += 5) {
+            if (parts[i + 2] < 0 || parts[i + 3] < 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void trySlide(List<String> attempts) {
+        double travel = Math.abs(inputs.slide().travelMetres());
+        double most = 3 * (travel + inputs.camera().distanceMetres());
+        findLeast(travel, most, this::slid)
+                .ifPresent(metres -> attempts.add("Slide " + words.length(metres - travel) + " further: "
+                        + words.length(metres) + " in all."));
+        findGap().ifPresent(gap -> attempts.add("Ask for a gap of " + Print.share(gap, 1) + " instead of "
+                + Print.share(inputs.wanted().gapShare(), 1) + "."));
+    }
+
+    private void tryHeight(List<String> attempts) {
+        double height = inputs.camera().heightMetres();
+        findLeast(0, height, by -> inputs.with(camera(0, -by)))
+                .ifPresent(by -> attempts.add(
+                        "Lower the lens by " + words.length(by) + " to " + words.length(height - by) + "."));
+        if (attempts.isEmpty()) {
+            findLeast(0, inputs.camera().distanceMetres() / 2, by -> inputs.with(camera(0, by)))
+                    .ifPresent(by -> attempts.add(
+                            "Raise the lens by " + words.length(by) + " to " + words.length(height + by) + "."));
+        }
+    }
+
+    private void tryFrame(List<String> attempts) {
+        double distance = inputs.camera().distanceMetres();
+        findLeast(0, 3 * distance, by -> inputs.with(camera(by, 0)))
+                .ifPresent(by -> attempts.add("Start " + words.length(by) + " farther back, at "
+                        + words.length(distance + by) + "."));
+        Reveal.Slide panned = new Reveal.Slide(inputs.slide().travelMetres(), Reveal.Keeps.ALL);
+        if (inputs.slide().keeps() != Reveal.Keeps.ALL && works(inputs.with(panned))) {
+            attempts.add("Pan to keep all in the frame (keeps: all).");
+        }
     }
 
     private Reveal.Camera camera(double fartherMetres, double higherMetres) {
@@ -138,15 +169,15 @@ final class RevealWords {
     }
 
     private boolean works(Reveal.Inputs other) {
-        return RevealSolver.holds(other, others) || RevealSolver.holds(other, RevealSolver.solve(other, List.of(others)));
+        return RevealSolver.holds(other, others) || RevealSolver.holds(other, RevealSolver.solve(other));
     }
 
     private interface Change {
         Reveal.Inputs by(double amount);
     }
 
-    /// The least amount past one that doesn't work, to a step: first by growing strides, then by halving.
-    private OptionalDouble findLeast(double from, double most, double step, Change change) {
+    /// The least amount past one that doesn't work, to a millimetre: first by growing strides, then by halving.
+    private OptionalDouble findLeast(double from, double most, Change change) {
         double bad = from;
         double good = Double.NaN;
         for (int stride = 1; stride <= 8 && Double.isNaN(good); stride++) {
@@ -160,7 +191,7 @@ final class RevealWords {
         if (Double.isNaN(good)) {
             return OptionalDouble.empty();
         }
-        while (good - bad > step) {
+        while (good - bad > STEP_METRES) {
             double middle = (good + bad) / 2;
             if (works(change.by(middle))) {
                 good = middle;
@@ -168,7 +199,7 @@ final class RevealWords {
                 bad = middle;
             }
         }
-        double rounded = from + Math.ceil((good - from) / step) * step;
+        double rounded = from + Math.ceil((good - from) / STEP_METRES) * STEP_METRES;
         return rounded <= most && works(change.by(rounded)) ? OptionalDouble.of(rounded) : OptionalDouble.empty();
     }
 

@@ -3,7 +3,8 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 
-/// Adds up what each spread input does to an answer, to first order: root sum of squares of half the change over ± its 95 %
+/// Adds up what each spread input does to an answer, to first order: root sum of squares of half the change over ±
+/// its 95 %
 /// half-width, brought to the middle 80 %.
 final class Spreads {
     /// 80 % half-width over 95 % half-width of a normal spread: 1.2816/1.9600 (from its quantiles).

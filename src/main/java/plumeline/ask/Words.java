@@ -18,11 +18,11 @@ final class Words {
 
     /// Whole millimetres (sixteenths of an inch); tenths (hundredths) of what is under a centimetre.
     String length(double metres) {
-        return print.length(metres, hand(metres));
-    }
-
-    private static Print.Hand hand(double metres) {
-        return Math.abs(metres) < FINE_METRES ? Print.Hand.MOTOR : Print.Hand.TAPE;
+        boolean fine = Math.abs(metres) < FINE_METRES;
+        if (fine && print.unit() == PaperUnit.MILLIMETRES) {
+            return Print.number(metres * 1e3, 1) + " mm";
+        }
+        return print.length(metres, fine ? Print.Hand.MOTOR : Print.Hand.TAPE);
     }
 
     static String fNumber(double fNumber) {
@@ -36,6 +36,11 @@ final class Words {
 
     static String pixels(double pixels) {
         return Print.number(pixels, 1) + " px";
+    }
+
+    /// Tenths of a per cent, where it matters that the number itself is enough.
+    static String fineShare(double share) {
+        return Print.share(share, 1);
     }
 
     static String share(double share) {

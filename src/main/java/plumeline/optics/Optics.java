@@ -8,7 +8,8 @@ public final class Optics {
     /// Wavelength at which diffraction is stated, metres: green, near the eye's best.
     public static final double GREEN_METRES = 550e-9;
 
-    /// First zero of the Airy pattern over λN: j₁,₁/π with j₁,₁ = 3.8317059702 the first zero of the Bessel function J₁.
+    /// First zero of the Airy pattern over λN: j₁,₁/π with j₁,₁ = 3.8317059702 the first zero of the Bessel function
+    /// J₁.
     public static final double AIRY_FACTOR = 3.831705970207512 / Math.PI;
 
     /// Past this working f-number diffraction visibly softens the whole picture (rule of thumb of the trade).
@@ -183,7 +184,8 @@ public final class Optics {
         return lens.focalLengthMetres() / lens.pupilRatio() - lens.focalLengthMetres();
     }
 
-    /// Gives the blur-disc diameter of a point off the focus: `m (f/N) |e|/(L + e)`, with e its depth past the focus and
+    /// Gives the blur-disc diameter of a point off the focus: `m (f/N) |e|/(L + e)`, with e its depth past the focus
+    /// and
     /// `L = f/m + f/P` the way from the entrance pupil to the focus. Geometry only: diffraction comes on top.
     ///
     /// **Source:** own derivation, `docs/derivations/lens.md` (similar triangles at the entrance pupil).
@@ -192,7 +194,8 @@ public final class Optics {
     /// @param fNumber N, as engraved, dimensionless, > 0
     /// @param depths focus and point, metres
     /// @return blur-disc diameter on the sensor, metres, ≥ 0
-    /// @throws IllegalArgumentException where the focus isn't beyond f or the point isn't in front of the entrance pupil
+    /// @throws IllegalArgumentException where the focus isn't beyond f or the point isn't in front of the entrance
+    ///     pupil
     public static double blurDiameterMetres(LensModel lens, double fNumber, FocusedPoint depths) {
         double f = lens.focalLengthMetres();
         double m = magnificationAt(lens, depths.focusMetres());

@@ -12,7 +12,8 @@ import plumeline.geom.Vec;
 ///
 /// A place in front of the wall is seen directly; one behind it and below the water line through glass and water; one
 /// behind it and above the line through glass and air. The wall is taken as endless. A sight line that would cross the
-/// water's surface is not traced: [#way] says so, and a finding that rests on it is `unknown`. At the water line the picture
+/// water's surface is not traced: [#way] says so, and a finding that rests on it is `unknown`. At the water line the
+/// picture
 /// is broken, as it is in truth.
 ///
 /// Picture and [#depth] are those of the apparent place (see [#apparent]), so that `depth` gives the picture's scale: a
@@ -22,7 +23,8 @@ import plumeline.geom.Vec;
 /// @param aim lens point and direction; the lens point is on the wall's free side
 /// @param wall the wall's outer face, its normal toward the camera
 /// @param water the wall with what is behind it below the water line
-/// @param waterLineMetres height of the water line over the table, metres; infinite where there is water up to any height
+/// @param waterLineMetres height of the water line over the table, metres; infinite where there is water up to any
+///     height
 public record TankView(Aim aim, Plane wall, FlatWall water, double waterLineMetres) implements Projection {
     /// How a place is seen.
     public enum Way {
@@ -114,7 +116,8 @@ public record TankView(Aim aim, Plane wall, FlatWall water, double waterLineMetr
         return List.of(aim.eye(), outer, inner, place);
     }
 
-    /// Traces the ray of a picture point to a plane behind the wall: the inverse of [#project]. It goes through water where
+    /// Traces the ray of a picture point to a plane behind the wall: the inverse of [#project]. It goes through water
+    /// where
     /// it meets the inner face below the water line, else through air.
     ///
     /// @param picture a point of the picture

@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/// The lens sums against rays traced by matrices through a thin lens whose stop stands q in front of it (the stop is the
+/// The lens sums against rays traced by matrices through a thin lens whose stop stands q in front of it (the stop is
+/// the
 /// entrance pupil, its image through the lens the exit pupil). No formula of the class is used to trace.
 final class LensTraceTest {
     private static final double[] FOCAL_METRES = {0.024, 0.05, 0.1};

@@ -1,0 +1,53 @@
+package plumeline.ask;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.text.Problem;
+
+/// Asks in text, for tests.
+final class Asking {
+    private Asking() {}
+
+    static Outcome ask(String name, String text) {
+        return Questions.find(name).orElseThrow().answer(text.getBytes(StandardCharsets.UTF_8), "ask.yaml");
+    }
+
+    static Answer answer(String name, String text) {
+        return switch (ask(name, text)) {
+            case Outcome.Answered answered -> answered.answer();
+            case Outcome.Refused refused -> throw new AssertionError(refused.problems());
+        };
+    }
+
+    static List<String> problems(String name, String text) {
+        return switch (ask(name, text)) {
+            case Outcome.Answered answered -> throw new AssertionError(answered.answer());
+            case Outcome.Refused refused -> {
+                List<String> texts = new ArrayList<>();
+                for (Problem problem : refused.problems()) {
+                    texts.add(problem.toText());
+                }
+                yield texts;
+            }
+        };
+    }
+
+    static double number(Answer answer, String name) {
+        return switch (answer.getValue(name)) {
+            case Value.Number number -> number.value();
+            case Value.Spread spread -> spread.value();
+            case Value.Numbers numbers -> throw new AssertionError(name + " is a list: " + numbers);
+            case Value.Word(String word) -> throw new AssertionError(name + " is " + word);
+        };
+    }
+
+    static Value.Spread spread(Answer answer, String name) {
+        return switch (answer.getValue(name)) {
+            case Value.Spread spread -> spread;
+            case Value.Number number -> throw new AssertionError(name + " has no interval: " + number);
+            case Value.Numbers numbers -> throw new AssertionError(name + " is a list: " + numbers);
+            case Value.Word word -> throw new AssertionError(name + " is " + word);
+        };
+    }
+}

@@ -1,0 +1,107 @@
+package plumeline.ask;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumeline.quantity.PaperUnit;
+import plumeline.text.Document;
+import plumeline.text.Node;
+
+/// What holds for every question: found by name, its example runs, its answer has the contract's form.
+final class QuestionsTest {
+    @Test
+    void everyQuestion_isListedAndFound() {
+        assertThat(Questions.listAll().stream().map(Question::name)).containsExactly("framing", "reveal");
+        for (Question question : Questions.listAll()) {
+            assertThat(Questions.find(question.name())).isPresent();
+            assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
+        }
+        assertThat(Questions.find("framming")).isEmpty();
+    }
+
+    @Test
+    void everyExample_runsAsItIs_andSaysWhatItsFieldsMean() {
+        for (Question question : Questions.listAll()) {
+            assertThat(question.example()).contains("#").endsWith("\n");
+            Answer answer = Asking.answer(question.name(), question.example());
+            assertThat(answer.verdict()).as(question.name()).isEqualTo(Verdict.HOLDS);
+            assertThat(answer.question()).isEqualTo(question.name());
+            assertThat(answer.notes().sources()).isNotEmpty();
+        }
+    }
+
+    @Test
+    void everyAnswer_isWellFormedJson_withTheContractsFields() {
+        for (Question question : Questions.listAll()) {
+            String json = Asking.answer(question.name(), question.example()).toJson();
+            Document document = Document.read(json.getBytes(StandardCharsets.UTF_8), "answer.json");
+            assertThat(document.problems()).isEmpty();
+            Node.Mapping root = (Node.Mapping) document.findRoot().orElseThrow();
+            assertThat(root.keys())
+                    .containsExactly(
+                            "question", "verdict", "answers", "assumed", "because", "try", "cautions", "sources");
+        }
+    }
+
+    @Test
+    void everyTextAnswer_isShort() {
+        for (Question question : Questions.listAll()) {
+            String text = Asking.answer(question.name(), question.example()).toText(PaperUnit.MILLIMETRES);
+            assertThat(text.lines().count()).as(text).isLessThanOrEqualTo(30);
+            assertThat(text).startsWith(question.name() + ": holds\n");
+        }
+    }
+
+    @Test
+    void json_escapesAndRoundsAndSpreads() {
+        Notes notes = new Notes(List.of("say \"so\"\\\n\u0001µ"), List.of(), List.of(), List.of());
+        Answer answer = new Answer(
+                "x",
+                Verdict.NO_OBJECTION_FOUND,
+                List.of(
+                        Item.of("a", 1234.56789, "mm"),
+                        new Item("b", new Value.Spread(0.1, "N", -0.00000001, 1e20)),
+                        new Item("c", new Value.Numbers(List.of(86.4, 172.8), "deg")),
+                        Item.word("d", "endless"),
+                        Item.of("e", -0.0, "1")),
+                List.of(
+                        new Assumed("f", new Value.Number(20, "degC"), "why"),
+                        new Assumed("g", new Value.Word("left"), "because")),
+                notes);
+        assertThat(answer.toJson())
+                .isEqualTo("""
+                        {"question": "x",
+                         "verdict": "no objection found",
+                         "answers": {
+                           "a": {"value": 1234.568, "unit": "mm"},
+                           "b": {"value": 0.1, "unit": "N", "low": -0.00000001, "high": 1E+20},
+                           "c": {"value": [86.4, 172.8], "unit": "deg"},
+                           "d": "endless",
+                           "e": {"value": 0, "unit": "1"}},
+                         "assumed": [
+                           {"name": "f", "value": 20, "unit": "degC", "why": "why"},
+                           {"name": "g", "value": "left", "why": "because"}],
+                         "because": [
+                           "say \\"so\\"\\\\\\u000a\\u0001µ"],
+                         "try": [],
+                         "cautions": [],
+                         "sources": []}
+                        """);
+    }
+
+    @Test
+    void brokenInputs_areRefusedNotThrown() {
+        List<String> broken = List.of(
+                "", "   \n", "framing", "- 1\n- 2\n", "{", "sensor: [", "a: &b 1", "\u0000", "sensor: null\n", "[]", "{}");
+        for (Question question : Questions.listAll()) {
+            for (String text : broken) {
+                assertThat(Asking.problems(question.name(), text)).as(text).isNotEmpty();
+            }
+        }
+        byte[] bytes = {(byte) 0xff, (byte) 0xfe, 0, 1, 2};
+        assertThat(Questions.find("framing").orElseThrow().answer(bytes, "x"))
+                .isInstanceOf(Outcome.Refused.class);
+    }
+}

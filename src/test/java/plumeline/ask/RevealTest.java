@@ -1,0 +1,182 @@
+package plumeline.ask;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static plumeline.ask.Asking.answer;
+import static plumeline.ask.Asking.number;
+import static plumeline.ask.Asking.problems;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/// The question `reveal`: facts of the geometry, sentences that are promises, messages.
+final class RevealTest {
+    private static final Sensor UHD = new Sensor(0.036, 0.02025, 3840);
+    private static final String EXAMPLE = Questions.find("reveal").orElseThrow().example();
+
+    @Test
+    void answers_areThoseOfTheContract() {
+        Answer answer = answer("reveal", EXAMPLE);
+        List<String> names = new ArrayList<>();
+        for (String thing : List.of("first", "second", "third")) {
+            names.addAll(List.of(thing + "_x", thing + "_y", thing + "_leeway_x", thing + "_leeway_y"));
+        }
+        names.addAll(List.of(
+                "end_gap_1", "end_gap_2", "travel_needed", "camera_leeway_x", "height_low", "height_high"));
+        assertThat(answer.answers().stream().map(Item::name)).containsExactlyElementsOf(names);
+        assertThat(number(answer, "first_x")).isZero();
+        assertThat(number(answer, "first_y")).isZero();
+        assertThat(number(answer, "second_x") % 1).isZero();
+        assertThat(number(answer, "end_gap_1")).isGreaterThan(2);
+        assertThat(number(answer, "travel_needed")).isBetween(100.0, 600.0);
+        assertThat(number(answer, "height_low") + number(answer, "height_high")).isCloseTo(118, within(0.1));
+    }
+
+    @Test
+    void equalCylindersInFile_allPeekAtOnceAfterOneRadius_whateverTheirSpacing() {
+        for (double spacing : new double[] {60, 100, 170, 333}) {
+            Reveal.Inputs inputs = inputs(3, 0.6, 0.059, -0.6, Reveal.Keeps.ALL, 0);
+            RevealSet set = new RevealSet(inputs);
+            double[] values = RevealSet.values(inputs, new double[] {0, spacing, 0, 2 * spacing});
+            values[RevealSet.CAMERA_X] = 21 - 0.02;
+            assertThat(hidden(set, values, 1)).isPositive();
+            assertThat(hidden(set, values, 2)).isPositive();
+            values[RevealSet.CAMERA_X] = 21 + 0.02;
+            assertThat(hidden(set, values, 1)).isNegative();
+            assertThat(hidden(set, values, 2)).isNegative();
+        }
+    }
+
+    @Test
+    void cameraAboveTheLid_showsTheFartherLids() {
+        Reveal.Inputs low = inputs(2, 0.6, 0.117, -0.6, Reveal.Keeps.ALL, 0);
+        Reveal.Inputs high = inputs(2, 0.6, 0.119, -0.6, Reveal.Keeps.ALL, 0);
+        double[] file = {0, 200};
+        assertThat(hidden(new RevealSet(low), RevealSet.values(low, file), 1)).isPositive();
+        assertThat(hidden(new RevealSet(high), RevealSet.values(high, file), 1)).isNegative();
+    }
+
+    private static double hidden(RevealSet set, double[] values, int thing) {
+        return RevealInquiry.least(set.at(values), 5 * (thing - 1), 5 * thing);
+    }
+
+    @Test
+    void towardTheOtherSide_isTheMirrorImage() {
+        Reveal.Inputs left = inputs(3, 0.6, 0.059, -0.6, Reveal.Keeps.ALL, 0.02);
+        Reveal.Inputs right = inputs(3, 0.6, 0.059, 0.6, Reveal.Keeps.ALL, 0.02);
+        double[] places = {3, 240, -5, 510};
+        double[] mirrored = {-3, 240, 5, 510};
+        RevealSet leftSet = new RevealSet(left);
+        RevealSet rightSet = new RevealSet(right);
+        double[] here = leftSet.gaps(leftSet.end(RevealSet.values(left, places)));
+        double[] there = rightSet.gaps(rightSet.end(RevealSet.values(right, mirrored)));
+        assertThat(there[0]).isCloseTo(here[1], within(1e-9));
+        assertThat(there[1]).isCloseTo(here[0], within(1e-9));
+    }
+
+    @Test
+    void headingKept_slidesTheFirstOutOfTheFrame() {
+        Answer answer = answer("reveal", EXAMPLE.replace("keeps: all ", "keeps: heading "));
+        assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(answer.notes().because()).anyMatch(text -> text.contains("At the end"));
+        assertThat(answer.notes().attempts()).contains("Pan to keep all in the frame (keeps: all).");
+    }
+
+    @Test
+    void tooLittleTravel_triesAreTrue() {
+        String text = EXAMPLE.replace("gap: 2 %", "gap: 25 %").replace("travel: 600 mm", "travel: 200 mm");
+        Answer answer = answer("reveal", text);
+        assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(number(answer, "second_leeway_x")).isZero();
+        List<String> attempts = answer.notes().attempts();
+        assertThat(attempts).hasSize(2);
+        String slide = attempts.getFirst();
+        String whole = slide.substring(slide.indexOf(": ") + 2, slide.indexOf(" in all"));
+        assertThat(slide).startsWith("Slide ").contains(" further: ");
+        assertThat(answer("reveal", text.replace("travel: 200 mm", "travel: " + whole)).verdict())
+                .isEqualTo(Verdict.HOLDS);
+        String gap = attempts.getLast();
+        String share = gap.substring("Ask for a gap of ".length(), gap.indexOf(" instead"));
+        assertThat(gap).endsWith("instead of 25 %.");
+        assertThat(answer("reveal", text.replace("gap: 25 %", "gap: " + share)).verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void lensTooHigh_saysHowLow() {
+        String text = EXAMPLE.replace("height: 59 mm}", "height: 140 mm}").replace("distance: 600 mm", "distance: 900 mm");
+        Answer answer = answer("reveal", text);
+        assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
+        String attempt = answer.notes().attempts().stream()
+                .filter(each -> each.startsWith("Lower the lens by"))
+                .findFirst()
+                .orElseThrow();
+        String height = attempt.substring(attempt.indexOf(" to ") + 4, attempt.length() - 1);
+        assertThat(answer("reveal", text.replace("height: 140 mm", "height: " + height)).verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void tallerThanTheFrame_failsAndSaysHowFarBack() {
+        String text = EXAMPLE.replace("distance: 600 mm", "distance: 250 mm");
+        Answer answer = answer("reveal", text);
+        assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(answer.notes().because()).anyMatch(each -> each.contains("of the frame's height stands outside"));
+        String attempt = answer.notes().attempts().stream()
+                .filter(each -> each.contains("farther back, at "))
+                .findFirst()
+                .orElseThrow();
+        String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
+        assertThat(answer("reveal", text.replace("distance: 250 mm", "distance: " + distance)).verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void sameQuestion_sameAnswer() {
+        assertThat(answer("reveal", EXAMPLE)).isEqualTo(answer("reveal", EXAMPLE));
+    }
+
+    @Test
+    void spreadOfAnInput_givesIntervals_andNoNewPlaces() {
+        Answer answer = answer("reveal", EXAMPLE.replace("distance: 600 mm", "distance: 600 mm ± 10 mm"));
+        assertThat(answer.getValue("end_gap_1")).isInstanceOf(Value.Spread.class);
+        assertThat(answer.getValue("second_x")).isInstanceOf(Value.Number.class);
+    }
+
+    @Test
+    void problems_areNamed() {
+        String text = EXAMPLE.replace("distance: 600 mm", "distance: 40 mm")
+                .replace("name: third", "name: second")
+                .replace("toward: camera left", "toward: camera left");
+        List<String> problems = problems("reveal", text);
+        assertThat(problems).hasSize(2);
+        assertThat(problems.getFirst())
+                .isEqualTo("ask.yaml:4:20 camera.distance is 40 mm; must be greater than 50 mm, the focal length\n"
+                        + "  Measure from the lens to the first thing's axis, such as 600 mm.   (P-ASK-03,"
+                        + " docs/problems.md)");
+        assertThat(problems.getLast())
+                .isEqualTo("ask.yaml:8:12 things[3].name is second again; must be a name of its own\n"
+                        + "  Try second_2.   (P-ASK-05, docs/problems.md)");
+        assertThat(problems("reveal", EXAMPLE.replace("distance: 600 mm", "distance: 60 mm")
+                        .replace("diameter: 42 mm", "diameter: 150 mm")))
+                .anyMatch(each -> each.contains("must be greater than 75 mm, the first thing's radius"));
+        assertThat(problems("reveal", EXAMPLE.replace("camera left", "left")))
+                .anyMatch(each -> each.contains("slide.toward") && each.contains("Try camera left"));
+    }
+
+    private static Reveal.Inputs inputs(
+            int count, double distance, double height, double travel, Reveal.Keeps keeps, double gap) {
+        List<Reveal.Thing> things = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            things.add(new Reveal.Thing("t" + i, 0.042, 0.118));
+        }
+        return new Reveal.Inputs(
+                UHD,
+                0.05,
+                new Reveal.Camera(distance, height),
+                things,
+                new Reveal.Slide(travel, keeps),
+                new Reveal.Wanted(gap, 0));
+    }
+}
