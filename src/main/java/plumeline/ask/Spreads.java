@@ -95,7 +95,8 @@ final class Spreads {
         }
         if (inputs > 0) {
             notes = notes.withBecause(
-                    "low and high bound 80 %: each ± (95 %) moved by itself, the changes added as a root sum of squares.");
+                    "low and high bound 80 %: each ± (95 %) moved by itself, the changes added as a root sum"
+                            + " of squares.");
         }
         for (int i = 0; i < open.length; i++) {
             if (open[i]) {

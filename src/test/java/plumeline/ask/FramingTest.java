@@ -247,8 +247,8 @@ final class FramingTest {
         List<String> problems = problems("framing", BASE + "pupil_ratio: 0.2\nf_number: 128\nsharp_to: 1 mm\n");
         assertThat(problems)
                 .containsExactly(
-                        "ask.yaml:7:11 sharp_to is a blur disc of 1 mm; must be less than 0.1758 mm with this f-number and"
-                                + " pupil ratio\n  Open up, or take a smaller blur disc: this one is wider than the lens's"
+                        "ask.yaml:7:11 sharp_to is a blur disc of 1 mm; must be less than 0.1758 mm with this f-number"
+                                + " and pupil ratio\n  Open up, or take a smaller blur disc: this one is wider than the lens's"
                                 + " pupil can tell apart.   (P-ASK-02, docs/problems.md)");
     }
 
