@@ -57,7 +57,8 @@ final class PlanCheck {
             }
         }
         long readings = Tree.entries(root, "shots").stream()
-                .mapToLong(e -> weight(e.value()) * (1L + Tree.entries(e.value(), "passes").size()))
+                .mapToLong(e -> weight(e.value())
+                        * (1L + Tree.entries(e.value(), "passes").size()))
                 .sum();
         if (readings <= Grammar.READINGS) return issues.list();
         issues.add(
@@ -108,7 +109,8 @@ final class PlanCheck {
             if (passes.isEmpty()) continue;
             var before = new HashSet<>(own);
             before.addAll(Check.against(Grammar.shot(), shot.value(), path, shot.keyPlace()));
-            for (var pass : passes) passProblems(shot, pass, path, names, before).forEach(issues::add);
+            for (var pass : passes)
+                passProblems(shot, pass, path, names, before).forEach(issues::add);
         }
         return issues.list();
     }
