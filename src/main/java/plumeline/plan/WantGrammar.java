@@ -1,7 +1,6 @@
 package plumeline.plan;
 
 import static plumeline.plan.Forms.any;
-import static plumeline.plan.Forms.either;
 import static plumeline.plan.Forms.frames;
 import static plumeline.plan.Forms.from0;
 import static plumeline.plan.Forms.may;
@@ -124,7 +123,7 @@ final class WantGrammar {
                 "sharp",
                 Subject.THINGS,
                 "the thing is sharp from its nearest point to its outline",
-                may("sharp_to", "the largest blur disc", either(over(Kind.PIXELS), over(Kind.LENGTH))),
+                may("sharp_to", "the largest blur disc", over(Kind.PIXELS)),
                 may("at", "the axis only", word("axis")));
         add(
                 "inside",

@@ -69,9 +69,12 @@ final class WantMeaning {
         }
         checkNames(word, subject, at);
         checkTwice(word, at);
-        for (var key : List.of("behind", "upon", "of")) {
+        for (var key : List.of("behind", "upon")) {
             checkList(want, at, key, own.placed().keySet(), "a placed thing", place());
         }
+        Set<String> placedOrAll = new LinkedHashSet<>(own.placed().keySet());
+        placedOrAll.add("all");
+        checkList(want, at, "of", placedOrAll, "a placed thing", place());
         for (var key : List.of("key", "fill")) checkList(want, at, key, own.lights(), "a light of the shot", lights());
         checkList(want, at, "pass", own.passes(), "a pass", isFilm() ? "a shot" : home + ".passes");
         for (var key : List.of("frames", "for", "when")) {
