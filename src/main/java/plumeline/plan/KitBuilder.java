@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BiFunction;
-import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.text.Node;
 
@@ -138,9 +137,5 @@ final class KitBuilder {
 
     static OptionalLong whole(Written w, String path) {
         return w.findQuantity(path).stream().mapToLong(q -> Math.round(q.si())).findFirst();
-    }
-
-    static boolean isBare(Quantity quantity) {
-        return quantity.kind() == Kind.NUMBER;
     }
 }

@@ -22,7 +22,7 @@ public sealed interface Mark {
     /// Gives how far off a hand may set it.
     ///
     /// @return the placing error
-    Error error();
+    PlacingError error();
 
     /// Gives where it is written; for `at: free` the place of `free`.
     ///
@@ -47,7 +47,7 @@ public sealed interface Mark {
     /// @param quantity the value, with spread and origin as written
     /// @param error its placing error: its own ± where written
     /// @param place where it is written
-    record Fixed(String path, Kind kind, Quantity quantity, Error error, Place place) implements Mark {}
+    record Fixed(String path, Kind kind, Quantity quantity, PlacingError error, Place place) implements Mark {}
 
     /// A mark that solving finds.
     ///
@@ -55,7 +55,7 @@ public sealed interface Mark {
     /// @param kind its kind
     /// @param error its placing error
     /// @param place where it is written
-    record Free(String path, Kind kind, Error error, Place place) implements Mark {}
+    record Free(String path, Kind kind, PlacingError error, Place place) implements Mark {}
 
     /// A mark that solving finds between two bounds.
     ///
@@ -65,7 +65,8 @@ public sealed interface Mark {
     /// @param high the upper bound
     /// @param error its placing error
     /// @param place where it is written
-    record Between(String path, Kind kind, Quantity low, Quantity high, Error error, Place place) implements Mark {}
+    record Between(String path, Kind kind, Quantity low, Quantity high, PlacingError error, Place place)
+            implements Mark {}
 
     /// What kind of setting a mark is, with the placing error it has where the plan gives none.
     enum Kind {
@@ -93,15 +94,15 @@ public sealed interface Mark {
         /// Gives the placing error where neither the mark nor its machine gives one.
         ///
         /// @return the default
-        public Error usualError() {
+        public PlacingError usualError() {
             return switch (this) {
-                case TAPE, HEIGHT, MOTOR -> new Error(0.002, 0);
-                case HUNG -> new Error(0.005, 0);
-                case LAMP_PLACE -> new Error(0.020, 0);
-                case TURN, MOTOR_TURN -> new Error(Math.toRadians(2), 0);
-                case LAMP_TURN -> new Error(Math.toRadians(3), 0);
-                case FOCUS -> new Error(0, 0.01);
-                case DIAL -> new Error(0, 0);
+                case TAPE, HEIGHT, MOTOR -> new PlacingError(0.002, 0);
+                case HUNG -> new PlacingError(0.005, 0);
+                case LAMP_PLACE -> new PlacingError(0.020, 0);
+                case TURN, MOTOR_TURN -> new PlacingError(Math.toRadians(2), 0);
+                case LAMP_TURN -> new PlacingError(Math.toRadians(3), 0);
+                case FOCUS -> new PlacingError(0, 0.01);
+                case DIAL -> new PlacingError(0, 0);
             };
         }
     }
@@ -110,7 +111,7 @@ public sealed interface Mark {
     ///
     /// @param fixedSi the fixed part in the mark's SI unit (m, rad or none), >= 0
     /// @param share the part that grows with the value, dimensionless, >= 0
-    record Error(double fixedSi, double share) {
+    record PlacingError(double fixedSi, double share) {
         /// Gives the half-width at a value.
         ///
         /// @param valueSi the mark's value in its SI unit

@@ -50,7 +50,7 @@ record Names(
         /// The products placed, without their variants.
         Set<String> products() {
             var out = new HashSet<String>();
-            for (String reference : placed.values()) out.add(reference.split("\\.")[0]);
+            for (String reference : placed.values()) out.add(reference.split("\\.", -1)[0]);
             return out;
         }
     }

@@ -45,7 +45,7 @@ sealed interface Setting {
     /// Makes the mark of a setting.
     ///
     /// @param usual the placing error where the setting has no ± of its own
-    static Mark mark(String path, Mark.Kind kind, Mark.Error usual, Setting setting, Place place) {
+    static Mark mark(String path, Mark.Kind kind, Mark.PlacingError usual, Setting setting, Place place) {
         return switch (setting) {
             case Value v -> new Mark.Fixed(path, kind, v.quantity(), errorOf(v.quantity(), usual), place);
             case Free _ -> new Mark.Free(path, kind, usual, place);
@@ -58,8 +58,8 @@ sealed interface Setting {
         return mark(path, kind, kind.usualError(), of(node), node.place());
     }
 
-    static Mark.Error errorOf(Quantity quantity, Mark.Error usual) {
-        return quantity.hasSpread() ? new Mark.Error(quantity.halfWidthSi(), 0) : usual;
+    static Mark.PlacingError errorOf(Quantity quantity, Mark.PlacingError usual) {
+        return quantity.hasSpread() ? new Mark.PlacingError(quantity.halfWidthSi(), 0) : usual;
     }
 
     /// Reads `at` as two or three marks `NAME.x`, `NAME.y`, `NAME.z`.

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Unit;
 import plumeline.text.Node;
@@ -183,15 +182,6 @@ final class ShotBuilder {
                 .orElseThrow();
     }
 
-    static boolean isAngle(Setting setting) {
-        return switch (setting) {
-            case Setting.Value v -> v.quantity().kind() == Kind.ANGLE;
-            case Setting.Between b -> b.low().kind() == Kind.ANGLE;
-            case Setting.Free _ -> true;
-            case Setting.Other _ -> false;
-        };
-    }
-
     /// Makes the records of moves from a checked tree.
     private static final class Moves {
         private Moves() {}
@@ -269,7 +259,7 @@ final class ShotBuilder {
             double length = Math.sqrt(square);
             Unit unit = parts.getFirst().unit();
             var usual = usual(Mark.Kind.MOTOR, repeats);
-            var error = spread > 0 ? new Mark.Error(Math.sqrt(spread), 0) : usual;
+            var error = spread > 0 ? new Mark.PlacingError(Math.sqrt(spread), 0) : usual;
             var value = Quantity.of(length, unit).withOrigin(parts.getFirst().origin());
             var direction = new ArrayList<Double>();
             for (int i = 0; i < 3; i++)
@@ -282,8 +272,8 @@ final class ShotBuilder {
             return Setting.mark(path, kind, usual(kind, repeats), Setting.of(node), node.place());
         }
 
-        private static Mark.Error usual(Mark.Kind kind, Optional<Quantity> repeats) {
-            return repeats.map(r -> new Mark.Error(r.si(), 0)).orElseGet(kind::usualError);
+        private static Mark.PlacingError usual(Mark.Kind kind, Optional<Quantity> repeats) {
+            return repeats.map(r -> new Mark.PlacingError(r.si(), 0)).orElseGet(kind::usualError);
         }
     }
 }

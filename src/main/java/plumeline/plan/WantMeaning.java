@@ -221,7 +221,7 @@ final class WantMeaning {
         var other = names.shots().get(as.get().name());
         var thing = Written.named(word.value()).map(Named::name).orElse("");
         if (other == null || !own.placed().containsKey(thing) || other.placed().containsKey(thing)) return;
-        var product = own.placed().get(thing).split("\\.")[0];
+        var product = own.placed().get(thing).split("\\.", -1)[0];
         if (product.isEmpty() || other.products().contains(product)) return;
         issues.add(
                 as.get().place(),

@@ -24,7 +24,7 @@ public record Written(Node.Mapping node, Place place) {
     /// @return the value where the key is written
     public Optional<Node> findNode(String path) {
         Node at = node;
-        for (String key : path.split("\\.")) {
+        for (String key : path.split("\\.", -1)) {
             var next = at instanceof Node.Mapping m ? m.find(key) : Optional.<Node>empty();
             if (next.isEmpty()) return next;
             at = next.get();
