@@ -70,10 +70,9 @@ record Arguments(List<String> plain, Map<String, String> options) {
             return new Refusal(usage.name() + " has no option " + name, "Leave it out.");
         }
         var names = usage.options().stream().map(Usage.Option::name).toList();
-        String nearest = Commands.nearest(name, names);
         return new Refusal(
                 usage.name() + " has no option " + name + "; it has " + String.join(", ", names),
-                "Try " + nearest + ".");
+                Commands.attempt("", name, names, "Type: plumeline help " + usage.name()));
     }
 
     private static void checkCount(Usage usage, List<String> plain) throws Refusal {

@@ -1,8 +1,8 @@
 package plumeline.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.text.Nearest;
 
 /// Every command there is, and the pages that list them.
 final class Commands {
@@ -10,7 +10,7 @@ final class Commands {
 
     /// All commands, in the order in which the help page lists them.
     static List<Command> listAll() {
-        return List.of(new HelpCommand());
+        return List.of(new AskCommand(), new SolveCommand(), new KeepCommand(), new HelpCommand());
     }
 
     static Optional<Command> find(String name) {
@@ -26,7 +26,7 @@ final class Commands {
         var names = listAll().stream().map(command -> command.usage().name()).toList();
         return new Refusal(
                 "there is no command " + name + "; there are " + String.join(", ", names),
-                "Try plumeline " + nearest(name, names) + ".");
+                attempt("plumeline ", name, names, "Type: plumeline help"));
     }
 
     /// The help page.
@@ -47,33 +47,10 @@ final class Commands {
         return text + " ".repeat(Math.max(2, width - text.length()));
     }
 
-    /// The word of the list that takes the fewest changed letters to get from the one given; the first of equals.
-    static String nearest(String word, List<String> words) {
-        String best = words.getFirst();
-        int bestSteps = Integer.MAX_VALUE;
-        for (String candidate : words) {
-            int steps = steps(word, candidate);
-            if (steps < bestSteps) {
-                bestSteps = steps;
-                best = candidate;
-            }
-        }
-        return best;
-    }
-
-    private static int steps(String from, String to) {
-        var row = new ArrayList<Integer>();
-        for (int j = 0; j <= to.length(); j++) {
-            row.add(j);
-        }
-        for (int i = 1; i <= from.length(); i++) {
-            int diagonal = row.set(0, i);
-            for (int j = 1; j <= to.length(); j++) {
-                int changed = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-                diagonal = row.get(j);
-                row.set(j, Math.min(changed, Math.min(row.get(j), row.get(j - 1)) + 1));
-            }
-        }
-        return row.getLast();
+    /// What to try where a word was not known: the nearest that is, else what is said otherwise.
+    static String attempt(String before, String word, List<String> words, String otherwise) {
+        return Nearest.find(word, words)
+                .map(near -> "Try " + before + near + ".")
+                .orElse(otherwise);
     }
 }

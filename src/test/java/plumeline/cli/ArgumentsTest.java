@@ -68,10 +68,9 @@ final class ArgumentsTest {
     }
 
     private static void checkRefused(String message, String attempt, String... words) {
-        assertThatThrownBy(() -> Arguments.read(ASK, List.of(words)))
-                .isInstanceOfSatisfying(Refusal.class, e -> {
-                    assertThat(e).hasMessage(message);
-                    assertThat(e.attempt()).isEqualTo(attempt);
-                });
+        assertThatThrownBy(() -> Arguments.read(ASK, List.of(words))).isInstanceOfSatisfying(Refusal.class, e -> {
+            assertThat(e).hasMessage(message);
+            assertThat(e.attempt()).isEqualTo(attempt);
+        });
     }
 }

@@ -71,7 +71,8 @@ final class LauncherIT {
     @Test
     @Order(3)
     void startUpCaches_wereMade() throws Exception {
-        Path app = tree.resolve("target").resolve(Files.readAllLines(tree.resolve("target/ready")).getFirst());
+        Path app = tree.resolve("target")
+                .resolve(Files.readAllLines(tree.resolve("target/ready")).getFirst());
         assertThat(app.resolve("plumeline.aot")).isNotEmptyFile();
         assertThat(app.resolve("papers.aot")).isNotEmptyFile();
     }

@@ -69,7 +69,9 @@ final class MainTest {
             assertThat(names.add(command.usage().name()))
                     .as(command.usage().name())
                     .isTrue();
-            assertThat(command.rehearsals()).as("rehearsals of %s", command.usage().name()).isNotEmpty();
+            assertThat(command.rehearsals())
+                    .as("rehearsals of %s", command.usage().name())
+                    .isNotEmpty();
         }
     }
 

@@ -1,0 +1,98 @@
+package plumeline.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.ask.Question;
+import plumeline.ask.Questions;
+import plumeline.text.Problem;
+
+/// `ask`: lists the questions; `ask NAME FILE` answers one; `ask NAME --example` prints an input that runs as it is.
+final class AskCommand implements Command {
+    @Override
+    public Usage usage() {
+        return new Usage(
+                "ask",
+                "Answers one question; alone, lists the questions.",
+                "[NAME [FILE]]",
+                0,
+                2,
+                List.of(
+                        Usage.flag("--example", "Prints a filled example that runs as it is."),
+                        Usage.flag("--json", "Prints the answer as JSON.")));
+    }
+
+    @Override
+    public Outcome run(Arguments given, Console console) throws Refusal, IOException {
+        List<String> plain = given.plain();
+        if (plain.isEmpty()) {
+            if (given.has("--example")) {
+                throw new Refusal("--example needs the name of a question", "Type: plumeline ask NAME --example");
+            }
+            console.answer(list());
+            return Outcome.ANSWERED;
+        }
+        Question question = find(plain.getFirst());
+        if (given.has("--example")) {
+            if (plain.size() > 1 || given.has("--json")) {
+                throw new Refusal("--example prints the example and takes nothing else", "Leave the rest out.");
+            }
+            console.answer(question.example());
+            return Outcome.ANSWERED;
+        }
+        if (plain.size() < 2) {
+            throw new Refusal(
+                    "ask " + question.name() + " needs a FILE, or - for standard input",
+                    "Start from: plumeline ask " + question.name() + " --example");
+        }
+        return answer(question, PlainFile.read(plain.get(1), console), given.has("--json"), console);
+    }
+
+    private static Outcome answer(Question question, PlainFile.Content content, boolean asJson, Console console)
+            throws IOException {
+        return switch (question.answer(content.bytes().toArray(), content.name())) {
+            case plumeline.ask.Outcome.Answered answered -> {
+                console.answer(asJson ? answered.answer().toJson() : answered.toText());
+                yield Outcome.ANSWERED;
+            }
+            case plumeline.ask.Outcome.Refused(List<Problem> problems) -> {
+                problems.forEach(problem -> console.say(problem.toText()));
+                yield Outcome.REFUSED;
+            }
+        };
+    }
+
+    private static Question find(String name) throws Refusal {
+        var found = Questions.find(name);
+        if (found.isEmpty()) {
+            var names = Questions.listAll().stream().map(Question::name).toList();
+            throw new Refusal(
+                    "there is no question " + name + "; there are " + String.join(", ", names),
+                    Commands.attempt("plumeline ask ", name, names, "Type: plumeline ask"));
+        }
+        return found.get();
+    }
+
+    private static String list() {
+        var text = new StringBuilder();
+        for (Question question : Questions.listAll()) {
+            text.append(Commands.column(question.name(), 14))
+                    .append(question.asks())
+                    .append('\n');
+        }
+        return text.toString();
+    }
+
+    @Override
+    public List<Rehearsal> rehearsals() {
+        var rehearsals = new ArrayList<Rehearsal>();
+        rehearsals.add(new Rehearsal(List.of(), ""));
+        for (Question question : Questions.listAll()) {
+            String name = question.name();
+            rehearsals.add(new Rehearsal(List.of(name, "--example"), ""));
+            rehearsals.add(new Rehearsal(List.of(name, "-"), question.example()));
+            rehearsals.add(new Rehearsal(List.of(name, Rehearsal.FILE, "--json"), question.example()));
+        }
+        return rehearsals;
+    }
+}

@@ -1,0 +1,85 @@
+package plumeline.cli;
+
+import java.util.List;
+import plumeline.search.Leeway;
+import plumeline.solve.FilmAnswer;
+import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
+import plumeline.solve.WantAnswer;
+import plumeline.solve.Words;
+
+/// The findings on a film as plain text: a block a shot, its wants first, then its marks.
+final class FilmText {
+    private final StringBuilder text = new StringBuilder();
+    private final Words words;
+
+    private FilmText(Words words) {
+        this.words = words;
+    }
+
+    static String of(FilmAnswer answer) {
+        var film = answer.plan().film();
+        var written = new FilmText(new Words(film.papersOrDefault()));
+        String title = film.title().orElse("film");
+        written.text.append(title).append(": ").append(answer.verdict().word()).append('\n');
+        answer.shots().forEach(written::shot);
+        if (!answer.wants().isEmpty()) {
+            written.text.append("\nthe film\n");
+            written.wants(answer.wants());
+        }
+        return written.text.toString();
+    }
+
+    private void shot(ShotAnswer shot) {
+        text.append('\n').append(shot.shot()).append(": ").append(shot.verdict().word());
+        text.append('\n');
+        wants(shot.wants());
+        shot.marks().forEach(this::mark);
+        shot.notes().forEach(note -> text.append("  ").append(note).append('\n'));
+    }
+
+    private void wants(List<WantAnswer> wants) {
+        for (WantAnswer want : wants) {
+            text.append("  ").append(Commands.column(want.verdict().word(), 9)).append(want.want());
+            if (want.margin() instanceof WantAnswer.Margin.Of(double value, String unit)) {
+                text.append(": ").append(value < 0 ? "short by " : "").append(words.margin(value, unit));
+            }
+            text.append('\n');
+            want.attempts()
+                    .forEach(attempt ->
+                            text.append("             Try: ").append(attempt).append('\n'));
+        }
+    }
+
+    private void mark(MarkAnswer answer) {
+        switch (answer.setting()) {
+            case MarkAnswer.Setting.At at -> {
+                String value = words.value(answer.mark(), at.si());
+                text.append("  ").append(Commands.column(answer.mark().path(), 20));
+                text.append(Commands.column(value, 12))
+                        .append(Commands.column(at.origin().word(), 9));
+                text.append(leeway(answer)).append('\n');
+            }
+            case MarkAnswer.Setting.Open() -> {
+                text.append("  ").append(Commands.column(answer.mark().path(), 20));
+                text.append("free: nothing that is computed bears on it\n");
+            }
+        }
+    }
+
+    private String leeway(MarkAnswer answer) {
+        String minus = side(answer, answer.leeway().minus());
+        String plus = side(answer, answer.leeway().plus());
+        if (minus.equals(plus)) {
+            return minus.equals("any") ? "loose" : "± " + minus;
+        }
+        return "- " + minus + " / + " + plus;
+    }
+
+    private String side(MarkAnswer answer, Leeway.Side side) {
+        return switch (side) {
+            case Leeway.Side.Ends(double distance) -> words.difference(answer.mark(), distance);
+            case Leeway.Side.Endless() -> "any";
+        };
+    }
+}

@@ -1,0 +1,51 @@
+package plumeline.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import plumeline.plan.Plan;
+import plumeline.plan.PlanReading;
+import plumeline.plan.Plans;
+import plumeline.plan.Shot;
+
+/// What the commands that work on a plan have in common: reading it, telling its problems, finding a shot.
+final class PlanFile {
+    private PlanFile() {}
+
+    static PlanReading read(PlainFile.Content content) {
+        return Plans.read(content.bytes().toArray(), content.name());
+    }
+
+    /// Tells every problem of a plan on standard error, and that nothing was done.
+    static Outcome tellProblems(PlanReading reading, Console console) {
+        reading.problems().forEach(problem -> console.say(problem.toText()));
+        int count = reading.problems().size();
+        console.say(count == 1 ? "1 problem; nothing was solved" : count + " problems; nothing was solved");
+        return Outcome.REFUSED;
+    }
+
+    /// The shots to work on: the one that `--shot` names, else all.
+    static List<String> shots(Plan plan, Arguments given) throws Refusal {
+        List<String> names = plan.shots().stream().map(Shot::name).toList();
+        Optional<String> named = given.findValue("--shot");
+        if (named.isEmpty()) {
+            return names;
+        }
+        String name = named.get();
+        if (!names.contains(name)) {
+            throw new Refusal(
+                    "the plan has no shot " + name + "; it has " + String.join(", ", names),
+                    Commands.attempt("--shot ", name, names, "Leave --shot out."));
+        }
+        return List.of(name);
+    }
+
+    /// The plan that came with the program, for rehearsals and `demo`.
+    static String example() {
+        try (var in = PlanFile.class.getResourceAsStream("/plumeline/examples/fernhollow.yaml")) {
+            return in == null ? "" : new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package plumeline.cli;
+
+import java.io.IOException;
+import java.util.List;
+import plumeline.plan.PlanReading;
+import plumeline.solve.FilmAnswer;
+import plumeline.solve.FilmJson;
+import plumeline.solve.Solve;
+import plumeline.solve.Verdict;
+
+/// `solve PLAN`: sets the free marks of every shot and says how each want stands.
+final class SolveCommand implements Command {
+    @Override
+    public Usage usage() {
+        return new Usage(
+                "solve",
+                "Sets the free marks and says how each want stands.",
+                "PLAN",
+                1,
+                1,
+                List.of(
+                        Usage.flag("--json", "Prints the findings as JSON."),
+                        Usage.flag("--strict", "Ends with status 3 if a want fails or is unknown."),
+                        Usage.valued("--shot", "NAME", "Answers this shot only.")));
+    }
+
+    @Override
+    public Outcome run(Arguments given, Console console) throws Refusal, IOException {
+        PlanReading reading = PlanFile.read(PlainFile.read(given.plain().getFirst(), console));
+        if (reading.plan().isEmpty()) {
+            if (given.has("--json")) {
+                console.answer(FilmJson.ofProblems(reading.problems()) + "\n");
+            }
+            return PlanFile.tellProblems(reading, console);
+        }
+        var plan = reading.plan().get();
+        FilmAnswer answer = Solve.film(plan, PlanFile.shots(plan, given));
+        console.answer(given.has("--json") ? FilmJson.of(answer) + "\n" : FilmText.of(answer));
+        boolean stands = answer.verdict() == Verdict.HOLDS || answer.verdict() == Verdict.TIGHT;
+        return given.has("--strict") && !stands ? Outcome.NOT_HELD : Outcome.ANSWERED;
+    }
+
+    @Override
+    public List<Rehearsal> rehearsals() {
+        return List.of(
+                new Rehearsal(List.of(Rehearsal.FILE, "--shot", "plume"), PlanFile.example()),
+                new Rehearsal(List.of("-", "--json", "--shot", "plume"), PlanFile.example()));
+    }
+}
