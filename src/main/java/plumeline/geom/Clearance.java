@@ -1,5 +1,7 @@
 package plumeline.geom;
 
+import java.util.List;
+
 /// Signed distances in space: positive apart, negative minus the least way that parts them.
 public final class Clearance {
     private Clearance() {}
@@ -10,7 +12,7 @@ public final class Clearance {
     /// @param other another
     /// @return signed distance, metres
     public static double betweenMetres(Body one, Body other) {
-        throw new UnsupportedOperationException("being written");
+        return Convex.distanceMetres(Lump.of(one), Lump.of(other));
     }
 
     /// Gives the clearance of a body and a barrel.
@@ -19,7 +21,7 @@ public final class Clearance {
     /// @param barrel the barrel
     /// @return signed distance, metres
     public static double betweenMetres(Body body, Barrel barrel) {
-        throw new UnsupportedOperationException("being written");
+        return Convex.distanceMetres(Lump.of(body), List.of(Lump.of(barrel)));
     }
 
     /// Gives how far a body stays on the free side of a plane; exact.
@@ -28,7 +30,7 @@ public final class Clearance {
     /// @param plane the plane
     /// @return least signed distance, metres
     public static double aboveMetres(Body body, Plane plane) {
-        throw new UnsupportedOperationException("being written");
+        return above(Lump.of(body), plane);
     }
 
     /// Gives how far a barrel stays on the free side of a plane; exact.
@@ -37,7 +39,7 @@ public final class Clearance {
     /// @param plane the plane
     /// @return least signed distance, metres
     public static double aboveMetres(Barrel barrel, Plane plane) {
-        throw new UnsupportedOperationException("being written");
+        return above(List.of(Lump.of(barrel)), plane);
     }
 
     /// Gives the distance from a place to a body.
@@ -46,7 +48,7 @@ public final class Clearance {
     /// @param place a place, metres
     /// @return signed distance, metres, negative inside
     public static double toMetres(Body body, Vec place) {
-        throw new UnsupportedOperationException("being written");
+        return Convex.distanceMetres(Lump.of(body), List.of(Lump.of(place)));
     }
 
     /// Gives the smallest gap between a body and the walls of a room that holds it; exact.
@@ -55,6 +57,19 @@ public final class Clearance {
     /// @param room the room, such as a tank's inside
     /// @return smallest gap, metres, negative where the body goes through a wall
     public static double insideMetres(Body body, Bounds room) {
-        throw new UnsupportedOperationException("being written");
+        Bounds own = body.bounds();
+        Vec low = own.low().minus(room.low());
+        Vec high = room.high().minus(own.high());
+        double across = Math.min(Math.min(low.x(), high.x()), Math.min(low.y(), high.y()));
+        return Math.min(across, Math.min(low.z(), high.z()));
+    }
+
+    private static double above(List<Lump> lumps, Plane plane) {
+        Vec down = plane.normal().times(-1);
+        double least = Double.POSITIVE_INFINITY;
+        for (Lump lump : lumps) {
+            least = Math.min(least, plane.normal().dot(lump.farthest(down).minus(plane.through())));
+        }
+        return least;
     }
 }

@@ -5,6 +5,11 @@ package plumeline.geom;
 /// Open on purpose, not sealed: a view through a tank wall lives with the optics. Must be pure, continuous, and keep near
 /// things near; what is straight may come out slightly bent.
 public interface Projection {
+    /// Gives the lens point and where it looks.
+    ///
+    /// @return the aim
+    Aim aim();
+
     /// Gives where a place shows in the picture.
     ///
     /// @param place a place of depth over 0, table frame, metres

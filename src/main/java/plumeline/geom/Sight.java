@@ -1,5 +1,7 @@
 package plumeline.geom;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
@@ -8,6 +10,9 @@ import java.util.function.Function;
 /// Every function here needs the bodies it looks at wholly in front of the lens point: ask [#leastDepthMetres] first; a body
 /// that isn't is an `IllegalArgumentException`, never a `NaN`. Hiders that aren't wholly in front hide nothing.
 public final class Sight {
+    private static final int PUPIL_POINTS = 8;
+    private static final double[] NO_TOUCH = {};
+
     private Sight() {}
 
     /// Gives the least depth of any point of a body along the optical axis.
@@ -16,7 +21,11 @@ public final class Sight {
     /// @param body the body
     /// @return depth, metres; only a body with this over 0 can be looked at
     public static double leastDepthMetres(Projection projection, Body body) {
-        throw new UnsupportedOperationException("being written");
+        double least = Double.POSITIVE_INFINITY;
+        for (Seen part : Seen.of(projection, body)) {
+            least = Math.min(least, part.leastDepth());
+        }
+        return least;
     }
 
     /// Gives the edges of a body's outline.
@@ -25,7 +34,8 @@ public final class Sight {
     /// @param body the body, wholly in front
     /// @return the four edges
     public static Extent extent(Projection projection, Body body) {
-        throw new UnsupportedOperationException("being written");
+        List<Seen> parts = inFront(projection, body);
+        return new Extent(-reach(parts, -1, 0), reach(parts, 1, 0), -reach(parts, 0, -1), reach(parts, 0, 1));
     }
 
     /// Gives a body's outline as convex parts, to be united.
@@ -35,7 +45,11 @@ public final class Sight {
     /// @param steps corners round a whole ellipse, 8 or more
     /// @return one part a frustum, or one for a box
     public static List<Outline> outline(Projection projection, Body body, int steps) {
-        throw new UnsupportedOperationException("being written");
+        List<Outline> outlines = new ArrayList<>();
+        for (Seen part : inFront(projection, body)) {
+            outlines.add(Drawing.outline(Hull.of(part, steps)));
+        }
+        return outlines;
     }
 
     /// Unites convex parts for drawing.
@@ -43,7 +57,7 @@ public final class Sight {
     /// @param parts the parts, of one body or several
     /// @return the connected parts of the union
     public static List<Face> united(List<Outline> parts) {
-        throw new UnsupportedOperationException("being written");
+        return Drawing.united(parts);
     }
 
     /// Gives the lines that draw a body, split into seen and hidden runs.
@@ -54,7 +68,8 @@ public final class Sight {
     /// @param steps points round a whole rim, 8 or more
     /// @return the runs
     public static List<Edge> edges(Projection projection, Body body, List<Body> others, int steps) {
-        throw new UnsupportedOperationException("being written");
+        inFront(projection, body);
+        return Drawing.edges(projection, body, others, steps);
     }
 
     /// Gives by how much a body is hidden behind others.
@@ -64,7 +79,15 @@ public final class Sight {
     /// @param hiders what may hide it
     /// @return signed margins in picture lengths; times the depth of the hidden body's axis they are lengths there
     public static Sides hidden(Projection projection, Body hidden, List<Body> hiders) {
-        throw new UnsupportedOperationException("being written");
+        List<Seen> seen = inFront(projection, hidden);
+        double depth = projection.depth(hidden.middle());
+        List<Seen> before = new ArrayList<>();
+        for (Body hider : hiders) {
+            if (projection.depth(hider.middle()) < depth && leastDepthMetres(projection, hider) > 0) {
+                before.addAll(Seen.of(projection, hider));
+            }
+        }
+        return Hiding.of(seen, before);
     }
 
     /// Gives the worst of [#hidden] over the entrance pupil.
@@ -77,7 +100,14 @@ public final class Sight {
     /// @return side by side the worst margins
     public static Sides hiddenOverPupil(
             Aim aim, Function<Aim, Projection> view, Body hidden, List<Body> hiders, double pupilMetres) {
-        throw new UnsupportedOperationException("being written");
+        Sides worst = hidden(view.apply(aim), hidden, hiders);
+        for (int i = 0; i < PUPIL_POINTS && pupilMetres > 0; i++) {
+            double angle = 2 * Math.PI * i / PUPIL_POINTS;
+            Vec aside = aim.right().times(Math.cos(angle)).plus(aim.up().times(Math.sin(angle)));
+            Aim there = new Aim(aim.eye().plus(aside.times(pupilMetres / 2)), aim.turnRadians(), aim.tiltRadians());
+            worst = worst.worst(hidden(view.apply(there), hidden, hiders));
+        }
+        return worst;
     }
 
     /// Gives depths of a body along the optical axis.
@@ -86,7 +116,12 @@ public final class Sight {
     /// @param body the body, wholly in front
     /// @return nearest surface, deepest point of the outline, and middle
     public static Depths depths(Aim aim, Body body) {
-        throw new UnsupportedOperationException("being written");
+        List<Seen> parts = inFront(new Pinhole(aim), body);
+        double near = Double.POSITIVE_INFINITY;
+        for (Seen part : parts) {
+            near = Math.min(near, part.leastDepth());
+        }
+        return new Depths(near, Drawing.deepest(parts), aim.depthMetres(body.middle()));
     }
 
     /// Gives the clear space between neighbours, sorted from left to right by the middles of their outlines.
@@ -95,6 +130,37 @@ public final class Sight {
     /// @param bodies the bodies, each wholly in front
     /// @return one gap between each two neighbours
     public static List<Gap> gaps(Projection projection, List<Body> bodies) {
-        throw new UnsupportedOperationException("being written");
+        List<Extent> extents = new ArrayList<>(bodies.size());
+        List<Integer> order = new ArrayList<>(bodies.size());
+        for (Body body : bodies) {
+            order.add(extents.size());
+            extents.add(extent(projection, body));
+        }
+        order.sort(Comparator.comparingDouble(i -> extents.get(i).left() + extents.get(i).right()));
+        List<Gap> gaps = new ArrayList<>();
+        for (int i = 1; i < order.size(); i++) {
+            int left = order.get(i - 1);
+            int right = order.get(i);
+            gaps.add(new Gap(left, right, extents.get(right).left() - extents.get(left).right()));
+        }
+        return gaps;
+    }
+
+    private static double reach(List<Seen> parts, double ux, double uy) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Seen part : parts) {
+            most = Math.max(most, part.reach(ux, uy, NO_TOUCH));
+        }
+        return most;
+    }
+
+    private static List<Seen> inFront(Projection projection, Body body) {
+        List<Seen> parts = Seen.of(projection, body);
+        for (Seen part : parts) {
+            if (!(part.leastDepth() > 0)) {
+                throw new IllegalArgumentException("a body isn't wholly in front of the lens point");
+            }
+        }
+        return parts;
     }
 }

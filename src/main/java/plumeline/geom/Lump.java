@@ -1,0 +1,130 @@
+package plumeline.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/// A convex part of a body in space: the hull of two discs on one axis, or the eight corners of a box.
+///
+/// Reach in a direction d is max over the part of `d·p`: for a disc `d·c + r |d − (d·a) a|`, a being its axis.
+sealed interface Lump {
+    /// A frustum.
+    record Frustum(Vec low, double lowRadius, Vec high, double highRadius, Vec axis) implements Lump {
+        @Override
+        public Vec farthest(Vec way) {
+            double along = way.dot(axis);
+            double fx = way.x() - along * axis.x();
+            double fy = way.y() - along * axis.y();
+            double fz = way.z() - along * axis.z();
+            double flat = Math.sqrt(fx * fx + fy * fy + fz * fz);
+            double lowReach = way.dot(low) + flat * lowRadius;
+            double highReach = way.dot(high) + flat * highRadius;
+            Vec centre = lowReach >= highReach ? low : high;
+            double radius = lowReach >= highReach ? lowRadius : highRadius;
+            return flat > 0
+                    ? new Vec(
+                            centre.x() + radius * fx / flat,
+                            centre.y() + radius * fy / flat,
+                            centre.z() + radius * fz / flat)
+                    : centre;
+        }
+
+        @Override
+        public Vec middle() {
+            return low.plus(high).times(0.5);
+        }
+
+        @Override
+        public double radius() {
+            return Math.hypot(low.distanceMetres(high) / 2, Math.max(lowRadius, highRadius));
+        }
+    }
+
+    /// A box's corners, or any few points.
+    record Corners(List<Vec> points) implements Lump {
+        @Override
+        public Vec farthest(Vec way) {
+            Vec best = points.getFirst();
+            double reach = way.dot(best);
+            for (int i = 1; i < points.size(); i++) {
+                double there = way.dot(points.get(i));
+                if (there > reach) {
+                    reach = there;
+                    best = points.get(i);
+                }
+            }
+            return best;
+        }
+
+        @Override
+        public Vec middle() {
+            Vec sum = Vec.ZERO;
+            for (Vec point : points) {
+                sum = sum.plus(point);
+            }
+            return sum.times(1.0 / points.size());
+        }
+
+        @Override
+        public double radius() {
+            Vec middle = middle();
+            double most = 0;
+            for (Vec point : points) {
+                most = Math.max(most, point.distanceMetres(middle));
+            }
+            return most;
+        }
+    }
+
+    /// The point of the part that lies farthest in a direction.
+    Vec farthest(Vec way);
+
+    /// The middle of a sphere that holds the part.
+    Vec middle();
+
+    /// The radius of that sphere, metres.
+    double radius();
+
+    static List<Lump> of(Body body) {
+        List<Lump> lumps = new ArrayList<>();
+        switch (body.solid()) {
+            case Solid.Revolved revolved -> {
+                Vec axis = body.axis();
+                List<Station> stations = revolved.stations();
+                for (int i = 1; i < stations.size(); i++) {
+                    Station low = stations.get(i - 1);
+                    Station high = stations.get(i);
+                    if (high.heightMetres() > low.heightMetres()) {
+                        lumps.add(new Frustum(
+                                body.place(new Vec(0, 0, low.heightMetres())),
+                                low.radiusMetres(),
+                                body.place(new Vec(0, 0, high.heightMetres())),
+                                high.radiusMetres(),
+                                axis));
+                    }
+                }
+            }
+            case Solid.Box box -> lumps.add(new Corners(corners(body, box)));
+        }
+        return lumps;
+    }
+
+    static Lump of(Barrel barrel) {
+        Vec axis = barrel.to().minus(barrel.from()).unit();
+        return new Frustum(barrel.from(), barrel.fromRadiusMetres(), barrel.to(), barrel.toRadiusMetres(), axis);
+    }
+
+    static Lump of(Vec place) {
+        return new Corners(List.of(place));
+    }
+
+    private static List<Vec> corners(Body body, Solid.Box box) {
+        List<Vec> corners = new ArrayList<>(8);
+        for (int i = 0; i < 8; i++) {
+            corners.add(body.place(new Vec(
+                    ((i & 1) == 0 ? -0.5 : 0.5) * box.widthMetres(),
+                    ((i & 2) == 0 ? -0.5 : 0.5) * box.depthMetres(),
+                    (i & 4) == 0 ? 0 : box.heightMetres())));
+        }
+        return corners;
+    }
+}

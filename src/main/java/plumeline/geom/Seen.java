@@ -1,0 +1,107 @@
+package plumeline.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/// A convex part of a body as it shows in the picture: how far it reaches in each picture direction, and where it touches
+/// there.
+///
+/// In a pinhole picture a disc's reach in direction u is the larger root t of
+/// `(u·c − t c₃)² = (u·p − t p₃)² + (u·q − t q₃)²`, c being its middle and p, q two radii at right angles in the camera's
+/// frame: the line `u·X = t` touches its ellipse. Through a tank's wall rings of points are seen one by one and the
+/// farthest is refined between its neighbours.
+///
+/// **Source:** own derivation; the tangent of a conic as a double root.
+sealed interface Seen permits Seen.Plain, Seen.Points, Bent {
+    /// Room for the answer of [#touch]: picture x, y, and depth in metres.
+    int TOUCH_SIZE = 3;
+
+    /// How far the part reaches in a picture direction; writes the touching point where `touch` has room.
+    double reach(double ux, double uy, double[] touch);
+
+    /// Least depth of the part, metres.
+    double leastDepth();
+
+    static List<Seen> of(Projection projection, Body body) {
+        List<Seen> parts = new ArrayList<>();
+        for (Lump lump : Lump.of(body)) {
+            parts.add(projection instanceof Pinhole(Aim aim) ? plain(aim, lump) : new Bent(projection, lump));
+        }
+        return parts;
+    }
+
+    private static Seen plain(Aim aim, Lump lump) {
+        return switch (lump) {
+            case Lump.Frustum frustum ->
+                new Plain(
+                        Disc.of(aim, frustum.low(), frustum.lowRadius(), frustum.axis()),
+                        Disc.of(aim, frustum.high(), frustum.highRadius(), frustum.axis()));
+            case Lump.Corners corners -> new Points(aim, corners.points());
+        };
+    }
+
+    /// A frustum in a pinhole picture.
+    record Plain(Disc low, Disc high) implements Seen {
+        @Override
+        public double reach(double ux, double uy, double[] touch) {
+            double lowReach = low.reach(ux, uy);
+            double highReach = high.reach(ux, uy);
+            if (touch.length > 0) {
+                (lowReach >= highReach ? low : high).touch(ux, uy, Math.max(lowReach, highReach), touch);
+            }
+            return Math.max(lowReach, highReach);
+        }
+
+        @Override
+        public double leastDepth() {
+            return Math.min(low.leastDepth(), high.leastDepth());
+        }
+    }
+
+    /// A few points in a pinhole picture.
+    final class Points implements Seen {
+        private final double[] x;
+        private final double[] y;
+        private final double[] depth;
+
+        Points(Aim aim, List<Vec> places) {
+            x = new double[places.size()];
+            y = new double[x.length];
+            depth = new double[x.length];
+            for (int i = 0; i < x.length; i++) {
+                Vec way = places.get(i).minus(aim.eye());
+                depth[i] = aim.forward().dot(way);
+                x[i] = aim.right().dot(way) / depth[i];
+                y[i] = aim.up().dot(way) / depth[i];
+            }
+        }
+
+        @Override
+        public double reach(double ux, double uy, double[] touch) {
+            int best = 0;
+            double reach = Double.NEGATIVE_INFINITY;
+            for (int i = 0; i < x.length; i++) {
+                double there = ux * x[i] + uy * y[i];
+                if (there > reach) {
+                    reach = there;
+                    best = i;
+                }
+            }
+            if (touch.length > 0) {
+                touch[0] = x[best];
+                touch[1] = y[best];
+                touch[2] = depth[best];
+            }
+            return reach;
+        }
+
+        @Override
+        public double leastDepth() {
+            double least = Double.POSITIVE_INFINITY;
+            for (double metres : depth) {
+                least = Math.min(least, metres);
+            }
+            return least;
+        }
+    }
+}
