@@ -1,5 +1,7 @@
 package plumeline.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +45,10 @@ final class PlanFile {
     /// The plan that came with the program, for rehearsals and `demo`.
     static String example() {
         try (var in = PlanFile.class.getResourceAsStream("/plumeline/examples/fernhollow.yaml")) {
-            return in == null ? "" : new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+            if (in == null) {
+                throw new IllegalStateException("the example was not packed with the program");
+            }
+            return new String(in.readAllBytes(), UTF_8);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
