@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Quantity;
+import plumeline.text.Node;
 import plumeline.text.Problem;
 
 final class PlansTest {
@@ -266,5 +267,40 @@ final class PlansTest {
         assertThat(camera.findIso()).isEmpty();
         assertThat(camera.pupilRatioOrDefault()).isEqualTo(1);
         assertThat(Texts.plan(Texts.SMALL).film().papers()).isEmpty();
+    }
+
+    @Test
+    void example_asJson_readsTheSame() {
+        var plan = Texts.example();
+        var json = Texts.plan(json(plan.source().root()));
+        assertThat(json.shots()).hasSameSizeAs(plan.shots());
+        for (int i = 0; i < plan.shots().size(); i++) {
+            assertThat(marks(json.shots().get(i))).isEqualTo(marks(plan.shots().get(i)));
+        }
+    }
+
+    private static List<String> marks(Shot shot) {
+        return shot.marks().stream()
+                .map(m -> m.path() + " " + m.kind() + " " + m.error() + " "
+                        + (m instanceof Mark.Fixed f
+                                ? f.quantity().toText()
+                                : m.getClass().getSimpleName()))
+                .toList();
+    }
+
+    private static String json(Node node) {
+        return switch (node) {
+            case Node.Scalar s -> s.text().matches("[0-9.]+") ? s.text() : "\"" + s.text() + "\"";
+            case Node.Sequence s ->
+                "[" + String.join(", ", s.items().stream().map(PlansTest::json).toList()) + "]";
+            case Node.Mapping m ->
+                "{"
+                        + String.join(
+                                ",\n",
+                                m.entries().stream()
+                                        .map(e -> "\"" + e.key() + "\": " + json(e.value()))
+                                        .toList())
+                        + "}";
+        };
     }
 }
