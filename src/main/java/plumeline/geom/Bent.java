@@ -7,6 +7,8 @@ import java.util.List;
 final class Bent implements Seen {
     private static final int ROUND = 48;
     private static final int RINGS = 5;
+    /// An ellipse fits if no point is farther off, picture length.
+    private static final double FITS = 5e-7;
 
     private final double[][] x;
     private final double[][] y;
@@ -131,6 +133,32 @@ final class Bent implements Seen {
         double b = ring[at];
         double c = ring[(at + 1) % n];
         return b + shift * (c - a) / 2 + shift * shift * (a - 2 * b + c) / 2;
+    }
+
+    /// The part as the hull of its end rings' ellipses where these and the straight sides between them fit, else as a
+    /// polygon.
+    Shade shade() {
+        int lastRing = x.length - 1;
+        if (lastRing > 0) {
+            Fit low = Fit.of(x[0], y[0]);
+            Fit high = Fit.of(x[lastRing], y[lastRing]);
+            if (low.off < FITS && high.off < FITS) {
+                Shade shade = Shade.hull(low.ellipse, high.ellipse);
+                if (fits(shade)) {
+                    return shade;
+                }
+            }
+        }
+        return Shades.polygon(this);
+    }
+
+    private boolean fits(Shade shade) {
+        for (Shade.Node node : shade.nodes) {
+            if (Math.abs(reach(node.ux(), node.uy(), new double[0]) - node.reach()) > FITS) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override

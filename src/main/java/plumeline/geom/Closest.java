@@ -106,7 +106,8 @@ final class Closest {
         return weights;
     }
 
-    private static boolean eliminate(double[][] matrix) {
+    /// Solves linear equations in place, the right sides in the last column; false where they have no single answer.
+    static boolean eliminate(double[][] matrix) {
         int n = matrix.length;
         for (int i = 0; i < n; i++) {
             int pivot = i;

@@ -16,6 +16,10 @@ record Disc(
                 up.dot(q), forward.dot(q));
     }
 
+    double radius() {
+        return Math.sqrt(px * px + py * py + pz * pz);
+    }
+
     double leastDepth() {
         return cz - Math.sqrt(pz * pz + qz * qz);
     }

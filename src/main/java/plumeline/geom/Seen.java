@@ -95,6 +95,10 @@ sealed interface Seen permits Seen.Plain, Seen.Points, Bent {
             return reach;
         }
 
+        Shade shade() {
+            return Shade.polygon(x, y);
+        }
+
         @Override
         public double leastDepth() {
             double least = Double.POSITIVE_INFINITY;

@@ -1,0 +1,23 @@
+package plumeline.geom;
+
+/// Which of two bodies can hide which.
+///
+/// Where a plane parts both and the eye is on one body's side of it, only that body can hide the other. Looked for across the
+/// way between both middles, level and straight, and level planes. Where none of these parts them, or the eye is in the gap
+/// between (then neither hides the other), the nearer middle counts as before.
+final class Order {
+    private Order() {}
+
+    static boolean isBefore(Vec eye, Body one, Body other) {
+        Vec way = other.middle().minus(one.middle());
+        for (Vec across : new Vec[] {new Vec(way.x(), way.y(), 0), way, new Vec(0, 0, way.z())}) {
+            double end = Convex.reach(one, across.x(), across.y(), across.z());
+            double start = -Convex.reach(other, -across.x(), -across.y(), -across.z());
+            double at = across.dot(eye);
+            if (end < start && (at <= end || at >= start)) {
+                return at <= end;
+            }
+        }
+        return eye.distanceMetres(one.middle()) < eye.distanceMetres(other.middle());
+    }
+}
