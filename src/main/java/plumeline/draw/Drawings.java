@@ -1,0 +1,48 @@
+package plumeline.draw;
+
+import java.util.List;
+import plumeline.plan.Delivery;
+import plumeline.plan.Plan;
+import plumeline.solve.ShotAnswer;
+
+/// The drawings of a solved shot. A shot with passes is drawn as its first one.
+public final class Drawings {
+    private Drawings() {}
+
+    /// Draws what the camera sees.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @param moment the instant
+    /// @return line art with every delivery's frame
+    public static Drawing cameraView(Plan plan, ShotAnswer shot, Moment moment) {
+        return CameraView.of(plan, shot, moment);
+    }
+
+    /// Says by which line a delivery's frame is told in camera views.
+    ///
+    /// @param plan the plan
+    /// @param delivery one of its deliveries
+    /// @return such as `long dashes`
+    public static String frameWords(Plan plan, Delivery delivery) {
+        return CameraView.frameWords(plan, delivery);
+    }
+
+    /// Draws the set from straight above, to scale.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @return the plan from above, with level distances between marks and leeway boxes
+    public static Drawing planFromAbove(Plan plan, ShotAnswer shot) {
+        return PlanFromAbove.of(plan, shot);
+    }
+
+    /// Draws the leeway of tape marks at full size.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @return one drawing, or none where every tape mark has more room than a box shows
+    public static List<Drawing> leewayBoxes(Plan plan, ShotAnswer shot) {
+        return LeewayBoxes.of(plan.film().papersOrDefault(), shot);
+    }
+}

@@ -1,0 +1,31 @@
+package plumeline.draw;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
+
+/// The answers on a shot's marks by their paths.
+final class MarkBook {
+    private final Map<String, MarkAnswer> byPath = new HashMap<>();
+
+    MarkBook(ShotAnswer shot) {
+        shot.marks().forEach(answer -> byPath.put(answer.mark().path(), answer));
+    }
+
+    Optional<MarkAnswer> find(String path) {
+        return Optional.ofNullable(byPath.get(path));
+    }
+
+    /// Whether something has its place on the table: neither x nor y is still to be found.
+    boolean isPlaced(String name) {
+        return !isOpen(name + ".x") && !isOpen(name + ".y");
+    }
+
+    private boolean isOpen(String path) {
+        return find(path)
+                .filter(answer -> answer.setting() instanceof MarkAnswer.Setting.Open)
+                .isPresent();
+    }
+}

@@ -1,0 +1,50 @@
+package plumeline.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/// The sheet of one drawing under construction: groups by id, then labels on top.
+final class Page {
+    private final String id;
+    private final String title;
+    private final List<Markup> under = new ArrayList<>();
+    private final List<Markup> over = new ArrayList<>();
+
+    Page(String id, String title) {
+        this.id = id;
+        this.title = title;
+    }
+
+    String id(String part) {
+        return id + "." + part;
+    }
+
+    /// Opens a group of the drawing that shows one mark, thing, lamp, want or delivery.
+    Markup group(String part) {
+        Markup group = Markup.of("g").with("id", id(part));
+        under.add(group);
+        return group;
+    }
+
+    void letter(List<Markup> labels) {
+        over.addAll(labels);
+    }
+
+    Drawing finish(double width, double height) {
+        int across = (int) Math.ceil(width);
+        int down = (int) Math.ceil(height);
+        Markup svg = Markup.of("svg")
+                .with("xmlns", "http://www.w3.org/2000/svg")
+                .with("id", id)
+                .with("role", "img")
+                .with("aria-label", title)
+                .with("width", across)
+                .with("height", down)
+                .with("viewBox", "0 0 " + across + " " + down)
+                .with("font-family", "'DejaVu Sans Condensed', 'Arial Narrow', Arial, sans-serif")
+                .with("font-size", Lettering.SIZE)
+                .with("fill", "#000");
+        svg.add(Markup.of("title", title)).add(under).add(over);
+        return new Drawing(id, title, across, down, svg);
+    }
+}

@@ -1,0 +1,36 @@
+package plumeline.draw;
+
+import java.util.List;
+import plumeline.geom.Vec;
+
+/// From the table to the page, seen from above: x to the right, y (away from the camera) up the page.
+///
+/// @param sheet the part of the page that shows the table
+/// @param left table x at its left edge, metres
+/// @param far table y at its upper edge, metres
+/// @param pixelsPerMetre the scale
+record PlanScale(Box sheet, double left, double far, double pixelsPerMetre) {
+    /// Fits places onto a sheet of a width, as tall as needed and no taller than a limit, with a margin for labels.
+    static PlanScale fitting(List<Vec> places, double width, double tallest, double margin) {
+        double minX = places.stream().mapToDouble(Vec::x).min().orElse(-0.1);
+        double maxX = places.stream().mapToDouble(Vec::x).max().orElse(0.1);
+        double minY = places.stream().mapToDouble(Vec::y).min().orElse(-0.1);
+        double maxY = places.stream().mapToDouble(Vec::y).max().orElse(0.1);
+        double across = Math.max(maxX - minX, 0.05);
+        double down = Math.max(maxY - minY, 0.05);
+        double scale = Math.min((width - 2 * margin) / across, (tallest - 2 * margin) / down);
+        double height = Math.max(down * scale + 2 * margin, 300);
+        double left = (minX + maxX) / 2 - width / 2 / scale;
+        double far = (minY + maxY) / 2 + height / 2 / scale;
+        return new PlanScale(new Box(0, 0, width, height), left, far, scale);
+    }
+
+    Spot spot(Vec place) {
+        return new Spot(
+                sheet.left() + (place.x() - left) * pixelsPerMetre, sheet.top() + (far - place.y()) * pixelsPerMetre);
+    }
+
+    List<Spot> spots(List<Vec> places) {
+        return places.stream().map(this::spot).toList();
+    }
+}

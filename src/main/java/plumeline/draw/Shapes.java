@@ -1,0 +1,102 @@
+package plumeline.draw;
+
+import java.util.List;
+
+/// Small builders of shapes.
+final class Shapes {
+    private Shapes() {}
+
+    static Markup line(Pen pen, Stretch line) {
+        return pen.on(Markup.of("line")
+                .with("x1", line.from().x())
+                .with("y1", line.from().y())
+                .with("x2", line.to().x())
+                .with("y2", line.to().y()));
+    }
+
+    static Markup line(Pen pen, Spot from, Spot to) {
+        return line(pen, new Stretch(from, to));
+    }
+
+    static Markup box(Pen pen, Box box) {
+        return pen.on(Markup.of("rect")
+                .with("x", box.left())
+                .with("y", box.top())
+                .with("width", box.width())
+                .with("height", box.height()));
+    }
+
+    static Markup run(Pen pen, List<Spot> spots) {
+        return pen.on(Markup.of("path").with("d", way(spots).toString()))
+                .with("stroke-linejoin", "round")
+                .with("stroke-linecap", "round");
+    }
+
+    static Markup closed(Pen pen, List<Spot> spots) {
+        return pen.on(Markup.of("path").with("d", way(spots).append('Z').toString()))
+                .with("stroke-linejoin", "round");
+    }
+
+    private static StringBuilder way(List<Spot> spots) {
+        StringBuilder way = new StringBuilder();
+        for (int i = 0; i < spots.size(); i++) {
+            way.append(i == 0 ? 'M' : 'L')
+                    .append(Markup.number(spots.get(i).x()))
+                    .append(' ')
+                    .append(Markup.number(spots.get(i).y()));
+        }
+        return way;
+    }
+
+    static Markup dot(Spot spot, double radius) {
+        return Markup.of("circle")
+                .with("cx", spot.x())
+                .with("cy", spot.y())
+                .with("r", radius)
+                .with("fill", "#000");
+    }
+
+    /// A short stroke across the end of a dimension line.
+    static Markup tick(Spot at, Spot other) {
+        double length = Math.max(at.distance(other), 1e-9);
+        double ux = (other.x() - at.x()) / length;
+        double uy = (other.y() - at.y()) / length;
+        double a = 4.5;
+        return line(Pen.EDGE, at.plus((ux - uy) * a, (uy + ux) * a), at.plus((uy - ux) * a, (-uy - ux) * a));
+    }
+
+    /// An arrow head at the second spot.
+    static Markup arrow(Spot from, Spot to) {
+        double length = Math.max(from.distance(to), 1e-9);
+        double ux = (to.x() - from.x()) / length;
+        double uy = (to.y() - from.y()) / length;
+        return run(
+                Pen.OUTLINE,
+                List.of(
+                        to.plus(-9 * ux - 5 * uy, -9 * uy + 5 * ux), to, to.plus(-9 * ux + 5 * uy, -9 * uy - 5 * ux)));
+    }
+
+    /// Slanting lines across a rectangle.
+    static Markup hatch(Box box, double step) {
+        StringBuilder way = new StringBuilder();
+        for (double c = Math.ceil((box.left() + box.top()) / step) * step; c < box.right() + box.bottom(); c += step) {
+            double x1 = Math.max(box.left(), c - box.bottom());
+            double x2 = Math.min(box.right(), c - box.top());
+            if (x2 > x1) {
+                way.append('M')
+                        .append(Markup.number(x1))
+                        .append(' ')
+                        .append(Markup.number(c - x1))
+                        .append('L')
+                        .append(Markup.number(x2))
+                        .append(' ')
+                        .append(Markup.number(c - x2));
+            }
+        }
+        return Markup.of("path")
+                .with("d", way.isEmpty() ? "M0 0" : way.toString())
+                .with("fill", "none")
+                .with("stroke", "#000")
+                .with("stroke-width", 0.4);
+    }
+}

@@ -1,0 +1,173 @@
+package plumeline.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.geom.Body;
+import plumeline.geom.Edge;
+import plumeline.geom.Face;
+import plumeline.geom.Point;
+import plumeline.geom.Projection;
+import plumeline.geom.Sight;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+
+/// The lines of bodies in the picture: outlines as unions and rims within them, split into what is seen and what stands behind
+/// something opaque.
+final class Silhouettes {
+    private static final int STEPS = 48;
+
+    /// A rim is drawn where the profile turns by this much or more; a smoothly curved bottle has none.
+    private static final double LEAST_TURN_RADIANS = Math.toRadians(18);
+
+    /// A body as the picture sees it.
+    ///
+    /// @param name its name
+    /// @param body the body
+    /// @param isOpaque whether it hides what stands behind
+    record Subject(String name, Body body, boolean isOpaque) {}
+
+    /// A run of a line.
+    ///
+    /// @param points its points
+    /// @param isSeen whether it is in view
+    record Run(List<Point> points, boolean isSeen) {
+        Run {
+            points = List.copyOf(points);
+        }
+    }
+
+    /// A body's lines.
+    ///
+    /// @param name the body's name
+    /// @param outline runs of its outline
+    /// @param rims runs of its rims and edges that are in view
+    record Drawn(String name, List<Run> outline, List<Run> rims) {
+        Drawn {
+            outline = List.copyOf(outline);
+            rims = List.copyOf(rims);
+        }
+
+        boolean isSeen() {
+            return outline.stream().anyMatch(Run::isSeen);
+        }
+    }
+
+    private record Flat(Subject subject, double depth, List<Face> faces) {}
+
+    private final Projection projection;
+    private final double fineness;
+    private final List<Flat> flats = new ArrayList<>();
+
+    /// @param fineness longest straight piece that is judged as one, tangent
+    Silhouettes(Projection projection, List<Subject> subjects, double fineness) {
+        this.projection = projection;
+        this.fineness = fineness;
+        for (Subject subject : subjects) {
+            if (Sight.leastDepthMetres(projection, subject.body()) > 0) {
+                List<Face> faces = Sight.united(Sight.outline(projection, subject.body(), STEPS));
+                flats.add(new Flat(subject, projection.depth(subject.body().middle()), faces));
+            }
+        }
+    }
+
+    /// Draws every body that is in front of the lens, farthest first.
+    List<Drawn> draw() {
+        List<Flat> order = new ArrayList<>(flats);
+        order.sort((a, b) -> Double.compare(b.depth(), a.depth()));
+        return order.stream().map(this::draw).toList();
+    }
+
+    private Drawn draw(Flat flat) {
+        List<Flat> before = flats.stream()
+                .filter(other -> other != flat && other.depth() < flat.depth() && other.subject().isOpaque())
+                .toList();
+        List<Run> outline = new ArrayList<>();
+        for (Face face : flat.faces()) {
+            outline.addAll(split(face.shell(), before));
+            face.holes().forEach(hole -> outline.addAll(split(hole, before)));
+        }
+        List<Body> hiders = before.stream().map(other -> other.subject().body()).toList();
+        List<Run> rims = Sight.edges(projection, plainer(flat.subject().body()), hiders, STEPS).stream()
+                .filter(edge -> edge.showing() == Edge.Showing.SEEN)
+                .map(edge -> new Run(edge.points(), true))
+                .toList();
+        return new Drawn(flat.subject().name(), outline, rims);
+    }
+
+    private List<Run> split(List<Point> ring, List<Flat> before) {
+        List<Run> runs = new ArrayList<>();
+        List<Point> points = new ArrayList<>(List.of(ring.getFirst()));
+        boolean seen = true;
+        for (int i = 0; i < ring.size(); i++) {
+            Point from = ring.get(i);
+            Point to = ring.get((i + 1) % ring.size());
+            int pieces = (int) Math.clamp(Math.ceil(Math.hypot(to.x() - from.x(), to.y() - from.y()) / fineness), 1, 400);
+            for (int k = 0; k < pieces; k++) {
+                boolean here = !isCovered(between(from, to, (k + 0.5) / pieces), before);
+                if (points.size() > 1 && here != seen) {
+                    runs.add(new Run(points, seen));
+                    points = new ArrayList<>(List.of(points.getLast()));
+                }
+                seen = here;
+                points.add(between(from, to, (k + 1.0) / pieces));
+            }
+        }
+        runs.add(new Run(points, seen));
+        return runs;
+    }
+
+    private static Point between(Point from, Point to, double share) {
+        return new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
+    }
+
+    private static boolean isCovered(Point point, List<Flat> before) {
+        return before.stream().flatMap(flat -> flat.faces().stream()).anyMatch(face -> isInside(point, face));
+    }
+
+    static boolean isInside(Point point, Face face) {
+        return isInside(point, face.shell()) && face.holes().stream().noneMatch(hole -> isInside(point, hole));
+    }
+
+    private static boolean isInside(Point point, List<Point> ring) {
+        boolean inside = false;
+        for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+            Point a = ring.get(i);
+            Point b = ring.get(j);
+            if (a.y() > point.y() != b.y() > point.y()
+                    && point.x() < (b.x() - a.x()) * (point.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
+    /// The same body without the rims of a smooth profile.
+    private static Body plainer(Body body) {
+        return switch (body.solid()) {
+            case Solid.Box _ -> body;
+            case Solid.Revolved(List<Station> stations) -> {
+                List<Station> kept = new ArrayList<>(List.of(stations.getFirst()));
+                for (int i = 1; i < stations.size() - 1; i++) {
+                    if (turn(stations.get(i - 1), stations.get(i), stations.get(i + 1)) >= LEAST_TURN_RADIANS) {
+                        kept.add(stations.get(i));
+                    }
+                }
+                kept.add(stations.getLast());
+                yield body.solid() instanceof Solid.Revolved && kept.size() < stations.size() && spans(kept)
+                        ? new Body(new Solid.Revolved(kept), body.pose())
+                        : body;
+            }
+        };
+    }
+
+    private static boolean spans(List<Station> stations) {
+        return stations.getLast().heightMetres() > 0
+                && stations.stream().anyMatch(station -> station.radiusMetres() > 0);
+    }
+
+    private static double turn(Station a, Station b, Station c) {
+        double before = Math.atan2(b.radiusMetres() - a.radiusMetres(), b.heightMetres() - a.heightMetres());
+        double after = Math.atan2(c.radiusMetres() - b.radiusMetres(), c.heightMetres() - b.heightMetres());
+        return Math.abs(after - before);
+    }
+}

@@ -1,0 +1,38 @@
+package plumeline.sheet;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/// What is bundled for papers: the lettering and the style sheet. The only class of this room that loads anything.
+final class Bundled {
+    /// The family name that the style sheet uses for the bundled lettering.
+    static final String FAMILY = "Plumeline Lettering";
+
+    private Bundled() {}
+
+    static InputStream regular() {
+        return new ByteArrayInputStream(bytes("DejaVuSansCondensed.ttf"));
+    }
+
+    static InputStream bold() {
+        return new ByteArrayInputStream(bytes("DejaVuSansCondensed-Bold.ttf"));
+    }
+
+    static String styleSheet() {
+        return new String(bytes("papers.css"), StandardCharsets.UTF_8);
+    }
+
+    private static byte[] bytes(String name) {
+        try (InputStream in = Bundled.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " isn't bundled");
+            }
+            return in.readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import plumeline.draw.Markup;
+import plumeline.plan.Delivery;
+import plumeline.plan.Plan;
+import plumeline.quantity.PaperUnit;
+import plumeline.solve.FilmAnswer;
+import plumeline.solve.ShotAnswer;
+import plumeline.solve.Verdict;
+import plumeline.solve.WantAnswer;
+
+/// The whole page: running line, cover, a sheet a shot.
+final class FilmPage {
+    private final FilmAnswer film;
+    private final Plan plan;
+    private final String title;
+    private final String running;
+
+    private FilmPage(FilmAnswer film, Printed printed) {
+        this.film = film;
+        plan = film.plan();
+        title = plan.film().title().orElse("Untitled film");
+        running = title + " · plan revision " + Papers.revision(film) + " · printed " + printed.time();
+    }
+
+    static Markup of(FilmAnswer film, Printed printed) {
+        FilmPage page = new FilmPage(film, printed);
+        return Markup.of("html", page.head(), page.body())
+                .with("xmlns", "http://www.w3.org/1999/xhtml")
+                .with("lang", "en");
+    }
+
+    private Markup head() {
+        return Markup.of(
+                "head",
+                Markup.of("meta").with("charset", "UTF-8"),
+                Markup.of("title", title + ": shot sheets"),
+                Markup.of("meta").with("name", "viewport").with("content", "width=device-width, initial-scale=1"),
+                Markup.of("meta").with("name", "description").with("content", "Shot sheets of " + title),
+                Markup.of("meta").with("name", "subject").with("content", "Shot sheets of " + title),
+                Markup.style(Bundled.styleSheet()));
+    }
+
+    private Markup body() {
+        Markup body = Markup.of("body", Markup.of("p", running).with("class", "running"));
+        Markup main = Markup.of("main", cover());
+        Map<String, Integer> numbers = ShotPart.numbers(plan);
+        for (ShotAnswer shot : film.shots()) {
+            main.add(ShotPart.of(plan, shot, numbers.get(shot.shot())));
+        }
+        return body.add(main);
+    }
+
+    private Markup cover() {
+        Markup cover = Markup.of("section").with("class", "cover");
+        cover.add(Markup.of("h1", title).with("dir", "auto"));
+        cover.add(ShotPart.verdict(film.verdict().word(), summary()));
+        cover.add(Markup.of("h3", "Shots"), shots());
+        if (!plan.deliveries().isEmpty()) {
+            cover.add(Markup.of("h3", "To be delivered"), deliveries());
+        }
+        if (!film.wants().isEmpty()) {
+            cover.add(Markup.of("h3", "What must be true of the whole film"));
+            film.wants().forEach(want -> cover.add(ShotPart.want("film.want.", want)));
+        }
+        cover.add(Markup.of("h3", "How to read these sheets"), Rows.bullets(howTo()));
+        return cover;
+    }
+
+    private String summary() {
+        List<String> counts = new ArrayList<>();
+        for (Verdict verdict : Verdict.values()) {
+            long count = allWants().stream().filter(want -> want.verdict() == verdict).count();
+            if (count > 0) {
+                counts.add(count + (verdict == Verdict.UNKNOWN ? " unknown" : " " + phrase(verdict, count)));
+            }
+        }
+        return counts.isEmpty() ? "No want is written." : "Of the wants, " + String.join(", ", counts) + ".";
+    }
+
+    private static String phrase(Verdict verdict, long count) {
+        return switch (verdict) {
+            case FAILS -> count == 1 ? "fails" : "fail";
+            case UNKNOWN -> "unknown";
+            case TIGHT -> "tight";
+            case HOLDS -> count == 1 ? "holds" : "hold";
+        };
+    }
+
+    private List<WantAnswer> allWants() {
+        List<WantAnswer> all = new ArrayList<>(film.wants());
+        film.shots().forEach(shot -> all.addAll(shot.wants()));
+        return all;
+    }
+
+    private Markup shots() {
+        Map<String, Integer> numbers = ShotPart.numbers(plan);
+        Markup body = Markup.of("tbody");
+        for (ShotAnswer shot : film.shots()) {
+            body.add(Markup.of(
+                    "tr",
+                    Markup.of("td", Markup.of("a", numbers.get(shot.shot()) + ": " + shot.shot())
+                                    .with("href", "#shot." + shot.shot())
+                                    .with("title", "Sheet of shot " + shot.shot()))
+                            .with("class", "name"),
+                    Markup.of("td", ShotPart.length(shot.posed().stages().getFirst().stage())),
+                    Markup.of("td", Markup.of("span", shot.verdict().word())
+                            .with("class", "verdict " + shot.verdict().word()))));
+        }
+        return Markup.of("table", Rows.head(List.of("Shot", "Length", "Finding")), body);
+    }
+
+    private Markup deliveries() {
+        List<Rows.Pair> rows = new ArrayList<>();
+        for (Delivery delivery : plan.deliveries()) {
+            List<String> words = new ArrayList<>();
+            delivery.ratio().ifPresent(ratio -> words.add(ratio.across() + ":" + ratio.down()));
+            delivery.size().ifPresent(size -> words.add(size.acrossPixels() + " × " + size.downPixels() + " px"));
+            delivery.length().ifPresent(length -> words.add(length.valueText()));
+            for (String key : List.of("loudness", "true_peak")) {
+                delivery.written().findQuantity(key).ifPresent(value -> words.add(
+                        key.replace('_', ' ').toLowerCase(Locale.ROOT) + " " + Rows.minus(value.valueText())));
+            }
+            if (delivery.isTextless()) {
+                words.add("a copy without titles");
+            }
+            rows.add(new Rows.Pair(delivery.name(), String.join(", ", words) + ShotPart.keepOut(delivery)));
+        }
+        return Rows.pairs(rows);
+    }
+
+    private List<String> howTo() {
+        boolean metric = plan.film().papersOrDefault() == PaperUnit.MILLIMETRES;
+        return List.of(
+                metric
+                        ? "Lengths are in whole mm, 0.1 mm on motor axes."
+                        : "Lengths are in inches and sixteenths, hundredths on motor axes.",
+                "From the zero mark: x to camera right, y away from the camera, z up from the table top. Turns count clockwise "
+                        + "seen from above.",
+                "Frames count on the screen, seconds on the table.",
+                "holds: true, and stays so when any one mark is off as a hand may leave it. tight: true, but would then fail. "
+                        + "fails: not true as the marks stand. unknown: a fact is missing.",
+                "Solved values were found for this plan; typical ones stand for yours until you measure.",
+                "Check the revision at the foot of each page against the plan before you build.");
+    }
+}

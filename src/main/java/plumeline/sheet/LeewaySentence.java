@@ -1,0 +1,109 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import plumeline.draw.LeewayText;
+import plumeline.plan.WantLine;
+import plumeline.search.Leeway;
+import plumeline.solve.MarkAnswer;
+
+/// A mark's leeway as a consequence: `±7 mm sideways, else a sliver shows.`
+final class LeewaySentence {
+    /// From so many placing errors on nobody need watch a side: it is loose.
+    private static final double LOOSE = 15;
+
+    private final LeewayText text;
+    private final Map<String, WantLine> wants;
+
+    LeewaySentence(LeewayText text, Map<String, WantLine> wants) {
+        this.text = text;
+        this.wants = Map.copyOf(wants);
+    }
+
+    String of(MarkAnswer answer) {
+        return switch (answer.setting()) {
+            case MarkAnswer.Setting.Open() -> "Not found yet: no want that is computed bears on it.";
+            case MarkAnswer.Setting.At at -> sides(answer, MarkWords.of(answer.mark(), at.si())) + tight(answer);
+        };
+    }
+
+    private String sides(MarkAnswer answer, MarkWords words) {
+        Leeway.Side minus = answer.leeway().minus();
+        Leeway.Side plus = answer.leeway().plus();
+        boolean minusLoose = isLoose(answer, minus);
+        boolean plusLoose = isLoose(answer, plus);
+        if (minusLoose && plusLoose) {
+            return capital(words.subject()) + " is loose" + figures(answer) + ".";
+        }
+        if (minusLoose) {
+            return one(answer, plus, words.plus(), answer.ends().plus()) + loose(answer, minus, words.minus());
+        }
+        if (plusLoose) {
+            return one(answer, minus, words.minus(), answer.ends().minus()) + loose(answer, plus, words.plus());
+        }
+        return bothEnd(answer, words);
+    }
+
+    private String bothEnd(MarkAnswer answer, MarkWords words) {
+        String minus = text.side(answer.mark(), answer.leeway().minus());
+        String plus = text.side(answer.mark(), answer.leeway().plus());
+        String elseMinus = consequence(answer.ends().minus());
+        String elsePlus = consequence(answer.ends().plus());
+        if (!elseMinus.equals(elsePlus)) {
+            return minus + " " + words.minus() + ", else " + elseMinus + "; " + plus + " " + words.plus() + ", else "
+                    + elsePlus + ".";
+        }
+        return minus.equals(plus)
+                ? "±" + minus + " " + words.both() + ", else " + elseMinus + "."
+                : minus + " " + words.minus() + ", " + plus + " " + words.plus() + ", else " + elseMinus + ".";
+    }
+
+    private String one(MarkAnswer answer, Leeway.Side side, String way, String want) {
+        return text.side(answer.mark(), side) + " " + way + ", else " + consequence(want) + ".";
+    }
+
+    private String loose(MarkAnswer answer, Leeway.Side side, String way) {
+        String figure = side instanceof Leeway.Side.Ends ? " (" + text.side(answer.mark(), side) + ")" : "";
+        return " " + capital(way) + " is loose" + figure + ".";
+    }
+
+    private String consequence(String id) {
+        WantLine line = wants.get(id);
+        return line == null ? "a want fails" : WantWords.consequence(line.word()) + " (" + id + ")";
+    }
+
+    private String figures(MarkAnswer answer) {
+        List<String> figures = new ArrayList<>();
+        if (answer.leeway().minus() instanceof Leeway.Side.Ends minus) {
+            figures.add("−" + text.side(answer.mark(), minus));
+        }
+        if (answer.leeway().plus() instanceof Leeway.Side.Ends plus) {
+            figures.add("+" + text.side(answer.mark(), plus));
+        }
+        return figures.isEmpty() ? "" : " (" + String.join(", ", figures) + ")";
+    }
+
+    private static boolean isLoose(MarkAnswer answer, Leeway.Side side) {
+        return side.distance() >= LOOSE * answer.placingErrorSi() && answer.placingErrorSi() > 0
+                || side instanceof Leeway.Side.Endless;
+    }
+
+    private String tight(MarkAnswer answer) {
+        if (answer.leeway().least() >= answer.placingErrorSi()) {
+            return "";
+        }
+        return " Tight: a hand places it to " + text.withUnit(answer.mark(), answer.placingErrorSi())
+                + ". Use a stop or a jig.";
+    }
+
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /// A text as a sentence: a capital first, a full stop last.
+    static String sentence(String words) {
+        return capital(words.endsWith(".") ? words : words + ".");
+    }
+}

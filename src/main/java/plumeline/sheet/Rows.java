@@ -1,0 +1,67 @@
+package plumeline.sheet;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import plumeline.draw.Markup;
+
+/// Tables and lists of the papers.
+final class Rows {
+    /// A figure with what belongs to it: a sign, a fraction, a unit, a bracket before it.
+    static final Pattern FIGURE = Pattern.compile("[(]?[−±+-]?(?<![\\w.:])\\d[\\d.]*(?:"
+            + "(?: \\d+/\\d+|/\\d+)?(?: (?:mm/s2|mm/s|mm|in/s2|in/s|in|deg/s|deg|%|s|fps|px|stops)(?![A-Za-z0-9/]))"
+            + "| \\d+/\\d+|/\\d+)");
+
+    private Rows() {}
+
+    /// A row of a table of two columns.
+    ///
+    /// @param name what it is
+    /// @param text its value in words
+    record Pair(String name, String text) {}
+
+    static Markup pairs(List<Pair> pairs) {
+        Markup body = Markup.of("tbody");
+        for (Pair pair : pairs) {
+            body.add(Markup.of("tr", cell("name", pair.name()), flowing(Markup.of("td"), pair.text())));
+        }
+        return Markup.of("table", body);
+    }
+
+    static Markup head(List<String> names) {
+        Markup row = Markup.of("tr");
+        names.forEach(name -> row.add(Markup.of("th", name).with("scope", "col")));
+        return Markup.of("thead", row);
+    }
+
+    static Markup cell(String kind, String text) {
+        return flowing(Markup.of("td"), text).with("class", kind);
+    }
+
+    /// Adds a text in which no figure is parted from its unit at a line's end.
+    static Markup flowing(Markup to, String text) {
+        Matcher figures = FIGURE.matcher(text);
+        int from = 0;
+        while (figures.find()) {
+            to.text(text.substring(from, figures.start()));
+            to.add(Markup.of("span", figures.group()).with("class", "f"));
+            from = figures.end();
+        }
+        return to.text(text.substring(from));
+    }
+
+    static Markup bullets(List<String> texts) {
+        Markup list = Markup.of("ul");
+        texts.forEach(text -> list.add(flowing(Markup.of("li"), text)));
+        return list;
+    }
+
+    static Markup paragraph(String kind, String text) {
+        return flowing(Markup.of("p"), text).with("class", kind);
+    }
+
+    /// Minus signs as printers set them.
+    static String minus(String figure) {
+        return figure.startsWith("-") ? "−" + figure.substring(1) : figure;
+    }
+}

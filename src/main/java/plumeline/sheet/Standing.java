@@ -1,0 +1,130 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import plumeline.draw.LeewayText;
+import plumeline.plan.Plan;
+import plumeline.plan.WantLine;
+import plumeline.search.Leeway;
+import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
+import plumeline.solve.Verdict;
+import plumeline.solve.WantAnswer;
+
+/// Which wants of a shot stand nearest to failing: those that fail, then by how many placing errors the mark that ends them
+/// may be off, then those of which nothing is known.
+final class Standing {
+    /// A want and the mark that ends it first.
+    ///
+    /// @param answer the finding
+    /// @param line the want as written
+    /// @param errors least leeway over placing error; 0 where it fails, infinite where no mark ends it
+    /// @param words which mark ends it and when, or why it is where it is
+    record Ranked(WantAnswer answer, WantLine line, double errors, String words) {}
+
+    private final List<Ranked> ranked = new ArrayList<>();
+
+    private Standing(Plan plan, ShotAnswer shot) {
+        LeewayText text = new LeewayText(plan.film().papersOrDefault());
+        Map<String, WantLine> lines = lines(plan, shot);
+        List<WantAnswer> all = new ArrayList<>(shot.wants());
+        all.addAll(shot.filmWants());
+        for (WantAnswer answer : all) {
+            WantLine line = lines.get(answer.id());
+            if (line != null) {
+                ranked.add(rank(answer, line, shot, text));
+            }
+        }
+        ranked.sort(Comparator.comparingInt((Ranked one) -> order(one.answer().verdict()))
+                .thenComparingDouble(Ranked::errors));
+    }
+
+    static Standing of(Plan plan, ShotAnswer shot) {
+        return new Standing(plan, shot);
+    }
+
+    static Map<String, WantLine> lines(Plan plan, ShotAnswer shot) {
+        Map<String, WantLine> lines = new LinkedHashMap<>();
+        shot.posed().stages().getFirst().stage().shot().wants().forEach(line -> lines.put(line.id(), line));
+        plan.findShot(shot.shot()).ifPresent(found -> found.wants().forEach(line -> lines.put(line.id(), line)));
+        plan.wants().forEach(line -> lines.put(line.id(), line));
+        return lines;
+    }
+
+    private static int order(Verdict verdict) {
+        return switch (verdict) {
+            case FAILS -> 0;
+            case TIGHT, HOLDS -> 1;
+            case UNKNOWN -> 2;
+        };
+    }
+
+    private static Ranked rank(WantAnswer answer, WantLine line, ShotAnswer shot, LeewayText text) {
+        if (answer.verdict() == Verdict.FAILS) {
+            return new Ranked(answer, line, 0, "It fails as the marks stand.");
+        }
+        double least = Double.POSITIVE_INFINITY;
+        String words = answer.verdict() == Verdict.UNKNOWN
+                ? "Unknown: " + String.join(" ", answer.because())
+                : "No single mark ends it within reach.";
+        for (MarkAnswer mark : shot.marks()) {
+            for (boolean plus : new boolean[] {false, true}) {
+                String end = plus ? mark.ends().plus() : mark.ends().minus();
+                Leeway.Side side = plus ? mark.leeway().plus() : mark.leeway().minus();
+                double errors = side.distance() / mark.placingErrorSi();
+                if (end.equals(answer.id())
+                        && mark.placingErrorSi() > 0
+                        && errors < least
+                        && mark.setting() instanceof MarkAnswer.Setting.At at) {
+                    least = errors;
+                    MarkWords way = MarkWords.of(mark.mark(), at.si());
+                    words = "Least leeway: " + mark.mark().path() + " " + text.side(mark.mark(), side) + " "
+                            + (plus ? way.plus() : way.minus()) + "; a hand places it to "
+                            + text.withUnit(mark.mark(), mark.placingErrorSi()) + ".";
+                }
+            }
+        }
+        return new Ranked(answer, line, least, words);
+    }
+
+    /// The three to check first.
+    List<Ranked> firstThree() {
+        return ranked.stream().limit(3).toList();
+    }
+
+    /// What limits the shot, in a sentence or two: its own wants, then what of the film's wants fails in it.
+    String limiting() {
+        List<Ranked> own = ranked.stream().filter(one -> !isOfFilm(one)).toList();
+        String film = ranked.stream()
+                .filter(one -> isOfFilm(one) && one.answer().verdict() == Verdict.FAILS)
+                .map(one -> " The film's want " + one.answer().id() + " fails here: " + one.answer().want() + ". "
+                        + String.join(" ", one.answer().because()))
+                .collect(Collectors.joining());
+        return own.isEmpty() ? "No want is written for this shot." + film : limiting(own) + film;
+    }
+
+    private static String limiting(List<Ranked> own) {
+        List<String> unknown = own.stream()
+                .filter(one -> one.answer().verdict() == Verdict.UNKNOWN)
+                .map(one -> one.answer().id())
+                .toList();
+        String also = unknown.isEmpty() ? "" : " Not known: " + String.join(", ", unknown) + ".";
+        Ranked first = own.getFirst();
+        String want = first.answer().want();
+        return switch (first.answer().verdict()) {
+            case FAILS ->
+                first.answer().id() + " fails: " + want + ". " + String.join(" ", first.answer().because()) + also;
+            case TIGHT, HOLDS ->
+                "Nearest to failing is " + first.answer().id() + ": " + want + ". " + first.words() + also;
+            case UNKNOWN -> "None of its wants is computed." + also;
+        };
+    }
+
+    private static boolean isOfFilm(Ranked one) {
+        return one.line().id().startsWith("film.");
+    }
+}

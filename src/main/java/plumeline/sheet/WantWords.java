@@ -1,0 +1,66 @@
+package plumeline.sheet;
+
+import plumeline.plan.WantLine;
+import plumeline.plan.When;
+
+/// What a crew sees when a want breaks, and how it is checked on the set.
+final class WantWords {
+    private WantWords() {}
+
+    /// Says what shows when a want breaks, to follow "else".
+    static String consequence(String word) {
+        return switch (word) {
+            case "hidden" -> "a sliver shows";
+            case "shown" -> "a gap closes";
+            case "fills" -> "it fills too little or too much";
+            case "sharp" -> "an edge goes soft";
+            case "inside" -> "it crosses a frame's edge or a keep-out";
+            case "clear" -> "something touches";
+            case "off_picture" -> "it comes into the picture";
+            case "reaches" -> "the lens can't focus that near";
+            case "same_size" -> "the two shots don't match in size";
+            default -> "a want fails";
+        };
+    }
+
+    /// Says how a want is checked on the set.
+    static String check(WantLine line) {
+        String at =
+                switch (line.when()) {
+                    case When.Start() -> "at the start mark";
+                    case When.End() -> "at the end mark";
+                    case When.Whole() -> "at start, middle and end";
+                    case When.AtTime(var time) -> "at " + time.valueText();
+                    case When.AtFrame(long frame) -> "at frame " + frame;
+                };
+        return switch (line.word()) {
+            case "hidden" -> "Look through the lens " + at + ": no sliver beside the front thing.";
+            case "shown" -> "Look through the lens " + at + ": background between every two neighbours.";
+            case "fills" -> "Hold the thing's edges against the frame lines " + at + " and read off its share of the frame.";
+            case "sharp" -> "Magnify the nearest front edge and both outer edges at the taking aperture, " + at + ".";
+            case "inside" -> "Show every delivery's frame lines and keep-outs on the monitor " + at
+                    + ": nothing crosses a line.";
+            case "clear" -> "Run the whole move slowly with one person watching each gap, a hand at the stop.";
+            case "off_picture" -> "Move a hand along the named edge " + at + ": the hand stays out of the picture.";
+            case "reaches" -> "Focus on it by eye and read rate and aperture off the camera.";
+            case "same_size" -> "Lay the other shot's still over the picture: the heights meet.";
+            default -> checkLater(line.word());
+        };
+    }
+
+    private static String checkLater(String word) {
+        return switch (word) {
+            case "stays_under", "hangs" -> "Put the filled and closed hero in a bucket the evening before.";
+            case "line_hidden" -> "Shoot a few frames and magnify: no line.";
+            case "tank_carries" -> "Fill slowly, look at every seam, keep the floor under it free.";
+            case "ink_reaches", "clear_until", "rises", "falls_through", "smear" -> "Shoot one test take and count frames.";
+            case "lit", "even", "ratio", "dark", "steady_light" -> "Meter at the thing at the taking rate and shutter.";
+            case "highlight", "no_highlight", "edges", "no_shadow" -> "Eye at the lens: look where it lies on the thing.";
+            case "registers", "holds_still", "matched" -> "Lay first, middle and last frames of both passes over each other.";
+            case "readable" -> "Read it aloud off the monitor while the move runs.";
+            case "flash_safe" -> "Count light and dark pairs in the worst second before anyone watches the cut.";
+            case "on_beat" -> "Play the cut with the track and look at the last hit.";
+            default -> "Shoot a short test and look at it.";
+        };
+    }
+}
