@@ -12,6 +12,8 @@ final class Climb {
     private static final int STEPS = 40;
     static final int ROUNDS = 4;
     private static final double LEVEL_TOLERANCE = 2e-3;
+    /// A step that promises less than this share is not worth taking.
+    private static final double GAIN = 5e-4;
 
     private final List<Axis> axes;
     private final Margins margins;
@@ -36,9 +38,19 @@ final class Climb {
     static double[] from(List<Axis> axes, Margins margins, double[] start, int[] held, int rounds) {
         Climb climb = new Climb(axes, margins, start, held);
         for (int round = 0; round < rounds && climb.anyRaised(); round++) {
-            climb.raise();
-            climb.settle();
+            climb.raise(Search.LOOSE);
+            climb.here = Slopes.at(axes, margins, climb.here.values);
+            if (round + 1 < rounds) {
+                climb.settle();
+            }
         }
+        return climb.here.values;
+    }
+
+    /// Climbs until nothing that is raised fails any more.
+    static double[] untilHeld(List<Axis> axes, Margins margins, double[] start, int[] held) {
+        Climb climb = new Climb(axes, margins, start, held);
+        climb.raise(0);
         return climb.here.values;
     }
 
@@ -48,7 +60,7 @@ final class Climb {
         return slopes.least(slopes.margins);
     }
 
-    private void raise() {
+    private void raise(double enough) {
         double[] box = new double[free.length];
         for (int i = 0; i < free.length; i++) {
             Axis axis = axes.get(free[i]);
@@ -57,12 +69,15 @@ final class Climb {
         }
         for (int step = 0; step < STEPS; step++) {
             double now = merit(here, here.margins);
+            if (now >= enough) {
+                return;
+            }
             double[] move = bestMove(box, now);
             if (move.length == 0 && free.length > 0) {
                 shrink(box, 0.25);
             } else {
                 double predicted = merit(here, predictedMargins(move)) - now;
-                if (predicted < 1e-4) {
+                if (predicted < GAIN) {
                     return;
                 }
                 take(move, box, now, predicted);
@@ -78,9 +93,10 @@ final class Climb {
         for (int i = 0; i < free.length; i++) {
             there[free[i]] = Math.clamp(there[free[i]] + move[i], axes.get(free[i]).low(), axes.get(free[i]).high());
         }
-        double gained = merit(here, margins.at(there)) - now;
+        double[] marginsThere = margins.at(there);
+        double gained = merit(here, marginsThere) - now;
         if (gained > 0.1 * predicted) {
-            Slopes next = Slopes.at(axes, margins, there);
+            Slopes next = here.movedTo(axes, margins, there, marginsThere);
             if (merit(next, next.margins) > now) {
                 here = next;
                 shrink(box, gained > 0.7 * predicted ? 2 : 1);

@@ -2,8 +2,8 @@ package plumeline.search;
 
 /// Finds where a leeway ends on one side.
 final class Edge {
-    /// Each step out is this much longer than the last, so that a gap narrower than a third of the way out may be missed.
-    private static final double GROWTH = 1.3;
+    /// Each step out is this much longer than the last; a gap narrower than a third of the way out may be missed.
+    private static final double GROWTH = 1.4;
 
     private static final double RELATIVE = 1e-4;
 
@@ -11,43 +11,60 @@ final class Edge {
 
     static Leeway.Side find(Axis axis, Margins margins, double[] values, int index, int way) {
         double[] moved = values.clone();
-        if (fails(margins, moved)) {
-            return new Leeway.Side.Ends(0);
-        }
         double size = axis.placingError() > 0 ? axis.placingError() : axis.step();
         double inside = 0;
-        double step = size / 8;
+        double atInside = Margins.least(margins.at(moved));
+        if (atInside < 0) {
+            return new Leeway.Side.Ends(0);
+        }
+        double next = size / 4;
         while (true) {
-            double next = Math.min(inside + step, axis.reach());
+            next = Math.min(next, axis.reach());
             moved[index] = values[index] + way * next;
-            if (fails(margins, moved)) {
-                return new Leeway.Side.Ends(bisect(margins, moved, values[index], index, way, inside, next, size));
+            double there = Margins.least(margins.at(moved));
+            if (there < 0) {
+                return new Leeway.Side.Ends(crossing(margins, moved, values[index], index, way, inside, atInside, next, there, size));
             }
             if (next >= axis.reach()) {
                 return new Leeway.Side.Endless();
             }
             inside = next;
-            step = Math.max(step, inside * (GROWTH - 1));
+            atInside = there;
+            next = inside * GROWTH;
         }
     }
 
-    private static double bisect(
-            Margins margins, double[] moved, double from, int index, int way, double inside, double outside, double size) {
+    /// The last place inside, by false position with halved weights (Illinois) and bisection where that is slow.
+    private static double crossing(
+            Margins margins,
+            double[] moved,
+            double from,
+            int index,
+            int way,
+            double inside,
+            double atInside,
+            double outside,
+            double atOutside,
+            double size) {
         double low = inside;
         double high = outside;
-        while (high - low > Math.max(RELATIVE * high, size * 1e-4)) {
-            double middle = (low + high) / 2;
+        double atLow = atInside;
+        double atHigh = atOutside;
+        for (int i = 0; high - low > Math.max(RELATIVE * high, size * 1e-4); i++) {
+            double share = i % 3 == 2 ? 0.5 : atLow / (atLow - atHigh);
+            double middle = low + Math.clamp(share, 0.02, 0.98) * (high - low);
             moved[index] = from + way * middle;
-            if (fails(margins, moved)) {
+            double there = Margins.least(margins.at(moved));
+            if (there < 0) {
                 high = middle;
+                atHigh = there;
+                atLow /= i % 3 == 2 ? 1 : 2;
             } else {
                 low = middle;
+                atLow = there;
+                atHigh /= i % 3 == 2 ? 1 : 2;
             }
         }
         return low;
-    }
-
-    private static boolean fails(Margins margins, double[] values) {
-        return Margins.least(margins.at(values)) < 0;
     }
 }

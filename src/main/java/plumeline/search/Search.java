@@ -2,7 +2,9 @@ package plumeline.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /// Margins in, marks with leeway out.
 public final class Search {
@@ -10,9 +12,13 @@ public final class Search {
     public static final double LOOSE = 1000;
 
     /// How many starts besides the given ones are looked at before climbing.
-    private static final int SCATTERED = 48;
+    private static final int SCATTERED = 32;
 
-    private static final int CLIMBED = 3;
+    private static final int CLIMBED_GIVEN = 2;
+    private static final int CLIMBED_SCATTERED = 1;
+
+    /// By which share a later start must be better than an earlier one to be preferred.
+    private static final double BETTER = 0.02;
     private static final int[] NONE = {};
 
     private Search() {}
@@ -32,23 +38,63 @@ public final class Search {
         if (axes.stream().noneMatch(Axis::isFree) || margins.at(as).length == 0) {
             return snapped(axes, as);
         }
-        List<double[]> starts = new ArrayList<>(seeds);
-        starts.add(as);
-        starts.addAll(Scatter.over(axes, SCATTERED));
-        Slopes scale = Slopes.at(axes, margins, starts.getFirst());
-        starts.sort(Comparator.comparingDouble(start -> -scale.least(margins.at(start))));
-        double[] best = as;
+        Felt felt = Felt.of(axes, margins, seeds.isEmpty() ? as : seeds.getFirst());
+        double[] best = new double[0];
         double height = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < Math.min(CLIMBED, starts.size()); i++) {
-            double[] top = Climb.from(axes, margins, starts.get(i), NONE, 1);
-            double reached = Climb.height(axes, margins, top);
-            if (reached > height + 1e-6) {
+        for (double[] start : promising(felt, as, seeds)) {
+            double[] top = Climb.from(felt.axes, felt.margins, start, NONE, 1);
+            double reached = Climb.height(felt.axes, felt.margins, top);
+            if (best.length == 0 || reached > height + BETTER * Math.abs(height)) {
                 best = top;
                 height = reached;
             }
         }
-        best = Climb.from(axes, margins, best, NONE, Climb.ROUNDS);
-        return Steps.settle(axes, margins, best, NONE);
+        best = Climb.from(felt.axes, felt.margins, best, NONE, Climb.ROUNDS);
+        return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, best, NONE)));
+    }
+
+    /// Finds a place where no part fails, any such place; else the best that it came to.
+    ///
+    /// @param axes the marks
+    /// @param margins the parts' margins
+    /// @param seeds starts that the caller thinks are good, each a value an axis; may be empty
+    /// @return a value an axis, in the axes' order, free ones not stepped
+    public static double[] hold(List<Axis> axes, Margins margins, List<double[]> seeds) {
+        double[] as = values(axes);
+        Felt felt = Felt.of(axes, margins, as);
+        double[] best = felt.part(as);
+        double height = Margins.least(felt.margins.at(best));
+        for (double[] start : promising(felt, as, seeds)) {
+            double[] top = Climb.untilHeld(felt.axes, felt.margins, start, NONE);
+            double reached = Margins.least(felt.margins.at(top));
+            if (reached > height) {
+                best = top;
+                height = reached;
+            }
+            if (height >= 0) {
+                break;
+            }
+        }
+        return felt.whole(best);
+    }
+
+    /// The few best of the given starts, where the axes stand, and a scatter.
+    private static List<double[]> promising(Felt felt, double[] as, List<double[]> seeds) {
+        Slopes scale = Slopes.at(felt.axes, felt.margins, felt.part(seeds.isEmpty() ? as : seeds.getFirst()));
+        List<double[]> given = new ArrayList<>();
+        seeds.forEach(seed -> given.add(felt.part(seed)));
+        given.add(felt.part(as));
+        List<double[]> starts = new ArrayList<>(best(given, felt.margins, scale, CLIMBED_GIVEN));
+        starts.addAll(best(Scatter.over(felt.axes, SCATTERED), felt.margins, scale, CLIMBED_SCATTERED));
+        return starts;
+    }
+
+    private static List<double[]> best(List<double[]> starts, Margins margins, Slopes scale, int count) {
+        Map<double[], Double> heights = new IdentityHashMap<>();
+        starts.forEach(start -> heights.put(start, scale.least(margins.at(start))));
+        List<double[]> sorted = new ArrayList<>(starts);
+        sorted.sort(Comparator.comparingDouble(start -> -heights.getOrDefault(start, 0.0)));
+        return sorted.subList(0, Math.min(count, sorted.size()));
     }
 
     /// Raises some parts as far as the others allow: these stay at zero or above.
@@ -59,7 +105,9 @@ public final class Search {
     /// @param start where to start, a value an axis
     /// @return a value an axis, free ones on whole steps; where stepping breaks something held, it is broken there too
     public static double[] raise(List<Axis> axes, Margins margins, int[] held, double[] start) {
-        return Steps.settle(axes, margins, Climb.from(axes, margins, start, held, 1), held);
+        Felt felt = Felt.of(axes, margins, start);
+        double[] top = Climb.from(felt.axes, felt.margins, felt.part(start), held, 1);
+        return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, top, held)));
     }
 
     /// Gives the least share (margin in placing errors of everything at once) at a place.
@@ -99,6 +147,18 @@ public final class Search {
         return false;
     }
 
+    /// Raises some parts until they hold too, while the others stay at zero or above.
+    ///
+    /// @param axes the marks
+    /// @param margins the parts' margins
+    /// @param held the parts that must hold, by index; they hold at `start`
+    /// @param start where to start, a value an axis
+    /// @return a value an axis, free ones not stepped
+    public static double[] mend(List<Axis> axes, Margins margins, int[] held, double[] start) {
+        Felt felt = Felt.of(axes, margins, start);
+        return felt.whole(Climb.untilHeld(felt.axes, felt.margins, felt.part(start), held));
+    }
+
     /// Gives the connected interval round an axis's value in which no part fails, the others as set; see [Leeway].
     ///
     /// @param axes the marks
@@ -107,8 +167,12 @@ public final class Search {
     /// @param axis which axis to move
     /// @return both sides; zero where a part fails already
     public static Leeway leeway(List<Axis> axes, Margins margins, double[] values, int axis) {
+        Axis moved = axes.get(axis);
+        if (!Felt.isFelt(moved, axis, margins, values)) {
+            return new Leeway(new Leeway.Side.Endless(), new Leeway.Side.Endless());
+        }
         return new Leeway(
-                Edge.find(axes.get(axis), margins, values, axis, -1), Edge.find(axes.get(axis), margins, values, axis, 1));
+                Edge.find(moved, margins, values, axis, -1), Edge.find(moved, margins, values, axis, 1));
     }
 
     /// Gives how far everything may be off together, in placing errors.
@@ -118,7 +182,8 @@ public final class Search {
     /// @param values where the marks stand
     /// @return the number of placing errors, 0 where a part fails, at most [#LOOSE]
     public static double together(List<Axis> axes, Margins margins, double[] values) {
-        return Together.at(axes, margins, values);
+        Felt felt = Felt.of(axes, margins, values);
+        return Together.at(felt.axes, felt.margins, felt.part(values));
     }
 
     /// Gives where the axes stand.

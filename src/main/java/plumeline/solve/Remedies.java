@@ -25,6 +25,7 @@ final class Remedies {
     private final double[] si;
     private final Words words;
     private final double[] parts;
+    private final List<double[]> starts;
 
     Remedies(Judged judged, Axes axes, double[] si, Words words) {
         this.judged = judged;
@@ -32,6 +33,11 @@ final class Remedies {
         this.si = si;
         this.words = words;
         this.parts = judged.parts(si);
+        this.starts = Seeds
+                .of(judged.stage(), judged.lines().stream().map(Judged.Line::line).toList())
+                .stream()
+                .map(axes::fromSi)
+                .toList();
     }
 
     /// Names the wants that can't hold together with a failing one, as far as free marks go.
@@ -59,7 +65,7 @@ final class Remedies {
     private boolean feasible(Set<String> ids) {
         int[] wanted = judged.partsOf(line -> ids.contains(line.id()));
         Margins margins = all().only(wanted);
-        double[] found = Search.solve(axes.at(si), margins, List.of(axes.fromSi(si)));
+        double[] found = Search.hold(axes.at(si), margins, starts);
         return Margins.least(margins.at(found)) >= 0;
     }
 
@@ -118,7 +124,7 @@ final class Remedies {
         int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
         Margins margins = all().only(together);
         int[] heldFirst = IntStream.range(0, held.length).toArray();
-        double[] reached = Search.raise(freed, margins, heldFirst, from);
+        double[] reached = Search.mend(freed, margins, heldFirst, from);
         if (Margins.least(margins.at(reached)) < 0) {
             return Optional.empty();
         }

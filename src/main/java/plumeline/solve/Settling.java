@@ -1,20 +1,28 @@
 package plumeline.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import plumeline.plan.WantLine;
-import plumeline.search.Axis;
 import plumeline.search.Margins;
 import plumeline.search.Search;
 
 /// Finds the free marks, leaving out as few wants as can be where they can't all hold.
 final class Settling {
     /// Where the marks stand, and the wants that had to be left out.
-    record Settled(double[] si, Set<String> dropped) {}
+    record Settled(List<Double> values, Set<String> dropped) {
+        Settled(double[] si, Set<String> dropped) {
+            this(Arrays.stream(si).boxed().toList(), dropped);
+        }
+
+        double[] si() {
+            return values.stream().mapToDouble(Double::doubleValue).toArray();
+        }
+    }
 
     private final Judged judged;
     private final Axes axes;
@@ -55,36 +63,38 @@ final class Settling {
         return dropOne(found, dropped);
     }
 
+    /// Leaves out the want without which the others do best; the film's own are left out before the shot's.
     private Settled dropOne(double[] start, Set<String> dropped) {
         List<Judged.Line> candidates = judged.lines().stream()
                 .filter(line -> line.isComputed() && !dropped.contains(line.id()))
                 .sorted(Comparator.comparing((Judged.Line line) -> !line.ofFilm()))
                 .toList();
-        Settled best = new Settled(start, dropped);
+        Set<String> best = dropped;
         double height = Double.NEGATIVE_INFINITY;
         for (Judged.Line line : candidates) {
             Set<String> without = union(dropped, Set.of(line.id()));
-            double[] found = solve(start, without);
-            double reached = height(found, without);
-            if (failing(found, without).isEmpty()) {
-                reached += Search.LOOSE;
-            }
-            if (reached > height + 1e-6) {
-                best = new Settled(found, without);
+            double reached = height(hold(start, without), without);
+            if (reached > height) {
+                best = without;
                 height = reached;
             }
+            if (height >= 0) {
+                break;
+            }
         }
-        return failing(best.si(), best.dropped()).isEmpty() || candidates.isEmpty()
-                ? best
-                : settle(best.si(), best.dropped());
+        return best.equals(dropped) ? new Settled(start, dropped) : settle(start, best);
+    }
+
+    private double[] hold(double[] start, Set<String> dropped) {
+        return axes.toSi(Search.hold(axes.at(start), margins(dropped), starts(start)));
+    }
+
+    private List<double[]> starts(double[] start) {
+        return Stream.concat(seeds.stream(), Stream.of(start)).map(axes::fromSi).toList();
     }
 
     private double[] solve(double[] start, Set<String> dropped) {
-        List<Axis> at = axes.at(start);
-        List<double[]> starts = Stream.concat(seeds.stream(), Stream.of(start))
-                .map(axes::fromSi)
-                .toList();
-        return axes.engraved(axes.toSi(Search.solve(at, margins(dropped), starts)));
+        return axes.engraved(axes.toSi(Search.solve(axes.at(start), margins(dropped), starts(start))));
     }
 
     private Margins margins(Set<String> dropped) {

@@ -19,7 +19,6 @@ import plumeline.want.Wants;
 
 /// Solves one shot and answers its wants.
 final class ShotSolver {
-    private final Plan plan;
     private final Shot shot;
     private final Words words;
     private final Axes axes;
@@ -28,7 +27,6 @@ final class ShotSolver {
     private double[] parts;
 
     private ShotSolver(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
-        this.plan = plan;
         this.shot = shot;
         this.words = new Words(plan.film().papersOrDefault());
         this.judged = Judged.of(plan, shot, filmWants, elsewhere);
