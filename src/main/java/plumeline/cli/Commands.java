@@ -10,7 +10,7 @@ final class Commands {
 
     /// All commands, in the order in which the help page lists them.
     static List<Command> listAll() {
-        return List.of(new AskCommand(), new SolveCommand(), new KeepCommand(), new HelpCommand());
+        return List.of(new AskCommand(), new SolveCommand(), new PapersCommand(), new KeepCommand(), new DemoCommand(), new HelpCommand());
     }
 
     static Optional<Command> find(String name) {

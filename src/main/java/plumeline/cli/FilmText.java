@@ -5,6 +5,7 @@ import plumeline.search.Leeway;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
+import plumeline.solve.Verdict;
 import plumeline.solve.WantAnswer;
 import plumeline.solve.Words;
 
@@ -45,6 +46,9 @@ final class FilmText {
                 text.append(": ").append(value < 0 ? "short by " : "").append(words.margin(value, unit));
             }
             text.append('\n');
+            if (want.verdict() != Verdict.HOLDS) {
+                text.append("             ").append(String.join(" ", want.because())).append('\n');
+            }
             want.attempts()
                     .forEach(attempt ->
                             text.append("             Try: ").append(attempt).append('\n'));

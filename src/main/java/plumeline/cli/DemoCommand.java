@@ -1,0 +1,89 @@
+package plumeline.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.plan.Plan;
+import plumeline.plan.PlanReading;
+import plumeline.solve.FilmAnswer;
+import plumeline.solve.ShotAnswer;
+import plumeline.solve.Solve;
+import plumeline.solve.Verdict;
+import plumeline.solve.WantAnswer;
+
+/// `demo`: the main job once, on the example that comes with the program: plan, marks, papers, in the folder `demo`.
+final class DemoCommand implements Command {
+    private static final Path FOLDER = Path.of("demo");
+    private static final String PLAN = "fernhollow.yaml";
+
+    @Override
+    public Usage usage() {
+        return new Usage("demo", "Copies the example into ./demo, solves it and writes its papers.", "", 0, 0, List.of());
+    }
+
+    @Override
+    public Outcome run(Arguments given, Console console) throws Refusal, IOException {
+        Path file = FOLDER.resolve(PLAN);
+        if (Files.exists(file)) {
+            console.say("plumeline: " + file + " is there already: used as it is");
+        } else {
+            PlainFile.write(file, PlanFile.example().getBytes(UTF_8));
+            console.say("plumeline: example copied to " + file);
+        }
+        PlanReading reading = PlanFile.read(PlainFile.read(file.toString(), console));
+        if (reading.plan().isEmpty()) {
+            return PlanFile.tellProblems(reading, console);
+        }
+        Plan plan = reading.plan().get();
+        console.say("plumeline: solving " + plan.shots().size() + " shots");
+        FilmAnswer answer = Solve.film(plan);
+        PapersCommand.write(answer, FOLDER, console);
+        console.answer(summary(answer, file));
+        return Outcome.ANSWERED;
+    }
+
+    /// Ten lines for the example: the film, a line a shot, a line a want of the film, where to look and what next.
+    static String summary(FilmAnswer answer, Path file) {
+        List<String> lines = new ArrayList<>();
+        lines.add(answer.plan().film().title().orElse("The film") + ": " + answer.verdict().word());
+        for (ShotAnswer shot : answer.shots()) {
+            lines.add("  " + Commands.column(shot.shot(), 9) + Commands.column(shot.verdict().word(), 9) + told(shot));
+        }
+        for (WantAnswer want : answer.wants()) {
+            lines.add("  " + Commands.column(want.id(), 9) + Commands.column(want.verdict().word(), 9) + want.want()
+                    + ": " + String.join(" ", want.because()));
+        }
+        lines.add("Papers: " + FOLDER.resolve(PapersCommand.PAGE) + " to look at, "
+                + FOLDER.resolve(PapersCommand.PRINT) + " to print, " + FOLDER.resolve(PapersCommand.MARKS));
+        lines.add("All findings: ./plumeline solve " + file);
+        lines.add("Next: change " + file + ", then ./plumeline papers " + file);
+        return String.join("\n", lines) + "\n";
+    }
+
+    /// How many wants stand, and how far everything may be off at once.
+    private static String told(ShotAnswer shot) {
+        long stand = shot.wants().stream()
+                .filter(want -> want.verdict() == Verdict.HOLDS || want.verdict() == Verdict.TIGHT)
+                .count();
+        return stand + " of " + shot.wants().size() + " wants hold; "
+                + shot.marks().size() + " marks" + solved(shot);
+    }
+
+    private static String solved(ShotAnswer shot) {
+        List<String> found = shot.marks().stream()
+                .filter(mark -> mark.mark().isFree())
+                .filter(mark -> mark.setting() instanceof plumeline.solve.MarkAnswer.Setting.At)
+                .map(mark -> mark.mark().path())
+                .toList();
+        return found.isEmpty() ? "" : ", " + found.size() + " found: " + String.join(", ", found);
+    }
+
+    @Override
+    public List<Rehearsal> rehearsals() {
+        return List.of();
+    }
+}

@@ -1,0 +1,76 @@
+package plumeline.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import plumeline.plan.Plan;
+import plumeline.plan.PlanReading;
+import plumeline.sheet.Papers;
+import plumeline.sheet.Printed;
+import plumeline.solve.FilmAnswer;
+import plumeline.solve.Solve;
+
+/// `papers PLAN`: solves the plan and writes its papers: a page for screens, the same for paper, the marks as a list.
+final class PapersCommand implements Command {
+    static final String PAGE = "papers.html";
+    static final String PRINT = "papers.pdf";
+    static final String MARKS = "marks.csv";
+
+    @Override
+    public Usage usage() {
+        return new Usage(
+                "papers",
+                "Writes the papers for the day: " + PAGE + ", " + PRINT + " and " + MARKS + ".",
+                "PLAN",
+                1,
+                1,
+                List.of(
+                        Usage.valued("--shot", "NAME", "Writes this shot's papers only."),
+                        Usage.valued("--to", "DIR", "Writes into this folder; else into papers, beside the plan.")));
+    }
+
+    @Override
+    public Outcome run(Arguments given, Console console) throws Refusal, IOException {
+        String name = given.plain().getFirst();
+        PlanReading reading = PlanFile.read(PlainFile.read(name, console));
+        if (reading.plan().isEmpty()) {
+            return PlanFile.tellProblems(reading, console);
+        }
+        Plan plan = reading.plan().get();
+        Path folder = folder(given, name);
+        FilmAnswer answer = Solve.film(plan, PlanFile.shots(plan, given));
+        write(answer, folder, console);
+        console.answer(folder.resolve(PAGE) + "\n" + folder.resolve(PRINT) + "\n" + folder.resolve(MARKS) + "\n");
+        return Outcome.ANSWERED;
+    }
+
+    private static Path folder(Arguments given, String plan) throws Refusal {
+        if (given.findValue("--to").isPresent()) {
+            return PlainFile.toPath(given.findValue("--to").get());
+        }
+        Path beside = plan.equals("-") ? null : PlainFile.toPath(plan).getParent();
+        return beside == null ? Path.of("papers") : beside.resolve("papers");
+    }
+
+    /// Writes the three papers into a folder, telling each as it is made.
+    static void write(FilmAnswer answer, Path folder, Console console) throws IOException {
+        Printed printed = new Printed(
+                LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)));
+        console.say("plumeline: drawing the page");
+        PlainFile.write(folder.resolve(PAGE), Papers.html(answer, printed).getBytes(UTF_8));
+        console.say("plumeline: setting the print");
+        PlainFile.write(folder.resolve(PRINT), Papers.pdf(answer, printed));
+        PlainFile.write(folder.resolve(MARKS), Papers.marksCsv(answer).getBytes(UTF_8));
+    }
+
+    @Override
+    public List<Rehearsal> rehearsals() {
+        return List.of(new Rehearsal(
+                List.of(Rehearsal.FILE, "--shot", "plume", "--to", Rehearsal.FOLDER), PlanFile.example()));
+    }
+}
