@@ -18,8 +18,8 @@ import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
 import plumeline.want.Frame;
 
-/// What the camera sees at one instant, as line art: the picture's border, outlines, hidden edges dashed, every delivery's frame
-/// with its keep-outs hatched. Names of deliveries stand above the picture, names of things below it.
+/// What the camera sees at one instant, as line art: the picture's border, outlines, hidden edges dashed, every
+/// delivery's frame with its keep-outs hatched. Names of deliveries stand above the picture, names of things below it.
 final class CameraView {
     private static final double WIDTH = 345;
     private static final double TALLEST = 270;
@@ -77,14 +77,16 @@ final class CameraView {
     private Spot spot(Point point) {
         Spot middle = picture.middle();
         return middle.plus(
-                point.x() / scene.picture().widthTangent() * wide, -point.y() / scene.picture().heightTangent() * tall);
+                point.x() / scene.picture().widthTangent() * wide,
+                -point.y() / scene.picture().heightTangent() * tall);
     }
 
     private List<Silhouettes.Subject> subjects() {
         List<Silhouettes.Subject> subjects = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             Placed placed = stage.shot().placed().get(i);
-            boolean clear = placed.thing().body().filter(b -> b == Thing.Body.CLEAR).isPresent();
+            boolean clear =
+                    placed.thing().body().filter(b -> b == Thing.Body.CLEAR).isPresent();
             subjects.add(new Silhouettes.Subject(placed.name(), scene.things().get(i), !clear));
         }
         for (int i = 0; i < scene.lamps().size(); i++) {
@@ -97,16 +99,16 @@ final class CameraView {
     private List<Silhouettes.Drawn> drawn = List.of();
 
     private void drawBodies() {
-        drawn = new Silhouettes(
-                        scene.projection(), subjects(), scene.picture().widthTangent() / 300)
-                .draw();
+        drawn = new Silhouettes(scene.projection(), subjects(), scene.picture().widthTangent() / 300).draw();
         String clip = page.id("clip");
         page.group("frame")
-                .add(Markup.of("clipPath", Markup.of("rect")
-                                .with("x", picture.left())
-                                .with("y", picture.top())
-                                .with("width", picture.width())
-                                .with("height", picture.height()))
+                .add(Markup.of(
+                                "clipPath",
+                                Markup.of("rect")
+                                        .with("x", picture.left())
+                                        .with("y", picture.top())
+                                        .with("width", picture.width())
+                                        .with("height", picture.height()))
                         .with("id", clip));
         for (Silhouettes.Drawn body : drawn) {
             Markup group = page.group("thing." + body.name()).with("clip-path", "url(#" + clip + ")");
@@ -124,19 +126,24 @@ final class CameraView {
     /// The water line as a tape mark on the front glass, and the glass's edges.
     private void drawTank() {
         Optional<TankWalls> tank = stage.findTank();
-        if (tank.isEmpty() || scene.aim().eye().y() >= tank.get().outside().low().y()) {
+        if (tank.isEmpty()
+                || scene.aim().eye().y() >= tank.get().outside().low().y()) {
             return;
         }
         Vec low = tank.get().outside().low();
         Vec high = tank.get().outside().high();
         Pinhole plain = new Pinhole(scene.aim());
-        List<Vec> corners = List.of(low, new Vec(high.x(), low.y(), low.z()), new Vec(high.x(), low.y(), high.z()),
+        List<Vec> corners = List.of(
+                low,
+                new Vec(high.x(), low.y(), low.z()),
+                new Vec(high.x(), low.y(), high.z()),
                 new Vec(low.x(), low.y(), high.z()));
         if (corners.stream().anyMatch(corner -> plain.depth(corner) <= 0.01)) {
             return;
         }
         Markup group = page.group("tank").with("clip-path", "url(#" + page.id("clip") + ")");
-        group.add(Shapes.closed(Pen.EDGE, corners.stream().map(c -> spot(plain.project(c))).toList()));
+        group.add(Shapes.closed(
+                Pen.EDGE, corners.stream().map(c -> spot(plain.project(c))).toList()));
         double water = tank.get().waterLineMetres();
         group.add(Shapes.line(
                 Pen.WATER,
@@ -150,10 +157,7 @@ final class CameraView {
         return plan.deliveries().stream()
                 .map(delivery -> new Framed(
                         delivery,
-                        Frame.of(
-                                scene.picture(),
-                                delivery,
-                                stage.shot().cropOrDefault(delivery.name()))))
+                        Frame.of(scene.picture(), delivery, stage.shot().cropOrDefault(delivery.name()))))
                 .toList();
     }
 
@@ -202,7 +206,8 @@ final class CameraView {
             double y = Lettering.ROW * (row + 0.5);
             double x = Math.min(left + 5, WIDTH - width) + width / 2;
             Spot anchor = new Spot(left, y);
-            labels.place(page.id("name.delivery." + delivery.name()), List.of(text), anchor, List.of(new Spot(x, y)), WIDTH);
+            labels.place(
+                    page.id("name.delivery." + delivery.name()), List.of(text), anchor, List.of(new Spot(x, y)), WIDTH);
             leaders.add(Shapes.line(
                     Pen.THIN,
                     new Spot(left, y - Lettering.LINE / 3),
@@ -248,13 +253,18 @@ final class CameraView {
             String text = Lettering.width(all) <= WIDTH - 4 ? all : hidden.size() + " things are hidden";
             for (int row = 0; row < 29; row++) {
                 Spot at = new Spot(WIDTH / 2, floor + Lettering.ROW * (row + 0.5) + 4);
-                if (labels.place(page.id("hidden"), List.of(text), at, List.of(at), WIDTH).isPresent()) {
+                if (labels.place(page.id("hidden"), List.of(text), at, List.of(at), WIDTH)
+                        .isPresent()) {
                     break;
                 }
             }
         }
         page.letter(labels.draw());
-        return labels.placed().stream().mapToDouble(label -> label.box().bottom()).max().orElse(picture.bottom()) + EDGE;
+        return labels.placed().stream()
+                        .mapToDouble(label -> label.box().bottom())
+                        .max()
+                        .orElse(picture.bottom())
+                + EDGE;
     }
 
     private void letter(Labels labels, String name, Spot anchor, double floor) {
@@ -267,8 +277,7 @@ final class CameraView {
                 candidates.add(new Spot(anchor.x() - aside * 12, y));
             }
         }
-        candidates.sort(Comparator.comparingDouble(
-                at -> Math.abs(at.x() - anchor.x()) + 2 * Math.abs(at.y() - floor)));
+        candidates.sort(Comparator.comparingDouble(at -> Math.abs(at.x() - anchor.x()) + 2 * Math.abs(at.y() - floor)));
         labels.place(page.id("name.thing." + name), lines, anchor, candidates, 1);
     }
 

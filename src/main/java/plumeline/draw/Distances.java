@@ -8,8 +8,8 @@ import plumeline.geom.Vec;
 import plumeline.plan.Shot;
 import plumeline.stage.Scene;
 
-/// Level distances between marks at the shot's start: lens to the nearest thing, thing to its neighbour, zero mark to the
-/// nearest thing.
+/// Level distances between marks at the shot's start: lens to the nearest thing, thing to its neighbour, zero mark to
+/// the nearest thing.
 final class Distances {
     private static final double NONE_METRES = 0.0005;
     private static final int MOST = 12;

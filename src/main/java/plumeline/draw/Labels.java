@@ -6,8 +6,9 @@ import java.util.Optional;
 
 /// Places labels on a sheet so that none meets another, a thing that stands there, or the sheet's edge.
 ///
-/// Each label tries its candidate spots in order, near ones first; it covers a line only where no near spot is clear of lines,
-/// and then the line is interrupted under it. A label that fits nowhere is handed back, to be said below the drawing.
+/// Each label tries its candidate spots in order, near ones first; it covers a line only where no near spot is clear of
+/// lines, and then the line is interrupted under it. A label that fits nowhere is handed back, to be said below the
+/// drawing.
 final class Labels {
     private static final double AIR = 3;
 
@@ -57,7 +58,9 @@ final class Labels {
 
     /// Places a label near an anchor, with a leader where it comes to lie further off than `close`.
     Optional<Label> place(String id, List<String> lines, Spot anchor, List<Spot> candidates, double close) {
-        List<Spot> near = candidates.stream().filter(spot -> spot.distance(anchor) <= NEAR).toList();
+        List<Spot> near = candidates.stream()
+                .filter(spot -> spot.distance(anchor) <= NEAR)
+                .toList();
         return tryAll(id, lines, anchor, near, close, false)
                 .or(() -> tryAll(id, lines, anchor, near, close, true))
                 .or(() -> tryAll(id, lines, anchor, candidates, close, false))
@@ -102,8 +105,24 @@ final class Labels {
     static List<Spot> around(Spot anchor, List<String> lines, double clear, double farthest) {
         double halfWidth = Lettering.width(lines) / 2;
         double halfHeight = lines.size() * Lettering.LINE / 2;
-        double[][] ways = {{1, 0}, {1, -1}, {1, 1}, {-1, 0}, {-1, -1}, {-1, 1}, {0, -1}, {0, 1}, {1, -0.5}, {1, 0.5},
-            {-1, -0.5}, {-1, 0.5}, {0.5, -1}, {0.5, 1}, {-0.5, -1}, {-0.5, 1}};
+        double[][] ways = {
+            {1, 0},
+            {1, -1},
+            {1, 1},
+            {-1, 0},
+            {-1, -1},
+            {-1, 1},
+            {0, -1},
+            {0, 1},
+            {1, -0.5},
+            {1, 0.5},
+            {-1, -0.5},
+            {-1, 0.5},
+            {0.5, -1},
+            {0.5, 1},
+            {-0.5, -1},
+            {-0.5, 1}
+        };
         List<Spot> spots = new ArrayList<>();
         for (double reach = clear; reach <= farthest; reach += 14) {
             for (double[] way : ways) {

@@ -10,9 +10,9 @@ import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 
-/// Leeway of tape marks at full size: lay the sheet on the table. One box a thing that has a mark sideways and one forward and
-/// back where one of their sides is short enough to be drawn; figures stand at the sides; a side that goes on further stays
-/// open.
+/// Leeway of tape marks at full size: lay the sheet on the table. One box a thing that has a mark sideways and one
+/// forward and back where one of their sides is short enough to be drawn; figures stand at the sides; a side that goes
+/// on further stays open.
 final class LeewayBoxes {
     /// CSS pixels in a metre: 96 to the inch.
     private static final double PIXELS = 96 / 0.0254;
@@ -97,7 +97,8 @@ final class LeewayBoxes {
     }
 
     private void side(String name, String part, MarkAnswer answer, Leeway.Side side, Spot at, int dx, int dy) {
-        String words = side instanceof Leeway.Side.Ends(double distance) ? text.figure(answer.mark(), distance) : "loose";
+        String words =
+                side instanceof Leeway.Side.Ends(double distance) ? text.figure(answer.mark(), distance) : "loose";
         double width = Lettering.width(words);
         place(name, part, words, at.plus(dx * (width / 2 + 5), dy * (Lettering.LINE / 2 + 3)));
     }

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/// An element of SVG or XHTML under construction. Whatever text or attribute goes in comes out escaped, so that no name or
-/// title of a plan can become markup.
+/// An element of SVG or XHTML under construction. Whatever text or attribute goes in comes out escaped, so that no name
+/// or title of a plan can become markup.
 public final class Markup {
     private sealed interface Child {
         record Text(String text) implements Child {}
@@ -144,7 +144,8 @@ public final class Markup {
     }
 
     private boolean isBlock() {
-        return Set.of("g", "svg", "p", "tr", "table", "section", "div", "h1", "h2", "h3", "li", "text").contains(name);
+        return Set.of("g", "svg", "p", "tr", "table", "section", "div", "h1", "h2", "h3", "li", "text")
+                .contains(name);
     }
 
     /// Escapes a text for an element or an attribute in double quotes. What XML can't hold becomes U+FFFD.
@@ -167,7 +168,12 @@ public final class Markup {
     }
 
     private static boolean isAllowed(int c) {
-        return c == 9 || c == 10 || c == 13 || (c >= 0x20 && c <= 0xD7FF) || (c >= 0xE000 && c <= 0xFFFD) || c >= 0x10000;
+        return c == 9
+                || c == 10
+                || c == 13
+                || (c >= 0x20 && c <= 0xD7FF)
+                || (c >= 0xE000 && c <= 0xFFFD)
+                || c >= 0x10000;
     }
 
     /// Writes a number with two decimals at most, without trailing zeros and without a negative zero.

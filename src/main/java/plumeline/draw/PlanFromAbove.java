@@ -20,8 +20,8 @@ import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
 
-/// The set from straight above, to scale: true footprints with names, the camera with sight lines to the picture's edges at
-/// start and end, machines' ways, distances between marks, leeway boxes, zero mark, centreline, scale bar.
+/// The set from straight above, to scale: true footprints with names, the camera with sight lines to the picture's
+/// edges at start and end, machines' ways, distances between marks, leeway boxes, zero mark, centreline, scale bar.
 final class PlanFromAbove {
     static final double WIDTH = 700;
     private static final double TALLEST = 640;
@@ -41,10 +41,7 @@ final class PlanFromAbove {
     private final Page page;
     private final PlanScale scale;
     private final Labels labels;
-    private final List<Pending> pending = new ArrayList<>();
-
-    /// A label that waits until all lines are drawn.
-    private record Pending(String id, List<String> lines, Spot anchor, List<Spot> candidates, double close) {}
+    private final PlanLettering lettering;
 
     private PlanFromAbove(Plan plan, ShotAnswer answer) {
         PaperUnit unit = plan.film().papersOrDefault();
@@ -60,6 +57,7 @@ final class PlanFromAbove {
         page = new Page(answer.shot() + ".plan", "Shot " + answer.shot() + ": plan from above, to scale");
         scale = PlanScale.fitting(places(), WIDTH, TALLEST, MARGIN);
         labels = new Labels(scale.sheet().grown(-1));
+        lettering = new PlanLettering(page, labels, scale.sheet());
     }
 
     static Drawing of(Plan plan, ShotAnswer answer) {
@@ -67,7 +65,8 @@ final class PlanFromAbove {
     }
 
     private List<Vec> places() {
-        List<Vec> places = new ArrayList<>(List.of(Vec.ZERO, first.aim().eye(), last.aim().eye(), way.getLast()));
+        List<Vec> places =
+                new ArrayList<>(List.of(Vec.ZERO, first.aim().eye(), last.aim().eye(), way.getLast()));
         for (int i = 0; i < first.things().size(); i++) {
             if (marks.isPlaced(shot.placed().get(i).name())) {
                 places.addAll(Footprint.of(first.things().get(i)));
@@ -79,7 +78,9 @@ final class PlanFromAbove {
                 places.addAll(Footprint.of(first.lamps().get(i)));
             }
         }
-        stage.findTank().ifPresent(tank -> places.addAll(List.of(tank.outside().low(), tank.outside().high())));
+        stage.findTank()
+                .ifPresent(tank -> places.addAll(
+                        List.of(tank.outside().low(), tank.outside().high())));
         nozzle().ifPresent(places::add);
         return places;
     }
@@ -95,52 +96,22 @@ final class PlanFromAbove {
         drawNozzle();
         drawCamera();
         drawDistances();
-        crewSide();
-        List<List<String>> unplaced = new ArrayList<>();
-        for (Pending label : pending) {
-            Optional<Labels.Label> placed =
-                    labels.place(label.id(), label.lines(), label.anchor(), label.candidates(), label.close());
-            if (placed.isEmpty()) {
-                unplaced.add(label.lines());
-            }
-        }
-        page.letter(labels.draw());
-        double bottom = scale.sheet().bottom();
-        return page.finish(WIDTH, letterBelow(unplaced, bottom));
-    }
-
-    /// What found no room on the sheet is said in rows below it.
-    private double letterBelow(List<List<String>> unplaced, double bottom) {
-        double y = bottom;
-        List<Markup> rows = new ArrayList<>();
-        for (List<String> lines : unplaced) {
-            String text = Lettering.fitted(String.join("  ", lines), WIDTH - 8);
-            rows.add(Lettering.text(List.of(text), new Box(4, y, WIDTH, y + Lettering.LINE)));
-            y += Lettering.LINE;
-        }
-        page.letter(rows);
-        return y;
-    }
-
-    private void letter(String id, List<String> lines, Spot anchor, double clear, double close) {
-        List<String> fitted = lines.stream()
-                .map(line -> Lettering.fitted(line, WIDTH * 0.45))
-                .toList();
-        List<Spot> candidates = Labels.around(anchor, fitted, clear, 330);
-        pending.add(new Pending(page.id("name." + id), fitted, anchor, candidates, close));
+        lettering.atLowerRight("crew", "crew side");
+        return page.finish(WIDTH, lettering.letter());
     }
 
     private void drawDatum() {
         Spot zero = scale.spot(Vec.ZERO);
         Markup group = page.group("zero");
-        Stretch centre = new Stretch(new Spot(zero.x(), 4), new Spot(zero.x(), scale.sheet().bottom() - 4));
+        Stretch centre = new Stretch(
+                new Spot(zero.x(), 4), new Spot(zero.x(), scale.sheet().bottom() - 4));
         group.add(Shapes.line(Pen.CENTRE, centre));
         group.add(Shapes.line(Pen.OUTLINE, zero.plus(-11, 0), zero.plus(11, 0)));
         group.add(Shapes.line(Pen.OUTLINE, zero.plus(0, -11), zero.plus(0, 11)));
         labels.keepFree(Box.round(zero, 24, 24));
         labels.keepLine(centre);
-        letter("zero", List.of("zero mark"), zero, 16, 40);
-        letter("centreline", List.of("centreline"), new Spot(zero.x(), 12), 4, 60);
+        lettering.near("zero", List.of("zero mark"), zero, 16, 40);
+        lettering.near("centreline", List.of("centreline"), new Spot(zero.x(), 12), 4, 60);
     }
 
     private void drawTank(TankWalls tank) {
@@ -150,7 +121,7 @@ final class PlanFromAbove {
         Box outer = box(tank.outside());
         Vec front = tank.outside().low();
         Vec size = tank.outside().high().minus(front);
-        letter(
+        lettering.near(
                 "tank",
                 List.of("tank " + print.lengthNumber(size.x(), Print.Hand.TAPE) + " × "
                         + print.lengthNumber(size.y(), Print.Hand.TAPE) + ", front glass y "
@@ -177,8 +148,10 @@ final class PlanFromAbove {
     private double reachMetres() {
         double farthest = 0.3;
         for (Body body : first.things()) {
-            farthest = Math.max(farthest, body.middle().distanceMetres(first.aim().eye()));
-            farthest = Math.max(farthest, body.middle().distanceMetres(last.aim().eye()));
+            farthest =
+                    Math.max(farthest, body.middle().distanceMetres(first.aim().eye()));
+            farthest =
+                    Math.max(farthest, body.middle().distanceMetres(last.aim().eye()));
         }
         return farthest * 1.15;
     }
@@ -211,7 +184,7 @@ final class PlanFromAbove {
             String toward = Math.abs(by.x()) >= Math.abs(by.y())
                     ? by.x() < 0 ? " to camera left" : " to camera right"
                     : by.y() < 0 ? " toward the crew" : " away";
-            letter(
+            lettering.near(
                     "way." + i,
                     List.of("slide " + print.length(by.lengthMetres(), Print.Hand.MOTOR) + toward),
                     from.toward(to, 0.5),
@@ -228,7 +201,8 @@ final class PlanFromAbove {
             }
             Body at = first.things().get(i);
             List<Spot> foot = scale.spots(Footprint.of(at));
-            Markup group = page.group("thing." + name).add(Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"));
+            Markup group = page.group("thing." + name)
+                    .add(Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"));
             Spot middle = scale.spot(at.pose().base());
             group.add(Shapes.dot(middle, 2));
             Body there = last.things().get(i);
@@ -242,7 +216,7 @@ final class PlanFromAbove {
             labels.keepFree(room);
             drawLeeway(name, middle);
             double clear = Math.max(room.width(), room.height()) / 2 + 6;
-            letter(name, lines(name, at.pose().base()), middle, clear, clear + 10);
+            lettering.near(name, lines(name, at.pose().base()), middle, clear, clear + 10);
         }
     }
 
@@ -267,7 +241,8 @@ final class PlanFromAbove {
         return print.lengthNumber(metres, Print.Hand.TAPE).replace('-', '−');
     }
 
-    /// The room in which one mark of a pair may be off, to scale; no smaller than can be seen. An endless side stays open.
+    /// The room in which one mark of a pair may be off, to scale; no smaller than can be seen. An endless side stays
+    /// open.
     private void drawLeeway(String name, Spot middle) {
         Optional<MarkAnswer> x = marks.find(name + ".x");
         Optional<MarkAnswer> y = marks.find(name + ".y");
@@ -333,20 +308,18 @@ final class PlanFromAbove {
                 labels.keepLine(new Stretch(foot.get(k), foot.get((k + 1) % foot.size())));
             }
             List<String> lines = new ArrayList<>(List.of(name + " (lamp)"));
-            lines.add("x " + signed(lamp.middle().x()) + ", y " + signed(lamp.middle().y()) + ", up "
-                    + signed(lamp.middle().z()));
-            letter(name, lines, middle, 22, 60);
+            lines.add("x " + signed(lamp.middle().x()) + ", y "
+                    + signed(lamp.middle().y()) + ", up " + signed(lamp.middle().z()));
+            lettering.near(name, lines, middle, 22, 60);
         }
     }
 
     private Optional<Vec> nozzle() {
-        Optional<Mark.Spot> at =
-                switch (shot.findRelease().orElse(null)) {
-                    case Release.OfInk ink -> Optional.of(ink.at());
-                    case Release.OfPieces pieces -> Optional.of(pieces.at());
-                    case Release.OfThing _ -> Optional.empty();
-                    case null -> Optional.empty();
-                };
+        Optional<Mark.Spot> at = shot.findRelease().flatMap(release -> switch (release) {
+            case Release.OfInk ink -> Optional.of(ink.at());
+            case Release.OfPieces pieces -> Optional.of(pieces.at());
+            case Release.OfThing _ -> Optional.empty();
+        });
         return at.flatMap(spot -> value(spot.x()).flatMap(x -> value(spot.y()).map(y -> new Vec(x, y, 0))));
     }
 
@@ -362,10 +335,12 @@ final class PlanFromAbove {
             Spot spot = scale.spot(place);
             page.group("release").add(Shapes.dot(spot, 3.5), Shapes.line(Pen.EDGE, spot.plus(-9, 0), spot.plus(9, 0)));
             labels.keepFree(Box.round(spot, 18, 10));
-            letter(
+            lettering.near(
                     "release",
-                    List.of("release", "x " + signed(place.x()) + leewayWords("release.x"), "y " + signed(place.y())
-                            + leewayWords("release.y")),
+                    List.of(
+                            "release",
+                            "x " + signed(place.x()) + leewayWords("release.x"),
+                            "y " + signed(place.y()) + leewayWords("release.y")),
                     spot,
                     14,
                     40);
@@ -395,7 +370,7 @@ final class PlanFromAbove {
         lines.add("x " + signed(eye.x()) + (when.equals("start") ? leewayWords("camera.x") : ""));
         lines.add("y " + signed(eye.y()) + (when.equals("start") ? leewayWords("camera.y") : ""));
         lines.add("up " + signed(eye.z()) + (when.equals("start") ? leewayWords("camera.z") : ""));
-        letter("camera." + when, lines, lens, 14, 60);
+        lettering.near("camera." + when, lines, lens, 14, 60);
     }
 
     private double sensorBehindMetres(Scene scene) {
@@ -415,36 +390,10 @@ final class PlanFromAbove {
             Stretch line = new Stretch(from, to);
             group.add(Shapes.line(Pen.THIN, line), Shapes.tick(from, to), Shapes.tick(to, from));
             labels.keepLine(line);
-            List<String> text = List.of(print.lengthNumber(between.metres(), Print.Hand.TAPE));
-            pending.addFirst(new Pending(page.id("distance." + between.id()), text, from.toward(to, 0.5),
-                    along(line, text), 30));
+            String figure = print.lengthNumber(between.metres(), Print.Hand.TAPE);
+            String below = between.id().replace(".", " to ") + " " + figure;
+            lettering.beside("distance." + between.id(), figure, below, line);
         }
-    }
-
-    /// Spots beside a dimension line: near its middle first.
-    private static List<Spot> along(Stretch line, List<String> text) {
-        double length = Math.max(line.from().distance(line.to()), 1e-9);
-        double nx = -(line.to().y() - line.from().y()) / length;
-        double ny = (line.to().x() - line.from().x()) / length;
-        double off = Math.abs(nx) * Lettering.width(text) / 2 + Math.abs(ny) * Lettering.LINE / 2 + 3;
-        List<Spot> spots = new ArrayList<>();
-        for (double more : new double[] {0, 10, 22, 36, 52, 70, 90}) {
-            for (double share : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
-                Spot on = line.from().toward(line.to(), share);
-                spots.add(on.plus(nx * (off + more), ny * (off + more)));
-                spots.add(on.plus(-nx * (off + more), -ny * (off + more)));
-            }
-        }
-        return spots;
-    }
-
-    private void crewSide() {
-        Spot at = new Spot(WIDTH - 4 - Lettering.width("crew side") / 2, scale.sheet().bottom() - 14);
-        List<Spot> candidates = new ArrayList<>();
-        for (double x = at.x(); x > 60; x -= 20) {
-            candidates.add(new Spot(x, at.y()));
-        }
-        pending.addFirst(new Pending(page.id("name.crew"), List.of("crew side"), at, candidates, WIDTH));
     }
 
     private void drawScaleBar() {
@@ -459,7 +408,10 @@ final class PlanFromAbove {
         group.add(
                 Shapes.line(Pen.OUTLINE, new Spot(bar.left(), y), new Spot(bar.right(), y)),
                 Shapes.line(Pen.OUTLINE, new Spot(bar.left(), bar.top()), new Spot(bar.left(), y)),
-                Shapes.line(Pen.EDGE, new Spot(bar.middle().x(), bar.top() + 3), new Spot(bar.middle().x(), y)),
+                Shapes.line(
+                        Pen.EDGE,
+                        new Spot(bar.middle().x(), bar.top() + 3),
+                        new Spot(bar.middle().x(), y)),
                 Shapes.line(Pen.OUTLINE, new Spot(bar.right(), bar.top()), new Spot(bar.right(), y)));
         labels.keepFree(bar);
         List<String> text = List.of(print.length(metres));

@@ -72,8 +72,7 @@ final class Shapes {
         double uy = (to.y() - from.y()) / length;
         return run(
                 Pen.OUTLINE,
-                List.of(
-                        to.plus(-9 * ux - 5 * uy, -9 * uy + 5 * ux), to, to.plus(-9 * ux + 5 * uy, -9 * uy - 5 * ux)));
+                List.of(to.plus(-9 * ux - 5 * uy, -9 * uy + 5 * ux), to, to.plus(-9 * ux + 5 * uy, -9 * uy - 5 * ux)));
     }
 
     /// Slanting lines across a rectangle.

@@ -10,7 +10,8 @@ import plumeline.optics.TankView;
 import plumeline.stage.Scene;
 import plumeline.stage.TankWalls;
 
-/// The lines from the lens point to the picture's left and right edges, as they run over the table, bent at a tank's wall.
+/// The lines from the lens point to the picture's left and right edges, as they run over the table, bent at a tank's
+/// wall.
 final class SightLines {
     private SightLines() {}
 
@@ -27,8 +28,9 @@ final class SightLines {
         Vec way = aim.forward().plus(aim.right().times(tangent)).unit();
         Vec straight = aim.eye().plus(way.times(lengthMetres));
         if (scene.projection() instanceof TankView view && tank.isPresent()) {
-            double toWall = -view.wall().normal().dot(aim.eye().minus(view.wall().through()))
-                    / view.wall().normal().dot(way);
+            double toWall =
+                    -view.wall().normal().dot(aim.eye().minus(view.wall().through()))
+                            / view.wall().normal().dot(way);
             if (toWall > 0 && toWall < lengthMetres) {
                 line.add(aim.eye().plus(way.times(toWall)));
                 line.add(view.placeBehind(new Point(tangent, 0), depthMetres(tank.get(), view)));
@@ -41,6 +43,7 @@ final class SightLines {
 
     /// How deep the tank is inside, across the wall that is looked through.
     private static double depthMetres(TankWalls tank, TankView view) {
-        return Math.abs(tank.inside().high().minus(tank.inside().low()).dot(view.wall().normal()));
+        return Math.abs(
+                tank.inside().high().minus(tank.inside().low()).dot(view.wall().normal()));
     }
 }

@@ -11,8 +11,8 @@ import plumeline.geom.Sight;
 import plumeline.geom.Solid;
 import plumeline.geom.Station;
 
-/// The lines of bodies in the picture: outlines as unions and rims within them, split into what is seen and what stands behind
-/// something opaque.
+/// The lines of bodies in the picture: outlines as unions and rims within them, split into what is seen and what stands
+/// behind something opaque.
 final class Silhouettes {
     private static final int STEPS = 48;
 
@@ -79,7 +79,9 @@ final class Silhouettes {
 
     private Drawn draw(Flat flat) {
         List<Flat> before = flats.stream()
-                .filter(other -> other != flat && other.depth() < flat.depth() && other.subject().isOpaque())
+                .filter(other -> other != flat
+                        && other.depth() < flat.depth()
+                        && other.subject().isOpaque())
                 .toList();
         List<Run> outline = new ArrayList<>();
         for (Face face : flat.faces()) {
@@ -101,7 +103,8 @@ final class Silhouettes {
         for (int i = 0; i < ring.size(); i++) {
             Point from = ring.get(i);
             Point to = ring.get((i + 1) % ring.size());
-            int pieces = (int) Math.clamp(Math.ceil(Math.hypot(to.x() - from.x(), to.y() - from.y()) / fineness), 1, 400);
+            int pieces =
+                    (int) Math.clamp(Math.ceil(Math.hypot(to.x() - from.x(), to.y() - from.y()) / fineness), 1, 400);
             for (int k = 0; k < pieces; k++) {
                 boolean here = !isCovered(between(from, to, (k + 0.5) / pieces), before);
                 if (points.size() > 1 && here != seen) {

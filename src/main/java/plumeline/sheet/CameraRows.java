@@ -15,7 +15,8 @@ import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
-/// What is set on the camera, and how far things are from the lens point and from the sensor mark, where a tape is held.
+/// What is set on the camera, and how far things are from the lens point and from the sensor mark, where a tape is
+/// held.
 final class CameraRows {
     private final Print print;
     private final Stage stage;
@@ -53,8 +54,7 @@ final class CameraRows {
                 print.length(picture.focusMetres() + sensorBehindMetres()) + " on the lens's scale" + seenThrough()));
         rows.add(new Rows.Pair("Sensor mark", sensorWords()));
         rows.addAll(distanceRows());
-        rows.add(new Rows.Pair(
-                "Lens height", print.length(scene.aim().eye().z()) + " above the table top"));
+        rows.add(new Rows.Pair("Lens height", print.length(scene.aim().eye().z()) + " above the table top"));
         camera.findRate().ifPresent(rate -> rows.add(new Rows.Pair("Rate", rate.valueText() + origin(rate))));
         shutter().ifPresent(text -> rows.add(new Rows.Pair("Shutter", text)));
         camera.findIso().ifPresent(iso -> rows.add(new Rows.Pair("ISO", Print.number(iso, 0))));
@@ -70,7 +70,9 @@ final class CameraRows {
     }
 
     private double sensorBehindMetres() {
-        return camera.findSensorBehind().map(Quantity::si).orElse(scene.picture().imageMetres());
+        return camera.findSensorBehind()
+                .map(Quantity::si)
+                .orElse(scene.picture().imageMetres());
     }
 
     private String sensorWords() {
@@ -84,11 +86,14 @@ final class CameraRows {
     private List<Rows.Pair> distanceRows() {
         List<Rows.Pair> rows = new ArrayList<>();
         findTarget().ifPresent(target -> {
-            double depth = scene.aim().depthMetres(scene.things().get(stage.thingIndex(target.name())).middle());
+            double depth = scene.aim()
+                    .depthMetres(
+                            scene.things().get(stage.thingIndex(target.name())).middle());
             rows.add(new Rows.Pair(
                     "To " + target.name() + "'s middle",
                     print.length(depth) + " from the lens point, " + print.length(depth + sensorBehindMetres())
-                            + " from the sensor mark, along the axis" + (stage.findTank().isPresent() ? ", by tape" : "")));
+                            + " from the sensor mark, along the axis"
+                            + (stage.findTank().isPresent() ? ", by tape" : "")));
         });
         return rows;
     }
@@ -103,7 +108,8 @@ final class CameraRows {
         Optional<Placed> nearest = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < scene.things().size(); i++) {
-            double distance = scene.things().get(i).middle().distanceMetres(scene.aim().eye());
+            double distance =
+                    scene.things().get(i).middle().distanceMetres(scene.aim().eye());
             if (distance < least) {
                 least = distance;
                 nearest = Optional.of(shot.placed().get(i));
@@ -118,7 +124,8 @@ final class CameraRows {
             if (shutter.kind() != Kind.ANGLE || camera.findRate().isEmpty()) {
                 return shutter.valueText() + origin(shutter);
             }
-            double seconds = shutter.si() / (2 * Math.PI) / camera.findRate().get().si();
+            double seconds =
+                    shutter.si() / (2 * Math.PI) / camera.findRate().get().si();
             return shutter.valueText() + " (1/" + Print.number(1 / seconds, 1) + " s)" + origin(shutter);
         });
     }

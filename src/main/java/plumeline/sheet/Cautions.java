@@ -6,7 +6,8 @@ import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
 
-/// Where a shot can hurt someone: the usual cautions, by what stands on its set. They are no promise that nothing else can.
+/// Where a shot can hurt someone: the usual cautions, by what stands on its set. They are no promise that nothing else
+/// can.
 ///
 /// **Source:** common practice on sets with water, lamps and machines.
 final class Cautions {
@@ -25,42 +26,54 @@ final class Cautions {
         if (wet) {
             all.add(new Caution(
                     "water and mains",
-                    "Feed every lamp and device near the water through a residual-current device tested today; plugs and "
-                            + "distributors off the floor and higher than any spill; drip loops in all leads; switch off "
-                            + "before a hand goes into the water."));
+                    "Feed every lamp and device near the water through a residual-current device tested today; plugs"
+                        + " and distributors off the floor and higher than any spill; drip loops in all leads; switch"
+                        + " off before a hand goes into the water."));
         }
-        shot.findTank().ifPresent(tank -> all.add(new Caution(
-                "a heavy tank",
-                "Check first that table and tank carry the water; fill slowly, never move the tank with water in it, keep "
-                        + "feet and cables away from under it.")));
+        shot.findTank()
+                .ifPresent(tank -> all.add(new Caution(
+                        "a heavy tank",
+                        "Check first that table and tank carry the water; fill slowly, never move the tank with water"
+                                + " in it, keep feet and cables away from under it.")));
         if (lit) {
             all.add(new Caution(
                     "hot lamps",
-                    "Lamps get hot: gloves for barn doors and glass, a hand's breadth from cloth and paper, stands weighted, "
-                            + "cool down before rigging."));
+                    "Lamps get hot: gloves for barn doors and glass, a hand's breadth from cloth and paper, stands"
+                            + " weighted, cool down before rigging."));
             all.add(new Caution(
-                    "light in eyes", "Nobody looks into a lamp; say before switching on or flashing, warn of alternating light."));
+                    "light in eyes",
+                    "Nobody looks into a lamp; say before switching on or flashing, warn of alternating light."));
         }
-        if (shot.moves().stream().anyMatch(move -> move.machine().isPresent() || move.travel().isPresent())) {
+        if (shot.moves().stream()
+                .anyMatch(move -> move.machine().isPresent() || move.travel().isPresent())) {
             all.add(new Caution(
                     "moving machines",
-                    "Fingers, hair and cables out of every move's way from end stop to end stop; call it before each run; one "
-                            + "person at the stop."));
+                    "Fingers, hair and cables out of every move's way from end stop to end stop; call it before each"
+                            + " run; one person at the stop."));
         }
         if (shot.findTank().isPresent() || hasClear(shot)) {
-            all.add(new Caution("glass", "Glass breaks: cut-proof gloves for edges and shards, shoes on, a bin for shards at hand."));
+            all.add(new Caution(
+                    "glass",
+                    "Glass breaks: cut-proof gloves for edges and shards, shoes on, a bin for shards at hand."));
         }
         if (shot.placed().stream().anyMatch(placed -> placed.isHung())) {
-            all.add(new Caution("hung things", "Two lines a thing wherever the picture allows; nobody's hand or head below."));
+            all.add(new Caution(
+                    "hung things", "Two lines a thing wherever the picture allows; nobody's hand or head below."));
         }
-        if (shot.findRelease().filter(release -> release instanceof Release.OfPieces || release instanceof Release.OfThing).isPresent()) {
-            all.add(new Caution("falling pieces", "Eyes covered near what falls; sweep before the next take: pieces slip underfoot."));
+        if (shot.findRelease()
+                .filter(release -> release instanceof Release.OfPieces || release instanceof Release.OfThing)
+                .isPresent()) {
+            all.add(new Caution(
+                    "falling pieces",
+                    "Eyes covered near what falls; sweep before the next take: pieces slip underfoot."));
         }
         return all;
     }
 
     private static boolean hasClear(Shot shot) {
-        return shot.placed().stream()
-                .anyMatch(placed -> placed.thing().body().filter(body -> body == Thing.Body.CLEAR).isPresent());
+        return shot.placed().stream().anyMatch(placed -> placed.thing()
+                .body()
+                .filter(body -> body == Thing.Body.CLEAR)
+                .isPresent());
     }
 }

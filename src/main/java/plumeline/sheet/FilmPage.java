@@ -74,7 +74,9 @@ final class FilmPage {
     private String summary() {
         List<String> counts = new ArrayList<>();
         for (Verdict verdict : Verdict.values()) {
-            long count = allWants().stream().filter(want -> want.verdict() == verdict).count();
+            long count = allWants().stream()
+                    .filter(want -> want.verdict() == verdict)
+                    .count();
             if (count > 0) {
                 counts.add(count + (verdict == Verdict.UNKNOWN ? " unknown" : " " + phrase(verdict, count)));
             }
@@ -103,13 +105,19 @@ final class FilmPage {
         for (ShotAnswer shot : film.shots()) {
             body.add(Markup.of(
                     "tr",
-                    Markup.of("td", Markup.of("a", numbers.get(shot.shot()) + ": " + shot.shot())
-                                    .with("href", "#shot." + shot.shot())
-                                    .with("title", "Sheet of shot " + shot.shot()))
+                    Markup.of(
+                                    "td",
+                                    Markup.of("a", numbers.get(shot.shot()) + ": " + shot.shot())
+                                            .with("href", "#shot." + shot.shot())
+                                            .with("title", "Sheet of shot " + shot.shot()))
                             .with("class", "name"),
-                    Markup.of("td", ShotPart.length(shot.posed().stages().getFirst().stage())),
-                    Markup.of("td", Markup.of("span", shot.verdict().word())
-                            .with("class", "verdict " + shot.verdict().word()))));
+                    Markup.of(
+                            "td",
+                            ShotPart.length(shot.posed().stages().getFirst().stage())),
+                    Markup.of(
+                            "td",
+                            Markup.of("span", shot.verdict().word())
+                                    .with("class", "verdict " + shot.verdict().word()))));
         }
         return Markup.of("table", Rows.head(List.of("Shot", "Length", "Finding")), body);
     }
@@ -122,8 +130,10 @@ final class FilmPage {
             delivery.size().ifPresent(size -> words.add(size.acrossPixels() + " × " + size.downPixels() + " px"));
             delivery.length().ifPresent(length -> words.add(length.valueText()));
             for (String key : List.of("loudness", "true_peak")) {
-                delivery.written().findQuantity(key).ifPresent(value -> words.add(
-                        key.replace('_', ' ').toLowerCase(Locale.ROOT) + " " + Rows.minus(value.valueText())));
+                delivery.written()
+                        .findQuantity(key)
+                        .ifPresent(value -> words.add(
+                                key.replace('_', ' ').toLowerCase(Locale.ROOT) + " " + Rows.minus(value.valueText())));
             }
             if (delivery.isTextless()) {
                 words.add("a copy without titles");
@@ -139,11 +149,11 @@ final class FilmPage {
                 metric
                         ? "Lengths are in whole mm, 0.1 mm on motor axes."
                         : "Lengths are in inches and sixteenths, hundredths on motor axes.",
-                "From the zero mark: x to camera right, y away from the camera, z up from the table top. Turns count clockwise "
-                        + "seen from above.",
+                "From the zero mark: x to camera right, y away from the camera, z up from the table top. Turns count"
+                        + " clockwise seen from above.",
                 "Frames count on the screen, seconds on the table.",
-                "holds: true, and stays so when any one mark is off as a hand may leave it. tight: true, but would then fail. "
-                        + "fails: not true as the marks stand. unknown: a fact is missing.",
+                "holds: true, and stays so when any one mark is off as a hand may leave it. tight: true, but would"
+                        + " then fail. fails: not true as the marks stand. unknown: a fact is missing.",
                 "Solved values were found for this plan; typical ones stand for yours until you measure.",
                 "Check the revision at the foot of each page against the plan before you build.");
     }

@@ -16,7 +16,11 @@ record MarkWords(String minus, String plus, String both, String from) {
         return switch (axis) {
             case "x", "y", "z" -> place(path, axis, si);
             case "turn" ->
-                new MarkWords("anticlockwise", "clockwise", "of turn", si < 0 ? "anticlockwise, seen from above" : "clockwise, seen from above");
+                new MarkWords(
+                        "anticlockwise",
+                        "clockwise",
+                        "of turn",
+                        si < 0 ? "anticlockwise, seen from above" : "clockwise, seen from above");
             case "tilt" -> tilt(path, si);
             case "focus" ->
                 new MarkWords("nearer", "farther", "of focus distance", "from the lens point, along the axis");

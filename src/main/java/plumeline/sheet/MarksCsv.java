@@ -14,11 +14,11 @@ import plumeline.solve.ShotAnswer;
 
 /// The marks that have a value, as comma-separated values.
 ///
-/// **Source:** RFC 4180, section 2: records end in CRLF, fields with comma, quote or line break stand in quotes, a quote in
-/// them is doubled.
+/// **Source:** RFC 4180, section 2: records end in CRLF, fields with comma, quote or line break stand in quotes, a
+/// quote in them is doubled.
 ///
-/// Lengths are in the papers' unit, angles in deg, levels in %, f-numbers in 1; to a ten-thousandth of the unit, so that a
-/// reader may compare them with the answers. An endless side says `endless`.
+/// Lengths are in the papers' unit, angles in deg, levels in %, f-numbers in 1; to a ten-thousandth of the unit, so
+/// that a reader may compare them with the answers. An endless side says `endless`.
 final class MarksCsv {
     private static final int PLACES = 4;
     private static final String END = "\r\n";

@@ -49,9 +49,13 @@ final class MoveRows {
         move.start()
                 .ifPresentOrElse(
                         start -> words.add("starting at "
-                                + (start.kind() == Kind.FRAMES ? "screen frame " + Print.number(start.value(), 0) : start.valueText())),
+                                + (start.kind() == Kind.FRAMES
+                                        ? "screen frame " + Print.number(start.value(), 0)
+                                        : start.valueText())),
                         () -> words.add("from the first frame on"));
-        move.profile().ifPresent(profile -> words.add(profile.name().toLowerCase(Locale.ROOT).replace('_', '-') + " profile"));
+        move.profile()
+                .ifPresent(profile ->
+                        words.add(profile.name().toLowerCase(Locale.ROOT).replace('_', '-') + " profile"));
         move.machine().map(Kit.Machine::name).ifPresent(name -> words.add("by " + name));
         return String.join(", ", words) + "." + limits(move);
     }

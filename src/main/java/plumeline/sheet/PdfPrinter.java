@@ -45,9 +45,9 @@ final class PdfPrinter {
         return bytes.toByteArray();
     }
 
-    /// The printer takes a drawing's description from `alt`, a browser from `aria-label`. What keeps a browser from parting
-    /// figures is left out: the printer has a line breaker of its own, and writes text in parts otherwise. A plan's text has
-    /// no bare quote, so nothing else can match.
+    /// The printer takes a drawing's description from `alt`, a browser from `aria-label`. What keeps a browser from
+    /// parting figures is left out: the printer has a line breaker of its own, and writes text in parts otherwise.
+    /// A plan's text has no bare quote, so nothing else can match.
     private static String described(String html) {
         String described = html.replace("role=\"img\" aria-label=", "role=\"img\" alt=");
         return UNPARTED.matcher(described).replaceAll("$1");

@@ -27,9 +27,7 @@ final class RightToLeft implements BidiSplitter {
         }
         Bidi bidi = new Bidi(
                 paragraph,
-                defaultDirection == RTL
-                        ? Bidi.DIRECTION_DEFAULT_RIGHT_TO_LEFT
-                        : Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
+                defaultDirection == RTL ? Bidi.DIRECTION_DEFAULT_RIGHT_TO_LEFT : Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
         int count = bidi.getRunCount();
         byte[] levels = new byte[count];
         BidiTextRun[] ordered = new BidiTextRun[count];

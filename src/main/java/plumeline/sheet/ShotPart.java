@@ -69,7 +69,8 @@ final class ShotPart {
         if (!cautions.isEmpty()) {
             section.add(Markup.of(
                     "p",
-                    "Take care: " + cautions.stream().map(Cautions.Caution::about).collect(Collectors.joining(", "))
+                    "Take care: "
+                            + cautions.stream().map(Cautions.Caution::about).collect(Collectors.joining(", "))
                             + ". What to do stands at the end of this sheet."));
         }
         if (!answer.notes().isEmpty()) {
@@ -78,8 +79,7 @@ final class ShotPart {
     }
 
     static Markup verdict(String word, String sentence) {
-        return Rows.flowing(
-                Markup.of("p", Markup.of("span", word).with("class", "verdict " + word)), " " + sentence);
+        return Rows.flowing(Markup.of("p", Markup.of("span", word).with("class", "verdict " + word)), " " + sentence);
     }
 
     private void pictures() {
@@ -91,7 +91,8 @@ final class ShotPart {
             if (drawn.isEmpty() || !isSame(drawn.getFirst(), drawing)) {
                 drawn.add(drawing);
                 String at = LeewaySentence.capital(moment.word()) + ", frame " + (moment.frame(stage.frames()) + 1);
-                views.add(Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
+                views.add(
+                        Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
             }
         }
         for (int i = 0; i < views.size(); i += 2) {
@@ -100,12 +101,15 @@ final class ShotPart {
         String still = drawn.size() == 1 ? "The outlines stay the same from start to end. " : "";
         section.add(Markup.of(
                 "p",
-                still + "Heavy line: the whole picture. Dashed outlines: hidden behind something. " + frames() + passes()));
+                still + "Heavy line: the whole picture. Dashed outlines: hidden behind something. " + frames()
+                        + passes()));
     }
 
     /// Whether two views show the same, their ids and titles apart.
     private static boolean isSame(Drawing one, Drawing other) {
-        return one.toSvg().replace(one.id(), "").replace(one.title(), "")
+        return one.toSvg()
+                .replace(one.id(), "")
+                .replace(one.title(), "")
                 .equals(other.toSvg().replace(other.id(), "").replace(other.title(), ""));
     }
 
@@ -131,7 +135,8 @@ final class ShotPart {
     }
 
     private String passes() {
-        List<Pass> passes = plan.findShot(answer.shot()).map(shot -> shot.passes()).orElse(List.of());
+        List<Pass> passes =
+                plan.findShot(answer.shot()).map(shot -> shot.passes()).orElse(List.of());
         return passes.isEmpty()
                 ? ""
                 : " Passes: " + passes.stream().map(Pass::name).collect(Collectors.joining(", ")) + "; drawn is "
@@ -143,15 +148,17 @@ final class ShotPart {
         String length = unit == PaperUnit.MILLIMETRES ? "mm" : "inches";
         section.add(figure(
                 Drawings.planFromAbove(plan, answer),
-                "Figures in " + length + ": x to camera right, y away from the camera, from the zero mark; lines with ticks are "
-                        + "level distances between marks; leeway in brackets, rounded down. Thin lines: the picture's edges at "
-                        + "start; dashed: at the end."));
+                "Figures in " + length
+                        + ": x to camera right, y away from the camera, from the zero mark; lines with ticks are level"
+                        + " distances between marks; leeway in brackets, rounded down. Thin lines: the picture's edges"
+                        + " at start; dashed: at the end."));
         List<Drawing> boxes = Drawings.leewayBoxes(plan, answer);
         if (!boxes.isEmpty()) {
             section.add(Markup.of("h3", "Leeway at full size"));
             boxes.forEach(drawing -> section.add(figure(
                     drawing,
-                    "True size when A4 is printed at 100 %: the cross is the mark, up is away from the camera, figures in "
+                    "True size when A4 is printed at 100 %: the cross is the mark, up is away from the camera, figures"
+                            + " in "
                             + length + ". A dotted side goes on further than is drawn. Others as set.")));
         }
     }
@@ -172,8 +179,9 @@ final class ShotPart {
         for (MarkAnswer mark : answer.marks()) {
             body.add(row(mark, leeway));
         }
-        section.add(Markup.of("table", Rows.head(List.of("Mark", "Set to", "From where", "Leeway, others as set")), body)
-                .with("class", "marks"));
+        section.add(
+                Markup.of("table", Rows.head(List.of("Mark", "Set to", "From where", "Leeway, others as set")), body)
+                        .with("class", "marks"));
         if (!answer.leewayWithout().isEmpty()) {
             section.add(Markup.of(
                     "p", "Leeway leaves out what fails already: " + String.join(", ", answer.leewayWithout()) + "."));
@@ -188,7 +196,8 @@ final class ShotPart {
 
     private Markup row(MarkAnswer mark, LeewaySentence leeway) {
         String sentence = leeway.of(mark);
-        Markup row = Markup.of("tr").with("id", answer.shot() + ".mark." + mark.mark().path());
+        Markup row = Markup.of("tr")
+                .with("id", answer.shot() + ".mark." + mark.mark().path());
         row.add(Rows.cell("name", mark.mark().path()));
         switch (mark.setting()) {
             case MarkAnswer.Setting.Open() -> row.add(Rows.cell("figure", "free"), Rows.cell("where", "no value yet"));
@@ -238,9 +247,7 @@ final class ShotPart {
     }
 
     private static String sentences(List<String> all) {
-        return all.stream()
-                .map(LeewaySentence::sentence)
-                .collect(Collectors.joining(" "));
+        return all.stream().map(LeewaySentence::sentence).collect(Collectors.joining(" "));
     }
 
     private void checks() {
@@ -250,7 +257,8 @@ final class ShotPart {
         }
         section.add(Markup.of("h3", "Check on the set first: the least leeway"));
         for (Standing.Ranked one : three) {
-            Markup check = Markup.of("div", Markup.of("span").with("class", "tick")).with("class", "check");
+            Markup check =
+                    Markup.of("div", Markup.of("span").with("class", "tick")).with("class", "check");
             section.add(Rows.flowing(
                     check,
                     one.answer().id() + ": " + one.answer().want() + ". " + LeewaySentence.sentence(one.words()) + " "
@@ -272,6 +280,7 @@ final class ShotPart {
 
     static Map<String, Integer> numbers(Plan plan) {
         return plan.shots().stream()
-                .collect(Collectors.toMap(shot -> shot.name(), shot -> plan.shots().indexOf(shot) + 1));
+                .collect(Collectors.toMap(
+                        shot -> shot.name(), shot -> plan.shots().indexOf(shot) + 1));
     }
 }

@@ -15,8 +15,8 @@ import plumeline.solve.ShotAnswer;
 import plumeline.solve.Verdict;
 import plumeline.solve.WantAnswer;
 
-/// Which wants of a shot stand nearest to failing: those that fail, then by how many placing errors the mark that ends them
-/// may be off, then those of which nothing is known.
+/// Which wants of a shot stand nearest to failing: those that fail, then by how many placing errors the mark that ends
+/// them may be off, then those of which nothing is known.
 final class Standing {
     /// A want and the mark that ends it first.
     ///
@@ -101,7 +101,8 @@ final class Standing {
         List<Ranked> own = ranked.stream().filter(one -> !isOfFilm(one)).toList();
         String film = ranked.stream()
                 .filter(one -> isOfFilm(one) && one.answer().verdict() == Verdict.FAILS)
-                .map(one -> " The film's want " + one.answer().id() + " fails here: " + one.answer().want() + ". "
+                .map(one -> " The film's want " + one.answer().id() + " fails here: "
+                        + one.answer().want() + ". "
                         + String.join(" ", one.answer().because()))
                 .collect(Collectors.joining());
         return own.isEmpty() ? "No want is written for this shot." + film : limiting(own) + film;
@@ -117,7 +118,8 @@ final class Standing {
         String want = first.answer().want();
         return switch (first.answer().verdict()) {
             case FAILS ->
-                first.answer().id() + " fails: " + want + ". " + String.join(" ", first.answer().because()) + also;
+                first.answer().id() + " fails: " + want + ". "
+                        + String.join(" ", first.answer().because()) + also;
             case TIGHT, HOLDS ->
                 "Nearest to failing is " + first.answer().id() + ": " + want + ". " + first.words() + also;
             case UNKNOWN -> "None of its wants is computed." + also;

@@ -36,10 +36,11 @@ final class WantWords {
         return switch (line.word()) {
             case "hidden" -> "Look through the lens " + at + ": no sliver beside the front thing.";
             case "shown" -> "Look through the lens " + at + ": background between every two neighbours.";
-            case "fills" -> "Hold the thing's edges against the frame lines " + at + " and read off its share of the frame.";
+            case "fills" ->
+                "Hold the thing's edges against the frame lines " + at + " and read off its share of the frame.";
             case "sharp" -> "Magnify the nearest front edge and both outer edges at the taking aperture, " + at + ".";
-            case "inside" -> "Show every delivery's frame lines and keep-outs on the monitor " + at
-                    + ": nothing crosses a line.";
+            case "inside" ->
+                "Show every delivery's frame lines and keep-outs on the monitor " + at + ": nothing crosses a line.";
             case "clear" -> "Run the whole move slowly with one person watching each gap, a hand at the stop.";
             case "off_picture" -> "Move a hand along the named edge " + at + ": the hand stays out of the picture.";
             case "reaches" -> "Focus on it by eye and read rate and aperture off the camera.";
@@ -53,10 +54,13 @@ final class WantWords {
             case "stays_under", "hangs" -> "Put the filled and closed hero in a bucket the evening before.";
             case "line_hidden" -> "Shoot a few frames and magnify: no line.";
             case "tank_carries" -> "Fill slowly, look at every seam, keep the floor under it free.";
-            case "ink_reaches", "clear_until", "rises", "falls_through", "smear" -> "Shoot one test take and count frames.";
+            case "ink_reaches", "clear_until", "rises", "falls_through", "smear" ->
+                "Shoot one test take and count frames.";
             case "lit", "even", "ratio", "dark", "steady_light" -> "Meter at the thing at the taking rate and shutter.";
-            case "highlight", "no_highlight", "edges", "no_shadow" -> "Eye at the lens: look where it lies on the thing.";
-            case "registers", "holds_still", "matched" -> "Lay first, middle and last frames of both passes over each other.";
+            case "highlight", "no_highlight", "edges", "no_shadow" ->
+                "Eye at the lens: look where it lies on the thing.";
+            case "registers", "holds_still", "matched" ->
+                "Lay first, middle and last frames of both passes over each other.";
             case "readable" -> "Read it aloud off the monitor while the move runs.";
             case "flash_safe" -> "Count light and dark pairs in the worst second before anyone watches the cut.";
             case "on_beat" -> "Play the cut with the track and look at the last hit.";

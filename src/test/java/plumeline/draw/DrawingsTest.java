@@ -47,7 +47,9 @@ final class DrawingsTest {
                     .append(150 + 60 * (i / 4))
                     .append(" mm]}\n");
         }
-        return text.replace("    lights: {key: {light: strip, at: free}}\n", more + "    lights: {key: {light: strip, at: free}}\n");
+        return text.replace(
+                "    lights: {key: {light: strip, at: free}}\n",
+                more + "    lights: {key: {light: strip, at: free}}\n");
     }
 
     @Test
@@ -98,7 +100,8 @@ final class DrawingsTest {
         FilmAnswer film = Made.film(Made.text());
         ShotAnswer reveal = Made.shot(film, "reveal");
         String plan = Drawings.planFromAbove(film.plan(), reveal).toSvg();
-        assertThat(plan).contains(">first<", ">second<", ">third<", ">fourth<", ">zero mark<", ">centreline<", ">crew side<");
+        assertThat(plan)
+                .contains(">first<", ">second<", ">third<", ">fourth<", ">zero mark<", ">centreline<", ">crew side<");
         assertThat(plan).as("a lamp without a place").doesNotContain("key (lamp)");
         assertThat(Drawings.planFromAbove(film.plan(), Made.shot(film, "looks")).toSvg())
                 .contains("key (lamp)", "back (lamp)");
@@ -109,22 +112,26 @@ final class DrawingsTest {
     @Test
     void planFromAbove_givesTheAnswersFigures() {
         FilmAnswer film = Made.film(Made.text());
-        String plan = Drawings.planFromAbove(film.plan(), Made.shot(film, "reveal")).toSvg();
+        String plan =
+                Drawings.planFromAbove(film.plan(), Made.shot(film, "reveal")).toSvg();
         // Set by hand in Made: lens 600 mm before first; second at (0, 104), third at (4, 209), fourth at (−6, 312).
-        assertThat(plan).contains(">600<", ">104<", ">" + Math.round(Math.hypot(4, 105)) + "<", ">"
-                + Math.round(Math.hypot(10, 103)) + "<");
+        assertThat(plan)
+                .contains(
+                        ">600<",
+                        ">104<",
+                        ">" + Math.round(Math.hypot(4, 105)) + "<",
+                        ">" + Math.round(Math.hypot(10, 103)) + "<");
         assertThat(plan).contains("x 0 (±3)", "y 104 (−9 + loose)", "x 4 (−7 +1.2)", "slide 600.0 mm to camera left");
     }
 
     @Test
     void planFromAbove_isToScale() {
         FilmAnswer film = Made.film(Made.text());
-        Document svg =
-                SvgReader.parse(Drawings.planFromAbove(film.plan(), Made.shot(film, "reveal")).toSvg());
+        Document svg = SvgReader.parse(
+                Drawings.planFromAbove(film.plan(), Made.shot(film, "reveal")).toSvg());
         double pixelsPerMetre = barPixels(svg) / 0.2;
         Element line = first(svg, "reveal.plan.distances", "line");
-        double length = Math.hypot(
-                number(line, "x1") - number(line, "x2"), number(line, "y1") - number(line, "y2"));
+        double length = Math.hypot(number(line, "x1") - number(line, "x2"), number(line, "y1") - number(line, "y2"));
         assertThat(length / pixelsPerMetre).isCloseTo(0.600, org.assertj.core.api.Assertions.within(0.0005));
     }
 
@@ -152,8 +159,8 @@ final class DrawingsTest {
     @Test
     void hiddenThings_areDashed() {
         FilmAnswer film = Made.film(Made.text());
-        Document svg = SvgReader.parse(
-                Drawings.cameraView(film.plan(), Made.shot(film, "reveal"), Moment.START).toSvg());
+        Document svg = SvgReader.parse(Drawings.cameraView(film.plan(), Made.shot(film, "reveal"), Moment.START)
+                .toSvg());
         Element second = first(svg, "reveal.view.start.thing.second", "path");
         assertThat(second.getAttribute("stroke-dasharray")).isNotEmpty();
         Element front = first(svg, "reveal.view.start.thing.first", "path");

@@ -19,7 +19,8 @@ final class LetteringOutsideTest {
         try (var in = Lettering.class.getResourceAsStream("/plumeline/sheet/DejaVuSansCondensed.ttf");
                 var font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
             var glyphs = font.getUnicodeCmapLookup();
-            String known = " !\"#$%&'()*+,-./0123456789:;<=>?@ABCDEFGHIJKLMNOPQRSTUVWXYZ[\\]^_`abcdefghijklmnopqrstuvwxyz{|}~−±×·°";
+            String known = " !\"#$%&'()*+,-./0123456789:;<=>?@ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+                    + "[\\]^_`abcdefghijklmnopqrstuvwxyz{|}~−±×·°";
             for (int c : known.codePoints().toArray()) {
                 double width = font.getAdvanceWidth(glyphs.getGlyphId(c)) * 1000.0 / font.getUnitsPerEm();
                 assertThat((double) Lettering.advance(c)).as("U+%04X", c).isBetween(width, width + 1);

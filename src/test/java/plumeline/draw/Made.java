@@ -62,15 +62,20 @@ public final class Made {
     public static FilmAnswer film(String text) {
         var reading = Plans.read(text.getBytes(StandardCharsets.UTF_8), "papers.yaml");
         Plan plan = reading.plan()
-                .orElseThrow(() -> new IllegalArgumentException(reading.problems().toString()));
-        List<ShotAnswer> shots = plan.shots().stream().map(shot -> shot(plan, shot)).toList();
+                .orElseThrow(
+                        () -> new IllegalArgumentException(reading.problems().toString()));
+        List<ShotAnswer> shots =
+                plan.shots().stream().map(shot -> shot(plan, shot)).toList();
         List<WantAnswer> wants = plan.wants().stream().map(Made::filmWant).toList();
         return new FilmAnswer(plan, SHA, Verdict.FAILS, shots, wants);
     }
 
     /// The first shot of a film.
     public static ShotAnswer shot(FilmAnswer film, String name) {
-        return film.shots().stream().filter(shot -> shot.shot().equals(name)).findFirst().orElseThrow();
+        return film.shots().stream()
+                .filter(shot -> shot.shot().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static ShotAnswer shot(Plan plan, Shot shot) {

@@ -13,7 +13,8 @@ import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 
 final class MarksCsvTest {
-    /// Reads comma-separated values as RFC 4180, section 2 lays down; written for this test from the standard's grammar.
+    /// Reads comma-separated values as RFC 4180, section 2 lays down; written for this test from the standard's
+    /// grammar.
     private static List<List<String>> read(String text) {
         List<List<String>> records = new ArrayList<>();
         List<String> record = new ArrayList<>();
@@ -37,7 +38,9 @@ final class MarksCsvTest {
                 record.clear();
                 i++;
             } else {
-                assertThat(quoted || (c != '\n' && c != '\r')).as("a bare line break at %d", i).isTrue();
+                assertThat(quoted || (c != '\n' && c != '\r'))
+                        .as("a bare line break at %d", i)
+                        .isTrue();
                 field.append(c);
             }
         }
@@ -91,14 +94,17 @@ final class MarksCsvTest {
 
     @Test
     void marksWithoutValue_haveNoRow() {
-        assertThat(Papers.marksCsv(Made.film(Made.text()))).doesNotContain("key.x,0").doesNotContain("release.y");
+        assertThat(Papers.marksCsv(Made.film(Made.text())))
+                .doesNotContain("key.x,0")
+                .doesNotContain("release.y");
     }
 
     @Test
     void inches_areThePapersUnit() {
         List<List<String>> records = read(Papers.marksCsv(Made.film(Made.text().replace("papers: mm", "papers: in"))));
         List<String> lens = records.stream()
-                .filter(record -> record.get(0).equals("reveal") && record.get(1).equals("camera.y"))
+                .filter(record ->
+                        record.get(0).equals("reveal") && record.get(1).equals("camera.y"))
                 .findFirst()
                 .orElseThrow();
         assertThat(lens.get(3)).isEqualTo("in");

@@ -79,7 +79,8 @@ final class PapersTest {
         int marks = 0;
         for (ShotAnswer shot : film.shots()) {
             for (MarkAnswer mark : shot.marks()) {
-                assertThat(ids).containsOnlyOnce(shot.shot() + ".mark." + mark.mark().path());
+                assertThat(ids)
+                        .containsOnlyOnce(shot.shot() + ".mark." + mark.mark().path());
                 marks++;
             }
             for (WantAnswer want : shot.wants()) {
@@ -97,12 +98,14 @@ final class PapersTest {
         int compared = 0;
         for (ShotAnswer shot : film.shots()) {
             for (MarkAnswer mark : shot.marks()) {
-                String row = byId(page, shot.shot() + ".mark." + mark.mark().path()).getTextContent();
+                String row =
+                        byId(page, shot.shot() + ".mark." + mark.mark().path()).getTextContent();
                 if (mark.setting() instanceof MarkAnswer.Setting.At at && isTape(mark.mark())) {
                     // Independent of Print: whole millimetres, halves away from zero, a printer's minus sign.
                     long mm = Math.round(Math.abs(at.si()) * 1000 + 1e-9);
                     String value = (at.si() < 0 && mm > 0 ? "−" : "") + mm + " mm";
-                    assertThat(row).contains(mark.mark().path() + value + at.origin().word());
+                    assertThat(row)
+                            .contains(mark.mark().path() + value + at.origin().word());
                     compared++;
                 }
                 if (mark.setting() instanceof MarkAnswer.Setting.Open) {
@@ -128,8 +131,8 @@ final class PapersTest {
         assertThat(byId(page, "reveal.mark.second.y").getTextContent())
                 .endsWith("9 mm toward the camera, else a gap closes (reveal.2). Away from the camera is loose.");
         assertThat(byId(page, "reveal.mark.third.x").getTextContent())
-                .endsWith("7 mm to camera left, else a sliver shows (reveal.1); 1.2 mm to camera right, else a gap closes "
-                        + "(reveal.2). Tight: a hand places it to 2 mm. Use a stop or a jig.");
+                .endsWith("7 mm to camera left, else a sliver shows (reveal.1); 1.2 mm to camera right, else a gap"
+                        + " closes (reveal.2). Tight: a hand places it to 2 mm. Use a stop or a jig.");
         assertThat(byId(page, "reveal.mark.first.y").getTextContent()).endsWith("Forward and back is loose.");
         assertThat(byId(page, "plume.mark.camera.z").getTextContent()).contains("139 mmmeasured");
         assertThat(byId(page, "plume.mark.key.z").getTextContent()).contains("400 mmtypical");
@@ -149,7 +152,9 @@ final class PapersTest {
         // Thin lens: f(1+m) = f + f²/(d − f) behind the lens point where the plan says nothing.
         long thin = Math.round(100 + 100.0 * 100 / (877 - 100));
         assertThat(byId(page, "shot.looks").getTextContent())
-                .contains(thin + " mm behind the lens point, by the focal length alone", (877 + thin) + " mm from the sensor mark");
+                .contains(
+                        thin + " mm behind the lens point, by the focal length alone",
+                        (877 + thin) + " mm from the sensor mark");
     }
 
     @Test
@@ -158,13 +163,16 @@ final class PapersTest {
         assertThat(byId(page, "shot.plume").getTextContent())
                 .contains("Water and mains:", "A heavy tank:", "Hot lamps:", "Glass:", "Hung things:");
         assertThat(byId(page, "shot.reveal").getTextContent())
-                .contains("Moving machines:", "Look through the lens at the start mark: no sliver beside the front thing.");
+                .contains(
+                        "Moving machines:",
+                        "Look through the lens at the start mark: no sliver beside the front thing.");
         assertThat(byId(page, "shot.reveal").getTextContent()).doesNotContain("Water and mains:");
         long checks = elements(page, "div").stream()
                 .filter(div -> div.getAttribute("class").equals("check"))
                 .count();
         assertThat(checks).isEqualTo(9);
-        assertThat(page.getDocumentElement().getTextContent().toLowerCase(Locale.ROOT)).doesNotContain("safe");
+        assertThat(page.getDocumentElement().getTextContent().toLowerCase(Locale.ROOT))
+                .doesNotContain("safe");
     }
 
     @Test
@@ -173,12 +181,14 @@ final class PapersTest {
         String text = SvgReader.parse(html).getDocumentElement().getTextContent();
         // The only millimetres left are a lens's engraved focal length and what the answers' own texts say.
         String without = text.replaceAll("(fifty|macro), \\d+ mm", "").replaceAll("Try: [^.]*\\.[^.]*\\.", "");
-        assertThat(Pattern.compile(".{0,40}\\d mm").matcher(without).results().map(found -> found.group())).isEmpty();
+        assertThat(Pattern.compile(".{0,40}\\d mm").matcher(without).results().map(found -> found.group()))
+                .isEmpty();
         assertThat(text).contains("−23 5/8 in", "−23.62 in", "3.15 in/s");
-        assertThat(Pattern.compile("\\d in\\b").matcher(SvgReader.parse(html(Made.text()))
-                        .getDocumentElement()
-                        .getTextContent())
-                .find())
+        assertThat(Pattern.compile("\\d in\\b")
+                        .matcher(SvgReader.parse(html(Made.text()))
+                                .getDocumentElement()
+                                .getTextContent())
+                        .find())
                 .isFalse();
     }
 

@@ -50,7 +50,9 @@ final class PdfTest {
             assertThat(page.getMediaBox().getHeight()).isBetween(841f, 842f);
             for (var name : page.getResources().getFontNames()) {
                 try {
-                    assertThat(page.getResources().getFont(name).isEmbedded()).as("%s", name).isTrue();
+                    assertThat(page.getResources().getFont(name).isEmbedded())
+                            .as("%s", name)
+                            .isTrue();
                 } catch (IOException broken) {
                     throw new AssertionError(broken);
                 }
@@ -73,12 +75,13 @@ final class PdfTest {
         }
     }
 
-    /// Every figure of the page, with how often it stands there, is in the PDF, apart from the running lines and table heads
-    /// that pages repeat.
+    /// Every figure of the page, with how often it stands there, is in the PDF, apart from the running lines and table
+    /// heads that pages repeat.
     @Test
     void figures_areThePagesOwn() throws IOException {
         String html = Papers.html(film, PRINTED);
-        Map<String, Integer> wanted = figures(textWithoutDrawings(SvgReader.parse(html).getDocumentElement()));
+        Map<String, Integer> wanted =
+                figures(textWithoutDrawings(SvgReader.parse(html).getDocumentElement()));
         Map<String, Integer> found = figures(new PDFTextStripper()
                 .getText(pdf)
                 .replaceAll("[^\\n]*plan revision[^\\n]*", "")
