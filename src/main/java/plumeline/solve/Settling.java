@@ -50,17 +50,15 @@ final class Settling {
     }
 
     private Settled settle(double[] start, Set<String> dropped) {
-        double[] found = solve(start, dropped);
-        Set<String> failing = failing(found, dropped);
+        double[] held = hold(start, dropped);
+        Set<String> failing = failing(held, dropped);
         if (failing.isEmpty()) {
-            return new Settled(found, dropped);
+            double[] found = solve(held, dropped);
+            return new Settled(found, union(dropped, failing(found, dropped)));
         }
         // A want that no free mark moves can't be helped by moving: leave it out first.
-        Set<String> deaf = deaf(found, failing);
-        if (!deaf.isEmpty()) {
-            return settle(found, union(dropped, deaf));
-        }
-        return dropOne(found, dropped);
+        Set<String> deaf = deaf(held, failing);
+        return deaf.isEmpty() ? dropOne(held, dropped) : settle(held, union(dropped, deaf));
     }
 
     /// Leaves out the want without which the others do best; the film's own are left out before the shot's.

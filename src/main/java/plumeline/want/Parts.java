@@ -29,9 +29,11 @@ final class Parts {
         return worst;
     }
 
-    /// How far a body is in front of the lens: above 0 wholly.
+    /// How far a body is in front of the lens: above 0 wholly. A body whose whole sphere is in front needs no closer look.
     static double inFrontMetres(Scene scene, Body body) {
-        return Sight.leastDepthMetres(scene.projection(), body);
+        double sphere = Math.hypot(body.solid().reachMetres(), body.solid().heightMetres() / 2);
+        double least = scene.aim().depthMetres(body.middle()) - sphere;
+        return least > 0 ? least : Sight.leastDepthMetres(scene.projection(), body);
     }
 
     /// What every part of a want reads where a body isn't wholly in front of the lens.
