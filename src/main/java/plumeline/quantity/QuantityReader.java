@@ -110,8 +110,9 @@ final class QuantityReader {
         double value = end > at ? Digits.value(digits) : Double.NaN;
         at = end;
         String symbol = unitWord();
-        Unit unit = symbol.isEmpty() ? Unit.NONE : Unit.findUnit(symbol).orElse(Unit.NONE);
-        boolean known = symbol.isEmpty() || unit != Unit.NONE;
+        Optional<Unit> found = symbol.isEmpty() ? Optional.of(Unit.NONE) : Unit.findUnit(symbol);
+        Unit unit = found.orElse(Unit.NONE);
+        boolean known = found.isPresent();
         Kind kind = quantity.kind();
         if (value >= 0 && known) {
             if (unit.kind() == kind || unit.kind() == kind.spreadKind()) {
