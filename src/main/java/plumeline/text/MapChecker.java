@@ -1,9 +1,11 @@
 package plumeline.text;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /// Checks maps: known keys, names, dotted paths and words.
 final class MapChecker {
@@ -18,26 +20,31 @@ final class MapChecker {
 
     void checkKeys(Shape.Keys keys, Checker.At at) {
         if (at.node() instanceof Node.Mapping mapping) {
-            checkEntries(keys.keys(), mapping, at);
+            Set<String> meant = checkEntries(keys.keys(), mapping, at);
             for (Shape.Rule rule : keys.rules()) {
-                checkRule(rule, mapping, at);
+                checkRule(rule, mapping, meant, at);
             }
         } else {
             checker.addForm(keys, at);
         }
     }
 
-    private void checkEntries(List<Shape.Key> keys, Node.Mapping mapping, Checker.At at) {
+    /// Checks keys and values. Gives the missing keys that unknown ones are most likely meant to be: such a slip is one
+    /// problem, told at the unknown key.
+    private Set<String> checkEntries(List<Shape.Key> keys, Node.Mapping mapping, Checker.At at) {
+        Set<String> meant = new HashSet<>();
         for (Node.Entry entry : mapping.entries()) {
             Optional<Shape.Key> key = find(keys, entry.key());
             if (key.isPresent()) {
                 checkValue(key.get(), entry, at);
             } else {
                 addUnknown(names(keys), entry, at, "");
+                Nearest.find(entry.key(), names(keys)).ifPresent(meant::add);
             }
         }
         for (Shape.Key key : keys) {
-            if (key.need() == Shape.Need.REQUIRED && mapping.find(key.name()).isEmpty()) {
+            boolean missing = mapping.find(key.name()).isEmpty() && !meant.contains(key.name());
+            if (key.need() == Shape.Need.REQUIRED && missing) {
                 String attempt = key.hint().isEmpty()
                         ? "Add `" + key.name() + ": " + Phrases.example(key.shape()) + "`."
                         : "Try " + key.hint() + ".";
@@ -45,6 +52,7 @@ final class MapChecker {
                         Phrases.of(key.shape()), attempt);
             }
         }
+        return meant;
     }
 
     private void checkValue(Shape.Key key, Node.Entry entry, Checker.At at) {
@@ -80,9 +88,9 @@ final class MapChecker {
         checker.add(entry.keyPlace(), Paths.join(at.path(), entry.key()), "P-KEY-01", "not a known key", allowed, attempt);
     }
 
-    private void checkRule(Shape.Rule rule, Node.Mapping mapping, Checker.At at) {
+    private void checkRule(Shape.Rule rule, Node.Mapping mapping, Set<String> meant, Checker.At at) {
         switch (rule) {
-            case Shape.Rule.ExactlyOne(List<List<String>> groups) -> checkExactlyOne(groups, mapping, at);
+            case Shape.Rule.ExactlyOne(List<List<String>> groups) -> checkExactlyOne(groups, mapping, meant, at);
             case Shape.Rule.AtMostOne(List<String> keys) -> {
                 List<String> there = present(keys, mapping);
                 if (there.size() > 1) {
@@ -91,20 +99,21 @@ final class MapChecker {
                 }
             }
             case Shape.Rule.AtLeastOne(List<String> keys) -> {
-                if (present(keys, mapping).isEmpty()) {
+                if (present(keys, mapping).isEmpty() && keys.stream().noneMatch(meant::contains)) {
                     addRule(at, "given none of " + Phrases.join(keys, "and"), "given at least one of them",
                             "Add " + keys.getFirst() + ".");
                 }
             }
             case Shape.Rule.Needs(String key, String other) -> {
-                if (mapping.find(key).isPresent() && mapping.find(other).isEmpty()) {
+                if (mapping.find(key).isPresent() && mapping.find(other).isEmpty() && !meant.contains(other)) {
                     addRule(at, "given " + key + " without " + other, "given both or neither", "Add " + other + ".");
                 }
             }
         }
     }
 
-    private void checkExactlyOne(List<List<String>> groups, Node.Mapping mapping, Checker.At at) {
+    private void checkExactlyOne(
+            List<List<String>> groups, Node.Mapping mapping, Set<String> meant, Checker.At at) {
         List<String> all = new ArrayList<>();
         List<String> phrases = new ArrayList<>();
         for (List<String> group : groups) {
@@ -116,8 +125,10 @@ final class MapChecker {
             }
         }
         List<String> there = present(all, mapping);
+        List<String> likely = new ArrayList<>(all);
+        likely.removeIf(key -> !there.contains(key) && !meant.contains(key));
         for (List<String> group : groups) {
-            if (there.size() == group.size() && there.containsAll(group)) {
+            if (likely.size() == group.size() && likely.containsAll(group)) {
                 return;
             }
         }
