@@ -7,6 +7,7 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /// The decoded text and the way from offsets to places.
@@ -117,6 +118,12 @@ final class Source {
         int lineStart = Math.min(lineStarts[low], start);
         int column = offsets.length == 0 ? start - lineStart : text.codePointCount(lineStart, start);
         return new Place(file, low + 1, column + 1, start, Math.max(start, end));
+    }
+
+    /// Gives how many UTF-16 units stand before an offset on its line.
+    int columnOf(int offset) {
+        int line = Arrays.binarySearch(lineStarts, offset);
+        return offset - lineStarts[line >= 0 ? line : -line - 2];
     }
 
     /// Objects to characters that no editor shows and to tabs that indent. Gives whether all is well.
