@@ -10,7 +10,15 @@ final class Commands {
 
     /// All commands, in the order in which the help page lists them.
     static List<Command> listAll() {
-        return List.of(new AskCommand(), new SolveCommand(), new PapersCommand(), new KeepCommand(), new DemoCommand(), new HelpCommand());
+        return List.of(
+                new AskCommand(),
+                new SolveCommand(),
+                new PapersCommand(),
+                new KeepCommand(),
+                new TidyCommand(),
+                new SchemaCommand(),
+                new DemoCommand(),
+                new HelpCommand());
     }
 
     static Optional<Command> find(String name) {
