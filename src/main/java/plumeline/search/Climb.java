@@ -35,7 +35,7 @@ final class Climb {
     }
 
     /// Climbs one round, or as many as raise anything.
-    static double[] from(List<Axis> axes, Margins margins, double[] start, int[] held, int rounds) {
+    static Slopes from(List<Axis> axes, Margins margins, double[] start, int[] held, int rounds) {
         Climb climb = new Climb(axes, margins, start, held);
         for (int round = 0; round < rounds && climb.anyRaised(); round++) {
             climb.raise(Search.LOOSE);
@@ -44,7 +44,7 @@ final class Climb {
                 climb.settle();
             }
         }
-        return climb.here.values;
+        return climb.here;
     }
 
     /// Climbs until nothing that is raised fails any more.

@@ -30,8 +30,10 @@ final class Felt {
             elsewhere[a] = axis.isFree() ? axis.low() + 0.4 * (axis.high() - axis.low()) : values[a];
         }
         List<Integer> felt = new ArrayList<>();
+        double[] here = of.at(values);
+        double[] there = of.at(elsewhere);
         for (int a = 0; a < axes.size(); a++) {
-            if (isFelt(axes.get(a), a, of, values) || isFelt(axes.get(a), a, of, elsewhere)) {
+            if (isFelt(axes.get(a), a, of, values, here) || isFelt(axes.get(a), a, of, elsewhere, there)) {
                 felt.add(a);
             }
         }
@@ -41,7 +43,10 @@ final class Felt {
 
     /// Whether any part changes with an axis near some values.
     static boolean isFelt(Axis axis, int a, Margins of, double[] values) {
-        double[] here = of.at(values);
+        return isFelt(axis, a, of, values, of.at(values));
+    }
+
+    private static boolean isFelt(Axis axis, int a, Margins of, double[] values, double[] here) {
         double[] moved = values.clone();
         for (double by : new double[] {axis.probe(), LONG, -LONG}) {
             moved[a] = values[a] + by;

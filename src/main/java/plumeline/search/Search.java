@@ -42,14 +42,14 @@ public final class Search {
         double[] best = new double[0];
         double height = Double.NEGATIVE_INFINITY;
         for (double[] start : promising(felt, as, seeds)) {
-            double[] top = Climb.from(felt.axes, felt.margins, start, NONE, 1);
-            double reached = Climb.height(felt.axes, felt.margins, top);
+            Slopes top = Climb.from(felt.axes, felt.margins, start, NONE, 1);
+            double reached = top.least(top.margins);
             if (best.length == 0 || reached > height + BETTER * Math.abs(height)) {
-                best = top;
+                best = top.values;
                 height = reached;
             }
         }
-        best = Climb.from(felt.axes, felt.margins, best, NONE, Climb.ROUNDS);
+        best = Climb.from(felt.axes, felt.margins, best, NONE, Climb.ROUNDS).values;
         return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, best, NONE)));
     }
 
@@ -106,7 +106,7 @@ public final class Search {
     /// @return a value an axis, free ones on whole steps; where stepping breaks something held, it is broken there too
     public static double[] raise(List<Axis> axes, Margins margins, int[] held, double[] start) {
         Felt felt = Felt.of(axes, margins, start);
-        double[] top = Climb.from(felt.axes, felt.margins, felt.part(start), held, 1);
+        double[] top = Climb.from(felt.axes, felt.margins, felt.part(start), held, 1).values;
         return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, top, held)));
     }
 

@@ -14,6 +14,7 @@ import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.stage.Stage;
 import plumeline.want.Moments;
+import plumeline.want.Recall;
 import plumeline.want.Want;
 import plumeline.want.Wants;
 
@@ -52,6 +53,7 @@ final class Judged {
     private final List<ShotAnswer.Run> runs;
     private final List<Line> lines;
     private final List<Double> frames;
+    private final Recall recall = new Recall();
 
     private Judged(List<ShotAnswer.Run> runs, List<Line> lines, List<Double> frames) {
         this.runs = runs;
@@ -89,7 +91,7 @@ final class Judged {
     }
 
     private static int countParts(Want want, Stage stage, List<Double> frames) {
-        return want.parts(new Moments(stage, stage.startValues(), frames)).length;
+        return want.parts(new Moments(stage, stage.startValues(), frames, new Recall())).length;
     }
 
     private static List<Double> spread(Stage stage, int instants) {
@@ -121,7 +123,7 @@ final class Judged {
             for (Instance instance : line.instances()) {
                 if (instance.count() > 0) {
                     Moments at = moments.computeIfAbsent(
-                            instance.run().stage(), stage -> new Moments(stage, si, frames));
+                            instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
                     double[] some = instance.want().parts(at);
                     parts = Arrays.copyOf(parts, Math.max(parts.length, instance.from() + instance.count()));
                     System.arraycopy(some, 0, parts, instance.from(), instance.count());
@@ -132,7 +134,7 @@ final class Judged {
     }
 
     Moments moments(Stage stage, double[] si) {
-        return new Moments(stage, si, frames);
+        return new Moments(stage, si, frames, recall);
     }
 
     int[] partsOf(Predicate<Line> which) {

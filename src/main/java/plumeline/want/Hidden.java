@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
 import plumeline.geom.Sides;
-import plumeline.geom.Sight;
 import plumeline.plan.Thing;
 import plumeline.plan.WantLine;
 import plumeline.stage.Scene;
@@ -53,10 +52,10 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
 
     @Override
     public double[] parts(Moments moments) {
-        return Parts.worst(moments.during(line.when()), this::partsIn);
+        return Parts.worst(moments.during(line.when()), scene -> partsIn(scene, moments.recall()));
     }
 
-    private double[] partsIn(Scene scene) {
+    private double[] partsIn(Scene scene, Recall recall) {
         double[] parts = new double[things.size() * 4];
         List<Body> hiders = new ArrayList<>(behind.size());
         double hidersInFront = Double.POSITIVE_INFINITY;
@@ -71,7 +70,7 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
                 java.util.Arrays.fill(parts, 4 * i, 4 * i + 4, Parts.behind(inFront));
                 continue;
             }
-            Sides sides = Sight.hidden(scene.projection(), body, hiders);
+            Sides sides = recall.hidden(scene.projection(), body, hiders);
             double scale = Parts.MILLIMETRES * scene.projection().depth(body.middle());
             parts[4 * i] = scale * sides.left();
             parts[4 * i + 1] = scale * sides.right();

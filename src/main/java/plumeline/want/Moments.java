@@ -13,6 +13,7 @@ public final class Moments {
     private final Stage stage;
     private final double[] values;
     private final List<Double> frames;
+    private final Recall recall;
     private final Map<Double, Scene> posed = new HashMap<>();
 
     /// Makes the moments of a shot.
@@ -20,10 +21,12 @@ public final class Moments {
     /// @param stage the shot
     /// @param values its marks' values, SI
     /// @param frames the screen frames that stand for the whole of the shot where it moves, at least one
-    public Moments(Stage stage, double[] values, List<Double> frames) {
+    /// @param recall what was asked before
+    public Moments(Stage stage, double[] values, List<Double> frames, Recall recall) {
         this.stage = stage;
         this.values = values.clone();
         this.frames = List.copyOf(frames);
+        this.recall = recall;
     }
 
     /// Gives the shot.
@@ -31,6 +34,10 @@ public final class Moments {
     /// @return the stage
     public Stage stage() {
         return stage;
+    }
+
+    Recall recall() {
+        return recall;
     }
 
     /// Gives the marks' values.

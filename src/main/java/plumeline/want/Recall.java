@@ -1,0 +1,30 @@
+package plumeline.want;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import plumeline.geom.Body;
+import plumeline.geom.Projection;
+import plumeline.geom.Sides;
+import plumeline.geom.Sight;
+
+/// Remembers how far bodies are hidden, for a search that moves one mark at a time: most of what it asks for it has asked for
+/// just before. Answers are those of [Sight#hidden], bit for bit. For one thread.
+public final class Recall {
+    private static final int MOST = 4096;
+
+    private record Asked(Projection projection, Body hidden, List<Body> hiders) {}
+
+    private final Map<Asked, Sides> known = new HashMap<>();
+
+    /// Makes an empty memory.
+    public Recall() {}
+
+    Sides hidden(Projection projection, Body hidden, List<Body> hiders) {
+        if (known.size() > MOST) {
+            known.clear();
+        }
+        return known.computeIfAbsent(
+                new Asked(projection, hidden, hiders), asked -> Sight.hidden(projection, hidden, hiders));
+    }
+}
