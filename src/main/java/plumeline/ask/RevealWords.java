@@ -205,12 +205,11 @@ final class RevealWords {
 
     /// The largest smaller gap in half per cents that works.
     private OptionalDouble findGap() {
-        int good = -1;
         int bad = (int) Math.ceil(inputs.wanted().gapShare() / GAP_STEP - 1e-9);
         if (bad == 0 || !works(gap(0))) {
             return OptionalDouble.empty();
         }
-        good = 0;
+        int good = 0;
         while (bad - good > 1) {
             int middle = (good + bad) / 2;
             if (works(gap(middle * GAP_STEP))) {

@@ -12,7 +12,7 @@ final class Notes {
     static List<String> of(Judged judged, double[] si) {
         List<String> notes = new ArrayList<>();
         Stage stage = judged.stage();
-        double last = stage.retime().realSeconds(stage.frames());
+        double last = stage.retime().realSeconds((double) stage.frames());
         for (var move : stage.shot().moves()) {
             double end = stage.endSeconds(move.name());
             if (end > last + 1e-6) {

@@ -80,7 +80,7 @@ final class Remedies {
     /// What to try for a failing want.
     List<String> attempts(Judged.Line failing, Judged.Instance worst) {
         List<String> attempts = new ArrayList<>();
-        int[] held = judged.partsOf(line -> line.isComputed() && line != failing && holds(line, parts));
+        int[] held = judged.partsOf(line -> line.isComputed() && !line.id().equals(failing.id()) && holds(line, parts));
         int[] own = failing.parts().toArray();
         for (int index : touchedMarks(own)) {
             oneMark(index, own, held).ifPresent(attempts::add);

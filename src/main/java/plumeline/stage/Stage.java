@@ -153,9 +153,9 @@ public final class Stage {
         return switch (when) {
             case When.Start() -> 0;
             case When.Whole() -> 0;
-            case When.End() -> frames - 1;
-            case When.AtFrame(long frame) -> frame;
-            case When.AtTime(Quantity time) -> retime.frameAt(time.si(), frames);
+            case When.End() -> (double) (frames - 1);
+            case When.AtFrame(long frame) -> (double) frame;
+            case When.AtTime(Quantity time) -> retime.frameAt(time.si(), (double) frames);
         };
     }
 

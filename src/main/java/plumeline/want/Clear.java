@@ -30,6 +30,8 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
     /// Beyond this nothing is near, millimetres.
     private static final double FAR_MILLIMETRES = 10_000;
 
+    private static final double NO_LID_METRES = 100;
+
     /// What a want names.
     sealed interface Named {
         record Thing(int index) implements Named {}
@@ -60,10 +62,9 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
         for (int i = 0; i < parts.length; i++) {
             double metres =
                     switch (bodies.get(i)) {
-                        case Named.Thing(int index) ->
-                            bodyClearance(scene, scene.things().get(index), others, tank);
+                        case Named.Thing(int index) -> bodyClearance(scene, index, others, tank);
                         case Named.Lamp(int index) ->
-                            bodyClearance(scene, scene.lamps().get(index), others, tank);
+                            bodyClearance(scene, scene.things().size() + index, others, tank);
                         case Named.Camera() -> cameraClearance(scene, others, tank);
                     };
             parts[i] = Math.min(FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres));
@@ -71,11 +72,12 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
         return parts;
     }
 
-    private double bodyClearance(Scene scene, Body body, List<Body> others, Optional<TankWalls> tank) {
+    private double bodyClearance(Scene scene, int own, List<Body> all, Optional<TankWalls> tank) {
+        Body body = all.get(own);
         double least = toCamera(scene, body);
-        for (Body other : others) {
-            if (other != body) {
-                least = Math.min(least, Clearance.betweenMetres(body, other));
+        for (int i = 0; i < all.size(); i++) {
+            if (i != own) {
+                least = Math.min(least, Clearance.betweenMetres(body, all.get(i)));
             }
         }
         if (tank.isPresent()) {
@@ -86,7 +88,7 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
 
     private static double toTank(Body body, TankWalls tank) {
         return holds(tank.inside(), body.middle())
-                ? Clearance.insideMetres(body, tank.inside())
+                ? Clearance.insideMetres(body, openAbove(tank.inside()))
                 : Clearance.betweenMetres(body, block(tank.outside()));
     }
 
@@ -127,6 +129,11 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
                 && place.y() > room.low().y()
                 && place.y() < room.high().y()
                 && place.z() > room.low().z();
+    }
+
+    /// A tank has no lid: only its sides and its floor are near.
+    private static Bounds openAbove(Bounds inside) {
+        return new Bounds(inside.low(), new Vec(inside.high().x(), inside.high().y(), NO_LID_METRES));
     }
 
     private static Body block(Bounds bounds) {
