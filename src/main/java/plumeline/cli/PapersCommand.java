@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -60,7 +61,7 @@ final class PapersCommand implements Command {
     /// Writes the three papers into a folder, telling each as it is made.
     static void write(FilmAnswer answer, Path folder, Console console) throws IOException {
         Printed printed = new Printed(
-                LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)));
+                LocalDateTime.now(ZoneId.systemDefault()).format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)));
         console.say("plumeline: drawing the page");
         PlainFile.write(folder.resolve(PAGE), Papers.html(answer, printed).getBytes(UTF_8));
         console.say("plumeline: setting the print");
