@@ -1,0 +1,101 @@
+package plumeline.want;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import plumeline.plan.Plan;
+
+/// Wants about the table and the kit, each against a sum done another way.
+final class TableWantsTest {
+    private static final String CAMERA = "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero, f_number: 8}";
+    private static final String PAIR =
+            "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, other: {thing: can, at: [40 mm, 90 mm]}}";
+
+    @Test
+    void clear_ofTwoCylinders_isTheWayBetweenAxesLessBothRadii() {
+        double clearance = Math.hypot(40, 90) - 21 - 33;
+        assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{clear: hero}]")).isEqualTo(clearance, within(1e-6));
+        assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{clear: hero, by: 10 mm}]"))
+                .isEqualTo(clearance - 10, within(1e-6));
+    }
+
+    @Test
+    void clear_ofBodiesInEachOther_isNegative() {
+        String into = PAIR.replace("[40 mm, 90 mm]", "[40 mm, 0 mm]");
+        assertThat(Wanted.margin(CAMERA, into, "wants: [{clear: all}]")).isEqualTo(40 - 54, within(1e-3));
+    }
+
+    @Test
+    void clear_camera_isTheLensPointsWayToTheNearestSurface_orToTheTable() {
+        assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{clear: camera}]")).isEqualTo(59, within(1e-9));
+        String near = CAMERA.replace("-600 mm, 59 mm", "-60 mm, 59 mm");
+        assertThat(Wanted.margin(near, PAIR, "wants: [{clear: camera, by: 5 mm}]")).isEqualTo(60 - 21 - 5, within(1e-6));
+    }
+
+    @Test
+    void clear_camera_countsTheBarrelToTheTable() {
+        String camera = "camera: {body: main, lens: thick, at: [0 mm, -600 mm, 59 mm], aim: hero}";
+        assertThat(Wanted.margin(camera, PAIR, "wants: [{clear: camera}]")).isEqualTo(59 - 40, within(1e-6));
+    }
+
+    @Test
+    void clear_countsLamps() {
+        String lamp = "lights: {key: {light: strip, at: [0 mm, 150 mm, 700 mm], turn: 180 deg}}";
+        // The housing is 50 mm deep about its middle: its front is 25 mm nearer.
+        String one = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}";
+        assertThat(Wanted.margin(CAMERA, one, lamp, "wants: [{clear: hero}]")).isEqualTo(150 - 25 - 21, within(1e-6));
+    }
+
+    @Test
+    void clear_inATank_isToItsWallsFromInside() {
+        String tank = "tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}";
+        String hung = "place: {hero: {thing: tall, at: [150 mm, 0 mm, 100 mm], lines: 1}}";
+        // Inside 450 mm wide: 225 − 150 − 21; floor at 8 mm.
+        assertThat(Wanted.margin(CAMERA, hung, tank, "wants: [{clear: hero}]")).isEqualTo(54, within(1e-6));
+        String low = hung.replace("[150 mm, 0 mm, 100 mm]", "[0 mm, 0 mm, 20 mm]");
+        assertThat(Wanted.margin(CAMERA, low, tank, "wants: [{clear: hero}]")).isEqualTo(12, within(1e-6));
+    }
+
+    @Test
+    void clear_besideATank_isToItsOutside() {
+        String tank = "tank: {tank: glass, at: [0 mm, 400 mm]}";
+        String one = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}";
+        // The tank's outer front is 400 − 150 − 8.
+        assertThat(Wanted.margin(CAMERA, one, tank, "wants: [{clear: hero}]")).isEqualTo(242 - 21, within(1e-6));
+    }
+
+    @Test
+    void reaches_countsFromTheSensorMark_byDefaultAnImageDistanceBehind() {
+        double fromSensor = 600 + Plain.image(50, 600);
+        assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{reaches: camera}]")).isLessThan(fromSensor);
+        String near = CAMERA.replace("-600", "-280");
+        assertThat(focusMargin(near)).isEqualTo(280 + Plain.image(50, 280) - 350, within(1e-6));
+        String measured = near.replace("f_number: 8", "f_number: 8, sensor_behind: 95 mm");
+        assertThat(focusMargin(measured)).isEqualTo(280 + 95 - 350, within(1e-6));
+    }
+
+    private static double focusMargin(String camera) {
+        Plan plan = Wanted.plan(camera, PAIR, "wants: [{reaches: camera}]");
+        var stage = Wanted.stage(plan);
+        var moments = new Moments(stage, stage.startValues(), java.util.List.of(0.0), new Recall());
+        return Wanted.want(plan).parts(moments)[0];
+    }
+
+    @Test
+    void reaches_anFNumberOrAModeThatTheKitLacks_isALack() {
+        String wants = "wants: [{reaches: camera}]";
+        assertThat(Wanted.lack(CAMERA, PAIR, wants)).isEmpty();
+        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 1.4"), PAIR, wants).orElseThrow())
+                .isEqualTo("fifty has f/2 to f/22, not f/1.4.");
+        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 60 fps"), PAIR, wants).orElseThrow())
+                .isEqualTo("main has no mode of 60 fps; it has 24 fps, 120 fps.");
+        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 120 fps"), PAIR, wants)).isEmpty();
+    }
+
+    @Test
+    void notComputed_saysSo() {
+        Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{stays_under: hero}]");
+        assertThat(Wanted.want(plan).findUnknown()).contains("not computed yet");
+    }
+}
