@@ -14,16 +14,41 @@ final class FNumbers {
     private FNumbers() {}
 
     /// An engraved f-number and the one it stands for: the series is 2^(n/6), so an engraved 11 is 11.31.
-    record Stop(double engraved, double exact) {}
+    record Stop(double engraved, double exact) {
+        /// The smaller of both: as little as may be stopped down.
+        double least() {
+            return Math.min(engraved, exact);
+        }
 
-    /// The first engraved f-number that stands for no smaller one; none past f/32.
-    static Optional<Stop> findAtLeast(double fNumber) {
-        for (int i = 0; i < ENGRAVED.length; i++) {
-            double exact = Math.pow(2, i / 6.0);
-            if (exact >= fNumber * (1 - 1e-12)) {
-                return Optional.of(new Stop(ENGRAVED[i], exact));
+        /// The larger of both: as much as may be stopped down.
+        double most() {
+            return Math.max(engraved, exact);
+        }
+    }
+
+    /// The largest engraved f-number that, taken either way, is no larger than asked; none below f/1.
+    static Optional<Stop> findAtMost(double fNumber) {
+        for (int i = ENGRAVED.length - 1; i >= 0; i--) {
+            Stop stop = stop(i);
+            if (stop.most() <= fNumber * (1 + 1e-12)) {
+                return Optional.of(stop);
             }
         }
         return Optional.empty();
+    }
+
+    /// The first engraved f-number that, taken either way, is no smaller than asked; none past f/32.
+    static Optional<Stop> findAtLeast(double fNumber) {
+        for (int i = 0; i < ENGRAVED.length; i++) {
+            Stop stop = stop(i);
+            if (stop.least() >= fNumber * (1 - 1e-12)) {
+                return Optional.of(stop);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Stop stop(int index) {
+        return new Stop(ENGRAVED[index], Math.pow(2, index / 6.0));
     }
 }

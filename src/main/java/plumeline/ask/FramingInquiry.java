@@ -6,6 +6,7 @@ import plumeline.optics.FarLimit;
 import plumeline.optics.Layer;
 import plumeline.optics.LensModel;
 import plumeline.quantity.Kind;
+import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Quantity;
 import plumeline.text.Range;
 import plumeline.text.Shape;
@@ -157,7 +158,7 @@ final class FramingInquiry implements Inquiry<Framing.Inputs> {
     }
 
     @Override
-    public double[] settle(Framing.Inputs inputs) {
+    public double[] settle(Framing.Inputs inputs, PaperUnit unit) {
         return new double[0];
     }
 

@@ -72,7 +72,7 @@ final class FramingWords {
             double lacking = inputs.thing().depthMetres() / 2 - tank.waterMetres();
             if (tank.waterMetres() > 0 && lacking > 0) {
                 because.add("The thing would cut " + words.length(lacking) + " into the pane.");
-                attempts.add("Hang it " + words.length(Math.ceil(lacking * 1e3 - 1e-6) / 1e3) + " farther from the pane.");
+                attempts.add("Hang it " + words.tape(words.up(lacking)) + " farther from the pane.");
             }
         }
     }
@@ -85,12 +85,13 @@ final class FramingWords {
         if (lacking <= 0) {
             return;
         }
-        double nearer = Math.ceil(lacking * Layer.WATER_INDEX * 1e3) / 1e3;
-        double water = tank.waterMetres() - nearer;
+        double step = words.stepMetres();
+        double water = Math.floor((tank.waterMetres() - lacking * Layer.WATER_INDEX) / step + 1e-6) * step;
+        double nearer = tank.waterMetres() - water;
         if (water > inputs.thing().depthMetres() / 2) {
             Framing.Wall wall = new Framing.Wall.Tank(tank.airGapMetres(), tank.glassMetres(), water);
             tryOut(inputs.fill(), inputs.lens(), wall, "Bring the thing " + words.length(nearer)
-                    + " nearer to the pane, " + words.length(water) + " behind it.");
+                    + " nearer to the pane, " + words.tape(water) + " behind it.");
         }
         double m = found.magnification();
         double f = inputs.lens().focalLengthMetres();
@@ -165,23 +166,24 @@ final class FramingWords {
         double blur = inputs.sharpness().blurMetres();
         FocusSetting exact = Optics.settingFor(inputs.lens(), blur, SharpZone.of(seenFront, seenMiddle));
         double index = (found.distanceMetres() - frontMetres) / (seenMiddle - seenFront);
-        double behindFront = Math.round((exact.focusMetres() - seenFront) * index * 1e3) / 1e3;
+        double step = words.stepMetres();
+        double behindFront = Math.rint((exact.focusMetres() - seenFront) * index / step) * step;
         double focus = seenFront + behindFront / index;
         Optional<FNumbers.Stop> stop = FNumbers.findAtLeast(exact.fNumber());
-        while (stop.isPresent() && !isSharp(stop.get().exact(), focus, seenFront, seenMiddle)) {
-            stop = FNumbers.findAtLeast(stop.get().exact() * 1.01);
+        while (stop.isPresent() && !isSharp(stop.get().least(), focus, seenFront, seenMiddle)) {
+            stop = FNumbers.findAtLeast(stop.get().most() * 1.01);
         }
         if (stop.isEmpty()) {
             attempts.add("No stop to f/32 makes front and edge sharp at this size: let it fill less of the frame.");
             return;
         }
-        String behind = words.length(behindFront) + " behind the front face: ";
+        String behind = words.tape(behindFront) + " behind the front face: ";
         double given = inputs.sharpness().fNumber();
         if (isSharp(given, focus, seenFront, seenMiddle)) {
             attempts.add("Focus " + behind + "at " + Words.fNumber(given) + " front and edge are then sharp.");
             return;
         }
-        double working = Optics.workingFNumber(inputs.lens(), stop.get().exact(), found.magnification());
+        double working = Optics.workingFNumber(inputs.lens(), stop.get().engraved(), found.magnification());
         attempts.add("Stop down to " + Words.fNumber(stop.get().engraved()) + " and focus " + behind
                 + "front and edge are then sharp"
                 + (Optics.softensByDiffraction(working) ? ", though past a working f/16 all gets softer." : "."));
@@ -220,10 +222,12 @@ final class FramingWords {
             return;
         }
         double blurPixels = inputs.sharpness().blurMetres() / inputs.sensor().pitchMetres();
-        cautions.add("Past a working f/16 (here " + Words.fNumber(working) + ") diffraction softens the whole picture: the"
+        cautions.add("Past a working f/16 (here " + Words.fineFNumber(working) + ") diffraction softens the whole picture: the"
                 + " Airy disc is " + Words.pixels(found.airyPixels()) + " wide against a blur limit of "
                 + Words.pixels(blurPixels) + ".");
         double open = Optics.DIFFRACTION_F_NUMBER / Optics.pupilFactor(inputs.lens(), found.magnification());
-        attempts.add("Open up to " + Words.fNumber(Math.floor(open * 10) / 10) + " or wider to stay at a working f/16.");
+        FNumbers.findAtMost(open)
+                .ifPresent(stop -> attempts.add(
+                        "Open up to " + Words.fNumber(stop.engraved()) + " or wider to stay within a working f/16."));
     }
 }

@@ -13,9 +13,8 @@ import plumeline.text.Node;
 import plumeline.text.Problem;
 import plumeline.text.Values;
 
-/// A question's checked input while it is being read: gives values, and keeps what was assumed, what has a spread and
-/// what
-/// doesn't make sense together.
+/// A question's checked input while it is being read: gives values, and keeps what was assumed, what has a spread
+/// and what doesn't make sense together.
 final class Given {
     private final Values values;
     private final Ledger ledger;

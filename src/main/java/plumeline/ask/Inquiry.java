@@ -1,5 +1,6 @@
 package plumeline.ask;
 
+import plumeline.quantity.PaperUnit;
 import plumeline.text.Shape;
 
 /// How a question is asked in text: what a new question has to write beside its typed class.
@@ -22,8 +23,8 @@ interface Inquiry<I> {
     I read(Given given);
 
     /// Chooses what the question leaves to be chosen, such as places; it stays when an input is moved for intervals.
-    /// Empty where there is nothing to choose.
-    double[] settle(I inputs);
+    /// On whole steps of a tape in that unit. Empty where there is nothing to choose.
+    double[] settle(I inputs, PaperUnit unit);
 
     /// Answers.
     Draft answer(I inputs, double[] settled, Words words);

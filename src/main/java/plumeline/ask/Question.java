@@ -1,6 +1,5 @@
 package plumeline.ask;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.text.Check;
@@ -12,6 +11,9 @@ import plumeline.text.Shape;
 
 /// A question that can be asked.
 public final class Question {
+    /// The largest share of itself that an input is moved by to see what its ± does.
+    private static final double MOST_MOVED = 0.05;
+
     private final Inquiry<?> inquiry;
 
     Question(Inquiry<?> inquiry) {
@@ -72,7 +74,7 @@ public final class Question {
             return new Outcome.Refused(Problem.merge(given.problems(), List.of()));
         }
         Words words = new Words(given.unit());
-        double[] settled = inquiry.settle(inputs);
+        double[] settled = inquiry.settle(inputs, given.unit());
         Draft draft = inquiry.answer(inputs, settled, words);
         Spreads spreads = new Spreads(draft);
         if (!given.spreads().isEmpty()) {
@@ -83,27 +85,27 @@ public final class Question {
                 given.unit());
     }
 
-    /// Moves each input that has a spread, by itself, both ways.
+    /// Moves each input that has a spread, by itself, both ways; one way where the other is out of what is possible.
     private static <I> void spread(
             Inquiry<I> inquiry, Node.Mapping map, double[] settled, Spreads spreads, Given given) {
         for (var entry : given.spreads().entrySet()) {
             double si = entry.getValue().si();
             double half = entry.getValue().halfWidthSi();
             // A half-width that is large against the value would leave the range of what is possible: take the slope
-            // there.
-            double step = Math.min(half, Math.abs(si) > 0 ? 0.05 * Math.abs(si) : half);
-            List<Draft> moved = new ArrayList<>();
-            for (double way : new double[] {-step, step}) {
-                Given there = Given.moving(map, entry.getKey(), si + way);
-                I movedInputs = inquiry.read(there);
-                if (there.problems().isEmpty()) {
-                    moved.add(inquiry.vary(movedInputs, settled));
-                }
-            }
-            if (moved.size() == 2) {
-                spreads.add(moved.getFirst(), moved.getLast(), half / step);
-            }
+            // there. Nothing that can be 0 can be less.
+            double step = si == 0 ? half : Math.min(half, MOST_MOVED * Math.abs(si));
+            List<Draft> below = si == 0 ? List.of() : moved(inquiry, map, settled, entry.getKey(), si - step);
+            List<Draft> above = moved(inquiry, map, settled, entry.getKey(), si + step);
+            spreads.add(below, above, half / step);
         }
+    }
+
+    /// The answer with one input moved; empty where that input is refused.
+    private static <I> List<Draft> moved(
+            Inquiry<I> inquiry, Node.Mapping map, double[] settled, String path, double si) {
+        Given there = Given.moving(map, path, si);
+        I inputs = inquiry.read(there);
+        return there.problems().isEmpty() ? List.of(inquiry.vary(inputs, settled)) : List.of();
     }
 
     private static List<Problem> nothing(String file) {

@@ -1,6 +1,7 @@
 package plumeline.ask;
 
 import java.util.List;
+import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
 
 /// Many things behind one, then all of them: the question `reveal` in plain SI numbers.
@@ -133,12 +134,12 @@ public final class Reveal {
     /// @param height of its height, metres
     public record CameraLeeway(Leeway aside, Leeway height) {}
 
-    /// Answers.
+    /// Answers; places are on whole millimetres.
     ///
     /// @param inputs what is asked
     /// @return what was found
     public static Found answer(Inputs inputs) {
-        return found(inputs, RevealSolver.solve(inputs));
+        return found(inputs, RevealSolver.solve(inputs, PaperUnit.MILLIMETRES));
     }
 
     static Found found(Inputs inputs, double[] values) {

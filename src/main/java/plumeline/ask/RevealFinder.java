@@ -95,13 +95,6 @@ final class RevealFinder {
     private boolean endHolds(double travelMetres) {
         double signed = Math.copySign(travelMetres, inputs.slide().travelMetres());
         Reveal.Inputs moved = inputs.with(new Reveal.Slide(signed, inputs.slide().keeps()));
-        RevealSet there = new RevealSet(moved);
-        double[] parts = there.at(RevealSet.values(moved, others));
-        for (int p = there.hiddenParts(); p < parts.length; p++) {
-            if (parts[p] < 0) {
-                return false;
-            }
-        }
-        return true;
+        return new RevealSet(moved).isShown(RevealSet.values(moved, others));
     }
 }

@@ -3,6 +3,7 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.quantity.Kind;
+import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
 import plumeline.text.Range;
 import plumeline.text.Shape;
@@ -11,6 +12,7 @@ import plumeline.text.Shape.Key;
 /// The question `reveal` in text.
 final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     private static final int MOST_THINGS = 12;
+    private static final String NONE = "none is enough with these places";
     private static final String EXAMPLE =
             """
             # reveal: many behind one, then all. The camera starts in front of the first thing and slides aside.
@@ -135,8 +137,8 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     }
 
     @Override
-    public double[] settle(Reveal.Inputs inputs) {
-        return RevealSolver.solve(inputs);
+    public double[] settle(Reveal.Inputs inputs, PaperUnit unit) {
+        return RevealSolver.solve(inputs, unit);
     }
 
     @Override
@@ -172,18 +174,25 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         items.add(
                 switch (found.travelNeeded()) {
                     case Reveal.Travel.Least(double metres) -> Item.millimetres("travel_needed", metres);
-                    case Reveal.Travel.None() -> Item.word("travel_needed", "none is enough with these places");
+                    case Reveal.Travel.None() -> Item.word("travel_needed", NONE);
                 });
         items.add(leeway("camera_leeway_x", found.camera().aside().least()));
+        items.addAll(heights(found));
+        return items;
+    }
+
+    private static List<Item> heights(Reveal.Found found) {
+        if (found.holds() == Reveal.Holds.NOT_ALL) {
+            return List.of(Item.word("height_low", NONE), Item.word("height_high", NONE));
+        }
         double height = found.inputs().camera().heightMetres();
-        items.add(Item.millimetres(
-                "height_low", Math.max(0, height - distance(found.camera().height().minus(), height))));
-        items.add(
+        double low = Math.max(0, height - distance(found.camera().height().minus(), height));
+        return List.of(
+                Item.millimetres("height_low", low),
                 switch (found.camera().height().plus()) {
                     case Leeway.Side.Ends(double metres) -> Item.millimetres("height_high", height + metres);
                     case Leeway.Side.Endless() -> Item.word("height_high", "endless");
                 });
-        return items;
     }
 
     private static double distance(Leeway.Side side, double endless) {
@@ -198,16 +207,16 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     private static List<Criterion> criteria(RevealSet set, double[] values) {
         double[] parts = set.at(values);
         List<Criterion> criteria = new ArrayList<>();
-        for (int p = 0; p < set.hiddenParts(); p += 5) {
-            criteria.add(new Criterion("what the first thing hides", least(parts, p, p + 5)));
+        for (int i = 1; i < set.count(); i++) {
+            criteria.add(new Criterion("the hiding of " + set.name(i), least(parts, 5 * (i - 1), 5 * i)));
         }
         int gaps = set.hiddenParts();
         for (int p = gaps; p < gaps + set.gapParts(); p++) {
-            criteria.add(new Criterion("gap " + (p - gaps + 1), parts[p]));
+            criteria.add(new Criterion("end_gap_" + (p - gaps + 1), parts[p]));
         }
         int start = gaps + set.gapParts();
-        criteria.add(new Criterion("the frame at the start", least(parts, start, start + 4)));
-        criteria.add(new Criterion("the frame at the end", least(parts, start + 4, start + 8)));
+        criteria.add(new Criterion("the room in the frame at the start", least(parts, start, start + 4)));
+        criteria.add(new Criterion("the room in the frame at the end", least(parts, start + 4, start + 8)));
         return criteria;
     }
 

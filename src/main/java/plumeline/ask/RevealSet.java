@@ -28,6 +28,10 @@ final class RevealSet implements Margins {
     private static final double PERCENT = 100;
     private static final double LEAST_DEPTH = 1e-3;
 
+    /// What is level with the edge that hides it, such as feet seen by a lens on the table, is hidden: a nanometre, in mm,
+    /// which is more than margins are computed to.
+    private static final double HAIR = 1e-6;
+
     private final Reveal.Inputs inputs;
     private final List<Reveal.Thing> things;
     private final double halfWidth;
@@ -73,11 +77,27 @@ final class RevealSet implements Margins {
         return count() - 1;
     }
 
+    String name(int i) {
+        return things.get(i).name();
+    }
+
     /// Hidden parts, then gaps, then the first thing inside the frame at the start and all at the end, four sides each.
     @Override
     public double[] at(double[] values) {
         double[] parts = new double[hiddenParts() + gapParts() + 8];
         hidden(values, parts);
+        shown(values, parts);
+        return parts;
+    }
+
+    /// Whether all is shown at the end and the frame holds what it should, whatever is hidden.
+    boolean isShown(double[] values) {
+        double[] parts = new double[hiddenParts() + gapParts() + 8];
+        shown(values, parts);
+        return Margins.least(parts) >= 0;
+    }
+
+    private void shown(double[] values, double[] parts) {
         View end = end(values);
         double[] gaps = gaps(end);
         for (int i = 0; i < gaps.length; i++) {
@@ -86,7 +106,6 @@ final class RevealSet implements Margins {
         View start = new View(values, values[CAMERA_X], 0);
         inside(start, 1, parts, hiddenParts() + gapParts());
         inside(end, count(), parts, hiddenParts() + gapParts() + 4);
-        return parts;
     }
 
     private void hidden(double[] values, double[] parts) {
@@ -104,7 +123,7 @@ final class RevealSet implements Margins {
             }
             Sides sides = sides(values, view, i);
             double scale = view.depth(body.middle()) / METRE;
-            double spare = inputs.wanted().hideByMetres() / METRE;
+            double spare = inputs.wanted().hideByMetres() / METRE - HAIR;
             parts[at] = sides.left() * scale - spare;
             parts[at + 1] = sides.right() * scale - spare;
             parts[at + 2] = sides.below() * scale - spare;

@@ -3,6 +3,8 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.search.Axis;
 import plumeline.search.Margins;
 import plumeline.search.Search;
@@ -11,7 +13,6 @@ import plumeline.search.Search;
 final class RevealSolver {
     static final double PLACING_MILLIMETRES = 2;
 
-    private static final double STEP_MILLIMETRES = 1;
     private static final double METRE = 1e-3;
 
     /// How far behind the first thing places are looked for: a usual table's length.
@@ -19,15 +20,16 @@ final class RevealSolver {
 
     private RevealSolver() {}
 
-    /// Gives x and y of the later things, whole millimetres.
+    /// Gives x and y of the later things in millimetres, on whole steps of a tape in that unit.
     ///
     /// Looks on a usual table first, and farther only where that isn't enough.
-    static double[] solve(Reveal.Inputs inputs) {
-        double[] near = solve(inputs, List.of(), ROOM_MILLIMETRES);
+    static double[] solve(Reveal.Inputs inputs, PaperUnit unit) {
+        double step = new Print(unit).stepMetres(Print.Hand.TAPE) / METRE;
+        double[] near = solve(inputs, List.of(), ROOM_MILLIMETRES, step);
         if (holds(inputs, near)) {
             return near;
         }
-        double[] far = solve(inputs, List.of(near), farthest(inputs));
+        double[] far = solve(inputs, List.of(near), farthest(inputs), step);
         return least(inputs, far) > least(inputs, near) ? far : near;
     }
 
@@ -36,19 +38,18 @@ final class RevealSolver {
         return Math.max(ROOM_MILLIMETRES, 4 * Math.max(inputs.camera().distanceMetres(), travelMetres) / METRE);
     }
 
-    private static double[] solve(Reveal.Inputs inputs, List<double[]> seeds, double room) {
+    private static double[] solve(Reveal.Inputs inputs, List<double[]> seeds, double room, double step) {
         RevealSet set = new RevealSet(inputs);
         List<double[]> starts = new ArrayList<>();
         for (double[] seed : seeds) {
             starts.add(RevealSet.values(inputs, seed));
         }
         starts.addAll(files(inputs, set));
-        return RevealSet.others(Search.solve(axes(inputs, starts.getFirst(), room), new InOrder(set), starts));
+        return RevealSet.others(Search.solve(axes(inputs, starts.getFirst(), room, step), new InOrder(set), starts));
     }
 
-    /// Things in file behind the first, evenly apart, by several spacings: hidden whatever the spacing, where they
-    /// are no
-    /// larger and the lens no higher than the first.
+    /// Things in file behind the first, evenly apart, by several spacings: hidden whatever the spacing, where they are
+    /// no larger and the lens no higher than the first.
     private static List<double[]> files(Reveal.Inputs inputs, RevealSet set) {
         List<double[]> files = new ArrayList<>();
         double distance = inputs.camera().distanceMetres() / METRE;
@@ -64,10 +65,10 @@ final class RevealSolver {
     }
 
     static List<Axis> axes(Reveal.Inputs inputs, double[] values) {
-        return axes(inputs, values, farthest(inputs));
+        return axes(inputs, values, farthest(inputs), 1);
     }
 
-    private static List<Axis> axes(Reveal.Inputs inputs, double[] values, double room) {
+    private static List<Axis> axes(Reveal.Inputs inputs, double[] values, double room, double step) {
         List<Axis> axes = new ArrayList<>();
         double distance = inputs.camera().distanceMetres() / METRE;
         double reach = 10 * (distance + Math.abs(inputs.slide().travelMetres()) / METRE);
@@ -80,18 +81,18 @@ final class RevealSolver {
         double aside = firstRadius * (1 + room / distance);
         for (int i = 1; i < inputs.things().size(); i++) {
             double touch = firstRadius + inputs.things().get(i).diameterMetres() / 2 / METRE;
-            axes.add(free("x" + i, RevealSet.x(values, i), -aside, aside, reach));
-            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), touch + room, reach));
+            axes.add(free("x" + i, RevealSet.x(values, i), -aside, aside, step, reach));
+            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), touch + room, step, reach));
         }
         return axes;
     }
 
     private static Axis locked(String name, double value, double reach) {
-        return new Axis(name, value, PLACING_MILLIMETRES, new Axis.Freedom.Locked(), STEP_MILLIMETRES, reach);
+        return new Axis(name, value, PLACING_MILLIMETRES, new Axis.Freedom.Locked(), 1, reach);
     }
 
-    private static Axis free(String name, double value, double low, double high, double reach) {
-        return new Axis(name, value, PLACING_MILLIMETRES, new Axis.Freedom.Free(low, high), STEP_MILLIMETRES, reach);
+    private static Axis free(String name, double value, double low, double high, double step, double reach) {
+        return new Axis(name, value, PLACING_MILLIMETRES, new Axis.Freedom.Free(low, high), step, reach);
     }
 
     static boolean holds(Reveal.Inputs inputs, double[] others) {

@@ -1,11 +1,11 @@
 package plumeline.ask;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
-/// Adds up what each spread input does to an answer, to first order: root sum of squares of half the change over ±
-/// its 95 %
-/// half-width, brought to the middle 80 %.
+/// Adds up what each spread input does to an answer, to first order: root sum of squares of half the change over ± its
+/// 95 % half-width, brought to the middle 80 %.
 final class Spreads {
     /// 80 % half-width over 95 % half-width of a normal spread: 1.2816/1.9600 (from its quantiles).
     private static final double EIGHTY_OVER_NINETY_FIVE = 1.2815515655446004 / 1.959963984540054;
@@ -23,21 +23,33 @@ final class Spreads {
         open = new boolean[squares.length];
     }
 
-    void add(Draft below, Draft above, double scale) {
+    /// Adds what one input does.
+    ///
+    /// @param below the answer with the input moved down; empty where it can't be
+    /// @param above the answer with the input moved up; empty where it can't be
+    /// @param scale 95 % half-width over what the input was moved by
+    void add(List<Draft> below, List<Draft> above, double scale) {
         inputs++;
+        if (below.isEmpty() && above.isEmpty()) {
+            Arrays.fill(open, true);
+            return;
+        }
+        Draft low = below.isEmpty() ? draft : below.getFirst();
+        Draft high = above.isEmpty() ? draft : above.getFirst();
+        double each = below.isEmpty() || above.isEmpty() ? 2 * scale : scale;
         for (int i = 0; i < squares.length; i++) {
             Value value = draft.items().get(i).value();
             if (value instanceof Value.Number
-                    && below.items().get(i).value() instanceof Value.Number low
-                    && above.items().get(i).value() instanceof Value.Number high) {
-                squares[i] += square(low.value(), high.value(), scale);
+                    && low.items().get(i).value() instanceof Value.Number least
+                    && high.items().get(i).value() instanceof Value.Number most) {
+                squares[i] += square(least.value(), most.value(), each);
             } else if (value instanceof Value.Number) {
                 open[i] = true;
             }
         }
         for (int c = 0; c < criterionSquares.length; c++) {
-            criterionSquares[c] +=
-                    square(below.criteria().get(c).margin(), above.criteria().get(c).margin(), scale);
+            criterionSquares[c] += square(
+                    low.criteria().get(c).margin(), high.criteria().get(c).margin(), each);
         }
     }
 
@@ -89,8 +101,8 @@ final class Spreads {
         for (int c = 0; c < criterionSquares.length; c++) {
             Criterion criterion = draft.criteria().get(c);
             if (criterion.margin() >= 0 && criterion.margin() < half(criterionSquares[c])) {
-                notes = notes.withBecause("With the values as given " + criterion.what()
-                        + " is enough; over the 80 % interval it isn't always.");
+                notes = notes.withBecause("Tight: " + criterion.what()
+                        + " is enough with the values as given, but not over all of its 80 % interval.");
             }
         }
         if (inputs > 0) {
@@ -100,7 +112,8 @@ final class Spreads {
         }
         for (int i = 0; i < open.length; i++) {
             if (open[i]) {
-                notes = notes.withBecause(draft.items().get(i).name() + " may be endless within the spread given.");
+                notes = notes.withBecause(
+                        draft.items().get(i).name() + " has no interval: within the spread given it may be endless or none.");
             }
         }
         return notes;

@@ -9,6 +9,7 @@ final class Words {
     static final Words MILLIMETRES = new Words(PaperUnit.MILLIMETRES);
 
     private static final double FINE_METRES = 0.01;
+    private static final double FINE_INCHES_METRES = 0.0254 / 8;
 
     private final Print print;
 
@@ -16,17 +17,41 @@ final class Words {
         print = new Print(unit);
     }
 
-    /// Whole millimetres (sixteenths of an inch); tenths (hundredths) of what is under a centimetre.
+    PaperUnit unit() {
+        return print.unit();
+    }
+
+    /// Whole millimetres, tenths of what is under a centimetre; sixteenths of an inch, hundredths of what is under 1/8 in.
     String length(double metres) {
-        boolean fine = Math.abs(metres) < FINE_METRES;
-        if (fine && print.unit() == PaperUnit.MILLIMETRES) {
-            return Print.number(metres * 1e3, 1) + " mm";
+        double size = Math.abs(metres);
+        if (print.unit() == PaperUnit.MILLIMETRES) {
+            return size < FINE_METRES ? Print.number(metres * 1e3, 1) + " mm" : tape(metres);
         }
-        return print.length(metres, fine ? Print.Hand.MOTOR : Print.Hand.TAPE);
+        return size < FINE_INCHES_METRES ? Print.number(metres / 0.0254, 2) + " in" : tape(metres);
+    }
+
+    /// Whole millimetres or sixteenths of an inch: what a hand is told to set.
+    String tape(double metres) {
+        return print.length(metres, Print.Hand.TAPE);
+    }
+
+    /// What a hand can set at the tape.
+    double stepMetres() {
+        return print.stepMetres(Print.Hand.TAPE);
+    }
+
+    /// The next whole step of the tape that is no less.
+    double up(double metres) {
+        return Math.ceil(metres / stepMetres() - 1e-6) * stepMetres();
     }
 
     static String fNumber(double fNumber) {
         return "f/" + Print.number(fNumber, fNumber < 10 ? 1 : 0);
+    }
+
+    /// With a tenth, where it matters which side of a whole number it is on.
+    static String fineFNumber(double fNumber) {
+        return "f/" + Print.number(fNumber, 1);
     }
 
     /// Micrometre-fine, for blur discs.
@@ -41,6 +66,11 @@ final class Words {
     /// Tenths of a per cent, where it matters that the number itself is enough.
     static String fineShare(double share) {
         return Print.share(share, 1);
+    }
+
+    /// Per cent as a number: tenths, whole ones from ten on.
+    static String percent(double percent) {
+        return Print.number(percent, Math.abs(percent) < 10 ? 1 : 0) + " %";
     }
 
     static String share(double share) {

@@ -1,6 +1,7 @@
 package plumeline.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -8,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import plumeline.quantity.PaperUnit;
 import plumeline.text.Document;
 import plumeline.text.Node;
+import plumeline.tidy.Outside;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /// What holds for every question: found by name, its example runs, its answer has the contract's form.
 final class QuestionsTest {
@@ -43,6 +47,44 @@ final class QuestionsTest {
                     .containsExactly(
                             "question", "verdict", "answers", "assumed", "because", "try", "cautions", "sources");
         }
+    }
+
+    @Test
+    @Outside(
+            source = "Jackson, a JSON library",
+            place = "its streaming parser, strict as by default",
+            kind = "other program",
+            printedDigits = 7)
+    void everyAnswer_readsTheSameInAnotherParser() {
+        int values = 0;
+        for (Question question : Questions.listAll()) {
+            String example = question.example().replace("100 mm", "100 mm ± 1 mm").replace("600 mm", "600 mm ± 1 mm");
+            Answer answer = Asking.answer(question.name(), example);
+            JsonNode root = JsonMapper.shared().readTree(answer.toJson());
+            assertThat(root.get("verdict").asString()).isEqualTo(answer.verdict().word());
+            assertThat(root.get("because").size()).isEqualTo(answer.notes().because().size());
+            assertThat(root.get("answers").size()).isEqualTo(answer.answers().size());
+            for (Item item : answer.answers()) {
+                JsonNode there = root.get("answers").get(item.name());
+                switch (item.value()) {
+                    case Value.Word(String word) -> assertThat(there.asString()).isEqualTo(word);
+                    case Value.Number(double number, String unit) -> checkNumber(there, number, unit);
+                    case Value.Spread(double number, String unit, double low, double high) -> {
+                        checkNumber(there, number, unit);
+                        assertThat(there.get("low").asDouble()).isCloseTo(low, withinPercentage(1e-4));
+                        assertThat(there.get("high").asDouble()).isCloseTo(high, withinPercentage(1e-4));
+                    }
+                    case Value.Numbers numbers -> throw new AssertionError(numbers);
+                }
+                values++;
+            }
+        }
+        assertThat(values).isEqualTo(12 + 18);
+    }
+
+    private static void checkNumber(JsonNode there, double number, String unit) {
+        assertThat(there.get("value").asDouble()).isCloseTo(number, withinPercentage(1e-4));
+        assertThat(there.get("unit").asString()).isEqualTo(unit);
     }
 
     @Test

@@ -89,6 +89,7 @@ final class RevealTest {
         Answer answer = answer("reveal", text);
         assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(number(answer, "second_leeway_x")).isZero();
+        assertThat(answer.getValue("height_low")).isInstanceOf(Value.Word.class);
         List<String> attempts = answer.notes().attempts();
         assertThat(attempts).hasSize(2);
         String slide = attempts.getFirst();
@@ -130,6 +131,62 @@ final class RevealTest {
         String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
         assertThat(answer("reveal", text.replace("distance: 250 mm", "distance: " + distance)).verdict())
                 .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void farTooClose_stillSaysHowFarBack() {
+        String text = EXAMPLE.replace("distance: 600 mm", "distance: 51.3 mm");
+        Answer answer = answer("reveal", text);
+        assertThat(answer.notes().because().getFirst())
+                .startsWith("No places were found for ")
+                .endsWith(" together.");
+        String attempt = answer.notes().attempts().getLast();
+        assertThat(attempt).startsWith("Start ").contains(" farther back, at ");
+        String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
+        assertThat(answer("reveal", text.replace("distance: 51.3 mm", "distance: " + distance)).verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void headingKept_aShorterSlideIsTried() {
+        String text = EXAMPLE.replace("keeps: all ", "keeps: heading ");
+        String attempt = find(answer("reveal", text), "less: ");
+        String travel = attempt.substring(attempt.indexOf(": ") + 2, attempt.indexOf(" in all"));
+        assertThat(answer("reveal", text.replace("travel: 600 mm", "travel: " + travel)).verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void inInches_placesAndTriesAreOnSixteenths() {
+        String text = EXAMPLE.replace("distance: 600 mm, height: 59 mm", "distance: 24 in, height: 2.3 in")
+                .replace("diameter: 42 mm, height: 118 mm", "diameter: 1.65 in, height: 4.65 in")
+                .replace("travel: 600 mm", "travel: 8.3 in")
+                .replace("gap: 2 %", "gap: 25 %");
+        Answer fails = answer("reveal", text);
+        assertThat(fails.verdict()).isEqualTo(Verdict.FAILS);
+        String attempt = find(fails, " further: ");
+        String travel = attempt.substring(attempt.indexOf(": ") + 2, attempt.indexOf(" in all"));
+        Answer answer = answer("reveal", text.replace("travel: 8.3 in", "travel: " + travel));
+        assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
+        for (String name : List.of("second_x", "second_y", "third_x", "third_y")) {
+            double sixteenths = number(answer, name) / 25.4 * 16;
+            assertThat(sixteenths).isCloseTo(Math.rint(sixteenths), within(1e-4));
+        }
+    }
+
+    @Test
+    void lensOnTheTable_seesFeetLevelWithTheFirstsFoot() {
+        String text = EXAMPLE.replace("height: 59 mm}", "height: 0 mm}").replace("distance: 600 mm", "distance: 900 mm");
+        Answer answer = answer("reveal", text);
+        assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(number(answer, "height_low")).isZero();
+    }
+
+    private static String find(Answer answer, String part) {
+        return answer.notes().attempts().stream()
+                .filter(each -> each.contains(part))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(answer.notes()));
     }
 
     @Test
