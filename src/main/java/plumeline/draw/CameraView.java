@@ -43,7 +43,7 @@ final class CameraView {
     private CameraView(Plan plan, ShotAnswer shot, Moment moment) {
         this.plan = plan;
         stage = shot.posed().stages().getFirst().stage();
-        scene = stage.scene(shot.posed().values(), moment.frame(stage.frames()));
+        scene = stage.scene(shot.posed().values(), (double) moment.frame(stage.frames()));
         page = new Page(
                 shot.shot() + ".view." + moment.word(), "Shot " + shot.shot() + ": camera view at " + moment.word());
         double aspect = scene.picture().widthMetres() / scene.picture().heightMetres();

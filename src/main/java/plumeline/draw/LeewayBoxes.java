@@ -1,6 +1,7 @@
 package plumeline.draw;
 
 import java.util.ArrayList;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,23 +26,28 @@ final class LeewayBoxes {
     private final Page page;
     private final LeewayText text;
     private final Labels labels;
-    private final Map<String, MarkAnswer> sideways = new LinkedHashMap<>();
-    private final Map<String, MarkAnswer> forward = new LinkedHashMap<>();
+    private final List<Pair> pairs = new ArrayList<>();
+
+    /// The two marks of one place on the table.
+    private record Pair(String name, MarkAnswer x, MarkAnswer y) {}
 
     private LeewayBoxes(PaperUnit unit, ShotAnswer shot) {
         page = new Page(shot.shot() + ".leeway", "Shot " + shot.shot() + ": leeway of tape marks at full size");
         text = new LeewayText(unit);
         labels = new Labels(new Box(0, 0, CELL * ACROSS, 10_000));
+        Map<String, MarkAnswer> sideways = new LinkedHashMap<>();
         for (MarkAnswer answer : shot.marks()) {
             String path = answer.mark().path();
+            String owner = path.substring(0, Math.max(0, path.length() - 2));
             if (isTape(answer) && path.endsWith(".x")) {
-                sideways.put(path.substring(0, path.length() - 2), answer);
+                sideways.put(owner, answer);
             } else if (isTape(answer) && path.endsWith(".y")) {
-                forward.put(path.substring(0, path.length() - 2), answer);
+                MarkAnswer aside = sideways.get(owner);
+                if (aside != null && !(isRoomy(aside) && isRoomy(answer))) {
+                    pairs.add(new Pair(owner, aside, answer));
+                }
             }
         }
-        sideways.keySet().retainAll(forward.keySet());
-        sideways.keySet().removeIf(name -> isRoomy(sideways.get(name)) && isRoomy(forward.get(name)));
     }
 
     private static boolean isTape(MarkAnswer answer) {
@@ -58,15 +64,15 @@ final class LeewayBoxes {
     /// Draws them; no drawing where every tape mark has more room than a box shows.
     static List<Drawing> of(PaperUnit unit, ShotAnswer shot) {
         LeewayBoxes boxes = new LeewayBoxes(unit, shot);
-        return boxes.sideways.isEmpty() ? List.of() : List.of(boxes.draw());
+        return boxes.pairs.isEmpty() ? List.of() : List.of(boxes.draw());
     }
 
     private Drawing draw() {
         int cell = 0;
-        for (String name : sideways.keySet()) {
+        for (Pair pair : pairs) {
             double left = (cell % ACROSS) * CELL;
-            double top = (cell / ACROSS) * TALL;
-            draw(name, new Box(left, top, left + CELL, top + TALL));
+            double top = Math.floorDiv(cell, ACROSS) * TALL;
+            draw(pair, new Box(left, top, left + CELL, top + TALL));
             cell++;
         }
         page.letter(labels.draw());
@@ -74,9 +80,10 @@ final class LeewayBoxes {
         return page.finish(CELL * Math.min(ACROSS, cell), rows * TALL);
     }
 
-    private void draw(String name, Box cell) {
-        MarkAnswer x = sideways.get(name);
-        MarkAnswer y = forward.get(name);
+    private void draw(Pair pair, Box cell) {
+        String name = pair.name();
+        MarkAnswer x = pair.x();
+        MarkAnswer y = pair.y();
         Spot mark = new Spot(cell.middle().x(), cell.top() + Lettering.LINE + (TALL - Lettering.LINE) / 2);
         Spot least = mark.plus(-length(x.leeway().minus()), -length(y.leeway().plus()));
         Spot most = mark.plus(length(x.leeway().plus()), length(y.leeway().minus()));

@@ -52,7 +52,7 @@ final class PlanFromAbove {
         leeway = new LeewayText(unit);
         double[] values = answer.posed().values();
         first = stage.scene(values, 0);
-        last = stage.scene(values, stage.frames() - 1);
+        last = stage.scene(values, (double) (stage.frames() - 1));
         way = stage.cameraWay(values);
         page = new Page(answer.shot() + ".plan", "Shot " + answer.shot() + ": plan from above, to scale");
         scale = PlanScale.fitting(places(), WIDTH, TALLEST, MARGIN);

@@ -79,8 +79,7 @@ final class Silhouettes {
 
     private Drawn draw(Flat flat) {
         List<Flat> before = flats.stream()
-                .filter(other -> other != flat
-                        && other.depth() < flat.depth()
+                .filter(other -> other.depth() < flat.depth()
                         && other.subject().isOpaque())
                 .toList();
         List<Run> outline = new ArrayList<>();

@@ -87,7 +87,7 @@ final class Drawing {
     static List<Edge> edges(Projection projection, Body body, List<Body> others, int steps) {
         List<Lump> blockers = new ArrayList<>(Lump.of(body));
         for (Body other : others) {
-            if (other != body && Sight.leastDepthMetres(projection, other) > 0) {
+            if (!other.equals(body) && Sight.leastDepthMetres(projection, other) > 0) {
                 blockers.addAll(Lump.of(other));
             }
         }

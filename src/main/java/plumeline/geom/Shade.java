@@ -172,7 +172,7 @@ final class Shade {
             double spread = Math.sqrt((sxx[i] - syy[i]) * (sxx[i] - syy[i]) / 4 + sxy[i] * sxy[i]);
             double off = Math.atan2(Math.sqrt(Math.max(0, half - spread)), Math.sqrt(half + spread));
             for (int k = 0; k < ROUND_ELLIPSE; k++) {
-                double angle = across + (k % 3 - 1) * off + k / 3 * Math.PI;
+                double angle = across + (k % 3 - 1) * off + Math.floorDiv(k, 3) * Math.PI;
                 found[n++] = node(Math.IEEEremainder(angle, 2 * Math.PI));
             }
         }

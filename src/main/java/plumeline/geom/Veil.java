@@ -37,6 +37,7 @@ final class Veil implements Contacts.Sink {
     private Veil(Shade[] hidden, Shade[] hiders) {
         this.hidden = hidden;
         this.hiders = hiders;
+        own = hidden[0];
     }
 
     static Sides of(List<Seen> hidden, List<Seen> hiders) {
@@ -269,8 +270,9 @@ final class Veil implements Contacts.Sink {
         if (depth > 6) {
             return false;
         }
-        boolean sticksOut = between(run, from, fromNearest, middle, nearest, depth + 1);
-        return sticksOut | between(run, middle, nearest, to, toNearest, depth + 1);
+        boolean before = between(run, from, fromNearest, middle, nearest, depth + 1);
+        boolean after = between(run, middle, nearest, to, toNearest, depth + 1);
+        return before || after;
     }
 
     /// By how much a place is nearer to the one than to the other.

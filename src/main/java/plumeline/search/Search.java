@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /// Margins in, marks with leeway out.
 public final class Search {
@@ -90,7 +89,7 @@ public final class Search {
     }
 
     private static List<double[]> best(List<double[]> starts, Margins margins, Slopes scale, int count) {
-        Map<double[], Double> heights = new IdentityHashMap<>();
+        IdentityHashMap<double[], Double> heights = new IdentityHashMap<>();
         starts.forEach(start -> heights.put(start, scale.least(margins.at(start))));
         List<double[]> sorted = new ArrayList<>(starts);
         sorted.sort(Comparator.comparingDouble(start -> -heights.getOrDefault(start, 0.0)));

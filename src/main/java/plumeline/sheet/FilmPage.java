@@ -50,7 +50,7 @@ final class FilmPage {
         Markup main = Markup.of("main", cover());
         Map<String, Integer> numbers = ShotPart.numbers(plan);
         for (ShotAnswer shot : film.shots()) {
-            main.add(ShotPart.of(plan, shot, numbers.get(shot.shot())));
+            main.add(ShotPart.of(plan, shot, numbers.getOrDefault(shot.shot(), 0)));
         }
         return body.add(main);
     }

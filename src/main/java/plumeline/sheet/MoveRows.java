@@ -80,7 +80,7 @@ final class MoveRows {
         }
         return switch (move.travel().get()) {
             case Move.Travel.Round(Mark mark) -> {
-                double radians = values.get(mark.path());
+                double radians = values.getOrDefault(mark.path(), 0.0);
                 yield "turns " + Print.fineDegrees(Math.abs(radians)) + (radians < 0 ? " anticlockwise" : " clockwise")
                         + " seen from above";
             }
@@ -109,7 +109,7 @@ final class MoveRows {
 
     private String panned() {
         double[] at = answer.posed().values();
-        double turn = stage.scene(at, stage.frames() - 1).aim().turnRadians()
+        double turn = stage.scene(at, (double) (stage.frames() - 1)).aim().turnRadians()
                 - stage.scene(at, 0).aim().turnRadians();
         double turned = Math.IEEEremainder(turn, 2 * Math.PI);
         return Print.fineDegrees(Math.abs(turned)) + (turned < 0 ? " anticlockwise" : " clockwise")

@@ -59,7 +59,7 @@ final class ShotPart {
 
     static String length(Stage stage) {
         return stage.frames() + (stage.frames() == 1 ? " screen frame / " : " screen frames / ")
-                + Print.seconds(stage.retime().realSeconds(stage.frames()), 2) + " real";
+                + Print.seconds(stage.retime().realSeconds((double) stage.frames()), 2) + " real";
     }
 
     private void head() {
