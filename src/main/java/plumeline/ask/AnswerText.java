@@ -18,7 +18,10 @@ final class AnswerText {
 
     String write(Answer answer) {
         StringBuilder out = new StringBuilder(2048);
-        out.append(answer.question()).append(": ").append(answer.verdict().word()).append('\n');
+        out.append(answer.question())
+                .append(": ")
+                .append(answer.verdict().word())
+                .append('\n');
         values(out, answer.answers());
         List<String> assumed = new ArrayList<>();
         for (Assumed each : answer.assumed()) {
@@ -66,5 +69,4 @@ final class AnswerText {
             out.append(lines.get(i)).append('\n');
         }
     }
-
 }

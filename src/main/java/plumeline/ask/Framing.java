@@ -75,7 +75,8 @@ public final class Framing {
         ///
         /// @param airGapMetres least air wanted before the pane, metres, ≥ 0
         /// @param glassMetres the pane's thickness, metres, ≥ 0
-        /// @param waterMetres from its wet face to the thing's middle plane, metres, ≥ 0; 0 is air behind the pane too
+        /// @param waterMetres from its wet face to the thing's middle plane, metres, ≥ 0; 0 is air behind the
+        /// pane too
         record Tank(double airGapMetres, double glassMetres, double waterMetres) implements Wall {}
     }
 
@@ -117,7 +118,8 @@ public final class Framing {
             return switch (inputs.front()) {
                 case Front.Unknown() -> OptionalDouble.empty();
                 case Front.At(double metres) ->
-                    OptionalDouble.of(fromSensorMetres() - metres - inputs.thing().depthMetres() / 2);
+                    OptionalDouble.of(
+                            fromSensorMetres() - metres - inputs.thing().depthMetres() / 2);
             };
         }
 
@@ -132,8 +134,7 @@ public final class Framing {
                     yield OptionalDouble.of(
                             switch (inputs.front()) {
                                 case Front.Unknown() -> toPane;
-                                case Front.At(double metres) ->
-                                    toPane + fromSensorMetres() - distanceMetres() - metres;
+                                case Front.At(double metres) -> toPane + fromSensorMetres() - distanceMetres() - metres;
                             });
                 }
             };
@@ -183,13 +184,12 @@ public final class Framing {
     /// @return what was found
     /// @throws IllegalArgumentException where a number is out of its range
     public static Found answer(Inputs inputs) {
-        double magnification =
-                switch (inputs.fill()) {
-                    case Fill.Height(double share) ->
-                        share * inputs.sensor().heightMetres() / inputs.thing().heightMetres();
-                    case Fill.Width(double share) ->
-                        share * inputs.sensor().widthMetres() / inputs.thing().widthMetres();
-                };
+        double magnification = switch (inputs.fill()) {
+            case Fill.Height(double share) ->
+                share * inputs.sensor().heightMetres() / inputs.thing().heightMetres();
+            case Fill.Width(double share) ->
+                share * inputs.sensor().widthMetres() / inputs.thing().widthMetres();
+        };
         double dryMetres = Optics.distanceForMagnificationMetres(inputs.lens(), magnification);
         SharpZone seen = Optics.sharpZone(inputs.lensSharpness(), dryMetres);
         Found asSeen = new Found(inputs, magnification, dryMetres, seen);

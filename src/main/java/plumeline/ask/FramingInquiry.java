@@ -14,19 +14,18 @@ import plumeline.text.Shape.Key;
 
 /// The question `framing` in text.
 final class FramingInquiry implements Inquiry<Framing.Inputs> {
-    private static final String EXAMPLE =
-            """
-            # framing: how far, how sharp. Leave out what has a default; add ± to what you measured.
-            sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}   # what makes the picture, as held
-            focal_length: 100 mm
-            f_number: 8                       # default 8
-            thing: {width: 66.2 mm, height: 122.2 mm, depth: 66.2 mm}
-            fills: {height: 70 %}             # or width; of the frame, at the thing's middle plane
-            # sharp_to: 2 px                  # largest blur disc
-            # pupil_ratio: 1                  # exit over entrance pupil; about 1 for most macros
-            # sensor_to_front: 180 mm         # sensor mark to the lens's front, for the free space
-            # through: {air_gap: 50 mm, glass: 8 mm, water: 120 mm}   # a flat tank wall between
-            """;
+    private static final String EXAMPLE = """
+        # framing: how far, how sharp. Leave out what has a default; add ± to what you measured.
+        sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}   # what makes the picture, as held
+        focal_length: 100 mm
+        f_number: 8                       # default 8
+        thing: {width: 66.2 mm, height: 122.2 mm, depth: 66.2 mm}
+        fills: {height: 70 %}             # or width; of the frame, at the thing's middle plane
+        # sharp_to: 2 px                  # largest blur disc
+        # pupil_ratio: 1                  # exit over entrance pupil; about 1 for most macros
+        # sensor_to_front: 180 mm         # sensor mark to the lens's front, for the free space
+        # through: {air_gap: 50 mm, glass: 8 mm, water: 120 mm}   # a flat tank wall between
+        """;
 
     @Override
     public String name() {
@@ -56,13 +55,17 @@ final class FramingInquiry implements Inquiry<Framing.Inputs> {
                 .with(new Shape.Rule.ExactlyOne(List.of(List.of("height"), List.of("width"))));
         return Shape.Keys.of(
                 Key.required("sensor", "the part of the sensor that makes the picture", Sensor.shape()),
-                Key.required("focal_length", "the lens's focal length", amount(Kind.LENGTH, Range.between("1 mm", "5 m")))
+                Key.required(
+                                "focal_length",
+                                "the lens's focal length",
+                                amount(Kind.LENGTH, Range.between("1 mm", "5 m")))
                         .hint("the value engraved on the lens, such as 50 mm", ""),
                 Key.optional("f_number", "the f-number set", amount(Kind.NUMBER, Range.between("0.5", "128"))),
                 Key.required("thing", "outer measures of the thing", thing),
                 Key.required("fills", "how much of the frame the thing fills", fills),
                 Key.optional("sharp_to", "largest blur disc that counts as sharp", blur()),
-                Key.optional("pupil_ratio", "exit over entrance pupil", amount(Kind.NUMBER, Range.between("0.1", "10"))),
+                Key.optional(
+                        "pupil_ratio", "exit over entrance pupil", amount(Kind.NUMBER, Range.between("0.1", "10"))),
                 Key.optional("sensor_to_front", "sensor mark to the lens's front", upTo("0 mm", "10 m")),
                 Key.optional("through", "the flat tank wall between", wall()));
     }
@@ -71,7 +74,8 @@ final class FramingInquiry implements Inquiry<Framing.Inputs> {
         return Shape.Keys.of(
                         Key.optional("air_gap", "least air wanted before the pane", upTo("0 mm", "100 m")),
                         Key.optional("glass", "thickness of the pane", upTo("0 mm", "1 m")),
-                        Key.optional("water", "from the pane's wet face to the thing's middle plane", upTo("0 mm", "100 m")))
+                        Key.optional(
+                                "water", "from the pane's wet face to the thing's middle plane", upTo("0 mm", "100 m")))
                 .with(new Shape.Rule.AtLeastOne(List.of("glass", "water")));
     }
 
@@ -139,7 +143,10 @@ final class FramingInquiry implements Inquiry<Framing.Inputs> {
         return new Framing.Thing(
                 given.si("width"),
                 given.si("height"),
-                given.si("depth", "0 mm", "taken as flat; give it to see whether the thing is sharp from front to edge"));
+                given.si(
+                        "depth",
+                        "0 mm",
+                        "taken as flat; give it to see whether the thing is sharp from front to edge"));
     }
 
     private static Framing.Fill readFill(Given given) {
@@ -190,7 +197,8 @@ final class FramingInquiry implements Inquiry<Framing.Inputs> {
         switch (found.zone().far()) {
             case FarLimit.At(double metres) -> {
                 items.add(Item.millimetres("far_limit", metres));
-                items.add(Item.millimetres("depth_of_field", metres - found.zone().nearMetres()));
+                items.add(
+                        Item.millimetres("depth_of_field", metres - found.zone().nearMetres()));
             }
             case FarLimit.Endless() -> {
                 items.add(Item.word("far_limit", "endless"));

@@ -51,7 +51,8 @@ final class FramingWords {
     private void sayWall() {
         if (inputs.wall() instanceof Framing.Wall.Tank tank) {
             FlatWall wall = FlatWall.ofWater(tank.glassMetres());
-            double halfDiagonal = Math.hypot(inputs.sensor().widthMetres(), inputs.sensor().heightMetres()) / 2;
+            double halfDiagonal =
+                    Math.hypot(inputs.sensor().widthMetres(), inputs.sensor().heightMetres()) / 2;
             double slope = halfDiagonal / Optics.imageDistanceMetres(inputs.lens(), found.magnification());
             double error = wall.shiftErrorMetres(tank.waterMetres(), Math.atan(slope));
             because.add("Glass and water bring the thing " + words.length(found.wallShiftMetres())
@@ -90,21 +91,32 @@ final class FramingWords {
         double nearer = tank.waterMetres() - water;
         if (water > inputs.thing().depthMetres() / 2) {
             Framing.Wall wall = new Framing.Wall.Tank(tank.airGapMetres(), tank.glassMetres(), water);
-            tryOut(inputs.fill(), inputs.lens(), wall, "Bring the thing " + words.length(nearer)
-                    + " nearer to the pane, " + words.tape(water) + " behind it.");
+            tryOut(
+                    inputs.fill(),
+                    inputs.lens(),
+                    wall,
+                    "Bring the thing " + words.length(nearer) + " nearer to the pane, " + words.tape(water)
+                            + " behind it.");
         }
         double m = found.magnification();
         double f = inputs.lens().focalLengthMetres();
         double farther = 1 / (1 + m * lacking / f);
         for (double share = share(inputs.fill()) * farther; share > 0.005; share -= 0.005) {
             double tried = Math.floor(share * 1e3) / 1e3;
-            if (tryOut(fill(tried), inputs.lens(), tank, "Let it fill " + Words.fineShare(tried) + " instead of "
-                    + Words.fineShare(share(inputs.fill())) + ".")) {
+            if (tryOut(
+                    fill(tried),
+                    inputs.lens(),
+                    tank,
+                    "Let it fill " + Words.fineShare(tried) + " instead of " + Words.fineShare(share(inputs.fill()))
+                            + ".")) {
                 break;
             }
         }
         double longer = Math.ceil((f + lacking / (1 + 1 / m)) * 1e3) / 1e3;
-        tryOut(inputs.fill(), new LensModel(longer, inputs.lens().pupilRatio()), tank,
+        tryOut(
+                inputs.fill(),
+                new LensModel(longer, inputs.lens().pupilRatio()),
+                tank,
                 "Take a lens of " + Words.MILLIMETRES.length(longer) + " or longer.");
     }
 
@@ -151,7 +163,9 @@ final class FramingWords {
                     + ", focused on its middle plane: the front is sharp.");
         } else {
             because.add(need + stop + " gives " + words.length(depth.getAsDouble())
-                    + (depth.getAsDouble() >= half ? ", but focused on its middle plane the front is soft." : ": not all is sharp."));
+                    + (depth.getAsDouble() >= half
+                            ? ", but focused on its middle plane the front is soft."
+                            : ": not all is sharp."));
             trySharper(front);
         }
     }
@@ -193,13 +207,13 @@ final class FramingWords {
         if (focusMetres <= inputs.lens().focalLengthMetres()) {
             return false;
         }
-        Sharpness sharpness = new Sharpness(inputs.lens(), fNumber, inputs.sharpness().blurMetres());
+        Sharpness sharpness =
+                new Sharpness(inputs.lens(), fNumber, inputs.sharpness().blurMetres());
         SharpZone zone = Optics.sharpZone(sharpness, focusMetres);
-        boolean farSharp =
-                switch (zone.far()) {
-                    case FarLimit.At(double metres) -> metres >= farMetres;
-                    case FarLimit.Endless() -> true;
-                };
+        boolean farSharp = switch (zone.far()) {
+            case FarLimit.At(double metres) -> metres >= farMetres;
+            case FarLimit.Endless() -> true;
+        };
         return farSharp && zone.nearMetres() <= nearMetres;
     }
 
@@ -222,7 +236,8 @@ final class FramingWords {
             return;
         }
         double blurPixels = inputs.sharpness().blurMetres() / inputs.sensor().pitchMetres();
-        cautions.add("Past a working f/16 (here " + Words.fineFNumber(working) + ") diffraction softens the whole picture: the"
+        cautions.add("Past a working f/16 (here " + Words.fineFNumber(working)
+                + ") diffraction softens the whole picture: the"
                 + " Airy disc is " + Words.pixels(found.airyPixels()) + " wide against a blur limit of "
                 + Words.pixels(blurPixels) + ".");
         double open = Optics.DIFFRACTION_F_NUMBER / Optics.pupilFactor(inputs.lens(), found.magnification());

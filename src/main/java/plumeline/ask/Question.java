@@ -59,8 +59,7 @@ public final class Question {
         if (root.isEmpty()) {
             return new Outcome.Refused(document.problems().isEmpty() ? nothing(file) : document.problems());
         }
-        List<Problem> problems =
-                Problem.merge(document.problems(), Check.against(inquiry.shape(), root.get(), ""));
+        List<Problem> problems = Problem.merge(document.problems(), Check.against(inquiry.shape(), root.get(), ""));
         if (!problems.isEmpty() || !(root.get() instanceof Node.Mapping map)) {
             return new Outcome.Refused(problems.isEmpty() ? nothing(file) : problems);
         }

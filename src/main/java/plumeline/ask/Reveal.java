@@ -32,8 +32,8 @@ public final class Reveal {
             }
             double radiusMetres = things.getFirst().diameterMetres() / 2;
             if (!(camera.distanceMetres() > Math.max(focalLengthMetres, radiusMetres))) {
-                throw new IllegalArgumentException("a lens of " + focalLengthMetres + " m can't see a thing at "
-                        + camera.distanceMetres() + " m");
+                throw new IllegalArgumentException(
+                        "a lens of " + focalLengthMetres + " m can't see a thing at " + camera.distanceMetres() + " m");
             }
         }
 

@@ -32,7 +32,8 @@ final class RevealFinder {
         List<Reveal.Place> places = new ArrayList<>();
         for (int i = 0; i < set.count(); i++) {
             int axis = RevealSet.FIRST_X + 2 * i;
-            places.add(new Reveal.Place(values[axis] * METRE, values[axis + 1] * METRE, leeway(axis), leeway(axis + 1)));
+            places.add(
+                    new Reveal.Place(values[axis] * METRE, values[axis + 1] * METRE, leeway(axis), leeway(axis + 1)));
         }
         return new Reveal.Found(
                 inputs,
@@ -94,7 +95,8 @@ final class RevealFinder {
 
     private boolean endHolds(double travelMetres) {
         double signed = Math.copySign(travelMetres, inputs.slide().travelMetres());
-        Reveal.Inputs moved = inputs.with(new Reveal.Slide(signed, inputs.slide().keeps()));
+        Reveal.Inputs moved =
+                inputs.with(new Reveal.Slide(signed, inputs.slide().keeps()));
         return new RevealSet(moved).isShown(RevealSet.values(moved, others));
     }
 }

@@ -12,22 +12,21 @@ import plumeline.text.Shape.Key;
 /// The question `reveal` in text.
 final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     private static final int MOST_THINGS = 12;
-    private static final String NONE = "none is enough with these places";
-    private static final String EXAMPLE =
-            """
-            # reveal: many behind one, then all. The camera starts in front of the first thing and slides aside.
-            sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}   # the part that makes the picture
-            focal_length: 50 mm
-            camera: {distance: 600 mm, height: 59 mm}   # lens to the first thing's axis; lens over the table
-            things:                                     # upright on the table, front first
-              - {name: first, diameter: 42 mm, height: 118 mm}
-              - {name: second, diameter: 42 mm, height: 118 mm}
-              - {name: third, diameter: 42 mm, height: 118 mm}
-            slide: {travel: 600 mm, toward: camera left}
-            keeps: all          # what a pan centres at the end: all, front, or heading (no pan)
-            gap: 2 %            # clear space between neighbours at the end, of the frame's width; default 3 %
-            # hide_by: 1 mm     # to spare at the start
-            """;
+    private static final String NONE = "none found";
+    private static final String EXAMPLE = """
+        # reveal: many behind one, then all. The camera starts in front of the first thing and slides aside.
+        sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}   # the part that makes the picture
+        focal_length: 50 mm
+        camera: {distance: 600 mm, height: 59 mm}   # lens to the first thing's axis; lens over the table
+        things:                                     # upright on the table, front first
+          - {name: first, diameter: 42 mm, height: 118 mm}
+          - {name: second, diameter: 42 mm, height: 118 mm}
+          - {name: third, diameter: 42 mm, height: 118 mm}
+        slide: {travel: 600 mm, toward: camera left}
+        keeps: all          # what a pan centres at the end: all, front, or heading (no pan)
+        gap: 2 %            # clear space between neighbours at the end, of the frame's width; default 3 %
+        # hide_by: 1 mm     # to spare at the start
+        """;
 
     @Override
     public String name() {
@@ -85,16 +84,16 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         Given slide = given.map("slide");
         String toward = slide.text("toward", "camera left", "the contract's default");
         double travelMetres = slide.si("travel") * (toward.equals("camera left") ? -1 : 1);
-        Reveal.Keeps keeps =
-                switch (given.text("keeps", "all", "a pan keeps all in the frame")) {
-                    case "heading" -> Reveal.Keeps.HEADING;
-                    case "front" -> Reveal.Keeps.FRONT;
-                    default -> Reveal.Keeps.ALL;
-                };
+        Reveal.Keeps keeps = switch (given.text("keeps", "all", "a pan keeps all in the frame")) {
+            case "heading" -> Reveal.Keeps.HEADING;
+            case "front" -> Reveal.Keeps.FRONT;
+            default -> Reveal.Keeps.ALL;
+        };
         double gap = given.si("gap", "3 %", "enough to read as apart on a phone");
         double hideBy = given.si("hide_by", "0 mm", "just hidden; the leeway says how much may go wrong");
         given.assume("placing_error", "2 mm", "a tape and a hand; counts for every place, the camera's height too");
-        given.assume("room", "1500 mm", "a usual table's length behind the first thing; more only where that isn't enough");
+        given.assume(
+                "room", "1500 mm", "a usual table's length behind the first thing; more only where that isn't enough");
         return new Reveal.Inputs(
                 Sensor.read(given.map("sensor")),
                 focalLengthMetres,

@@ -28,8 +28,8 @@ final class RevealSet implements Margins {
     private static final double PERCENT = 100;
     private static final double LEAST_DEPTH = 1e-3;
 
-    /// What is level with the edge that hides it, such as feet seen by a lens on the table, is hidden: a nanometre, in mm,
-    /// which is more than margins are computed to.
+    /// What is level with the edge that hides it, such as feet seen by a lens on the table, is hidden: a nanometre, in
+    /// mm, which is more than margins are computed to.
     private static final double HAIR = 1e-6;
 
     private final Reveal.Inputs inputs;
@@ -169,11 +169,14 @@ final class RevealSet implements Margins {
     View end(double[] values) {
         double cameraX = values[CAMERA_X] + inputs.slide().travelMetres() / METRE;
         View ahead = new View(values, cameraX, 0);
-        return new View(values, cameraX, switch (inputs.slide().keeps()) {
-            case HEADING -> 0;
-            case FRONT -> ahead.bearings[0];
-            case ALL -> (ahead.leastBearing() + ahead.mostBearing()) / 2;
-        });
+        return new View(
+                values,
+                cameraX,
+                switch (inputs.slide().keeps()) {
+                    case HEADING -> 0;
+                    case FRONT -> ahead.bearings[0];
+                    case ALL -> (ahead.leastBearing() + ahead.mostBearing()) / 2;
+                });
     }
 
     /// Gaps between neighbours from left to right, per cent of the picture's width.
@@ -182,9 +185,8 @@ final class RevealSet implements Margins {
         double[] gaps = new double[n - 1];
         int[] order = view.leftToRight();
         for (int i = 1; i < n; i++) {
-            gaps[i - 1] = view.seen
-                    ? PERCENT * (view.left(order[i]) - view.right(order[i - 1])) / (2 * halfWidth)
-                    : -PERCENT;
+            gaps[i - 1] =
+                    view.seen ? PERCENT * (view.left(order[i]) - view.right(order[i - 1])) / (2 * halfWidth) : -PERCENT;
         }
         return gaps;
     }

@@ -60,12 +60,12 @@ final class RevealTries {
         double travel = Math.abs(inputs.slide().travelMetres());
         double most = FARTHEST * (travel + inputs.camera().distanceMetres());
         findNearest(travel, most, this::slid)
-                .ifPresent(metres -> attempts.add("Slide " + words.length(metres - travel) + " further: "
-                        + words.tape(metres) + " in all."));
+                .ifPresent(metres -> attempts.add(
+                        "Slide " + words.length(metres - travel) + " further: " + words.tape(metres) + " in all."));
         if (shorter) {
             findNearest(travel, words.stepMetres(), this::slid)
-                    .ifPresent(metres -> attempts.add("Slide " + words.length(travel - metres) + " less: "
-                            + words.tape(metres) + " in all."));
+                    .ifPresent(metres -> attempts.add(
+                            "Slide " + words.length(travel - metres) + " less: " + words.tape(metres) + " in all."));
         }
     }
 
@@ -74,7 +74,8 @@ final class RevealTries {
                 .ifPresent(gap -> attempts.add("Ask for a gap of " + Print.share(gap, 1) + " instead of "
                         + Print.share(inputs.wanted().gapShare(), 1) + "."));
         double hideBy = inputs.wanted().hideByMetres();
-        if (hideBy > 0 && holdsAnew(inputs.with(new Reveal.Wanted(inputs.wanted().gapShare(), 0)))) {
+        if (hideBy > 0
+                && holdsAnew(inputs.with(new Reveal.Wanted(inputs.wanted().gapShare(), 0)))) {
             attempts.add("Hide by nothing to spare instead of " + words.length(hideBy) + ".");
         }
     }
@@ -96,8 +97,8 @@ final class RevealTries {
     private void tryFrame() {
         double distance = inputs.camera().distanceMetres();
         findNearest(distance, FARTHEST * Math.max(distance, fittingMetres()), this::standingAt)
-                .ifPresent(metres -> attempts.add("Start " + words.length(metres - distance) + " farther back, at "
-                        + words.tape(metres) + "."));
+                .ifPresent(metres -> attempts.add(
+                        "Start " + words.length(metres - distance) + " farther back, at " + words.tape(metres) + "."));
         Reveal.Slide panned = new Reveal.Slide(inputs.slide().travelMetres(), Reveal.Keeps.ALL);
         if (inputs.slide().keeps() != Reveal.Keeps.ALL && holdsAnew(inputs.with(panned))) {
             attempts.add("Pan to keep all in the frame (keeps: all).");
@@ -122,8 +123,7 @@ final class RevealTries {
     }
 
     private Reveal.Inputs standingAt(double distanceMetres) {
-        return inputs.with(
-                new Reveal.Camera(distanceMetres, inputs.camera().heightMetres()));
+        return inputs.with(new Reveal.Camera(distanceMetres, inputs.camera().heightMetres()));
     }
 
     private Reveal.Inputs gap(double share) {

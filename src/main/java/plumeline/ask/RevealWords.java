@@ -75,6 +75,9 @@ final class RevealWords {
             because.add("The narrowest gap at the end lacks " + Words.percent(-gap)
                     + " of the frame's width, in the best places found.");
         }
+        if (least(start, start + 4) < 0) {
+            because.add(set.name(0) + " doesn't fit the frame at the start, wherever the others stand.");
+        }
         sayFrame(because, "start", start);
         sayFrame(because, "end", start + 4);
     }
@@ -87,9 +90,6 @@ final class RevealWords {
         }
         if (least(set.hiddenParts(), start) < 0) {
             failing.add("the gaps at the end");
-        }
-        if (least(start, start + 4) < 0) {
-            failing.add("the first in the frame at the start");
         }
         if (least(start + 4, start + 8) < 0) {
             failing.add("all in the frame at the end");
@@ -121,8 +121,8 @@ final class RevealWords {
         }
         int start = set.hiddenParts() + set.gapParts();
         boolean upright = least(start + 2, start + 4) < 0 || least(start + 6, start + 8) < 0;
-        RevealTries.Failing failing = new RevealTries.Failing(
-                lids || upright, least(start, start + 4) < 0, least(start + 4, start + 8) < 0);
+        RevealTries.Failing failing =
+                new RevealTries.Failing(lids || upright, least(start, start + 4) < 0, least(start + 4, start + 8) < 0);
         return new RevealTries(inputs, others, words).list(failing);
     }
 

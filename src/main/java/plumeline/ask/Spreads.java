@@ -112,8 +112,8 @@ final class Spreads {
         }
         for (int i = 0; i < open.length; i++) {
             if (open[i]) {
-                notes = notes.withBecause(
-                        draft.items().get(i).name() + " has no interval: within the spread given it may be endless or none.");
+                notes = notes.withBecause(draft.items().get(i).name()
+                        + " has no interval: within the spread given it may be endless or none.");
             }
         }
         return notes;

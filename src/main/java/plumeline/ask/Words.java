@@ -21,13 +21,16 @@ final class Words {
         return print.unit();
     }
 
-    /// Whole millimetres, tenths of what is under a centimetre; sixteenths of an inch, hundredths of what is under 1/8 in.
+    /// Whole millimetres, tenths of what is under a centimetre; sixteenths of an inch, hundredths of what is under an
+    /// eighth and between them.
     String length(double metres) {
         double size = Math.abs(metres);
         if (print.unit() == PaperUnit.MILLIMETRES) {
             return size < FINE_METRES ? Print.number(metres * 1e3, 1) + " mm" : tape(metres);
         }
-        return size < FINE_INCHES_METRES ? Print.number(metres / 0.0254, 2) + " in" : tape(metres);
+        double steps = size / stepMetres();
+        boolean between = Math.abs(steps - Math.rint(steps)) > 1e-6;
+        return size < FINE_INCHES_METRES && between ? Print.number(metres / 0.0254, 2) + " in" : tape(metres);
     }
 
     /// Whole millimetres or sixteenths of an inch: what a hand is told to set.

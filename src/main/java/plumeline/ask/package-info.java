@@ -1,8 +1,8 @@
 /// One question, one answer: text or records in, records out.
 ///
 /// Front class: [plumeline.ask.Questions]. A question has a grammar (a `Shape` of the `text` room, so every problem of
-/// an input is found at once and named with its place), an example that runs as it is, and an answer that is always of the
-/// same form. [plumeline.ask.Framing] and [plumeline.ask.Reveal] can be asked with records of plain SI numbers too.
+/// an input is found at once and named with its place), an example that runs as it is, and an answer that is always of
+/// the same form. [plumeline.ask.Framing] and [plumeline.ask.Reveal] can be asked with records of plain SI numbers too.
 ///
 /// **To add a question:** write its typed class (`Inputs`, what is found, `answer`), a package-private `Inquiry`
 /// beside it (grammar, example, reading, wording), and name it in [plumeline.ask.Questions]. Everything else is here

@@ -66,7 +66,11 @@ final class FramingTest {
     void farFocus_isEndless() {
         Answer answer = answer(
                 "framing",
-                SENSOR + "focal_length: 24 mm\nf_number: 16\nthing: {width: 2 m, height: 3 m}\nfills: {height: 50 %}\n");
+                SENSOR
+                        + "focal_length: 24 mm\n"
+                        + "f_number: 16\n"
+                        + "thing: {width: 2 m, height: 3 m}\n"
+                        + "fills: {height: 50 %}\n");
         assertThat(answer.getValue("far_limit")).isEqualTo(new Value.Word("endless"));
         assertThat(answer.getValue("depth_of_field")).isEqualTo(new Value.Word("endless"));
         assertThat(answer.toJson()).contains("\"far_limit\": \"endless\"");
@@ -76,8 +80,7 @@ final class FramingTest {
     void freeSpace_onlyWhereTheFrontIsKnown() {
         assertThat(answer("framing", BASE).answers().stream().map(Item::name)).doesNotContain("free_space");
         Answer answer = answer("framing", BASE + "sensor_to_front: 180 mm\n");
-        assertThat(number(answer, "free_space"))
-                .isCloseTo(number(answer, "from_sensor") - 180 - 33.1, within(1e-9));
+        assertThat(number(answer, "free_space")).isCloseTo(number(answer, "from_sensor") - 180 - 33.1, within(1e-9));
     }
 
     @Test
@@ -108,20 +111,20 @@ final class FramingTest {
 
     @Test
     void pastWorkingSixteen_isCautioned() {
-        assertThat(answer("framing", BASE + "f_number: 14\n").notes().cautions()).isEmpty();
+        assertThat(answer("framing", BASE + "f_number: 14\n").notes().cautions())
+                .isEmpty();
         Answer answer = answer("framing", BASE + "f_number: 16\n");
         assertThat(answer.notes().cautions())
-                .containsExactly("Past a working f/16 (here f/17.9) diffraction softens the whole picture: the Airy disc is"
-                        + " 2.6 px wide against a blur limit of 2 px.");
+                .containsExactly(
+                        "Past a working f/16 (here f/17.9) diffraction softens the whole picture: the Airy disc is"
+                                + " 2.6 px wide against a blur limit of 2 px.");
         assertThat(answer.notes().attempts()).contains("Open up to f/14 or wider to stay within a working f/16.");
     }
 
     @Test
     void widerThanTheFrame_saysHowMuchFits() {
-        Answer answer = answer(
-                "framing", MACRO + "thing: {width: 300 mm, height: 100 mm}\nfills: {height: 80 %}\n");
-        assertThat(answer.notes().attempts())
-                .contains("To have all of it in the frame, let it fill 59 % at most.");
+        Answer answer = answer("framing", MACRO + "thing: {width: 300 mm, height: 100 mm}\nfills: {height: 80 %}\n");
+        assertThat(answer.notes().attempts()).contains("To have all of it in the frame, let it fill 59 % at most.");
     }
 
     @Test
@@ -162,7 +165,8 @@ final class FramingTest {
     void airGap_countsFromTheFrontWhereItIsKnown() {
         String text = FLACON + "through: {air_gap: 950 mm, glass: 8 mm, water: 120 mm}\n";
         assertThat(answer("framing", text).verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(answer("framing", text + "sensor_to_front: 180 mm\n").verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(answer("framing", text + "sensor_to_front: 180 mm\n").verdict())
+                .isEqualTo(Verdict.FAILS);
     }
 
     @Test
@@ -214,7 +218,8 @@ final class FramingTest {
 
     @Test
     void text_isShort_inTheInputsUnit() {
-        Outcome outcome = Asking.ask("framing", BASE.replace("66.2 mm", "2.6 in").replace("122.2 mm", "4 13/16 in"));
+        Outcome outcome =
+                Asking.ask("framing", BASE.replace("66.2 mm", "2.6 in").replace("122.2 mm", "4 13/16 in"));
         String text = ((Outcome.Answered) outcome).toText();
         assertThat(text).contains("distance          37 7/8 in").contains("1/3 stops");
         assertThat(text.lines().count()).isLessThanOrEqualTo(30);
@@ -224,12 +229,12 @@ final class FramingTest {
     @Test
     void problems_areAllFoundAndNamed() {
         String text = """
-                sensor: {width: 36 mm, height: 20.25 kg, across: 3840 px}
-                focal_lenght: 100 mm
-                f_number: -8
-                thing: {width: 66.2 mm, height: -122.2 mm}
-                fills: {height: 70 %, width: 4}
-                """;
+            sensor: {width: 36 mm, height: 20.25 kg, across: 3840 px}
+            focal_lenght: 100 mm
+            f_number: -8
+            thing: {width: 66.2 mm, height: -122.2 mm}
+            fills: {height: 70 %, width: 4}
+            """;
         List<String> problems = problems("framing", text);
         assertThat(problems).hasSize(6);
         assertThat(problems.get(0)).startsWith("ask.yaml:1:32 sensor.height is 20.25 kg; must be a length in mm");
@@ -238,25 +243,29 @@ final class FramingTest {
                 .contains("Try focal_length.");
         assertThat(problems.get(2)).startsWith("ask.yaml:3:11 f_number is -8; must be from 0.5 to 128");
         assertThat(problems.get(3)).startsWith("ask.yaml:4:33 thing.height is -122.2 mm; must be from 0.01 mm");
-        assertThat(problems.get(4)).startsWith("ask.yaml:5:1 fills is given height and width; must be given height, or");
+        assertThat(problems.get(4))
+                .startsWith("ask.yaml:5:1 fills is given height and width; must be given height, or");
         assertThat(problems.get(5)).startsWith("ask.yaml:5:30 fills.width is a bare number (4); must be a share in %");
     }
 
     @Test
     void missingLens_isNamed() {
         assertThat(problems("framing", SENSOR + CAN + "fills: {height: 70 %}\n"))
-                .containsExactly("ask.yaml:1:1 focal_length is missing; must be a length in mm, cm, m, in, ft, µm or nm\n"
-                        + "  Try the value engraved on the lens, such as 50 mm.   (P-KEY-02, docs/problems.md)");
+                .containsExactly(
+                        "ask.yaml:1:1 focal_length is missing; must be a length in mm, cm, m, in, ft, µm or nm\n"
+                            + "  Try the value engraved on the lens, such as 50 mm.   (P-KEY-02, docs/problems.md)");
     }
 
     @Test
     void spreadOfNothing_isTakenUpwards() {
-        // Nothing can be less thick than 0: the slope is taken on the side that there is. 1 mm of glass adds 1 − 1/1.52.
+        // Nothing can be less thick than 0: the slope is taken on the side that there is. 1 mm of glass adds 1 −
+        // 1/1.52.
         Answer answer = answer("framing", FLACON + "through: {glass: 0 mm ± 1 mm, water: 120 mm}\n");
         Value.Spread distance = spread(answer, "distance");
         assertThat(distance.high() - distance.low()).isCloseTo(2 * 0.65386 * (1 - 1 / 1.52), within(1e-4));
         for (String wall : List.of("{glass: 8 mm, water: 0 mm ± 5 mm}", "{air_gap: 0 mm ± 3 mm, water: 9 cm}")) {
-            assertThat(answer("framing", FLACON + "through: " + wall + "\n").verdict()).isNotNull();
+            assertThat(answer("framing", FLACON + "through: " + wall + "\n").verdict())
+                    .isNotNull();
         }
     }
 
@@ -264,7 +273,8 @@ final class FramingTest {
     void openUp_isEnough() {
         for (String stop : List.of("14.6", "16", "20", "32")) {
             String text = BASE + "f_number: ";
-            String attempt = answer("framing", text + stop + "\n").notes().attempts().getLast();
+            String attempt =
+                    answer("framing", text + stop + "\n").notes().attempts().getLast();
             assertThat(attempt).startsWith("Open up to f/").endsWith(" or wider to stay within a working f/16.");
             String open = attempt.substring("Open up to f/".length(), attempt.indexOf(" or wider"));
             assertThat(answer("framing", text + open + "\n").notes().cautions()).isEmpty();
@@ -278,7 +288,8 @@ final class FramingTest {
         String attempt = answer("framing", text).notes().attempts().getFirst();
         assertThat(attempt).startsWith("Bring the thing ").endsWith(" in behind it.");
         String water = attempt.substring(attempt.indexOf("pane, ") + 6, attempt.indexOf(" behind it"));
-        assertThat(answer("framing", text.replace("water: 4 3/4 in", "water: " + water)).verdict())
+        assertThat(answer("framing", text.replace("water: 4 3/4 in", "water: " + water))
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -288,8 +299,9 @@ final class FramingTest {
         assertThat(problems)
                 .containsExactly(
                         "ask.yaml:7:11 sharp_to is a blur disc of 1 mm; must be less than 0.1758 mm with this f-number"
-                                + " and pupil ratio\n  Open up, or take a smaller blur disc: this one is wider than the lens's"
-                                + " pupil can tell apart.   (P-ASK-02, docs/problems.md)");
+                                + " and pupil ratio\n"
+                                + "  Open up, or take a smaller blur disc: this one is wider than the lens's pupil can"
+                                + " tell apart.   (P-ASK-02, docs/problems.md)");
     }
 
     @Test

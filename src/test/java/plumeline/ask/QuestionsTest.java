@@ -58,11 +58,14 @@ final class QuestionsTest {
     void everyAnswer_readsTheSameInAnotherParser() {
         int values = 0;
         for (Question question : Questions.listAll()) {
-            String example = question.example().replace("100 mm", "100 mm ± 1 mm").replace("600 mm", "600 mm ± 1 mm");
+            String example =
+                    question.example().replace("100 mm", "100 mm ± 1 mm").replace("600 mm", "600 mm ± 1 mm");
             Answer answer = Asking.answer(question.name(), example);
             JsonNode root = JsonMapper.shared().readTree(answer.toJson());
-            assertThat(root.get("verdict").asString()).isEqualTo(answer.verdict().word());
-            assertThat(root.get("because").size()).isEqualTo(answer.notes().because().size());
+            assertThat(root.get("verdict").asString())
+                    .isEqualTo(answer.verdict().word());
+            assertThat(root.get("because").size())
+                    .isEqualTo(answer.notes().because().size());
             assertThat(root.get("answers").size()).isEqualTo(answer.answers().size());
             for (Item item : answer.answers()) {
                 JsonNode there = root.get("answers").get(item.name());
@@ -112,38 +115,46 @@ final class QuestionsTest {
                         new Assumed("f", new Value.Number(20, "degC"), "why"),
                         new Assumed("g", new Value.Word("left"), "because")),
                 notes);
-        assertThat(answer.toJson())
-                .isEqualTo("""
-                        {"question": "x",
-                         "verdict": "no objection found",
-                         "answers": {
-                           "a": {"value": 1234.568, "unit": "mm"},
-                           "b": {"value": 0.1, "unit": "N", "low": -0.00000001, "high": 1E+20},
-                           "c": {"value": [86.4, 172.8], "unit": "deg"},
-                           "d": "endless",
-                           "e": {"value": 0, "unit": "1"}},
-                         "assumed": [
-                           {"name": "f", "value": 20, "unit": "degC", "why": "why"},
-                           {"name": "g", "value": "left", "why": "because"}],
-                         "because": [
-                           "say \\"so\\"\\\\\\u000a\\u0001µ"],
-                         "try": [],
-                         "cautions": [],
-                         "sources": []}
-                        """);
+        assertThat(answer.toJson()).isEqualTo("""
+            {"question": "x",
+             "verdict": "no objection found",
+             "answers": {
+               "a": {"value": 1234.568, "unit": "mm"},
+               "b": {"value": 0.1, "unit": "N", "low": -0.00000001, "high": 1E+20},
+               "c": {"value": [86.4, 172.8], "unit": "deg"},
+               "d": "endless",
+               "e": {"value": 0, "unit": "1"}},
+             "assumed": [
+               {"name": "f", "value": 20, "unit": "degC", "why": "why"},
+               {"name": "g", "value": "left", "why": "because"}],
+             "because": [
+               "say \\"so\\"\\\\\\u000a\\u0001µ"],
+             "try": [],
+             "cautions": [],
+             "sources": []}
+            """);
     }
 
     @Test
     void brokenInputs_areRefusedNotThrown() {
         List<String> broken = List.of(
-                "", "   \n", "framing", "- 1\n- 2\n", "{", "sensor: [", "a: &b 1", "\u0000", "sensor: null\n", "[]", "{}");
+                "",
+                "   \n",
+                "framing",
+                "- 1\n- 2\n",
+                "{",
+                "sensor: [",
+                "a: &b 1",
+                "\u0000",
+                "sensor: null\n",
+                "[]",
+                "{}");
         for (Question question : Questions.listAll()) {
             for (String text : broken) {
                 assertThat(Asking.problems(question.name(), text)).as(text).isNotEmpty();
             }
         }
         byte[] bytes = {(byte) 0xff, (byte) 0xfe, 0, 1, 2};
-        assertThat(Questions.find("framing").orElseThrow().answer(bytes, "x"))
-                .isInstanceOf(Outcome.Refused.class);
+        assertThat(Questions.find("framing").orElseThrow().answer(bytes, "x")).isInstanceOf(Outcome.Refused.class);
     }
 }

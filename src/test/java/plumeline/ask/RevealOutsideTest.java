@@ -112,16 +112,21 @@ final class RevealOutsideTest {
             }
             solved++;
             Drawn drawn = new Drawn(inputs);
-            assertThat(drawn.holds(places, 0, 0)).as("seed %d, case %d", SEED, i).isTrue();
+            assertThat(drawn.holds(places, 0, 0))
+                    .as("seed %d, case %d", SEED, i)
+                    .isTrue();
             for (int mark = 0; mark < places.length; mark++) {
                 Reveal.Place place = found.places().get(mark / 2);
-                double leeway = mark % 2 == 0 ? place.aside().least() : place.along().least();
+                double leeway =
+                        mark % 2 == 0 ? place.aside().least() : place.along().least();
                 checkEdge(drawn, places, mark, leeway, "seed " + SEED + ", case " + i + ", mark " + mark);
             }
             double aside = found.camera().aside().least();
             double within = Math.max(0.01 * aside, 5e-5);
-            assertThat(drawn.holds(places, aside - within, 0) && drawn.holds(places, within - aside, 0)).isTrue();
-            assertThat(drawn.holds(places, aside + within, 0) && drawn.holds(places, -aside - within, 0)).isFalse();
+            assertThat(drawn.holds(places, aside - within, 0) && drawn.holds(places, within - aside, 0))
+                    .isTrue();
+            assertThat(drawn.holds(places, aside + within, 0) && drawn.holds(places, -aside - within, 0))
+                    .isFalse();
             double up = found.camera().height().plus().distance();
             assertThat(drawn.holds(places, 0, up - 5e-5)).isTrue();
             assertThat(drawn.holds(places, 0, up + 5e-5)).isFalse();
@@ -202,7 +207,8 @@ final class RevealOutsideTest {
         private static final GeometryFactory FACTORY = new GeometryFactory();
 
         boolean holds(double[] places, double cameraAside, double cameraUp) {
-            double imageMetres = 1 / (1 / inputs.focalLengthMetres() - 1 / inputs.camera().distanceMetres());
+            double imageMetres =
+                    1 / (1 / inputs.focalLengthMetres() - 1 / inputs.camera().distanceMetres());
             double halfWidth = inputs.sensor().widthMetres() / 2 / imageMetres;
             double halfHeight = inputs.sensor().heightMetres() / 2 / imageMetres;
             Eye start = new Eye(cameraAside, inputs.camera().heightMetres() + cameraUp, 0);
@@ -212,7 +218,8 @@ final class RevealOutsideTest {
             }
             for (int i = 1; i < inputs.things().size(); i++) {
                 double depth = places[2 * i + 1] + inputs.camera().distanceMetres();
-                Geometry spared = outline(start, places, i).buffer(inputs.wanted().hideByMetres() / depth, 64);
+                Geometry spared =
+                        outline(start, places, i).buffer(inputs.wanted().hideByMetres() / depth, 64);
                 double slip = inputs.wanted().hideByMetres() > 0 ? 1e-5 : 1e-7;
                 if (!first.buffer(slip).contains(spared)) {
                     return false;
@@ -232,7 +239,8 @@ final class RevealOutsideTest {
                     return false;
                 }
                 spans.add(new double[] {
-                    outline.getEnvelopeInternal().getMinX(), outline.getEnvelopeInternal().getMaxX()
+                    outline.getEnvelopeInternal().getMinX(),
+                    outline.getEnvelopeInternal().getMaxX()
                 });
             }
             spans.sort((a, b) -> Double.compare(a[0] + a[1], b[0] + b[1]));
@@ -250,14 +258,16 @@ final class RevealOutsideTest {
             for (int i = 0; i < inputs.things().size(); i++) {
                 for (int k = 0; k < RIM; k++) {
                     double[] point = rim(places, i, k);
-                    double bearing = Math.atan2(point[0] - eyeX, point[1] + inputs.camera().distanceMetres());
+                    double bearing = Math.atan2(
+                            point[0] - eyeX, point[1] + inputs.camera().distanceMetres());
                     least = Math.min(least, bearing);
                     most = Math.max(most, bearing);
                 }
             }
             return switch (inputs.slide().keeps()) {
                 case HEADING -> 0;
-                case FRONT -> Math.atan2(places[0] - eyeX, places[1] + inputs.camera().distanceMetres());
+                case FRONT ->
+                    Math.atan2(places[0] - eyeX, places[1] + inputs.camera().distanceMetres());
                 case ALL -> (least + most) / 2;
             };
         }

@@ -9,6 +9,7 @@ import static plumeline.ask.Asking.problems;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.quantity.PaperUnit;
 
 /// The question `reveal`: facts of the geometry, sentences that are promises, messages.
 final class RevealTest {
@@ -22,8 +23,8 @@ final class RevealTest {
         for (String thing : List.of("first", "second", "third")) {
             names.addAll(List.of(thing + "_x", thing + "_y", thing + "_leeway_x", thing + "_leeway_y"));
         }
-        names.addAll(List.of(
-                "end_gap_1", "end_gap_2", "travel_needed", "camera_leeway_x", "height_low", "height_high"));
+        names.addAll(
+                List.of("end_gap_1", "end_gap_2", "travel_needed", "camera_leeway_x", "height_low", "height_high"));
         assertThat(answer.answers().stream().map(Item::name)).containsExactlyElementsOf(names);
         assertThat(number(answer, "first_x")).isZero();
         assertThat(number(answer, "first_y")).isZero();
@@ -95,7 +96,8 @@ final class RevealTest {
         String slide = attempts.getFirst();
         String whole = slide.substring(slide.indexOf(": ") + 2, slide.indexOf(" in all"));
         assertThat(slide).startsWith("Slide ").contains(" further: ");
-        assertThat(answer("reveal", text.replace("travel: 200 mm", "travel: " + whole)).verdict())
+        assertThat(answer("reveal", text.replace("travel: 200 mm", "travel: " + whole))
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
         String gap = attempts.getLast();
         String share = gap.substring("Ask for a gap of ".length(), gap.indexOf(" instead"));
@@ -106,7 +108,8 @@ final class RevealTest {
 
     @Test
     void lensTooHigh_saysHowLow() {
-        String text = EXAMPLE.replace("height: 59 mm}", "height: 140 mm}").replace("distance: 600 mm", "distance: 900 mm");
+        String text =
+                EXAMPLE.replace("height: 59 mm}", "height: 140 mm}").replace("distance: 600 mm", "distance: 900 mm");
         Answer answer = answer("reveal", text);
         assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
         String attempt = answer.notes().attempts().stream()
@@ -114,7 +117,8 @@ final class RevealTest {
                 .findFirst()
                 .orElseThrow();
         String height = attempt.substring(attempt.indexOf(" to ") + 4, attempt.length() - 1);
-        assertThat(answer("reveal", text.replace("height: 140 mm", "height: " + height)).verdict())
+        assertThat(answer("reveal", text.replace("height: 140 mm", "height: " + height))
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -129,7 +133,8 @@ final class RevealTest {
                 .findFirst()
                 .orElseThrow();
         String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
-        assertThat(answer("reveal", text.replace("distance: 250 mm", "distance: " + distance)).verdict())
+        assertThat(answer("reveal", text.replace("distance: 250 mm", "distance: " + distance))
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -138,12 +143,17 @@ final class RevealTest {
         String text = EXAMPLE.replace("distance: 600 mm", "distance: 51.3 mm");
         Answer answer = answer("reveal", text);
         assertThat(answer.notes().because().getFirst())
-                .startsWith("No places were found for ")
-                .endsWith(" together.");
+                .isEqualTo(
+                        "No places were found for hiding at the start, the gaps at the end and all in the frame at the"
+                                + " end together.");
+        assertThat(answer.notes().because())
+                .contains("first doesn't fit the frame at the start, wherever the others stand.");
+        assertThat(answer.toText(PaperUnit.MILLIMETRES).lines().count()).isLessThanOrEqualTo(30);
         String attempt = answer.notes().attempts().getLast();
         assertThat(attempt).startsWith("Start ").contains(" farther back, at ");
         String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
-        assertThat(answer("reveal", text.replace("distance: 51.3 mm", "distance: " + distance)).verdict())
+        assertThat(answer("reveal", text.replace("distance: 51.3 mm", "distance: " + distance))
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -152,7 +162,8 @@ final class RevealTest {
         String text = EXAMPLE.replace("keeps: all ", "keeps: heading ");
         String attempt = find(answer("reveal", text), "less: ");
         String travel = attempt.substring(attempt.indexOf(": ") + 2, attempt.indexOf(" in all"));
-        assertThat(answer("reveal", text.replace("travel: 600 mm", "travel: " + travel)).verdict())
+        assertThat(answer("reveal", text.replace("travel: 600 mm", "travel: " + travel))
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -176,7 +187,8 @@ final class RevealTest {
 
     @Test
     void lensOnTheTable_seesFeetLevelWithTheFirstsFoot() {
-        String text = EXAMPLE.replace("height: 59 mm}", "height: 0 mm}").replace("distance: 600 mm", "distance: 900 mm");
+        String text =
+                EXAMPLE.replace("height: 59 mm}", "height: 0 mm}").replace("distance: 600 mm", "distance: 900 mm");
         Answer answer = answer("reveal", text);
         assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(number(answer, "height_low")).isZero();
@@ -215,8 +227,10 @@ final class RevealTest {
         assertThat(problems.getLast())
                 .isEqualTo("ask.yaml:8:12 things[3].name is second again; must be a name of its own\n"
                         + "  Try second_2.   (P-ASK-05, docs/problems.md)");
-        assertThat(problems("reveal", EXAMPLE.replace("distance: 600 mm", "distance: 60 mm")
-                        .replace("diameter: 42 mm", "diameter: 150 mm")))
+        assertThat(problems(
+                        "reveal",
+                        EXAMPLE.replace("distance: 600 mm", "distance: 60 mm")
+                                .replace("diameter: 42 mm", "diameter: 150 mm")))
                 .anyMatch(each -> each.contains("must be greater than 75 mm, the first thing's radius"));
         assertThat(problems("reveal", EXAMPLE.replace("camera left", "left")))
                 .anyMatch(each -> each.contains("slide.toward") && each.contains("Try camera left"));
