@@ -39,7 +39,7 @@ final class RevealFinder {
                 inputs,
                 places,
                 holds ? Reveal.Holds.ALL : Reveal.Holds.NOT_ALL,
-                holds ? Search.together(axes, set, values) : 0,
+                holds ? RevealTogether.of(axes, set, values) : 0,
                 travelNeeded(),
                 new Reveal.CameraLeeway(leeway(RevealSet.CAMERA_X), leeway(RevealSet.HEIGHT)));
     }

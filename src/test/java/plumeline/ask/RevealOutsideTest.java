@@ -112,6 +112,7 @@ final class RevealOutsideTest {
             }
             solved++;
             Drawn drawn = new Drawn(inputs);
+            checkTogether(drawn, found, places, random);
             assertThat(drawn.holds(places, 0, 0))
                     .as("seed %d, case %d", SEED, i)
                     .isTrue();
@@ -132,6 +133,23 @@ final class RevealOutsideTest {
             assertThat(drawn.holds(places, 0, up + 5e-5)).isFalse();
         }
         assertThat(solved).isGreaterThanOrEqualTo(6);
+    }
+
+    /// Everything off at once by a little less than `together` placing errors of 2 mm: it still holds at random
+    /// corners.
+    private static void checkTogether(Drawn drawn, Reveal.Found found, double[] places, Random random) {
+        double size = 0.99 * found.together() * 0.002 - 1e-6;
+        for (int corner = 0; corner < 20; corner++) {
+            double[] moved = places.clone();
+            for (int mark = 0; mark < moved.length; mark++) {
+                moved[mark] += random.nextBoolean() ? size : -size;
+            }
+            double aside = random.nextBoolean() ? size : -size;
+            double up = random.nextBoolean() ? size : -size;
+            assertThat(drawn.holds(moved, aside, up))
+                    .as("seed %d, corner %d", SEED, corner)
+                    .isTrue();
+        }
     }
 
     /// Leeway is a promise: true to 1 % of itself or 1/40 of the placing error.
@@ -160,7 +178,7 @@ final class RevealOutsideTest {
         };
     }
 
-    private static double[] places(Reveal.Found found) {
+    static double[] places(Reveal.Found found) {
         double[] places = new double[2 * found.places().size()];
         for (int i = 0; i < found.places().size(); i++) {
             places[2 * i] = found.places().get(i).xMetres();
@@ -183,7 +201,7 @@ final class RevealOutsideTest {
                 new Reveal.Wanted(gap, 0));
     }
 
-    private static Reveal.Inputs randomInputs(Random random) {
+    static Reveal.Inputs randomInputs(Random random) {
         List<Reveal.Thing> things = new ArrayList<>();
         int count = 2 + random.nextInt(2);
         double diameter = 0.04 + 0.04 * random.nextDouble();

@@ -7,9 +7,12 @@ import static plumeline.ask.Asking.number;
 import static plumeline.ask.Asking.problems;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumeline.quantity.PaperUnit;
+import plumeline.search.Search;
 
 /// The question `reveal`: facts of the geometry, sentences that are promises, messages.
 final class RevealTest {
@@ -199,6 +202,28 @@ final class RevealTest {
                 .filter(each -> each.contains(part))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(answer.notes()));
+    }
+
+    /// With all parts asked it is the same number; the quicker way only leaves out what is far from failing.
+    @Test
+    void together_isThatOfAllParts() {
+        Random random = new Random(91_2026);
+        int compared = 0;
+        for (int i = 0; i < 8; i++) {
+            Reveal.Inputs inputs = RevealOutsideTest.randomInputs(random);
+            Reveal.Found found = Reveal.answer(inputs);
+            if (found.holds() == Reveal.Holds.ALL) {
+                double[] others = Arrays.stream(RevealOutsideTest.places(found))
+                        .skip(2)
+                        .map(metres -> metres * 1e3)
+                        .toArray();
+                double[] values = RevealSet.values(inputs, others);
+                double all = Search.together(RevealSolver.axes(inputs, values), new RevealSet(inputs), values);
+                assertThat(found.together()).isCloseTo(all, within(1e-6 + 0.001 * all));
+                compared++;
+            }
+        }
+        assertThat(compared).isGreaterThanOrEqualTo(4);
     }
 
     @Test
