@@ -111,8 +111,7 @@ public record TankView(Aim aim, Plane wall, FlatWall water, double waterLineMetr
         double air = depths.airMetres();
         Vec outer = aim.eye().plus(wall.normal().times(-air)).plus(sideways.times(air * slope));
         Layer glass = new Layer(seen.glassMetres(), seen.glassIndex());
-        Vec inner = outer.plus(wall.normal().times(-seen.glassMetres()))
-                .plus(sideways.times(glass.asideMetres(slope)));
+        Vec inner = outer.plus(wall.normal().times(-seen.glassMetres())).plus(sideways.times(glass.asideMetres(slope)));
         return List.of(aim.eye(), outer, inner, place);
     }
 
@@ -125,7 +124,8 @@ public record TankView(Aim aim, Plane wall, FlatWall water, double waterLineMetr
     /// @return where the ray meets that plane, metres
     /// @throws IllegalArgumentException where the ray doesn't go toward the wall
     public Vec placeBehind(Point picture, double behindMetres) {
-        Vec ray = aim.forward().plus(aim.right().times(picture.x())).plus(aim.up().times(picture.y()));
+        Vec ray =
+                aim.forward().plus(aim.right().times(picture.x())).plus(aim.up().times(picture.y()));
         double toward = Ranges.checkPositive(-ray.dot(wall.normal()), "ray's way to the wall");
         Vec perUnit = ray.times(1 / toward).plus(wall.normal());
         double slope = perUnit.lengthMetres();

@@ -21,7 +21,9 @@ final class FlatWallOutsideTest {
     void everyRow_agreesWithItsSource() {
         List<OutsideRow> rows = OutsideRow.readAll("wall.csv");
         for (OutsideRow row : rows) {
-            assertThat(compute(row)).as(row.id() + " " + row.source()).isCloseTo(row.expected(), within(row.tolerance()));
+            assertThat(compute(row))
+                    .as(row.id() + " " + row.source())
+                    .isCloseTo(row.expected(), within(row.tolerance()));
         }
         assertThat(rows).hasSize(31);
     }
@@ -62,9 +64,8 @@ final class FlatWallOutsideTest {
     }
 
     private static double bentDegrees(double from, double to, double degrees) {
-        return Math.toDegrees(new Boundary(from, to)
-                .findBentRadians(Math.toRadians(degrees))
-                .orElseThrow());
+        return Math.toDegrees(
+                new Boundary(from, to).findBentRadians(Math.toRadians(degrees)).orElseThrow());
     }
 
     private static double criticalDegrees(double from, double to) {

@@ -26,8 +26,10 @@ final class FlatWallTest {
                     .as("seed %d, case %d", SEED, i)
                     .isCloseTo(aside, within(1e-12 * aside));
             // the slope itself is as good: the way aside grows at least as fast as a·slope, so look at both sides of it
-            assertThat(asideExactly(wall, depths, slope * (1 - 1e-12)).doubleValue()).isLessThan(aside);
-            assertThat(asideExactly(wall, depths, slope * (1 + 1e-12)).doubleValue()).isGreaterThan(aside);
+            assertThat(asideExactly(wall, depths, slope * (1 - 1e-12)).doubleValue())
+                    .isLessThan(aside);
+            assertThat(asideExactly(wall, depths, slope * (1 + 1e-12)).doubleValue())
+                    .isGreaterThan(aside);
         }
     }
 
@@ -42,7 +44,8 @@ final class FlatWallTest {
         for (double[] layer : layers) {
             BigDecimal index = new BigDecimal(layer[1]);
             BigDecimal bent = sineSquare.divide(index.multiply(index, digits), digits);
-            BigDecimal bentTangent = bent.divide(BigDecimal.ONE.subtract(bent, digits), digits).sqrt(digits);
+            BigDecimal bentTangent =
+                    bent.divide(BigDecimal.ONE.subtract(bent, digits), digits).sqrt(digits);
             aside = aside.add(new BigDecimal(layer[0]).multiply(bentTangent, digits), digits);
         }
         return aside;
@@ -61,9 +64,12 @@ final class FlatWallTest {
             double inner = outer + new Layer(wall.glassMetres(), wall.glassIndex()).asideMetres(slope);
             double best = opticalPath(wall, depths, aside, outer, inner);
             for (double nudge : new double[] {-1e-4, 1e-4}) {
-                assertThat(opticalPath(wall, depths, aside, outer + nudge, inner)).isGreaterThan(best);
-                assertThat(opticalPath(wall, depths, aside, outer, inner + nudge)).isGreaterThan(best);
-                assertThat(opticalPath(wall, depths, aside, outer + nudge, inner + nudge)).isGreaterThan(best);
+                assertThat(opticalPath(wall, depths, aside, outer + nudge, inner))
+                        .isGreaterThan(best);
+                assertThat(opticalPath(wall, depths, aside, outer, inner + nudge))
+                        .isGreaterThan(best);
+                assertThat(opticalPath(wall, depths, aside, outer + nudge, inner + nudge))
+                        .isGreaterThan(best);
             }
         }
     }
@@ -159,7 +165,8 @@ final class FlatWallTest {
         }
         double eleven = Math.toRadians(11);
         Layer water = new Layer(0.12, 1.333);
-        assertThat(water.shiftErrorBoundMetres(eleven) / water.shiftErrorMetres(eleven)).isLessThan(1.02);
+        assertThat(water.shiftErrorBoundMetres(eleven) / water.shiftErrorMetres(eleven))
+                .isLessThan(1.02);
     }
 
     @Test

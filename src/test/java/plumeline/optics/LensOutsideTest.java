@@ -18,7 +18,9 @@ final class LensOutsideTest {
     void everyRow_agreesWithItsSource() {
         List<OutsideRow> rows = OutsideRow.readAll("lens.csv");
         for (OutsideRow row : rows) {
-            assertThat(compute(row)).as(row.id() + " " + row.source()).isCloseTo(row.expected(), within(row.tolerance()));
+            assertThat(compute(row))
+                    .as(row.id() + " " + row.source())
+                    .isCloseTo(row.expected(), within(row.tolerance()));
         }
         assertThat(rows).hasSize(52);
     }
@@ -36,8 +38,7 @@ final class LensOutsideTest {
             case "loss" -> Optics.lightLossStops(new LensModel(1, row.in(1)), row.in(0));
             case "working" -> Optics.workingFNumber(new LensModel(1, row.in(2)), row.in(0), row.in(1));
             case "view" ->
-                Math.toDegrees(
-                        Optics.angleOfViewRadians(new LensModel(row.in(1), row.in(3)), row.in(2), row.in(0)));
+                Math.toDegrees(Optics.angleOfViewRadians(new LensModel(row.in(1), row.in(3)), row.in(2), row.in(0)));
             case "airy_factor" -> Optics.AIRY_FACTOR;
             case "airy" -> 1e6 * Optics.airyDiameterMetres(row.in(0), row.in(1) * 1e-9);
             case "airy_equals" -> row.in(0) * 1e-3 / Optics.airyDiameterMetres(1, row.in(1) * 1e-9);

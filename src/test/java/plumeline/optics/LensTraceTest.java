@@ -46,7 +46,9 @@ final class LensTraceTest {
         everyCase((lens, stopMetres, m) -> {
             double focus = focusByNewton(lens, m);
             double radius = lens.focalLengthMetres() / 4 / 2;
-            Ray edge = new Ray(radius, radius / (focus - stopMetres)).ahead(stopMetres).bent(lens.focalLengthMetres());
+            Ray edge = new Ray(radius, radius / (focus - stopMetres))
+                    .ahead(stopMetres)
+                    .bent(lens.focalLengthMetres());
             double traced = 1 / (2 * Math.abs(edge.slope()));
             assertThat(Optics.workingFNumber(lens, 4, m)).isCloseTo(traced, within(1e-9 * traced));
         });

@@ -90,8 +90,7 @@ final class OpticsTest {
     void scalingEverything_scalesDistancesOnly() {
         Sharpness small = new Sharpness(new LensModel(0.05, 1.3), 8, 1e-5);
         Sharpness large = new Sharpness(new LensModel(0.5, 1.3), 8, 1e-4);
-        assertThat(10 * Optics.nearLimitMetres(small, 0.4))
-                .isCloseTo(Optics.nearLimitMetres(large, 4), within(1e-12));
+        assertThat(10 * Optics.nearLimitMetres(small, 0.4)).isCloseTo(Optics.nearLimitMetres(large, 4), within(1e-12));
     }
 
     @Test

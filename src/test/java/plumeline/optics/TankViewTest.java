@@ -28,9 +28,12 @@ final class TankViewTest {
             Plane face = new Plane(new Vec(0, -0.2, 0.1), normal);
             Aim aim = Aim.toward(new Vec(random.nextGaussian() * 0.3, -1.2, 0.3 * random.nextDouble()), Vec.ZERO);
             TankView view = new TankView(aim, face, FlatWall.ofWater(0.01), Double.POSITIVE_INFINITY);
-            Vec place = new Vec(random.nextGaussian() * 0.2, 0.1 + 0.3 * random.nextDouble(), random.nextDouble() * 0.3);
+            Vec place =
+                    new Vec(random.nextGaussian() * 0.2, 0.1 + 0.3 * random.nextDouble(), random.nextDouble() * 0.3);
             Point seen = view.project(place);
-            Vec ray = aim.forward().plus(aim.right().times(seen.x())).plus(aim.up().times(seen.y()));
+            Vec ray = aim.forward()
+                    .plus(aim.right().times(seen.x()))
+                    .plus(aim.up().times(seen.y()));
             Vec outer = meet(aim.eye(), ray, face, 0);
             Vec inGlass = passed(new Boundary(1, 1.52).bend(ray, normal));
             Vec inner = meet(outer, inGlass, face, 0.01);
@@ -85,7 +88,8 @@ final class TankViewTest {
     void placeBehind_isTheInverseOfProject() {
         Random random = new Random(SEED);
         for (int i = 0; i < 1000; i++) {
-            Vec place = new Vec(random.nextGaussian() * 0.1, -0.192 + 0.3 * random.nextDouble(), 0.2 * random.nextDouble());
+            Vec place =
+                    new Vec(random.nextGaussian() * 0.1, -0.192 + 0.3 * random.nextDouble(), 0.2 * random.nextDouble());
             Vec back = LEVEL.placeBehind(LEVEL.project(place), place.y() + 0.192);
             assertThat(back.distanceMetres(place)).isLessThan(1e-12);
         }
@@ -126,7 +130,8 @@ final class TankViewTest {
             Vec shift = new Vec(random.nextGaussian(), random.nextGaussian(), 0);
             Vec place = new Vec(0.2 * random.nextGaussian(), 0.1 * random.nextDouble(), 0.3 * random.nextDouble());
             Aim aim = new Aim(LEVEL.aim().eye().turned(turn).plus(shift), turn, 0);
-            Plane face = new Plane(FACE.through().turned(turn).plus(shift), FACE.normal().turned(turn));
+            Plane face = new Plane(
+                    FACE.through().turned(turn).plus(shift), FACE.normal().turned(turn));
             TankView turned = new TankView(aim, face, LEVEL.water(), 0.26);
             Point there = turned.project(place.turned(turn).plus(shift));
             Point here = LEVEL.project(place);
