@@ -17,17 +17,23 @@ import plumeline.solve.WantAnswer;
 
 /// `demo`: the main job once, on the example that comes with the program: plan, marks, papers, in the folder `demo`.
 final class DemoCommand implements Command {
-    private static final Path FOLDER = Path.of("demo");
     private static final String PLAN = "fernhollow.yaml";
 
     @Override
     public Usage usage() {
-        return new Usage("demo", "Copies the example into ./demo, solves it and writes its papers.", "", 0, 0, List.of());
+        return new Usage(
+                "demo",
+                "Copies the example into ./demo, solves it and writes its papers.",
+                "",
+                0,
+                0,
+                List.of(Usage.valued("--to", "DIR", "Uses this folder instead of demo.")));
     }
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
-        Path file = FOLDER.resolve(PLAN);
+        Path folder = PlainFile.toPath(given.findValue("--to").orElse("demo"));
+        Path file = folder.resolve(PLAN);
         if (Files.exists(file)) {
             console.say("plumeline: " + file + " is there already: used as it is");
         } else {
@@ -41,7 +47,7 @@ final class DemoCommand implements Command {
         Plan plan = reading.plan().get();
         console.say("plumeline: solving " + plan.shots().size() + " shots");
         FilmAnswer answer = Solve.film(plan);
-        PapersCommand.write(answer, FOLDER, console);
+        PapersCommand.write(answer, folder, console);
         console.answer(summary(answer, file));
         return Outcome.ANSWERED;
     }
@@ -57,8 +63,8 @@ final class DemoCommand implements Command {
             lines.add("  " + Commands.column(want.id(), 9) + Commands.column(want.verdict().word(), 9) + want.want()
                     + ": " + String.join(" ", want.because()));
         }
-        lines.add("Papers: " + FOLDER.resolve(PapersCommand.PAGE) + " to look at, "
-                + FOLDER.resolve(PapersCommand.PRINT) + " to print, " + FOLDER.resolve(PapersCommand.MARKS));
+        lines.add("Papers: " + file.resolveSibling(PapersCommand.PAGE) + " to look at, "
+                + file.resolveSibling(PapersCommand.PRINT) + " to print, " + file.resolveSibling(PapersCommand.MARKS));
         lines.add("All findings: ./plumeline solve " + file);
         lines.add("Next: change " + file + ", then ./plumeline papers " + file);
         return String.join("\n", lines) + "\n";
@@ -84,6 +90,6 @@ final class DemoCommand implements Command {
 
     @Override
     public List<Rehearsal> rehearsals() {
-        return List.of();
+        return List.of(new Rehearsal(List.of("--to", Rehearsal.FOLDER), ""));
     }
 }

@@ -4,11 +4,13 @@ import java.util.List;
 
 /// How far everything may be off at once: the largest k such that every mark may be off by k placing errors.
 ///
-/// Each part is followed to the corner of the box of placing errors that hurts it most (by the signs of its slopes, taken
-/// again at the corner until they stay), and the box is grown until that corner fails. Exact where a part changes steadily
-/// with each mark inside the box, which parts are made for.
+/// Each part is followed to the corner of the box of placing errors that hurts it most (first by the signs of its slopes, then
+/// by turning single axes until none makes it worse), and the box is grown until that corner fails. Exact where a part changes
+/// steadily with each mark inside the box, which parts are made for; a few further corners are looked at for those that don't.
 final class Together {
     private static final int TURNS = 4;
+    private static final int CORNERS = 12;
+    private static final double SAME = 1e-12;
 
     private final List<Axis> axes;
     private final Margins margins;
@@ -26,6 +28,9 @@ final class Together {
 
     private double find() {
         Slopes here = Slopes.at(axes, margins, values);
+        if (here.margins.length == 0) {
+            return Search.LOOSE;
+        }
         if (Margins.least(here.margins) < 0) {
             return 0;
         }
@@ -37,7 +42,7 @@ final class Together {
             }
             least = Math.min(least, partLimit(p, corner, least));
         }
-        return least;
+        return scattered(here, least);
     }
 
     private double partLimit(int part, double[] corner, double known) {
@@ -51,26 +56,43 @@ final class Together {
         return limit;
     }
 
-    /// Looks at the slopes at the corner and turns the axes whose sign has changed; tells whether any did.
+    /// Looks from further corners too: a part that is the least of several things may have more than one bad corner.
+    private double scattered(Slopes here, double known) {
+        double limit = known;
+        long bits = 0x9E3779B97F4A7C15L;
+        for (int i = 0; i < CORNERS && limit > 0; i++) {
+            bits = bits * 6364136223846793005L + 1442695040888963407L;
+            double[] corner = new double[values.length];
+            for (int a = 0; a < corner.length; a++) {
+                corner[a] = ((bits >>> (20 + a % 40)) & 1) == 0 ? axes.get(a).placingError() : -axes.get(a).placingError();
+            }
+            double[] there = margins.at(offset(corner, limit));
+            int worst = 0;
+            for (int p = 1; p < there.length; p++) {
+                worst = here.share(p, there[p]) < here.share(worst, there[worst]) ? p : worst;
+            }
+            limit = Math.min(limit, partLimit(worst, corner, limit));
+        }
+        return limit;
+    }
+
+    /// Turns each axis whose other side is worse for the part at the corner; tells whether any was turned.
     private boolean turnCorner(int part, double[] corner, double size) {
-        double[] there = offset(corner, size);
+        double now = margins.at(offset(corner, size))[part];
         boolean turned = false;
-        double[] moved = there.clone();
         for (int a = 0; a < corner.length; a++) {
             double error = axes.get(a).placingError();
-            if (error == 0) {
-                continue;
-            }
-            double probe = axes.get(a).probe();
-            moved[a] = there[a] + probe;
-            double up = margins.at(moved)[part];
-            moved[a] = there[a] - probe;
-            double down = margins.at(moved)[part];
-            moved[a] = there[a];
-            double worse = up < down ? error : up > down ? -error : corner[a];
-            if (worse != corner[a] && Math.abs(up - down) > 1e-12) {
-                corner[a] = worse;
-                turned = true;
+            double before = corner[a];
+            for (double way : before == 0 ? new double[] {error, -error} : new double[] {-before}) {
+                double kept = corner[a];
+                corner[a] = way;
+                double there = error == 0 ? now : margins.at(offset(corner, size))[part];
+                if (there < now - SAME) {
+                    now = there;
+                    turned = true;
+                } else {
+                    corner[a] = kept;
+                }
             }
         }
         return turned;
