@@ -55,13 +55,16 @@ final class DemoCommand implements Command {
     /// Ten lines for the example: the film, a line a shot, a line a want of the film, where to look and what next.
     static String summary(FilmAnswer answer, Path file) {
         List<String> lines = new ArrayList<>();
-        lines.add(answer.plan().film().title().orElse("The film") + ": " + answer.verdict().word());
+        lines.add(answer.plan().film().title().orElse("The film") + ": "
+                + answer.verdict().word());
         for (ShotAnswer shot : answer.shots()) {
-            lines.add("  " + Commands.column(shot.shot(), 9) + Commands.column(shot.verdict().word(), 9) + told(shot));
+            lines.add("  " + Commands.column(shot.shot(), 9)
+                    + Commands.column(shot.verdict().word(), 9) + told(shot));
         }
         for (WantAnswer want : answer.wants()) {
-            lines.add("  " + Commands.column(want.id(), 9) + Commands.column(want.verdict().word(), 9) + want.want()
-                    + ": " + String.join(" ", want.because()));
+            lines.add("  " + Commands.column(want.id(), 9)
+                    + Commands.column(want.verdict().word(), 9) + want.want() + ": "
+                    + String.join(" ", want.because()));
         }
         lines.add("Papers: " + file.resolveSibling(PapersCommand.PAGE) + " to look at, "
                 + file.resolveSibling(PapersCommand.PRINT) + " to print, " + file.resolveSibling(PapersCommand.MARKS));

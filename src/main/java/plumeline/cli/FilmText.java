@@ -47,7 +47,9 @@ final class FilmText {
             }
             text.append('\n');
             if (want.verdict() != Verdict.HOLDS) {
-                text.append("             ").append(String.join(" ", want.because())).append('\n');
+                text.append("             ")
+                        .append(String.join(" ", want.because()))
+                        .append('\n');
             }
             want.attempts()
                     .forEach(attempt ->

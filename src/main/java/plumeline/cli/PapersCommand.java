@@ -60,8 +60,8 @@ final class PapersCommand implements Command {
 
     /// Writes the three papers into a folder, telling each as it is made.
     static void write(FilmAnswer answer, Path folder, Console console) throws IOException {
-        Printed printed = new Printed(
-                LocalDateTime.now(ZoneId.systemDefault()).format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)));
+        Printed printed = new Printed(LocalDateTime.now(ZoneId.systemDefault())
+                .format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)));
         console.say("plumeline: drawing the page");
         PlainFile.write(folder.resolve(PAGE), Papers.html(answer, printed).getBytes(UTF_8));
         console.say("plumeline: setting the print");

@@ -8,18 +8,13 @@ import plumeline.text.Document;
 import plumeline.text.Problem;
 import plumeline.text.Tidy;
 
-/// `tidy PLAN`: rewrites a plan's spacing and nothing else; for `-`, prints the plan. A text with problems of its own is
-/// left alone; what the plan means does not matter here.
+/// `tidy PLAN`: rewrites a plan's spacing and nothing else; for `-`, prints the plan. A text with problems of its own
+/// is left alone; what the plan means does not matter here.
 final class TidyCommand implements Command {
     @Override
     public Usage usage() {
         return new Usage(
-                "tidy",
-                "Rewrites spacing only: never a word, a comment or their order.",
-                "PLAN",
-                1,
-                1,
-                List.of());
+                "tidy", "Rewrites spacing only: never a word, a comment or their order.", "PLAN", 1, 1, List.of());
     }
 
     @Override
@@ -52,6 +47,7 @@ final class TidyCommand implements Command {
     @Override
     public List<Rehearsal> rehearsals() {
         return List.of(
-                new Rehearsal(List.of("-"), PlanFile.example()), new Rehearsal(List.of(Rehearsal.FILE), PlanFile.example()));
+                new Rehearsal(List.of("-"), PlanFile.example()),
+                new Rehearsal(List.of(Rehearsal.FILE), PlanFile.example()));
     }
 }

@@ -1,7 +1,6 @@
 package plumeline.draw;
 
 import java.util.ArrayList;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -79,8 +79,7 @@ final class Silhouettes {
 
     private Drawn draw(Flat flat) {
         List<Flat> before = flats.stream()
-                .filter(other -> other.depth() < flat.depth()
-                        && other.subject().isOpaque())
+                .filter(other -> other.depth() < flat.depth() && other.subject().isOpaque())
                 .toList();
         List<Run> outline = new ArrayList<>();
         for (Face face : flat.faces()) {

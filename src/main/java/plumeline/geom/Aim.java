@@ -9,7 +9,8 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
     /// Checks the numbers.
     public Aim {
         if (!Double.isFinite(eye.x() + eye.y() + eye.z() + turnRadians) || !(Math.abs(tiltRadians) <= Math.PI / 2)) {
-            throw new IllegalArgumentException("an aim needs a finite place and turn, and a tilt within a quarter turn");
+            throw new IllegalArgumentException(
+                    "an aim needs a finite place and turn, and a tilt within a quarter turn");
         }
     }
 
@@ -21,7 +22,8 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
     public static Aim toward(Vec eye, Vec target) {
         Vec way = target.minus(eye);
         double flat = Math.hypot(way.x(), way.y());
-        if (!(way.lengthMetres() > 0)) throw new IllegalArgumentException("an aim needs a target away from the lens point");
+        if (!(way.lengthMetres() > 0))
+            throw new IllegalArgumentException("an aim needs a target away from the lens point");
         return new Aim(eye, flat > 0 ? Math.atan2(way.x(), way.y()) : 0, Math.atan2(way.z(), flat));
     }
 

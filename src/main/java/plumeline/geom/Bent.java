@@ -49,11 +49,10 @@ final class Bent implements Seen {
                 List<List<Vec>> rings = new ArrayList<>();
                 for (int r = 0; r < RINGS; r++) {
                     double share = r / (RINGS - 1.0);
-                    Vec middle = frustum.low().times(1 - share).plus(frustum.high().times(share));
+                    Vec middle =
+                            frustum.low().times(1 - share).plus(frustum.high().times(share));
                     rings.add(ring(
-                            middle,
-                            frustum.lowRadius() * (1 - share) + frustum.highRadius() * share,
-                            frustum.axis()));
+                            middle, frustum.lowRadius() * (1 - share) + frustum.highRadius() * share, frustum.axis()));
                 }
                 yield rings;
             }
@@ -78,7 +77,8 @@ final class Bent implements Seen {
         for (int i = 0; i < corners.size(); i++) {
             for (int j = i; j < corners.size(); j++) {
                 for (double share : new double[] {0, 1.0 / 3, 2.0 / 3}) {
-                    places.add(corners.get(i).times(1 - share).plus(corners.get(j).times(share)));
+                    places.add(
+                            corners.get(i).times(1 - share).plus(corners.get(j).times(share)));
                 }
             }
         }

@@ -5,8 +5,9 @@ import java.util.List;
 
 /// The shortest way between two convex parts, by walking the difference of both towards the origin on simplexes.
 ///
-/// **Source:** E. G. Gilbert, D. W. Johnson and S. S. Keerthi, "A fast procedure for computing the distance between complex
-/// objects in three-dimensional space", IEEE Journal of Robotics and Automation 4 (1988), 193–203. From memory; written anew.
+/// **Source:** E. G. Gilbert, D. W. Johnson and S. S. Keerthi, "A fast procedure for computing the distance between
+/// complex objects in three-dimensional space", IEEE Journal of Robotics and Automation 4 (1988), 193–203. From memory;
+/// written anew.
 final class Closest {
     /// Parts nearer than this count as touching.
     static final double TOUCHING_METRES = 1e-9;

@@ -1,15 +1,16 @@
 package plumeline.geom;
 
-/// Where the spare `g(u) = h_H(u) − h_K(u)` of a hidden part K behind a hider H is least among its neighbours: there the
-/// touching points of both lie opposite each other, `g` apart along u. Also the signed distance of a point to a part.
+/// Where the spare `g(u) = h_H(u) − h_K(u)` of a hidden part K behind a hider H is least among its neighbours: there
+/// the touching points of both lie opposite each other, `g` apart along u. Also the signed distance of a point to a
+/// part.
 ///
 /// All kinks of both reaches are looked at; between them `g` is smooth and its slope `(e − k)·u⊥` is brought to zero.
 final class Contacts {
     private static final int MOST_STEPS = 40;
     private static final double FINE = 1e-12;
 
-    /// What to do with a least spare: direction, spare, touching point of the hidden part. The hider's lies opposite, the spare
-    /// farther along the direction.
+    /// What to do with a least spare: direction, spare, touching point of the hidden part. The hider's lies opposite,
+    /// the spare farther along the direction.
     interface Sink {
         void take(double ux, double uy, double spare, double kx, double ky);
     }
@@ -90,7 +91,8 @@ final class Contacts {
         double atHigh = slopeB;
         int kept = 0;
         for (int i = 0; i < MOST_STEPS && high - low > FINE; i++) {
-            double where = i % 4 == 3 || !(atHigh > atLow) ? (low + high) / 2 : low - atLow * (high - low) / (atHigh - atLow);
+            double where =
+                    i % 4 == 3 || !(atHigh > atLow) ? (low + high) / 2 : low - atLow * (high - low) / (atHigh - atLow);
             where = Math.clamp(where, low + (high - low) * 1e-3, high - (high - low) * 1e-3);
             double there = slope(ax + where * (bx - ax), ay + where * (by - ay));
             if (Math.abs(there) < 1e-15) {
@@ -128,8 +130,8 @@ final class Contacts {
         ky = hidden.ty;
     }
 
-    /// Signed distance of a point to a part, the largest `u·p − h(u)`: positive outside, negative inside; the direction goes
-    /// to `way`.
+    /// Signed distance of a point to a part, the largest `u·p − h(u)`: positive outside, negative inside; the direction
+    /// goes to `way`.
     static double distance(Shade part, double x, double y, double[] way) {
         Shade.Node[] nodes = part.nodes;
         int best = 0;
@@ -149,7 +151,8 @@ final class Contacts {
         if (before >= 0 && after <= 0) {
             return most;
         }
-        Shade.Node next = nodes[after > 0 ? (best + 1 == nodes.length ? 0 : best + 1) : best == 0 ? nodes.length - 1 : best - 1];
+        Shade.Node next =
+                nodes[after > 0 ? (best + 1 == nodes.length ? 0 : best + 1) : best == 0 ? nodes.length - 1 : best - 1];
         return refined(part, x, y, node, next, most, way);
     }
 
@@ -159,14 +162,16 @@ final class Contacts {
         double low = 0;
         double high = 1;
         double turn = Math.signum(from.ux() * to.uy() - from.uy() * to.ux());
-        double atLow = turn * (turn > 0 ? slope(from, from.rx(), from.ry(), x, y) : slope(from, from.lx(), from.ly(), x, y));
+        double atLow =
+                turn * (turn > 0 ? slope(from, from.rx(), from.ry(), x, y) : slope(from, from.lx(), from.ly(), x, y));
         double atHigh = turn * (turn > 0 ? slope(to, to.lx(), to.ly(), x, y) : slope(to, to.rx(), to.ry(), x, y));
         if (atHigh > 0) {
             return known;
         }
         int kept = 0;
         for (int i = 0; i < MOST_STEPS && high - low > FINE; i++) {
-            double where = i % 4 == 3 || !(atLow > atHigh) ? (low + high) / 2 : low + atLow * (high - low) / (atLow - atHigh);
+            double where =
+                    i % 4 == 3 || !(atLow > atHigh) ? (low + high) / 2 : low + atLow * (high - low) / (atLow - atHigh);
             where = Math.clamp(where, low + (high - low) * 1e-3, high - (high - low) * 1e-3);
             double ux = from.ux() + where * (to.ux() - from.ux());
             double uy = from.uy() + where * (to.uy() - from.uy());

@@ -29,8 +29,8 @@ final class Convex {
         return best;
     }
 
-    /// Signed distance of two sets of convex parts: the least over all pairs, which for overlapping bodies of several parts is
-    /// no more than the least way that parts them.
+    /// Signed distance of two sets of convex parts: the least over all pairs, which for overlapping bodies of several
+    /// parts is no more than the least way that parts them.
     static double distanceMetres(List<Lump> ones, List<Lump> others) {
         double least = Double.POSITIVE_INFINITY;
         for (Lump one : ones) {

@@ -2,8 +2,8 @@ package plumeline.geom;
 
 import java.util.Arrays;
 
-/// The inward corners of a union of convex parts: where outlines of two parts cross and no third one covers the place, with
-/// both outward directions.
+/// The inward corners of a union of convex parts: where outlines of two parts cross and no third one covers the place,
+/// with both outward directions.
 final class Corners {
     private static final double ON = 1e-11;
     private static final int LOOKS = 24;
@@ -91,7 +91,9 @@ final class Corners {
             double gy = on.sxx[k] * ey - on.sxy[k] * ex;
             double a = ex * gx + ey * gy;
             double b = qx * gx + qy * gy;
-            double c = on.syy[k] * qx * qx - 2 * on.sxy[k] * qx * qy + on.sxx[k] * qy * qy
+            double c = on.syy[k] * qx * qx
+                    - 2 * on.sxy[k] * qx * qy
+                    + on.sxx[k] * qy * qy
                     - (on.sxx[k] * on.syy[k] - on.sxy[k] * on.sxy[k]);
             double rest = b * b - a * c;
             if (!(rest >= 0) || a == 0) {
@@ -165,7 +167,9 @@ final class Corners {
         a.at(round, where);
         double qx = a.tx - b.cx[l];
         double qy = a.ty - b.cy[l];
-        return b.syy[l] * qx * qx - 2 * b.sxy[l] * qx * qy + b.sxx[l] * qy * qy
+        return b.syy[l] * qx * qx
+                - 2 * b.sxy[l] * qx * qy
+                + b.sxx[l] * qy * qy
                 - (b.sxx[l] * b.syy[l] - b.sxy[l] * b.sxy[l]);
     }
 

@@ -1,8 +1,7 @@
 package plumeline.geom;
 
 /// A disc in the camera's frame: its middle and two radii at right angles, x right, y up, z along the axis, metres.
-record Disc(
-        double cx, double cy, double cz, double px, double py, double pz, double qx, double qy, double qz) {
+record Disc(double cx, double cy, double cz, double px, double py, double pz, double qx, double qy, double qz) {
     static Disc of(Aim aim, Vec middle, double radius, Vec axis) {
         Vec right = aim.right();
         Vec up = aim.up();
@@ -12,8 +11,15 @@ record Disc(
         Vec p = start.minus(axis.times(start.dot(axis))).unit().times(radius);
         Vec q = axis.cross(p);
         return new Disc(
-                right.dot(way), up.dot(way), forward.dot(way), right.dot(p), up.dot(p), forward.dot(p), right.dot(q),
-                up.dot(q), forward.dot(q));
+                right.dot(way),
+                up.dot(way),
+                forward.dot(way),
+                right.dot(p),
+                up.dot(p),
+                forward.dot(p),
+                right.dot(q),
+                up.dot(q),
+                forward.dot(q));
     }
 
     double radius() {

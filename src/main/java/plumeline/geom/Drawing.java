@@ -50,7 +50,8 @@ final class Drawing {
         for (int i = 0; i < corners.size(); i++) {
             ring[i] = new Coordinate(corners.get(i).x(), corners.get(i).y());
         }
-        ring[corners.size()] = new Coordinate(corners.getFirst().x(), corners.getFirst().y());
+        ring[corners.size()] =
+                new Coordinate(corners.getFirst().x(), corners.getFirst().y());
         return ring;
     }
 
@@ -169,8 +170,8 @@ final class Drawing {
         }
     }
 
-    /// Whether something stands between the lens point and a place of a surface; through a tank's wall the straight line to
-    /// the place counts, which is near enough for line art.
+    /// Whether something stands between the lens point and a place of a surface; through a tank's wall the straight
+    /// line to the place counts, which is near enough for line art.
     private static boolean isBlocked(Projection projection, Vec place, List<Lump> blockers) {
         Vec eye = projection.aim().eye();
         Vec end = eye.plus(place.minus(eye).times(AHEAD));

@@ -2,8 +2,8 @@ package plumeline.geom;
 
 /// The ellipse through a ring of picture points, and how far the points are off it.
 ///
-/// Least squares on the conic `A x² + B x y + C y² + D x + E y = 1` after moving and stretching the points so that they lie
-/// about a unit circle. Exact for a disc's ring in a pinhole picture; near it where rays bend a little.
+/// Least squares on the conic `A x² + B x y + C y² + D x + E y = 1` after moving and stretching the points so that they
+/// lie about a unit circle. Exact for a disc's ring in a pinhole picture; near it where rays bend a little.
 final class Fit {
     private static final double FLAT = 1e-10;
 

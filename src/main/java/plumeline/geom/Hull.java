@@ -2,8 +2,8 @@ package plumeline.geom;
 
 import java.util.Arrays;
 
-/// The outline of one convex part as a polygon: corners on the exact outline, from left round by the top as angles rise, with
-/// both ends of each straight side among them.
+/// The outline of one convex part as a polygon: corners on the exact outline, from left round by the top as angles
+/// rise, with both ends of each straight side among them.
 final class Hull {
     private static final double SAME = 1e-13;
     private static final int MOST_STEPS = 24;
@@ -13,8 +13,9 @@ final class Hull {
     final double[] x;
     final double[] y;
     final double[] depth;
-    /// The direction in which the outline reaches farthest at each corner, radians; the edge from a corner to the next is an
-    /// arc of the outline whose directions run from one's to the other's, or a straight side where both are the same.
+    /// The direction in which the outline reaches farthest at each corner, radians; the edge from a corner to the next
+    /// is an arc of the outline whose directions run from one's to the other's, or a straight side where both are
+    /// the same.
     final double[] angle;
 
     private Hull(Builder from) {

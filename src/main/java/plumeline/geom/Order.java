@@ -2,9 +2,9 @@ package plumeline.geom;
 
 /// Which of two bodies can hide which.
 ///
-/// Where a plane parts both and the eye is on one body's side of it, only that body can hide the other. Looked for across the
-/// way between both middles, level and straight, and level planes. Where none of these parts them, or the eye is in the gap
-/// between (then neither hides the other), the nearer middle counts as before.
+/// Where a plane parts both and the eye is on one body's side of it, only that body can hide the other. Looked for
+/// across the way between both middles, level and straight, and level planes. Where none of these parts them, or the
+/// eye is in the gap between (then neither hides the other), the nearer middle counts as before.
 final class Order {
     private Order() {}
 

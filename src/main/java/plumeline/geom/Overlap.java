@@ -2,8 +2,8 @@ package plumeline.geom;
 
 /// How deep two convex parts are in each other: minus the least shift that parts them.
 ///
-/// The separation along a direction is maximised over the sphere, from a fixed set of directions and then by ever smaller
-/// steps; within a micrometre for parts as large as a hand.
+/// The separation along a direction is maximised over the sphere, from a fixed set of directions and then by ever
+/// smaller steps; within a micrometre for parts as large as a hand.
 final class Overlap {
     private static final int RINGS = 7;
     private static final int ROUND = 16;

@@ -2,7 +2,8 @@ package plumeline.geom;
 
 /// How a body stands: where the middle of its base would be if it stood upright, and how it is then leaned and turned.
 ///
-/// The lean tips the top to camera right about the body's middle; the turn follows, about the vertical through that middle.
+/// The lean tips the top to camera right about the body's middle; the turn follows, about the vertical through that
+/// middle.
 ///
 /// @param base middle of the base of the upright body, table frame, metres
 /// @param turnRadians turn, radians, positive clockwise seen from above

@@ -2,8 +2,8 @@ package plumeline.geom;
 
 /// A way of seeing: from places in the table frame to points of the picture.
 ///
-/// Open on purpose, not sealed: a view through a tank wall lives with the optics. Must be pure, continuous, and keep near
-/// things near; what is straight may come out slightly bent.
+/// Open on purpose, not sealed: a view through a tank wall lives with the optics. Must be pure, continuous, and keep
+/// near things near; what is straight may come out slightly bent.
 public interface Projection {
     /// Gives the lens point and where it looks.
     ///

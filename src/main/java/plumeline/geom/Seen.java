@@ -3,13 +3,13 @@ package plumeline.geom;
 import java.util.ArrayList;
 import java.util.List;
 
-/// A convex part of a body as it shows in the picture: how far it reaches in each picture direction, and where it touches
-/// there.
+/// A convex part of a body as it shows in the picture: how far it reaches in each picture direction, and where it
+/// touches there.
 ///
 /// In a pinhole picture a disc's reach in direction u is the larger root t of
-/// `(u·c − t c₃)² = (u·p − t p₃)² + (u·q − t q₃)²`, c being its middle and p, q two radii at right angles in the camera's
-/// frame: the line `u·X = t` touches its ellipse. Through a tank's wall rings of points are seen one by one and the
-/// farthest is refined between its neighbours.
+/// `(u·c − t c₃)² = (u·p − t p₃)² + (u·q − t q₃)²`, c being its middle and p, q two radii at right angles in the
+/// camera's frame: the line `u·X = t` touches its ellipse. Through a tank's wall rings of points are seen one by one
+/// and the farthest is refined between its neighbours.
 ///
 /// **Source:** own derivation; the tangent of a conic as a double root.
 sealed interface Seen permits Seen.Plain, Seen.Points, Bent {

@@ -5,9 +5,10 @@ import java.util.Arrays;
 /// One convex part of an outline in the picture: the hull of one or two ellipses, or a convex polygon.
 ///
 /// An ellipse with middle c and matrix S reaches `h(u) = u·c + √(uᵀ S u)` in direction u and touches there at
-/// `c + S u / √(uᵀ S u)`; the hull's reach is the larger of both. A pinhole's picture of a disc is such an ellipse, and both
-/// common tangents of a frustum's two ellipses pass through the picture of its cone's tip, so that their directions are the
-/// roots of a quadratic. Hidden margins need thousands of reaches, each a few multiplications and a root.
+/// `c + S u / √(uᵀ S u)`; the hull's reach is the larger of both. A pinhole's picture of a disc is such an ellipse, and
+/// both common tangents of a frustum's two ellipses pass through the picture of its cone's tip, so that their
+/// directions are the roots of a quadratic. Hidden margins need thousands of reaches, each a few multiplications and a
+/// root.
 ///
 /// Not shared between threads: [#touch] leaves its answer in fields.
 ///
@@ -21,11 +22,12 @@ final class Shade {
     /// Half-axis that every disc has at least, so that one seen edge-on still encloses something; picture length.
     private static final double LEAST = 1e-9;
 
-    /// One even or special direction: the unit vector, its angle, the reach, and where the outline is touched just before and
-    /// just after it as angles rise.
+    /// One even or special direction: the unit vector, its angle, the reach, and where the outline is touched just
+    /// before and just after it as angles rise.
     record Node(double angle, double ux, double uy, double reach, double lx, double ly, double rx, double ry) {}
 
-    /// A stretch of the outline, anticlockwise: a straight side, or an arc of ellipse `of` between two of its own angles.
+    /// A stretch of the outline, anticlockwise: a straight side, or an arc of ellipse `of` between two of its own
+    /// angles.
     record Run(int of, double from, double to, double ax, double ay, double bx, double by) {
         boolean isSide() {
             return of < 0;
@@ -50,7 +52,8 @@ final class Shade {
     double ty;
     private int last;
 
-    private Shade(double[] cx, double[] cy, double[] sxx, double[] sxy, double[] syy, double[] sideAngles, int[] sideFrom) {
+    private Shade(
+            double[] cx, double[] cy, double[] sxx, double[] sxy, double[] syy, double[] sideAngles, int[] sideFrom) {
         count = cx.length;
         this.cx = cx;
         this.cy = cy;
@@ -166,7 +169,8 @@ final class Shade {
             found[n++] = side(sideAngles[i], sideFrom[i], sideFrom[i] + 1 == count ? 0 : sideFrom[i] + 1);
         }
         for (int i = 0; i < sxx.length; i++) {
-            // Across the long axis, and halfway round from there to its ends: a flat ellipse turns fastest between them.
+            // Across the long axis, and halfway round from there to its ends: a flat ellipse turns fastest between
+            // them.
             double across = (Math.atan2(2 * sxy[i], sxx[i] - syy[i]) + Math.PI) / 2;
             double half = (sxx[i] + syy[i]) / 2;
             double spread = Math.sqrt((sxx[i] - syy[i]) * (sxx[i] - syy[i]) / 4 + sxy[i] * sxy[i]);
@@ -242,8 +246,7 @@ final class Shade {
 
     private int onWhich(Node side) {
         touchOn(0, side.ux, side.uy);
-        return Math.abs(tx - side.rx) + Math.abs(ty - side.ry)
-                        < Math.abs(tx - side.lx) + Math.abs(ty - side.ly)
+        return Math.abs(tx - side.rx) + Math.abs(ty - side.ry) < Math.abs(tx - side.lx) + Math.abs(ty - side.ly)
                 ? 0
                 : 1;
     }

@@ -7,8 +7,8 @@ import java.util.function.Function;
 
 /// What a lens point sees of bodies.
 ///
-/// Every function here needs the bodies it looks at wholly in front of the lens point: ask [#leastDepthMetres] first; a body
-/// that isn't is an `IllegalArgumentException`, never a `NaN`. Hiders that aren't wholly in front hide nothing.
+/// Every function here needs the bodies it looks at wholly in front of the lens point: ask [#leastDepthMetres] first; a
+/// body that isn't is an `IllegalArgumentException`, never a `NaN`. Hiders that aren't wholly in front hide nothing.
 public final class Sight {
     private static final int PUPIL_POINTS = 8;
     private static final double[] NO_TOUCH = {};
@@ -72,14 +72,16 @@ public final class Sight {
         return Drawing.edges(projection, body, others, steps);
     }
 
-    /// Gives by how much a body is hidden behind others: the smallest distance from its outline to the edge of the union of
-    /// what hides it; where it sticks out, minus the largest protrusion, the farthest that any of its points is from that
-    /// union. [Sides#least] is that margin; the four sides are its parts by direction, each continuous where the margin is.
+    /// Gives by how much a body is hidden behind others: the smallest distance from its outline to the edge of the
+    /// union of what hides it; where it sticks out, minus the largest protrusion, the farthest that any of its
+    /// points is from that union. [Sides#least] is that margin; the four sides are its parts by direction, each
+    /// continuous where the margin is.
     ///
-    /// A side to which nothing limits reads up to [Sides#NO_LIMIT]; with nothing before the body every side reads minus that.
-    /// Of two bodies parted by a plane only the one on the lens point's side hides the other. In a pinhole picture the figure
-    /// is that of the exact outlines to 1e-9; through a tank's wall to 1e-5. The margin jumps where the definition does: when
-    /// two hiders just close a slit between them. Gaps enclosed by more than 64 convex parts aren't told apart.
+    /// A side to which nothing limits reads up to [Sides#NO_LIMIT]; with nothing before the body every side reads
+    /// minus that. Of two bodies parted by a plane only the one on the lens point's side hides the other. In a
+    /// pinhole picture the figure is that of the exact outlines to 1e-9; through a tank's wall to 1e-5. The margin
+    /// jumps where the definition does: when two hiders just close a slit between them. Gaps enclosed by more than
+    /// 64 convex parts aren't told apart.
     ///
     /// @param projection the view
     /// @param hidden the body that shall be hidden, wholly in front
@@ -144,12 +146,14 @@ public final class Sight {
             order.add(extents.size());
             extents.add(extent(projection, body));
         }
-        order.sort(Comparator.comparingDouble(i -> extents.get(i).left() + extents.get(i).right()));
+        order.sort(Comparator.comparingDouble(
+                i -> extents.get(i).left() + extents.get(i).right()));
         List<Gap> gaps = new ArrayList<>();
         for (int i = 1; i < order.size(); i++) {
             int left = order.get(i - 1);
             int right = order.get(i);
-            gaps.add(new Gap(left, right, extents.get(right).left() - extents.get(left).right()));
+            gaps.add(new Gap(
+                    left, right, extents.get(right).left() - extents.get(left).right()));
         }
         return gaps;
     }

@@ -25,13 +25,13 @@ public sealed interface Solid {
     /// @param heightMetres height, metres, over 0
     /// @return the cylinder as a solid of revolution
     static Revolved cylinder(double diameterMetres, double heightMetres) {
-        return new Revolved(
-                List.of(new Station(0, diameterMetres / 2), new Station(heightMetres, diameterMetres / 2)));
+        return new Revolved(List.of(new Station(0, diameterMetres / 2), new Station(heightMetres, diameterMetres / 2)));
     }
 
     /// A solid of revolution: straight between its stations, closed flat at both ends, so a stack of frusta.
     ///
-    /// @param stations profile from the base up; the first at height 0, heights never falling, equal heights make a shoulder
+    /// @param stations profile from the base up; the first at height 0, heights never falling, equal heights make a
+    /// shoulder
     record Revolved(List<Station> stations) implements Solid {
         /// Checks and copies the profile.
         public Revolved {

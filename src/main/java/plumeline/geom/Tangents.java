@@ -12,8 +12,8 @@ final class Tangents {
 
     private Tangents() {}
 
-    /// Angles, rising from −π, of the outward directions of both tangents of an ellipse through (x : y : w); none where that
-    /// point is inside.
+    /// Angles, rising from −π, of the outward directions of both tangents of an ellipse through (x : y : w); none where
+    /// that point is inside.
     ///
     /// With `p = (x, y) − w c` a tangent's direction u has `u·p = w √(uᵀ S u)`, so `uᵀ (p pᵀ − w² S) u = 0`.
     static double[] through(double[] e, double x, double y, double w) {
@@ -39,8 +39,10 @@ final class Tangents {
         double a = Math.sqrt(low);
         double b = Math.sqrt(Math.max(0, high));
         double sign = (vx * px + vy * py) * w < 0 ? -1 : 1;
-        double one = outward(e, x / size, y / size, w / size, Math.atan2(sign * a * vy + b * vx, sign * a * vx - b * vy));
-        double other = outward(e, x / size, y / size, w / size, Math.atan2(sign * a * vy - b * vx, sign * a * vx + b * vy));
+        double one =
+                outward(e, x / size, y / size, w / size, Math.atan2(sign * a * vy + b * vx, sign * a * vx - b * vy));
+        double other =
+                outward(e, x / size, y / size, w / size, Math.atan2(sign * a * vy - b * vx, sign * a * vx + b * vy));
         return one < other ? new double[] {one, other} : new double[] {other, one};
     }
 
@@ -98,8 +100,8 @@ final class Tangents {
 
     /// Corners of the hull of points, anticlockwise, without those on a straight line between others.
     ///
-    /// **Source:** A. M. Andrew, "Another efficient algorithm for convex hulls in two dimensions", Information Processing
-    /// Letters 9 (1979), 216–219. From memory; written anew.
+    /// **Source:** A. M. Andrew, "Another efficient algorithm for convex hulls in two dimensions", Information
+    /// Processing Letters 9 (1979), 216–219. From memory; written anew.
     static int[] hull(double[] x, double[] y) {
         Integer[] order = new Integer[x.length];
         Arrays.setAll(order, i -> i);

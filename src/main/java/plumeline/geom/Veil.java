@@ -4,19 +4,19 @@ import java.util.List;
 
 /// By how much one outline lies inside the union of others.
 ///
-/// Every outline is a union of convex parts. Behind a single convex part H the margin is the least of `h_H(u) − h_K(u)` over
-/// all directions u, inside and outside alike, and each side the least over its quarter of directions. Behind several parts
-/// the candidates are
+/// Every outline is a union of convex parts. Behind a single convex part H the margin is the least of `h_H(u) − h_K(u)`
+/// over all directions u, inside and outside alike, and each side the least over its quarter of directions. Behind
+/// several parts the candidates are
 ///
-/// - least spares of each pair of parts ([Contacts]): inside, they count where the hider's touching point isn't covered by
-///   another part; outside, where no other part is nearer to the hidden one's;
+/// - least spares of each pair of parts ([Contacts]): inside, they count where the hider's touching point isn't covered
+///   by another part; outside, where no other part is nearer to the hidden one's;
 /// - inward corners of the union, where outlines of two parts cross: inside, their distance from the hidden part;
 /// - points of the hidden outline equally far from two parts: outside, their distance;
 /// - points equally far from three parts: outside, the middle of a gap that the hidden part covers.
 ///
-/// Each is a true distance of some point, none can be passed over by the least margin, and each goes smoothly through zero. A
-/// candidate counts for every side that its directions touch, and less and less for sides farther round, so that no side jumps
-/// where a contact turns from one to the next.
+/// Each is a true distance of some point, none can be passed over by the least margin, and each goes smoothly through
+/// zero. A candidate counts for every side that its directions touch, and less and less for sides farther round, so
+/// that no side jumps where a contact turns from one to the next.
 ///
 /// **Source:** own derivation.
 final class Veil implements Contacts.Sink {
@@ -232,7 +232,8 @@ final class Veil implements Contacts.Sink {
         double atHigh = lead(run, high, one, other);
         int kept = 0;
         for (int i = 0; i < 50 && high - low > 1e-14 * Math.max(1, Math.abs(low)); i++) {
-            double where = i % 4 == 3 || !(atHigh > atLow) ? (low + high) / 2 : low - atLow * (high - low) / (atHigh - atLow);
+            double where =
+                    i % 4 == 3 || !(atHigh > atLow) ? (low + high) / 2 : low - atLow * (high - low) / (atHigh - atLow);
             where = Math.clamp(where, low, high);
             double there = lead(run, where, one, other);
             if (Math.abs(there) < 1e-14) {
@@ -283,8 +284,8 @@ final class Veil implements Contacts.Sink {
         return Contacts.distance(one, x, y, way) - Contacts.distance(other, x, y, way);
     }
 
-    /// Points equally far from three hiders, inside the hidden part and farther from all others: sought from the part's middle
-    /// and from the inward corners that the three make.
+    /// Points equally far from three hiders, inside the hidden part and farther from all others: sought from the part's
+    /// middle and from the inward corners that the three make.
     private void amidThree(Corners corners) {
         double cx = (own.reach(1, 0) - own.reach(-1, 0)) / 2;
         double cy = (own.reach(0, 1) - own.reach(0, -1)) / 2;

@@ -8,7 +8,8 @@ package plumeline.motion;
 /// @param rampSeconds how long speeding up takes (slowing down takes as long), real seconds, in (0, seconds/2]; of no
 ///        meaning for [Profile#EVEN] and [Profile#SMOOTH]
 public record Travel(double distance, double seconds, Profile profile, double rampSeconds) {
-    /// Jerk in an S-curve's ramp acts through its first and last third, so that the peak acceleration is 1.5 of the mean.
+    /// Jerk in an S-curve's ramp acts through its first and last third, so that the peak acceleration is 1.5 of the
+    /// mean.
     private static final double RAMP_PEAK = 1.5;
 
     /// Checks the ranges.
@@ -28,12 +29,12 @@ public record Travel(double distance, double seconds, Profile profile, double ra
         return new Travel(distance, seconds, profile, seconds / 3);
     }
 
-    /// Gives a move that uses an acceleration in its ramps: the ramps are as short as it allows, so the peak speed is the
-    /// least that covers the distance in the time.
+    /// Gives a move that uses an acceleration in its ramps: the ramps are as short as it allows, so the peak speed is
+    /// the least that covers the distance in the time.
     ///
-    /// With peak v, ramp r and time T: `distance = v(T − r)`; a trapezoid has `v = a·r`, an S-curve (jerk through the first
-    /// and last third of each ramp) `1.5 v = a·r`. Where even ramps of T/2 would need more than the acceleration, they are
-    /// T/2; that the device can't do it is for others to say.
+    /// With peak v, ramp r and time T: `distance = v(T − r)`; a trapezoid has `v = a·r`, an S-curve (jerk through
+    /// the first and last third of each ramp) `1.5 v = a·r`. Where even ramps of T/2 would need more than the
+    /// acceleration, they are T/2; that the device can't do it is for others to say.
     ///
     /// @param distance how far, signed, metres or radians
     /// @param seconds how long, real seconds, > 0
@@ -99,7 +100,8 @@ public record Travel(double distance, double seconds, Profile profile, double ra
         return profile == Profile.TRAPEZOID ? u * u / 2 : jerkedShare(u);
     }
 
-    /// Acceleration rises through the first third, stays, falls through the last; mean acceleration 1, so its peak is 1.5.
+    /// Acceleration rises through the first third, stays, falls through the last; mean acceleration 1, so its peak is
+    /// 1.5.
     private static double jerkedShare(double u) {
         double third = 1.0 / 3;
         if (u <= third) {

@@ -68,10 +68,11 @@ public record FlatWall(double glassMetres, double glassIndex, double behindIndex
     }
 
     /// Gives the slope in air of the one ray from the lens point that reaches a point behind the wall: the apparent
-    /// direction of the point. There is always one, and only one, as the way aside grows with the slope without end.
+    /// direction of the point. There is always one, and only one, as the way aside grows with the slope without
+    /// end.
     ///
-    /// Newton's steps from a start that is never past the answer; as the way aside is concave in the slope they climb
-    /// to it without overshooting. True to 1e-14 of itself, from normal to grazing incidence.
+    /// Newton's steps from a start that is never past the answer; as the way aside is concave in the slope they
+    /// climb to it without overshooting. True to 1e-14 of itself, from normal to grazing incidence.
     ///
     /// **Source:** Snell's law; own derivation, `docs/derivations/flat-wall.md`.
     ///

@@ -129,7 +129,8 @@ public final class Optics {
 
     /// Gives the near limit of the sharp zone: `s − Nc(1 + m/P)/(m²(1 + Nc/(fm)))`, exact for the Gaussian lens.
     ///
-    /// **Source:** Jacobson, Photographic Lenses FAQ v1.18, 1997, Q11; own derivation in `docs/derivations/lens.md`.
+    /// **Source:** Jacobson, Photographic Lenses FAQ v1.18, 1997, Q11; own derivation in
+    /// `docs/derivations/lens.md`.
     ///
     /// @param sharpness lens, f-number and blur
     /// @param focusMetres s, metres, > f
@@ -144,7 +145,8 @@ public final class Optics {
 
     /// Gives the far limit of the sharp zone: `s + Nc(1 + m/P)/(m²(1 − Nc/(fm)))`, exact for the Gaussian lens.
     ///
-    /// **Source:** Jacobson, Photographic Lenses FAQ v1.18, 1997, Q11; own derivation in `docs/derivations/lens.md`.
+    /// **Source:** Jacobson, Photographic Lenses FAQ v1.18, 1997, Q11; own derivation in
+    /// `docs/derivations/lens.md`.
     ///
     /// @param sharpness lens, f-number and blur
     /// @param focusMetres s, metres, > f
@@ -229,16 +231,16 @@ public final class Optics {
     /// @param lens the lens
     /// @param zone the limits
     /// @return focus distance from the front principal plane, metres
-    /// @throws IllegalArgumentException where the near limit isn't in front of the entrance pupil, or the focus found
+    /// @throws IllegalArgumentException where the near limit isn't in front of the entrance pupil, or the focus
+    /// found
     ///     isn't beyond the focal length
     public static double focusCentringMetres(LensModel lens, SharpZone zone) {
         double pupilMetres = pupilBehindMetres(lens);
         double near = Ranges.checkPositive(zone.nearMetres() + pupilMetres, "near limit's way from the pupil");
-        double inverse =
-                switch (zone.far()) {
-                    case FarLimit.At(double far) -> 1 / near + 1 / (far + pupilMetres);
-                    case FarLimit.Endless() -> 1 / near;
-                };
+        double inverse = switch (zone.far()) {
+            case FarLimit.At(double far) -> 1 / near + 1 / (far + pupilMetres);
+            case FarLimit.Endless() -> 1 / near;
+        };
         return Ranges.checkAbove(2 / inverse - pupilMetres, lens.focalLengthMetres(), "focus distance");
     }
 
@@ -257,7 +259,9 @@ public final class Optics {
         double m = magnificationAt(lens, focusMetres);
         double pupilToFocusMetres = f / m + f / lens.pupilRatio();
         double beforeFocusMetres = focusMetres - zone.nearMetres();
-        double fNumber = m * f * beforeFocusMetres
+        double fNumber = m
+                * f
+                * beforeFocusMetres
                 / (Ranges.checkPositive(blurMetres, "blur-disc diameter") * (pupilToFocusMetres - beforeFocusMetres));
         return new FocusSetting(fNumber, focusMetres);
     }

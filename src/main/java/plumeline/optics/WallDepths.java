@@ -7,7 +7,8 @@ package plumeline.optics;
 public record WallDepths(double airMetres, double behindMetres) {
     /// Checks the ranges.
     ///
-    /// @throws IllegalArgumentException where the lens point isn't in front of the wall or the point isn't behind it
+    /// @throws IllegalArgumentException where the lens point isn't in front of the wall or the point isn't behind
+    /// it
     public WallDepths {
         Ranges.checkPositive(airMetres, "air in front of the wall");
         Ranges.checkNotNegative(behindMetres, "way behind the wall");

@@ -19,11 +19,14 @@ final class Digits {
         if (value == Math.rint(value) && Math.abs(value) < 1e12) {
             return Long.toString((long) value);
         }
-        return new BigDecimal(value).round(new MathContext(12, RoundingMode.HALF_EVEN)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(new MathContext(12, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
-    /// Finds where the number that starts at `from` ends: a sign, then decimals with an exponent, a fraction, or a whole
-    /// number and a fraction. Gives `from` where there is no number.
+    /// Finds where the number that starts at `from` ends: a sign, then decimals with an exponent, a fraction, or a
+    /// whole number and a fraction. Gives `from` where there is no number.
     static int end(String text, int from) {
         int at = from;
         if (at < text.length() && (text.charAt(at) == '-' || text.charAt(at) == '+')) {

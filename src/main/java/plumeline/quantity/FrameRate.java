@@ -18,8 +18,8 @@ public record FrameRate(long numerator, long denominator) {
         denominator /= common;
     }
 
-    /// Gives the exact rate of a quantity of kind RATE. 23.976, 23.98, 29.97, 47.952, 47.95, 59.94 and 119.88 fps are the
-    /// broadcast fractions such as 24000/1001; every other number is taken as written.
+    /// Gives the exact rate of a quantity of kind RATE. 23.976, 23.98, 29.97, 47.952, 47.95, 59.94 and 119.88 fps are
+    /// the broadcast fractions such as 24000/1001; every other number is taken as written.
     ///
     /// **Source:** the fractions are common practice of broadcast: whole rates times 1000/1001.
     ///
@@ -52,7 +52,8 @@ public record FrameRate(long numerator, long denominator) {
         BigInteger below = BigInteger.TEN.pow(scale);
         BigInteger above = plain.multiply(new BigDecimal(below)).toBigIntegerExact();
         BigInteger common = above.gcd(below);
-        return new FrameRate(above.divide(common).longValueExact(), below.divide(common).longValueExact());
+        return new FrameRate(
+                above.divide(common).longValueExact(), below.divide(common).longValueExact());
     }
 
     /// Gives the whole rate whose 1000/1001 a typed number means, or 0.

@@ -108,7 +108,8 @@ public enum Kind {
         return this == NUMBER ? "a bare number" : phrase + " in " + Unit.listed(this);
     }
 
-    /// Tells whether a spread in per cent of the value makes sense: not where zero is a convention, as with degC or LUFS.
+    /// Tells whether a spread in per cent of the value makes sense: not where zero is a convention, as with degC or
+    /// LUFS.
     boolean takesShareOfValue() {
         return switch (this) {
             case TEMPERATURE, LOUDNESS, TRUE_PEAK, GAIN, LOUDNESS_RANGE -> false;

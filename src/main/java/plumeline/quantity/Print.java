@@ -5,8 +5,8 @@ import java.math.RoundingMode;
 
 /// Prints numbers as a hand can set them, in one unit of length for all of a film's papers.
 ///
-/// Lengths are in whole millimetres, or inches and sixteenths; a motor axis takes tenths of a millimetre, or hundredths of an
-/// inch. Halves round away from zero; there is never a negative zero.
+/// Lengths are in whole millimetres, or inches and sixteenths; a motor axis takes tenths of a millimetre, or hundredths
+/// of an inch. Halves round away from zero; there is never a negative zero.
 ///
 /// @param unit the unit of length
 public record Print(PaperUnit unit) {
@@ -108,7 +108,8 @@ public record Print(PaperUnit unit) {
         return sign + (size >= whole ? size / whole + " " : "") + above + "/" + below;
     }
 
-    /// Writes so many powers of a tenth: 123 with one place is `12.3`. Trailing zeros stay: they say how finely to set it.
+    /// Writes so many powers of a tenth: 123 with one place is `12.3`. Trailing zeros stay: they say how finely to set
+    /// it.
     private static String decimals(long steps, int places) {
         return BigDecimal.valueOf(steps, places).toPlainString();
     }

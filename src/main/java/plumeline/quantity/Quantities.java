@@ -4,9 +4,9 @@ import java.util.List;
 
 /// Reads quantities: `value unit [at D] [± spread] [origin]`.
 ///
-/// The value is a decimal number, a fraction (`1/48`) or a whole number with a fraction (`2 5/8`); the minus sign may be
-/// U+2212; spaces before the unit may be left out; `+-` and `+/-` read as `±`. Numbers beyond ±10¹⁵ or longer than 40
-/// characters are refused.
+/// The value is a decimal number, a fraction (`1/48`) or a whole number with a fraction (`2 5/8`); the minus sign may
+/// be U+2212; spaces before the unit may be left out; `+-` and `+/-` read as `±`. Numbers beyond ±10¹⁵ or longer than
+/// 40 characters are refused.
 public final class Quantities {
     private Quantities() {}
 
@@ -45,8 +45,7 @@ public final class Quantities {
         return switch (read(text)) {
             case Reading.Read(Quantity quantity) -> quantity;
             case Reading.Refused refused ->
-                throw new IllegalArgumentException(
-                        text + " is " + refused.given() + "; must be " + refused.allowed());
+                throw new IllegalArgumentException(text + " is " + refused.given() + "; must be " + refused.allowed());
         };
     }
 }

@@ -79,15 +79,16 @@ public record Quantity(String digits, double value, Unit unit, Basis basis, Spre
         return basis instanceof Basis.At(Quantity distance) ? Optional.of(distance) : Optional.empty();
     }
 
-    /// Gives the same quantity with another SI value, in the same unit; basis, spread and origin stay. A spread in per cent
-    /// becomes the half-width it had, so that it does not move with the value.
+    /// Gives the same quantity with another SI value, in the same unit; basis, spread and origin stay. A spread in per
+    /// cent becomes the half-width it had, so that it does not move with the value.
     ///
     /// @param si the new SI value, finite
     /// @return the quantity
     public Quantity withSi(double si) {
         double now = unit.ofSi(si);
         Spread kept = spread instanceof Spread.OfValue
-                ? new Spread.Absolute(Digits.shortest(halfWidthSi() / unit.factor()), halfWidthSi() / unit.factor(), unit)
+                ? new Spread.Absolute(
+                        Digits.shortest(halfWidthSi() / unit.factor()), halfWidthSi() / unit.factor(), unit)
                 : spread;
         return new Quantity(Digits.shortest(now), now, unit, basis, kept, origin);
     }

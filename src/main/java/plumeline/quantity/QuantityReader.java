@@ -22,7 +22,11 @@ final class QuantityReader {
 
     /// Makes every kind of space a space and every kind of minus a minus.
     private static String clean(String written) {
-        return written.strip().replace('\u2212', '-').replace('\u00a0', ' ').replace('\u202f', ' ').replace('\t', ' ');
+        return written.strip()
+                .replace('\u2212', '-')
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .replace('\t', ' ');
     }
 
     Reading read() {
@@ -86,7 +90,8 @@ final class QuantityReader {
     private Reading readAt(Quantity quantity) {
         int start = at;
         if (quantity.kind() != Kind.ILLUMINANCE) {
-            return refuse(shown(), "without \"at\", which follows an illuminance only", "Try " + quantity.valueText() + ".");
+            return refuse(
+                    shown(), "without \"at\", which follows an illuminance only", "Try " + quantity.valueText() + ".");
         }
         skipSpaces();
         int end = Digits.end(text, at);
@@ -211,8 +216,9 @@ final class QuantityReader {
             String joined = digits + symbol.substring(1);
             String reads = symbol.length() == 4 && !joined.contains(".") ? joined : digits + "." + symbol.substring(1);
             return refuse(
-                    shown(), "a number without commas", "Write a decimal point, and nothing between thousands: try " + reads
-                            + text.substring(at) + ".");
+                    shown(),
+                    "a number without commas",
+                    "Write a decimal point, and nothing between thousands: try " + reads + text.substring(at) + ".");
         }
         String nearest = nearestUnit(symbol);
         String hint = nearest.isEmpty() ? example() : digits + " " + nearest;
@@ -222,13 +228,15 @@ final class QuantityReader {
     private String nearestUnit(String symbol) {
         List<String> spellings = Unit.listSpellings();
         for (String spelling : spellings) {
-            boolean fits = accepted.isEmpty() || accepted.contains(Unit.getUnit(spelling).kind());
+            boolean fits = accepted.isEmpty()
+                    || accepted.contains(Unit.getUnit(spelling).kind());
             if (fits && spelling.equalsIgnoreCase(symbol)) {
                 return Unit.getUnit(spelling).symbol();
             }
         }
         String unit = usual(symbol);
-        boolean fits = !unit.isEmpty() && (accepted.isEmpty() || accepted.contains(Unit.getUnit(unit).kind()));
+        boolean fits = !unit.isEmpty()
+                && (accepted.isEmpty() || accepted.contains(Unit.getUnit(unit).kind()));
         return fits ? unit : "";
     }
 
@@ -287,7 +295,8 @@ final class QuantityReader {
         }
         StringBuilder all = new StringBuilder();
         for (int i = 0; i < accepted.size(); i++) {
-            all.append(i == 0 ? "" : i == accepted.size() - 1 ? ", or " : ", ").append(accepted.get(i).allowed());
+            all.append(i == 0 ? "" : i == accepted.size() - 1 ? ", or " : ", ")
+                    .append(accepted.get(i).allowed());
         }
         return all.toString();
     }

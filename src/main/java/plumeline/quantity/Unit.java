@@ -8,8 +8,8 @@ import java.util.Optional;
 
 /// A unit that a quantity can be written in: `SI value = value · factor + offset`.
 ///
-/// **Source:** the factors are exact by definition; inch, foot, pound and US fluid ounce from the international yard and
-/// pound (0.0254 m, 0.45359237 kg) and the US gallon of 231 cubic inches (NIST Special Publication 811, appendix B,
+/// **Source:** the factors are exact by definition; inch, foot, pound and US fluid ounce from the international yard
+/// and pound (0.0254 m, 0.45359237 kg) and the US gallon of 231 cubic inches (NIST Special Publication 811, appendix B,
 /// from memory), checked in `QuantityOutsideTest`.
 ///
 /// @param symbol how it is written: `mm`

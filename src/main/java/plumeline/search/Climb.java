@@ -5,9 +5,9 @@ import java.util.List;
 
 /// Climbs from one start to the nearest place where the least share can't be raised further, then raises the next.
 ///
-/// Each step solves a linear programme in a box of trusted moves; the box grows where the prediction was right and shrinks
-/// where it was not (sequential linear programming with a trust region; the answer of a max–min problem usually lies at a
-/// corner of as many parts as there are free marks, where such steps converge quickly).
+/// Each step solves a linear programme in a box of trusted moves; the box grows where the prediction was right and
+/// shrinks where it was not (sequential linear programming with a trust region; the answer of a max–min problem usually
+/// lies at a corner of as many parts as there are free marks, where such steps converge quickly).
 final class Climb {
     private static final int STEPS = 40;
     static final int ROUNDS = 4;
@@ -64,8 +64,7 @@ final class Climb {
         double[] box = new double[free.length];
         for (int i = 0; i < free.length; i++) {
             Axis axis = axes.get(free[i]);
-            box[i] = Math.min(
-                    (axis.high() - axis.low()) / 4, 40 * Math.max(axis.placingError(), axis.step()));
+            box[i] = Math.min((axis.high() - axis.low()) / 4, 40 * Math.max(axis.placingError(), axis.step()));
         }
         for (int step = 0; step < STEPS; step++) {
             double now = merit(here, here.margins);
@@ -91,7 +90,10 @@ final class Climb {
     private void take(double[] move, double[] box, double now, double predicted) {
         double[] there = here.values.clone();
         for (int i = 0; i < free.length; i++) {
-            there[free[i]] = Math.clamp(there[free[i]] + move[i], axes.get(free[i]).low(), axes.get(free[i]).high());
+            there[free[i]] = Math.clamp(
+                    there[free[i]] + move[i],
+                    axes.get(free[i]).low(),
+                    axes.get(free[i]).high());
         }
         double[] marginsThere = margins.at(there);
         double gained = merit(here, marginsThere) - now;
@@ -164,7 +166,8 @@ final class Climb {
         return least - 20 * fine;
     }
 
-    /// Settles the parts that stand at the least share and can't be raised alone, so that the next round raises the others.
+    /// Settles the parts that stand at the least share and can't be raised alone, so that the next round raises the
+    /// others.
     private void settle() {
         double least = merit(here, here.margins);
         boolean[] lowest = new boolean[kept.length];

@@ -23,7 +23,8 @@ final class Edge {
             moved[index] = values[index] + way * next;
             double there = Margins.least(margins.at(moved));
             if (there < 0) {
-                return new Leeway.Side.Ends(crossing(margins, moved, values[index], index, way, inside, atInside, next, there, size));
+                return new Leeway.Side.Ends(
+                        crossing(margins, moved, values[index], index, way, inside, atInside, next, there, size));
             }
             if (next >= axis.reach()) {
                 return new Leeway.Side.Endless();

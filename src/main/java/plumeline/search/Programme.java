@@ -13,7 +13,8 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /// The linear programme behind one step: move the free axes inside a box so that the least share grows most.
 ///
-/// Variables are the moves from the box's low side and the share raised, each non-negative, as the simplex method wants.
+/// Variables are the moves from the box's low side and the share raised, each non-negative, as the simplex method
+/// wants.
 final class Programme {
     private final List<LinearConstraint> constraints = new ArrayList<>();
     private final double[] lowMove;

@@ -5,8 +5,8 @@ import java.util.List;
 
 /// Starts spread evenly over the free ranges: the R-sequence, a fixed low-discrepancy sequence.
 ///
-/// **Source:** own construction after M. Roberts, "The unreasonable effectiveness of quasirandom sequences" (2018): steps are
-/// powers of the root of x^(d+1) = x + 1. From memory.
+/// **Source:** own construction after M. Roberts, "The unreasonable effectiveness of quasirandom sequences" (2018):
+/// steps are powers of the root of x^(d+1) = x + 1. From memory.
 final class Scatter {
     private Scatter() {}
 

@@ -22,11 +22,12 @@ public final class Search {
 
     private Search() {}
 
-    /// Finds where the free axes should stand so that everything may be off together by as many placing errors as can be;
-    /// ties go to the next tightest part. Free axes end on whole steps. Locked axes never move.
+    /// Finds where the free axes should stand so that everything may be off together by as many placing errors as can
+    /// be; ties go to the next tightest part. Free axes end on whole steps. Locked axes never move.
     ///
-    /// The least share is raised from several starts (the given seeds, then a fixed scatter over the free ranges) by
-    /// sequential linear programming; a local optimum of the best start is what it finds, not a proven global one.
+    /// The least share is raised from several starts (the given seeds, then a fixed scatter over the free ranges)
+    /// by sequential linear programming; a local optimum of the best start is what it finds, not a proven global
+    /// one.
     ///
     /// @param axes the marks
     /// @param margins the parts' margins
@@ -102,7 +103,8 @@ public final class Search {
     /// @param margins the parts' margins
     /// @param held the parts that must hold, by index; they hold at `start`
     /// @param start where to start, a value an axis
-    /// @return a value an axis, free ones on whole steps; where stepping breaks something held, it is broken there too
+    /// @return a value an axis, free ones on whole steps; where stepping breaks something held, it is broken there
+    /// too
     public static double[] raise(List<Axis> axes, Margins margins, int[] held, double[] start) {
         Felt felt = Felt.of(axes, margins, start);
         double[] top = Climb.from(felt.axes, felt.margins, felt.part(start), held, 1).values;
@@ -170,8 +172,7 @@ public final class Search {
         if (!Felt.isFelt(moved, axis, margins, values)) {
             return new Leeway(new Leeway.Side.Endless(), new Leeway.Side.Endless());
         }
-        return new Leeway(
-                Edge.find(moved, margins, values, axis, -1), Edge.find(moved, margins, values, axis, 1));
+        return new Leeway(Edge.find(moved, margins, values, axis, -1), Edge.find(moved, margins, values, axis, 1));
     }
 
     /// Gives how far everything may be off together, in placing errors.

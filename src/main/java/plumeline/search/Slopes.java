@@ -4,8 +4,8 @@ import java.util.List;
 
 /// Margins and their slopes at one place, by differences.
 ///
-/// The slopes along locked axes count only in how much a part feels placing errors; they change slowly, so a climb takes them
-/// once a round and those along free axes at every step.
+/// The slopes along locked axes count only in how much a part feels placing errors; they change slowly, so a climb
+/// takes them once a round and those along free axes at every step.
 final class Slopes {
     /// Below this many units of margin a placing error, a part is taken not to feel the marks at all.
     private static final double FLAT = 1e-9;

@@ -4,9 +4,10 @@ import java.util.List;
 
 /// How far everything may be off at once: the largest k such that every mark may be off by k placing errors.
 ///
-/// Each part is followed to the corner of the box of placing errors that hurts it most (first by the signs of its slopes, then
-/// by turning single axes until none makes it worse), and the box is grown until that corner fails. Exact where a part changes
-/// steadily with each mark inside the box, which parts are made for; a few further corners are looked at for those that don't.
+/// Each part is followed to the corner of the box of placing errors that hurts it most (first by the signs of its
+/// slopes, then by turning single axes until none makes it worse), and the box is grown until that corner fails. Exact
+/// where a part changes steadily with each mark inside the box, which parts are made for; a few further corners are
+/// looked at for those that don't.
 final class Together {
     private static final int TURNS = 4;
     private static final int CORNERS = 12;
@@ -64,7 +65,9 @@ final class Together {
             bits = bits * 6364136223846793005L + 1442695040888963407L;
             double[] corner = new double[values.length];
             for (int a = 0; a < corner.length; a++) {
-                corner[a] = ((bits >>> (20 + a % 40)) & 1) == 0 ? axes.get(a).placingError() : -axes.get(a).placingError();
+                corner[a] = ((bits >>> (20 + a % 40)) & 1) == 0
+                        ? axes.get(a).placingError()
+                        : -axes.get(a).placingError();
             }
             double[] there = margins.at(offset(corner, limit));
             int worst = 0;

@@ -27,8 +27,9 @@ final class Cautions {
             all.add(new Caution(
                     "water and mains",
                     "Feed every lamp and device near the water through a residual-current device tested today; plugs"
-                        + " and distributors off the floor and higher than any spill; drip loops in all leads; switch"
-                        + " off before a hand goes into the water."));
+                            + " and distributors off the floor and higher than any spill; drip loops in all"
+                            + " leads; switch"
+                            + " off before a hand goes into the water."));
         }
         shot.findTank()
                 .ifPresent(tank -> all.add(new Caution(
@@ -71,9 +72,10 @@ final class Cautions {
     }
 
     private static boolean hasClear(Shot shot) {
-        return shot.placed().stream().anyMatch(placed -> placed.thing()
-                .body()
-                .filter(body -> body == Thing.Body.CLEAR)
-                .isPresent());
+        return shot.placed().stream()
+                .anyMatch(placed -> placed.thing()
+                        .body()
+                        .filter(body -> body == Thing.Body.CLEAR)
+                        .isPresent());
     }
 }

@@ -65,13 +65,12 @@ record MarkWords(String minus, String plus, String both, String from) {
 
     private static MarkWords travel(Mark mark, String axis, double si) {
         boolean round = mark.kind() == Mark.Kind.MOTOR_TURN || mark.kind() == Mark.Kind.TURN;
-        String way =
-                switch (axis) {
-                    case "by_x" -> si < 0 ? ", to camera left" : ", to camera right";
-                    case "by_y" -> si < 0 ? ", toward the camera" : ", away from the camera";
-                    case "by_z" -> si < 0 ? ", down" : ", up";
-                    default -> round ? (si < 0 ? ", anticlockwise" : ", clockwise") : "";
-                };
+        String way = switch (axis) {
+            case "by_x" -> si < 0 ? ", to camera left" : ", to camera right";
+            case "by_y" -> si < 0 ? ", toward the camera" : ", away from the camera";
+            case "by_z" -> si < 0 ? ", down" : ", up";
+            default -> round ? (si < 0 ? ", anticlockwise" : ", clockwise") : "";
+        };
         String from = "end to end" + way;
         return si < 0
                 ? new MarkWords("further", "less far", "of travel", from)

@@ -136,13 +136,12 @@ final class MoveRows {
         boolean metric = print.unit() == PaperUnit.MILLIMETRES;
         double perSi = metric ? 1000 : 1 / 0.0254;
         String figure = Print.number(quantity.si() * perSi, metric ? 1 : 2) + (metric ? " mm" : " in");
-        String text =
-                switch (quantity.kind()) {
-                    case LENGTH -> print.length(quantity.si(), Print.Hand.MOTOR);
-                    case SPEED -> figure + "/s";
-                    case ACCELERATION -> figure + "/s2";
-                    default -> quantity.valueText();
-                };
+        String text = switch (quantity.kind()) {
+            case LENGTH -> print.length(quantity.si(), Print.Hand.MOTOR);
+            case SPEED -> figure + "/s";
+            case ACCELERATION -> figure + "/s2";
+            default -> quantity.valueText();
+        };
         return text + CameraRows.origin(quantity);
     }
 }

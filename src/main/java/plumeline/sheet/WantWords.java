@@ -25,14 +25,13 @@ final class WantWords {
 
     /// Says how a want is checked on the set.
     static String check(WantLine line) {
-        String at =
-                switch (line.when()) {
-                    case When.Start() -> "at the start mark";
-                    case When.End() -> "at the end mark";
-                    case When.Whole() -> "at start, middle and end";
-                    case When.AtTime(var time) -> "at " + time.valueText();
-                    case When.AtFrame(long frame) -> "at frame " + frame;
-                };
+        String at = switch (line.when()) {
+            case When.Start() -> "at the start mark";
+            case When.End() -> "at the end mark";
+            case When.Whole() -> "at start, middle and end";
+            case When.AtTime(var time) -> "at " + time.valueText();
+            case When.AtFrame(long frame) -> "at frame " + frame;
+        };
         return switch (line.word()) {
             case "hidden" -> "Look through the lens " + at + ": no sliver beside the front thing.";
             case "shown" -> "Look through the lens " + at + ": background between every two neighbours.";

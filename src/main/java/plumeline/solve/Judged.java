@@ -20,8 +20,8 @@ import plumeline.want.Wants;
 
 /// All wants that bear on a shot, laid out as one list of parts.
 ///
-/// A want without a `pass` is judged on every pass of a shot that has passes. The frames are the instants that stand for the
-/// whole shot.
+/// A want without a `pass` is judged on every pass of a shot that has passes. The frames are the instants that stand
+/// for the whole shot.
 final class Judged {
     /// One want on one run of the shot; its parts are `from` to `from + count`.
     record Instance(ShotAnswer.Run run, Want want, int from, int count) {
@@ -141,7 +141,8 @@ final class Judged {
         return lines.stream().filter(which).flatMapToInt(Line::parts).toArray();
     }
 
-    /// The same wants with the instants that are worst for some want at some values, and the ends, standing for the whole.
+    /// The same wants with the instants that are worst for some want at some values, and the ends, standing for the
+    /// whole.
     Judged withWorstFrames(double[] si) {
         if (!stage().isMoving()) {
             return this;

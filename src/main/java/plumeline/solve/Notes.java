@@ -16,8 +16,8 @@ final class Notes {
         for (var move : stage.shot().moves()) {
             double end = stage.endSeconds(move.name());
             if (end > last + 1e-6) {
-                notes.add(move.name() + " is not over when the last frame ends: it takes "
-                        + Print.seconds(end, 2) + ", the shot " + Print.seconds(last, 2) + " of real time.");
+                notes.add(move.name() + " is not over when the last frame ends: it takes " + Print.seconds(end, 2)
+                        + ", the shot " + Print.seconds(last, 2) + " of real time.");
             }
         }
         return notes;

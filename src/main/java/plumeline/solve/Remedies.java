@@ -14,8 +14,8 @@ import plumeline.stage.StagedMark;
 import plumeline.want.Moments;
 import plumeline.want.Want;
 
-/// What would help a want that fails: which wants stand against it, the smallest change of one locked mark, the smallest
-/// relaxation. Each is re-tested against all wants that hold before it is said.
+/// What would help a want that fails: which wants stand against it, the smallest change of one locked mark, the
+/// smallest relaxation. Each is re-tested against all wants that hold before it is said.
 final class Remedies {
     /// How many locked marks are tried, those that move the want most first.
     private static final int MARKS_TRIED = 4;
@@ -33,8 +33,9 @@ final class Remedies {
         this.si = si;
         this.words = words;
         this.parts = judged.parts(si);
-        this.starts = Seeds
-                .of(judged.stage(), judged.lines().stream().map(Judged.Line::line).toList())
+        this.starts = Seeds.of(
+                        judged.stage(),
+                        judged.lines().stream().map(Judged.Line::line).toList())
                 .stream()
                 .map(axes::fromSi)
                 .toList();
@@ -128,15 +129,16 @@ final class Remedies {
         if (Margins.least(margins.at(reached)) < 0) {
             return Optional.empty();
         }
-        double scale = Math.max(Math.abs(reached[index] - from[index]), freed.get(index).step());
+        double scale = Math.max(
+                Math.abs(reached[index] - from[index]), freed.get(index).step());
         Margins nearer = values -> {
             double[] all = margins.at(values);
             double[] more = java.util.Arrays.copyOf(all, all.length + 1);
             more[all.length] = 1 - Math.abs(values[index] - from[index]) / scale;
             return more;
         };
-        double[] near = Search.raise(
-                freed, nearer, IntStream.range(0, together.length).toArray(), reached);
+        double[] near =
+                Search.raise(freed, nearer, IntStream.range(0, together.length).toArray(), reached);
         double[] best = Margins.least(margins.at(near)) >= 0 ? near : reached;
         double[] there = axes.toSi(best);
         if (!nothingLost(there, own)) {
@@ -181,7 +183,8 @@ final class Remedies {
         Margins margins = all().only(together);
         double[] from = axes.fromSi(si);
         double[] best = axes.anyFree()
-                ? Search.raise(axes.at(si), margins, IntStream.range(0, held.length).toArray(), from)
+                ? Search.raise(
+                        axes.at(si), margins, IntStream.range(0, held.length).toArray(), from)
                 : from;
         double[] there = axes.toSi(best);
         double[] now = judged.parts(there);

@@ -14,8 +14,8 @@ import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
-/// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file along
-/// the sight line, a focus on the thing that shall be sharp.
+/// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file
+/// along the sight line, a focus on the thing that shall be sharp.
 final class Seeds {
     /// Spacings tried for things in file, in widths of the wider of both.
     private static final double[] SPACINGS = {1.2, 2, 3.5, 6};
@@ -41,7 +41,9 @@ final class Seeds {
         for (double spacing : SPACINGS) {
             double[] start = seeds.standing();
             wants.stream().filter(want -> want.word().equals("fills")).forEach(want -> seeds.fill(start, want));
-            wants.stream().filter(want -> want.word().equals("hidden")).forEach(want -> seeds.file(start, want, spacing));
+            wants.stream()
+                    .filter(want -> want.word().equals("hidden"))
+                    .forEach(want -> seeds.file(start, want, spacing));
             wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> seeds.focus(start, want));
             starts.add(start);
         }
@@ -53,7 +55,8 @@ final class Seeds {
         set(start, "camera.y", -CAMERA_METRES);
         set(start, "camera.x", 0);
         stage.marks().stream()
-                .filter(mark -> mark.mark() instanceof Mark.Free && mark.mark().path().equals("camera.z"))
+                .filter(mark ->
+                        mark.mark() instanceof Mark.Free && mark.mark().path().equals("camera.z"))
                 .findFirst()
                 .ifPresent(mark -> set(start, "camera.z", 0.1));
         set(start, "camera.focus", CAMERA_METRES);
@@ -63,8 +66,10 @@ final class Seeds {
     private void set(double[] start, String path, double si) {
         Integer index = free.get(path);
         if (index != null) {
-            start[index] =
-                    Math.clamp(si, stage.marks().get(index).lowSi(), stage.marks().get(index).highSi());
+            start[index] = Math.clamp(
+                    si,
+                    stage.marks().get(index).lowSi(),
+                    stage.marks().get(index).highSi());
         }
     }
 
@@ -82,8 +87,10 @@ final class Seeds {
             }
             Scene scene = stage.scene(start, 0);
             Body body = scene.things().get(index);
-            double size = height ? body.solid().heightMetres() : 2 * body.solid().reachMetres();
-            double picture = height ? scene.picture().heightMetres() : scene.picture().widthMetres();
+            double size =
+                    height ? body.solid().heightMetres() : 2 * body.solid().reachMetres();
+            double picture =
+                    height ? scene.picture().heightMetres() : scene.picture().widthMetres();
             double distance =
                     Optics.distanceForMagnificationMetres(scene.picture().lens(), share * picture / size);
             set(start, "camera.y", body.middle().y() - distance);

@@ -35,8 +35,7 @@ final class Settling {
     }
 
     static Settled of(Judged judged, Axes axes, double[] start) {
-        List<WantLine> lines =
-                judged.lines().stream().map(Judged.Line::line).toList();
+        List<WantLine> lines = judged.lines().stream().map(Judged.Line::line).toList();
         List<double[]> seeds = new ArrayList<>();
         if (axes.anyFree()) {
             seeds.add(start);

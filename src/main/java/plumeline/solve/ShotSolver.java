@@ -179,8 +179,8 @@ final class ShotSolver {
             Leeway leeway = axes.toSi(i, si[i], Search.leeway(at, margins, values, i));
             MarkAnswer.Setting setting =
                     open ? new MarkAnswer.Setting.Open() : new MarkAnswer.Setting.At(si[i], origin(mark.mark()));
-            answers.add(new MarkAnswer(
-                    mark.mark(), setting, leeway, ends(i, leeway, holding), mark.placingErrorSi(si[i])));
+            answers.add(
+                    new MarkAnswer(mark.mark(), setting, leeway, ends(i, leeway, holding), mark.placingErrorSi(si[i])));
         }
         return answers;
     }
@@ -206,8 +206,7 @@ final class ShotSolver {
     }
 
     private MarkAnswer.Ends ends(int index, Leeway leeway, Predicate<Judged.Line> holding) {
-        return new MarkAnswer.Ends(
-                ender(index, leeway.minus(), -1, holding), ender(index, leeway.plus(), 1, holding));
+        return new MarkAnswer.Ends(ender(index, leeway.minus(), -1, holding), ender(index, leeway.plus(), 1, holding));
     }
 
     private String ender(int index, Leeway.Side side, int way, Predicate<Judged.Line> holding) {
@@ -220,7 +219,8 @@ final class ShotSolver {
             String ender = "";
             for (Judged.Line line : judged.lines()) {
                 if (holding.test(line)) {
-                    double least = line.parts().mapToDouble(part -> there[part]).min().orElse(Double.POSITIVE_INFINITY);
+                    double least =
+                            line.parts().mapToDouble(part -> there[part]).min().orElse(Double.POSITIVE_INFINITY);
                     if (least < lowest) {
                         lowest = least;
                         ender = line.id();
@@ -231,5 +231,4 @@ final class ShotSolver {
         }
         return "";
     }
-
 }

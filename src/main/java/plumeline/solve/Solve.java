@@ -62,8 +62,8 @@ public final class Solve {
         return new FilmAnswer(plan, sha256(plan.source().text()), verdict, answers, wants);
     }
 
-    /// Solves a shot once; shots that it is compared with first. A shot compared with itself by a round trip is compared
-    /// with its own start values.
+    /// Solves a shot once; shots that it is compared with first. A shot compared with itself by a round trip is
+    /// compared with its own start values.
     private void shot(Shot shot, List<String> waiting) {
         if (solved.containsKey(shot.name()) || waiting.contains(shot.name())) {
             return;

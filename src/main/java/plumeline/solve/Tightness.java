@@ -58,7 +58,7 @@ final class Tightness {
         if (cause == null) {
             return "";
         }
-        return cause.mark().mark().path() + " off by " + words.difference(cause.mark().mark(), cause.errorSi())
-                + ", as a hand may leave it, breaks it.";
+        return cause.mark().mark().path() + " off by "
+                + words.difference(cause.mark().mark(), cause.errorSi()) + ", as a hand may leave it, breaks it.";
     }
 }

@@ -76,13 +76,19 @@ public final class Words {
         boolean holds = margin >= 0;
         return switch (word) {
             case "hidden" -> holds ? "Hidden; " + size + " to spare." : "Sticks out by " + size + ".";
-            case "shown" -> holds ? "The gaps have " + size + " of the width to spare." : "A gap lacks " + size + " of the width.";
-            case "fills" -> holds ? "The size has " + size + " of the picture to spare." : "Off by " + size + " of the picture beyond what is allowed.";
-            case "sharp" -> holds ? "Sharp; " + size + " to the nearer limit." : "Soft: " + size + " outside the sharp depth.";
+            case "shown" ->
+                holds ? "The gaps have " + size + " of the width to spare." : "A gap lacks " + size + " of the width.";
+            case "fills" ->
+                holds
+                        ? "The size has " + size + " of the picture to spare."
+                        : "Off by " + size + " of the picture beyond what is allowed.";
+            case "sharp" ->
+                holds ? "Sharp; " + size + " to the nearer limit." : "Soft: " + size + " outside the sharp depth.";
             case "inside" -> holds ? "Inside, " + size + " from the nearest side." : "Goes " + size + " over the side.";
             case "clear" -> holds ? "Clear; " + size + " of air beyond what is asked." : "Too close by " + size + ".";
             case "off_picture" -> holds ? "Out of the picture by " + size + "." : "In the picture by " + size + ".";
-            case "reaches" -> holds ? "The lens focuses " + size + " nearer still." : "Nearer than the lens focuses by " + size + ".";
+            case "reaches" ->
+                holds ? "The lens focuses " + size + " nearer still." : "Nearer than the lens focuses by " + size + ".";
             case "same_size" -> holds ? "The same size; " + size + " to spare." : "Differs by " + size + " too much.";
             default -> holds ? size + " to spare." : size + " short.";
         };

@@ -56,7 +56,10 @@ final class CameraStand {
         List<Quantity> offset = camera.listPivot();
         pivot = offset.isEmpty()
                 ? Vec.ZERO
-                : new Vec(offset.get(0).si(), offset.get(1).si(), offset.size() > 2 ? offset.get(2).si() : 0);
+                : new Vec(
+                        offset.get(0).si(),
+                        offset.get(1).si(),
+                        offset.size() > 2 ? offset.get(2).si() : 0);
         lens = new LensModel(camera.lens().focalLength().si(), camera.pupilRatioOrDefault());
         Kit.CameraBody body = camera.body();
         boolean upright = camera.heldOrDefault() == Camera.Held.UPRIGHT;
@@ -75,7 +78,8 @@ final class CameraStand {
     private static double pixelsAcross(Camera camera) {
         Optional<Quantity> rate = camera.findRate();
         return camera.body().modes().stream()
-                .filter(mode -> rate.isPresent() && Math.abs(mode.rate().si() - rate.get().si()) < 1e-6)
+                .filter(mode -> rate.isPresent()
+                        && Math.abs(mode.rate().si() - rate.get().si()) < 1e-6)
                 .flatMapToLong(mode -> mode.acrossPixels().stream())
                 .findFirst()
                 .orElse(camera.body().acrossPixels());
@@ -119,13 +123,11 @@ final class CameraStand {
     }
 
     double focusMetres(double[] values, List<Body> atStart, Aim first, Projection view) {
-        double metres =
-                switch (focus) {
-                    case FocusOn.Set(Slots.Slot set) -> set.in(values);
-                    case FocusOn.Thing(int index) ->
-                        view.depth(atStart.get(index).middle());
-                    case FocusOn.Nearest() -> nearestDepth(atStart, first, view);
-                };
+        double metres = switch (focus) {
+            case FocusOn.Set(Slots.Slot set) -> set.in(values);
+            case FocusOn.Thing(int index) -> view.depth(atStart.get(index).middle());
+            case FocusOn.Nearest() -> nearestDepth(atStart, first, view);
+        };
         return Math.max(metres, lens.focalLengthMetres() * LEAST_FOCUS);
     }
 
@@ -146,7 +148,8 @@ final class CameraStand {
         return new Picture(lens, widthMetres, heightMetres, pixelMetres, fNumber.in(values), focusMetres);
     }
 
-    /// Turns the slid camera about its pan axis. The axis is carried along by the slide; the lens point swings round it.
+    /// Turns the slid camera about its pan axis. The axis is carried along by the slide; the lens point swings round
+    /// it.
     Aim panned(Aim first, Aim slid, double turn) {
         if (pivot.equals(Vec.ZERO)) {
             return new Aim(slid.eye(), turn, slid.tiltRadians());

@@ -19,7 +19,8 @@ final class Forms {
             case Thing.Form.Profile profile ->
                 new Solid.Revolved(profile.stations().stream()
                         .map(station -> new Station(
-                                station.height().si() - profile.stations().getFirst().height().si(),
+                                station.height().si()
+                                        - profile.stations().getFirst().height().si(),
                                 station.radius().si()))
                         .toList());
             case Thing.Form.Box box ->
@@ -35,9 +36,13 @@ final class Forms {
             case Kit.Emitter.Panel panel ->
                 new Solid.Box(panel.width().si(), HOUSING_METRES, panel.height().si());
             case Kit.Emitter.Tube tube ->
-                new Solid.Box(tube.length().si(), tube.diameter().si(), tube.diameter().si());
+                new Solid.Box(
+                        tube.length().si(),
+                        tube.diameter().si(),
+                        tube.diameter().si());
             case Kit.Emitter.Disc disc ->
-                new Solid.Box(disc.diameter().si(), HOUSING_METRES, disc.diameter().si());
+                new Solid.Box(
+                        disc.diameter().si(), HOUSING_METRES, disc.diameter().si());
             case Kit.Emitter.Point() -> new Solid.Box(POINT_LAMP_METRES, POINT_LAMP_METRES, POINT_LAMP_METRES);
         };
     }

@@ -8,8 +8,8 @@ import plumeline.geom.Pinhole;
 import plumeline.geom.Sight;
 import plumeline.geom.Vec;
 
-/// A pan that keeps things in the picture's middle: it turns to the bisector of the outermost bearings of their outlines,
-/// seen level from the lens point.
+/// A pan that keeps things in the picture's middle: it turns to the bisector of the outermost bearings of their
+/// outlines, seen level from the lens point.
 final class Keeping {
     private Keeping() {}
 

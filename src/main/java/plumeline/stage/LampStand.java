@@ -15,12 +15,10 @@ import plumeline.plan.Shot;
 record LampStand(
         Solid solid, Slots.Slot x, Slots.Slot y, Slots.Slot z, Slots.Slot turn, boolean turnIsSet, int facing) {
     static LampStand of(PlacedLight light, Shot shot, Slots slots) {
-        int facing =
-                switch (light.aim()) {
-                    case Camera.Aim.At at -> Motions.indexOf(shot, at.thing());
-                    default ->
-                        shot.camera().aim() instanceof Camera.Aim.At at ? Motions.indexOf(shot, at.thing()) : -1;
-                };
+        int facing = switch (light.aim()) {
+            case Camera.Aim.At at -> Motions.indexOf(shot, at.thing());
+            default -> shot.camera().aim() instanceof Camera.Aim.At at ? Motions.indexOf(shot, at.thing()) : -1;
+        };
         Slots.Slot turn = light.aim() instanceof Camera.Aim.By by ? slots.of(by.turn(), 0) : Slots.ZERO;
         return new LampStand(
                 Forms.lamp(light.light().emitter()),

@@ -28,16 +28,14 @@ final class MarkRanges {
         return switch (mark) {
             case Mark.Fixed fixed -> {
                 double value = fixed.quantity().si();
-                yield new StagedMark(
-                        mark, value, Math.min(range[0], value), Math.max(range[1], value), reach, step);
+                yield new StagedMark(mark, value, Math.min(range[0], value), Math.max(range[1], value), reach, step);
             }
             case Mark.Between between -> {
                 double low = between.low().si();
                 double high = between.high().si();
                 yield new StagedMark(mark, (low + high) / 2, low, high, reach, step);
             }
-            case Mark.Free _ ->
-                new StagedMark(mark, (range[0] + range[1]) / 2, range[0], range[1], reach, step);
+            case Mark.Free _ -> new StagedMark(mark, (range[0] + range[1]) / 2, range[0], range[1], reach, step);
         };
     }
 
@@ -51,7 +49,9 @@ final class MarkRanges {
             case HEIGHT -> new double[] {0, TABLE_METRES};
             case LAMP_PLACE -> new double[] {path.endsWith(".z") ? 0 : -LAMP_METRES, LAMP_METRES};
             case TURN, LAMP_TURN, MOTOR_TURN ->
-                path.endsWith(".tilt") ? new double[] {-Math.PI / 2.2, Math.PI / 2.2} : new double[] {-Math.PI, Math.PI};
+                path.endsWith(".tilt")
+                        ? new double[] {-Math.PI / 2.2, Math.PI / 2.2}
+                        : new double[] {-Math.PI, Math.PI};
             case MOTOR -> motorRange(path, shot);
             case FOCUS -> new double[] {1.2 * focalLength(shot), CAMERA_FAR_METRES};
             case DIAL -> dialRange(path, shot);

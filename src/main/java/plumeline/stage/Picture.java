@@ -13,9 +13,15 @@ import plumeline.optics.Optics;
 /// @param heightMetres height of it as held, metres
 /// @param pixelMetres pitch of the captured pixels, metres
 /// @param fNumber f-number set, dimensionless
-/// @param focusMetres focus distance along the axis from the lens point, as seen (through a tank's wall: apparent), metres
+/// @param focusMetres focus distance along the axis from the lens point, as seen (through a tank's wall: apparent),
+/// metres
 public record Picture(
-        LensModel lens, double widthMetres, double heightMetres, double pixelMetres, double fNumber, double focusMetres) {
+        LensModel lens,
+        double widthMetres,
+        double heightMetres,
+        double pixelMetres,
+        double fNumber,
+        double focusMetres) {
     /// Gives the magnification at the focus distance.
     ///
     /// @return picture size over object size, dimensionless

@@ -208,7 +208,13 @@ public final class Stage {
         List<Body> now = carried(atStart, values, seconds);
         Aim aim = moved(first, now, values, seconds);
         return new Scene(
-                frame, seconds, aim, TankWalls.view(tank, aim), camera.picture(values, focus), now, lampBodies(values, now, seconds));
+                frame,
+                seconds,
+                aim,
+                TankWalls.view(tank, aim),
+                camera.picture(values, focus),
+                now,
+                lampBodies(values, now, seconds));
     }
 
     private List<Body> posed(double[] values) {

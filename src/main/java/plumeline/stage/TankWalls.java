@@ -35,7 +35,8 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
         Bounds outside = new Bounds(
                 new Vec(x - halfWidth - pane, y - halfDepth - pane, z),
                 new Vec(x + halfWidth + pane, y + halfDepth + pane, floor + height));
-        return new TankWalls(outside, inside, pane, floor + place.water().map(Quantity::si).orElse(0.0));
+        return new TankWalls(
+                outside, inside, pane, floor + place.water().map(Quantity::si).orElse(0.0));
     }
 
     /// How a camera sees: through the tank's wall that faces it, or plainly where there is none before it.

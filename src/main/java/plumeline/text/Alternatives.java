@@ -72,14 +72,15 @@ final class Alternatives {
         }
     }
 
-    /// Takes a text that begins with a number for a quantity where one of the shapes is a quantity: the unit decides which.
-    /// A whole number is left to [Shape.Whole] where that is allowed, and a word to the others.
+    /// Takes a text that begins with a number for a quantity where one of the shapes is a quantity: the unit decides
+    /// which. A whole number is left to [Shape.Whole] where that is allowed, and a word to the others.
     private boolean meansAmount(Node.Scalar scalar, List<Shape> shapes, Checker.At at) {
         List<Kind> kinds = new ArrayList<>();
         for (Shape shape : shapes) {
             if (shape instanceof Shape.Amount amount) {
                 kinds.add(amount.kind());
-            } else if (shape instanceof Shape.Whole && Checker.findWhole(scalar.text()).isPresent()
+            } else if (shape instanceof Shape.Whole
+                            && Checker.findWhole(scalar.text()).isPresent()
                     || shape instanceof Shape.Choice choice && choice.words().contains(scalar.text())) {
                 return false;
             }
@@ -104,7 +105,8 @@ final class Alternatives {
         return true;
     }
 
-    /// Tells whether a text that is no quantity was meant as one: it begins with a digit and is no name where names may stand.
+    /// Tells whether a text that is no quantity was meant as one: it begins with a digit and is no name where names may
+    /// stand.
     private static boolean beginsLikeNumber(String text, List<Shape> shapes) {
         String stripped = text.strip();
         int at = stripped.startsWith("-") || stripped.startsWith(".") || stripped.startsWith("\u2212") ? 1 : 0;

@@ -113,21 +113,28 @@ final class Checker {
             return;
         }
         if (text.equals("free") || text.startsWith("free ")) {
-            add(at, "P-FREE-01", shown(text), amount.kind().allowed() + " (only marks may be free)",
+            add(
+                    at,
+                    "P-FREE-01",
+                    shown(text),
+                    amount.kind().allowed() + " (only marks may be free)",
                     "Try " + attempt(amount, at) + ".");
             return;
         }
         switch (Quantities.read(text, List.of(amount.kind()))) {
             case Reading.Read(Quantity quantity) -> checkRange(amount, quantity, at);
-            case Reading.Refused refused ->
-                add(at, "P-UNIT-01", refused.given(), refused.allowed(), refused.attempt());
+            case Reading.Refused refused -> add(at, "P-UNIT-01", refused.given(), refused.allowed(), refused.attempt());
         }
     }
 
     private void checkRange(Shape.Amount amount, Quantity quantity, At at) {
         if (!amount.range().allows(quantity.si())) {
-            add(at, at.code.isEmpty() ? "P-RANGE-01" : at.code, quantity.valueText(),
-                    amount.range().toText(quantity.unit()), "Try " + attempt(amount, at) + ".");
+            add(
+                    at,
+                    at.code.isEmpty() ? "P-RANGE-01" : at.code,
+                    quantity.valueText(),
+                    amount.range().toText(quantity.unit()),
+                    "Try " + attempt(amount, at) + ".");
         }
     }
 
@@ -136,7 +143,11 @@ final class Checker {
             Optional<Long> value = findWhole(scalar.text());
             if (value.isPresent()) {
                 if (value.get() < whole.least() || value.get() > whole.most()) {
-                    add(at, at.code.isEmpty() ? "P-RANGE-01" : at.code, shown(scalar.text()), Phrases.of(whole),
+                    add(
+                            at,
+                            at.code.isEmpty() ? "P-RANGE-01" : at.code,
+                            shown(scalar.text()),
+                            Phrases.of(whole),
                             "Try " + attempt(whole, at) + ".");
                 }
                 return;
@@ -199,7 +210,8 @@ final class Checker {
         if (Check.isName(text) || dotted && reference.variants() == Shape.Variants.ALLOWED) {
             return;
         }
-        String attempt = dotted ? "Try " + text.substring(0, dot) + "." : "Names are written with a-z, 0-9, _ and - only.";
+        String attempt =
+                dotted ? "Try " + text.substring(0, dot) + "." : "Names are written with a-z, 0-9, _ and - only.";
         add(at, "P-NAME-01", shown(text), Phrases.of(reference), attempt);
     }
 
@@ -243,7 +255,11 @@ final class Checker {
         }
         int count = sequence.items().size();
         if (count < tuple.least() || count > tuple.parts().size()) {
-            add(at, "P-LIST-01", "a list of " + count, "a list of " + Phrases.parts(tuple),
+            add(
+                    at,
+                    "P-LIST-01",
+                    "a list of " + count,
+                    "a list of " + Phrases.parts(tuple),
                     "Try " + attempt(tuple, at) + ".");
         }
         for (int i = 0; i < Math.min(count, tuple.parts().size()); i++) {
@@ -257,20 +273,30 @@ final class Checker {
             return;
         }
         if (sequence.items().size() < curve.least()) {
-            add(at, "P-LIST-01", "a list of " + sequence.items().size(),
-                    "a list of " + curve.least() + " or more pairs [where, value]", "Try " + attempt(curve, at) + ".");
+            add(
+                    at,
+                    "P-LIST-01",
+                    "a list of " + sequence.items().size(),
+                    "a list of " + curve.least() + " or more pairs [where, value]",
+                    "Try " + attempt(curve, at) + ".");
         }
-        Shape.Tuple pair =
-                new Shape.Tuple(List.of(new Shape.Part("where", curve.where()), new Shape.Part("value", curve.value())), 2);
+        Shape.Tuple pair = new Shape.Tuple(
+                List.of(new Shape.Part("where", curve.where()), new Shape.Part("value", curve.value())), 2);
         Optional<Quantity> before = Optional.empty();
         for (int i = 0; i < sequence.items().size(); i++) {
             At item = at.item(sequence.items().get(i), i + 1);
             check(pair, item);
             Optional<Quantity> where = findWhere(item.node);
-            if (before.isPresent() && where.isPresent() && comparable(before.get(), where.get())
+            if (before.isPresent()
+                    && where.isPresent()
+                    && comparable(before.get(), where.get())
                     && where.get().si() < before.get().si()) {
-                add(item, "P-CURVE-01", "at " + where.get().valueText() + ", before the pair above it",
-                        "at " + before.get().valueText() + " or later", "Put the pairs in order.");
+                add(
+                        item,
+                        "P-CURVE-01",
+                        "at " + where.get().valueText() + ", before the pair above it",
+                        "at " + before.get().valueText() + " or later",
+                        "Put the pairs in order.");
             }
             before = where;
         }

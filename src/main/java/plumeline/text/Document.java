@@ -25,8 +25,8 @@ public final class Document {
         KEEP_TRUE_AND_NULL
     }
 
-    /// Reads YAML or JSON. Never throws on bad input and never takes long: a text beyond 1 MiB, 40 levels or 50,000 nodes is
-    /// refused.
+    /// Reads YAML or JSON. Never throws on bad input and never takes long: a text beyond 1 MiB, 40 levels or 50,000
+    /// nodes is refused.
     ///
     /// @param bytes the text in UTF-8
     /// @param file its name, as messages say it

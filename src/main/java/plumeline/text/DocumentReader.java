@@ -19,8 +19,8 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.parser.ParserImpl;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
 
-/// Builds a tree from the parser's events; made for one use. Nothing is ever expanded, so a text's tree is never larger than
-/// the text.
+/// Builds a tree from the parser's events; made for one use. Nothing is ever expanded, so a text's tree is never larger
+/// than the text.
 final class DocumentReader {
     private static final int MOST_LEVELS = 40;
     private static final int MOST_NODES = 50_000;
@@ -48,8 +48,12 @@ final class DocumentReader {
     Document read() {
         if (bytes.length > Source.MOST_BYTES) {
             problems.add(new Problem(
-                    Place.ofFile(file), "", "P-TEXT-01", bytes.length + " bytes long",
-                    "at most " + Source.MOST_BYTES + " bytes (1 MiB)", "Leave out what does not belong in it."));
+                    Place.ofFile(file),
+                    "",
+                    "P-TEXT-01",
+                    bytes.length + " bytes long",
+                    "at most " + Source.MOST_BYTES + " bytes (1 MiB)",
+                    "Leave out what does not belong in it."));
             return result(List.of());
         }
         source = Source.decode(bytes, file, problems);
@@ -98,7 +102,12 @@ final class DocumentReader {
 
     private void readDocument(ParserImpl parser, Event start, List<Node> root) {
         if (!root.isEmpty()) {
-            add(place(start), "", "P-TEXT-12", "more than one document: a second one begins here", "one document",
+            add(
+                    place(start),
+                    "",
+                    "P-TEXT-12",
+                    "more than one document: a second one begins here",
+                    "one document",
                     "Put the second into a file of its own.");
             stopped = true;
             return;
@@ -113,19 +122,31 @@ final class DocumentReader {
     }
 
     private static boolean isEmptyScalar(Event event) {
-        return event instanceof ScalarEvent scalar && scalar.isPlain() && scalar.getValue().isEmpty();
+        return event instanceof ScalarEvent scalar
+                && scalar.isPlain()
+                && scalar.getValue().isEmpty();
     }
 
     /// Reads the node that begins with this event. The key's place stands in where the node has no characters.
     private Node readNode(ParserImpl parser, Event event, Place keyPlace, int level) {
         nodes++;
         if (level > MOST_LEVELS) {
-            return stop(place(event), path(), "P-TEXT-13", "nested more than " + MOST_LEVELS + " deep",
-                    "at most " + MOST_LEVELS + " levels deep", "Check the brackets and the indentation before this place.");
+            return stop(
+                    place(event),
+                    path(),
+                    "P-TEXT-13",
+                    "nested more than " + MOST_LEVELS + " deep",
+                    "at most " + MOST_LEVELS + " levels deep",
+                    "Check the brackets and the indentation before this place.");
         }
         if (nodes > MOST_NODES) {
-            return stop(place(event), "", "P-TEXT-14", "made of more than " + MOST_NODES + " values",
-                    "at most " + MOST_NODES + " values", "Leave out what does not belong in it.");
+            return stop(
+                    place(event),
+                    "",
+                    "P-TEXT-14",
+                    "made of more than " + MOST_NODES + " values",
+                    "at most " + MOST_NODES + " values",
+                    "Leave out what does not belong in it.");
         }
         checkProperties(event);
         return switch (event) {
@@ -134,16 +155,23 @@ final class DocumentReader {
             case MappingStartEvent start -> readMapping(parser, start, level);
             case AliasEvent alias -> {
                 String name = shorten(alias.getAlias().toString());
-                add(place(event), path(), "P-TEXT-06", "an alias (*" + name + ")", "written out",
+                add(
+                        place(event),
+                        path(),
+                        "P-TEXT-06",
+                        "an alias (*" + name + ")",
+                        "written out",
                         "Write the value itself here: a plan has no aliases.");
                 yield new Node.Scalar("*" + name, true, place(event));
             }
-            default -> stop(place(event), path(), "P-TEXT-05", "not readable", "`key: value` lines", "Check this line.");
+            default ->
+                stop(place(event), path(), "P-TEXT-05", "not readable", "`key: value` lines", "Check this line.");
         };
     }
 
     private Node stop(Place place, String path, String code, String given, String allowed, String attempt) {
-        add(place, path, code, given, allowed, attempt);
+        // Told whatever was told before: it is why there is no tree.
+        problems.add(new Problem(place, path, code, given, allowed, attempt));
         stopped = true;
         return new Node.Scalar("", true, place);
     }
@@ -152,16 +180,25 @@ final class DocumentReader {
         if (event instanceof AliasEvent || !(event instanceof NodeEvent node)) {
             return;
         }
-        node.getAnchor().ifPresent(anchor -> add(
-                place(event), path(), "P-TEXT-06", "marked with an anchor (&" + shorten(anchor.getValue()) + ")",
-                "written without one", "Leave out &" + shorten(anchor.getValue()) + "."));
+        node.getAnchor()
+                .ifPresent(anchor -> add(
+                        place(event),
+                        path(),
+                        "P-TEXT-06",
+                        "marked with an anchor (&" + shorten(anchor.getValue()) + ")",
+                        "written without one",
+                        "Leave out &" + shorten(anchor.getValue()) + "."));
         Optional<String> tag = switch (node) {
             case ScalarEvent scalar -> scalar.getTag();
             case CollectionStartEvent collection -> collection.getTag();
             default -> Optional.empty();
         };
         tag.ifPresent(name -> add(
-                place(event), path(), "P-TEXT-07", "marked with a tag (" + shorten(name) + ")", "written without one",
+                place(event),
+                path(),
+                "P-TEXT-07",
+                "marked with a tag (" + shorten(name) + ")",
+                "written without one",
                 "Leave out the tag: the key decides what its value is."));
     }
 
@@ -177,14 +214,14 @@ final class DocumentReader {
 
     private void checkWord(String text, Place place) {
         switch (text) {
-            case "" -> add(place, path(), "P-TEXT-08", "empty", "a value",
-                    "Write a value, or leave the key out.");
-            case "~", "null", "Null", "NULL" -> add(place, path(), "P-TEXT-08", text, "a value",
-                    "Leave the key out where there is nothing to say.");
-            case "true", "True", "TRUE" -> add(place, path(), "P-TEXT-09", text, "yes or no where that is meant", "Write yes.");
-            case "false", "False", "FALSE" -> add(place, path(), "P-TEXT-09", text, "yes or no where that is meant",
-                    "Write no.");
-            default -> { }
+            case "" -> add(place, path(), "P-TEXT-08", "empty", "a value", "Write a value, or leave the key out.");
+            case "~", "null", "Null", "NULL" ->
+                add(place, path(), "P-TEXT-08", text, "a value", "Leave the key out where there is nothing to say.");
+            case "true", "True", "TRUE" ->
+                add(place, path(), "P-TEXT-09", text, "yes or no where that is meant", "Write yes.");
+            case "false", "False", "FALSE" ->
+                add(place, path(), "P-TEXT-09", text, "yes or no where that is meant", "Write no.");
+            default -> {}
         }
     }
 
@@ -200,7 +237,9 @@ final class DocumentReader {
             }
             event = parser.next();
         }
-        int last = items.isEmpty() ? offset(start.getEndMark()) : items.getLast().place().end();
+        int last = items.isEmpty()
+                ? offset(start.getEndMark())
+                : items.getLast().place().end();
         return new Node.Sequence(items, span(start, event, last));
     }
 
@@ -237,7 +276,12 @@ final class DocumentReader {
         int before = problems.size();
         Node key = readNode(parser, event, place(event), level + 1);
         if (!stopped && problems.size() == before) {
-            add(place(event), path(), "P-TEXT-11", "keyed by a list or a map here", "keyed by words",
+            add(
+                    place(event),
+                    path(),
+                    "P-TEXT-11",
+                    "keyed by a list or a map here",
+                    "keyed by words",
                     "Write `key: value`, the key a single word.");
         }
         return key instanceof Node.Scalar ? key : new Node.Sequence(List.of(), key.place());
@@ -246,8 +290,14 @@ final class DocumentReader {
     /// Keeps an entry whose key is a new word.
     private void keep(List<Node.Entry> entries, Map<String, Place> seen, Node.Entry entry) {
         if (entry.key().isEmpty()) {
-            if (problems.isEmpty() || problems.getLast().place().start() < entry.keyPlace().start()) {
-                add(entry.keyPlace(), path(), "P-TEXT-11", "keyed by nothing here", "keyed by words",
+            if (problems.isEmpty()
+                    || problems.getLast().place().start() < entry.keyPlace().start()) {
+                add(
+                        entry.keyPlace(),
+                        path(),
+                        "P-TEXT-11",
+                        "keyed by nothing here",
+                        "keyed by words",
                         "Write a key before the colon.");
             }
             return;
@@ -256,12 +306,18 @@ final class DocumentReader {
         if (first == null) {
             entries.add(entry);
         } else {
-            add(entry.keyPlace(), path(), "P-TEXT-10", "given twice", "given once",
+            add(
+                    entry.keyPlace(),
+                    path(),
+                    "P-TEXT-10",
+                    "given twice",
+                    "given once",
                     "Keep one of them; the first is on line " + first.line() + ".");
         }
     }
 
-    /// Gives the span of a collection: to its closing bracket, or to the end of its last value where it has no brackets.
+    /// Gives the span of a collection: to its closing bracket, or to the end of its last value where it has no
+    /// brackets.
     private Place span(CollectionStartEvent start, Event end, int last) {
         int from = offset(start.getStartMark());
         return source.place(from, start.isFlow() && !stopped ? offset(end.getEndMark()) : last);
@@ -281,8 +337,13 @@ final class DocumentReader {
         String attempt = reason.contains("mapping values are not allowed")
                 ? "Put each key on a line of its own; quote a text that holds a colon and a space."
                 : "Check this line and the one before: brackets, quotes, colons, and the spaces that indent.";
-        problems.add(new Problem(source.place(at, at), "", "P-TEXT-05", "not readable here" + (why.isEmpty() ? "" : " (" + why + ")"),
-                "`key: value` lines in YAML, or JSON", attempt));
+        problems.add(new Problem(
+                source.place(at, at),
+                "",
+                "P-TEXT-05",
+                "not readable here" + (why.isEmpty() ? "" : " (" + why + ")"),
+                "`key: value` lines in YAML, or JSON",
+                attempt));
     }
 
     private void add(Place place, String path, String code, String given, String allowed, String attempt) {

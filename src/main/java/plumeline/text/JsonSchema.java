@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Unit;
 
-/// Writes a shape as a JSON Schema (2020-12), for editors. A schema can't look names up, compare values or count frames;
-/// what it refuses the check refuses too, and it accepts everything that the check accepts.
+/// Writes a shape as a JSON Schema (2020-12), for editors. A schema can't look names up, compare values or count
+/// frames; what it refuses the check refuses too, and it accepts everything that the check accepts.
 public final class JsonSchema {
     private static final String NAME = "[a-z0-9_-]+";
     private static final String NUMBER =
@@ -41,15 +41,26 @@ public final class JsonSchema {
         return switch (shape) {
             case Shape.Amount amount -> amount(amount);
             case Shape.Whole whole -> whole(whole);
-            case Shape.Choice choice -> object("enum", list(choice.words().stream().map(JsonSchema::quoted).toList()));
+            case Shape.Choice choice ->
+                object(
+                        "enum",
+                        list(choice.words().stream().map(JsonSchema::quoted).toList()));
             case Shape.YesNo() -> object("enum", "[\"yes\", \"no\"]");
             case Shape.RatioText() -> pattern("[0-9]{1,5}(?:\\.[0-9]{1,3})?:[0-9]{1,5}(?:\\.[0-9]{1,3})?");
-            case Shape.Reference reference -> textOrDigits(
-                    pattern(reference.variants() == Shape.Variants.ALLOWED ? NAME + "(?:\\." + NAME + ")?" : NAME));
+            case Shape.Reference reference ->
+                textOrDigits(
+                        pattern(reference.variants() == Shape.Variants.ALLOWED ? NAME + "(?:\\." + NAME + ")?" : NAME));
             case Shape.Free free -> object("type", "[\"string\", \"number\"]", "maxLength", "" + free.longest());
             case Shape.Written written -> pattern(written.pattern());
             case Shape.Items items ->
-                object("type", "\"array\"", "items", of(items.item()), "minItems", "" + items.least(), "maxItems",
+                object(
+                        "type",
+                        "\"array\"",
+                        "items",
+                        of(items.item()),
+                        "minItems",
+                        "" + items.least(),
+                        "maxItems",
                         "" + items.most());
             case Shape.Tuple tuple -> tuple(tuple);
             case Shape.Curve curve -> curve(curve);
@@ -58,7 +69,8 @@ public final class JsonSchema {
                 object("type", "\"object\"", "propertyNames", pattern(NAME), "additionalProperties", of(named.value()));
             case Shape.Overrides overrides -> defined(shape, () -> overrides(overrides));
             case Shape.OneWord oneWord -> defined(shape, () -> oneWord(oneWord));
-            case Shape.AnyOf any -> object("anyOf", list(any.shapes().stream().map(this::of).toList()));
+            case Shape.AnyOf any ->
+                object("anyOf", list(any.shapes().stream().map(this::of).toList()));
         };
     }
 
@@ -109,12 +121,20 @@ public final class JsonSchema {
 
     private String tuple(Shape.Tuple tuple) {
         var parts = tuple.parts().stream().map(p -> of(p.shape())).toList();
-        return object("type", "\"array\"", "prefixItems", list(parts), "items", "false", "minItems", "" + tuple.least());
+        return object(
+                "type", "\"array\"", "prefixItems", list(parts), "items", "false", "minItems", "" + tuple.least());
     }
 
     private String curve(Shape.Curve curve) {
-        var pair = object("type", "\"array\"", "prefixItems", list(List.of(of(curve.where()), of(curve.value()))), "items",
-                "false", "minItems", "2");
+        var pair = object(
+                "type",
+                "\"array\"",
+                "prefixItems",
+                list(List.of(of(curve.where()), of(curve.value()))),
+                "items",
+                "false",
+                "minItems",
+                "2");
         return object("type", "\"array\"", "items", pair, "minItems", "" + curve.least());
     }
 
@@ -132,8 +152,15 @@ public final class JsonSchema {
                 .filter(k -> k.need() == Shape.Need.REQUIRED)
                 .map(k -> quoted(k.name()))
                 .toList();
-        return object("type", "\"object\"", "properties", map(properties), "required", list(required),
-                "additionalProperties", "false");
+        return object(
+                "type",
+                "\"object\"",
+                "properties",
+                map(properties),
+                "required",
+                list(required),
+                "additionalProperties",
+                "false");
     }
 
     private static String described(String schema, String doc) {
@@ -151,7 +178,9 @@ public final class JsonSchema {
                 yield object("not", object("anyOf", list(pairs)));
             }
             case Shape.Rule.AtLeastOne(List<String> keys) ->
-                object("anyOf", list(keys.stream().map(k -> required(List.of(k))).toList()));
+                object(
+                        "anyOf",
+                        list(keys.stream().map(k -> required(List.of(k))).toList()));
             case Shape.Rule.Needs(String key, String other) ->
                 object("dependentRequired", object(key, list(List.of(quoted(other)))));
         };

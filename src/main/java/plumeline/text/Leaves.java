@@ -55,7 +55,9 @@ final class Leaves {
         }
 
         int shift() {
-            return levels.isEmpty() ? 0 : levels.getLast().newColumn() - levels.getLast().oldColumn();
+            return levels.isEmpty()
+                    ? 0
+                    : levels.getLast().newColumn() - levels.getLast().oldColumn();
         }
     }
 
@@ -117,8 +119,8 @@ final class Leaves {
         return List.copyOf(inner);
     }
 
-    /// Decides how many spaces follow each key's colon: one; more only where keys on neighbouring lines have their values
-    /// in one column, as near as the longest key lets them.
+    /// Decides how many spaces follow each key's colon: one; more only where keys on neighbouring lines have their
+    /// values in one column, as near as the longest key lets them.
     private int[] pads(Node.Mapping mapping) {
         int count = mapping.entries().size();
         int[] pads = new int[count];

@@ -48,16 +48,23 @@ final class MapChecker {
                 String attempt = key.hint().isEmpty()
                         ? "Add `" + key.name() + ": " + Phrases.example(key.shape()) + "`."
                         : "Try " + key.hint() + ".";
-                checker.add(at.keyPlace(), Paths.join(at.path(), key.name()), "P-KEY-02", "missing",
-                        Phrases.of(key.shape()), attempt);
+                checker.add(
+                        at.keyPlace(),
+                        Paths.join(at.path(), key.name()),
+                        "P-KEY-02",
+                        "missing",
+                        Phrases.of(key.shape()),
+                        attempt);
             }
         }
         return meant;
     }
 
     private void checkValue(Shape.Key key, Node.Entry entry, Checker.At at) {
-        checker.check(key.shape(), new Checker.At(
-                entry.value(), Paths.join(at.path(), entry.key()), entry.keyPlace(), key.hint(), key.code()));
+        checker.check(
+                key.shape(),
+                new Checker.At(
+                        entry.value(), Paths.join(at.path(), entry.key()), entry.keyPlace(), key.hint(), key.code()));
     }
 
     private static Optional<Shape.Key> find(List<Shape.Key> keys, String name) {
@@ -78,14 +85,18 @@ final class MapChecker {
     }
 
     private void addUnknown(List<String> known, Node.Entry entry, Checker.At at, String before) {
-        String word = entry.key().substring(Math.min(before.length(), entry.key().length()));
+        String word =
+                entry.key().substring(Math.min(before.length(), entry.key().length()));
         String allowed = known.isEmpty()
                 ? "left out: no key is known here"
-                : known.size() <= FEW ? (known.size() == 1 ? "" : "one of ") + Phrases.join(known, "or") : "a key known here";
+                : known.size() <= FEW
+                        ? (known.size() == 1 ? "" : "one of ") + Phrases.join(known, "or")
+                        : "a key known here";
         String attempt = Nearest.find(word, known)
                 .map(near -> "Try " + before + near + ".")
                 .orElse("Leave it out, or see `./plumeline schema` for the keys known here.");
-        checker.add(entry.keyPlace(), Paths.join(at.path(), entry.key()), "P-KEY-01", "not a known key", allowed, attempt);
+        checker.add(
+                entry.keyPlace(), Paths.join(at.path(), entry.key()), "P-KEY-01", "not a known key", allowed, attempt);
     }
 
     private void checkRule(Shape.Rule rule, Node.Mapping mapping, Set<String> meant, Checker.At at) {
@@ -94,13 +105,19 @@ final class MapChecker {
             case Shape.Rule.AtMostOne(List<String> keys) -> {
                 List<String> there = present(keys, mapping);
                 if (there.size() > 1) {
-                    addRule(at, "given " + Phrases.join(there, "and"),
-                            "given at most one of " + Phrases.join(keys, "and"), "Keep one of them.");
+                    addRule(
+                            at,
+                            "given " + Phrases.join(there, "and"),
+                            "given at most one of " + Phrases.join(keys, "and"),
+                            "Keep one of them.");
                 }
             }
             case Shape.Rule.AtLeastOne(List<String> keys) -> {
                 if (present(keys, mapping).isEmpty() && keys.stream().noneMatch(meant::contains)) {
-                    addRule(at, "given none of " + Phrases.join(keys, "and"), "given at least one of them",
+                    addRule(
+                            at,
+                            "given none of " + Phrases.join(keys, "and"),
+                            "given at least one of them",
                             "Add " + keys.getFirst() + ".");
                 }
             }
@@ -112,8 +129,7 @@ final class MapChecker {
         }
     }
 
-    private void checkExactlyOne(
-            List<List<String>> groups, Node.Mapping mapping, Set<String> meant, Checker.At at) {
+    private void checkExactlyOne(List<List<String>> groups, Node.Mapping mapping, Set<String> meant, Checker.At at) {
         List<String> all = new ArrayList<>();
         List<String> phrases = new ArrayList<>();
         for (List<String> group : groups) {
@@ -133,7 +149,8 @@ final class MapChecker {
             }
         }
         String allowed = "given " + String.join(", or ", phrases);
-        String given = there.isEmpty() ? "given none of " + Phrases.join(all, "and") : "given " + Phrases.join(there, "and");
+        String given =
+                there.isEmpty() ? "given none of " + Phrases.join(all, "and") : "given " + Phrases.join(there, "and");
         addRule(at, given, allowed, there.isEmpty() ? "Add " + phrases.getFirst() + "." : "Keep one of these choices.");
     }
 
@@ -159,8 +176,13 @@ final class MapChecker {
         for (Node.Entry entry : mapping.entries()) {
             String path = Paths.join(at.path(), entry.key());
             if (!Check.isName(entry.key())) {
-                checker.add(entry.keyPlace(), path, "P-NAME-01", "named \"" + Checker.shown(entry.key()) + "\"",
-                        "named with a-z, 0-9, _ and - only", "Try " + toName(entry.key()) + ".");
+                checker.add(
+                        entry.keyPlace(),
+                        path,
+                        "P-NAME-01",
+                        "named \"" + Checker.shown(entry.key()) + "\"",
+                        "named with a-z, 0-9, _ and - only",
+                        "Try " + toName(entry.key()) + ".");
             }
             checker.check(named.value(), new Checker.At(entry.value(), path, entry.keyPlace(), "", ""));
         }
@@ -214,7 +236,10 @@ final class MapChecker {
                 return;
             }
         }
-        addRule(at, "given " + Phrases.join(subjects(there), "and"), "given only one of them",
+        addRule(
+                at,
+                "given " + Phrases.join(subjects(there), "and"),
+                "given only one of them",
                 "Put each into a line of its own.");
     }
 
@@ -246,8 +271,15 @@ final class MapChecker {
                 return;
             }
         }
-        Place where = mapping.entries().isEmpty() ? at.node().place() : mapping.entries().getFirst().keyPlace();
-        checker.add(where, at.path(), "P-KEY-04", "without " + oneWord.what(),
-                "given one of " + Phrases.join(known, "or"), "Try " + Phrases.example(oneWord) + ".");
+        Place where = mapping.entries().isEmpty()
+                ? at.node().place()
+                : mapping.entries().getFirst().keyPlace();
+        checker.add(
+                where,
+                at.path(),
+                "P-KEY-04",
+                "without " + oneWord.what(),
+                "given one of " + Phrases.join(known, "or"),
+                "Try " + Phrases.example(oneWord) + ".");
     }
 }

@@ -11,8 +11,8 @@ public final class Nearest {
     private Nearest() {}
 
     /// Finds the nearest known word: fewest letters put in, left out, changed or swapped with a neighbour; case and `-`
-    /// against `_` count for nothing. Ties go to the first. Nothing is found where more than a third of the letters (at least
-    /// one) would have to change, unless one word begins with the other.
+    /// against `_` count for nothing. Ties go to the first. Nothing is found where more than a third of the letters
+    /// (at least one) would have to change, unless one word begins with the other.
     ///
     /// @param word as written
     /// @param words the known ones
@@ -55,8 +55,7 @@ public final class Nearest {
     private static int step(int[][] cost, String a, String b, int i, int j) {
         int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
         int best = Math.min(cost[i - 1][j - 1] + change, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
-        boolean swapped =
-                i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
         return swapped ? Math.min(best, 1 + cost[i - 2][j - 2]) : best;
     }
 }

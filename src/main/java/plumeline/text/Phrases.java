@@ -12,7 +12,8 @@ final class Phrases {
     static String join(List<String> words, String last) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < words.size(); i++) {
-            text.append(i == 0 ? "" : i == words.size() - 1 ? " " + last + " " : ", ").append(words.get(i));
+            text.append(i == 0 ? "" : i == words.size() - 1 ? " " + last + " " : ", ")
+                    .append(words.get(i));
         }
         return text.toString();
     }
@@ -59,7 +60,8 @@ final class Phrases {
             names.add(part.name());
         }
         String must = join(names, "and");
-        for (Shape.Part part : tuple.parts().subList(tuple.least(), tuple.parts().size())) {
+        for (Shape.Part part :
+                tuple.parts().subList(tuple.least(), tuple.parts().size())) {
             must += ", and perhaps " + part.name();
         }
         return must;
@@ -103,7 +105,8 @@ final class Phrases {
                 ? kind.example()
                 : plumeline.quantity.Quantity.of(
                                 Double.isInfinite(range.highSi()) ? range.lowSi() : range.highSi(),
-                                plumeline.quantity.Quantities.get(kind.example()).unit())
+                                plumeline.quantity.Quantities.get(kind.example())
+                                        .unit())
                         .valueText();
     }
 

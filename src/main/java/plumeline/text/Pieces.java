@@ -116,7 +116,8 @@ final class Pieces {
                 add(1, Piece.Sort.CLOSE, inFlow(), 1);
             }
             case ',' -> add(1, Piece.Sort.COMMA, inFlow(), 1);
-            case ':' -> add(1, Piece.Sort.COLON, depth > 0 ? inFlow() : before.keyColumn(), depth > 0 ? 1 : before.pad());
+            case ':' ->
+                add(1, Piece.Sort.COLON, depth > 0 ? inFlow() : before.keyColumn(), depth > 0 ? 1 : before.pad());
             case '?' -> add(1, Piece.Sort.QUESTION, depth > 0 ? inFlow() : next.keyColumn(), 1);
             case '-' -> {
                 return addDash(next);

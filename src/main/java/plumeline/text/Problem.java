@@ -18,12 +18,12 @@ public record Problem(Place place, String field, String code, String given, Stri
     /// @return the two lines, without a line end behind them
     public String toText() {
         String subject = field.isEmpty() ? "the text" : field;
-        return place.toText() + " " + subject + " is " + given + "; must be " + allowed + "\n  " + attempt + "   (" + code
-                + ", docs/problems.md)";
+        return place.toText() + " " + subject + " is " + given + "; must be " + allowed + "\n  " + attempt + "   ("
+                + code + ", docs/problems.md)";
     }
 
-    /// Puts lists of problems together in the order of the text. What a later list says of a span that an earlier list has
-    /// already objected to is left out, so that one slip is one problem.
+    /// Puts lists of problems together in the order of the text. What a later list says of a span that an earlier list
+    /// has already objected to is left out, so that one slip is one problem.
     ///
     /// @param first of the text itself
     /// @param second of its meaning

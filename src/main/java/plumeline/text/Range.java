@@ -104,11 +104,15 @@ public record Range(double lowSi, Bound low, double highSi, Bound high) {
         if (low == Bound.CLOSED && high == Bound.CLOSED) {
             return "from " + text(lowSi, unit) + " to " + text(highSi, unit);
         }
-        return (low == Bound.OPEN ? "greater than " : "at least ") + text(lowSi, unit)
-                + (high == Bound.OPEN ? " and less than " : " and at most ") + text(highSi, unit);
+        return (low == Bound.OPEN ? "greater than " : "at least ")
+                + text(lowSi, unit)
+                + (high == Bound.OPEN ? " and less than " : " and at most ")
+                + text(highSi, unit);
     }
 
     private static String text(double si, Unit unit) {
-        return unit.kind() == Kind.NUMBER ? Quantity.of(si, Unit.NONE).toText() : Quantity.of(si, unit).valueText();
+        return unit.kind() == Kind.NUMBER
+                ? Quantity.of(si, Unit.NONE).toText()
+                : Quantity.of(si, unit).valueText();
     }
 }

@@ -166,7 +166,8 @@ public sealed interface Shape {
 
         /// Adds what a problem with this key says to try, and its own code.
         ///
-        /// @param ownHint as it follows "Try ", without a full stop: `the value engraved on the lens, such as 50 mm`
+        /// @param ownHint as it follows "Try ", without a full stop: `the value engraved on the lens, such as
+        /// 50 mm`
         /// @param ownCode the code of problems with its range: `P-LENS-01`; empty for the common one
         /// @return the key
         public Key hint(String ownHint, String ownCode) {

@@ -6,7 +6,6 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -49,9 +48,14 @@ final class Source {
         String text = chars.flip().toString();
         Source source = new Source(file, text);
         if (result.isError()) {
-            String given = "not UTF-8 at byte " + (input.position() + 1) + " (" + hex(bytes[input.position()] & 0xff, 2) + ")";
+            String given =
+                    "not UTF-8 at byte " + (input.position() + 1) + " (" + hex(bytes[input.position()] & 0xff, 2) + ")";
             problems.add(new Problem(
-                    source.place(text.length(), text.length()), "", "P-TEXT-02", given, "UTF-8",
+                    source.place(text.length(), text.length()),
+                    "",
+                    "P-TEXT-02",
+                    given,
+                    "UTF-8",
                     "Save the file as UTF-8 and read it again."));
         }
         return source;
@@ -135,11 +139,19 @@ final class Source {
             char c = text.charAt(i);
             if (isOdd(c)) {
                 problems.add(new Problem(
-                        place(i, i + 1), "", "P-TEXT-03", "written with the character U+" + hex(c, 4) + " here",
-                        "text without control characters", "Delete that character: many editors do not show it."));
+                        place(i, i + 1),
+                        "",
+                        "P-TEXT-03",
+                        "written with the character U+" + hex(c, 4) + " here",
+                        "text without control characters",
+                        "Delete that character: many editors do not show it."));
             } else if (c == '\t' && indenting && !flow && !isBlank(i)) {
                 problems.add(new Problem(
-                        place(i, i + 1), "", "P-TEXT-04", "indented with a tab here", "indented with spaces",
+                        place(i, i + 1),
+                        "",
+                        "P-TEXT-04",
+                        "indented with a tab here",
+                        "indented with spaces",
                         "Put two spaces for each level."));
                 indenting = false;
             }
@@ -177,7 +189,8 @@ final class Source {
         return false;
     }
 
-    /// Gives the text for the parser: without byte order mark, and with spaces for tabs that stand between JSON's tokens.
+    /// Gives the text for the parser: without byte order mark, and with spaces for tabs that stand between JSON's
+    /// tokens.
     String forParser() {
         if (text.indexOf('\t') < 0) {
             return text.substring(first);

@@ -11,22 +11,25 @@ import org.snakeyaml.engine.v2.tokens.Token;
 
 /// Rewrites the white space of a text and nothing else.
 ///
-/// Each level of nesting is indented by two spaces, lists under a key too. Inside brackets there is a space behind commas
-/// and colons and none elsewhere. Spaces at the ends of lines go, of several blank lines one stays, blank lines at the
-/// start and end go, and the text ends with one line end. Line breaks stay where they are, so do the spaces before a
-/// comment that follows something on its line, and values that neighbouring lines have lined up in one column.
+/// Each level of nesting is indented by two spaces, lists under a key too. Inside brackets there is a space behind
+/// commas and colons and none elsewhere. Spaces at the ends of lines go, of several blank lines one stays, blank lines
+/// at the start and end go, and the text ends with one line end. Line breaks stay where they are, so do the spaces
+/// before a comment that follows something on its line, and values that neighbouring lines have lined up in one column.
 public final class Tidy {
     private Tidy() {}
 
-    /// Rewrites the white space. The new text is read again before it is given back: its tokens, comments and tree must be
-    /// those of the old one. Tidying twice gives the same as tidying once.
+    /// Rewrites the white space. The new text is read again before it is given back: its tokens, comments and tree must
+    /// be those of the old one. Tidying twice gives the same as tidying once.
     ///
     /// @param text the whole text, YAML or JSON
-    /// @return the tidy text; the text as it is where [Document#read] finds problems in it, or where we cannot prove that
+    /// @return the tidy text; the text as it is where [Document#read] finds problems in it, or where we cannot
+    /// prove that
     ///     nothing but white space would change
     public static String rewrite(String text) {
         Document before = read(text);
-        if (!before.problems().isEmpty() || before.findRoot().isEmpty() || !before.text().equals(text)) {
+        if (!before.problems().isEmpty()
+                || before.findRoot().isEmpty()
+                || !before.text().equals(text)) {
             return text;
         }
         Node root = before.findRoot().get();
@@ -100,8 +103,8 @@ public final class Tidy {
         return comments;
     }
 
-    /// Lists the parser's own tokens, without those that stand for the indentation itself: an indented list has one where
-    /// the same list in its key's column has none. The trees say that the nesting is the same.
+    /// Lists the parser's own tokens, without those that stand for the indentation itself: an indented list has one
+    /// where the same list in its key's column has none. The trees say that the nesting is the same.
     private static List<String> tokens(String text) {
         LoadSettings settings = DocumentReader.settings();
         List<String> tokens = new ArrayList<>();

@@ -11,8 +11,8 @@ import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Ratio;
 
-/// Reads a checked map into records, without any further handling of what may be wrong: where the check has passed, every
-/// `getX`-like method here finds what it looks for, and a missing optional key is what `find` is for.
+/// Reads a checked map into records, without any further handling of what may be wrong: where the check has passed,
+/// every `getX`-like method here finds what it looks for, and a missing optional key is what `find` is for.
 ///
 /// Every quantity passes a [Lookup] under its path, so that a caller can read the same map again with one value moved.
 public final class Values {
@@ -259,7 +259,8 @@ public final class Values {
         return Ratio.read(text(key)).orElseThrow(() -> unchecked(key, "a ratio"));
     }
 
-    /// Lists the nodes of a key: the items of its list, the one value where it is no list, or nothing where it is missing.
+    /// Lists the nodes of a key: the items of its list, the one value where it is no list, or nothing where it is
+    /// missing.
     ///
     /// @param key the key
     /// @return the nodes
@@ -288,7 +289,8 @@ public final class Values {
     /// @param key the key
     /// @return the quantities
     public List<Quantity> quantities(String key) {
-        return quantities(path(key), list(key), map.find(key).isPresent() && map.find(key).get() instanceof Node.Sequence);
+        return quantities(
+                path(key), list(key), map.find(key).isPresent() && map.find(key).get() instanceof Node.Sequence);
     }
 
     private List<Quantity> quantities(String at, List<Node> nodes, boolean counted) {

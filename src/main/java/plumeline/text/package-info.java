@@ -5,8 +5,8 @@
 /// Schema ([plumeline.text.JsonSchema]) and the documents. [plumeline.text.Values] reads checked trees into records;
 /// [plumeline.text.Edit] replaces spans and touches nothing else.
 ///
-/// Places are character offsets (UTF-16 units of a Java string) into the whole text, a byte order mark included; lines and
-/// columns count from 1. Nothing here throws on bad input, reads a file or knows what a plan is.
+/// Places are character offsets (UTF-16 units of a Java string) into the whole text, a byte order mark included; lines
+/// and columns count from 1. Nothing here throws on bad input, reads a file or knows what a plan is.
 @NullMarked
 package plumeline.text;
 

@@ -4,9 +4,9 @@ import java.util.List;
 
 /// A shot's playback speed over its screen frames, and the real time that has passed at each.
 ///
-/// Real seconds at frame n are the integral of speed over screen time: `∫₀ⁿ speed(x) dx / rate`. Between two keys the speed
-/// runs straight, or as `10u³ − 15u⁴ + 6u⁵` where smooth; before the first and after the last key it stays. Both integrals
-/// are exact.
+/// Real seconds at frame n are the integral of speed over screen time: `∫₀ⁿ speed(x) dx / rate`. Between two keys the
+/// speed runs straight, or as `10u³ − 15u⁴ + 6u⁵` where smooth; before the first and after the last key it stays. Both
+/// integrals are exact.
 ///
 /// **Source:** integral of a rate, own; the smooth step is the minimum-jerk polynomial of T. Flash and N. Hogan, "The
 /// coordination of arm movements", Journal of Neuroscience 5 (1985), 1688–1703, from memory.
@@ -97,11 +97,10 @@ public final class Retime {
     private double partial(Key a, Key b, double to) {
         double length = b.frame() - a.frame();
         double u = (to - a.frame()) / length;
-        double risen =
-                switch (ease) {
-                    case STRAIGHT -> u * u / 2;
-                    case SMOOTH -> u * u * u * u * (2.5 - 3 * u + u * u);
-                };
+        double risen = switch (ease) {
+            case STRAIGHT -> u * u / 2;
+            case SMOOTH -> u * u * u * u * (2.5 - 3 * u + u * u);
+        };
         return length * (a.speed() * u + (b.speed() - a.speed()) * risen);
     }
 }

@@ -1,8 +1,8 @@
 /// Screen time and real time: how far the table has got when a frame is shown.
 ///
-/// Frames are screen time, counted from 0; seconds are real time on the table, from the shot's first frame. One retime map
-/// ([Retime]) couples both; nothing else converts between them. Front class: [Retime]. What is *not* here: which frames a
-/// shot has (`plan`), and how things move in real time (`motion`).
+/// Frames are screen time, counted from 0; seconds are real time on the table, from the shot's first frame. One retime
+/// map ([Retime]) couples both; nothing else converts between them. Front class: [Retime]. What is *not* here: which
+/// frames a shot has (`plan`), and how things move in real time (`motion`).
 @NullMarked
 package plumeline.time;
 

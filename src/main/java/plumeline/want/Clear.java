@@ -19,8 +19,8 @@ import plumeline.stage.TankWalls;
 /// Nothing runs into anything: things, lamps, the camera with its barrel, and the tank's walls keep a stated air gap.
 ///
 /// Margin in mm: the smallest clearance of each named body to every other one, less the gap. The barrel is taken as a
-/// cylinder that ends at the lens point and reaches back along the axis; without one the lens point itself counts. A thing
-/// that hangs in the tank is measured to its walls from inside. One part a named body.
+/// cylinder that ends at the lens point and reaches back along the axis; without one the lens point itself counts. A
+/// thing that hangs in the tank is measured to its walls from inside. One part a named body.
 ///
 /// @param line as written
 /// @param bodies what must be clear
@@ -52,7 +52,9 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
 
     @Override
     public double[] parts(Moments moments) {
-        return Parts.worst(moments.during(line.when()), scene -> partsIn(scene, moments.stage().findTank()));
+        return Parts.worst(
+                moments.during(line.when()),
+                scene -> partsIn(scene, moments.stage().findTank()));
     }
 
     private double[] partsIn(Scene scene, Optional<TankWalls> tank) {
@@ -60,13 +62,12 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
         List<Body> others = new ArrayList<>(scene.things());
         others.addAll(scene.lamps());
         for (int i = 0; i < parts.length; i++) {
-            double metres =
-                    switch (bodies.get(i)) {
-                        case Named.Thing(int index) -> bodyClearance(scene, index, others, tank);
-                        case Named.Lamp(int index) ->
-                            bodyClearance(scene, scene.things().size() + index, others, tank);
-                        case Named.Camera() -> cameraClearance(scene, others, tank);
-                    };
+            double metres = switch (bodies.get(i)) {
+                case Named.Thing(int index) -> bodyClearance(scene, index, others, tank);
+                case Named.Lamp(int index) ->
+                    bodyClearance(scene, scene.things().size() + index, others, tank);
+                case Named.Camera() -> cameraClearance(scene, others, tank);
+            };
             parts[i] = Math.min(FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres));
         }
         return parts;
@@ -139,7 +140,9 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
     private static Body block(Bounds bounds) {
         Vec size = bounds.high().minus(bounds.low());
         Vec base = new Vec(
-                bounds.low().x() + size.x() / 2, bounds.low().y() + size.y() / 2, bounds.low().z());
+                bounds.low().x() + size.x() / 2,
+                bounds.low().y() + size.y() / 2,
+                bounds.low().z());
         return new Body(new Solid.Box(size.x(), size.y(), size.z()), new Pose(base, 0, 0));
     }
 

@@ -12,9 +12,9 @@ import plumeline.stage.Scene;
 
 /// Things fill a share of the picture's height or width.
 ///
-/// At the thing's middle plane the share is `size · v / depth / picture`, v being the lens's image distance for the shot's
-/// focus and depth the middle's along the axis, as seen through a tank's wall; or the drawn outline's share where asked.
-/// Margin in % of the picture: the tolerance less the distance from the share wanted.
+/// At the thing's middle plane the share is `size · v / depth / picture`, v being the lens's image distance for the
+/// shot's focus and depth the middle's along the axis, as seen through a tank's wall; or the drawn outline's share
+/// where asked. Margin in % of the picture: the tolerance less the distance from the share wanted.
 ///
 /// @param line as written
 /// @param things indices of the things

@@ -12,8 +12,8 @@ import plumeline.stage.Stage;
 
 /// Things are hidden behind others, seen from the lens point.
 ///
-/// Margin in mm at the depth of the hidden thing's axis: the smallest distance from its outline to the edge of the union of
-/// what hides it; outside, minus the largest protrusion. One part a side of each hidden thing.
+/// Margin in mm at the depth of the hidden thing's axis: the smallest distance from its outline to the edge of the
+/// union of what hides it; outside, minus the largest protrusion. One part a side of each hidden thing.
 ///
 /// @param line as written
 /// @param things indices of the hidden things

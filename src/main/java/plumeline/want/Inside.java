@@ -46,8 +46,7 @@ record Inside(WantLine line, List<Delivery> deliveries, List<Integer> things) im
             Extent extent = Sight.extent(scene.projection(), body);
             for (int d = 0; d < deliveries.size(); d++) {
                 Delivery delivery = deliveries.get(d);
-                Frame frame = Frame.of(
-                                picture, delivery, moments.stage().shot().cropOrDefault(delivery.name()))
+                Frame frame = Frame.of(picture, delivery, moments.stage().shot().cropOrDefault(delivery.name()))
                         .within(delivery.keepOut());
                 lower(parts, 4 * d, extent.left() / picture.widthTangent() - frame.left());
                 lower(parts, 4 * d + 1, frame.right() - extent.right() / picture.widthTangent());

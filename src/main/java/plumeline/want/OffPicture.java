@@ -11,7 +11,8 @@ import plumeline.stage.Scene;
 /// Things or lamps stay out of the picture.
 ///
 /// Margin in % of the picture's width or height: how far the outline is beyond the side that it clears best; one part a
-/// thing. What is wholly behind the lens is out of the picture by far; what reaches from before it to behind counts as in it.
+/// thing. What is wholly behind the lens is out of the picture by far; what reaches from before it to behind counts as
+/// in it.
 ///
 /// @param line as written
 /// @param things indices of things
@@ -52,8 +53,8 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
         }
         Extent extent = Sight.extent(scene.projection(), body);
         Picture picture = scene.picture();
-        double aside = Math.max(
-                extent.left() / picture.widthTangent() - 0.5, -0.5 - extent.right() / picture.widthTangent());
+        double aside =
+                Math.max(extent.left() / picture.widthTangent() - 0.5, -0.5 - extent.right() / picture.widthTangent());
         double up = Math.max(
                 extent.bottom() / picture.heightTangent() - 0.5, -0.5 - extent.top() / picture.heightTangent());
         return Parts.PERCENT * Math.max(aside, up);

@@ -12,7 +12,8 @@ final class Parts {
     static final double PERCENT = 100;
     static final double MILLIMETRES = 1000;
 
-    /// The margin, in any unit, of a thing that isn't wholly in front of the lens: fails by far, less so the nearer it is.
+    /// The margin, in any unit, of a thing that isn't wholly in front of the lens: fails by far, less so the nearer it
+    /// is.
     private static final double BEHIND = -1000;
 
     private Parts() {}
@@ -29,7 +30,8 @@ final class Parts {
         return worst;
     }
 
-    /// How far a body is in front of the lens: above 0 wholly. A body whose whole sphere is in front needs no closer look.
+    /// How far a body is in front of the lens: above 0 wholly. A body whose whole sphere is in front needs no closer
+    /// look.
     static double inFrontMetres(Scene scene, Body body) {
         double sphere = Math.hypot(body.solid().reachMetres(), body.solid().heightMetres() / 2);
         double least = scene.aim().depthMetres(body.middle()) - sphere;

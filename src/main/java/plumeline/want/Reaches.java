@@ -11,15 +11,16 @@ import plumeline.stage.Scene;
 
 /// The kit can do what the shot asks: the lens focuses that near, has that aperture, the body has that rate.
 ///
-/// Margin in mm from the focus to the lens's nearest one, both from the sensor mark, which lies `sensor_behind` the lens
-/// point, f·(1 + m) where not given. An f-number or a rate that the kit lacks fails whatever the margin.
+/// Margin in mm from the focus to the lens's nearest one, both from the sensor mark, which lies `sensor_behind` the
+/// lens point, f·(1 + m) where not given. An f-number or a rate that the kit lacks fails whatever the margin.
 ///
 /// @param line as written
 /// @param camera the shot's camera
 record Reaches(WantLine line, Camera camera) implements Want {
     private static final double SAME_RATE = 1e-6;
 
-    /// An engraved f-number is a rounded one; this much beyond the lens's range still counts as its end. Common practice.
+    /// An engraved f-number is a rounded one; this much beyond the lens's range still counts as its end. Common
+    /// practice.
     private static final double SAME_F_NUMBER = 0.005;
 
     @Override
@@ -31,12 +32,16 @@ record Reaches(WantLine line, Camera camera) implements Want {
     public double[] parts(Moments moments) {
         Scene scene = moments.at(0);
         Kit.Lens lens = camera.lens();
-        double aperture = lens.fNumbers().map(n -> apertureMargin(n, scene.picture().fNumber())).orElse(1000.0);
+        double aperture = lens.fNumbers()
+                .map(n -> apertureMargin(n, scene.picture().fNumber()))
+                .orElse(1000.0);
         if (lens.nearest().isEmpty()) {
             return new double[] {1000, aperture};
         }
         double fromSensor = scene.picture().focusMetres() + sensorBehindMetres(scene.picture());
-        return new double[] {Parts.MILLIMETRES * (fromSensor - lens.nearest().get().si()), aperture};
+        return new double[] {
+            Parts.MILLIMETRES * (fromSensor - lens.nearest().get().si()), aperture
+        };
     }
 
     private double sensorBehindMetres(Picture picture) {
@@ -67,7 +72,8 @@ record Reaches(WantLine line, Camera camera) implements Want {
                     .map(mode -> mode.rate().toText())
                     .reduce((a, b) -> a + ", " + b)
                     .orElse("");
-            return Optional.of(camera.body().name() + " has no mode of " + rate.get().toText() + "; it has " + modes + ".");
+            return Optional.of(
+                    camera.body().name() + " has no mode of " + rate.get().toText() + "; it has " + modes + ".");
         }
         return Optional.empty();
     }
@@ -78,8 +84,6 @@ record Reaches(WantLine line, Camera camera) implements Want {
     }
 
     private static String plain(double number) {
-        return number == Math.rint(number)
-                ? String.valueOf((long) number)
-                : String.format(Locale.ROOT, "%.1f", number);
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.format(Locale.ROOT, "%.1f", number);
     }
 }

@@ -8,8 +8,8 @@ import plumeline.geom.Projection;
 import plumeline.geom.Sides;
 import plumeline.geom.Sight;
 
-/// Remembers how far bodies are hidden, for a search that moves one mark at a time: most of what it asks for it has asked for
-/// just before. Answers are those of [Sight#hidden], bit for bit. For one thread.
+/// Remembers how far bodies are hidden, for a search that moves one mark at a time: most of what it asks for it has
+/// asked for just before. Answers are those of [Sight#hidden], bit for bit. For one thread.
 public final class Recall {
     private static final int MOST = 4096;
 

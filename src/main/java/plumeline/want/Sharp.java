@@ -14,8 +14,8 @@ import plumeline.stage.Scene;
 
 /// Things are sharp, from their nearest surface point to their outline (or at their axis only).
 ///
-/// Depths count along the optical axis. Margin in mm to the nearer limit, as true places: seen through a tank's wall a depth
-/// and the limit are compared as they are seen, and the difference is stretched back by the local scale.
+/// Depths count along the optical axis. Margin in mm to the nearer limit, as true places: seen through a tank's wall a
+/// depth and the limit are compared as they are seen, and the difference is stretched back by the local scale.
 ///
 /// @param line as written
 /// @param things indices of the things

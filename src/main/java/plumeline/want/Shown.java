@@ -11,8 +11,8 @@ import plumeline.stage.Scene;
 
 /// Things show side by side with clear space between neighbours.
 ///
-/// Margin in % of the picture's width as the camera is held: the horizontal clear space between neighbours' outlines less
-/// the gap wanted. One part a pair of neighbours, from left to right. Whether they are in the picture is `inside`.
+/// Margin in % of the picture's width as the camera is held: the horizontal clear space between neighbours' outlines
+/// less the gap wanted. One part a pair of neighbours, from left to right. Whether they are in the picture is `inside`.
 ///
 /// @param line as written
 /// @param things indices of the things

@@ -101,8 +101,7 @@ public final class Wants {
                 .flatMap(named -> plan.findDelivery(named.name()).stream())
                 .toList();
         List<Named> of = line.written().listNames("of");
-        List<Integer> things =
-                of.isEmpty() || isAll(of) ? allThings(stage) : things(of, stage);
+        List<Integer> things = of.isEmpty() || isAll(of) ? allThings(stage) : things(of, stage);
         return new Inside(line, deliveries, things);
     }
 
@@ -113,8 +112,7 @@ public final class Wants {
         if (share.isEmpty()) {
             return new NotComputed(line, other + " has no " + thing + " to compare with.");
         }
-        return new SameSize(
-                line, stage.thingIndex(thing), share.get(), si(line.written(), "within", SAME_SIZE_WITHIN));
+        return new SameSize(line, stage.thingIndex(thing), share.get(), si(line.written(), "within", SAME_SIZE_WITHIN));
     }
 
     private static double si(Written keys, String path, double otherwise) {

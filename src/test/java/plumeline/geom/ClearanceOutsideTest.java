@@ -46,8 +46,10 @@ final class ClearanceOutsideTest {
     void betweenCylinders_isTheirAxesLessTheirRadii() {
         Solid can = Solid.cylinder(0.042, 0.118);
         Body here = new Body(can, Pose.at(0, 0));
-        assertThat(Clearance.betweenMetres(here, new Body(can, Pose.at(0.06, 0.08)))).isEqualTo(0.058, within(1e-9));
-        assertThat(Clearance.betweenMetres(here, new Body(can, Pose.at(0.03, 0)))).isEqualTo(-0.012, within(1e-6));
+        assertThat(Clearance.betweenMetres(here, new Body(can, Pose.at(0.06, 0.08))))
+                .isEqualTo(0.058, within(1e-9));
+        assertThat(Clearance.betweenMetres(here, new Body(can, Pose.at(0.03, 0))))
+                .isEqualTo(-0.012, within(1e-6));
     }
 
     private static Body box(Random random, double away) {
@@ -60,7 +62,8 @@ final class ClearanceOutsideTest {
         Coordinate[] ring = new Coordinate[5];
         double[][] corners = {{-1, -1}, {1, -1}, {1, 1}, {-1, 1}, {-1, -1}};
         for (int i = 0; i < 5; i++) {
-            Vec place = body.place(new Vec(corners[i][0] * box.widthMetres() / 2, corners[i][1] * box.depthMetres() / 2, 0));
+            Vec place = body.place(
+                    new Vec(corners[i][0] * box.widthMetres() / 2, corners[i][1] * box.depthMetres() / 2, 0));
             ring[i] = new Coordinate(place.x(), place.y());
         }
         return new GeometryFactory().createPolygon(ring);

@@ -20,7 +20,8 @@ final class SightOutsideTest {
 
     @Test
     @Outside(
-            source = "tangents from an external point to a circle, school geometry: sin a = r / d (from memory of Euclid III.17)",
+            source = "tangents from an external point to a circle, school geometry: sin a = r / d (from memory"
+                    + " of Euclid III.17)",
             place = "half-width seen of a 66 mm can at 961 mm",
             kind = "textbook formula",
             printedDigits = 4)
@@ -40,7 +41,9 @@ final class SightOutsideTest {
         for (int i = 0; i < paper.length; i++) {
             double depth = 0.7 + 0.1 * i;
             Sides sides = Sight.hidden(
-                    level(0, -0.6, 0.059), new Body(CAN, Pose.at(0, depth - 0.6)), List.of(new Body(CAN, Pose.at(0, 0))));
+                    level(0, -0.6, 0.059),
+                    new Body(CAN, Pose.at(0, depth - 0.6)),
+                    List.of(new Body(CAN, Pose.at(0, 0))));
             assertThat(sides.least() * depth).isEqualTo(paper[i], within(0.02 * paper[i]));
         }
     }
@@ -55,8 +58,10 @@ final class SightOutsideTest {
         for (int i = 1; i <= 3; i++) {
             Body hidden = new Body(RC, Pose.at(0, 0.2 * i));
             List<Body> front = List.of(new Body(RC, Pose.at(0, 0)));
-            assertThat(Sight.hidden(level(0.0329, -0.96, 0.061), hidden, front).least()).isPositive();
-            assertThat(Sight.hidden(level(0.0331, -0.96, 0.061), hidden, front).least()).isNegative();
+            assertThat(Sight.hidden(level(0.0329, -0.96, 0.061), hidden, front).least())
+                    .isPositive();
+            assertThat(Sight.hidden(level(0.0331, -0.96, 0.061), hidden, front).least())
+                    .isNegative();
         }
     }
 

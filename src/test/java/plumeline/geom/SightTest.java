@@ -61,7 +61,8 @@ final class SightTest {
             for (double moved : new double[] {0.02099, 0.02101}) {
                 Pinhole lens = level(moved, -0.6, 0.059);
                 Body front = at(CAN, 0, 0);
-                double least = Sight.hidden(lens, at(CAN, 0, spacing), List.of(front)).least();
+                double least =
+                        Sight.hidden(lens, at(CAN, 0, spacing), List.of(front)).least();
                 assertThat(least > 0).isEqualTo(moved < 0.021);
             }
         }
@@ -70,8 +71,12 @@ final class SightTest {
     @Test
     void hidden_lensAboveTheLid_showsFartherLids() {
         Body front = at(CAN, 0, 0);
-        assertThat(Sight.hidden(level(0, -0.6, 0.117), at(CAN, 0, 0.1), List.of(front)).least()).isPositive();
-        assertThat(Sight.hidden(level(0, -0.6, 0.119), at(CAN, 0, 0.1), List.of(front)).above()).isNegative();
+        assertThat(Sight.hidden(level(0, -0.6, 0.117), at(CAN, 0, 0.1), List.of(front))
+                        .least())
+                .isPositive();
+        assertThat(Sight.hidden(level(0, -0.6, 0.119), at(CAN, 0, 0.1), List.of(front))
+                        .above())
+                .isNegative();
     }
 
     @Test
@@ -95,7 +100,10 @@ final class SightTest {
             Body hidden = new Body(
                     random.nextBoolean() ? FLACON : CAN,
                     new Pose(
-                            new Vec(random.nextDouble(-0.02, 0.02), random.nextDouble(0.1, 0.5), random.nextDouble(-0.02, 0.02)),
+                            new Vec(
+                                    random.nextDouble(-0.02, 0.02),
+                                    random.nextDouble(0.1, 0.5),
+                                    random.nextDouble(-0.02, 0.02)),
                             0,
                             random.nextDouble(-0.2, 0.2)));
             List<Body> hiders = new ArrayList<>(List.of(at(FLACON, 0, 0)));
@@ -106,7 +114,9 @@ final class SightTest {
             double margin = Sight.hidden(lens, hidden, hiders).least();
             double dense = dense(lens, hidden, hiders);
             inside += dense > 0 ? 1 : 0;
-            assertThat(margin).as("seed %d case %d", seed, n).isEqualTo(dense, within(3e-6 + (dense > 0 ? 1e-3 * dense : -0.05 * dense)));
+            assertThat(margin)
+                    .as("seed %d case %d", seed, n)
+                    .isEqualTo(dense, within(3e-6 + (dense > 0 ? 1e-3 * dense : -0.05 * dense)));
         }
         assertThat(inside).isGreaterThan(5);
     }
@@ -149,7 +159,8 @@ final class SightTest {
                                     Vec way = place.minus(lens.aim().eye());
                                     double depth = lens.aim().forward().dot(way);
                                     return new Coordinate(
-                                            lens.aim().right().dot(way) / depth, lens.aim().up().dot(way) / depth);
+                                            lens.aim().right().dot(way) / depth,
+                                            lens.aim().up().dot(way) / depth);
                                 })
                                 .toArray(Coordinate[]::new))
                         .convexHull());

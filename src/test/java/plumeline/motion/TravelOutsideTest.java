@@ -22,7 +22,10 @@ final class TravelOutsideTest {
     }
 
     @Test
-    @Outside(source = FLASH_HOGAN, place = "peak speed 1.875 d/T, peak acceleration 10/sqrt(3) d/T2", kind = "closed form")
+    @Outside(
+            source = FLASH_HOGAN,
+            place = "peak speed 1.875 d/T, peak acceleration 10/sqrt(3) d/T2",
+            kind = "closed form")
     void smooth_peaksAtTheKnownSpeedAndAcceleration() {
         double distance = 0.12;
         double time = 3;
@@ -56,7 +59,8 @@ final class TravelOutsideTest {
 
     @Test
     @Outside(
-            source = "brief A, shot A4 and brief B, shot B3: 10 rpm turn 60 deg in 24 frames at 24 fps, 5 rpm 36 deg in 1.2 s",
+            source = "brief A, shot A4 and brief B, shot B3: 10 rpm turn 60 deg in 24 frames at 24 fps, 5 rpm 36"
+                    + " deg in 1.2 s",
             place = "Expected findings",
             kind = "worked example",
             printedDigits = 2)

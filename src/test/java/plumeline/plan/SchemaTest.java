@@ -13,8 +13,8 @@ import plumeline.text.Node;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
-/// Holds the JSON Schema and the reader together on good and bad plans. The schema is read by a validator that shares no
-/// code with us. It can't look names up or compare values; bad plans say at their end what a schema does with them.
+/// Holds the JSON Schema and the reader together on good and bad plans. The schema is read by a validator that shares
+/// no code with us. It can't look names up or compare values; bad plans say at their end what a schema does with them.
 final class SchemaTest {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
@@ -24,7 +24,9 @@ final class SchemaTest {
     }
 
     private static Node tree(String text) {
-        return Document.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml").findRoot().orElseThrow();
+        return Document.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml")
+                .findRoot()
+                .orElseThrow();
     }
 
     /// Converts a tree as an editor's YAML reader does: plain whole and decimal numbers are numbers, all else is text.
@@ -32,7 +34,8 @@ final class SchemaTest {
         return switch (node) {
             case Node.Scalar s -> {
                 boolean plain = !s.quoted();
-                if (plain && s.text().matches("-?(0|[1-9][0-9]{0,14})")) yield JSON.numberNode(Long.parseLong(s.text()));
+                if (plain && s.text().matches("-?(0|[1-9][0-9]{0,14})"))
+                    yield JSON.numberNode(Long.parseLong(s.text()));
                 if (plain && s.text().matches("-?[0-9]+\\.[0-9]+")) yield JSON.numberNode(Double.parseDouble(s.text()));
                 if (plain && s.text().equals("true")) yield JSON.booleanNode(true);
                 if (plain && s.text().isEmpty()) yield JSON.nullNode();
@@ -57,9 +60,13 @@ final class SchemaTest {
         var paths = Texts.list("good");
         assertThat(paths).hasSizeGreaterThanOrEqualTo(12);
         for (var path : paths) {
-            assertThat(schema.validate(json(tree(Texts.text(path))))).as(path.toString()).isEmpty();
+            assertThat(schema.validate(json(tree(Texts.text(path)))))
+                    .as(path.toString())
+                    .isEmpty();
         }
-        assertThat(schema.validate(json(tree(Texts.text(Texts.EXAMPLE))))).as("the example").isEmpty();
+        assertThat(schema.validate(json(tree(Texts.text(Texts.EXAMPLE)))))
+                .as("the example")
+                .isEmpty();
     }
 
     @Test
@@ -71,7 +78,9 @@ final class SchemaTest {
         for (var path : paths) {
             var text = Texts.text(path);
             boolean refuses = text.contains("# A schema refuses it.");
-            assertThat(refuses || text.contains("# A schema passes it.")).as(path.toString()).isTrue();
+            assertThat(refuses || text.contains("# A schema passes it."))
+                    .as(path.toString())
+                    .isTrue();
             var errors = schema.validate(json(tree(text)));
             assertThat(errors.isEmpty()).as(path + " " + errors).isEqualTo(!refuses);
             refused += refuses ? 1 : 0;

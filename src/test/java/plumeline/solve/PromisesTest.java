@@ -46,8 +46,22 @@ final class PromisesTest {
         List<String> held = Solved.trueIds(answer);
         int ends = 0;
         for (MarkAnswer mark : answer.marks()) {
-            ends += checkSide(which, text, held, mark, mark.leeway().minus(), -1, mark.ends().minus());
-            ends += checkSide(which, text, held, mark, mark.leeway().plus(), 1, mark.ends().plus());
+            ends += checkSide(
+                    which,
+                    text,
+                    held,
+                    mark,
+                    mark.leeway().minus(),
+                    -1,
+                    mark.ends().minus());
+            ends += checkSide(
+                    which,
+                    text,
+                    held,
+                    mark,
+                    mark.leeway().plus(),
+                    1,
+                    mark.ends().plus());
         }
         return ends;
     }
@@ -60,8 +74,12 @@ final class PromisesTest {
         String name = which + ", " + mark.mark().path() + (way < 0 ? " minus " : " plus ") + distance;
         double si = Solved.si(mark);
         double beyond = 1.02 * distance + 0.05 * mark.placingErrorSi();
-        assertThat(lost(text, held, mark.mark(), si + way * 0.98 * distance)).as(name + " inside").isEmpty();
-        assertThat(lost(text, held, mark.mark(), si + way * beyond)).as(name + " beyond").contains(ender);
+        assertThat(lost(text, held, mark.mark(), si + way * 0.98 * distance))
+                .as(name + " inside")
+                .isEmpty();
+        assertThat(lost(text, held, mark.mark(), si + way * beyond))
+                .as(name + " beyond")
+                .contains(ender);
         return 1;
     }
 
@@ -89,7 +107,8 @@ final class PromisesTest {
             Plan plan = Solved.plan(text);
             double[] parts = Solved.judged(plan, startValues(plan)).parts(startValues(plan));
             for (Judged.Line line : Solved.judged(plan, startValues(plan)).lines()) {
-                double least = line.parts().mapToDouble(part -> parts[part]).min().orElseThrow();
+                double least =
+                        line.parts().mapToDouble(part -> parts[part]).min().orElseThrow();
                 WantAnswer want = answer.wants().stream()
                         .filter(one -> one.id().equals(line.id()))
                         .findFirst()
@@ -112,7 +131,9 @@ final class PromisesTest {
             Random random = new Random(SEED + i);
             assertThat(answer.together()).as(which).isPositive();
             for (int corner = 0; corner < 150; corner++) {
-                assertThat(leastAtCorner(text, answer, 0.98, random.nextLong())).as(which + " inside").isNotNegative();
+                assertThat(leastAtCorner(text, answer, 0.98, random.nextLong()))
+                        .as(which + " inside")
+                        .isNotNegative();
             }
             assertThat(worstCorner(text, answer, random)).as(which + " beyond").isNegative();
             checked++;
@@ -183,9 +204,11 @@ final class PromisesTest {
         for (int i = 0; i < 3; i++) {
             RandomSet set = RandomSet.of(SEED + 80 + i);
             String text = i == 0 ? set.freed() : set.fixed();
-            String spelt = LENGTH.matcher(text).replaceAll(match -> spelt(Double.parseDouble(match.group(1)), match.start()));
-            spelt = ANGLE.matcher(spelt).replaceAll(match -> String.format(
-                    Locale.ROOT, "%.15f rad", Math.toRadians(Double.parseDouble(match.group(1)))));
+            String spelt =
+                    LENGTH.matcher(text).replaceAll(match -> spelt(Double.parseDouble(match.group(1)), match.start()));
+            spelt = ANGLE.matcher(spelt)
+                    .replaceAll(match -> String.format(
+                            Locale.ROOT, "%.15f rad", Math.toRadians(Double.parseDouble(match.group(1)))));
             assertThat(spelt).isNotEqualTo(text);
             ShotAnswer here = Solved.shot(text);
             ShotAnswer there = Solved.shot(spelt);
@@ -223,9 +246,10 @@ final class PromisesTest {
             double[] spacing = {60 + random.nextInt(200), 300 + random.nextInt(200), 600 + random.nextInt(300)};
             for (double[] side : new double[][] {{20.99, 1}, {21.01, -1}}) {
                 ShotAnswer answer = Solved.shot(file(side[0], spacing));
-                assertThat(answer.wants()).allSatisfy(want -> assertThat(Solved.margin(want) * side[1])
-                        .as("seed " + SEED + " " + Arrays.toString(spacing))
-                        .isPositive());
+                assertThat(answer.wants())
+                        .allSatisfy(want -> assertThat(Solved.margin(want) * side[1])
+                                .as("seed " + SEED + " " + Arrays.toString(spacing))
+                                .isPositive());
             }
         }
     }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 
-/// A random shot with everything fixed but what is asked to be free, written as a plan; it can be written turned and shifted
-/// as a whole.
+/// A random shot with everything fixed but what is asked to be free, written as a plan; it can be written turned and
+/// shifted as a whole.
 ///
 /// @param seed what it was made from
 /// @param camera x, y, z of the lens point, millimetres
@@ -64,8 +64,7 @@ record RandomSet(
         double distance = whole(random, 560, 900);
         double slide = random.nextInt(3) == 0 ? 0 : (random.nextBoolean() ? 1 : -1) * whole(random, 350, 600);
         List<Double> camera = List.of(whole(random, -2, 2), -distance, whole(random, 45, 75));
-        return new RandomSet(
-                seed, camera, things, places, turns, slide, wants(random, things, distance, slide != 0));
+        return new RandomSet(seed, camera, things, places, turns, slide, wants(random, things, distance, slide != 0));
     }
 
     private static List<String> wants(Random random, List<String> things, double distance, boolean slides) {
@@ -79,7 +78,10 @@ record RandomSet(
         double share = 100 * height / distance / 20.25 / (1 / 50.0 - 1 / distance);
         double off = 1 + 0.03 * random.nextGaussian();
         wants.add(String.format(
-                Locale.ROOT, "{fills: t0, height: %.3f %%, within: %d %%, when: start}", share * off, 6 + random.nextInt(6)));
+                Locale.ROOT,
+                "{fills: t0, height: %.3f %%, within: %d %%, when: start}",
+                share * off,
+                6 + random.nextInt(6)));
         if (random.nextBoolean()) {
             wants.add("{inside: wide, when: " + (random.nextBoolean() ? "start" : "whole") + "}");
         }
@@ -121,9 +123,15 @@ record RandomSet(
         lines.add("camera: {body: main, lens: fifty, at: [" + aside + ", " + height + "], aim: t0, f_number: 16}");
         lines.add("place:");
         for (int i = 0; i < things.size(); i++) {
-            String at = freed && i > 0 ? "free, free" : moved.at(places.get(i).get(0), places.get(i).get(1));
+            String at = freed && i > 0
+                    ? "free, free"
+                    : moved.at(places.get(i).get(0), places.get(i).get(1));
             lines.add(String.format(
-                    Locale.ROOT, "  t%d: {thing: %s, at: [%s], turn: %.9f deg}", i, things.get(i), at,
+                    Locale.ROOT,
+                    "  t%d: {thing: %s, at: [%s], turn: %.9f deg}",
+                    i,
+                    things.get(i),
+                    at,
                     turns.get(i) + moved.degrees()));
         }
         if (slide != 0) {

@@ -69,8 +69,10 @@ final class Solved {
 
     static Plan plan(String text) {
         var reading = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml");
-        return reading.plan().orElseThrow(() -> new AssertionError(
-                reading.problems().stream().map(Problem::toText).collect(Collectors.joining("\n")) + "\n" + text));
+        return reading.plan()
+                .orElseThrow(() -> new AssertionError(
+                        reading.problems().stream().map(Problem::toText).collect(Collectors.joining("\n")) + "\n"
+                                + text));
     }
 
     static FilmAnswer film(String text) {
@@ -96,7 +98,8 @@ final class Solved {
     static double si(MarkAnswer mark) {
         return switch (mark.setting()) {
             case MarkAnswer.Setting.At at -> at.si();
-            case MarkAnswer.Setting.Open() -> throw new AssertionError(mark.mark().path() + " is open");
+            case MarkAnswer.Setting.Open() ->
+                throw new AssertionError(mark.mark().path() + " is open");
         };
     }
 
@@ -121,7 +124,10 @@ final class Solved {
     }
 
     static List<String> trueIds(ShotAnswer answer) {
-        return answer.wants().stream().filter(Solved::isTrue).map(WantAnswer::id).toList();
+        return answer.wants().stream()
+                .filter(Solved::isTrue)
+                .map(WantAnswer::id)
+                .toList();
     }
 
     static List<String> failingIds(ShotAnswer answer) {
@@ -137,7 +143,8 @@ final class Solved {
         for (ShotAnswer shot : film.shots()) {
             for (MarkAnswer mark : shot.marks()) {
                 if (mark.mark().isFree() && mark.setting() instanceof MarkAnswer.Setting.At at) {
-                    solved.computeIfAbsent(shot.shot(), _ -> new HashMap<>()).put(mark.mark().path(), at.si());
+                    solved.computeIfAbsent(shot.shot(), _ -> new HashMap<>())
+                            .put(mark.mark().path(), at.si());
                 }
             }
         }
@@ -154,7 +161,8 @@ final class Solved {
         for (Mark mark : fromTheEnd) {
             if (si.containsKey(mark.path())) {
                 String old = text.substring(mark.place().start(), mark.place().end());
-                String value = old.startsWith("[") ? way(shot, mark, si.get(mark.path())) : written(mark, si.get(mark.path()));
+                String value =
+                        old.startsWith("[") ? way(shot, mark, si.get(mark.path())) : written(mark, si.get(mark.path()));
                 changed.replace(mark.place().start(), mark.place().end(), value);
             }
         }
@@ -163,7 +171,8 @@ final class Solved {
 
     private static String way(Shot shot, Mark mark, double si) {
         for (Move move : shot.moves()) {
-            if (move.travel().orElse(null) instanceof Move.Travel.Along along && along.mark().equals(mark)) {
+            if (move.travel().orElse(null) instanceof Move.Travel.Along along
+                    && along.mark().equals(mark)) {
                 return along.direction().stream()
                         .map(share -> written(mark, share * si))
                         .collect(Collectors.joining(", ", "[", "]"));
@@ -197,7 +206,8 @@ final class Solved {
     static Stream<String> sentences(ShotAnswer answer) {
         return answer.wants().stream()
                 .flatMap(want -> Stream.of(
-                        Stream.of(want.id() + " " + want.want() + " " + want.verdict().word() + " " + want.margin()),
+                        Stream.of(want.id() + " " + want.want() + " "
+                                + want.verdict().word() + " " + want.margin()),
                         want.because().stream(),
                         want.attempts().stream().map(text -> "try " + text)))
                 .flatMap(some -> some);

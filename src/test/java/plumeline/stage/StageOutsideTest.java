@@ -8,8 +8,9 @@ import plumeline.tidy.Outside;
 
 /// A posed shot against figures that aren't ours.
 final class StageOutsideTest {
-    private static final String FILE = "place: {a: {thing: flacon, at: [0 mm, 0 mm]}, b: {thing: flacon, at: [0 mm, 100 mm]},"
-            + " c: {thing: flacon, at: [0 mm, 200 mm]}, d: {thing: flacon, at: [0 mm, 300 mm]}}";
+    private static final String FILE =
+            "place: {a: {thing: flacon, at: [0 mm, 0 mm]}, b: {thing: flacon, at: [0 mm, 100 mm]},"
+                    + " c: {thing: flacon, at: [0 mm, 200 mm]}, d: {thing: flacon, at: [0 mm, 300 mm]}}";
 
     @Test
     @Outside(
@@ -31,7 +32,8 @@ final class StageOutsideTest {
         double left = Math.atan2(600, 900) - Math.asin(21 / Math.hypot(600, 900));
         double right = Math.atan2(600, 600) + Math.asin(21 / Math.hypot(600, 600));
         assertThat(end.aim().turnRadians()).isEqualTo((left + right) / 2, within(1e-9));
-        // The brief's heights at the end are with the focus pulled to 946 mm along the axis; a plan keeps the start's focus
+        // The brief's heights at the end are with the focus pulled to 946 mm along the axis; a plan keeps the start's
+        // focus
         // for the whole shot, so the same depths are read here on that other scale.
         double[] expected = {36, 33, 31, 29};
         double image = 50 * 946 / 896.0;

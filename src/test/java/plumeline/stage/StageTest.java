@@ -87,8 +87,10 @@ final class StageTest {
     void focus_onAnotherThingOrAtADistance_isThat() {
         String place = "place: {hero: {thing: tin, at: [0 mm, 0 mm]}, back: {thing: tin, at: [80 mm, 150 mm]}}";
         String camera = "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 48 mm], aim: hero, focus: ";
-        assertThat(Staged.start(camera + "back}", place).picture().focusMetres()).isEqualTo(0.75, within(1e-12));
-        assertThat(Staged.start(camera + "820 mm}", place).picture().focusMetres()).isEqualTo(0.82, within(1e-12));
+        assertThat(Staged.start(camera + "back}", place).picture().focusMetres())
+                .isEqualTo(0.75, within(1e-12));
+        assertThat(Staged.start(camera + "820 mm}", place).picture().focusMetres())
+                .isEqualTo(0.82, within(1e-12));
     }
 
     @Test
@@ -246,7 +248,8 @@ final class StageTest {
 
     @Test
     void tank_wallsAndWaterStandOnItsOuterBase() {
-        TankWalls walls = Staged.stage(Staged.CAMERA, Staged.HERO, "tank: {tank: glass, at: [10 mm, 30 mm], water: 260 mm}")
+        TankWalls walls = Staged.stage(
+                        Staged.CAMERA, Staged.HERO, "tank: {tank: glass, at: [10 mm, 30 mm], water: 260 mm}")
                 .findTank()
                 .orElseThrow();
         checkVec(walls.inside().low(), -0.215, -0.12, 0.008);
@@ -258,15 +261,18 @@ final class StageTest {
     @Test
     void frames_areTheLongestUseInTheCut() {
         String cut = "\ncut: [{shot: one, frames: 36}, {shot: one, frames: 60}]";
-        assertThat(Staged.stage(Staged.CAMERA, Staged.HERO, "frames: 300" + cut).frames()).isEqualTo(60);
+        assertThat(Staged.stage(Staged.CAMERA, Staged.HERO, "frames: 300" + cut).frames())
+                .isEqualTo(60);
     }
 
     @Test
     void frames_outsideTheCut_areItsOwnElseItsMovesElseOne() {
         String move = "moves: {slide: {machine: slider, by: [100 mm, 0 mm], in: 2 s, start: 0.5 s}}";
-        assertThat(Staged.stage(Staged.CAMERA, Staged.HERO, move, "frames: 30").frames()).isEqualTo(30);
+        assertThat(Staged.stage(Staged.CAMERA, Staged.HERO, move, "frames: 30").frames())
+                .isEqualTo(30);
         assertThat(Staged.stage(Staged.CAMERA, Staged.HERO, move).frames()).isEqualTo(60);
-        assertThat(Staged.stage(Staged.CAMERA, Staged.HERO, move, "speed: 50 %").frames()).isEqualTo(120);
+        assertThat(Staged.stage(Staged.CAMERA, Staged.HERO, move, "speed: 50 %").frames())
+                .isEqualTo(120);
         assertThat(Staged.stage(Staged.CAMERA, Staged.HERO).frames()).isEqualTo(1);
     }
 
@@ -274,7 +280,11 @@ final class StageTest {
     void when_inSeconds_isRealTime() {
         Stage stage = Staged.stage(Staged.CAMERA, Staged.HERO, "speed: 20 %", "frames: 120");
         var plan = Staged.plan(
-                Staged.CAMERA, Staged.HERO, "speed: 20 %", "frames: 120", "wants: [{fills: hero, height: 50 %, when: 0.6 s}]");
+                Staged.CAMERA,
+                Staged.HERO,
+                "speed: 20 %",
+                "frames: 120",
+                "wants: [{fills: hero, height: 50 %, when: 0.6 s}]");
         assertThat(stage.frameOf(Staged.shot(plan).wants().getFirst().when())).isEqualTo(72, within(1e-6));
     }
 
@@ -303,8 +313,7 @@ final class StageTest {
     }
 
     private static Vec forward(String aim) {
-        return Staged.start(
-                        "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 48 mm], " + aim + "}", Staged.HERO)
+        return Staged.start("camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 48 mm], " + aim + "}", Staged.HERO)
                 .aim()
                 .forward();
     }

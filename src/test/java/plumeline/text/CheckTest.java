@@ -19,7 +19,9 @@ final class CheckTest {
             Key.optional("kind", "what it is", new Shape.Choice(List.of("spherical", "macro"))));
 
     private static void check(Shape shape, String text, String... said) {
-        assertThat(Texts.said(Check.against(shape, Texts.root(text), ""))).as(text).containsExactly(said);
+        assertThat(Texts.said(Check.against(shape, Texts.root(text), "")))
+                .as(text)
+                .containsExactly(said);
     }
 
     private static void checkValue(Shape shape, String value, String... said) {
@@ -30,34 +32,47 @@ final class CheckTest {
     void houseForm_isAsTheStyleGuideShowsIt() {
         Shape kit = Shape.Keys.of(Key.optional(
                 "kit", "kit", Shape.Keys.of(Key.optional("lenses", "lenses", new Shape.Named("a lens", LENS)))));
-        check(kit, "kit:\n  lenses:\n    fifty: {focal_length: 0 mm}\n",
+        check(
+                kit,
+                "kit:\n  lenses:\n    fifty: {focal_length: 0 mm}\n",
                 "p.yaml:3:27 kit.lenses.fifty.focal_length is 0 mm; must be greater than 0 mm\n"
                         + "  Try the value engraved on the lens, such as 50 mm.   (P-LENS-01, docs/problems.md)");
     }
 
     @Test
     void missingKey_isReportedAtTheKeyAbove() {
-        check(new Shape.Named("a lens", LENS), "fifty: {nearest: 1 m}\n",
+        check(
+                new Shape.Named("a lens", LENS),
+                "fifty: {nearest: 1 m}\n",
                 "p.yaml:1:1 fifty.focal_length is missing; must be a length in mm, cm, m, in, ft, µm or nm\n"
                         + "  Try the value engraved on the lens, such as 50 mm.   (P-KEY-02, docs/problems.md)");
-        check(Shape.Keys.of(Key.required("a", "a", LENGTH)), "{}",
+        check(
+                Shape.Keys.of(Key.required("a", "a", LENGTH)),
+                "{}",
                 "p.yaml:1:1 a is missing; must be a length in mm, cm, m, in, ft, µm or nm\n"
                         + "  Add `a: 66 mm`.   (P-KEY-02, docs/problems.md)");
     }
 
     @Test
     void unknownKey_namesTheNearest() {
-        check(LENS, "{focal_length: 50 mm, neerest: 1 m}",
+        check(
+                LENS,
+                "{focal_length: 50 mm, neerest: 1 m}",
                 "p.yaml:1:23 neerest is not a known key; must be one of focal_length, nearest or kind\n"
                         + "  Try nearest.   (P-KEY-01, docs/problems.md)");
-        check(LENS, "{focal_length: 50 mm, colour: red}",
+        check(
+                LENS,
+                "{focal_length: 50 mm, colour: red}",
                 "p.yaml:1:23 colour is not a known key; must be one of focal_length, nearest or kind\n"
-                        + "  Leave it out, or see `./plumeline schema` for the keys known here.   (P-KEY-01, docs/problems.md)");
+                        + "  Leave it out, or see `./plumeline schema` for the keys known here.   (P-KEY-01,"
+                        + " docs/problems.md)");
     }
 
     @Test
     void misspeltRequiredKey_isOneProblem() {
-        check(LENS, "{focal_lenght: 50 mm}",
+        check(
+                LENS,
+                "{focal_lenght: 50 mm}",
                 "p.yaml:1:2 focal_lenght is not a known key; must be one of focal_length, nearest or kind\n"
                         + "  Try focal_length.   (P-KEY-01, docs/problems.md)");
     }
@@ -76,14 +91,21 @@ final class CheckTest {
                         Key.optional("height", "up", LENGTH),
                         Key.optional("profile", "outline", new Shape.Curve(LENGTH, LENGTH, 2)))
                 .with(new Shape.Rule.ExactlyOne(List.of(List.of("diameter", "height"), List.of("profile"))));
-        check(thing, "{diametre: 4 mm, height: 5 mm}",
+        check(
+                thing,
+                "{diametre: 4 mm, height: 5 mm}",
                 "p.yaml:1:2 diametre is not a known key; must be one of diameter, height or profile\n"
                         + "  Try diameter.   (P-KEY-01, docs/problems.md)");
-        check(thing, "{height: 5 mm}",
+        check(
+                thing,
+                "{height: 5 mm}",
                 "p.yaml:1:1 the text is given height; must be given diameter and height, or profile\n"
                         + "  Keep one of these choices.   (P-KEY-03, docs/problems.md)");
-        check(thing, "{}",
-                "p.yaml:1:1 the text is given none of diameter, height and profile; must be given diameter and height, or"
+        check(
+                thing,
+                "{}",
+                "p.yaml:1:1 the text is given none of diameter, height and profile; must be given diameter and"
+                        + " height, or"
                         + " profile\n  Add diameter and height.   (P-KEY-03, docs/problems.md)");
     }
 
@@ -95,10 +117,14 @@ final class CheckTest {
                         new Shape.Rule.AtMostOne(List.of("a", "b")),
                         new Shape.Rule.AtLeastOne(List.of("a", "b")),
                         new Shape.Rule.Needs("c", "a"));
-        check(shape, "{a: 1 mm, b: 1 mm}",
+        check(
+                shape,
+                "{a: 1 mm, b: 1 mm}",
                 "p.yaml:1:1 the text is given a and b; must be given at most one of a and b\n"
                         + "  Keep one of them.   (P-KEY-03, docs/problems.md)");
-        check(shape, "{c: 1 mm}",
+        check(
+                shape,
+                "{c: 1 mm}",
                 "p.yaml:1:1 the text is given none of a and b; must be given at least one of them\n"
                         + "  Add a.   (P-KEY-03, docs/problems.md)",
                 "p.yaml:1:1 the text is given c without a; must be given both or neither\n"
@@ -108,32 +134,47 @@ final class CheckTest {
 
     @Test
     void bareNumber_isToldItsUnit() {
-        checkValue(LENGTH, "50",
+        checkValue(
+                LENGTH,
+                "50",
                 "p.yaml:1:4 a is a bare number (50); must be a length in mm, cm, m, in, ft, µm or nm\n"
                         + "  Add the unit: try 50 mm.   (P-UNIT-01, docs/problems.md)");
     }
 
     @Test
     void freedom_isForMarksOnly() {
-        checkValue(LENGTH, "free",
+        checkValue(
+                LENGTH,
+                "free",
                 "p.yaml:1:4 a is free; must be a length in mm, cm, m, in, ft, µm or nm (only marks may be free)\n"
                         + "  Try 66 mm.   (P-FREE-01, docs/problems.md)");
         checkValue(MARK, "free");
         checkValue(MARK, "free between 1 mm and 2 in");
-        checkValue(MARK, "free between 2 in and 1 mm",
+        checkValue(
+                MARK,
+                "free between 2 in and 1 mm",
                 "p.yaml:1:4 a is free between 2 in and 1 mm; must be free between a lower and a higher value\n"
                         + "  Try free between 1 mm and 2 in.   (P-UNIT-01, docs/problems.md)");
-        checkValue(MARK, "free betwixt 1 mm and 2 mm",
-                "p.yaml:1:4 a is free betwixt 1 mm and 2 mm; must be a length in mm, cm, m, in, ft, µm or nm, free, or free"
-                        + " between A and B\n  Try free between 66 mm and a greater one.   (P-UNIT-01, docs/problems.md)");
+        checkValue(
+                MARK,
+                "free betwixt 1 mm and 2 mm",
+                "p.yaml:1:4 a is free betwixt 1 mm and 2 mm; must be a length in mm, cm, m, in, ft, µm or nm,"
+                        + " free, or free"
+                        + " between A and B\n  Try free between 66 mm and a greater one.   (P-UNIT-01,"
+                        + " docs/problems.md)");
     }
 
     @Test
     void ranges_areSaidInTheUsersUnit() {
         Shape share = new Shape.Amount(Kind.SHARE, Range.between("0 %", "100 %"), Shape.Mark.FIXED);
         checkValue(share, "100 %");
-        checkValue(share, "101 %", "p.yaml:1:4 a is 101 %; must be from 0 % to 100 %\n  Try 30 %.   (P-RANGE-01, docs/problems.md)");
-        checkValue(new Shape.Amount(Kind.LENGTH, Range.atMost("254 mm"), Shape.Mark.FIXED), "11 in",
+        checkValue(
+                share,
+                "101 %",
+                "p.yaml:1:4 a is 101 %; must be from 0 % to 100 %\n  Try 30 %.   (P-RANGE-01, docs/problems.md)");
+        checkValue(
+                new Shape.Amount(Kind.LENGTH, Range.atMost("254 mm"), Shape.Mark.FIXED),
+                "11 in",
                 "p.yaml:1:4 a is 11 in; must be at most 10 in\n  Try 66 mm.   (P-RANGE-01, docs/problems.md)");
         checkValue(new Shape.Amount(Kind.LENGTH, Range.atMost("254 mm"), Shape.Mark.FIXED), "10 in");
     }
@@ -141,21 +182,35 @@ final class CheckTest {
     @Test
     void wholeNumbersAndWords_areHeldToTheirChoice() {
         checkValue(new Shape.Whole(1, 9), "9");
-        checkValue(new Shape.Whole(1, 9), "10",
+        checkValue(
+                new Shape.Whole(1, 9),
+                "10",
                 "p.yaml:1:4 a is 10; must be a whole number from 1 to 9\n  Try 1.   (P-RANGE-01, docs/problems.md)");
-        checkValue(new Shape.Whole(0, Long.MAX_VALUE), "1.5",
+        checkValue(
+                new Shape.Whole(0, Long.MAX_VALUE),
+                "1.5",
                 "p.yaml:1:4 a is 1.5; must be a whole number, 0 or more\n  Try 1.   (P-FORM-01, docs/problems.md)");
-        checkValue(new Shape.Choice(List.of("level", "upright")), "uprigth",
+        checkValue(
+                new Shape.Choice(List.of("level", "upright")),
+                "uprigth",
                 "p.yaml:1:4 a is uprigth; must be level or upright\n  Try upright.   (P-WORD-01, docs/problems.md)");
-        checkValue(new Shape.YesNo(), "off", "p.yaml:1:4 a is off; must be yes or no\n  Try no.   (P-WORD-01, docs/problems.md)");
+        checkValue(
+                new Shape.YesNo(),
+                "off",
+                "p.yaml:1:4 a is off; must be yes or no\n  Try no.   (P-WORD-01, docs/problems.md)");
     }
 
     @Test
     void ratios_areQuoted() {
         checkValue(new Shape.RatioText(), "\"16:9\"");
-        checkValue(new Shape.RatioText(), "16:9",
-                "p.yaml:1:4 a is 16:9 without quotes; must be in quotes\n  Write \"16:9\".   (P-RATIO-01, docs/problems.md)");
-        checkValue(new Shape.RatioText(), "wide",
+        checkValue(
+                new Shape.RatioText(),
+                "16:9",
+                "p.yaml:1:4 a is 16:9 without quotes; must be in quotes\n  Write \"16:9\".   (P-RATIO-01,"
+                        + " docs/problems.md)");
+        checkValue(
+                new Shape.RatioText(),
+                "wide",
                 "p.yaml:1:4 a is wide; must be a ratio of width to height in quotes\n"
                         + "  Try \"16:9\".   (P-RATIO-01, docs/problems.md)");
     }
@@ -165,27 +220,42 @@ final class CheckTest {
         Shape lens = new Shape.Reference("a lens", Shape.Variants.NONE);
         Shape thing = new Shape.Reference("a thing", Shape.Variants.ALLOWED);
         checkValue(thing, "flacon.rose");
-        checkValue(lens, "fifty.red",
+        checkValue(
+                lens,
+                "fifty.red",
                 "p.yaml:1:4 a is fifty.red; must be the name of a lens\n  Try fifty.   (P-NAME-01, docs/problems.md)");
-        checkValue(lens, "Fifty",
+        checkValue(
+                lens,
+                "Fifty",
                 "p.yaml:1:4 a is Fifty; must be the name of a lens\n"
                         + "  Names are written with a-z, 0-9, _ and - only.   (P-NAME-01, docs/problems.md)");
-        check(new Shape.Named("a lens", LENS), "Big one: {focal_length: 1 m}",
+        check(
+                new Shape.Named("a lens", LENS),
+                "Big one: {focal_length: 1 m}",
                 "p.yaml:1:1 Big one is named \"Big one\"; must be named with a-z, 0-9, _ and - only\n"
                         + "  Try big_one.   (P-NAME-01, docs/problems.md)");
     }
 
     @Test
     void lists_haveTheirLengths() {
-        checkValue(POSITION, "[1 mm]",
+        checkValue(
+                POSITION,
+                "[1 mm]",
                 "p.yaml:1:4 a is a list of 1; must be a list of x and y, and perhaps z\n"
                         + "  Try [66 mm, 66 mm].   (P-LIST-01, docs/problems.md)");
-        checkValue(POSITION, "[1 mm, free, 3]",
+        checkValue(
+                POSITION,
+                "[1 mm, free, 3]",
                 "p.yaml:1:17 a[3] is a bare number (3); must be a length in mm, cm, m, in, ft, µm or nm, or free\n"
                         + "  Add the unit: try 3 mm.   (P-UNIT-01, docs/problems.md)");
-        checkValue(new Shape.Items(LENGTH, 1, 2), "[1 mm, 2 mm, 3 mm]",
-                "p.yaml:1:4 a is a list of 3; must be a list of from 1 to 2\n  Try [66 mm].   (P-LIST-01, docs/problems.md)");
-        checkValue(POSITION, "{x: 1 mm}",
+        checkValue(
+                new Shape.Items(LENGTH, 1, 2),
+                "[1 mm, 2 mm, 3 mm]",
+                "p.yaml:1:4 a is a list of 3; must be a list of from 1 to 2\n  Try [66 mm].   (P-LIST-01,"
+                        + " docs/problems.md)");
+        checkValue(
+                POSITION,
+                "{x: 1 mm}",
                 "p.yaml:1:4 a is a map; must be a list of x and y, and perhaps z\n"
                         + "  Try [66 mm, 66 mm].   (P-FORM-01, docs/problems.md)");
     }
@@ -194,7 +264,9 @@ final class CheckTest {
     void curves_neverGoBack() {
         Shape curve = new Shape.Curve(new Shape.Amount(Kind.TIME, Range.ANY, Shape.Mark.FIXED), LENGTH, 2);
         checkValue(curve, "[[0 s, 1 mm], [1 s, 2 mm], [1 s, 3 mm]]");
-        checkValue(curve, "[[1 s, 1 mm], [500 ms, 2 mm]]",
+        checkValue(
+                curve,
+                "[[1 s, 1 mm], [500 ms, 2 mm]]",
                 "p.yaml:1:18 a[2] is at 500 ms, before the pair above it; must be at 1 s or later\n"
                         + "  Put the pairs in order.   (P-CURVE-01, docs/problems.md)");
     }
@@ -202,13 +274,20 @@ final class CheckTest {
     @Test
     void overrides_followDottedPaths() {
         Shape passes = new Shape.Overrides(Shape.Keys.of(
-                Key.optional("place", "things", new Shape.Named("a thing", Shape.Keys.of(Key.optional("at", "where", POSITION)))),
+                Key.optional(
+                        "place",
+                        "things",
+                        new Shape.Named("a thing", Shape.Keys.of(Key.optional("at", "where", POSITION)))),
                 Key.optional("speed", "speed", LENGTH)));
         check(passes, "{place.hero.at: [1 mm, 2 mm], place.hero.at.x: 3 mm, speed: 1 m}");
-        check(passes, "{place.hero.ta: [1 mm, 2 mm]}",
+        check(
+                passes,
+                "{place.hero.ta: [1 mm, 2 mm]}",
                 "p.yaml:1:2 place.hero.ta is not a known key; must be at\n"
                         + "  Try place.hero.at.   (P-KEY-01, docs/problems.md)");
-        check(passes, "{place.hero.at.x: red}",
+        check(
+                passes,
+                "{place.hero.at.x: red}",
                 "p.yaml:1:19 place.hero.at.x is red; must be a length in mm, cm, m, in, ft, µm or nm, or free\n"
                         + "  Begin with a number: try 66 mm.   (P-UNIT-01, docs/problems.md)");
     }
@@ -218,19 +297,30 @@ final class CheckTest {
         Shape wants = new Shape.OneWord(
                 "a want word",
                 List.of(
-                        Shape.Word.of(Key.required("sharp", "sharp", new Shape.Free(9)), Key.optional("at", "where", LENGTH)),
+                        Shape.Word.of(
+                                Key.required("sharp", "sharp", new Shape.Free(9)), Key.optional("at", "where", LENGTH)),
                         Shape.Word.of(Key.required("shown", "shown", new Shape.Free(9)))),
                 List.of(Key.optional("when", "when", new Shape.Free(9))));
         check(wants, "{sharp: a, at: 1 mm, when: end}");
-        check(wants, "{shown: a, at: 1 mm}",
+        check(
+                wants,
+                "{shown: a, at: 1 mm}",
                 "p.yaml:1:12 at is not a known key; must be one of shown or when\n"
-                        + "  Leave it out, or see `./plumeline schema` for the keys known here.   (P-KEY-01, docs/problems.md)");
-        check(wants, "{when: end}",
+                        + "  Leave it out, or see `./plumeline schema` for the keys known here.   (P-KEY-01,"
+                        + " docs/problems.md)");
+        check(
+                wants,
+                "{when: end}",
                 "p.yaml:1:2 the text is without a want word; must be given one of sharp or shown\n"
                         + "  Try {sharp: some words}.   (P-KEY-04, docs/problems.md)");
-        check(wants, "{shrap: a}",
-                "p.yaml:1:2 shrap is not a known key; must be one of sharp or shown\n  Try sharp.   (P-KEY-01, docs/problems.md)");
-        check(wants, "{sharp: a, shown: b}",
+        check(
+                wants,
+                "{shrap: a}",
+                "p.yaml:1:2 shrap is not a known key; must be one of sharp or shown\n  Try sharp.   (P-KEY-01,"
+                        + " docs/problems.md)");
+        check(
+                wants,
+                "{sharp: a, shown: b}",
                 "p.yaml:1:1 the text is given sharp and shown; must be given only one of them\n"
                         + "  Put each into a line of its own.   (P-KEY-03, docs/problems.md)");
     }
@@ -241,23 +331,35 @@ final class CheckTest {
         checkValue(focus, "bottle");
         checkValue(focus, "12 in");
         checkValue(focus, "[1 mm, 2 mm]");
-        checkValue(focus, "12 kg",
-                "p.yaml:1:4 a is 12 kg; must be a length in mm, cm, m, in, ft, µm or nm\n  Try 66 mm.   (P-UNIT-01, docs/problems.md)");
-        checkValue(focus, "[1 mm]",
+        checkValue(
+                focus,
+                "12 kg",
+                "p.yaml:1:4 a is 12 kg; must be a length in mm, cm, m, in, ft, µm or nm\n  Try 66 mm.  "
+                        + " (P-UNIT-01, docs/problems.md)");
+        checkValue(
+                focus,
+                "[1 mm]",
                 "p.yaml:1:4 a is a list of 1; must be a list of x and y, and perhaps z\n"
                         + "  Try [66 mm, 66 mm].   (P-LIST-01, docs/problems.md)");
-        checkValue(focus, "{x: 1 mm}",
-                "p.yaml:1:4 a is a map; must be the name of a thing, or a length in mm, cm, m, in, ft, µm or nm, or free, or"
+        checkValue(
+                focus,
+                "{x: 1 mm}",
+                "p.yaml:1:4 a is a map; must be the name of a thing, or a length in mm, cm, m, in, ft, µm or"
+                        + " nm, or free, or"
                         + " a list of x and y, and perhaps z\n  Try name.   (P-FORM-01, docs/problems.md)");
     }
 
     @Test
     void textsAndPatterns_areHeldToTheirForm() {
-        checkValue(new Shape.Free(5), "longer",
+        checkValue(
+                new Shape.Free(5),
+                "longer",
                 "p.yaml:1:4 a is 6 characters long; must be text of at most 5 characters\n"
                         + "  Say it shorter.   (P-RANGE-01, docs/problems.md)");
         checkValue(new Shape.Written("#[0-9a-f]{6}", "a colour", "#2a9d8f"), "'#2a9d8f'");
-        checkValue(new Shape.Written("#[0-9a-f]{6}", "a colour", "#2a9d8f"), "red",
+        checkValue(
+                new Shape.Written("#[0-9a-f]{6}", "a colour", "#2a9d8f"),
+                "red",
                 "p.yaml:1:4 a is red; must be a colour\n  Try #2a9d8f.   (P-FORM-01, docs/problems.md)");
     }
 
@@ -265,9 +367,12 @@ final class CheckTest {
     void allProblems_areFoundAtOnceInTheOrderOfTheText() {
         Shape shape = new Shape.Named("a lens", LENS);
         var problems = Check.against(
-                shape, Texts.root("a: {focal_length: 0 mm, nearest: 5, kind: makro}\nb: {}\nC: {focal_length: [1]}\n"), "kit");
+                shape,
+                Texts.root("a: {focal_length: 0 mm, nearest: 5, kind: makro}\nb: {}\nC: {focal_length: [1]}\n"),
+                "kit");
         assertThat(problems)
-                .extracting(p -> p.code() + " " + p.place().line() + ":" + p.place().column() + " " + p.field())
+                .extracting(
+                        p -> p.code() + " " + p.place().line() + ":" + p.place().column() + " " + p.field())
                 .containsExactly(
                         "P-LENS-01 1:19 kit.a.focal_length",
                         "P-UNIT-01 1:34 kit.a.nearest",

@@ -88,7 +88,8 @@ final class DocumentTest {
     @Test
     void at_pathsThatLeadNowhere_findNothing() {
         Node root = Texts.root(TEXT);
-        for (String path : new String[] {"z", "a.z", "a[1]", "e[0]", "e[3]", "e[x]", "e[99999999999]", "a.b.c", "e.f"}) {
+        for (String path :
+                new String[] {"z", "a.z", "a[1]", "e[0]", "e[3]", "e[x]", "e[99999999999]", "a.b.c", "e.f"}) {
             assertThat(root.at(path)).as(path).isEmpty();
         }
         assertThat(root.at("")).contains(root);
@@ -100,7 +101,9 @@ final class DocumentTest {
         Document document = Document.read(
                 "{\"a\": true, \"b\": null}".getBytes(StandardCharsets.UTF_8), "p", Document.Mode.KEEP_TRUE_AND_NULL);
         assertThat(document.problems()).isEmpty();
-        assertThat(document.findRoot().flatMap(r -> r.at("b"))).map(n -> ((Node.Scalar) n).text()).contains("null");
+        assertThat(document.findRoot().flatMap(r -> r.at("b")))
+                .map(n -> ((Node.Scalar) n).text())
+                .contains("null");
     }
 
     @Test
@@ -110,53 +113,71 @@ final class DocumentTest {
 
     @Test
     void trueFalseAndNull_sayWhatToWrite() {
-        checkProblem("a: {b: True}", "p.yaml:1:8 a.b is True; must be yes or no where that is meant\n"
-                + "  Write yes.   (P-TEXT-09, docs/problems.md)");
-        checkProblem("a: false", "p.yaml:1:4 a is false; must be yes or no where that is meant\n"
-                + "  Write no.   (P-TEXT-09, docs/problems.md)");
-        checkProblem("a: [~]", "p.yaml:1:5 a[1] is ~; must be a value\n"
-                + "  Leave the key out where there is nothing to say.   (P-TEXT-08, docs/problems.md)");
-        checkProblem("b: 1\na:\n", "p.yaml:2:1 a is empty; must be a value\n"
-                + "  Write a value, or leave the key out.   (P-TEXT-08, docs/problems.md)");
+        checkProblem(
+                "a: {b: True}",
+                "p.yaml:1:8 a.b is True; must be yes or no where that is meant\n"
+                        + "  Write yes.   (P-TEXT-09, docs/problems.md)");
+        checkProblem(
+                "a: false",
+                "p.yaml:1:4 a is false; must be yes or no where that is meant\n"
+                        + "  Write no.   (P-TEXT-09, docs/problems.md)");
+        checkProblem(
+                "a: [~]",
+                "p.yaml:1:5 a[1] is ~; must be a value\n"
+                        + "  Leave the key out where there is nothing to say.   (P-TEXT-08, docs/problems.md)");
+        checkProblem(
+                "b: 1\na:\n",
+                "p.yaml:2:1 a is empty; must be a value\n"
+                        + "  Write a value, or leave the key out.   (P-TEXT-08, docs/problems.md)");
     }
 
     @Test
     void keyGivenTwice_namesTheFirst() {
-        checkProblem("a: 1\nb: 2\na: 3\n", "p.yaml:3:1 a is given twice; must be given once\n"
-                + "  Keep one of them; the first is on line 1.   (P-TEXT-10, docs/problems.md)");
+        checkProblem(
+                "a: 1\nb: 2\na: 3\n",
+                "p.yaml:3:1 a is given twice; must be given once\n"
+                        + "  Keep one of them; the first is on line 1.   (P-TEXT-10, docs/problems.md)");
     }
 
     @Test
     void anchorsAliasesAndTags_areRefused() {
         Document document = Texts.read("a: &x 1\nb: *x\nc: !!str 2\n");
-        assertThat(Texts.said(document.problems())).containsExactly(
-                "p.yaml:1:4 a is marked with an anchor (&x); must be written without one\n"
-                        + "  Leave out &x.   (P-TEXT-06, docs/problems.md)",
-                "p.yaml:2:4 b is an alias (*x); must be written out\n"
-                        + "  Write the value itself here: a plan has no aliases.   (P-TEXT-06, docs/problems.md)",
-                "p.yaml:3:4 c is marked with a tag (tag:yaml.org,2002:str); must be written without one\n"
-                        + "  Leave out the tag: the key decides what its value is.   (P-TEXT-07, docs/problems.md)");
+        assertThat(Texts.said(document.problems()))
+                .containsExactly(
+                        "p.yaml:1:4 a is marked with an anchor (&x); must be written without one\n"
+                                + "  Leave out &x.   (P-TEXT-06, docs/problems.md)",
+                        "p.yaml:2:4 b is an alias (*x); must be written out\n"
+                                + "  Write the value itself here: a plan has no aliases.   (P-TEXT-06,"
+                                + " docs/problems.md)",
+                        "p.yaml:3:4 c is marked with a tag (tag:yaml.org,2002:str); must be written without one\n"
+                                + "  Leave out the tag: the key decides what its value is.   (P-TEXT-07,"
+                                + " docs/problems.md)");
     }
 
     @Test
     void tabsThatIndent_areRefusedAndOthersAreNot() {
-        checkProblem("a:\n\tb: 1\n", "p.yaml:2:1 the text is indented with a tab here; must be indented with spaces\n"
-                + "  Put two spaces for each level.   (P-TEXT-04, docs/problems.md)");
+        checkProblem(
+                "a:\n\tb: 1\n",
+                "p.yaml:2:1 the text is indented with a tab here; must be indented with spaces\n"
+                        + "  Put two spaces for each level.   (P-TEXT-04, docs/problems.md)");
         assertThat(Texts.read("a:\t1\t# c\n\t\nb: 2\n").problems()).isEmpty();
     }
 
     @Test
     void charactersThatNobodySees_areNamed() {
-        checkProblem("a: x\u0007y", "p.yaml:1:5 the text is written with the character U+0007 here; must be text without"
-                + " control characters\n  Delete that character: many editors do not show it.   (P-TEXT-03, docs/problems.md)");
+        checkProblem(
+                "a: x\u0007y",
+                "p.yaml:1:5 the text is written with the character U+0007 here; must be text without"
+                        + " control characters\n  Delete that character: many editors do not show it.  "
+                        + " (P-TEXT-03, docs/problems.md)");
     }
 
     @Test
     void bytesThatAreNoText_areNamedByTheirPlace() {
         byte[] bytes = {'a', ':', ' ', 'x', '\n', 'b', (byte) 0xff, '\n'};
         Document document = Document.read(bytes, "p.yaml");
-        assertThat(Texts.said(document.problems())).containsExactly(
-                "p.yaml:2:2 the text is not UTF-8 at byte 7 (FF); must be UTF-8\n"
+        assertThat(Texts.said(document.problems()))
+                .containsExactly("p.yaml:2:2 the text is not UTF-8 at byte 7 (FF); must be UTF-8\n"
                         + "  Save the file as UTF-8 and read it again.   (P-TEXT-02, docs/problems.md)");
         assertThat(document.findRoot()).isEmpty();
     }
@@ -169,17 +190,21 @@ final class DocumentTest {
         assertThat(document.problems().getFirst().place().line()).isGreaterThanOrEqualTo(2);
         assertThat(document.findRoot()).isEmpty();
         Document nested = Texts.read("a: b: c\n");
-        assertThat(Texts.said(nested.problems())).containsExactly(
-                "p.yaml:1:5 the text is not readable here (mapping values are not allowed here); must be `key: value` lines"
-                        + " in YAML, or JSON\n  Put each key on a line of its own; quote a text that holds a colon and a"
+        assertThat(Texts.said(nested.problems()))
+                .containsExactly("p.yaml:1:5 the text is not readable here (mapping values are not allowed here); must"
+                        + " be `key: value` lines"
+                        + " in YAML, or JSON\n  Put each key on a line of its own; quote a text that"
+                        + " holds a colon and a"
                         + " space.   (P-TEXT-05, docs/problems.md)");
     }
 
     @Test
     void emptyTexts_saySo() {
         for (String text : new String[] {"", "\n\n", "# only a comment\n", "---\n", "\uFEFF"}) {
-            checkProblem(text, "p.yaml:1:1 the text is empty; must be `key: value` lines\n"
-                    + "  Begin with an example.   (P-TEXT-15, docs/problems.md)");
+            checkProblem(
+                    text,
+                    "p.yaml:1:1 the text is empty; must be `key: value` lines\n"
+                            + "  Begin with an example.   (P-TEXT-15, docs/problems.md)");
         }
     }
 
@@ -192,8 +217,12 @@ final class DocumentTest {
 
     @Test
     void keysThatAreNoWords_areRefused() {
-        assertThat(Texts.read("{a: 1}: 2\n").problems()).extracting(Problem::code).containsExactly("P-TEXT-11");
-        assertThat(Texts.read("[1, 2]: 2\n").problems()).extracting(Problem::code).containsExactly("P-TEXT-11");
+        assertThat(Texts.read("{a: 1}: 2\n").problems())
+                .extracting(Problem::code)
+                .containsExactly("P-TEXT-11");
+        assertThat(Texts.read("[1, 2]: 2\n").problems())
+                .extracting(Problem::code)
+                .containsExactly("P-TEXT-11");
         assertThat(Texts.read("'': 2\n").problems()).extracting(Problem::code).containsExactly("P-TEXT-11");
     }
 

@@ -31,7 +31,8 @@ final class EditTest {
 
     @Test
     void emptySpans_putIn() {
-        assertThat(Edit.replace("ab", List.of(span(0, 0, "x"), span(1, 1, "y"), span(2, 2, "z")))).isEqualTo("xaybz");
+        assertThat(Edit.replace("ab", List.of(span(0, 0, "x"), span(1, 1, "y"), span(2, 2, "z"))))
+                .isEqualTo("xaybz");
     }
 
     @Test

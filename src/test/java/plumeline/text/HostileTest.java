@@ -33,7 +33,8 @@ final class HostileTest {
             document.findRoot().ifPresent(root -> Check.against(ANYTHING, root, ""));
             Tidy.rewrite(document.text());
             for (Problem problem : document.problems()) {
-                assertThat(problem.place().end()).isLessThanOrEqualTo(document.text().length());
+                assertThat(problem.place().end())
+                        .isLessThanOrEqualTo(document.text().length());
                 assertThat(problem.toText()).doesNotContain("null;").hasSizeLessThan(2000);
             }
             return document.problems();
@@ -89,8 +90,8 @@ final class HostileTest {
     void twoMebibytes_areRefusedWithoutReading() {
         byte[] bytes = new byte[2 << 20];
         Arrays.fill(bytes, (byte) 'a');
-        assertThat(Texts.said(read(bytes))).containsExactly(
-                "p.yaml:1:1 the text is 2097152 bytes long; must be at most 1048576 bytes (1 MiB)\n"
+        assertThat(Texts.said(read(bytes)))
+                .containsExactly("p.yaml:1:1 the text is 2097152 bytes long; must be at most 1048576 bytes (1 MiB)\n"
                         + "  Leave out what does not belong in it.   (P-TEXT-01, docs/problems.md)");
     }
 
@@ -112,10 +113,48 @@ final class HostileTest {
     @Test
     void oddEscapesAndDirectives_areProblemsAtMost() {
         for (String text : List.of(
-                "\"\\U00110000\"", "\"\\UFFFFFFFF\"", "\"\\ud800\"", "\"\\x\"", "\"\\q\"", "%YAML 9.9\n--- a", "%TAG ! x\n--- a",
-                "!<", "!<x> a", "!!", "&", "*", "&a", "@a", "`a", "|9\n x", "|0\n x", "|+-\n x", ">a", "? ", ": ", "- - -", "---",
-                "...", "--- ---", "a: b: c", "[a]: [b]", "{[]: {}}", "? [a]\n: b", "!a !b c", "{? }", "[? ]", "{:}", "[,]",
-                "{,}", "\uFFFE", "\uFEFF\uFEFF", "a\uFEFF: 1", "\u2028", "a: \u0085 b", "<<: {a: 1}", "=: 1")) {
+                "\"\\U00110000\"",
+                "\"\\UFFFFFFFF\"",
+                "\"\\ud800\"",
+                "\"\\x\"",
+                "\"\\q\"",
+                "%YAML 9.9\n--- a",
+                "%TAG ! x\n--- a",
+                "!<",
+                "!<x> a",
+                "!!",
+                "&",
+                "*",
+                "&a",
+                "@a",
+                "`a",
+                "|9\n x",
+                "|0\n x",
+                "|+-\n x",
+                ">a",
+                "? ",
+                ": ",
+                "- - -",
+                "---",
+                "...",
+                "--- ---",
+                "a: b: c",
+                "[a]: [b]",
+                "{[]: {}}",
+                "? [a]\n: b",
+                "!a !b c",
+                "{? }",
+                "[? ]",
+                "{:}",
+                "[,]",
+                "{,}",
+                "\uFFFE",
+                "\uFEFF\uFEFF",
+                "a\uFEFF: 1",
+                "\u2028",
+                "a: \u0085 b",
+                "<<: {a: 1}",
+                "=: 1")) {
             read(text);
         }
     }

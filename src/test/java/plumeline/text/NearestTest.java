@@ -6,7 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class NearestTest {
-    private static final List<String> KNOWN = List.of("focal_length", "f_number", "fills", "height", "width", "at", "aim");
+    private static final List<String> KNOWN =
+            List.of("focal_length", "f_number", "fills", "height", "width", "at", "aim");
 
     private static void check(String word, String near) {
         assertThat(Nearest.find(word, KNOWN)).as(word).contains(near);

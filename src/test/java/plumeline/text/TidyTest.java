@@ -179,7 +179,9 @@ final class TidyTest {
                   five
             """;
         check(messy, tidy);
-        assertThat(Texts.root(tidy).at("a.lines")).map(n -> ((Node.Scalar) n).text()).contains("one\n  two\n\nthree\n");
+        assertThat(Texts.root(tidy).at("a.lines"))
+                .map(n -> ((Node.Scalar) n).text())
+                .contains("one\n  two\n\nthree\n");
     }
 
     @Test
@@ -243,7 +245,9 @@ final class TidyTest {
 
     /// Makes runs of spaces within lines one, since how values are lined up may be lost.
     private static String closed(String text) {
-        return text.lines().map(line -> line.substring(0, indent(line)) + line.strip().replaceAll(" +", " ")).toList()
+        return text.lines()
+                .map(line -> line.substring(0, indent(line)) + line.strip().replaceAll(" +", " "))
+                .toList()
                 .toString();
     }
 
@@ -264,7 +268,8 @@ final class TidyTest {
                 spread = spaced(spread, random);
             }
             String behind = comment < 0 ? "" : (code.isBlank() ? "" : "   ") + line.substring(comment);
-            lines.add(" ".repeat(indent(line) / 2 * Math.max(step, 2)) + spread + behind + " ".repeat(random.nextInt(3)));
+            lines.add(
+                    " ".repeat(indent(line) / 2 * Math.max(step, 2)) + spread + behind + " ".repeat(random.nextInt(3)));
         }
         return String.join("\n", lines) + "\n".repeat(random.nextInt(4));
     }
@@ -278,7 +283,8 @@ final class TidyTest {
                 out.repeat(' ', random.nextInt(3));
             }
             out.append(c);
-            boolean space = c == ' ' && (code.charAt(Math.max(0, i - 1)) == ':' || code.charAt(Math.max(0, i - 1)) == ',');
+            boolean space =
+                    c == ' ' && (code.charAt(Math.max(0, i - 1)) == ':' || code.charAt(Math.max(0, i - 1)) == ',');
             if (space || bracket && random.nextBoolean()) {
                 out.repeat(' ', random.nextInt(3));
             }
@@ -299,7 +305,9 @@ final class TidyTest {
             }
             String tidy = Tidy.rewrite(text.toString());
             String what = "seed " + seed + " round " + i + ": " + text;
-            assertThat(tidy.replaceAll("\\s", "")).as(what).isEqualTo(text.toString().replaceAll("\\s", ""));
+            assertThat(tidy.replaceAll("\\s", ""))
+                    .as(what)
+                    .isEqualTo(text.toString().replaceAll("\\s", ""));
             if (!tidy.contentEquals(text)) {
                 changed++;
                 assertThat(Tidy.rewrite(tidy)).as(what).isEqualTo(tidy);

@@ -43,8 +43,7 @@ final class RetimeOutsideTest {
             source = "kinematics with constant acceleration: mean of both speeds times the time; school physics",
             kind = "closed form")
     void straightRamp_coversTheMeanSpeedTimesTheTime() {
-        Retime ramp = new Retime(
-                List.of(new Retime.Key(0, 1), new Retime.Key(48, 0.25)), Retime.Ease.STRAIGHT, 24);
+        Retime ramp = new Retime(List.of(new Retime.Key(0, 1), new Retime.Key(48, 0.25)), Retime.Ease.STRAIGHT, 24);
         assertThat(ramp.realSeconds(48)).isEqualTo(2 * (1 + 0.25) / 2, within(1e-12));
         assertThat(ramp.realSeconds(72)).isEqualTo(1.25 + 0.25, within(1e-12));
     }

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class RetimeTest {
-    private static final List<Retime.Key> PLUNGE = List.of(
-            new Retime.Key(0, 1), new Retime.Key(12, 1), new Retime.Key(24, 0.2), new Retime.Key(120, 0.2));
+    private static final List<Retime.Key> PLUNGE =
+            List.of(new Retime.Key(0, 1), new Retime.Key(12, 1), new Retime.Key(24, 0.2), new Retime.Key(120, 0.2));
 
     @Test
     void realSeconds_constantDouble_runsTwiceAsFast() {

@@ -44,8 +44,10 @@ final class PictureWantsTest {
         double share = 100 * 122 * Plain.image(100, 900) / 900 / 20.25;
         assertThat(Wanted.margin(MACRO_900, CAN, "wants: [{fills: hero, height: 50 %, or: more}]"))
                 .isEqualTo(share - 50 + 1, within(1e-9));
-        assertThat(Wanted.margin(MACRO_900, CAN, "wants: [{fills: hero, height: 50 %}]")).isNegative();
-        assertThat(Wanted.margin(MACRO_900, CAN, "wants: [{fills: hero, height: 80 %, or: more}]")).isNegative();
+        assertThat(Wanted.margin(MACRO_900, CAN, "wants: [{fills: hero, height: 50 %}]"))
+                .isNegative();
+        assertThat(Wanted.margin(MACRO_900, CAN, "wants: [{fills: hero, height: 80 %, or: more}]"))
+                .isNegative();
     }
 
     @Test
@@ -178,13 +180,15 @@ final class PictureWantsTest {
         double gap = 100 * (right - left) * Plain.image(50, 600) / 36;
         assertThat(Wanted.margin(FIFTY_600, place, "wants: [{shown: [hero, back], gap: 2 %}]"))
                 .isEqualTo(gap - 2, within(1e-9));
-        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{shown: [back, hero]}]")).isEqualTo(gap, within(1e-9));
+        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{shown: [back, hero]}]"))
+                .isEqualTo(gap, within(1e-9));
     }
 
     @Test
     void shown_overlapping_isNegative() {
         String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, back: {thing: tall, at: [10 mm, 120 mm]}}";
-        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{shown: [hero, back]}]")).isNegative();
+        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{shown: [hero, back]}]"))
+                .isNegative();
     }
 
     @Test
@@ -219,7 +223,8 @@ final class PictureWantsTest {
     void inside_crop_movesTheFrame() {
         String camera = FIFTY_600.replace("-600", "-1200");
         String place = "place: {hero: {thing: tall, at: [-100 mm, 0 mm]}}";
-        double left = Math.tan(Math.atan2(-100, 1200) - Math.asin(21 / Math.hypot(100, 1200))) * Plain.image(50, 1200) / 36;
+        double left =
+                Math.tan(Math.atan2(-100, 1200) - Math.asin(21 / Math.hypot(100, 1200))) * Plain.image(50, 1200) / 36;
         double crop = 9 / 16.0 / (16 / 9.0);
         assertThat(Wanted.margin(camera, place, "crop: {phone: [-5 %, 0 %]}", "wants: [{inside: phone}]"))
                 .isEqualTo(100 * (left - (-0.05 - crop / 2)), within(1e-9));
@@ -229,7 +234,8 @@ final class PictureWantsTest {
     void inside_heldUpright_keepsTheWholeWidthForThePhone() {
         String camera = FIFTY_600.replace("-600", "-1200").replace("aim: ahead", "aim: ahead, held: upright");
         String place = "place: {hero: {thing: tall, at: [90 mm, 0 mm]}}";
-        double right = Math.tan(Math.atan2(90, 1200) + Math.asin(21 / Math.hypot(90, 1200))) * Plain.image(50, 1200) / 20.25;
+        double right =
+                Math.tan(Math.atan2(90, 1200) + Math.asin(21 / Math.hypot(90, 1200))) * Plain.image(50, 1200) / 20.25;
         assertThat(Wanted.margin(camera, place, "wants: [{inside: phone}]"))
                 .isEqualTo(100 * (0.5 - 0.12 - right), within(1e-9));
     }
@@ -238,7 +244,8 @@ final class PictureWantsTest {
     void inside_of_countsOnlyThose() {
         String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, out: {thing: tall, at: [500 mm, 0 mm]}}";
         assertThat(Wanted.margin(FIFTY_600, place, "wants: [{inside: wide}]")).isNegative();
-        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{inside: wide, of: hero}]")).isPositive();
+        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{inside: wide, of: hero}]"))
+                .isPositive();
     }
 
     @Test
@@ -257,8 +264,10 @@ final class PictureWantsTest {
         String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, out: {thing: tall, at: [400 mm, 0 mm]}}";
         double left = Math.tan(Math.atan2(400, 600) - Math.asin(21 / Math.hypot(400, 600)));
         double margin = 100 * (left * Plain.image(50, 600) / 36 - 0.5);
-        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{off_picture: out}]")).isEqualTo(margin, within(1e-9));
-        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{off_picture: hero}]")).isNegative();
+        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{off_picture: out}]"))
+                .isEqualTo(margin, within(1e-9));
+        assertThat(Wanted.margin(FIFTY_600, place, "wants: [{off_picture: hero}]"))
+                .isNegative();
     }
 
     @Test
@@ -266,8 +275,10 @@ final class PictureWantsTest {
         String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}";
         String aside = "lights: {key: {light: strip, at: [200 mm, 0 mm, 700 mm]}}";
         String behind = "lights: {key: {light: strip, at: [0 mm, -2000 mm, 700 mm]}}";
-        assertThat(Wanted.margin(FIFTY_600, place, aside, "wants: [{off_picture: key}]")).isNegative();
-        assertThat(Wanted.margin(FIFTY_600, place, behind, "wants: [{off_picture: key}]")).isPositive();
+        assertThat(Wanted.margin(FIFTY_600, place, aside, "wants: [{off_picture: key}]"))
+                .isNegative();
+        assertThat(Wanted.margin(FIFTY_600, place, behind, "wants: [{off_picture: key}]"))
+                .isPositive();
     }
 
     @Test

@@ -14,7 +14,8 @@ final class Plain {
         return Math.tan(Math.asin(radius / distance));
     }
 
-    /// Blur disc on the sensor of a place at a depth, for a lens of aperture f/N focused elsewhere, by similar triangles.
+    /// Blur disc on the sensor of a place at a depth, for a lens of aperture f/N focused elsewhere, by similar
+    /// triangles.
     static double blur(double focalLength, double fNumber, double focus, double depth) {
         double sharpAt = image(focalLength, depth);
         return focalLength / fNumber * Math.abs(image(focalLength, focus) - sharpAt) / sharpAt;

@@ -8,7 +8,8 @@ import plumeline.plan.Plan;
 
 /// Wants about the table and the kit, each against a sum done another way.
 final class TableWantsTest {
-    private static final String CAMERA = "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero, f_number: 8}";
+    private static final String CAMERA =
+            "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero, f_number: 8}";
     private static final String PAIR =
             "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, other: {thing: can, at: [40 mm, 90 mm]}}";
 
@@ -30,7 +31,8 @@ final class TableWantsTest {
     void clear_camera_isTheLensPointsWayToTheNearestSurface_orToTheTable() {
         assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{clear: camera}]")).isEqualTo(59, within(1e-9));
         String near = CAMERA.replace("-600 mm, 59 mm", "-60 mm, 59 mm");
-        assertThat(Wanted.margin(near, PAIR, "wants: [{clear: camera, by: 5 mm}]")).isEqualTo(60 - 21 - 5, within(1e-6));
+        assertThat(Wanted.margin(near, PAIR, "wants: [{clear: camera, by: 5 mm}]"))
+                .isEqualTo(60 - 21 - 5, within(1e-6));
     }
 
     @Test
@@ -86,11 +88,14 @@ final class TableWantsTest {
     void reaches_anFNumberOrAModeThatTheKitLacks_isALack() {
         String wants = "wants: [{reaches: camera}]";
         assertThat(Wanted.lack(CAMERA, PAIR, wants)).isEmpty();
-        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 1.4"), PAIR, wants).orElseThrow())
+        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 1.4"), PAIR, wants)
+                        .orElseThrow())
                 .isEqualTo("fifty has f/2 to f/22, not f/1.4.");
-        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 60 fps"), PAIR, wants).orElseThrow())
+        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 60 fps"), PAIR, wants)
+                        .orElseThrow())
                 .isEqualTo("main has no mode of 60 fps; it has 24 fps, 120 fps.");
-        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 120 fps"), PAIR, wants)).isEmpty();
+        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 120 fps"), PAIR, wants))
+                .isEmpty();
     }
 
     @Test

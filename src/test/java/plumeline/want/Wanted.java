@@ -50,8 +50,9 @@ final class Wanted {
     static Plan plan(String... lines) {
         String text = HEAD + "    " + String.join("\n    ", lines) + "\n";
         var reading = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml");
-        return reading.plan().orElseThrow(() -> new AssertionError(
-                reading.problems().stream().map(Problem::toText).collect(Collectors.joining("\n"))));
+        return reading.plan()
+                .orElseThrow(() -> new AssertionError(
+                        reading.problems().stream().map(Problem::toText).collect(Collectors.joining("\n"))));
     }
 
     static Want want(Plan plan) {
