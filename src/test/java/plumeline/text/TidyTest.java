@@ -8,7 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 final class TidyTest {
-    private static final int ROUNDS = 300;
+    private static final int ROUNDS = 120;
 
     private static void check(String messy, String tidy) {
         assertThat(Tidy.rewrite(messy)).isEqualTo(tidy);
