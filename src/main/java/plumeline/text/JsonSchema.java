@@ -87,7 +87,7 @@ public final class JsonSchema {
     private static String amount(Shape.Amount amount) {
         var quantity = quantity(amount.kind());
         var written = amount.mark() == Shape.Mark.FREE
-                ? quantity + "|free|free +between +" + quantity + " +and +" + quantity
+                ? quantity + "| *free *| *free +between +" + quantity + " +and +" + quantity
                 : quantity;
         return amount.kind() == Kind.NUMBER ? textOrDigits(pattern(written)) : pattern(written);
     }
