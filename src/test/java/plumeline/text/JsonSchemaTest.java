@@ -16,8 +16,8 @@ import plumeline.tidy.Outside;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/// Holds the schema and the check together. The schema is read by a validator, and the JSON by a reader, that share no code
-/// with us.
+/// Holds the schema and the check together. The schema is read by a validator, and the JSON by a reader, that share no
+/// code with us.
 final class JsonSchemaTest {
     private static final JsonMapper JSON = new JsonMapper();
     private static final Shape LENGTH = new Shape.Amount(Kind.LENGTH, Range.ANY, Shape.Mark.FIXED);
@@ -37,7 +37,9 @@ final class JsonSchemaTest {
         Schema schema = schema(shape);
         for (String text : texts) {
             assertThat(schema.validate(json(text))).as("schema: " + text).isEmpty();
-            assertThat(Check.against(shape, Texts.root(text), "")).as("check: " + text).isEmpty();
+            assertThat(Check.against(shape, Texts.root(text), ""))
+                    .as("check: " + text)
+                    .isEmpty();
         }
     }
 
@@ -46,7 +48,9 @@ final class JsonSchemaTest {
         Schema schema = schema(shape);
         for (String text : texts) {
             assertThat(schema.validate(json(text))).as("schema: " + text).isNotEmpty();
-            assertThat(Check.against(shape, Texts.root(text), "")).as("check: " + text).isNotEmpty();
+            assertThat(Check.against(shape, Texts.root(text), ""))
+                    .as("check: " + text)
+                    .isNotEmpty();
         }
     }
 
@@ -60,13 +64,18 @@ final class JsonSchemaTest {
         Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(com.networknt.schema.SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(meta.validate(json(JsonSchema.write(everything())))).isEmpty();
-        assertThat(meta.validate(json("{\"type\": 5}"))).as("the meta-schema can refuse").isNotEmpty();
+        assertThat(meta.validate(json("{\"type\": 5}")))
+                .as("the meta-schema can refuse")
+                .isNotEmpty();
     }
 
     private static Shape everything() {
         Shape part = Shape.Keys.of(
                         Key.required("a", "says \"a\" \\ b", LENGTH),
-                        Key.optional("b", "b", new Shape.Tuple(List.of(new Shape.Part("x", MARK), new Shape.Part("y", MARK)), 1)),
+                        Key.optional(
+                                "b",
+                                "b",
+                                new Shape.Tuple(List.of(new Shape.Part("x", MARK), new Shape.Part("y", MARK)), 1)),
                         Key.optional("c", "c", new Shape.Curve(LENGTH, MARK, 2)))
                 .with(
                         new Shape.Rule.AtMostOne(List.of("b", "c")),
@@ -76,8 +85,13 @@ final class JsonSchemaTest {
         return Shape.Keys.of(
                 Key.optional("named", "n", new Shape.Named("a part", part)),
                 Key.optional("passes", "p", new Shape.Overrides(part)),
-                Key.optional("words", "w", new Shape.OneWord("a word", List.of(Shape.Word.of(Key.required("sharp", "s", part))),
-                        List.of(Key.optional("when", "w", new Shape.Choice(List.of("start", "end")))))),
+                Key.optional(
+                        "words",
+                        "w",
+                        new Shape.OneWord(
+                                "a word",
+                                List.of(Shape.Word.of(Key.required("sharp", "s", part))),
+                                List.of(Key.optional("when", "w", new Shape.Choice(List.of("start", "end")))))),
                 Key.optional("ratio", "r", new Shape.RatioText()),
                 Key.optional("ref", "r", new Shape.Reference("a thing", Shape.Variants.ALLOWED)),
                 Key.optional("free", "f", new Shape.Free(20)),
@@ -95,7 +109,9 @@ final class JsonSchemaTest {
             for (String unit : kind == Kind.NUMBER ? List.of("") : Unit.listSpellings(kind)) {
                 for (String text : List.of("2 " + unit, "-2.5" + unit, "1/48 " + unit, "2 5/8 " + unit, "free")) {
                     assertThat(schema.validate(json(quoted(text)))).as(text).isEmpty();
-                    assertThat(Check.against(shape, Texts.root(quoted(text)), "")).as(text).isEmpty();
+                    assertThat(Check.against(shape, Texts.root(quoted(text)), ""))
+                            .as(text)
+                            .isEmpty();
                     examined++;
                 }
             }
@@ -105,8 +121,18 @@ final class JsonSchemaTest {
 
     @Test
     void tailsOfQuantities_areTakenAlike() {
-        checkTaken(LENGTH, "\"66 mm ± 1 mm measured\"", "\"66 mm+-1 %\"", "\"66mm +/- 1mm typical\"", "\"66 mm solved\"");
-        checkRefused(LENGTH, "\"66\"", "66", "\"66 mn\"", "\"66 mm ± 1 s\"", "\"66 mm guessed\"", "\"mm\"", "\"free\"", "\"66 mm at 1 m\"");
+        checkTaken(
+                LENGTH, "\"66 mm ± 1 mm measured\"", "\"66 mm+-1 %\"", "\"66mm +/- 1mm typical\"", "\"66 mm solved\"");
+        checkRefused(
+                LENGTH,
+                "\"66\"",
+                "66",
+                "\"66 mn\"",
+                "\"66 mm ± 1 s\"",
+                "\"66 mm guessed\"",
+                "\"mm\"",
+                "\"free\"",
+                "\"66 mm at 1 m\"");
         checkTaken(MARK, "\"free\"", "\"free between 1 mm and 2 in\"", "\"1 mm ± 1 mm\"");
         checkRefused(MARK, "\"free between 1 mm\"", "\"free between 1 s and 2 s\"");
         Shape light = new Shape.Amount(Kind.ILLUMINANCE, Range.ANY, Shape.Mark.FIXED);
@@ -154,11 +180,18 @@ final class JsonSchemaTest {
 
     @Test
     void rulesAndOverrides_areTakenAlike() {
-        Shape thing = Shape.Keys.of(Key.optional("a", "a", LENGTH), Key.optional("b", "b", LENGTH), Key.optional("c", "c", LENGTH))
+        Shape thing = Shape.Keys.of(
+                        Key.optional("a", "a", LENGTH), Key.optional("b", "b", LENGTH), Key.optional("c", "c", LENGTH))
                 .with(new Shape.Rule.ExactlyOne(List.of(List.of("a", "b"), List.of("c"))));
         checkTaken(thing, "{\"a\": \"1 mm\", \"b\": \"1 mm\"}", "{\"c\": \"1 mm\"}");
-        checkRefused(thing, "{}", "{\"a\": \"1 mm\"}", "{\"a\": \"1 mm\", \"c\": \"1 mm\"}", "{\"c\": \"1 mm\", \"d\": \"1 mm\"}");
-        Shape passes = new Shape.Overrides(Shape.Keys.of(Key.optional("place", "p", new Shape.Named("a thing", thing))));
+        checkRefused(
+                thing,
+                "{}",
+                "{\"a\": \"1 mm\"}",
+                "{\"a\": \"1 mm\", \"c\": \"1 mm\"}",
+                "{\"c\": \"1 mm\", \"d\": \"1 mm\"}");
+        Shape passes =
+                new Shape.Overrides(Shape.Keys.of(Key.optional("place", "p", new Shape.Named("a thing", thing))));
         checkTaken(passes, "{\"place.hero.a\": \"1 mm\"}");
         checkRefused(passes, "{\"place.hero.z\": \"1 mm\"}", "{\"place.hero.a\": 5}", "{\"hero\": 5}");
     }
@@ -168,17 +201,22 @@ final class JsonSchemaTest {
         long seed = 2020;
         var random = new Random(seed);
         Schema schema = schema(MARK);
-        var parts = List.of("2", "-1.5", "1/3", "2 5/8", " ", "  ", "mm", "in", "s", "±", "+-", "%", "typical", "free", "between", "and", ".");
+        var parts = List.of(
+                "2", "-1.5", "1/3", "2 5/8", " ", "  ", "mm", "in", "s", "±", "+-", "%", "typical", "free", "between",
+                "and", ".");
         var taken = new ArrayList<String>();
         for (int i = 0; i < 20_000; i++) {
             var text = new StringBuilder();
             for (int n = random.nextInt(1, 8); n > 0; n--) {
                 text.append(parts.get(random.nextInt(parts.size())));
             }
-            boolean checked = Check.against(MARK, Texts.root(quoted(text.toString())), "").isEmpty();
+            boolean checked =
+                    Check.against(MARK, Texts.root(quoted(text.toString())), "").isEmpty();
             boolean matched = schema.validate(json(quoted(text.toString()))).isEmpty();
             if (checked) {
-                assertThat(matched).as("seed " + seed + " round " + i + " \"" + text + "\"").isTrue();
+                assertThat(matched)
+                        .as("seed " + seed + " round " + i + " \"" + text + "\"")
+                        .isTrue();
                 taken.add(text.toString());
             }
         }
