@@ -10,7 +10,7 @@ import java.util.Optional;
 ///
 /// **Source:** the factors are exact by definition; inch, foot, pound and US fluid ounce from the international yard
 /// and pound (0.0254 m, 0.45359237 kg) and the US gallon of 231 cubic inches (NIST Special Publication 811, appendix B,
-/// from memory), checked in `QuantityOutsideTest`.
+/// from memory), checked in `UnitOutsideTest`.
 ///
 /// @param symbol how it is written: `mm`
 /// @param kind what it measures

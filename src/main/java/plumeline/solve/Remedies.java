@@ -41,26 +41,36 @@ final class Remedies {
                 .toList();
     }
 
-    /// Names the wants that can't hold together with a failing one, as far as free marks go.
-    List<String> conflicts(Judged.Line failing) {
+    /// The wants that can't hold together with a failing one, as far as free marks go.
+    ///
+    /// @param alone whether the failing one can't hold even alone
+    /// @param against those that can't hold together with it, each alone
+    record Conflict(boolean alone, List<Judged.Line> against) {
+        List<String> sentences() {
+            if (alone) {
+                return List.of("It can't hold with the locked marks as they are, whatever the free ones.");
+            }
+            if (against.isEmpty()) {
+                return List.of("It can't hold together with all the others at once.");
+            }
+            return List.of("It can't hold together with "
+                    + String.join(" or ", against.stream().map(Judged.Line::id).toList()) + ".");
+        }
+    }
+
+    /// Finds what stands against a failing want; empty where no mark is free.
+    Optional<Conflict> findConflict(Judged.Line failing) {
         if (!axes.anyFree()) {
-            return List.of();
+            return Optional.empty();
         }
         if (!feasible(Set.of(failing.id()))) {
-            return List.of("It can't hold with the locked marks as they are, whatever the free ones.");
+            return Optional.of(new Conflict(true, List.of()));
         }
-        List<String> against = new ArrayList<>();
-        for (Judged.Line other : judged.lines()) {
-            if (other.isComputed() && !other.id().equals(failing.id()) && holds(other, parts)) {
-                if (!feasible(Set.of(failing.id(), other.id()))) {
-                    against.add(other.id());
-                }
-            }
-        }
-        if (against.isEmpty()) {
-            return List.of("It can't hold together with all the others at once.");
-        }
-        return List.of("It can't hold together with " + String.join(" or ", against) + ".");
+        List<Judged.Line> against = judged.lines().stream()
+                .filter(other -> other.isComputed() && !other.id().equals(failing.id()) && holds(other, parts))
+                .filter(other -> !feasible(Set.of(failing.id(), other.id())))
+                .toList();
+        return Optional.of(new Conflict(false, against));
     }
 
     private boolean feasible(Set<String> ids) {
@@ -79,7 +89,7 @@ final class Remedies {
     }
 
     /// What to try for a failing want.
-    List<String> attempts(Judged.Line failing, Judged.Instance worst) {
+    List<String> attempts(Judged.Line failing, Judged.Instance worst, Optional<Conflict> conflict) {
         List<String> attempts = new ArrayList<>();
         int[] held = judged.partsOf(line -> line.isComputed() && !line.id().equals(failing.id()) && holds(line, parts));
         int[] own = failing.parts().toArray();
@@ -87,6 +97,9 @@ final class Remedies {
             oneMark(index, own, held).ifPresent(attempts::add);
         }
         relaxed(worst, own, held).ifPresent(attempts::add);
+        for (Judged.Line other : conflict.map(Conflict::against).orElse(List.of())) {
+            otherRelaxed(failing, other).ifPresent(attempts::add);
+        }
         return attempts;
     }
 
@@ -202,5 +215,32 @@ final class Remedies {
         }
         double least = Margins.least(relaxed.get().want().parts(moments));
         return least >= 0 ? Optional.of(relaxed.get().sentence()) : Optional.empty();
+    }
+
+    /// The smallest relaxation of a want that stands against the failing one, with which that one and all others hold.
+    private Optional<String> otherRelaxed(Judged.Line failing, Judged.Line other) {
+        int[] rest = judged.partsOf(line -> line.isComputed()
+                && !line.id().equals(other.id())
+                && (line.id().equals(failing.id()) || holds(line, parts)));
+        int[] own = other.parts().toArray();
+        double[] start = Search.hold(axes.at(si), all().only(rest), starts);
+        if (Margins.least(all().only(rest).at(start)) < 0) {
+            return Optional.empty();
+        }
+        Margins both = all().only(
+                        IntStream.concat(IntStream.of(rest), IntStream.of(own)).toArray());
+        int[] heldFirst = IntStream.range(0, rest.length).toArray();
+        double[] there = axes.toSi(Search.raise(axes.at(si), both, heldFirst, start));
+        double[] now = judged.withWorstFrames(there).parts(there);
+        double lack = IntStream.of(own).mapToDouble(part -> -now[part]).max().orElse(0);
+        if (lack <= 0 || IntStream.of(rest).anyMatch(part -> now[part] < 0)) {
+            return Optional.empty();
+        }
+        Judged.Instance instance = other.instances().getFirst();
+        Moments moments = judged.moments(instance.run().stage(), there);
+        return instance.want()
+                .findRelaxed(lack)
+                .filter(relaxed -> Margins.least(relaxed.want().parts(moments)) >= 0)
+                .map(relaxed -> "It holds where " + other.id() + " asks for less: " + relaxed.sentence());
     }
 }

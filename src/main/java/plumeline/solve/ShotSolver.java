@@ -3,6 +3,7 @@ package plumeline.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
@@ -159,8 +160,9 @@ final class ShotSolver {
         if (margin < 0) {
             verdict = Verdict.FAILS;
             Remedies remedies = new Remedies(judged, axes, si, words);
-            because.addAll(remedies.conflicts(line));
-            attempts = remedies.attempts(line, instance);
+            Optional<Remedies.Conflict> conflict = remedies.findConflict(line);
+            conflict.ifPresent(found -> because.addAll(found.sentences()));
+            attempts = remedies.attempts(line, instance, conflict);
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, words));

@@ -253,7 +253,8 @@ final class FramingTest {
         assertThat(problems("framing", SENSOR + CAN + "fills: {height: 70 %}\n"))
                 .containsExactly(
                         "ask.yaml:1:1 focal_length is missing; must be a length in mm, cm, m, in, ft, µm or nm\n"
-                                + "  Try the value engraved on the lens, such as 50 mm.   (P-KEY-02, docs/problems.md)");
+                                + "  Try the value engraved on the lens, such as 50 mm.   (P-KEY-02,"
+                                + " docs/problems.md)");
     }
 
     @Test

@@ -1,0 +1,77 @@
+package plumeline.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+final class FrameRateTest {
+    private static FrameRate rate(String text) {
+        return FrameRate.of(Quantities.get(text));
+    }
+
+    private static void check(String text, long numerator, long denominator) {
+        assertThat(rate(text)).as(text).isEqualTo(new FrameRate(numerator, denominator));
+    }
+
+    @Test
+    void broadcastRates_areTheirFractions() {
+        check("23.976 fps", 24_000, 1001);
+        check("23.98 fps", 24_000, 1001);
+        check("29.97 fps", 30_000, 1001);
+        check("47.952 fps", 48_000, 1001);
+        check("47.95 fps", 48_000, 1001);
+        check("59.94 fps", 60_000, 1001);
+        check("119.88 fps", 120_000, 1001);
+        check("24000/1001 fps", 24_000, 1001);
+    }
+
+    @Test
+    void otherRates_areTakenAsWritten() {
+        check("24 fps", 24, 1);
+        check("25.0 fps", 25, 1);
+        check("12.5 fps", 25, 2);
+        check("1/2 fps", 1, 2);
+        check("2 1/2 fps", 5, 2);
+        check("23.97 fps", 2397, 100);
+        check("1e2 fps", 100, 1);
+        check("0.001 fps", 1, 1000);
+    }
+
+    @Test
+    void anHourOfFrames_tellsFractionFromDecimals() {
+        double frames = 24 * 3600;
+        assertThat(rate("23.976 fps").secondsOf(frames)).isEqualTo(3603.6);
+        assertThat(frames / 23.976).isCloseTo(3603.6036, within(1e-4));
+    }
+
+    @Test
+    void siOfARate_isTheFractionToo() {
+        assertThat(Quantities.get("23.976 fps").si()).isEqualTo(24_000 / 1001.0);
+        assertThat(rate("29.97 fps").framesPerSecond()).isEqualTo(30_000 / 1001.0);
+        assertThat(Quantities.get("25 fps").si()).isEqualTo(25);
+    }
+
+    @Test
+    void text_readsBackAsAnEqualRate() {
+        for (String text : new String[] {
+            "24 fps", "23.976 fps", "29.97 fps", "47.952 fps", "59.94 fps", "119.88 fps", "25/2 fps", "96000/1001 fps"
+        }) {
+            assertThat(rate(text).toText()).isEqualTo(text);
+            assertThat(rate(rate(text).toText())).isEqualTo(rate(text));
+        }
+    }
+
+    @Test
+    void commonFactors_areTakenOut() {
+        assertThat(new FrameRate(50, 2)).isEqualTo(new FrameRate(25, 1));
+    }
+
+    @Test
+    void ratesThatAreNone_areABug() {
+        for (String text : new String[] {"0 fps", "-24 fps", "24 mm"}) {
+            assertThatThrownBy(() -> rate(text)).as(text).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package plumeline.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import plumeline.quantity.Print.Hand;
+
+final class PrintTest {
+    private static final Print MM = new Print(PaperUnit.MILLIMETRES);
+    private static final Print IN = new Print(PaperUnit.INCHES);
+    private static final double INCH = 0.0254;
+
+    @Test
+    void millimetres_areWholeOnATapeAndTenthsOnAMotor() {
+        assertThat(MM.length(0.0124)).isEqualTo("12 mm");
+        assertThat(MM.length(0.0125)).isEqualTo("13 mm");
+        assertThat(MM.length(-0.0125)).isEqualTo("-13 mm");
+        assertThat(MM.length(-0.0001)).isEqualTo("0 mm");
+        assertThat(MM.length(0.01234, Hand.MOTOR)).isEqualTo("12.3 mm");
+        assertThat(MM.length(0.012, Hand.MOTOR)).isEqualTo("12.0 mm");
+        assertThat(MM.length(-0.00004, Hand.MOTOR)).isEqualTo("0.0 mm");
+        assertThat(MM.lengthNumber(1.2, Hand.TAPE)).isEqualTo("1200");
+    }
+
+    @Test
+    void inches_areSixteenthsInLowestTerms() {
+        assertThat(IN.length(2.625 * INCH)).isEqualTo("2 5/8 in");
+        assertThat(IN.length(INCH / 16)).isEqualTo("1/16 in");
+        assertThat(IN.length(INCH / 2)).isEqualTo("1/2 in");
+        assertThat(IN.length(-1.25 * INCH)).isEqualTo("-1 1/4 in");
+        assertThat(IN.length(-0.75 * INCH)).isEqualTo("-3/4 in");
+        assertThat(IN.length(0.03 * INCH)).isEqualTo("0 in");
+        assertThat(IN.length(INCH / 32)).isEqualTo("1/16 in");
+        assertThat(IN.length(36 * INCH)).isEqualTo("36 in");
+        assertThat(IN.length(0.99 * INCH)).isEqualTo("1 in");
+        assertThat(IN.length(1.234 * INCH, Hand.MOTOR)).isEqualTo("1.23 in");
+    }
+
+    @Test
+    void printedLengths_readBackAsTheRoundedLength() {
+        long seed = 16;
+        var random = new Random(seed);
+        for (int i = 0; i < 2000; i++) {
+            double metres = (random.nextDouble() - 0.5) * 4;
+            for (Print print : new Print[] {MM, IN}) {
+                for (Hand hand : Hand.values()) {
+                    String what = "seed " + seed + " round " + i + " " + print + " " + hand;
+                    double rounded = print.roundMetres(metres, hand);
+                    assertThat(Quantities.get(print.length(metres, hand)).si())
+                            .as(what)
+                            .isCloseTo(rounded, within(1e-12));
+                    assertThat(Math.abs(rounded - metres)).as(what).isLessThan(print.stepMetres(hand) * 0.5001);
+                    assertThat(print.length(rounded, hand)).as(what).isEqualTo(print.length(metres, hand));
+                }
+            }
+        }
+    }
+
+    @Test
+    void everySixteenth_printsExactly() {
+        for (int sixteenths = -64; sixteenths <= 64; sixteenths++) {
+            double metres = sixteenths * INCH / 16;
+            assertThat(Quantities.get(IN.length(metres)).value()).isEqualTo(sixteenths / 16.0);
+            assertThat(IN.roundMetres(metres, Hand.TAPE)).isCloseTo(metres, within(1e-15));
+        }
+    }
+
+    @Test
+    void angles_areWholeOrTenths() {
+        assertThat(Print.degrees(Math.toRadians(39.4))).isEqualTo("39 deg");
+        assertThat(Print.degrees(Math.toRadians(-0.4))).isEqualTo("0 deg");
+        assertThat(Print.degrees(Math.toRadians(-30))).isEqualTo("-30 deg");
+        assertThat(Print.fineDegrees(Math.toRadians(39.46))).isEqualTo("39.5 deg");
+        assertThat(Print.fineDegrees(Math.toRadians(39))).isEqualTo("39.0 deg");
+    }
+
+    @Test
+    void stops_areInThirds() {
+        assertThat(Print.stops(0)).isEqualTo("0 stops");
+        assertThat(Print.stops(0.32)).isEqualTo("1/3 stops");
+        assertThat(Print.stops(2 / 3.0)).isEqualTo("2/3 stops");
+        assertThat(Print.stops(1)).isEqualTo("1 stop");
+        assertThat(Print.stops(-1)).isEqualTo("-1 stop");
+        assertThat(Print.stops(1.7)).isEqualTo("1 2/3 stops");
+        assertThat(Print.stops(-2.32)).isEqualTo("-2 1/3 stops");
+        assertThat(Print.stops(-0.1)).isEqualTo("0 stops");
+    }
+
+    @Test
+    void otherNumbers_haveNoTrailingZerosAndNoNegativeZero() {
+        assertThat(Print.share(0.125, 1)).isEqualTo("12.5 %");
+        assertThat(Print.share(0.3, 0)).isEqualTo("30 %");
+        assertThat(Print.seconds(1.25, 2)).isEqualTo("1.25 s");
+        assertThat(Print.seconds(1.2, 2)).isEqualTo("1.2 s");
+        assertThat(Print.number(-0.001, 2)).isEqualTo("0");
+        assertThat(Print.number(1200, 0)).isEqualTo("1200");
+        assertThat(Print.number(2.675, 2)).isEqualTo("2.68");
+    }
+
+    @Test
+    void theMachinesLocale_changesNothing() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            assertThat(MM.length(0.01234, Hand.MOTOR)).isEqualTo("12.3 mm");
+            assertThat(Print.number(1234.5, 1)).isEqualTo("1234.5");
+            assertThat(Quantity.of(0.0665, Unit.MILLIMETRE).toText()).isEqualTo("66.5 mm");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+}
