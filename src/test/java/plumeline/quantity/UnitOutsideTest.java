@@ -10,8 +10,6 @@ import java.util.Map;
 import javax.measure.MetricPrefix;
 import org.junit.jupiter.api.Test;
 import plumeline.tidy.Outside;
-import si.uom.NonSI;
-import si.uom.SI;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.Units;
 
@@ -50,7 +48,7 @@ final class UnitOutsideTest {
         all.put("ft", inch.multiply(12));
         all.put("µm", MetricPrefix.MICRO(Units.METRE));
         all.put("nm", MetricPrefix.NANO(Units.METRE));
-        all.put("deg", NonSI.DEGREE_ANGLE);
+        all.put("deg", degree());
         all.put("rad", Units.RADIAN);
         all.put("s", second);
         all.put("ms", MetricPrefix.MILLI(second));
@@ -64,11 +62,15 @@ final class UnitOutsideTest {
         return Units.METRE.multiply(254).divide(10_000);
     }
 
+    private static javax.measure.Unit<javax.measure.quantity.Angle> degree() {
+        return Units.RADIAN.multiply(Math.PI).divide(180);
+    }
+
     private static void addMotion(Map<String, javax.measure.Unit<?>> all) {
         var second = Units.SECOND;
         var mm = MetricPrefix.MILLI(Units.METRE);
-        var turn = NonSI.DEGREE_ANGLE.multiply(360);
-        all.put("fps", NonSI.FRAMES_PER_SECOND);
+        var turn = degree().multiply(360);
+        all.put("fps", AbstractUnit.ONE.divide(second));
         all.put("bpm", AbstractUnit.ONE.divide(Units.MINUTE));
         all.put("Hz", Units.HERTZ);
         all.put("kHz", MetricPrefix.KILO(Units.HERTZ));
@@ -84,11 +86,11 @@ final class UnitOutsideTest {
         all.put("m/s3", Units.METRE.divide(second.pow(3)));
         all.put("in/s3", inch().divide(second.pow(3)));
         all.put("rpm", turn.divide(Units.MINUTE));
-        all.put("deg/s", NonSI.DEGREE_ANGLE.divide(second));
-        all.put("rad/s", SI.RADIAN_PER_SECOND);
-        all.put("deg/s2", NonSI.DEGREE_ANGLE.divide(second.pow(2)));
-        all.put("rad/s2", SI.RADIAN_PER_SQUARE_SECOND);
-        all.put("deg/s3", NonSI.DEGREE_ANGLE.divide(second.pow(3)));
+        all.put("deg/s", degree().divide(second));
+        all.put("rad/s", Units.RADIAN.divide(second));
+        all.put("deg/s2", degree().divide(second.pow(2)));
+        all.put("rad/s2", Units.RADIAN.divide(second.pow(2)));
+        all.put("deg/s3", degree().divide(second.pow(3)));
         all.put("rad/s3", Units.RADIAN.divide(second.pow(3)));
     }
 
@@ -110,7 +112,7 @@ final class UnitOutsideTest {
         all.put("floz", inch().pow(3).multiply(231).divide(128));
         all.put("g/ml", Units.GRAM.divide(ml));
         all.put("kg/l", Units.KILOGRAM.divide(Units.LITRE));
-        all.put("kg/m3", SI.KILOGRAM_PER_CUBIC_METRE);
+        all.put("kg/m3", Units.KILOGRAM.divide(Units.CUBIC_METRE));
         all.put("g/cm3", Units.GRAM.divide(cubicCentimetre));
         all.put("l/min", Units.LITRE.divide(Units.MINUTE));
         all.put("ml/s", ml.divide(Units.SECOND));
@@ -121,7 +123,7 @@ final class UnitOutsideTest {
         all.put("kPa", MetricPrefix.KILO(Units.PASCAL));
         all.put("MPa", MetricPrefix.MEGA(Units.PASCAL));
         all.put("/cm", AbstractUnit.ONE.divide(MetricPrefix.CENTI(Units.METRE)));
-        all.put("/m", SI.RECIPROCAL_METRE);
+        all.put("/m", AbstractUnit.ONE.divide(Units.METRE));
     }
 
     private static void addLightAndPower(Map<String, javax.measure.Unit<?>> all) {
@@ -139,7 +141,7 @@ final class UnitOutsideTest {
 
     @Test
     @Outside(
-            source = "libraries indriya 2.2.4 and si-units 2.2.3; inch, pound and gallon built there from their"
+            source = "library indriya 2.2.4; inch, pound and gallon built there from their"
                     + " definitions",
             kind = "program")
     void everyPhysicalUnit_convertsAsALibraryDoes() throws javax.measure.IncommensurableException {
@@ -161,7 +163,7 @@ final class UnitOutsideTest {
     }
 
     @Test
-    @Outside(source = "libraries indriya 2.2.4 and si-units 2.2.3", kind = "program")
+    @Outside(source = "library indriya 2.2.4", kind = "program")
     void everyUnitOfOurs_isComparedOrOfTheTrade() {
         var left = new ArrayList<String>();
         for (Kind kind : Kind.values()) {
@@ -175,7 +177,7 @@ final class UnitOutsideTest {
     }
 
     @Test
-    @Outside(source = "libraries indriya 2.2.4 and si-units 2.2.3", kind = "program")
+    @Outside(source = "library indriya 2.2.4", kind = "program")
     void unitsOfOneKind_haveOneDimensionThere() {
         var dimensions = new LinkedHashMap<Kind, javax.measure.Dimension>();
         for (var each : library().entrySet()) {
