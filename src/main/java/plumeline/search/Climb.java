@@ -1,6 +1,8 @@
 package plumeline.search;
 
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 
 /// Climbs from one start to the nearest place where the least share can't be raised further, then raises the next.
@@ -10,6 +12,9 @@ import java.util.List;
 /// lies at a corner of as many parts as there are free marks, where such steps converge quickly).
 final class Climb {
     private static final int STEPS = 40;
+    private static final int MOST_CUTS = 6;
+    /// How many steps in a row may fail to rise above the best place.
+    private static final int PATIENCE = 5;
     static final int ROUNDS = 4;
     private static final double LEVEL_TOLERANCE = 2e-3;
     /// A step that promises less than this share is not worth taking.
@@ -19,6 +24,8 @@ final class Climb {
     private final Margins margins;
     private final int[] free;
     private Slopes here;
+    /// Slopes at the last places that were tried and not taken.
+    private final Deque<Slopes> cuts = new ArrayDeque<>();
     /// What each settled part must keep, as a share; NaN while it is still being raised.
     private final double[] kept;
 
@@ -66,28 +73,35 @@ final class Climb {
             Axis axis = axes.get(free[i]);
             box[i] = Math.min((axis.high() - axis.low()) / 4, 40 * Math.max(axis.placingError(), axis.step()));
         }
-        for (int step = 0; step < STEPS; step++) {
+        Slopes best = here;
+        double height = merit(here, here.margins);
+        int lower = 0;
+        for (int step = 0; step < STEPS && height < enough && lower < PATIENCE && !isSmall(box); step++) {
             double now = merit(here, here.margins);
-            if (now >= enough) {
-                return;
-            }
             double[] move = bestMove(box, now);
             if (move.length == 0 && free.length > 0) {
                 shrink(box, 0.25);
-            } else {
-                double predicted = merit(here, predictedMargins(move)) - now;
-                if (predicted < GAIN) {
-                    return;
-                }
-                take(move, box, now, predicted);
+                continue;
             }
-            if (isSmall(box)) {
-                return;
+            double predicted = merit(here, predictedMargins(move)) - now;
+            if (predicted < GAIN) {
+                break;
+            }
+            if (take(move, box, now, predicted)) {
+                double there = merit(here, here.margins);
+                lower = there > height + GAIN ? 0 : lower + 1;
+                if (there > height) {
+                    best = here;
+                    height = there;
+                }
             }
         }
+        here = best;
     }
 
-    private void take(double[] move, double[] box, double now, double predicted) {
+    /// Takes a step where it gains what was predicted, counted in the placing errors felt before it: what is felt changes along
+    /// the way, so that a step may look worse at its end and still lead on. Tells whether it was taken.
+    private boolean take(double[] move, double[] box, double now, double predicted) {
         double[] there = here.values.clone();
         for (int i = 0; i < free.length; i++) {
             there[free[i]] = Math.clamp(
@@ -98,14 +112,17 @@ final class Climb {
         double[] marginsThere = margins.at(there);
         double gained = merit(here, marginsThere) - now;
         if (gained > 0.1 * predicted) {
-            Slopes next = here.movedTo(axes, margins, there, marginsThere);
-            if (merit(next, next.margins) > now) {
-                here = next;
-                shrink(box, gained > 0.7 * predicted ? 2 : 1);
-                return;
-            }
+            here = here.movedTo(axes, margins, there, marginsThere);
+            shrink(box, gained > 0.7 * predicted ? 2 : 1);
+            return true;
         }
-        shrink(box, 0.35);
+        // Another piece of some part took over on the way: remember how it runs, so that the next step minds it.
+        cuts.addLast(here.movedTo(axes, margins, there, marginsThere));
+        if (cuts.size() > MOST_CUTS) {
+            cuts.removeFirst();
+        }
+        shrink(box, 0.5);
+        return false;
     }
 
     private double[] bestMove(double[] box, double now) {
@@ -119,7 +136,28 @@ final class Climb {
                 programme.hold(here.margins[p], freeSlope(p), 0);
             }
         }
+        for (Slopes cut : cuts) {
+            mind(programme, cut);
+        }
         return programme.best(Search.LOOSE);
+    }
+
+    /// Adds the pieces of parts that run as they did at a place that was tried and not taken.
+    private void mind(Programme programme, Slopes cut) {
+        for (int p = 0; p < here.margins.length; p++) {
+            double[] slope = new double[free.length];
+            double margin = cut.margins[p];
+            for (int i = 0; i < free.length; i++) {
+                slope[i] = cut.slope[p][free[i]];
+                margin += slope[i] * (here.values[free[i]] - cut.values[free[i]]);
+            }
+            boolean isAnother = margin >= here.margins[p] && !here.isFlat(p);
+            if (isAnother && Double.isNaN(kept[p])) {
+                programme.raise(margin, slope, here.feel[p]);
+            } else if (isAnother) {
+                programme.hold(margin, slope, Math.min(here.margins[p], kept[p] * here.feel[p]));
+            }
+        }
     }
 
     private Programme programme(double[] box, double baseShare) {

@@ -10,7 +10,7 @@ import java.util.List;
 /// looked at for those that don't.
 final class Together {
     private static final int TURNS = 4;
-    private static final int CORNERS = 12;
+    private static final int CORNERS = 8;
     private static final double SAME = 1e-12;
 
     private final List<Axis> axes;

@@ -18,7 +18,7 @@ import plumeline.want.Want;
 /// smallest relaxation. Each is re-tested against all wants that hold before it is said.
 final class Remedies {
     /// How many locked marks are tried, those that move the want most first.
-    private static final int MARKS_TRIED = 4;
+    private static final int MARKS_TRIED = 3;
 
     private final Judged judged;
     private final Axes axes;

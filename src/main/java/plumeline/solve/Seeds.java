@@ -18,7 +18,7 @@ import plumeline.stage.Stage;
 /// along the sight line, a focus on the thing that shall be sharp.
 final class Seeds {
     /// Spacings tried for things in file, in widths of the wider of both.
-    private static final double[] SPACINGS = {1.2, 2, 3.5, 6};
+    private static final double[] SPACINGS = {1.2, 2, 3.5, 6, 11};
 
     private static final double CAMERA_METRES = 0.8;
 

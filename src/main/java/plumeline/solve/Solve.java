@@ -41,6 +41,9 @@ public final class Solve {
     /// @return the findings, of these shots only
     public static FilmAnswer film(Plan plan, List<String> shots) {
         Solve solve = new Solve(plan);
+        solve.alone(plan.shots().stream()
+                .filter(shot -> shots.contains(shot.name()) && !isCompared(shot))
+                .toList());
         for (Shot shot : plan.shots()) {
             if (shots.contains(shot.name())) {
                 solve.shot(shot, List.of());
@@ -62,6 +65,25 @@ public final class Solve {
         return new FilmAnswer(plan, sha256(plan.source().text()), verdict, answers, wants);
     }
 
+    private static boolean isCompared(Shot shot) {
+        return shot.wants().stream().anyMatch(want -> want.word().equals("same_size"));
+    }
+
+    /// Solves shots that look at no other one side by side; each by itself, so that their number of threads changes nothing.
+    private void alone(List<Shot> shots) {
+        List<ShotAnswer> answers = shots.parallelStream().map(this::answer).toList();
+        for (int i = 0; i < answers.size(); i++) {
+            solved.put(shots.get(i).name(), answers.get(i));
+        }
+    }
+
+    private ShotAnswer answer(Shot shot) {
+        List<WantLine> filmWants = isInFilm(shot)
+                ? plan.wants().stream().filter(Wants::isJudgedByShot).toList()
+                : List.of();
+        return ShotSolver.solve(plan, shot, filmWants, this::share);
+    }
+
     /// Solves a shot once; shots that it is compared with first. A shot compared with itself by a round trip is
     /// compared with its own start values.
     private void shot(Shot shot, List<String> waiting) {
@@ -75,10 +97,7 @@ public final class Solve {
                 line.written().findWord("as").flatMap(plan::findShot).ifPresent(other -> shot(other, waitingNow));
             }
         }
-        List<WantLine> filmWants = isInFilm(shot)
-                ? plan.wants().stream().filter(Wants::isJudgedByShot).toList()
-                : List.of();
-        solved.put(shot.name(), ShotSolver.solve(plan, shot, filmWants, this::share));
+        solved.put(shot.name(), answer(shot));
     }
 
     private boolean isInFilm(Shot shot) {
