@@ -99,8 +99,9 @@ final class Climb {
         here = best;
     }
 
-    /// Takes a step where it gains what was predicted, counted in the placing errors felt before it: what is felt changes along
-    /// the way, so that a step may look worse at its end and still lead on. Tells whether it was taken.
+    /// Takes a step where it gains what was predicted, counted in the placing errors felt before it: what is felt
+    /// changes along the way, so that a step may look worse at its end and still lead on. Tells whether it was
+    /// taken.
     private boolean take(double[] move, double[] box, double now, double predicted) {
         double[] there = here.values.clone();
         for (int i = 0; i < free.length; i++) {

@@ -69,7 +69,8 @@ public final class Solve {
         return shot.wants().stream().anyMatch(want -> want.word().equals("same_size"));
     }
 
-    /// Solves shots that look at no other one side by side; each by itself, so that their number of threads changes nothing.
+    /// Solves shots that look at no other one side by side; each by itself, so that their number of threads changes
+    /// nothing.
     private void alone(List<Shot> shots) {
         List<ShotAnswer> answers = shots.parallelStream().map(this::answer).toList();
         for (int i = 0; i < answers.size(); i++) {

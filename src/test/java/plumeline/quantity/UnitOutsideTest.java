@@ -141,8 +141,7 @@ final class UnitOutsideTest {
 
     @Test
     @Outside(
-            source = "library indriya 2.2.4; inch, pound and gallon built there from their"
-                    + " definitions",
+            source = "library indriya 2.2.4; inch, pound and gallon built there from their" + " definitions",
             kind = "program")
     void everyPhysicalUnit_convertsAsALibraryDoes() throws javax.measure.IncommensurableException {
         int compared = 0;
