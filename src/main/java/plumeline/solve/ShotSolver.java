@@ -155,6 +155,8 @@ final class ShotSolver {
         }
         List<String> because = new ArrayList<>();
         because.add(words.standing(line.line().word(), margin, want.unit()));
+        want.findOverPupil(judged.moments(instance.run().stage(), si))
+                .ifPresent(over -> because.add(words.overPupil(over, want.unit())));
         List<String> attempts = List.of();
         Verdict verdict = Verdict.HOLDS;
         if (margin < 0) {

@@ -93,4 +93,16 @@ public final class Words {
             default -> holds ? size + " to spare." : size + " short.";
         };
     }
+
+    /// Says how a want stands seen from the whole aperture, of which the lens point is the middle.
+    ///
+    /// @param margin the margin over the entrance pupil
+    /// @param unit the margin's unit
+    /// @return a sentence
+    String overPupil(double margin, String unit) {
+        String size = margin(margin, unit);
+        return margin >= 0
+                ? "From the rim of the aperture " + size + " to spare."
+                : "From the rim of the aperture a soft edge of up to " + size + " shows.";
+    }
 }

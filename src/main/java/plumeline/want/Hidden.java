@@ -3,8 +3,15 @@ package plumeline.want;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Projection;
 import plumeline.geom.Sides;
+import plumeline.geom.Sight;
+import plumeline.optics.TankView;
 import plumeline.plan.Thing;
 import plumeline.plan.WantLine;
 import plumeline.stage.Scene;
@@ -78,5 +85,31 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
             parts[4 * i + 3] = scale * sides.above();
         }
         return parts;
+    }
+
+    @Override
+    public OptionalDouble findOverPupil(Moments moments) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Scene scene : moments.during(line.when())) {
+            List<Body> hiders = behind.stream().map(scene.things()::get).toList();
+            double pupilMetres =
+                    scene.picture().lens().focalLengthMetres() / scene.picture().fNumber();
+            for (int index : things) {
+                Body body = scene.things().get(index);
+                if (Parts.inFrontMetres(scene, body) <= 0) {
+                    return OptionalDouble.empty();
+                }
+                Sides sides = Sight.hiddenOverPupil(scene.aim(), view(scene), body, hiders, pupilMetres);
+                least = Math.min(least, Parts.MILLIMETRES * scene.projection().depth(body.middle()) * sides.least());
+            }
+        }
+        return OptionalDouble.of(least);
+    }
+
+    /// How another point of the pupil sees: through the same wall, where there is one.
+    private static Function<Aim, Projection> view(Scene scene) {
+        return scene.projection() instanceof TankView tank
+                ? aim -> new TankView(aim, tank.wall(), tank.water(), tank.waterLineMetres())
+                : Pinhole::new;
     }
 }

@@ -1,6 +1,7 @@
 package plumeline.want;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumeline.plan.WantLine;
 
 /// One thing that must be true on the screen or on the table.
@@ -35,6 +36,14 @@ public sealed interface Want
     /// @return the lack in a sentence; empty where there is none
     default Optional<String> findLack(Moments moments) {
         return Optional.empty();
+    }
+
+    /// Finds the margin seen from the whole entrance pupil instead of from the lens point alone, in the want's unit.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return the worst margin over the pupil; empty for wants to which the pupil's width is nothing
+    default OptionalDouble findOverPupil(Moments moments) {
+        return OptionalDouble.empty();
     }
 
     /// A want that asks for less, and how to say so.
