@@ -73,8 +73,8 @@ final class BriefsOutsideTest {
 
     @Test
     @Outside(
-            source =
-                    "brief A, shot A1: span 35.8 % of the frame over the 31.6 % that a 9:16 crop keeps; spacing 80 gives 31.1 %",
+            source = "brief A, shot A1: span 35.8 % of the frame over the 31.6 % that a 9:16 crop keeps; spacing 80"
+                    + " gives 31.1 %",
             place = "Expected findings",
             kind = "worked example",
             printedDigits = 3)
@@ -158,8 +158,8 @@ final class BriefsOutsideTest {
 
     @Test
     @Outside(
-            source =
-                    "brief B, shot B5: three abreast in an upright frame can't be 30 % of its height; stagger them in depth",
+            source = "brief B, shot B5: three abreast in an upright frame can't be 30 % of its height; stagger them in"
+                    + " depth",
             place = "Expected findings",
             kind = "worked example",
             printedDigits = 2)

@@ -23,7 +23,8 @@ final class FilmJsonTest {
                     "place:",
                     "  hero: {thing: tall, at: [0 mm, 0 mm], turn: 15 deg}",
                     "  back: {thing: tall, at: [1 mm, 4 in measured]}",
-                    "lights: {key: {light: strip, at: [600 mm, 0 mm, 700 mm], level: 40 %}, fill: {light: strip, at: free}}",
+                    "lights: {key: {light: strip, at: [600 mm, 0 mm, 700 mm], level: 40 %}, fill: {light: strip, at:"
+                            + " free}}",
                     "passes: {plain: {}, closer: {place.back.at.y: 60 mm}}",
                     "wants:",
                     "  - {hidden: back, behind: hero}",

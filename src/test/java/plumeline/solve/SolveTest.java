@@ -211,7 +211,8 @@ final class SolveTest {
     void freeHiddenThings_areFound() {
         ShotAnswer answer = Solved.shot(Solved.text(
                 CAMERA,
-                "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, back: {thing: tall, at: [free, free between 60 mm and 300 mm]}}",
+                "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, back: {thing: tall, at: [free, free between 60 mm and"
+                        + " 300 mm]}}",
                 "wants: [{hidden: back, behind: hero}, {clear: all, by: 10 mm}]"));
         assertThat(answer.verdict()).isIn(Verdict.HOLDS, Verdict.TIGHT);
         // In file on the axis by symmetry; the farther off, the more it is hidden, so it goes to the bound.

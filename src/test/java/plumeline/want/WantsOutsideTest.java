@@ -38,8 +38,7 @@ final class WantsOutsideTest {
             kind = "worked example",
             printedDigits = 3)
     void briefB_aTinAtThirtyPercentStandsAt989() {
-        // The tin as a profile of the flacon's kind isn't in this kit: a can of 122 mm scaled, 989 · (122 / 96) mm less
-        // f.
+        // A can of 122 mm at that share, and the brief's tin of 96 mm by the same rule, f (1 + 1/m).
         double magnification = 0.30 * 36 / 122;
         double distance = 100 * (1 + 1 / magnification);
         String camera =
