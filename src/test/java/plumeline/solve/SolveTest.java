@@ -83,9 +83,9 @@ final class SolveTest {
         // 100 mm behind, 3.5 mm to spare: 3.4 mm aside leaves 0.1.
         assertThat(hidden("3.4 mm")).isEqualTo(Verdict.TIGHT);
         assertThat(hidden("3.6 mm")).isEqualTo(Verdict.FAILS);
-        // A stated placing error takes the usual 2 mm's place, for that mark; the others stand well within their
-        // leeway.
-        assertThat(hidden("1.3 mm ± 0.1 mm")).isEqualTo(Verdict.TIGHT);
+        // A stated placing error takes the usual 2 mm's place: 2.6 mm are left of 3.5.
+        assertThat(hidden("0.9 mm")).isEqualTo(Verdict.HOLDS);
+        assertThat(hidden("0.9 mm ± 3 mm")).isEqualTo(Verdict.TIGHT);
         WantAnswer tight = Solved.want(placed("3.4 mm"), 1);
         assertThat(tight.because()).anyMatch(text -> text.contains("off by"));
     }
