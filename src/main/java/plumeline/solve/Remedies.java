@@ -18,7 +18,10 @@ import plumeline.want.Want;
 /// smallest relaxation. Each is re-tested against all wants that hold before it is said.
 final class Remedies {
     /// How many locked marks are tried, those that move the want most first.
-    private static final int MARKS_TRIED = 3;
+    private static final int MARKS_TRIED = 4;
+
+    /// A motor's way is tried in steps as long as a tape's, not in its own fine ones.
+    private static final double MOTOR_PROBE_METRES = 0.001;
 
     private final Judged judged;
     private final Axes axes;
@@ -103,11 +106,11 @@ final class Remedies {
         return attempts;
     }
 
-    /// The locked marks whose moving helps the failing want, those that help most by a hand's breadth first.
+    /// The locked marks whose moving helps the failing want, a machine's way first, then those that help most.
     private List<Integer> touchedMarks(int[] own) {
         Margins margins = all().only(own);
         double now = Margins.least(margins.at(axes.fromSi(si)));
-        record Touched(int index, double gain) {}
+        record Touched(int index, boolean motor, double gain) {}
         List<Touched> touched = new ArrayList<>();
         for (int i = 0; i < si.length; i++) {
             Mark mark = axes.marks().get(i).mark();
@@ -115,17 +118,20 @@ final class Remedies {
                 continue;
             }
             double best = now;
+            double step = mark.kind() == Mark.Kind.MOTOR
+                    ? MOTOR_PROBE_METRES
+                    : axes.marks().get(i).stepSi();
             for (double size : new double[] {-20, -5, 5, 20}) {
                 double[] moved = axes.fromSi(si);
-                moved[i] += size * axes.marks().get(i).stepSi();
+                moved[i] += size * step;
                 best = Math.max(best, Margins.least(margins.at(moved)));
             }
             if (best > now + 1e-6) {
-                touched.add(new Touched(i, best - now));
+                touched.add(new Touched(i, mark.kind() == Mark.Kind.MOTOR, best - now));
             }
         }
         return touched.stream()
-                .sorted(Comparator.comparingDouble((Touched t) -> -t.gain()))
+                .sorted(Comparator.comparing((Touched t) -> !t.motor()).thenComparingDouble(t -> -t.gain()))
                 .limit(MARKS_TRIED)
                 .map(Touched::index)
                 .toList();

@@ -20,6 +20,8 @@ import plumeline.time.Retime;
 ///
 /// Values are in SI and in the order of [#marks]. A pass uses its shot's marks, except those it sets itself.
 public final class Stage {
+    private static final int MOST_TURNS = 12;
+
     private record Standing(Solid solid, Slots.Slot x, Slots.Slot y, Slots.Slot z, Slots.Slot turn, Slots.Slot lean) {
         Body posed(double[] values) {
             Vec base = new Vec(x.in(values), y.in(values), z.in(values));
@@ -263,9 +265,19 @@ public final class Stage {
             turn += motion.way().angleIn(values) * share;
         }
         Aim slid = new Aim(eye, turn, first.tiltRadians());
-        return kept.isEmpty()
-                ? camera.panned(first, slid, slid.turnRadians())
-                : camera.panned(first, slid, Keeping.turn(slid, kept));
+        if (kept.isEmpty()) {
+            return camera.panned(first, slid, slid.turnRadians());
+        }
+        // A lens point that swings about a pan axis sees other bearings once it has turned: turn again until it stays.
+        Aim panned = slid;
+        for (int i = 0; i < MOST_TURNS; i++) {
+            Aim next = camera.panned(first, slid, Keeping.turn(panned, kept));
+            if (next.equals(panned)) {
+                break;
+            }
+            panned = next;
+        }
+        return panned;
     }
 
     private List<Body> lampBodies(double[] values, List<Body> now, double seconds) {
