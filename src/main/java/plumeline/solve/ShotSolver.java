@@ -149,10 +149,7 @@ final class ShotSolver {
             return new WantAnswer(
                     line.id(), text, Verdict.FAILS, new WantAnswer.Margin.None(), List.of(lack.get()), List.of(), pass);
         }
-        double margin = Double.POSITIVE_INFINITY;
-        for (int part = instance.from(); part < instance.from() + instance.count(); part++) {
-            margin = Math.min(margin, parts[part]);
-        }
+        double margin = want.margin(Arrays.copyOfRange(parts, instance.from(), instance.from() + instance.count()));
         List<String> because = new ArrayList<>();
         because.add(words.standing(line.line().word(), margin, want.unit()));
         want.findOverPupil(judged.moments(instance.run().stage(), si))

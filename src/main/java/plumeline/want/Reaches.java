@@ -44,6 +44,12 @@ record Reaches(WantLine line, Camera camera) implements Want {
         };
     }
 
+    /// The way to the nearest focus alone: an f-number in stops is no part of a length, it only passes or fails.
+    @Override
+    public double margin(double[] parts) {
+        return parts[0];
+    }
+
     private double sensorBehindMetres(Picture picture) {
         return camera.findSensorBehind().map(Quantity::si).orElse(picture.imageMetres());
     }

@@ -23,6 +23,18 @@ public sealed interface Want
     /// @return the parts' margins, negative where they fail, never NaN
     double[] parts(Moments moments);
 
+    /// Gives the margin out of its parts: the least of them.
+    ///
+    /// @param parts the want's own parts
+    /// @return the margin in the want's unit
+    default double margin(double[] parts) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double part : parts) {
+            least = Math.min(least, part);
+        }
+        return least;
+    }
+
     /// Finds why the want can't be judged, whatever the marks.
     ///
     /// @return the reason, with the fact that is missing; empty where the want can be judged

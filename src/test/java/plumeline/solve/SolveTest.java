@@ -256,4 +256,17 @@ final class SolveTest {
                 "wants: [{clear: all}]"));
         assertThat(answer.notes()).anyMatch(note -> note.startsWith("slide is not over when the last frame ends"));
     }
+
+    @Test
+    void reaches_isTheWayToTheNearestFocus_whateverTheFNumber() {
+        double fromSensor = 1000 + 50 * (1 + 50.0 / 950);
+        for (String fNumber : new String[] {"2", "2.8", "4", "8", "22"}) {
+            ShotAnswer answer = Solved.shot(Solved.text(
+                    "camera: {body: main, lens: fifty, at: [0 mm, -1000 mm, 50 mm], aim: ahead, focus: 1000 mm,"
+                            + " f_number: " + fNumber + "}",
+                    "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}",
+                    "wants: [{reaches: camera}]"));
+            assertThat(Solved.margin(answer.wants().getFirst())).as(fNumber).isEqualTo(fromSensor - 350, within(1e-6));
+        }
+    }
 }
