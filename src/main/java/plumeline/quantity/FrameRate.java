@@ -46,6 +46,18 @@ public record FrameRate(long numerator, long denominator) {
         return new FrameRate(more * below + above, below);
     }
 
+    /// Tells whether numerator and denominator of a typed rate are sure to fit: at most 18 digits in all, with the
+    /// zeros of an exponent counted.
+    static boolean isExact(String digits) {
+        int slash = digits.indexOf('/');
+        if (slash >= 0) {
+            return digits.length() <= 18;
+        }
+        BigDecimal plain = new BigDecimal(digits).stripTrailingZeros();
+        int whole = plain.precision() - plain.scale();
+        return plain.precision() <= 18 && plain.scale() <= 18 && whole <= 18;
+    }
+
     private static FrameRate ofDecimal(BigDecimal decimal) {
         BigDecimal plain = decimal.stripTrailingZeros();
         int scale = Math.max(plain.scale(), 0);

@@ -37,7 +37,10 @@ final class QuantityReader {
         String digits = tidyDigits(text.substring(0, end));
         double value = Digits.value(digits);
         if (Double.isNaN(value)) {
-            return refuse(shown(), "a number of at most 15 digits before the point", "Try " + example() + ".");
+            String number = isDividedByZero(digits)
+                    ? "a number, not a division by 0"
+                    : "a number of at most 15 digits before the point";
+            return refuse(shown(), number, "Try " + example() + ".");
         }
         at = end;
         String symbol = unitWord();
@@ -51,7 +54,22 @@ final class QuantityReader {
         if (!accepted.isEmpty() && !accepted.contains(unit.get().kind())) {
             return refuseKind(digits, unit.get());
         }
+        if (unit.get().kind() == Kind.RATE && !FrameRate.isExact(digits)) {
+            return refuse(shown(), "a frame rate of at most 18 digits", "Try " + Kind.RATE.example() + ".");
+        }
         return readTail(new Quantity(digits, value, unit.get(), PLAIN, NO_SPREAD, Origin.GIVEN));
+    }
+
+    /// Tells whether the number behind a slash is all zeros.
+    private static boolean isDividedByZero(String digits) {
+        int at = digits.indexOf('/') + 1;
+        if (at == 0 || digits.length() > Digits.LONGEST) {
+            return false;
+        }
+        while (at < digits.length() && digits.charAt(at) == '0') {
+            at++;
+        }
+        return at == digits.length();
     }
 
     /// Reads what follows value and unit: `at D`, `± spread`, origin, in this order.

@@ -189,20 +189,23 @@ final class Source {
         return false;
     }
 
-    /// Gives the text for the parser: without byte order mark, and with spaces for tabs that stand between JSON's
-    /// tokens.
+    /// Gives the text for the parser: without byte order mark, and where JSON may have what YAML may not, with spaces
+    /// instead: for tabs between tokens, and for line ends between a key and its colon.
     String forParser() {
-        if (text.indexOf('\t') < 0) {
+        boolean flow = isFlow();
+        if (!flow && text.indexOf('\t') < 0) {
             return text.substring(first);
         }
         StringBuilder copy = new StringBuilder(text.substring(first));
-        boolean flow = isFlow();
         boolean indenting = true;
         boolean inString = false;
         for (int i = 0; i < copy.length(); i++) {
             char c = copy.charAt(i);
             if (c == '"' && flow) {
                 inString = !inString;
+                if (!inString) {
+                    joinColon(copy, i + 1);
+                }
             } else if (c == '\\' && inString) {
                 i++;
             } else if (c == '\t' && !inString && (flow || indenting)) {
@@ -211,6 +214,19 @@ final class Source {
             indenting = c == '\n' || c == '\r' || indenting && (c == ' ' || c == '\t');
         }
         return copy.toString();
+    }
+
+    /// Puts a colon that follows after nothing but white space on this line.
+    private static void joinColon(StringBuilder copy, int from) {
+        int at = from;
+        while (at < copy.length() && " \t\r\n".indexOf(copy.charAt(at)) >= 0) {
+            at++;
+        }
+        if (at < copy.length() && copy.charAt(at) == ':') {
+            for (int i = from; i < at; i++) {
+                copy.setCharAt(i, ' ');
+            }
+        }
     }
 
     static String hex(int value, int digits) {

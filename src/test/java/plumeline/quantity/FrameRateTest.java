@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class FrameRateTest {
@@ -66,6 +67,25 @@ final class FrameRateTest {
     @Test
     void commonFactors_areTakenOut() {
         assertThat(new FrameRate(50, 2)).isEqualTo(new FrameRate(25, 1));
+    }
+
+    /// Every rate that reads can be made exact: none gets past the reader that would overflow behind it.
+    @Test
+    void ratesOfTooManyDigits_areRefused() {
+        for (String text : List.of(
+                "1/99999999999999999999999 fps",
+                "0.0000000000000000001 fps",
+                "1e-30 fps",
+                "123456789.123456789123456789 fps",
+                "1e-400 fps")) {
+            assertThat(Quantities.read(text, Kind.RATE))
+                    .as(text)
+                    .isEqualTo(new Reading.Refused(text, "a frame rate of at most 18 digits", "Try 24 fps."));
+        }
+        check("0.000000000000000001 fps", 1, 1_000_000_000_000_000_000L);
+        check("9999999/100000007 fps", 9_999_999, 100_000_007);
+        check("1e15 fps", 1_000_000_000_000_000L, 1);
+        assertThat(Quantities.get("0.0 fps").si()).isZero();
     }
 
     @Test

@@ -273,6 +273,8 @@ final class QuantityTest {
             assertThat(Quantities.read(text, Kind.LENGTH)).as(text).isInstanceOf(Reading.Refused.class);
         }
         assertThat(Quantities.get("1e15 m").si()).isEqualTo(1e15);
+        assertThat(Quantities.read("2 1/0 mm"))
+                .isEqualTo(new Reading.Refused("2 1/0 mm", "a number, not a division by 0", "Try 66 mm."));
     }
 
     @Test
