@@ -30,6 +30,16 @@ record Disc(double cx, double cy, double cz, double px, double py, double pz, do
         return cz - Math.sqrt(pz * pz + qz * qz);
     }
 
+    /// Goes to the deepest point of the rim.
+    void deepest(double[] touch) {
+        double length = Math.sqrt(pz * pz + qz * qz);
+        double cos = length > 0 ? pz / length : 1;
+        double sin = length > 0 ? qz / length : 0;
+        touch[2] = cz + length;
+        touch[0] = (cx + px * cos + qx * sin) / touch[2];
+        touch[1] = (cy + py * cos + qy * sin) / touch[2];
+    }
+
     double reach(double ux, double uy) {
         double c = ux * cx + uy * cy;
         double p = ux * px + uy * py;

@@ -12,16 +12,26 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 /// Outlines and edges for drawing and for checking; the solver's inner loop does without.
 final class Drawing {
     private static final GeometryFactory FACTORY = new GeometryFactory();
-    private static final int STEPS = 64;
-    private static final double ON_EDGE = 1e-9;
+    private static final int HALVINGS = 10;
     private static final double AHEAD = 1 - 1e-6;
+
+    /// A rim or an edge, from share 0 to 1.
+    private interface Line {
+        Vec at(double share);
+    }
 
     private Drawing() {}
 
-    static Outline outline(Hull hull) {
-        List<Point> corners = new ArrayList<>(hull.count);
-        for (int i = 0; i < hull.count; i++) {
-            corners.add(new Point(hull.x[i], hull.y[i]));
+    /// Corners on the exact outline, both ends of each straight side among them.
+    static Outline outline(Shade shade, int steps) {
+        List<Point> corners = new ArrayList<>();
+        for (Shade.Run run : shade.runs) {
+            double length = run.to() - run.from();
+            int pieces = run.isSide() ? 1 : Math.max(1, (int) Math.ceil(steps * length / (2 * Math.PI) - 1e-9));
+            for (int i = 0; i < pieces; i++) {
+                shade.at(run, run.from() + length * i / pieces);
+                corners.add(new Point(shade.tx, shade.ty));
+            }
         }
         return new Outline(corners);
     }
@@ -63,27 +73,6 @@ final class Drawing {
         return points;
     }
 
-    /// The deepest corner that lies on the outline of the union of parts.
-    static double deepest(List<Seen> parts) {
-        List<Hull> hulls = new ArrayList<>();
-        for (Seen part : parts) {
-            hulls.add(Hull.of(part, STEPS));
-        }
-        double deepest = Double.NEGATIVE_INFINITY;
-        for (Hull hull : hulls) {
-            for (int i = 0; i < hull.count; i++) {
-                boolean covered = false;
-                for (Hull other : hulls) {
-                    covered |= other != hull && other.outside(hull.x[i], hull.y[i]) < -ON_EDGE;
-                }
-                if (!covered) {
-                    deepest = Math.max(deepest, hull.depth[i]);
-                }
-            }
-        }
-        return deepest;
-    }
-
     /// The rims of a body (or a box's edges) as runs that are seen or hidden.
     static List<Edge> edges(Projection projection, Body body, List<Body> others, int steps) {
         List<Lump> blockers = new ArrayList<>(Lump.of(body));
@@ -93,19 +82,19 @@ final class Drawing {
             }
         }
         List<Edge> edges = new ArrayList<>();
-        for (List<Vec> line : lines(body, steps)) {
-            split(projection, line, blockers, edges);
+        for (Line line : lines(body)) {
+            split(projection, line, steps, blockers, edges);
         }
         return edges;
     }
 
-    private static List<List<Vec>> lines(Body body, int steps) {
-        List<List<Vec>> lines = new ArrayList<>();
+    private static List<Line> lines(Body body) {
+        List<Line> lines = new ArrayList<>();
         switch (body.solid()) {
             case Solid.Revolved revolved -> {
                 for (Station station : revolved.stations()) {
                     if (station.radiusMetres() > 0) {
-                        lines.add(rim(body, station, steps));
+                        lines.add(share -> rim(body, station, share));
                     }
                 }
             }
@@ -113,7 +102,9 @@ final class Drawing {
                 for (int i = 0; i < 8; i++) {
                     for (int bit = 1; bit < 8; bit <<= 1) {
                         if ((i & bit) == 0) {
-                            lines.add(straight(corner(body, box, i), corner(body, box, i | bit), steps));
+                            Vec from = corner(body, box, i);
+                            Vec to = corner(body, box, i | bit);
+                            lines.add(share -> from.times(1 - share).plus(to.times(share)));
                         }
                     }
                 }
@@ -122,16 +113,12 @@ final class Drawing {
         return lines;
     }
 
-    private static List<Vec> rim(Body body, Station station, int steps) {
-        List<Vec> rim = new ArrayList<>(steps + 1);
-        for (int i = 0; i <= steps; i++) {
-            double angle = 2 * Math.PI * i / steps;
-            rim.add(body.place(new Vec(
-                    station.radiusMetres() * Math.cos(angle),
-                    station.radiusMetres() * Math.sin(angle),
-                    station.heightMetres())));
-        }
-        return rim;
+    private static Vec rim(Body body, Station station, double share) {
+        double angle = 2 * Math.PI * share;
+        return body.place(new Vec(
+                station.radiusMetres() * Math.cos(angle),
+                station.radiusMetres() * Math.sin(angle),
+                station.heightMetres()));
     }
 
     private static Vec corner(Body body, Solid.Box box, int i) {
@@ -141,33 +128,49 @@ final class Drawing {
                 (i & 4) == 0 ? 0 : box.heightMetres()));
     }
 
-    private static List<Vec> straight(Vec from, Vec to, int steps) {
-        List<Vec> line = new ArrayList<>();
-        for (int i = 0; i <= steps; i++) {
-            double share = (double) i / steps;
-            line.add(from.times(1 - share).plus(to.times(share)));
-        }
-        return line;
-    }
-
-    private static void split(Projection projection, List<Vec> line, List<Lump> blockers, List<Edge> edges) {
-        List<Point> run = new ArrayList<>();
-        Edge.Showing showing = Edge.Showing.SEEN;
-        for (int i = 1; i < line.size(); i++) {
-            Vec middle = line.get(i - 1).plus(line.get(i)).times(0.5);
-            Edge.Showing here = isBlocked(projection, middle, blockers) ? Edge.Showing.HIDDEN : Edge.Showing.SEEN;
-            if (run.isEmpty()) {
-                run.add(projection.project(line.get(i - 1)));
-            } else if (here != showing) {
+    private static void split(Projection projection, Line line, int steps, List<Lump> blockers, List<Edge> edges) {
+        List<Point> run = new ArrayList<>(List.of(projection.project(line.at(0))));
+        Edge.Showing showing = showing(projection, line.at(0.5 / steps), blockers);
+        for (int i = 1; i <= steps; i++) {
+            Edge.Showing here = showing(projection, line.at((i - 0.5) / steps), blockers);
+            if (here != showing) {
+                double turn = turn(projection, line, (i - 1.5) / steps, (i - 0.5) / steps, showing, blockers);
+                Point last = run.getLast();
+                boolean isPast = turn < (i - 1.0) / steps;
+                if (isPast) {
+                    run.removeLast();
+                }
+                run.add(projection.project(line.at(turn)));
                 edges.add(new Edge(run, showing));
                 run = new ArrayList<>(List.of(run.getLast()));
+                if (isPast) {
+                    run.add(last);
+                }
             }
             showing = here;
-            run.add(projection.project(line.get(i)));
+            run.add(projection.project(line.at((double) i / steps)));
         }
-        if (run.size() > 1) {
-            edges.add(new Edge(run, showing));
+        edges.add(new Edge(run, showing));
+    }
+
+    /// Where between two places of a line it passes from seen to hidden or back, by halving.
+    private static double turn(
+            Projection projection, Line line, double from, double to, Edge.Showing showing, List<Lump> blockers) {
+        double low = from;
+        double high = to;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (showing(projection, line.at(middle), blockers) == showing) {
+                low = middle;
+            } else {
+                high = middle;
+            }
         }
+        return (low + high) / 2;
+    }
+
+    private static Edge.Showing showing(Projection projection, Vec place, List<Lump> blockers) {
+        return isBlocked(projection, place, blockers) ? Edge.Showing.HIDDEN : Edge.Showing.SEEN;
     }
 
     /// Whether something stands between the lens point and a place of a surface; through a tank's wall the straight
@@ -176,10 +179,21 @@ final class Drawing {
         Vec eye = projection.aim().eye();
         Vec end = eye.plus(place.minus(eye).times(AHEAD));
         for (Lump lump : blockers) {
-            if (Rays.crosses(lump, eye, end)) {
+            if (crosses(lump, eye, end)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /// Whether a sight line goes through a convex part.
+    private static boolean crosses(Lump lump, Vec from, Vec to) {
+        Vec way = to.minus(from);
+        double share = Math.clamp(lump.middle().minus(from).dot(way) / way.dot(way), 0, 1);
+        Vec nearest = from.plus(way.times(share));
+        if (nearest.distanceMetres(lump.middle()) > lump.radius()) {
+            return false;
+        }
+        return Closest.apart(new Lump.Corners(List.of(from, to)), lump).equals(Vec.ZERO);
     }
 }

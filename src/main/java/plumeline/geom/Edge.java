@@ -2,7 +2,7 @@ package plumeline.geom;
 
 import java.util.List;
 
-/// A run of a body's outline, rim, shoulder or box edge in the picture, all of it either seen or hidden.
+/// A run of a body's rim, shoulder or box edge in the picture, all of it either seen or hidden.
 ///
 /// @param points picture points along it, two or more
 /// @param showing whether it is seen

@@ -95,6 +95,16 @@ sealed interface Seen permits Seen.Plain, Seen.Points, Bent {
             return reach;
         }
 
+        int count() {
+            return x.length;
+        }
+
+        void corner(int i, double[] touch) {
+            touch[0] = x[i];
+            touch[1] = y[i];
+            touch[2] = depth[i];
+        }
+
         Shade shade() {
             return Shade.polygon(x, y);
         }

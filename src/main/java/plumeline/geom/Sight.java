@@ -38,7 +38,8 @@ public final class Sight {
         return new Extent(-reach(parts, -1, 0), reach(parts, 1, 0), -reach(parts, 0, -1), reach(parts, 0, 1));
     }
 
-    /// Gives a body's outline as convex parts, to be united.
+    /// Gives a body's outline as convex parts, to be united. Corners lie on the exact outline, the ends of straight
+    /// sides among them.
     ///
     /// @param projection the view
     /// @param body the body, wholly in front
@@ -46,8 +47,8 @@ public final class Sight {
     /// @return one part a frustum, or one for a box
     public static List<Outline> outline(Projection projection, Body body, int steps) {
         List<Outline> outlines = new ArrayList<>();
-        for (Seen part : inFront(projection, body)) {
-            outlines.add(Drawing.outline(Hull.of(part, steps)));
+        for (Shade part : Shades.of(inFront(projection, body))) {
+            outlines.add(Drawing.outline(part, steps));
         }
         return outlines;
     }
@@ -60,7 +61,8 @@ public final class Sight {
         return Drawing.united(parts);
     }
 
-    /// Gives the lines that draw a body, split into seen and hidden runs.
+    /// Gives a body's rims, shoulders and box edges, split into seen and hidden runs; what hides is the body itself and
+    /// the others. Its outline is [#united] of [#outline].
     ///
     /// @param projection the view
     /// @param body the body, wholly in front
@@ -120,7 +122,9 @@ public final class Sight {
         return worst;
     }
 
-    /// Gives depths of a body along the optical axis.
+    /// Gives depths of a body along the optical axis, exact in a pinhole picture. The outline is that of the whole
+    /// body: of an upright cylinder seen level from distance d it lies at `d − r²/d`, of one seen from above it is
+    /// the lid's far rim.
     ///
     /// @param aim lens point and direction
     /// @param body the body, wholly in front
@@ -131,7 +135,7 @@ public final class Sight {
         for (Seen part : parts) {
             near = Math.min(near, part.leastDepth());
         }
-        return new Depths(near, Drawing.deepest(parts), aim.depthMetres(body.middle()));
+        return new Depths(near, Deepest.metres(parts), aim.depthMetres(body.middle()));
     }
 
     /// Gives the clear space between neighbours, sorted from left to right by the middles of their outlines.

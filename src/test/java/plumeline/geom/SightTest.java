@@ -3,14 +3,8 @@ package plumeline.geom;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 final class SightTest {
     private static final Solid CAN = Solid.cylinder(0.042, 0.118);
@@ -85,109 +79,6 @@ final class SightTest {
         double expected = Math.tan(Math.asin(0.010 / 0.6)) - Math.tan(Math.asin(0.010 / 0.7));
         assertThat(sides.right()).isEqualTo(expected, within(1e-7));
         assertThat(sides.left()).isEqualTo(expected, within(1e-7));
-    }
-
-    @Test
-    void hidden_agreesWithDensePolygons() {
-        long seed = 20260726;
-        Random random = new Random(seed);
-        int inside = 0;
-        for (int n = 0; n < 120; n++) {
-            boolean wide = random.nextInt(3) > 0;
-            Vec eye = new Vec(
-                    random.nextDouble(-0.05, 0.05), random.nextDouble(-0.9, -0.4), random.nextDouble(0.02, 0.25));
-            Aim aim = Aim.toward(eye, new Vec(random.nextDouble(-0.02, 0.02), 0, 0.05));
-            Body hidden = new Body(
-                    random.nextBoolean() ? FLACON : CAN,
-                    new Pose(
-                            new Vec(
-                                    random.nextDouble(-0.02, 0.02),
-                                    random.nextDouble(0.1, 0.5),
-                                    random.nextDouble(-0.02, 0.02)),
-                            0,
-                            random.nextDouble(-0.2, 0.2)));
-            List<Body> hiders = new ArrayList<>(List.of(at(FLACON, 0, 0)));
-            if (wide) {
-                hiders.add(at(CAN, random.nextDouble(-0.06, 0.06), random.nextDouble(0, 0.03)));
-            }
-            Projection lens = new Pinhole(aim);
-            double margin = Sight.hidden(lens, hidden, hiders).least();
-            double dense = dense(lens, hidden, hiders);
-            inside += dense > 0 ? 1 : 0;
-            assertThat(margin)
-                    .as("seed %d case %d", seed, n)
-                    .isEqualTo(dense, within(3e-6 + (dense > 0 ? 1e-3 * dense : -0.05 * dense)));
-        }
-        assertThat(inside).isGreaterThan(5);
-    }
-
-    private static double dense(Projection lens, Body hidden, List<Body> hiders) {
-        Geometry union = union(lens, hiders);
-        Geometry own = union(lens, List.of(hidden));
-        Geometry edge = union.getBoundary();
-        double most = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (Coordinate coordinate : densified(own)) {
-            var point = new GeometryFactory().createPoint(coordinate);
-            most = Math.max(most, union.distance(point));
-            least = Math.min(least, edge.distance(point));
-        }
-        return most > 0 ? -most : least;
-    }
-
-    private static List<Coordinate> densified(Geometry shape) {
-        List<Coordinate> points = new ArrayList<>();
-        Coordinate[] ring = shape.getBoundary().getCoordinates();
-        for (int i = 1; i < ring.length; i++) {
-            for (int k = 0; k < 10; k++) {
-                double share = k / 10.0;
-                points.add(new Coordinate(
-                        ring[i - 1].x + share * (ring[i].x - ring[i - 1].x),
-                        ring[i - 1].y + share * (ring[i].y - ring[i - 1].y)));
-            }
-        }
-        return points;
-    }
-
-    private static Geometry union(Projection lens, List<Body> bodies) {
-        GeometryFactory factory = new GeometryFactory();
-        List<Geometry> parts = new ArrayList<>();
-        for (Body body : bodies) {
-            for (List<Vec> rings : frusta(body)) {
-                parts.add(factory.createMultiPointFromCoords(rings.stream()
-                                .map(place -> {
-                                    Vec way = place.minus(lens.aim().eye());
-                                    double depth = lens.aim().forward().dot(way);
-                                    return new Coordinate(
-                                            lens.aim().right().dot(way) / depth,
-                                            lens.aim().up().dot(way) / depth);
-                                })
-                                .toArray(Coordinate[]::new))
-                        .convexHull());
-            }
-        }
-        return UnaryUnionOp.union(parts);
-    }
-
-    private static List<List<Vec>> frusta(Body body) {
-        List<List<Vec>> frusta = new ArrayList<>();
-        List<Station> stations = ((Solid.Revolved) body.solid()).stations();
-        for (int i = 1; i < stations.size(); i++) {
-            if (stations.get(i).heightMetres() > stations.get(i - 1).heightMetres()) {
-                List<Vec> points = new ArrayList<>();
-                for (int k = 0; k < 480; k++) {
-                    double angle = 2 * Math.PI * k / 480;
-                    for (Station station : List.of(stations.get(i - 1), stations.get(i))) {
-                        points.add(body.place(new Vec(
-                                station.radiusMetres() * Math.cos(angle),
-                                station.radiusMetres() * Math.sin(angle),
-                                station.heightMetres())));
-                    }
-                }
-                frusta.add(points);
-            }
-        }
-        return frusta;
     }
 
     @Test
