@@ -10,8 +10,9 @@ import plumeline.solve.MarkAnswer;
 ///
 /// @param unit the papers' unit
 public record LeewayText(PaperUnit unit) {
-    /// Leeway is true to 1 % of itself; half of that is forgiven before rounding down, so that 6.999 mm is 7 mm.
-    private static final double FORGIVEN = 1.005;
+    /// This part of a step is forgiven before rounding down, so that 6.999 mm is 7 mm; never more, however long the
+    /// leeway.
+    private static final double FORGIVEN = 0.005;
 
     /// Below this, tenths count.
     private static final double FINE_METRES = 0.002;
@@ -52,17 +53,17 @@ public record LeewayText(PaperUnit unit) {
         Print print = new Print(unit);
         return switch (mark.kind()) {
             case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR -> {
-                Print.Hand hand = si * FORGIVEN < FINE_METRES ? Print.Hand.MOTOR : Print.Hand.TAPE;
+                Print.Hand hand = si < FINE_METRES ? Print.Hand.MOTOR : Print.Hand.TAPE;
                 yield print.lengthNumber(down(si, print.stepMetres(hand)), hand);
             }
             case TURN, LAMP_TURN, MOTOR_TURN ->
-                Print.number(Math.toDegrees(down(si, Math.toRadians(si * FORGIVEN < FINE_RADIANS ? 0.1 : 1))), 1);
+                Print.number(Math.toDegrees(down(si, Math.toRadians(si < FINE_RADIANS ? 0.1 : 1))), 1);
             case DIAL -> Print.number(down(mark.path().equals("camera.f_number") ? si : si * 100, 0.1), 1);
         };
     }
 
     private static double down(double value, double step) {
-        return Math.floor(value * FORGIVEN / step) * step;
+        return Math.floor(value / step + FORGIVEN) * step;
     }
 
     /// Says both sides without unit, for a drawing: `±7`, `−3 +2`, `−3 + loose`, `loose`.

@@ -101,13 +101,13 @@ record Fills(WantLine line, List<Integer> things, Along along, double wanted, do
 
     @Override
     public Optional<Relaxed> findRelaxed(double lack) {
-        double easier = Math.ceil((tolerance * Parts.PERCENT + lack) * 10) / 10 / Parts.PERCENT;
-        if (easier > wanted) {
+        double share = Math.ceil((tolerance * Parts.PERCENT + lack) / wanted * 10) / 10 / Parts.PERCENT;
+        if (share > 1) {
             return Optional.empty();
         }
         return Optional.of(new Relaxed(
-                new Fills(line, things, along, wanted, easier, more, by),
-                "fills " + Parts.percent(wanted) + " to within " + Parts.percent(easier) + " of the picture instead of "
-                        + Parts.percent(tolerance) + "."));
+                new Fills(line, things, along, wanted, wanted * share, more, by),
+                "within " + Parts.percent(share) + " of the " + Parts.percent(wanted) + " instead of within "
+                        + Parts.percent(tolerance / wanted) + "."));
     }
 }

@@ -22,15 +22,16 @@ final class LeewayTextTest {
     void leeway_isRoundedDown() {
         Mark tape = mark("second.x").mark();
         assertThat(MM.withUnit(tape, 0.0039)).isEqualTo("3 mm");
-        assertThat(MM.withUnit(tape, 0.001999)).isEqualTo("2 mm");
+        assertThat(MM.withUnit(tape, 0.001999)).isEqualTo("1.9 mm");
         assertThat(MM.withUnit(tape, 0.00188)).isEqualTo("1.8 mm");
         assertThat(MM.withUnit(tape, 0)).isEqualTo("0.0 mm");
         assertThat(IN.withUnit(tape, 0.0254 * 0.99 / 8)).isEqualTo("1/16 in");
     }
 
     @Test
-    void leeway_forgivesHalfAPerCentBeforeRoundingDown() {
+    void leeway_forgivesATrifleOfAStepAndNeverMore() {
         assertThat(MM.withUnit(mark("second.x").mark(), 0.0069999)).isEqualTo("7 mm");
+        assertThat(MM.withUnit(mark("second.x").mark(), 3.2298)).isEqualTo("3229 mm");
     }
 
     @Test
