@@ -1,6 +1,8 @@
 package plumeline.cli;
 
 import java.util.List;
+import plumeline.draw.LeewayText;
+import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
@@ -13,14 +15,16 @@ import plumeline.solve.Words;
 final class FilmText {
     private final StringBuilder text = new StringBuilder();
     private final Words words;
+    private final LeewayText leeways;
 
-    private FilmText(Words words) {
-        this.words = words;
+    private FilmText(PaperUnit unit) {
+        words = new Words(unit);
+        leeways = new LeewayText(unit);
     }
 
     static String of(FilmAnswer answer) {
         var film = answer.plan().film();
-        var written = new FilmText(new Words(film.papersOrDefault()));
+        var written = new FilmText(film.papersOrDefault());
         String title = film.title().orElse("film");
         written.text.append(title).append(": ").append(answer.verdict().word()).append('\n');
         answer.shots().forEach(written::shot);
@@ -84,7 +88,7 @@ final class FilmText {
 
     private String side(MarkAnswer answer, Leeway.Side side) {
         return switch (side) {
-            case Leeway.Side.Ends(double distance) -> words.difference(answer.mark(), distance);
+            case Leeway.Side.Ends(double distance) -> leeways.withUnit(answer.mark(), distance);
             case Leeway.Side.Endless() -> "any";
         };
     }
