@@ -50,10 +50,11 @@ final class FilmText {
                 text.append(": ").append(value < 0 ? "short by " : "").append(words.margin(value, unit));
             }
             text.append('\n');
-            if (want.verdict() != Verdict.HOLDS) {
-                text.append("             ")
-                        .append(String.join(" ", want.because()))
-                        .append('\n');
+            // What holds says so in its margin; whatever else there is to know follows.
+            int said = want.verdict() == Verdict.HOLDS ? 1 : 0;
+            List<String> why = want.because().stream().skip(said).toList();
+            if (!why.isEmpty()) {
+                text.append("             ").append(String.join(" ", why)).append('\n');
             }
             want.attempts()
                     .forEach(attempt ->

@@ -152,6 +152,7 @@ final class ShotSolver {
         double margin = want.margin(Arrays.copyOfRange(parts, instance.from(), instance.from() + instance.count()));
         List<String> because = new ArrayList<>();
         because.add(words.standing(line.line().word(), margin, want.unit()));
+        want.findCaution(judged.moments(instance.run().stage(), si)).ifPresent(because::add);
         want.findOverPupil(judged.moments(instance.run().stage(), si))
                 .ifPresent(over -> because.add(words.overPupil(over, want.unit())));
         List<String> attempts = List.of();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
+import plumeline.geom.Extent;
 import plumeline.geom.Gap;
 import plumeline.geom.Sight;
 import plumeline.plan.WantLine;
@@ -60,5 +61,32 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
         return Optional.of(new Relaxed(
                 new Shown(line, things, easier),
                 "gap " + Parts.percent(easier) + " instead of " + Parts.percent(gap) + "."));
+    }
+
+    /// Gaps can be clear of things that the picture's edge cuts: say which.
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        List<String> cut = new ArrayList<>();
+        for (int index : things) {
+            if (moments.during(line.when()).stream().anyMatch(scene -> isCut(scene, index))) {
+                cut.add(moments.stage().shot().placed().get(index).name());
+            }
+        }
+        return cut.isEmpty()
+                ? Optional.empty()
+                : Optional.of(String.join(", ", cut) + (cut.size() == 1 ? " goes" : " go")
+                        + " over the picture's edge, which this want doesn't count: want inside too.");
+    }
+
+    private static boolean isCut(Scene scene, int index) {
+        Body body = scene.things().get(index);
+        if (Parts.inFrontMetres(scene, body) <= 0) {
+            return true;
+        }
+        Extent extent = Sight.extent(scene.projection(), body);
+        double aside =
+                Math.max(-extent.left(), extent.right()) / scene.picture().widthTangent();
+        double up = Math.max(-extent.bottom(), extent.top()) / scene.picture().heightTangent();
+        return Math.max(aside, up) > 0.5;
     }
 }

@@ -50,6 +50,14 @@ public sealed interface Want
         return Optional.empty();
     }
 
+    /// Finds what the margin doesn't count, but a crew would want to know.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return a sentence; empty where there is nothing to say
+    default Optional<String> findCaution(Moments moments) {
+        return Optional.empty();
+    }
+
     /// Finds the margin seen from the whole entrance pupil instead of from the lens point alone, in the want's unit.
     ///
     /// @param moments the shot for some values of its marks

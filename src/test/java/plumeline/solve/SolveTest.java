@@ -269,4 +269,17 @@ final class SolveTest {
             assertThat(Solved.margin(answer.wants().getFirst())).as(fNumber).isEqualTo(fromSensor - 350, within(1e-6));
         }
     }
+
+    @Test
+    void shown_sideBySideButCutByThePicturesEdge_isSaid() {
+        String text = Solved.text(
+                "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: ahead}",
+                "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, back: {thing: tall, at: [190 mm, 0 mm]}}",
+                "wants: [{shown: [hero, back], gap: 1 %}]");
+        // Half the picture is 600 · 18 / 54.5 = 198 mm wide there, the thing reaches to 211 mm.
+        assertThat(Solved.sentences(Solved.shot(text)))
+                .contains("back goes over the picture's edge, which this want doesn't count: want inside too.");
+        assertThat(Solved.sentences(Solved.shot(text.replace("190 mm", "150 mm"))))
+                .noneMatch(sentence -> sentence.contains("picture's edge"));
+    }
 }
