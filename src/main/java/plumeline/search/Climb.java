@@ -28,22 +28,26 @@ final class Climb {
     private final Deque<Slopes> cuts = new ArrayDeque<>();
     /// What each settled part must keep, as a share; NaN while it is still being raised.
     private final double[] kept;
+    private final Count count;
 
-    private Climb(List<Axis> axes, Margins margins, double[] start, int[] held) {
+    /// What is made large: the least share (margin in placing errors), or the least margin in the parts' own units.
+    enum Count {
+        SHARES,
+        UNITS
+    }
+
+    private Climb(List<Axis> axes, Margins margins, double[] start, double[] kept, Count count) {
         this.axes = axes;
         this.margins = margins;
         this.free = freeAxes(axes);
         this.here = Slopes.at(axes, margins, clamped(axes, start));
-        this.kept = new double[here.margins.length];
-        Arrays.fill(kept, Double.NaN);
-        for (int part : held) {
-            kept[part] = 0;
-        }
+        this.kept = kept.clone();
+        this.count = count;
     }
 
-    /// Climbs one round, or as many as raise anything.
-    static Slopes from(List<Axis> axes, Margins margins, double[] start, int[] held, int rounds) {
-        Climb climb = new Climb(axes, margins, start, held);
+    /// Climbs in shares one round, or as many as raise anything.
+    static Slopes from(List<Axis> axes, Margins margins, double[] start, int rounds) {
+        Climb climb = new Climb(axes, margins, start, noneKept(margins, start), Count.SHARES);
         for (int round = 0; round < rounds && climb.anyRaised(); round++) {
             climb.raise(Search.LOOSE);
             climb.here = Slopes.at(axes, margins, climb.here.values);
@@ -54,11 +58,36 @@ final class Climb {
         return climb.here;
     }
 
-    /// Climbs until nothing that is raised fails any more.
-    static double[] untilHeld(List<Axis> axes, Margins margins, double[] start, int[] held) {
-        Climb climb = new Climb(axes, margins, start, held);
+    /// Climbs until nothing that is raised fails any more, whatever share the kept parts must keep.
+    static double[] untilHeld(List<Axis> axes, Margins margins, double[] start, double[] kept) {
+        Climb climb = new Climb(axes, margins, start, kept, Count.SHARES);
         climb.raise(0);
         return climb.here.values;
+    }
+
+    /// Raises the least margin of what isn't kept, in the parts' own units.
+    static double[] inUnits(List<Axis> axes, Margins margins, double[] start, double[] kept) {
+        Climb climb = new Climb(axes, margins, start, kept, Count.UNITS);
+        climb.raise(Search.LOOSE);
+        return climb.here.values;
+    }
+
+    static double[] noneKept(Margins margins, double[] start) {
+        double[] kept = new double[margins.at(start).length];
+        Arrays.fill(kept, Double.NaN);
+        return kept;
+    }
+
+    /// By what a part's margin is divided where it is raised.
+    private double scale(Slopes at, int part) {
+        return count == Count.UNITS ? 1 : at.feel[part];
+    }
+
+    private double counted(Slopes at, int part, double margin) {
+        if (count == Count.SHARES) {
+            return at.share(part, margin);
+        }
+        return at.isFlat(part) ? Search.LOOSE : Math.min(margin, Search.LOOSE);
     }
 
     /// Gives the least share at a place, by slopes taken there.
@@ -132,7 +161,7 @@ final class Climb {
             if (!Double.isNaN(kept[p])) {
                 programme.hold(here.margins[p], freeSlope(p), Math.min(here.margins[p], kept[p] * here.feel[p]));
             } else if (!here.isFlat(p)) {
-                programme.raise(here.margins[p], freeSlope(p), here.feel[p]);
+                programme.raise(here.margins[p], freeSlope(p), scale(here, p));
             } else if (here.margins[p] >= 0) {
                 programme.hold(here.margins[p], freeSlope(p), 0);
             }
@@ -154,7 +183,7 @@ final class Climb {
             }
             boolean isAnother = margin >= here.margins[p] && !here.isFlat(p);
             if (isAnother && Double.isNaN(kept[p])) {
-                programme.raise(margin, slope, here.feel[p]);
+                programme.raise(margin, slope, scale(here, p));
             } else if (isAnother) {
                 programme.hold(margin, slope, Math.min(here.margins[p], kept[p] * here.feel[p]));
             }
@@ -195,11 +224,10 @@ final class Climb {
         double least = Search.LOOSE;
         double fine = 0;
         for (int p = 0; p < at.length; p++) {
-            double share = scale.share(p, at[p]);
             if (Double.isNaN(kept[p])) {
-                least = Math.min(least, share);
+                least = Math.min(least, counted(scale, p, at[p]));
             } else {
-                fine += Math.max(0, kept[p] - share);
+                fine += Math.max(0, kept[p] - scale.share(p, at[p]));
             }
         }
         return least - 20 * fine;

@@ -18,7 +18,6 @@ public final class Search {
 
     /// By which share a later start must be better than an earlier one to be preferred.
     private static final double BETTER = 0.02;
-    private static final int[] NONE = {};
 
     private Search() {}
 
@@ -42,15 +41,15 @@ public final class Search {
         double[] best = new double[0];
         double height = Double.NEGATIVE_INFINITY;
         for (double[] start : promising(felt, as, seeds)) {
-            Slopes top = Climb.from(felt.axes, felt.margins, start, NONE, 1);
+            Slopes top = Climb.from(felt.axes, felt.margins, start, 1);
             double reached = top.least(top.margins);
             if (best.length == 0 || reached > height + BETTER * Math.abs(height)) {
                 best = top.values;
                 height = reached;
             }
         }
-        best = Climb.from(felt.axes, felt.margins, best, NONE, Climb.ROUNDS).values;
-        return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, best, NONE)));
+        best = Climb.from(felt.axes, felt.margins, best, Climb.ROUNDS).values;
+        return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, best)));
     }
 
     /// Finds a place where no part fails, any such place; else the best that it came to.
@@ -65,7 +64,7 @@ public final class Search {
         double[] best = felt.part(as);
         double height = Margins.least(felt.margins.at(best));
         for (double[] start : promising(felt, as, seeds)) {
-            double[] top = Climb.untilHeld(felt.axes, felt.margins, start, NONE);
+            double[] top = Climb.untilHeld(felt.axes, felt.margins, start, Climb.noneKept(felt.margins, start));
             double reached = Margins.least(felt.margins.at(top));
             if (reached > height) {
                 best = top;
@@ -97,18 +96,19 @@ public final class Search {
         return sorted.subList(0, Math.min(count, sorted.size()));
     }
 
-    /// Raises some parts as far as the others allow: these stay at zero or above.
+    /// Raises the least margin of some parts, in their own unit, as far as the others allow.
     ///
     /// @param axes the marks
     /// @param margins the parts' margins
-    /// @param held the parts that must hold, by index; they hold at `start`
+    /// @param kept a value a part: the share below which it must not fall, NaN where the part is to be raised; those
+    /// kept have that share at `start`
     /// @param start where to start, a value an axis
-    /// @return a value an axis, free ones on whole steps; where stepping breaks something held, it is broken there
+    /// @return a value an axis, free ones on whole steps; where stepping breaks something kept, it is broken there
     /// too
-    public static double[] raise(List<Axis> axes, Margins margins, int[] held, double[] start) {
+    public static double[] raise(List<Axis> axes, Margins margins, double[] kept, double[] start) {
         Felt felt = Felt.of(axes, margins, start);
-        double[] top = Climb.from(felt.axes, felt.margins, felt.part(start), held, 1).values;
-        return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, top, held)));
+        double[] top = Climb.inUnits(felt.axes, felt.margins, felt.part(start), kept);
+        return snapped(axes, felt.whole(Steps.raise(felt.axes, felt.margins, top, kept)));
     }
 
     /// Gives the least share (margin in placing errors of everything at once) at a place.
@@ -148,16 +148,16 @@ public final class Search {
         return false;
     }
 
-    /// Raises some parts until they hold too, while the others stay at zero or above.
+    /// Raises some parts until they hold, while others keep what they must.
     ///
     /// @param axes the marks
     /// @param margins the parts' margins
-    /// @param held the parts that must hold, by index; they hold at `start`
+    /// @param kept a value a part, as for [#raise]
     /// @param start where to start, a value an axis
     /// @return a value an axis, free ones not stepped
-    public static double[] mend(List<Axis> axes, Margins margins, int[] held, double[] start) {
+    public static double[] mend(List<Axis> axes, Margins margins, double[] kept, double[] start) {
         Felt felt = Felt.of(axes, margins, start);
-        return felt.whole(Climb.untilHeld(felt.axes, felt.margins, felt.part(start), held));
+        return felt.whole(Climb.untilHeld(felt.axes, felt.margins, felt.part(start), kept));
     }
 
     /// Gives the connected interval round an axis's value in which no part fails, the others as set; see [Leeway].

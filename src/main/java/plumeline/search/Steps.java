@@ -1,23 +1,46 @@
 package plumeline.search;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /// Brings free axes to whole steps that a hand can set, and tries the neighbouring steps.
 final class Steps {
     private static final int PASSES = 3;
     private static final double BETTER = 1e-6;
+    private static final double LOST = 1e6;
 
     private Steps() {}
 
-    static double[] settle(List<Axis> axes, Margins margins, double[] values, int[] held) {
-        double[] set = values.clone();
-        for (int a = 0; a < set.length; a++) {
-            if (axes.get(a).isFree()) {
-                set[a] = snap(axes.get(a), set[a]);
-            }
-        }
+    /// Steps that keep the least share as high as can be.
+    static double[] settle(List<Axis> axes, Margins margins, double[] values) {
+        double[] set = snapped(axes, values);
         Slopes scale = Slopes.at(axes, margins, set);
-        double height = height(scale, scale.margins, held);
+        return settle(axes, margins, set, scale::least);
+    }
+
+    /// Steps that keep the least margin of what isn't kept as high as can be, in the parts' own unit, far below
+    /// everything where something kept is lost.
+    static double[] raise(List<Axis> axes, Margins margins, double[] values, double[] kept) {
+        double[] set = snapped(axes, values);
+        Slopes scale = Slopes.at(axes, margins, set);
+        return settle(axes, margins, set, there -> {
+            double least = Search.LOOSE;
+            double lost = 0;
+            for (int p = 0; p < there.length; p++) {
+                if (!Double.isNaN(kept[p])) {
+                    lost = Math.min(lost, scale.share(p, there[p]) - kept[p]);
+                } else if (!scale.isFlat(p)) {
+                    least = Math.min(least, there[p]);
+                }
+            }
+            return lost < 0 ? lost - LOST : least;
+        });
+    }
+
+    private static double[] settle(
+            List<Axis> axes, Margins margins, double[] start, ToDoubleFunction<double[]> heightOf) {
+        double[] set = start.clone();
+        double height = heightOf.applyAsDouble(margins.at(set));
         boolean improved = true;
         for (int pass = 0; pass < PASSES && improved; pass++) {
             improved = false;
@@ -32,7 +55,7 @@ final class Steps {
                         continue;
                     }
                     set[a] = tried;
-                    double there = height(scale, margins.at(set), held);
+                    double there = heightOf.applyAsDouble(margins.at(set));
                     if (there > height + BETTER) {
                         height = there;
                         improved = true;
@@ -58,14 +81,13 @@ final class Steps {
         return snapped < axis.low() - 1e-12 ? axis.low() : snapped;
     }
 
-    /// The least share of what is raised, and far below everything where something held is lost.
-    private static double height(Slopes scale, double[] margins, int[] held) {
-        double[] raised = margins.clone();
-        double lost = 0;
-        for (int part : held) {
-            lost = Math.min(lost, scale.share(part, margins[part]));
-            raised[part] = Double.POSITIVE_INFINITY;
+    private static double[] snapped(List<Axis> axes, double[] values) {
+        double[] set = values.clone();
+        for (int a = 0; a < set.length; a++) {
+            if (axes.get(a).isFree()) {
+                set[a] = snap(axes.get(a), set[a]);
+            }
         }
-        return lost < 0 ? lost - 2 * Search.LOOSE : scale.least(raised);
+        return set;
     }
 }

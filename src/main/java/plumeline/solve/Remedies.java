@@ -1,6 +1,7 @@
 package plumeline.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -83,6 +84,13 @@ final class Remedies {
         return Margins.least(margins.at(found)) >= 0;
     }
 
+    /// What the search shall do with the first parts, which hold and shall go on holding, and those after, to be raised.
+    private static double[] kept(int held, int raised) {
+        double[] kept = new double[held + raised];
+        Arrays.fill(kept, held, kept.length, Double.NaN);
+        return kept;
+    }
+
     private Margins all() {
         return values -> judged.parts(axes.toSi(values));
     }
@@ -143,8 +151,7 @@ final class Remedies {
         List<Axis> freed = axes.withFree(si, index);
         int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
         Margins margins = all().only(together);
-        int[] heldFirst = IntStream.range(0, held.length).toArray();
-        double[] reached = Search.mend(freed, margins, heldFirst, from);
+        double[] reached = Search.mend(freed, margins, kept(held.length, own.length), from);
         if (Margins.least(margins.at(reached)) < 0) {
             return Optional.empty();
         }
@@ -152,12 +159,11 @@ final class Remedies {
                 Math.abs(reached[index] - from[index]), freed.get(index).step());
         Margins nearer = values -> {
             double[] all = margins.at(values);
-            double[] more = java.util.Arrays.copyOf(all, all.length + 1);
+            double[] more = Arrays.copyOf(all, all.length + 1);
             more[all.length] = 1 - Math.abs(values[index] - from[index]) / scale;
             return more;
         };
-        double[] near =
-                Search.raise(freed, nearer, IntStream.range(0, together.length).toArray(), reached);
+        double[] near = Search.raise(freed, nearer, kept(together.length, 1), reached);
         double[] best = Margins.least(margins.at(near)) >= 0 ? near : reached;
         double[] there = axes.toSi(best);
         if (!nothingLost(there, own)) {
@@ -202,8 +208,7 @@ final class Remedies {
         Margins margins = all().only(together);
         double[] from = axes.fromSi(si);
         double[] best = axes.anyFree()
-                ? Search.raise(
-                        axes.at(si), margins, IntStream.range(0, held.length).toArray(), from)
+                ? Search.raise(axes.at(si), margins, kept(held.length, own.length), from)
                 : from;
         double[] there = axes.toSi(best);
         double[] now = judged.parts(there);
@@ -235,8 +240,7 @@ final class Remedies {
         }
         Margins both = all().only(
                         IntStream.concat(IntStream.of(rest), IntStream.of(own)).toArray());
-        int[] heldFirst = IntStream.range(0, rest.length).toArray();
-        double[] there = axes.toSi(Search.raise(axes.at(si), both, heldFirst, start));
+        double[] there = axes.toSi(Search.raise(axes.at(si), both, kept(rest.length, own.length), start));
         double[] now = judged.withWorstFrames(there).parts(there);
         double lack = IntStream.of(own).mapToDouble(part -> -now[part]).max().orElse(0);
         if (lack <= 0 || IntStream.of(rest).anyMatch(part -> now[part] < 0)) {

@@ -53,16 +53,18 @@ final class Settling {
         Set<String> failing = failing(held, dropped);
         if (failing.isEmpty()) {
             double[] found = solve(held, dropped);
-            return new Settled(found, union(dropped, failing(found, dropped)));
+            Set<String> out = union(dropped, failing(found, dropped));
+            return new Settled(out.isEmpty() ? found : near(found, out), out);
         }
         // A want that no free mark moves can't be helped by moving: leave it out first.
         Set<String> deaf = deaf(held, failing);
         return deaf.isEmpty() ? dropOne(held, dropped) : settle(held, union(dropped, deaf));
     }
 
-    /// Leaves out the want without which the others do best; the film's own are left out before the shot's.
+    /// Leaves out the want without which the others do best; the film's own are left out before the shot's, and what is
+    /// written last yields first.
     private Settled dropOne(double[] start, Set<String> dropped) {
-        List<Judged.Line> candidates = judged.lines().stream()
+        List<Judged.Line> candidates = judged.lines().reversed().stream()
                 .filter(line -> line.isComputed() && !dropped.contains(line.id()))
                 .sorted(Comparator.comparing((Judged.Line line) -> !line.ofFilm()))
                 .toList();
@@ -80,6 +82,56 @@ final class Settling {
             }
         }
         return best.equals(dropped) ? new Settled(start, dropped) : settle(start, best);
+    }
+
+    /// Brings the wants that are left out, first written first, as near as the others allow; these keep room for one
+    /// placing error of everything at once where they have it.
+    private double[] near(double[] start, Set<String> out) {
+        double[] si = start;
+        List<Integer> parts = new ArrayList<>();
+        List<Double> kept = new ArrayList<>();
+        List<Double> lost = new ArrayList<>();
+        double room = Math.clamp(height(si, out), 0, 1);
+        judged.lines().stream()
+                .filter(line -> line.isComputed() && !out.contains(line.id()))
+                .flatMap(line -> line.parts().boxed())
+                .forEach(part -> {
+                    parts.add(part);
+                    kept.add(room);
+                    lost.add(0.0);
+                });
+        for (Judged.Line line : judged.lines()) {
+            if (line.isComputed() && out.contains(line.id())) {
+                int from = parts.size();
+                line.parts().forEach(part -> {
+                    parts.add(part);
+                    kept.add(Double.NaN);
+                    lost.add(0.0);
+                });
+                Margins margins = shifted(List.copyOf(parts), List.copyOf(lost));
+                double[] keptNow = kept.stream().mapToDouble(Double::doubleValue).toArray();
+                si = axes.engraved(axes.toSi(Search.raise(axes.at(si), margins, keptNow, axes.fromSi(si))));
+                double[] there = judged.parts(si);
+                double least = line.parts().mapToDouble(part -> there[part]).min().orElse(0);
+                for (int i = from; i < parts.size(); i++) {
+                    kept.set(i, 0.0);
+                    lost.set(i, least);
+                }
+            }
+        }
+        return si;
+    }
+
+    /// Some parts, each counted from a level of its own.
+    private Margins shifted(List<Integer> parts, List<Double> levels) {
+        return values -> {
+            double[] all = judged.parts(axes.toSi(values));
+            double[] some = new double[parts.size()];
+            for (int i = 0; i < some.length; i++) {
+                some[i] = all[parts.get(i)] - levels.get(i);
+            }
+            return some;
+        };
     }
 
     private double[] hold(double[] start, Set<String> dropped) {
