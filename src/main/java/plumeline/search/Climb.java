@@ -16,9 +16,14 @@ final class Climb {
     /// How many steps in a row may fail to rise above the best place.
     private static final int PATIENCE = 5;
     static final int ROUNDS = 4;
+    static final int[] NONE = {};
     private static final double LEVEL_TOLERANCE = 2e-3;
     /// A step that promises less than this share is not worth taking.
     private static final double GAIN = 5e-4;
+    /// The share that what must hold keeps, so that it doesn't fail by a last digit.
+    private static final double HELD = 1e-3;
+    /// What a lost share of a settled part costs.
+    private static final double FINE = 20;
 
     private final List<Axis> axes;
     private final Margins margins;
@@ -36,18 +41,22 @@ final class Climb {
         UNITS
     }
 
-    private Climb(List<Axis> axes, Margins margins, double[] start, double[] kept, Count count) {
+    private Climb(List<Axis> axes, Margins margins, double[] start, int[] held, Count count) {
         this.axes = axes;
         this.margins = margins;
         this.free = freeAxes(axes);
         this.here = Slopes.at(axes, margins, clamped(axes, start));
-        this.kept = kept.clone();
+        this.kept = new double[here.margins.length];
+        Arrays.fill(kept, Double.NaN);
+        for (int part : held) {
+            kept[part] = count == Count.UNITS ? 0 : HELD;
+        }
         this.count = count;
     }
 
     /// Climbs in shares one round, or as many as raise anything.
     static Slopes from(List<Axis> axes, Margins margins, double[] start, int rounds) {
-        Climb climb = new Climb(axes, margins, start, noneKept(margins, start), Count.SHARES);
+        Climb climb = new Climb(axes, margins, start, NONE, Count.SHARES);
         for (int round = 0; round < rounds && climb.anyRaised(); round++) {
             climb.raise(Search.LOOSE);
             climb.here = Slopes.at(axes, margins, climb.here.values);
@@ -58,24 +67,18 @@ final class Climb {
         return climb.here;
     }
 
-    /// Climbs until nothing that is raised fails any more, whatever share the kept parts must keep.
-    static double[] untilHeld(List<Axis> axes, Margins margins, double[] start, double[] kept) {
-        Climb climb = new Climb(axes, margins, start, kept, Count.SHARES);
+    /// Climbs until nothing that is raised fails any more.
+    static double[] untilHeld(List<Axis> axes, Margins margins, double[] start, int[] held) {
+        Climb climb = new Climb(axes, margins, start, held, Count.SHARES);
         climb.raise(0);
         return climb.here.values;
     }
 
-    /// Raises the least margin of what isn't kept, in the parts' own units.
-    static double[] inUnits(List<Axis> axes, Margins margins, double[] start, double[] kept) {
-        Climb climb = new Climb(axes, margins, start, kept, Count.UNITS);
+    /// Raises the least margin of what isn't held, in the parts' own units.
+    static double[] inUnits(List<Axis> axes, Margins margins, double[] start, int[] held) {
+        Climb climb = new Climb(axes, margins, start, held, Count.UNITS);
         climb.raise(Search.LOOSE);
         return climb.here.values;
-    }
-
-    static double[] noneKept(Margins margins, double[] start) {
-        double[] kept = new double[margins.at(start).length];
-        Arrays.fill(kept, Double.NaN);
-        return kept;
     }
 
     /// By what a part's margin is divided where it is raised.
@@ -105,7 +108,7 @@ final class Climb {
         Slopes best = here;
         double height = merit(here, here.margins);
         int lower = 0;
-        for (int step = 0; step < STEPS && height < enough && lower < PATIENCE && !isSmall(box); step++) {
+        for (int step = 0; step < STEPS && !isEnough(best, height, enough) && lower < PATIENCE && !isSmall(box); step++) {
             double now = merit(here, here.margins);
             double[] move = bestMove(box, now);
             if (move.length == 0 && free.length > 0) {
@@ -159,7 +162,7 @@ final class Climb {
         Programme programme = programme(box, Math.min(now, 0) - 1);
         for (int p = 0; p < here.margins.length; p++) {
             if (!Double.isNaN(kept[p])) {
-                programme.hold(here.margins[p], freeSlope(p), Math.min(here.margins[p], kept[p] * here.feel[p]));
+                programme.hold(here.margins[p], freeSlope(p), floor(p, box));
             } else if (!here.isFlat(p)) {
                 programme.raise(here.margins[p], freeSlope(p), scale(here, p));
             } else if (here.margins[p] >= 0) {
@@ -170,6 +173,16 @@ final class Climb {
             mind(programme, cut);
         }
         return programme.best(Search.LOOSE);
+    }
+
+    /// What a settled part must keep at the end of a step; where it has lost some, half of what the box could give it
+    /// back.
+    private double floor(int part, double[] box) {
+        double gain = 0;
+        for (int i = 0; i < free.length; i++) {
+            gain += Math.abs(here.slope[part][free[i]]) * box[i];
+        }
+        return Math.min(here.margins[part] + gain / 2, kept[part] * here.feel[part]);
     }
 
     /// Adds the pieces of parts that run as they did at a place that was tried and not taken.
@@ -222,15 +235,27 @@ final class Climb {
     /// The least share among the parts still being raised, less a fine for every settled part that lost what it had.
     private double merit(Slopes scale, double[] at) {
         double least = Search.LOOSE;
-        double fine = 0;
         for (int p = 0; p < at.length; p++) {
             if (Double.isNaN(kept[p])) {
                 least = Math.min(least, counted(scale, p, at[p]));
-            } else {
-                fine += Math.max(0, kept[p] - scale.share(p, at[p]));
             }
         }
-        return least - 20 * fine;
+        return least - FINE * lost(scale, at);
+    }
+
+    /// What the settled parts have lost, in shares.
+    private double lost(Slopes scale, double[] at) {
+        double lost = 0;
+        for (int p = 0; p < at.length; p++) {
+            if (!Double.isNaN(kept[p])) {
+                lost += Math.max(0, kept[p] - scale.share(p, at[p]));
+            }
+        }
+        return lost;
+    }
+
+    private boolean isEnough(Slopes best, double height, double enough) {
+        return height >= enough && lost(best, best.margins) <= HELD / 2;
     }
 
     /// Settles the parts that stand at the least share and can't be raised alone, so that the next round raises the

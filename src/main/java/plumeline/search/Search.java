@@ -22,7 +22,8 @@ public final class Search {
     private Search() {}
 
     /// Finds where the free axes should stand so that everything may be off together by as many placing errors as can
-    /// be; ties go to the next tightest part. Free axes end on whole steps. Locked axes never move.
+    /// be; ties go to the next tightest part, then to the least way from the first seed. Free axes end on whole steps.
+    /// Locked axes never move.
     ///
     /// The least share is raised from several starts (the given seeds, then a fixed scatter over the free ranges)
     /// by sequential linear programming; a local optimum of the best start is what it finds, not a proven global
@@ -30,12 +31,12 @@ public final class Search {
     ///
     /// @param axes the marks
     /// @param margins the parts' margins
-    /// @param seeds starts that the caller thinks are good, each a value an axis; may be empty
+    /// @param seeds starts that the caller thinks are good, the likeliest first, each a value an axis; may be empty
     /// @return a value an axis, in the axes' order
     public static double[] solve(List<Axis> axes, Margins margins, List<double[]> seeds) {
         double[] as = values(axes);
         if (axes.stream().noneMatch(Axis::isFree) || margins.at(as).length == 0) {
-            return snapped(axes, as);
+            return onSteps(axes, as);
         }
         Felt felt = Felt.of(axes, margins, seeds.isEmpty() ? as : seeds.getFirst());
         double[] best = new double[0];
@@ -49,7 +50,8 @@ public final class Search {
             }
         }
         best = Climb.from(felt.axes, felt.margins, best, Climb.ROUNDS).values;
-        return snapped(axes, felt.whole(Steps.settle(felt.axes, felt.margins, best)));
+        best = Home.nearest(felt.axes, felt.margins, best, felt.part(seeds.isEmpty() ? as : seeds.getFirst()));
+        return onSteps(axes, felt.whole(Steps.settle(felt.axes, felt.margins, best)));
     }
 
     /// Finds a place where no part fails, any such place; else the best that it came to.
@@ -64,7 +66,7 @@ public final class Search {
         double[] best = felt.part(as);
         double height = Margins.least(felt.margins.at(best));
         for (double[] start : promising(felt, as, seeds)) {
-            double[] top = Climb.untilHeld(felt.axes, felt.margins, start, Climb.noneKept(felt.margins, start));
+            double[] top = Climb.untilHeld(felt.axes, felt.margins, start, Climb.NONE);
             double reached = Margins.least(felt.margins.at(top));
             if (reached > height) {
                 best = top;
@@ -100,15 +102,14 @@ public final class Search {
     ///
     /// @param axes the marks
     /// @param margins the parts' margins
-    /// @param kept a value a part: the share below which it must not fall, NaN where the part is to be raised; those
-    /// kept have that share at `start`
+    /// @param held the parts that must go on holding, by index; the others are raised
     /// @param start where to start, a value an axis
-    /// @return a value an axis, free ones on whole steps; where stepping breaks something kept, it is broken there
+    /// @return a value an axis, free ones on whole steps; where stepping breaks something held, it is broken there
     /// too
-    public static double[] raise(List<Axis> axes, Margins margins, double[] kept, double[] start) {
+    public static double[] raise(List<Axis> axes, Margins margins, int[] held, double[] start) {
         Felt felt = Felt.of(axes, margins, start);
-        double[] top = Climb.inUnits(felt.axes, felt.margins, felt.part(start), kept);
-        return snapped(axes, felt.whole(Steps.raise(felt.axes, felt.margins, top, kept)));
+        double[] top = Climb.inUnits(felt.axes, felt.margins, felt.part(start), held);
+        return onSteps(axes, felt.whole(Steps.raise(felt.axes, felt.margins, top, held)));
     }
 
     /// Gives the least share (margin in placing errors of everything at once) at a place.
@@ -148,16 +149,16 @@ public final class Search {
         return false;
     }
 
-    /// Raises some parts until they hold, while others keep what they must.
+    /// Raises some parts until they hold too, while the others stay at zero or above.
     ///
     /// @param axes the marks
     /// @param margins the parts' margins
-    /// @param kept a value a part, as for [#raise]
+    /// @param held the parts that must go on holding, by index
     /// @param start where to start, a value an axis
     /// @return a value an axis, free ones not stepped
-    public static double[] mend(List<Axis> axes, Margins margins, double[] kept, double[] start) {
+    public static double[] mend(List<Axis> axes, Margins margins, int[] held, double[] start) {
         Felt felt = Felt.of(axes, margins, start);
-        return felt.whole(Climb.untilHeld(felt.axes, felt.margins, felt.part(start), kept));
+        return felt.whole(Climb.untilHeld(felt.axes, felt.margins, felt.part(start), held));
     }
 
     /// Gives the connected interval round an axis's value in which no part fails, the others as set; see [Leeway].
@@ -198,13 +199,12 @@ public final class Search {
         return values;
     }
 
-    private static double[] snapped(List<Axis> axes, double[] values) {
-        double[] snapped = values.clone();
-        for (int a = 0; a < snapped.length; a++) {
-            if (axes.get(a).isFree()) {
-                snapped[a] = Steps.snap(axes.get(a), snapped[a]);
-            }
-        }
-        return snapped;
+    /// Brings free axes to the nearest whole step inside their range.
+    ///
+    /// @param axes the marks
+    /// @param values a value an axis
+    /// @return a value an axis
+    public static double[] onSteps(List<Axis> axes, double[] values) {
+        return Steps.snapped(axes, values);
     }
 }

@@ -18,22 +18,22 @@ final class Steps {
         return settle(axes, margins, set, scale::least);
     }
 
-    /// Steps that keep the least margin of what isn't kept as high as can be, in the parts' own unit, far below
-    /// everything where something kept is lost.
-    static double[] raise(List<Axis> axes, Margins margins, double[] values, double[] kept) {
+    /// Steps that keep the least margin of what isn't held as high as can be, in the parts' own unit, far below
+    /// everything where something held is lost.
+    static double[] raise(List<Axis> axes, Margins margins, double[] values, int[] held) {
         double[] set = snapped(axes, values);
-        Slopes scale = Slopes.at(axes, margins, set);
+        Slopes at = Slopes.at(axes, margins, set);
         return settle(axes, margins, set, there -> {
-            double least = Search.LOOSE;
+            double[] raised = there.clone();
             double lost = 0;
-            for (int p = 0; p < there.length; p++) {
-                if (!Double.isNaN(kept[p])) {
-                    lost = Math.min(lost, scale.share(p, there[p]) - kept[p]);
-                } else if (!scale.isFlat(p)) {
-                    least = Math.min(least, there[p]);
-                }
+            for (int part : held) {
+                lost = Math.min(lost, there[part]);
+                raised[part] = Search.LOOSE;
             }
-            return lost < 0 ? lost - LOST : least;
+            for (int p = 0; p < raised.length; p++) {
+                raised[p] = at.isFlat(p) ? Search.LOOSE : raised[p];
+            }
+            return lost < 0 ? lost - LOST : Margins.least(raised);
         });
     }
 
@@ -81,7 +81,7 @@ final class Steps {
         return snapped < axis.low() - 1e-12 ? axis.low() : snapped;
     }
 
-    private static double[] snapped(List<Axis> axes, double[] values) {
+    static double[] snapped(List<Axis> axes, double[] values) {
         double[] set = values.clone();
         for (int a = 0; a < set.length; a++) {
             if (axes.get(a).isFree()) {

@@ -2,7 +2,6 @@ package plumeline.solve;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumeline.plan.Mark;
 import plumeline.search.Axis;
 import plumeline.search.Leeway;
 import plumeline.stage.StagedMark;
@@ -83,10 +82,14 @@ final class Axes {
 
     /// As a hand sets it: a free f-number at its engraved figure.
     double[] engraved(double[] si) {
+        return engraved(si, -1);
+    }
+
+    /// As a hand sets it where one locked mark, by its index, was made free too.
+    double[] engraved(double[] si, int freed) {
         double[] set = si.clone();
         for (int i = 0; i < set.length; i++) {
-            Mark mark = marks.get(i).mark();
-            if (isStops(i) && mark.isFree()) {
+            if (isStops(i) && (marks.get(i).mark().isFree() || i == freed)) {
                 set[i] = FNumbers.nearest(set[i]);
             }
         }

@@ -3,11 +3,13 @@ package plumeline.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import plumeline.plan.Mark;
+import plumeline.quantity.Print;
 import plumeline.search.Axis;
 import plumeline.search.Margins;
 import plumeline.search.Search;
@@ -19,7 +21,9 @@ import plumeline.want.Want;
 /// smallest relaxation. Each is re-tested against all wants that hold before it is said.
 final class Remedies {
     /// How many locked marks are tried, those that move the want most first.
-    private static final int MARKS_TRIED = 4;
+    private static final int MARKS_TRIED = 6;
+
+    private static final int MARKS_TOLD = 4;
 
     /// A motor's way is tried in steps as long as a tape's, not in its own fine ones.
     private static final double MOTOR_PROBE_METRES = 0.001;
@@ -84,11 +88,8 @@ final class Remedies {
         return Margins.least(margins.at(found)) >= 0;
     }
 
-    /// What the search shall do with the first parts, which hold and shall go on holding, and those after, to be raised.
-    private static double[] kept(int held, int raised) {
-        double[] kept = new double[held + raised];
-        Arrays.fill(kept, held, kept.length, Double.NaN);
-        return kept;
+    private static int[] first(int count) {
+        return IntStream.range(0, count).toArray();
     }
 
     private Margins all() {
@@ -104,17 +105,24 @@ final class Remedies {
         List<String> attempts = new ArrayList<>();
         int[] held = judged.partsOf(line -> line.isComputed() && !line.id().equals(failing.id()) && holds(line, parts));
         int[] own = failing.parts().toArray();
-        for (int index : touchedMarks(own)) {
-            oneMark(index, own, held).ifPresent(attempts::add);
-        }
+        List<Judged.Line> against = conflict.map(Conflict::against).orElse(List.of());
+        LinkedHashSet<Integer> marks = new LinkedHashSet<>(touchedMarks(own));
+        against.forEach(other -> marks.addAll(touchedMarks(other.parts().toArray())));
+        marks.stream()
+                .flatMap(index -> oneMark(index, own, held).stream())
+                .sorted(Comparator.comparing((Change change) -> !change.isMotor())
+                        .thenComparingDouble(Change::size))
+                .limit(MARKS_TOLD)
+                .map(this::sentence)
+                .forEach(attempts::add);
         relaxed(worst, own, held).ifPresent(attempts::add);
-        for (Judged.Line other : conflict.map(Conflict::against).orElse(List.of())) {
+        for (Judged.Line other : against) {
             otherRelaxed(failing, other).ifPresent(attempts::add);
         }
         return attempts;
     }
 
-    /// The locked marks whose moving helps the failing want, a machine's way first, then those that help most.
+    /// The locked marks whose moving gives a want more room, a machine's way first, then those that help most.
     private List<Integer> touchedMarks(int[] own) {
         Margins margins = all().only(own);
         double now = Margins.least(margins.at(axes.fromSi(si)));
@@ -145,31 +153,42 @@ final class Remedies {
                 .toList();
     }
 
+    /// A locked mark moved, the free ones following.
+    ///
+    /// @param index the mark
+    /// @param there where all marks stand then, SI
+    /// @param size how far it moves, in placing errors or steps of its hand
+    private record Change(StagedMark mark, int index, double[] there, double size) {
+        boolean isMotor() {
+            return mark.mark().kind() == Mark.Kind.MOTOR;
+        }
+    }
+
     /// The smallest change of one locked mark, the free ones following, with which everything holds.
-    private Optional<String> oneMark(int index, int[] own, int[] held) {
+    private Optional<Change> oneMark(int index, int[] own, int[] held) {
         double[] from = axes.fromSi(si);
         List<Axis> freed = axes.withFree(si, index);
         int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
         Margins margins = all().only(together);
-        double[] reached = Search.mend(freed, margins, kept(held.length, own.length), from);
+        double[] reached = Search.mend(freed, margins, first(held.length), from);
         if (Margins.least(margins.at(reached)) < 0) {
             return Optional.empty();
         }
-        double scale = Math.max(
-                Math.abs(reached[index] - from[index]), freed.get(index).step());
+        Axis axis = freed.get(index);
+        double scale = Math.max(Math.abs(reached[index] - from[index]), axis.step());
         Margins nearer = values -> {
             double[] all = margins.at(values);
             double[] more = Arrays.copyOf(all, all.length + 1);
             more[all.length] = 1 - Math.abs(values[index] - from[index]) / scale;
             return more;
         };
-        double[] near = Search.raise(freed, nearer, kept(together.length, 1), reached);
+        double[] near = Search.raise(freed, nearer, first(together.length), reached);
         double[] best = Margins.least(margins.at(near)) >= 0 ? near : reached;
-        double[] there = axes.toSi(best);
-        if (!nothingLost(there, own)) {
-            return Optional.empty();
-        }
-        return Optional.of(change(axes.marks().get(index), si[index], there[index]) + followers(there, index));
+        double[] there = axes.engraved(axes.toSi(best), index);
+        double size = Math.abs(best[index] - from[index]) / Math.max(axis.placingError(), axis.step());
+        return nothingLost(there, own)
+                ? Optional.of(new Change(axes.marks().get(index), index, there, size))
+                : Optional.empty();
     }
 
     /// Whether at other values the failing parts hold and nothing that held fails.
@@ -182,15 +201,23 @@ final class Remedies {
                         .allMatch(line -> holds(line, now));
     }
 
-    private String change(StagedMark mark, double from, double to) {
-        String path = mark.mark().path();
-        String by = words.difference(mark.mark(), to - from);
-        String values = path + " " + words.value(mark.mark(), to) + " instead of " + words.value(mark.mark(), from);
-        if (mark.mark().kind() == Mark.Kind.MOTOR && path.endsWith(".by")) {
-            String name = path.substring(0, path.length() - 3);
-            return name + " " + by + (Math.abs(to) > Math.abs(from) ? " further" : " less") + ": " + values + ".";
+    private String sentence(Change change) {
+        Mark mark = change.mark().mark();
+        double from = si[change.index()];
+        double to = change.there()[change.index()];
+        String by = words.difference(mark, to - from);
+        String values = mark.path() + " " + words.value(mark, to) + " instead of " + words.value(mark, from);
+        String after = followers(change.there(), change.index());
+        if (change.isMotor() && mark.path().endsWith(".by")) {
+            String name = mark.path().substring(0, mark.path().length() - 3);
+            return name + " " + by + (Math.abs(to) > Math.abs(from) ? " further" : " less") + ": " + values + "."
+                    + after;
         }
-        return "Set " + values + " (" + by + (to > from ? " more" : " less") + ").";
+        if (mark.path().equals("camera.f_number")) {
+            String stops = Print.number(Math.abs(2 * Math.log(to / from) / Math.log(2)), 1);
+            return "Set " + values + " (" + stops + " stops " + (to > from ? "down" : "open") + ")." + after;
+        }
+        return "Set " + values + " (" + by + " " + words.way(mark, to - from) + ")." + after;
     }
 
     private String followers(double[] there, int index) {
@@ -208,7 +235,7 @@ final class Remedies {
         Margins margins = all().only(together);
         double[] from = axes.fromSi(si);
         double[] best = axes.anyFree()
-                ? Search.raise(axes.at(si), margins, kept(held.length, own.length), from)
+                ? Search.raise(axes.at(si), margins, first(held.length), from)
                 : from;
         double[] there = axes.toSi(best);
         double[] now = judged.parts(there);
@@ -240,7 +267,7 @@ final class Remedies {
         }
         Margins both = all().only(
                         IntStream.concat(IntStream.of(rest), IntStream.of(own)).toArray());
-        double[] there = axes.toSi(Search.raise(axes.at(si), both, kept(rest.length, own.length), start));
+        double[] there = axes.toSi(Search.raise(axes.at(si), both, first(rest.length), start));
         double[] now = judged.withWorstFrames(there).parts(there);
         double lack = IntStream.of(own).mapToDouble(part -> -now[part]).max().orElse(0);
         if (lack <= 0 || IntStream.of(rest).anyMatch(part -> now[part] < 0)) {

@@ -15,7 +15,8 @@ import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
 /// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file
-/// along the sight line, a focus on the thing that shall be sharp.
+/// along the sight line, shown things in a row from left to right, a focus on the thing that shall be sharp; all in the
+/// order written.
 final class Seeds {
     /// Spacings tried for things in file, in widths of the wider of both.
     private static final double[] SPACINGS = {1.2, 2, 3.5, 6, 11};
@@ -41,6 +42,7 @@ final class Seeds {
         for (double spacing : SPACINGS) {
             double[] start = seeds.standing();
             wants.stream().filter(want -> want.word().equals("fills")).forEach(want -> seeds.fill(start, want));
+            wants.stream().filter(want -> want.word().equals("shown")).forEach(want -> seeds.row(start, want, spacing));
             wants.stream()
                     .filter(want -> want.word().equals("hidden"))
                     .forEach(want -> seeds.file(start, want, spacing));
@@ -94,6 +96,30 @@ final class Seeds {
             double distance =
                     Optics.distanceForMagnificationMetres(scene.picture().lens(), share * picture / size);
             set(start, "camera.y", body.middle().y() - distance);
+        }
+    }
+
+    /// Things side by side, from the left; those that stand already stay, and the row is laid from the first of them.
+    private void row(double[] start, WantLine want, double spacing) {
+        Scene scene = stage.scene(start, stage.frameOf(want.when()));
+        List<Named> row = want.subjects().stream()
+                .filter(named -> stage.thingIndex(named.name()) >= 0)
+                .toList();
+        double pitch = 0;
+        double middle = (row.size() - 1) / 2.0;
+        double from = 0;
+        boolean anyStands = false;
+        for (int i = 0; i < row.size(); i++) {
+            Body body = scene.things().get(stage.thingIndex(row.get(i).name()));
+            pitch = Math.max(pitch, 2 * body.solid().reachMetres() * spacing);
+            if (!anyStands && !free.containsKey(row.get(i).name() + ".x")) {
+                anyStands = true;
+                middle = i;
+                from = body.pose().base().x();
+            }
+        }
+        for (int i = 0; i < row.size(); i++) {
+            set(start, row.get(i).name() + ".x", from + (i - middle) * pitch);
         }
     }
 

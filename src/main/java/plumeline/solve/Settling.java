@@ -2,14 +2,17 @@ package plumeline.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plumeline.plan.WantLine;
 import plumeline.search.Margins;
 import plumeline.search.Search;
+import plumeline.stage.StagedMark;
 
 /// Finds the free marks, leaving out as few wants as can be where they can't all hold.
 final class Settling {
@@ -23,6 +26,8 @@ final class Settling {
             return values.stream().mapToDouble(Double::doubleValue).toArray();
         }
     }
+
+    private static final int HALVINGS = 14;
 
     private final Judged judged;
     private final Axes axes;
@@ -38,7 +43,6 @@ final class Settling {
         List<WantLine> lines = judged.lines().stream().map(Judged.Line::line).toList();
         List<double[]> seeds = new ArrayList<>();
         if (axes.anyFree()) {
-            seeds.add(start);
             seeds.addAll(Seeds.of(judged.stage(), lines));
         }
         Settling settling = new Settling(judged, axes, seeds);
@@ -84,42 +88,82 @@ final class Settling {
         return best.equals(dropped) ? new Settled(start, dropped) : settle(start, best);
     }
 
-    /// Brings the wants that are left out, first written first, as near as the others allow; these keep room for one
-    /// placing error of everything at once where they have it.
-    private double[] near(double[] start, Set<String> out) {
-        double[] si = start;
-        List<Integer> parts = new ArrayList<>();
-        List<Double> kept = new ArrayList<>();
-        List<Double> lost = new ArrayList<>();
-        double room = Math.clamp(height(si, out), 0, 1);
-        judged.lines().stream()
-                .filter(line -> line.isComputed() && !out.contains(line.id()))
-                .flatMap(line -> line.parts().boxed())
-                .forEach(part -> {
-                    parts.add(part);
-                    kept.add(room);
-                    lost.add(0.0);
-                });
+    /// Brings the shot's wants that are left out, first written first, as near as the others allow; then gives these
+    /// back as much as they need to bear any single mark's placing error, where they did. What the film wants
+    /// of every shot doesn't pull at a shot that can't give it.
+    private double[] near(double[] best, Set<String> out) {
+        List<Integer> parts = new ArrayList<>(IntStream.of(judged.partsOf(line -> isKept(line, out)))
+                .boxed()
+                .toList());
+        List<Double> levels = new ArrayList<>(Collections.nCopies(parts.size(), 0.0));
+        double[] si = best;
         for (Judged.Line line : judged.lines()) {
-            if (line.isComputed() && out.contains(line.id())) {
-                int from = parts.size();
-                line.parts().forEach(part -> {
-                    parts.add(part);
-                    kept.add(Double.NaN);
-                    lost.add(0.0);
-                });
-                Margins margins = shifted(List.copyOf(parts), List.copyOf(lost));
-                double[] keptNow = kept.stream().mapToDouble(Double::doubleValue).toArray();
-                si = axes.engraved(axes.toSi(Search.raise(axes.at(si), margins, keptNow, axes.fromSi(si))));
+            if (line.isComputed() && out.contains(line.id()) && !line.ofFilm()) {
+                int[] held = IntStream.range(0, parts.size()).toArray();
+                line.parts().forEach(parts::add);
+                levels.addAll(Collections.nCopies(parts.size() - levels.size(), 0.0));
+                Margins margins = shifted(List.copyOf(parts), List.copyOf(levels));
+                si = axes.engraved(axes.toSi(Search.raise(axes.at(si), margins, held, axes.fromSi(si))));
                 double[] there = judged.parts(si);
                 double least = line.parts().mapToDouble(part -> there[part]).min().orElse(0);
-                for (int i = from; i < parts.size(); i++) {
-                    kept.set(i, 0.0);
-                    lost.set(i, least);
-                }
+                Collections.fill(levels.subList(held.length, levels.size()), least);
             }
         }
-        return si;
+        return withRoom(si, best, out);
+    }
+
+    /// The place nearest to one on the way to another where the kept wants bear any single mark's placing error, as far
+    /// as they do at the other.
+    private double[] withRoom(double[] near, double[] best, Set<String> out) {
+        Set<Integer> sturdy = sturdy(best, out);
+        if (sturdy(near, out).containsAll(sturdy)) {
+            return near;
+        }
+        double low = 0;
+        double high = 1;
+        double[] found = best;
+        for (int i = 0; i < HALVINGS; i++) {
+            double share = low + (high - low) / 2;
+            double[] between = between(near, best, share);
+            if (sturdy(between, out).containsAll(sturdy)) {
+                high = share;
+                found = between;
+            } else {
+                low = share;
+            }
+        }
+        return found;
+    }
+
+    /// The kept parts that hold with every single mark off by its placing error either way.
+    private Set<Integer> sturdy(double[] si, Set<String> out) {
+        Set<Integer> sturdy = new HashSet<>();
+        int[] kept = judged.partsOf(line -> isKept(line, out));
+        IntStream.of(kept).forEach(sturdy::add);
+        List<StagedMark> marks = axes.marks();
+        for (int i = 0; i < marks.size(); i++) {
+            for (int way = -1; way <= 1; way += 2) {
+                double[] off = si.clone();
+                off[i] += way * marks.get(i).placingErrorSi(si[i]);
+                double[] parts = judged.parts(off);
+                sturdy.removeIf(part -> parts[part] < 0);
+            }
+        }
+        return sturdy;
+    }
+
+    /// A place on the way from one to another, on whole steps.
+    private double[] between(double[] one, double[] other, double share) {
+        double[] values = axes.fromSi(one);
+        double[] there = axes.fromSi(other);
+        for (int a = 0; a < values.length; a++) {
+            values[a] += share * (there[a] - values[a]);
+        }
+        return axes.engraved(axes.toSi(Search.onSteps(axes.at(one), values)));
+    }
+
+    private static boolean isKept(Judged.Line line, Set<String> out) {
+        return line.isComputed() && !out.contains(line.id());
     }
 
     /// Some parts, each counted from a level of its own.
@@ -143,11 +187,12 @@ final class Settling {
     }
 
     private double[] solve(double[] start, Set<String> dropped) {
-        return axes.engraved(axes.toSi(Search.solve(axes.at(start), margins(dropped), starts(start))));
+        double[] found = axes.engraved(axes.toSi(Search.solve(axes.at(start), margins(dropped), starts(start))));
+        return WrittenOrder.of(axes, found, seeds.getFirst(), si -> height(si, dropped));
     }
 
     private Margins margins(Set<String> dropped) {
-        int[] parts = judged.partsOf(line -> line.isComputed() && !dropped.contains(line.id()));
+        int[] parts = judged.partsOf(line -> isKept(line, dropped));
         Margins all = values -> judged.parts(axes.toSi(values));
         return all.only(parts);
     }

@@ -47,6 +47,25 @@ public final class Words {
         };
     }
 
+    /// Says which way a mark is moved.
+    ///
+    /// @param mark the mark
+    /// @param change the move; only its sign counts
+    /// @return such as `back`, `to camera right`, `higher`
+    String way(Mark mark, double change) {
+        String path = mark.path();
+        boolean more = change > 0;
+        String last = path.substring(path.lastIndexOf('.') + 1);
+        return switch (last) {
+            case "x" -> more ? "to camera right" : "to camera left";
+            case "y" -> path.startsWith("camera.") ? (more ? "forward" : "back") : more ? "farther back" : "forward";
+            case "z" -> more ? "higher" : "lower";
+            case "focus" -> more ? "farther" : "nearer";
+            case "turn" -> more ? "clockwise from above" : "counter-clockwise from above";
+            default -> more ? "more" : "less";
+        };
+    }
+
     private String length(double metres) {
         return print.length(metres, metres < 0.002 ? Print.Hand.MOTOR : Print.Hand.TAPE);
     }
