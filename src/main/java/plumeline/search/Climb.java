@@ -18,6 +18,8 @@ final class Climb {
     static final int ROUNDS = 4;
     static final int[] NONE = {};
     private static final double LEVEL_TOLERANCE = 2e-3;
+    /// Where steps shrink and this many of them, each as good as is promised, wouldn't be enough, more are no use.
+    private static final int PROSPECT = 6;
     /// A step that promises less than this share is not worth taking.
     private static final double GAIN = 5e-4;
     /// The share that what must hold keeps, so that it doesn't fail by a last digit.
@@ -74,10 +76,10 @@ final class Climb {
         return climb.here.values;
     }
 
-    /// Raises the least margin of what isn't held, in the parts' own units.
+    /// Raises the least margin of what isn't held, in the parts' own units, until nothing fails.
     static double[] inUnits(List<Axis> axes, Margins margins, double[] start, int[] held) {
         Climb climb = new Climb(axes, margins, start, held, Count.UNITS);
-        climb.raise(Search.LOOSE);
+        climb.raise(0);
         return climb.here.values;
     }
 
@@ -108,6 +110,7 @@ final class Climb {
         Slopes best = here;
         double height = merit(here, here.margins);
         int lower = 0;
+        boolean isShrinking = false;
         for (int step = 0; step < STEPS && !isEnough(best, height, enough) && lower < PATIENCE && !isSmall(box); step++) {
             double now = merit(here, here.margins);
             double[] move = bestMove(box, now);
@@ -116,9 +119,11 @@ final class Climb {
                 continue;
             }
             double predicted = merit(here, predictedMargins(move)) - now;
-            if (predicted < GAIN) {
+            boolean isHopeless = isShrinking && enough < Search.LOOSE && now + PROSPECT * predicted < enough;
+            if (predicted < GAIN || isHopeless) {
                 break;
             }
+            double width = box[0];
             if (take(move, box, now, predicted)) {
                 double there = merit(here, here.margins);
                 lower = there > height + GAIN ? 0 : lower + 1;
@@ -127,6 +132,7 @@ final class Climb {
                     height = there;
                 }
             }
+            isShrinking = box[0] < width;
         }
         here = best;
     }

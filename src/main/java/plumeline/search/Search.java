@@ -1,6 +1,7 @@
 package plumeline.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -92,13 +93,19 @@ public final class Search {
 
     private static List<double[]> best(List<double[]> starts, Margins margins, Slopes scale, int count) {
         IdentityHashMap<double[], Double> heights = new IdentityHashMap<>();
-        starts.forEach(start -> heights.put(start, scale.least(margins.at(start))));
-        List<double[]> sorted = new ArrayList<>(starts);
+        List<double[]> sorted = new ArrayList<>();
+        for (double[] start : starts) {
+            if (sorted.stream().noneMatch(other -> Arrays.equals(other, start))) {
+                sorted.add(start);
+                heights.put(start, scale.least(margins.at(start)));
+            }
+        }
         sorted.sort(Comparator.comparingDouble(start -> -heights.getOrDefault(start, 0.0)));
         return sorted.subList(0, Math.min(count, sorted.size()));
     }
 
-    /// Raises the least margin of some parts, in their own unit, as far as the others allow.
+    /// Raises the least margin of some parts, in their own unit, until they hold or as far as the others
+    /// allow.
     ///
     /// @param axes the marks
     /// @param margins the parts' margins

@@ -25,6 +25,8 @@ final class Remedies {
 
     private static final int MARKS_TOLD = 4;
 
+    private static final int HALVINGS = 14;
+
     /// A motor's way is tried in steps as long as a tape's, not in its own fine ones.
     private static final double MOTOR_PROBE_METRES = 0.001;
 
@@ -179,16 +181,49 @@ final class Remedies {
         Margins nearer = values -> {
             double[] all = margins.at(values);
             double[] more = Arrays.copyOf(all, all.length + 1);
-            more[all.length] = 1 - Math.abs(values[index] - from[index]) / scale;
+            more[all.length] = -Math.abs(values[index] - from[index]) / scale;
             return more;
         };
         double[] near = Search.raise(freed, nearer, first(together.length), reached);
         double[] best = Margins.least(margins.at(near)) >= 0 ? near : reached;
-        double[] there = axes.engraved(axes.toSi(best), index);
-        double size = Math.abs(best[index] - from[index]) / Math.max(axis.placingError(), axis.step());
-        return nothingLost(there, own)
-                ? Optional.of(new Change(axes.marks().get(index), index, there, size))
-                : Optional.empty();
+        for (double[] place : List.of(firstHolding(freed, margins, from, best, index), best, reached)) {
+            double[] there = axes.engraved(axes.toSi(place), index);
+            double size = Math.abs(place[index] - from[index]) / Math.max(axis.placingError(), axis.step());
+            if (nothingLost(there, own)) {
+                return Optional.of(new Change(axes.marks().get(index), index, there, size));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /// The first place on the way from one where something fails to one where nothing does at which nothing fails any
+    /// more, on whole steps, the mark that is moved a step further than the edge.
+    private static double[] firstHolding(List<Axis> freed, Margins margins, double[] from, double[] to, int index) {
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double share = low + (high - low) / 2;
+            if (Margins.least(margins.at(between(from, to, share))) >= 0) {
+                high = share;
+            } else {
+                low = share;
+            }
+        }
+        double[] edge = between(from, to, high);
+        double[] stepped = Search.onSteps(freed, edge);
+        double step = Math.copySign(freed.get(index).step(), to[index] - from[index]);
+        for (int further = 0; further < 2 && Margins.least(margins.at(stepped)) < 0; further++) {
+            stepped[index] += step;
+        }
+        return stepped;
+    }
+
+    private static double[] between(double[] from, double[] to, double share) {
+        double[] between = from.clone();
+        for (int a = 0; a < between.length; a++) {
+            between[a] += share * (to[a] - from[a]);
+        }
+        return between;
     }
 
     /// Whether at other values the failing parts hold and nothing that held fails.

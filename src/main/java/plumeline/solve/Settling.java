@@ -57,8 +57,11 @@ final class Settling {
         Set<String> failing = failing(held, dropped);
         if (failing.isEmpty()) {
             double[] found = solve(held, dropped);
-            Set<String> out = union(dropped, failing(found, dropped));
-            return new Settled(out.isEmpty() ? found : near(found, out), out);
+            if (!failing(found, dropped).isEmpty()) {
+                // What holds between the steps of a hand doesn't on them: as good as a conflict.
+                return dropOne(found, dropped);
+            }
+            return new Settled(dropped.isEmpty() ? found : near(found, dropped), dropped);
         }
         // A want that no free mark moves can't be helped by moving: leave it out first.
         Set<String> deaf = deaf(held, failing);
