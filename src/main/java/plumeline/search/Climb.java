@@ -19,7 +19,7 @@ final class Climb {
     static final int[] NONE = {};
     private static final double LEVEL_TOLERANCE = 2e-3;
     /// Where steps shrink and this many of them, each as good as is promised, wouldn't be enough, more are no use.
-    private static final int PROSPECT = 6;
+    private static final int PROSPECT = 15;
     /// A step that promises less than this share is not worth taking.
     private static final double GAIN = 5e-4;
     /// The share that what must hold keeps, so that it doesn't fail by a last digit.
@@ -119,7 +119,7 @@ final class Climb {
                 continue;
             }
             double predicted = merit(here, predictedMargins(move)) - now;
-            boolean isHopeless = isShrinking && enough < Search.LOOSE && now + PROSPECT * predicted < enough;
+            boolean isHopeless = enough < Search.LOOSE && isShrinking && count == Count.SHARES && now + PROSPECT * predicted < enough;
             if (predicted < GAIN || isHopeless) {
                 break;
             }
@@ -151,17 +151,23 @@ final class Climb {
         double[] marginsThere = margins.at(there);
         double gained = merit(here, marginsThere) - now;
         if (gained > 0.1 * predicted) {
-            here = here.movedTo(axes, margins, there, marginsThere);
+            here = movedTo(there, marginsThere);
             shrink(box, gained > 0.7 * predicted ? 2 : 1);
             return true;
         }
         // Another piece of some part took over on the way: remember how it runs, so that the next step minds it.
-        cuts.addLast(here.movedTo(axes, margins, there, marginsThere));
+        cuts.addLast(movedTo(there, marginsThere));
         if (cuts.size() > MOST_CUTS) {
             cuts.removeFirst();
         }
         shrink(box, 0.5);
         return false;
+    }
+
+    private Slopes movedTo(double[] there, double[] marginsThere) {
+        Slopes.Differences differences =
+                count == Count.UNITS ? Slopes.Differences.CENTRAL : Slopes.Differences.FORWARD;
+        return here.movedTo(axes, margins, there, marginsThere, differences);
     }
 
     private double[] bestMove(double[] box, double now) {

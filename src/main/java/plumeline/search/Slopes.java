@@ -10,6 +10,12 @@ final class Slopes {
     /// Below this many units of margin a placing error, a part is taken not to feel the marks at all.
     private static final double FLAT = 1e-9;
 
+    /// How slopes are taken: one-sided ones cost half and serve where parts are smooth.
+    enum Differences {
+        CENTRAL,
+        FORWARD
+    }
+
     final double[] values;
     final double[] margins;
     final double[][] slope;
@@ -41,20 +47,22 @@ final class Slopes {
     }
 
     /// Slopes at another place: along free axes taken there, along locked ones kept from here.
-    Slopes movedTo(List<Axis> axes, Margins of, double[] there, double[] marginsThere) {
+    Slopes movedTo(List<Axis> axes, Margins of, double[] there, double[] marginsThere, Differences differences) {
         double[][] next = new double[slope.length][];
         for (int p = 0; p < slope.length; p++) {
             next[p] = slope[p].clone();
         }
         for (int a = 0; a < axes.size(); a++) {
             if (axes.get(a).isFree()) {
-                takeForward(next, a, axes.get(a), of, there, marginsThere);
+                switch (differences) {
+                    case CENTRAL -> take(next, a, axes.get(a), of, there);
+                    case FORWARD -> takeForward(next, a, axes.get(a), of, there, marginsThere);
+                }
             }
         }
         return new Slopes(there.clone(), marginsThere, next, axes);
     }
 
-    /// Slopes by one-sided differences, which cost half; good enough to step by.
     private static void takeForward(
             double[][] slope, int a, Axis axis, Margins of, double[] values, double[] marginsThere) {
         double probe = values[a] + axis.probe() > axis.high() ? -axis.probe() : axis.probe();
