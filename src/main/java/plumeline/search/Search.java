@@ -20,6 +20,10 @@ public final class Search {
     /// By which share a later start must be better than an earlier one to be preferred.
     private static final double BETTER = 0.02;
 
+    /// Places whose least shares differ by less than this share of the highest are compared in full: curvature inside
+    /// the placing errors can turn them round.
+    private static final double ALIKE = 0.2;
+
     private Search() {}
 
     /// Finds where the free axes should stand so that everything may be off together by as many placing errors as can
@@ -40,19 +44,36 @@ public final class Search {
             return onSteps(axes, as);
         }
         Felt felt = Felt.of(axes, margins, seeds.isEmpty() ? as : seeds.getFirst());
-        double[] best = new double[0];
-        double height = Double.NEGATIVE_INFINITY;
+        List<Slopes> tops = new ArrayList<>();
         for (double[] start : promising(felt, as, seeds)) {
-            Slopes top = Climb.from(felt.axes, felt.margins, start, 1);
-            double reached = top.least(top.margins);
-            if (best.length == 0 || reached > height + BETTER * Math.abs(height)) {
-                best = top.values;
-                height = reached;
-            }
+            tops.add(Climb.from(felt.axes, felt.margins, start, 1));
         }
+        double[] best = highest(felt, tops).values;
         best = Climb.from(felt.axes, felt.margins, best, Climb.ROUNDS).values;
         best = Home.nearest(felt.axes, felt.margins, best, felt.part(seeds.isEmpty() ? as : seeds.getFirst()));
         return onSteps(axes, felt.whole(Steps.settle(felt.axes, felt.margins, best)));
+    }
+
+    /// The place that bears most; an earlier one where a later one is hardly better. To first order where that tells,
+    /// else by what everything may be off in truth.
+    private static Slopes highest(Felt felt, List<Slopes> tops) {
+        double most = tops.stream()
+                .mapToDouble(top -> top.least(top.margins))
+                .max()
+                .orElse(0);
+        List<Slopes> near = tops.stream()
+                .filter(top -> top.least(top.margins) >= most - ALIKE * Math.abs(most))
+                .toList();
+        Slopes best = near.getFirst();
+        double height = near.size() > 1 ? Together.at(felt.axes, felt.margins, best.values) : 0;
+        for (Slopes top : near.subList(1, near.size())) {
+            double reached = Together.at(felt.axes, felt.margins, top.values);
+            if (reached > height * (1 + BETTER)) {
+                best = top;
+                height = reached;
+            }
+        }
+        return best;
     }
 
     /// Finds a place where no part fails, any such place; else the best that it came to.

@@ -107,7 +107,8 @@ final class Remedies {
         List<String> attempts = new ArrayList<>();
         int[] held = judged.partsOf(line -> line.isComputed() && !line.id().equals(failing.id()) && holds(line, parts));
         int[] own = failing.parts().toArray();
-        List<Judged.Line> against = conflict.map(Conflict::against).orElse(List.of());
+        List<Judged.Line> against =
+                conflict.map(found -> opposing(found, failing)).orElse(List.of());
         LinkedHashSet<Integer> marks = new LinkedHashSet<>(touchedMarks(own));
         against.forEach(other -> marks.addAll(touchedMarks(other.parts().toArray())));
         marks.stream()
@@ -122,6 +123,16 @@ final class Remedies {
             otherRelaxed(failing, other).ifPresent(attempts::add);
         }
         return attempts;
+    }
+
+    /// The wants of which one asking for less may help: those in the way alone, else any that holds.
+    private List<Judged.Line> opposing(Conflict conflict, Judged.Line failing) {
+        if (conflict.alone() || !conflict.against().isEmpty()) {
+            return conflict.against();
+        }
+        return judged.lines().stream()
+                .filter(line -> line.isComputed() && !line.id().equals(failing.id()) && holds(line, parts))
+                .toList();
     }
 
     /// The locked marks whose moving gives a want more room, a machine's way first, then those that help most.
@@ -272,11 +283,9 @@ final class Remedies {
         double[] best = axes.anyFree()
                 ? Search.raise(axes.at(si), margins, first(held.length), from)
                 : from;
-        double[] there = axes.toSi(best);
+        // On the steps of a hand the edge may be lost: then from where the marks stand.
+        double[] there = axes.toSi(Margins.least(all().only(held).at(best)) >= 0 ? best : from);
         double[] now = judged.parts(there);
-        if (IntStream.of(held).anyMatch(part -> now[part] < 0)) {
-            return Optional.empty();
-        }
         double lack = Double.POSITIVE_INFINITY;
         for (int part : own) {
             lack = Math.min(lack, now[part]);
