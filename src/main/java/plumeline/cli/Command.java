@@ -3,7 +3,7 @@ package plumeline.cli;
 import java.io.IOException;
 import java.util.List;
 
-/// One command. To add one, write a class with these four methods and name it in `Commands`.
+/// One command. To add one, write a class with the first three methods and name it in `Commands`.
 interface Command {
     /// What is typed after `plumeline`, what may follow it, and a line for the help page.
     Usage usage();
@@ -16,6 +16,11 @@ interface Command {
 
     /// Runs of this command that the build rehearses, so that the start-up cache knows what they need.
     List<Rehearsal> rehearsals();
+
+    /// Whether something is done only as the process shuts down; else it ends at once.
+    default boolean needsShutdown() {
+        return false;
+    }
 
     /// Arguments after the command's name, and what standard input holds meanwhile. `FILE` among the arguments stands
     /// for a file that holds the input, `FOLDER` for a folder that may be written.

@@ -91,6 +91,12 @@ final class DemoCommand implements Command {
         return found.isEmpty() ? "" : ", " + found.size() + " found: " + String.join(", ", found);
     }
 
+    /// As for `papers`.
+    @Override
+    public boolean needsShutdown() {
+        return true;
+    }
+
     @Override
     public List<Rehearsal> rehearsals() {
         return List.of(new Rehearsal(List.of("--to", Rehearsal.FOLDER), ""));

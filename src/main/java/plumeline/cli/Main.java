@@ -11,7 +11,20 @@ public final class Main {
     ///
     /// @param words the command and what follows it
     public static void main(String[] words) {
-        System.exit(run(List.of(words), Console.ofProcess()).status());
+        List<String> all = List.of(words);
+        int status = run(all, Console.ofProcess()).status();
+        if (needsShutdown(all)) {
+            System.exit(status);
+        }
+        // A console writes at once and whoever opens a file closes it: an orderly shutdown would only take its time.
+        System.out.flush();
+        System.err.flush();
+        Runtime.getRuntime().halt(status);
+    }
+
+    private static boolean needsShutdown(List<String> words) {
+        return !words.isEmpty()
+                && Commands.find(words.getFirst()).map(Command::needsShutdown).orElse(false);
     }
 
     /// Runs a command; says in one plain line why it could not.

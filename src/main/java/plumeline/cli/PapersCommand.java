@@ -69,6 +69,12 @@ final class PapersCommand implements Command {
         PlainFile.write(folder.resolve(MARKS), Papers.marksCsv(answer).getBytes(UTF_8));
     }
 
+    /// The JDK lends a font to the printer by a temporary file, which it deletes when it shuts down.
+    @Override
+    public boolean needsShutdown() {
+        return true;
+    }
+
     @Override
     public List<Rehearsal> rehearsals() {
         return List.of(new Rehearsal(

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class KeepCommandTest {
     /// One free mark that is found, one lamp that nothing bears on, a want that fails whatever is set, one that isn't
     /// computed.
-    private static final String PLAN = """
+    static final String PLAN = """
         plumeline: 1
         film: {rate: 24 fps, papers: mm}
         things: {tin: {diameter: 76 mm, height: 96 mm}}   # free

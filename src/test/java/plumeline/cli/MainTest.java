@@ -7,9 +7,14 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 final class MainTest {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -90,6 +95,43 @@ final class MainTest {
                         .isEqualTo(Outcome.ANSWERED);
             }
         }
+    }
+
+    @Test
+    void main_endsWithTheStatusAndAllThatWasPrinted(@TempDir Path folder) throws Exception {
+        Files.createDirectory(folder.resolve("tmp"));
+        assertThat(process(folder, "schema")).isZero();
+        assertThat(folder.resolve("out")).hasContent(plumeline.text.JsonSchema.write(plumeline.plan.Plans.grammar()));
+        assertThat(process(folder, "nothing")).isEqualTo(2);
+        assertThat(folder.resolve("err")).content().startsWith("plumeline: there is no command nothing; there are ");
+    }
+
+    /// The library that sets pages has the JDK write the lettering to temporary files.
+    @Test
+    void main_papers_leaveNothingInTheTemporaryFolder(@TempDir Path folder) throws Exception {
+        Path plan = Files.writeString(folder.resolve("plan.yaml"), KeepCommandTest.PLAN);
+        Path temporary = Files.createDirectory(folder.resolve("tmp"));
+        assertThat(process(folder, "papers", plan.toString())).isZero();
+        assertThat(folder.resolve("papers/papers.pdf")).isNotEmptyFile();
+        try (var left = Files.list(temporary)) {
+            assertThat(left).isEmpty();
+        }
+    }
+
+    private static int process(Path folder, String... words) throws Exception {
+        var command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Djava.io.tmpdir=" + folder.resolve("tmp"),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "plumeline.cli.Main"));
+        command.addAll(List.of(words));
+        Process process = new ProcessBuilder(command)
+                .redirectOutput(folder.resolve("out").toFile())
+                .redirectError(folder.resolve("err").toFile())
+                .start();
+        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        return process.exitValue();
     }
 
     private Outcome run(String... words) {
