@@ -6,11 +6,16 @@ import java.math.RoundingMode;
 /// Prints numbers as a hand can set them, in one unit of length for all of a film's papers.
 ///
 /// Lengths are in whole millimetres, or inches and sixteenths; a motor axis takes tenths of a millimetre, or hundredths
-/// of an inch. Halves round away from zero; there is never a negative zero.
+/// of an inch. Halves round away from zero; there is never a negative zero. Differences, such as a leeway, are finer
+/// where they are small.
 ///
 /// @param unit the unit of length
 public record Print(PaperUnit unit) {
     private static final double SIXTEENTH_METRES = 0.0254 / 16;
+    private static final double HUNDREDTH_METRES = 0.0254 / 100;
+
+    /// This part of a step is forgiven before rounding down: the last bits of what was computed, no more.
+    private static final double FORGIVEN = 1e-6;
 
     /// What sets a length: it decides how finely it is printed.
     public enum Hand {
@@ -20,6 +25,14 @@ public record Print(PaperUnit unit) {
         MOTOR
     }
 
+    /// How a difference is rounded.
+    public enum Rounding {
+        /// To the nearest step.
+        NEAREST,
+        /// To the step below, so that nothing promises more than there is.
+        DOWN
+    }
+
     /// Gives the step that a hand sets.
     ///
     /// @param hand what sets it
@@ -27,7 +40,7 @@ public record Print(PaperUnit unit) {
     public double stepMetres(Hand hand) {
         return switch (unit) {
             case MILLIMETRES -> hand == Hand.TAPE ? 1e-3 : 1e-4;
-            case INCHES -> hand == Hand.TAPE ? SIXTEENTH_METRES : 0.000254;
+            case INCHES -> hand == Hand.TAPE ? SIXTEENTH_METRES : HUNDREDTH_METRES;
         };
     }
 
@@ -79,6 +92,97 @@ public record Print(PaperUnit unit) {
             case MILLIMETRES -> hand == Hand.TAPE ? Long.toString(steps) : decimals(steps, 1);
             case INCHES -> hand == Hand.TAPE ? sixteenths(steps) : decimals(steps, 2);
         };
+    }
+
+    /// Rounds a difference of lengths, so that text and number agree.
+    ///
+    /// @param metres the difference, metres, >= 0
+    /// @param hand what sets it
+    /// @param rounding to which step
+    /// @return the difference that [#difference] prints, metres
+    public double roundDifferenceMetres(double metres, Hand hand, Rounding rounding) {
+        Fineness fine = fineness(metres, hand);
+        return countSteps(metres, fine.stepMetres(), rounding) * fine.stepMetres();
+    }
+
+    /// Prints a difference of lengths without its unit: millimetres whole, in tenths below 2 mm; inches in sixteenths,
+    /// thirty-seconds below 1/8 in and hundredths below 1/32 in, always hundredths on a motor.
+    ///
+    /// @param metres the difference, metres, >= 0
+    /// @param hand what sets it
+    /// @param rounding to which step
+    /// @return the number, 0 where it rounds to that
+    public String differenceNumber(double metres, Hand hand, Rounding rounding) {
+        Fineness fine = fineness(metres, hand);
+        return fine.number(countSteps(metres, fine.stepMetres(), rounding));
+    }
+
+    /// Prints a difference of lengths with its unit, to the nearest step: `7 mm`, `0.4 mm`, `3/32 in`. What would round
+    /// to nothing is said to be under a step.
+    ///
+    /// @param metres the difference, metres, >= 0
+    /// @param hand what sets it
+    /// @return the text
+    public String difference(double metres, Hand hand) {
+        Fineness fine = fineness(metres, hand);
+        long steps = countSteps(metres, fine.stepMetres(), Rounding.NEAREST);
+        return (steps == 0 ? "under " + fine.number(1) : fine.number(steps)) + " " + lengthUnit();
+    }
+
+    /// In which steps a difference is counted, and how so many are written.
+    private enum Fineness {
+        WHOLE(1e-3),
+        TENTHS(1e-4),
+        SIXTEENTHS(SIXTEENTH_METRES),
+        THIRTY_SECONDS(SIXTEENTH_METRES / 2),
+        HUNDREDTHS(HUNDREDTH_METRES);
+
+        private final double stepMetres;
+
+        Fineness(double stepMetres) {
+            this.stepMetres = stepMetres;
+        }
+
+        double stepMetres() {
+            return stepMetres;
+        }
+
+        String number(long steps) {
+            return switch (this) {
+                case WHOLE -> Long.toString(steps);
+                case TENTHS -> decimals(steps, 1);
+                case SIXTEENTHS -> mixed(steps, 16);
+                case THIRTY_SECONDS -> mixed(steps, 32);
+                case HUNDREDTHS -> decimals(steps, 2);
+            };
+        }
+    }
+
+    private Fineness fineness(double metres, Hand hand) {
+        if (unit == PaperUnit.MILLIMETRES) {
+            return metres < 0.002 ? Fineness.TENTHS : Fineness.WHOLE;
+        }
+        double thirtySeconds = metres / Fineness.THIRTY_SECONDS.stepMetres() + FORGIVEN;
+        if (hand == Hand.MOTOR || thirtySeconds < 1) {
+            return Fineness.HUNDREDTHS;
+        }
+        return thirtySeconds < 4 ? Fineness.THIRTY_SECONDS : Fineness.SIXTEENTHS;
+    }
+
+    private static long countSteps(double value, double step, Rounding rounding) {
+        return switch (rounding) {
+            case NEAREST -> steps(value, step);
+            case DOWN -> roundDown(value, step);
+        };
+    }
+
+    /// Counts the whole steps in a value, forgiving the last bits of what was computed.
+    ///
+    /// @param value finite, >= 0
+    /// @param step in the value's unit, > 0
+    /// @return how many
+    public static long roundDown(double value, double step) {
+        return (long) Math.floor(value / step + FORGIVEN);
     }
 
     /// Names the unit of length.

@@ -37,10 +37,11 @@ public final class Words {
     ///
     /// @param mark the mark
     /// @param si a difference, SI
-    /// @return such as `7 mm`, `0.4 mm` where less than two millimetres count
+    /// @return such as `7 mm`, `3/32 in`, finer where it is small
     public String difference(Mark mark, double si) {
         return switch (mark.kind()) {
-            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR -> length(Math.abs(si));
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS -> print.difference(Math.abs(si), Print.Hand.TAPE);
+            case MOTOR -> print.difference(Math.abs(si), Print.Hand.MOTOR);
             case TURN, LAMP_TURN, MOTOR_TURN ->
                 Math.abs(si) < Math.toRadians(2) ? Print.fineDegrees(Math.abs(si)) : Print.degrees(Math.abs(si));
             case DIAL -> mark.path().equals("camera.f_number") ? Print.number(Math.abs(si), 1) : Print.share(si, 0);
@@ -66,22 +67,24 @@ public final class Words {
         };
     }
 
-    private String length(double metres) {
-        return print.length(metres, metres < 0.002 ? Print.Hand.MOTOR : Print.Hand.TAPE);
-    }
-
-    /// Gives a margin with its unit, lengths in the papers' unit.
+    /// Gives a margin with its unit, lengths in the papers' unit. It is never nothing: what would round to 0 is `under`
+    /// the finest figure.
     ///
     /// @param value the margin's size
     /// @param unit its unit, as answers give it
-    /// @return such as `3 mm`, `1.4 %`
+    /// @return such as `3 mm`, `1.4 %`, `under 0.1 %`
     public String margin(double value, String unit) {
         double size = Math.abs(value);
         return switch (unit) {
-            case "mm" -> length(size / MILLIMETRES);
-            case "%" -> String.format(Locale.ROOT, size < 10 ? "%.1f %%" : "%.0f %%", size);
-            default -> Print.number(size, 1) + " " + unit;
+            case "mm" -> print.difference(size / MILLIMETRES, Print.Hand.TAPE);
+            case "%" -> size < 10 ? tenths(size) + " %" : Print.number(size, 0) + " %";
+            default -> tenths(size) + " " + unit;
         };
+    }
+
+    private static String tenths(double size) {
+        String figure = String.format(Locale.ROOT, "%.1f", size);
+        return figure.equals("0.0") ? "under 0.1" : figure;
     }
 
     /// Says how a want stands.

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumeline.quantity.Print.Hand;
+import plumeline.quantity.Print.Rounding;
 
 final class PrintTest {
     private static final Print MM = new Print(PaperUnit.MILLIMETRES);
@@ -65,6 +66,50 @@ final class PrintTest {
             double metres = sixteenths * INCH / 16;
             assertThat(Quantities.get(IN.length(metres)).value()).isEqualTo(sixteenths / 16.0);
             assertThat(IN.roundMetres(metres, Hand.TAPE)).isCloseTo(metres, within(1e-15));
+        }
+    }
+
+    @Test
+    void differences_areFinerWhereTheyAreSmall() {
+        checkDifferences(MM, Hand.TAPE, 0.0074, "7 mm", "7");
+        checkDifferences(MM, Hand.TAPE, 0.0076, "8 mm", "7");
+        checkDifferences(MM, Hand.TAPE, 0.002, "2 mm", "2");
+        checkDifferences(MM, Hand.TAPE, 0.00188, "1.9 mm", "1.8");
+        checkDifferences(MM, Hand.MOTOR, 0.00004, "under 0.1 mm", "0.0");
+        checkDifferences(MM, Hand.TAPE, 0, "under 0.1 mm", "0.0");
+        checkDifferences(IN, Hand.TAPE, 2.7 * INCH, "2 11/16 in", "2 11/16");
+        checkDifferences(IN, Hand.TAPE, 0.99 * INCH / 8, "1/8 in", "3/32");
+        checkDifferences(IN, Hand.TAPE, INCH / 8, "1/8 in", "1/8");
+        // A placing error of 2 mm is 2.5 thirty-seconds.
+        checkDifferences(IN, Hand.TAPE, 0.002, "3/32 in", "1/16");
+        checkDifferences(IN, Hand.TAPE, 0.00178, "1/16 in", "1/16");
+        checkDifferences(IN, Hand.TAPE, INCH / 32, "1/32 in", "1/32");
+        checkDifferences(IN, Hand.TAPE, 0.0005, "0.02 in", "0.01");
+        checkDifferences(IN, Hand.TAPE, 0.0001, "under 0.01 in", "0.00");
+        checkDifferences(IN, Hand.MOTOR, 0.0123, "0.48 in", "0.48");
+        checkDifferences(IN, Hand.MOTOR, 0.00178, "0.07 in", "0.07");
+    }
+
+    private static void checkDifferences(Print print, Hand hand, double metres, String nearest, String down) {
+        assertThat(print.difference(metres, hand)).isEqualTo(nearest);
+        assertThat(print.differenceNumber(metres, hand, Rounding.DOWN)).isEqualTo(down);
+    }
+
+    @Test
+    void differencesRoundedDown_neverGrowAndReadBack() {
+        long seed = 32;
+        var random = new Random(seed);
+        for (int i = 0; i < 5000; i++) {
+            double metres = Math.pow(10, -6 + 6 * random.nextDouble());
+            for (Print print : new Print[] {MM, IN}) {
+                for (Hand hand : Hand.values()) {
+                    String what = "seed " + seed + " round " + i + " " + print + " " + hand + " " + metres;
+                    double down = print.roundDifferenceMetres(metres, hand, Rounding.DOWN);
+                    assertThat(down).as(what).isBetween(metres - 0.0254 / 16, metres + 1e-9);
+                    String text = print.differenceNumber(metres, hand, Rounding.DOWN) + " " + print.lengthUnit();
+                    assertThat(Quantities.get(text).si()).as(what).isCloseTo(down, within(1e-12));
+                }
+            }
         }
     }
 
