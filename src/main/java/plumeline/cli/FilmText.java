@@ -2,6 +2,7 @@ package plumeline.cli;
 
 import java.util.List;
 import plumeline.draw.LeewayText;
+import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
 import plumeline.solve.FilmAnswer;
@@ -39,7 +40,9 @@ final class FilmText {
         text.append('\n').append(shot.shot()).append(": ").append(shot.verdict().word());
         text.append('\n');
         wants(shot.wants());
-        shot.marks().forEach(this::mark);
+        shot.marks()
+                .forEach(mark ->
+                        mark(mark, shot.posed().stages().getFirst().stage().shot()));
         shot.notes().forEach(note -> text.append("  ").append(note).append('\n'));
     }
 
@@ -62,14 +65,14 @@ final class FilmText {
         }
     }
 
-    private void mark(MarkAnswer answer) {
+    private void mark(MarkAnswer answer, Shot shot) {
         switch (answer.setting()) {
             case MarkAnswer.Setting.At at -> {
                 String value = words.value(answer.mark(), at.si());
                 text.append("  ").append(Commands.column(answer.mark().path(), 20));
                 text.append(Commands.column(value, 12))
                         .append(Commands.column(at.origin().word(), 9));
-                text.append(leeway(answer)).append('\n');
+                text.append(leeway(answer, shot)).append('\n');
             }
             case MarkAnswer.Setting.Open() -> {
                 text.append("  ").append(Commands.column(answer.mark().path(), 20));
@@ -78,19 +81,19 @@ final class FilmText {
         }
     }
 
-    private String leeway(MarkAnswer answer) {
-        String minus = side(answer, answer.leeway().minus());
-        String plus = side(answer, answer.leeway().plus());
+    private String leeway(MarkAnswer answer, Shot shot) {
+        String minus = side(answer, LeewayText.Way.MINUS, shot);
+        String plus = side(answer, LeewayText.Way.PLUS, shot);
         if (minus.equals(plus)) {
             return minus.equals("any") ? "loose" : "± " + minus;
         }
         return "- " + minus + " / + " + plus;
     }
 
-    private String side(MarkAnswer answer, Leeway.Side side) {
-        return switch (side) {
+    private String side(MarkAnswer answer, LeewayText.Way way, Shot shot) {
+        return leeways.findStop(answer, way, shot).orElseGet(() -> switch (way.of(answer.leeway())) {
             case Leeway.Side.Ends(double distance) -> leeways.withUnit(answer.mark(), distance);
             case Leeway.Side.Endless() -> "any";
-        };
+        });
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import plumeline.draw.LeewayText;
+import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
@@ -15,10 +16,12 @@ final class LeewaySentence {
     private static final double LOOSE = 15;
 
     private final LeewayText text;
+    private final Shot shot;
     private final Map<String, WantLine> wants;
 
-    LeewaySentence(LeewayText text, Map<String, WantLine> wants) {
+    LeewaySentence(LeewayText text, Shot shot, Map<String, WantLine> wants) {
         this.text = text;
+        this.shot = shot;
         this.wants = Map.copyOf(wants);
     }
 
@@ -32,16 +35,18 @@ final class LeewaySentence {
     private String sides(MarkAnswer answer, MarkWords words) {
         Leeway.Side minus = answer.leeway().minus();
         Leeway.Side plus = answer.leeway().plus();
-        boolean minusLoose = isLoose(answer, minus);
-        boolean plusLoose = isLoose(answer, plus);
+        boolean minusLoose = isLoose(answer, LeewayText.Way.MINUS);
+        boolean plusLoose = isLoose(answer, LeewayText.Way.PLUS);
         if (minusLoose && plusLoose) {
-            return capital(words.subject()) + " is loose" + figures(answer) + ".";
+            return capital(words.subject()) + " is loose" + figures(answer, words) + ".";
         }
         if (minusLoose) {
-            return one(answer, plus, words.plus(), answer.ends().plus()) + loose(answer, minus, words.minus());
+            return one(answer, plus, words.plus(), answer.ends().plus())
+                    + loose(answer, LeewayText.Way.MINUS, words.minus());
         }
         if (plusLoose) {
-            return one(answer, minus, words.minus(), answer.ends().minus()) + loose(answer, plus, words.plus());
+            return one(answer, minus, words.minus(), answer.ends().minus())
+                    + loose(answer, LeewayText.Way.PLUS, words.plus());
         }
         return bothEnd(answer, words);
     }
@@ -64,8 +69,10 @@ final class LeewaySentence {
         return text.side(answer.mark(), side) + " " + way + ", else " + consequence(want) + ".";
     }
 
-    private String loose(MarkAnswer answer, Leeway.Side side, String way) {
-        String figure = side instanceof Leeway.Side.Ends ? " (" + text.side(answer.mark(), side) + ")" : "";
+    private String loose(MarkAnswer answer, LeewayText.Way side, String way) {
+        String figure = side.of(answer.leeway()) instanceof Leeway.Side.Ends ends
+                ? " (" + text.findStop(answer, side, shot).orElseGet(() -> text.side(answer.mark(), ends)) + ")"
+                : "";
         return " " + capital(way) + " is loose" + figure + ".";
     }
 
@@ -74,28 +81,31 @@ final class LeewaySentence {
         return line == null ? "a want fails" : WantWords.consequence(line.word()) + " (" + id + ")";
     }
 
-    private String figures(MarkAnswer answer) {
+    private String figures(MarkAnswer answer, MarkWords words) {
         List<String> figures = new ArrayList<>();
-        if (answer.leeway().minus() instanceof Leeway.Side.Ends minus) {
-            figures.add("−" + text.side(answer.mark(), minus));
-        }
-        if (answer.leeway().plus() instanceof Leeway.Side.Ends plus) {
-            figures.add("+" + text.side(answer.mark(), plus));
+        for (LeewayText.Way way : LeewayText.Way.values()) {
+            boolean isMinus = way == LeewayText.Way.MINUS;
+            if (way.of(answer.leeway()) instanceof Leeway.Side.Ends ends) {
+                figures.add(text.findStop(answer, way, shot)
+                        .map(stop -> (isMinus ? words.minus() : words.plus()) + " " + stop)
+                        .orElseGet(() -> (isMinus ? "−" : "+") + text.side(answer.mark(), ends)));
+            }
         }
         return figures.isEmpty() ? "" : " (" + String.join(", ", figures) + ")";
     }
 
-    private static boolean isLoose(MarkAnswer answer, Leeway.Side side) {
+    private boolean isLoose(MarkAnswer answer, LeewayText.Way way) {
+        Leeway.Side side = way.of(answer.leeway());
         return side.distance() >= LOOSE * answer.placingErrorSi() && answer.placingErrorSi() > 0
-                || side instanceof Leeway.Side.Endless;
+                || side instanceof Leeway.Side.Endless
+                || text.findStop(answer, way, shot).isPresent();
     }
 
     private String tight(MarkAnswer answer) {
         if (answer.leeway().least() >= answer.placingErrorSi()) {
             return "";
         }
-        return " Tight: a hand places it to " + text.withUnit(answer.mark(), answer.placingErrorSi())
-                + ". Use a stop or a jig.";
+        return " Tight: a hand places it to " + text.placingError(answer) + ". Use a stop or a jig.";
     }
 
     static String capital(String words) {

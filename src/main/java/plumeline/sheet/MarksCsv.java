@@ -5,8 +5,10 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import plumeline.draw.LeewayText;
 import plumeline.plan.Mark;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.search.Leeway;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
@@ -17,10 +19,13 @@ import plumeline.solve.ShotAnswer;
 /// **Source:** RFC 4180, section 2: records end in CRLF, fields with comma, quote or line break stand in quotes, a
 /// quote in them is doubled.
 ///
-/// Lengths are in the papers' unit, angles in deg, levels in %, f-numbers in 1; to a ten-thousandth of the unit, so
-/// that a reader may compare them with the answers. An endless side says `endless`.
+/// Lengths are in the papers' unit, in decimals, angles in deg, levels in %, f-numbers in 1. Values are as a hand can
+/// set them, leeway is rounded down, as on the other papers. An endless side says `endless`; leeway minds wants only
+/// and may go on past a machine's travel.
 final class MarksCsv {
-    private static final int PLACES = 4;
+    /// A thirty-second of an inch has five.
+    private static final int PLACES = 5;
+
     private static final String END = "\r\n";
 
     private MarksCsv() {}
@@ -44,20 +49,37 @@ final class MarksCsv {
         double perSi = perSi(mark, paper);
         String unit = unit(mark, paper);
         List<String> fields = new ArrayList<>(List.of(shot.shot(), mark.path()));
-        fields.add(number(at.si() * perSi));
+        fields.add(number(settable(mark, at.si(), paper) * perSi));
         fields.add(unit);
         fields.add(at.origin().word());
-        fields.add(side(answer.leeway().minus(), perSi));
-        fields.add(side(answer.leeway().plus(), perSi));
+        fields.add(side(mark, answer.leeway().minus(), paper));
+        fields.add(side(mark, answer.leeway().plus(), paper));
         fields.add(unit);
         return fields;
     }
 
-    private static String side(Leeway.Side side, double perSi) {
+    private static String side(Mark mark, Leeway.Side side, PaperUnit paper) {
         return switch (side) {
-            case Leeway.Side.Ends(double distance) -> number(distance * perSi);
+            case Leeway.Side.Ends(double distance) ->
+                number(new LeewayText(paper).roundedDownSi(mark, distance) * perSi(mark, paper));
             case Leeway.Side.Endless() -> "endless";
         };
+    }
+
+    /// A value as a hand can set it, SI.
+    private static double settable(Mark mark, double si, PaperUnit paper) {
+        Print print = new Print(paper);
+        return switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS -> print.roundMetres(si, Print.Hand.TAPE);
+            case MOTOR -> print.roundMetres(si, Print.Hand.MOTOR);
+            case TURN, LAMP_TURN -> nearest(si, Math.toRadians(1));
+            case MOTOR_TURN -> nearest(si, Math.toRadians(0.1));
+            case DIAL -> nearest(si, isFNumber(mark) ? 0.1 : 0.01);
+        };
+    }
+
+    private static double nearest(double value, double step) {
+        return Math.rint(value / step) * step;
     }
 
     private static String unit(Mark mark, PaperUnit paper) {

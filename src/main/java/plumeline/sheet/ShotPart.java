@@ -174,7 +174,7 @@ final class ShotPart {
 
     private void marks() {
         section.add(Markup.of("h3", "Marks"));
-        LeewaySentence leeway = new LeewaySentence(new LeewayText(unit), Standing.lines(plan, answer));
+        LeewaySentence leeway = new LeewaySentence(new LeewayText(unit), stage.shot(), Standing.lines(plan, answer));
         Markup body = Markup.of("tbody");
         for (MarkAnswer mark : answer.marks()) {
             body.add(row(mark, leeway));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import plumeline.draw.LeewayText;
 import plumeline.plan.Plan;
+import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
@@ -71,20 +72,22 @@ final class Standing {
         String words = answer.verdict() == Verdict.UNKNOWN
                 ? "Unknown: " + String.join(" ", answer.because())
                 : "No single mark ends it within reach.";
+        Shot stage = shot.posed().stages().getFirst().stage().shot();
         for (MarkAnswer mark : shot.marks()) {
-            for (boolean plus : new boolean[] {false, true}) {
-                String end = plus ? mark.ends().plus() : mark.ends().minus();
-                Leeway.Side side = plus ? mark.leeway().plus() : mark.leeway().minus();
+            for (LeewayText.Way way : LeewayText.Way.values()) {
+                boolean isPlus = way == LeewayText.Way.PLUS;
+                Leeway.Side side = way.of(mark.leeway());
                 double errors = side.distance() / mark.placingErrorSi();
-                if (end.equals(answer.id())
+                if ((isPlus ? mark.ends().plus() : mark.ends().minus()).equals(answer.id())
                         && mark.placingErrorSi() > 0
                         && errors < least
-                        && mark.setting() instanceof MarkAnswer.Setting.At at) {
+                        && mark.setting() instanceof MarkAnswer.Setting.At at
+                        && text.findStop(mark, way, stage).isEmpty()) {
                     least = errors;
-                    MarkWords way = MarkWords.of(mark.mark(), at.si());
+                    MarkWords named = MarkWords.of(mark.mark(), at.si());
                     words = "Least leeway: " + mark.mark().path() + " " + text.side(mark.mark(), side) + " "
-                            + (plus ? way.plus() : way.minus()) + "; a hand places it to "
-                            + text.withUnit(mark.mark(), mark.placingErrorSi()) + ".";
+                            + (isPlus ? named.plus() : named.minus()) + "; a hand places it to "
+                            + text.placingError(mark) + ".";
                 }
             }
         }

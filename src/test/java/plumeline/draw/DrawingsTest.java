@@ -121,7 +121,7 @@ final class DrawingsTest {
                         ">104<",
                         ">" + Math.round(Math.hypot(4, 105)) + "<",
                         ">" + Math.round(Math.hypot(10, 103)) + "<");
-        assertThat(plan).contains("x 0 (±3)", "y 104 (−9 + loose)", "x 4 (−7 +1.2)", "slide 600.0 mm to camera left");
+        assertThat(plan).contains("x 0 (±3)", "y 104 (−9 + loose)", "x 4 (−6 +1.2)", "slide 600.0 mm to camera left");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import plumeline.plan.Mark;
 import plumeline.quantity.PaperUnit;
+import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
 
 final class LeewayTextTest {
@@ -25,19 +26,50 @@ final class LeewayTextTest {
         assertThat(MM.withUnit(tape, 0.001999)).isEqualTo("1.9 mm");
         assertThat(MM.withUnit(tape, 0.00188)).isEqualTo("1.8 mm");
         assertThat(MM.withUnit(tape, 0)).isEqualTo("0.0 mm");
-        assertThat(IN.withUnit(tape, 0.0254 * 0.99 / 8)).isEqualTo("1/16 in");
+        assertThat(IN.withUnit(tape, 0.0254 * 0.99 / 4)).isEqualTo("3/16 in");
+        assertThat(IN.withUnit(tape, 0.0254 * 0.99 / 8)).isEqualTo("3/32 in");
+        assertThat(IN.withUnit(tape, 0.00178)).isEqualTo("1/16 in");
     }
 
     @Test
     void leeway_forgivesATrifleOfAStepAndNeverMore() {
-        assertThat(MM.withUnit(mark("second.x").mark(), 0.0069999)).isEqualTo("7 mm");
+        assertThat(MM.withUnit(mark("second.x").mark(), 0.006999999999)).isEqualTo("7 mm");
+        assertThat(MM.withUnit(mark("second.x").mark(), 0.0069999)).isEqualTo("6 mm");
         assertThat(MM.withUnit(mark("second.x").mark(), 3.2298)).isEqualTo("3229 mm");
+    }
+
+    @Test
+    void wayPastTheTravel_isSaidToGoToItsEnd() {
+        var film = Made.film(Made.text());
+        var reveal = film.plan().findShot("reveal").orElseThrow();
+        // Of 600 mm of travel the slide goes 600 mm to the left; its leeway is 9.7 m that way and 131.1 mm back.
+        assertThat(MM.findStop(mark("slide.by"), LeewayText.Way.MINUS, reveal)).hasValue("to the end of the travel");
+        assertThat(MM.findStop(mark("slide.by"), LeewayText.Way.PLUS, reveal)).isEmpty();
+        assertThat(MM.findStop(mark("second.y"), LeewayText.Way.PLUS, reveal)).isEmpty();
+    }
+
+    @Test
+    void heightBelowTheTable_isSaidToGoToItsTop() {
+        var reveal = Made.film(Made.text()).plan().findShot("reveal").orElseThrow();
+        var least = height(0.0519);
+        assertThat(MM.findStop(least, LeewayText.Way.MINUS, reveal)).isEmpty();
+        assertThat(MM.both(least)).isEqualTo("−51 +38");
+        var below = height(0.059);
+        assertThat(MM.findStop(below, LeewayText.Way.MINUS, reveal)).hasValue("to the table top");
+        assertThat(MM.findStop(below, LeewayText.Way.PLUS, reveal)).isEmpty();
+        assertThat(MM.both(below)).isEqualTo("−52 +38");
+    }
+
+    private static MarkAnswer height(double minus) {
+        var lens = mark("camera.z");
+        var leeway = new Leeway(new Leeway.Side.Ends(minus), lens.leeway().plus());
+        return new MarkAnswer(lens.mark(), lens.setting(), leeway, lens.ends(), lens.placingErrorSi());
     }
 
     @Test
     void bothSides_areSaidShortly() {
         assertThat(MM.both(mark("second.x"))).isEqualTo("±3");
-        assertThat(MM.both(mark("third.x"))).isEqualTo("−7 +1.2");
+        assertThat(MM.both(mark("third.x"))).isEqualTo("−6 +1.2");
         assertThat(MM.both(mark("second.y"))).isEqualTo("−9 + loose");
         assertThat(MM.both(mark("first.x"))).isEqualTo("loose");
     }

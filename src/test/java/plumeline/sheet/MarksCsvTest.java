@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.draw.Made;
+import plumeline.plan.Mark;
 import plumeline.search.Leeway;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
@@ -63,10 +64,11 @@ final class MarksCsvTest {
                     assertThat(record.get(0)).isEqualTo(shot.shot());
                     assertThat(record.get(1)).isEqualTo(mark.mark().path());
                     double perSi = perSi(record.get(3));
-                    assertThat(Double.parseDouble(record.get(2)) / perSi).isCloseTo(at.si(), within(1e-6));
+                    assertThat(Double.parseDouble(record.get(2)) / perSi)
+                            .isCloseTo(at.si(), within(0.5001 * step(mark)));
                     assertThat(record.get(4)).isEqualTo(at.origin().word());
-                    check(record.get(5), perSi, mark.leeway().minus());
-                    check(record.get(6), perSi, mark.leeway().plus());
+                    check(record.get(5), perSi, mark, mark.leeway().minus());
+                    check(record.get(6), perSi, mark, mark.leeway().plus());
                     assertThat(record.get(7)).isEqualTo(record.get(3));
                 }
             }
@@ -84,9 +86,23 @@ final class MarksCsvTest {
         };
     }
 
-    private static void check(String text, double perSi, Leeway.Side side) {
+    /// What a hand sets in millimetre papers, SI.
+    private static double step(MarkAnswer mark) {
+        return switch (mark.mark().kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS -> 0.001;
+            case MOTOR -> 0.0001;
+            case TURN, LAMP_TURN -> Math.toRadians(1);
+            case MOTOR_TURN -> Math.toRadians(0.1);
+            case DIAL -> mark.mark().path().equals("camera.f_number") ? 0.1 : 0.01;
+        };
+    }
+
+    /// Rounded down by less than a step, never up.
+    private static void check(String text, double perSi, MarkAnswer mark, Leeway.Side side) {
         if (side instanceof Leeway.Side.Ends(double distance)) {
-            assertThat(Double.parseDouble(text) / perSi).isCloseTo(distance, within(1e-6));
+            assertThat(text).matches("[0-9]+(\\.[0-9])?");
+            double step = mark.mark().kind() == Mark.Kind.MOTOR ? 0.001 : step(mark);
+            assertThat(Double.parseDouble(text) / perSi).isBetween(distance - step, distance + 1e-9);
         } else {
             assertThat(text).isEqualTo("endless");
         }
@@ -108,7 +124,18 @@ final class MarksCsvTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(lens.get(3)).isEqualTo("in");
-        assertThat(Double.parseDouble(lens.get(2))).isCloseTo(-600 / 25.4, within(1e-4));
+        assertThat(Double.parseDouble(lens.get(2))).isCloseTo(-600 / 25.4, within(1.0 / 32));
+        assertThat(lens.get(2)).isEqualTo("-23.625");
+        // 244.6 mm and 567.7 mm are 9.63 in and 22.35 in.
+        assertThat(lens.subList(5, 8)).containsExactly("9.625", "22.3125", "in");
+    }
+
+    @Test
+    void figures_areWhatAHandCanSet() {
+        List<List<String>> records = read(Papers.marksCsv(Made.film(Made.text())));
+        assertThat(records)
+                .contains(List.of("reveal", "third.x", "4", "mm", "solved", "6", "1.2", "mm"))
+                .contains(List.of("plume", "camera.y", "-1122", "mm", "solved", "1.7", "3", "mm"));
     }
 
     @Test

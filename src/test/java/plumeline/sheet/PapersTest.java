@@ -131,9 +131,11 @@ final class PapersTest {
         assertThat(byId(page, "reveal.mark.second.y").getTextContent())
                 .endsWith("9 mm toward the camera, else a gap closes (reveal.2). Away from the camera is loose.");
         assertThat(byId(page, "reveal.mark.third.x").getTextContent())
-                .endsWith("7 mm to camera left, else a sliver shows (reveal.1); 1.2 mm to camera right, else a gap"
+                .endsWith("6 mm to camera left, else a sliver shows (reveal.1); 1.2 mm to camera right, else a gap"
                         + " closes (reveal.2). Tight: a hand places it to 2 mm. Use a stop or a jig.");
         assertThat(byId(page, "reveal.mark.first.y").getTextContent()).endsWith("Forward and back is loose.");
+        assertThat(byId(page, "reveal.mark.slide.by").getTextContent())
+                .endsWith("Travel is loose (further to the end of the travel, +131 mm).");
         assertThat(byId(page, "plume.mark.camera.z").getTextContent()).contains("139 mmmeasured");
         assertThat(byId(page, "plume.mark.key.z").getTextContent()).contains("400 mmtypical");
     }
@@ -190,6 +192,16 @@ final class PapersTest {
                                 .getTextContent())
                         .find())
                 .isFalse();
+    }
+
+    /// 1.73 mm are 2.2 thirty-seconds of an inch, 2 mm 2.5 of them.
+    @Test
+    void smallInches_areWhatATapeShows() {
+        Document page = SvgReader.parse(html(Made.text().replace("papers: mm", "papers: in")));
+        assertThat(byId(page, "plume.mark.camera.y").getTextContent())
+                .contains("1/16 in toward the camera")
+                .endsWith("Tight: a hand places it to 3/32 in. Use a stop or a jig.");
+        assertThat(page.getDocumentElement().getTextContent()).doesNotContain("0.07 in");
     }
 
     @Test
