@@ -1,13 +1,17 @@
 package plumeline.stage;
 
+import java.util.List;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
+import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Quantity;
 
 /// Where a free mark may be looked for, and what a hand can set.
 ///
-/// Free places are looked for within a table's reach of the zero mark; `free between` is kept to the letter.
+/// Free places are looked for within a table's reach of the zero mark: as far as the kit's table is wide and deep,
+/// wherever on it the zero mark lies, else 1.5 m; never below the table top. `free between` is kept to the letter.
 final class MarkRanges {
     private static final double TABLE_METRES = 1.5;
     private static final double CAMERA_FAR_METRES = 4;
@@ -21,10 +25,10 @@ final class MarkRanges {
 
     private MarkRanges() {}
 
-    static StagedMark of(Mark mark, Shot shot, PaperUnit papers) {
-        double step = step(mark, papers);
+    static StagedMark of(Mark mark, Shot shot, Plan plan) {
+        double step = step(mark, plan.film().papersOrDefault());
         double reach = reach(mark);
-        double[] range = range(mark, shot);
+        double[] range = range(mark, shot, plan);
         return switch (mark) {
             case Mark.Fixed fixed -> {
                 double value = fixed.quantity().si();
@@ -39,13 +43,13 @@ final class MarkRanges {
         };
     }
 
-    private static double[] range(Mark mark, Shot shot) {
+    private static double[] range(Mark mark, Shot shot, Plan plan) {
         String path = mark.path();
         return switch (mark.kind()) {
             case TAPE, HUNG ->
                 path.equals("camera.y")
                         ? new double[] {-CAMERA_FAR_METRES, -CAMERA_NEAR_METRES}
-                        : new double[] {-TABLE_METRES, TABLE_METRES};
+                        : tableRange(path, plan);
             case HEIGHT -> new double[] {0, TABLE_METRES};
             case LAMP_PLACE -> new double[] {path.endsWith(".z") ? 0 : -LAMP_METRES, LAMP_METRES};
             case TURN, LAMP_TURN, MOTOR_TURN ->
@@ -56,6 +60,25 @@ final class MarkRanges {
             case FOCUS -> new double[] {1.2 * focalLength(shot), CAMERA_FAR_METRES};
             case DIAL -> dialRange(path, shot);
         };
+    }
+
+    /// From the zero mark to either side a thing stays on the table; the camera's stand need not.
+    private static double[] tableRange(String path, Plan plan) {
+        List<Quantity> size = path.startsWith("camera.") ? List.of() : tableSize(plan);
+        double reach = TABLE_METRES;
+        if (path.endsWith(".x") && !size.isEmpty()) {
+            reach = size.getFirst().si();
+        } else if (path.endsWith(".y") && size.size() > 1) {
+            reach = size.get(1).si();
+        }
+        return new double[] {path.endsWith(".z") ? 0 : -reach, reach};
+    }
+
+    private static List<Quantity> tableSize(Plan plan) {
+        return plan.kit()
+                .table()
+                .map(table -> table.written().listQuantities("size"))
+                .orElse(List.of());
     }
 
     private static double[] motorRange(String path, Shot shot) {

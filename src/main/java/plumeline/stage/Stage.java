@@ -42,7 +42,7 @@ public final class Stage {
     private Stage(Plan plan, Shot base, Shot effective) {
         shot = effective;
         marks = base.marks().stream()
-                .map(mark -> MarkRanges.of(mark, base, plan.film().papersOrDefault()))
+                .map(mark -> MarkRanges.of(mark, base, plan))
                 .toList();
         Slots slots = new Slots(base.marks());
         for (Placed placed : effective.placed()) {
