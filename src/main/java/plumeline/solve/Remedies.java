@@ -171,7 +171,7 @@ final class Remedies {
     /// @param index the mark
     /// @param there where all marks stand then, SI
     /// @param size how far it moves, in placing errors or steps of its hand
-    private record Change(StagedMark mark, int index, double[] there, double size) {
+    private record Change(StagedMark mark, int index, List<Double> there, double size) {
         boolean isMotor() {
             return mark.mark().kind() == Mark.Kind.MOTOR;
         }
@@ -201,7 +201,11 @@ final class Remedies {
             double[] there = axes.engraved(axes.toSi(place), index);
             double size = Math.abs(place[index] - from[index]) / Math.max(axis.placingError(), axis.step());
             if (nothingLost(there, own)) {
-                return Optional.of(new Change(axes.marks().get(index), index, there, size));
+                return Optional.of(new Change(
+                        axes.marks().get(index),
+                        index,
+                        Arrays.stream(there).boxed().toList(),
+                        size));
             }
         }
         return Optional.empty();
@@ -250,7 +254,7 @@ final class Remedies {
     private String sentence(Change change) {
         Mark mark = change.mark().mark();
         double from = si[change.index()];
-        double to = change.there()[change.index()];
+        double to = change.there().get(change.index());
         String by = words.difference(mark, to - from);
         String values = mark.path() + " " + words.value(mark, to) + " instead of " + words.value(mark, from);
         String after = followers(change.there(), change.index());
@@ -266,9 +270,10 @@ final class Remedies {
         return "Set " + values + " (" + by + " " + words.way(mark, to - from) + ")." + after;
     }
 
-    private String followers(double[] there, int index) {
-        for (int i = 0; i < there.length; i++) {
-            if (i != index && Math.abs(there[i] - si[i]) > axes.marks().get(i).stepSi() / 2) {
+    private String followers(List<Double> there, int index) {
+        for (int i = 0; i < si.length; i++) {
+            if (i != index
+                    && Math.abs(there.get(i) - si[i]) > axes.marks().get(i).stepSi() / 2) {
                 return " The free marks move with it: solve again.";
             }
         }
