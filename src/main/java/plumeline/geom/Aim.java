@@ -50,6 +50,18 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
         return new Vec(Math.sin(turnRadians) * s, Math.cos(turnRadians) * s, Math.cos(tiltRadians));
     }
 
+    /// All three directions at once.
+    Frame frame() {
+        double ct = Math.cos(turnRadians);
+        double st = Math.sin(turnRadians);
+        double cp = Math.cos(tiltRadians);
+        double sp = Math.sin(tiltRadians);
+        return new Frame(new Vec(ct, -st, 0), new Vec(-st * sp, -ct * sp, cp), new Vec(st * cp, ct * cp, sp));
+    }
+
+    /// The camera's frame: picture x, picture y, and along the optical axis, unit vectors.
+    record Frame(Vec right, Vec up, Vec forward) {}
+
     /// Gives the depth of a place along the optical axis.
     ///
     /// @param place a place, metres

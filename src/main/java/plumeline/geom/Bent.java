@@ -7,6 +7,7 @@ import java.util.List;
 final class Bent implements Seen {
     private static final int ROUND = 48;
     private static final int RINGS = 5;
+    private static final int FINER = 4;
     /// An ellipse fits if no point is farther off, picture length.
     private static final double FITS = 5e-7;
 
@@ -137,28 +138,55 @@ final class Bent implements Seen {
 
     /// The part as the hull of its end rings' ellipses where these and the straight sides between them fit, else as a
     /// polygon.
-    Shade shade() {
+    @Override
+    public Shade shade() {
         int lastRing = x.length - 1;
-        if (lastRing > 0) {
-            Fit low = Fit.of(x[0], y[0]);
-            Fit high = Fit.of(x[lastRing], y[lastRing]);
-            if (low.off < FITS && high.off < FITS) {
-                Shade shade = Shade.hull(low.ellipse, high.ellipse);
-                if (fits(shade)) {
-                    return shade;
+        if (lastRing == 0) {
+            return Shade.polygon(x[0], y[0]);
+        }
+        Fit low = Fit.of(x[0], y[0]);
+        Fit high = Fit.of(x[lastRing], y[lastRing]);
+        if (low.off < FITS && high.off < FITS) {
+            Shade shade = Shade.hull(low.ellipse, high.ellipse);
+            if (fits(shade)) {
+                return shade;
+            }
+        }
+        return Shade.polygon(finer(x), finer(y));
+    }
+
+    /// Whether nothing of any ring sticks out.
+    private boolean fits(Shade shade) {
+        double[] way = new double[2];
+        for (int r = 0; r < x.length; r++) {
+            for (int i = 0; i < x[r].length; i++) {
+                if (Contacts.distance(shade, x[r][i], y[r][i], way) > FITS) {
+                    return false;
                 }
             }
         }
-        return Shades.polygon(this);
+        return true;
     }
 
-    private boolean fits(Shade shade) {
-        for (Shade.Node node : shade.nodes) {
-            if (Math.abs(reach(node.ux(), node.uy(), new double[0]) - node.reach()) > FITS) {
-                return false;
+    /// All rings in one row, with more points between, by the cubic through four neighbours.
+    private static double[] finer(double[][] rings) {
+        double[] row = new double[rings.length * ROUND * FINER];
+        for (int r = 0; r < rings.length; r++) {
+            for (int i = 0; i < ROUND; i++) {
+                double a = rings[r][(i + ROUND - 1) % ROUND];
+                double b = rings[r][i];
+                double c = rings[r][(i + 1) % ROUND];
+                double d = rings[r][(i + 2) % ROUND];
+                for (int k = 0; k < FINER; k++) {
+                    double t = (double) k / FINER;
+                    row[(r * ROUND + i) * FINER + k] = -a * t * (t - 1) * (t - 2) / 6
+                            + b * (t + 1) * (t - 1) * (t - 2) / 2
+                            - c * (t + 1) * t * (t - 2) / 2
+                            + d * (t + 1) * t * (t - 1) / 6;
+                }
             }
         }
-        return true;
+        return row;
     }
 
     @Override

@@ -2,12 +2,13 @@ package plumeline.geom;
 
 /// Where the spare `g(u) = h_H(u) − h_K(u)` of a hidden part K behind a hider H is least among its neighbours: there
 /// the touching points of both lie opposite each other, `g` apart along u. Also the signed distance of a point to a
-/// part.
+/// part: minus the least spare of a hidden part that is only that point.
 ///
 /// All kinks of both reaches are looked at; between them `g` is smooth and its slope `(e − k)·u⊥` is brought to zero.
+/// Along `u = a + w (b − a)` that slope itself rises by `(r_H − r_K) a×b / |u| + (e − k)·(b − a)⊥`, r being the radii
+/// of both outlines.
 final class Contacts {
-    private static final int MOST_STEPS = 40;
-    private static final double FINE = 1e-12;
+    private static final double SAME = 1e-13;
 
     /// What to do with a least spare: direction, spare, touching point of the hidden part. The hider's lies opposite,
     /// the spare farther along the direction.
@@ -15,197 +16,305 @@ final class Contacts {
         void take(double ux, double uy, double spare, double kx, double ky);
     }
 
+    /// A place where a value rises through zero, by Newton's steps that are kept between two places known to be on
+    /// either side, halving where these don't get nearer.
+    static final class Root {
+        private static final int MOST_STEPS = 60;
+        /// A step as short as this, of a way of about 1, leaves nothing to a next one.
+        private static final double LAST_STEP = 1e-8;
+
+        private static final double ZERO = 1e-15;
+        double at;
+        private double low;
+        private double high;
+        private double before;
+        private int steps;
+        private boolean isSought = true;
+
+        Root(double low, double high, double atLow, double atHigh) {
+            this.low = low;
+            this.high = high;
+            before = high - low;
+            // An end that is level is a root itself, but not the one that is sought.
+            at = atLow < -ZERO && atHigh > ZERO ? low - atLow * (high - low) / (atHigh - atLow) : (low + high) / 2;
+        }
+
+        boolean isSought() {
+            return isSought;
+        }
+
+        /// Takes what is found at `at`: the value, and how fast it rises.
+        void take(double value, double rise) {
+            steps++;
+            if (value < 0) {
+                low = at;
+            } else {
+                high = at;
+            }
+            double next = at - value / rise;
+            if (Math.abs(value) < ZERO || steps == MOST_STEPS) {
+                isSought = false;
+            } else if (Math.abs(next - at) < LAST_STEP) {
+                at = Math.clamp(next, low, high);
+                isSought = false;
+            } else if (next > low && next < high && (steps % 3 != 0 || high - low < before / 4)) {
+                at = next;
+            } else {
+                at = (low + high) / 2;
+                isSought = high - low > LAST_STEP * LAST_STEP;
+            }
+            before = steps % 3 == 0 ? high - low : before;
+        }
+    }
+
     private final Shade hider;
     private final Shade hidden;
-    private double ux;
-    private double uy;
-    private double spare;
-    private double kx;
-    private double ky;
+    private final Sink sink;
+    private double least = Double.POSITIVE_INFINITY;
+    private double slopeLeft;
+    private double slopeRight;
+    private double beforeX;
+    private double beforeY;
+    private double slopeBefore;
+    private boolean isLevel;
+    private double levelX;
+    private double levelY;
+    private double lastLevelX;
+    private double lastLevelY;
 
-    private Contacts(Shade hider, Shade hidden) {
+    private Contacts(Shade hider, Shade hidden, Sink sink) {
         this.hider = hider;
         this.hidden = hidden;
+        this.sink = sink;
     }
 
-    static void each(Shade hider, Shade hidden, Sink sink) {
-        new Contacts(hider, hidden).each(sink);
+    /// Hands over every least spare; gives the least of them.
+    static double each(Shade hider, Shade hidden, Sink sink) {
+        Contacts contacts = new Contacts(hider, hidden, sink);
+        contacts.each();
+        return contacts.least;
     }
 
-    private void each(Sink sink) {
-        Shade.Node[] own = hider.nodes;
-        Shade.Node[] others = hidden.special;
-        int n = own.length + others.length;
-        // First node once more at the end closes the round.
-        double beforeX = 0;
-        double beforeY = 0;
-        double slopeAfter = 0;
+    private void each() {
+        Nodes own = hider.nodes;
+        Nodes others = hidden.nodes;
+        int n = own.order.length + others.special.length;
         int a = 0;
         int b = 0;
-        double firstX = 0;
-        double firstY = 0;
-        double firstLeft = 0;
-        for (int i = 0; i < n; i++) {
-            boolean isOwn = b >= others.length || a < own.length && own[a].angle() <= others[b].angle();
-            Shade.Node node = isOwn ? own[a++] : others[b++];
-            double left = look(node, isOwn);
-            double right = slopeRight;
-            if (i == 0) {
-                firstX = node.ux();
-                firstY = node.uy();
-                firstLeft = left;
-            } else {
-                between(beforeX, beforeY, slopeAfter, node.ux(), node.uy(), left, sink);
+        // From the first node that isn't level once round and to it again.
+        int end = n - 1;
+        for (int i = 0; i <= end; i++) {
+            a = i == n ? 0 : a;
+            b = i == n ? 0 : b;
+            boolean isOwn = b == others.special.length
+                    || a < own.order.length && own.key[own.order[a]] <= others.key[others.special[b]];
+            Nodes nodes = isOwn ? own : others;
+            int at = isOwn ? own.order[a++] : others.special[b++];
+            if (Nodes.isSame(beforeX, beforeY, nodes.ux[at], nodes.uy[at]) && i < n) {
+                continue;
             }
-            if (left <= 0 && right >= 0) {
-                at(node.ux(), node.uy());
-                sink.take(ux, uy, spare, kx, ky);
+            look(nodes, at, isOwn);
+            if (slopeLeft == 0 && slopeRight == 0) {
+                lookCloser(nodes.ux[at], nodes.uy[at]);
             }
-            beforeX = node.ux();
-            beforeY = node.uy();
-            slopeAfter = right;
+            if (slopeLeft != 0 || slopeRight != 0) {
+                end = end < n ? i + n : end;
+                pass(nodes.ux[at], nodes.uy[at]);
+            } else if (end >= n) {
+                level(nodes.ux[at], nodes.uy[at]);
+            }
         }
-        between(beforeX, beforeY, slopeAfter, firstX, firstY, firstLeft, sink);
+        for (int i = 0; i < Nodes.EVEN && end < n; i++) {
+            take(own.ux[i], own.uy[i]);
+        }
     }
 
-    private double slopeRight;
+    /// Passes a node that isn't level, on the way round from the last such one.
+    private void pass(double ux, double uy) {
+        if (isLevel && slopeBefore <= 0 && slopeLeft >= 0) {
+            take(levelX, levelY);
+            take(lastLevelX, lastLevelY);
+        } else if (!isLevel && (beforeX != 0 || beforeY != 0)) {
+            between(beforeX, beforeY, slopeBefore, ux, uy, slopeLeft);
+        }
+        if (slopeLeft <= 0 && slopeRight >= 0) {
+            take(ux, uy);
+        }
+        isLevel = false;
+        beforeX = ux;
+        beforeY = uy;
+        slopeBefore = slopeRight;
+    }
 
-    /// Slope of the spare just before a node; just after it in `slopeRight`.
-    private double look(Shade.Node node, boolean isOwn) {
+    /// Passes a node where the spare is level on both sides: a top or a bottom, as the next one will tell.
+    private void level(double ux, double uy) {
+        levelX = isLevel ? levelX : ux;
+        levelY = isLevel ? levelY : uy;
+        lastLevelX = ux;
+        lastLevelY = uy;
+        isLevel = true;
+    }
+
+    /// Slopes of the spare just before and just after a node.
+    private void look(Nodes nodes, int at, boolean isOwn) {
+        double ux = nodes.ux[at];
+        double uy = nodes.uy[at];
         Shade other = isOwn ? hidden : hider;
-        other.touch(node.ux(), node.uy());
+        if (at < Nodes.EVEN) {
+            other.tx = other.nodes.lx[at];
+            other.ty = other.nodes.ly[at];
+            other.ox = other.nodes.rx[at];
+            other.oy = other.nodes.ry[at];
+        } else {
+            other.touchRound(ux, uy);
+        }
         double sign = isOwn ? 1 : -1;
-        double tx = -node.uy() * sign;
-        double ty = node.ux() * sign;
-        slopeRight = (node.rx() - other.tx) * tx + (node.ry() - other.ty) * ty;
-        return (node.lx() - other.tx) * tx + (node.ly() - other.ty) * ty;
+        slopeLeft = sign * ((nodes.ly[at] - other.ty) * ux - (nodes.lx[at] - other.tx) * uy);
+        slopeRight = sign * ((nodes.ry[at] - other.oy) * ux - (nodes.rx[at] - other.ox) * uy);
     }
 
-    private void between(double ax, double ay, double slopeA, double bx, double by, double slopeB, Sink sink) {
+    /// Tells a top from a bottom where the spare is level, by how it bends: `g'' + g` is the difference of both radii.
+    private void lookCloser(double ux, double uy) {
+        double spare = hider.touch(ux, uy) - hidden.touch(ux, uy);
+        double bend = hider.bend - hidden.bend - spare;
+        if (Math.abs(bend) > SAME) {
+            slopeLeft = -Math.copySign(Double.MIN_NORMAL, bend);
+            slopeRight = -slopeLeft;
+        }
+    }
+
+    private void between(double ax, double ay, double slopeA, double bx, double by, double slopeB) {
         if (slopeA > 0 || slopeB < 0 || slopeA == 0 && slopeB == 0) {
             return;
         }
-        double low = 0;
-        double high = 1;
-        double atLow = slopeA;
-        double atHigh = slopeB;
-        int kept = 0;
-        for (int i = 0; i < MOST_STEPS && high - low > FINE; i++) {
-            double where =
-                    i % 4 == 3 || !(atHigh > atLow) ? (low + high) / 2 : low - atLow * (high - low) / (atHigh - atLow);
-            where = Math.clamp(where, low + (high - low) * 1e-3, high - (high - low) * 1e-3);
-            double there = slope(ax + where * (bx - ax), ay + where * (by - ay));
-            if (Math.abs(there) < 1e-15) {
-                low = where;
-                high = where;
-            } else if (there < 0) {
-                low = where;
-                atLow = there;
-                atHigh = kept < 0 ? atHigh / 2 : atHigh;
-                kept = -1;
-            } else {
-                high = where;
-                atHigh = there;
-                atLow = kept > 0 ? atLow / 2 : atLow;
-                kept = 1;
-            }
+        double vx = bx - ax;
+        double vy = by - ay;
+        double turn = ax * by - ay * bx;
+        Root root = new Root(0, 1, slopeA, slopeB);
+        while (root.isSought()) {
+            double ux = ax + root.at * vx;
+            double uy = ay + root.at * vy;
+            hider.touch(ux, uy);
+            hidden.touch(ux, uy);
+            double wx = hider.tx - hidden.tx;
+            double wy = hider.ty - hidden.ty;
+            root.take(wy * ux - wx * uy, (hider.bend - hidden.bend) * turn + wy * vx - wx * vy);
         }
-        double middle = (low + high) / 2;
-        at(ax + middle * (bx - ax), ay + middle * (by - ay));
-        sink.take(ux, uy, spare, kx, ky);
+        take(ax + root.at * vx, ay + root.at * vy);
     }
 
-    private double slope(double x, double y) {
-        hider.touch(x, y);
-        hidden.touch(x, y);
-        return (hidden.tx - hider.tx) * y + (hider.ty - hidden.ty) * x;
-    }
-
-    private void at(double x, double y) {
+    private void take(double x, double y) {
         double size = Math.sqrt(x * x + y * y);
-        ux = x / size;
-        uy = y / size;
-        spare = hider.reach(ux, uy) - hidden.touch(ux, uy);
-        kx = hidden.tx;
-        ky = hidden.ty;
+        double ux = x / size;
+        double uy = y / size;
+        double spare = hider.reach(ux, uy) - hidden.touch(ux, uy);
+        least = Math.min(least, spare);
+        sink.take(ux, uy, spare, hidden.tx, hidden.ty);
     }
 
     /// Signed distance of a point to a part, the largest `u·p − h(u)`: positive outside, negative inside; the direction
     /// goes to `way`.
     static double distance(Shade part, double x, double y, double[] way) {
-        Shade.Node[] nodes = part.nodes;
-        int best = 0;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < nodes.length; i++) {
-            double there = nodes[i].ux() * x + nodes[i].uy() * y - nodes[i].reach();
-            if (there > most) {
-                most = there;
-                best = i;
-            }
-        }
-        Shade.Node node = nodes[best];
-        double before = (node.lx() - x) * node.uy() - (node.ly() - y) * node.ux();
-        double after = (node.rx() - x) * node.uy() - (node.ry() - y) * node.ux();
-        way[0] = node.ux();
-        way[1] = node.uy();
-        if (before >= 0 && after <= 0) {
-            return most;
-        }
-        Shade.Node next =
-                nodes[after > 0 ? (best + 1 == nodes.length ? 0 : best + 1) : best == 0 ? nodes.length - 1 : best - 1];
-        return refined(part, x, y, node, next, most, way);
+        distanceAtLeast(part, x, y);
+        return refined(part, x, y, way);
     }
 
-    private static double refined(
-            Shade part, double x, double y, Shade.Node from, Shade.Node to, double known, double[] way) {
-        // The slope falls through zero between both nodes, seen from the better one towards the other.
-        double low = 0;
-        double high = 1;
-        double turn = Math.signum(from.ux() * to.uy() - from.uy() * to.ux());
-        double atLow =
-                turn * (turn > 0 ? slope(from, from.rx(), from.ry(), x, y) : slope(from, from.lx(), from.ly(), x, y));
-        double atHigh = turn * (turn > 0 ? slope(to, to.lx(), to.ly(), x, y) : slope(to, to.rx(), to.ry(), x, y));
-        if (atHigh > 0) {
-            return known;
+    /// The largest `u·p − h(u)` of all the part's nodes, which `part.nearest` then tells: no more than the distance.
+    static double distanceAtLeast(Shade part, double x, double y) {
+        Nodes nodes = part.nodes;
+        int[] order = nodes.order;
+        double start = at(nodes, order[part.nearest], x, y);
+        if (start > 0) {
+            // Outside there is but one top all round: climb from where the last one was.
+            double most = climbed(part, x, y, start, 1);
+            return most > start ? most : climbed(part, x, y, start, order.length - 1);
         }
-        int kept = 0;
-        for (int i = 0; i < MOST_STEPS && high - low > FINE; i++) {
-            double where =
-                    i % 4 == 3 || !(atLow > atHigh) ? (low + high) / 2 : low + atLow * (high - low) / (atLow - atHigh);
-            where = Math.clamp(where, low + (high - low) * 1e-3, high - (high - low) * 1e-3);
-            double ux = from.ux() + where * (to.ux() - from.ux());
-            double uy = from.uy() + where * (to.uy() - from.uy());
-            part.touch(ux, uy);
-            double there = turn * ((part.tx - x) * uy - (part.ty - y) * ux);
-            if (Math.abs(there) < 1e-15) {
-                low = where;
-                high = where;
-            } else if (there > 0) {
-                low = where;
-                atLow = there;
-                atHigh = kept > 0 ? atHigh / 2 : atHigh;
-                kept = 1;
-            } else {
-                high = where;
-                atHigh = there;
-                atLow = kept < 0 ? atLow / 2 : atLow;
-                kept = -1;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < order.length; i++) {
+            double there = at(nodes, order[i], x, y);
+            if (there > most) {
+                most = there;
+                part.nearest = i;
             }
         }
-        double middle = (low + high) / 2;
-        double ux = from.ux() + middle * (to.ux() - from.ux());
-        double uy = from.uy() + middle * (to.uy() - from.uy());
+        return most;
+    }
+
+    private static double climbed(Shade part, double x, double y, double start, int step) {
+        int[] order = part.nodes.order;
+        int at = part.nearest;
+        double most = start;
+        for (int i = 0; i < order.length; i++) {
+            at = at + step < order.length ? at + step : at + step - order.length;
+            double there = at(part.nodes, order[at], x, y);
+            // Two nodes may be the same direction but for rounding.
+            if (there < most - SAME) {
+                break;
+            }
+            if (there > most) {
+                most = there;
+                part.nearest = at;
+            }
+        }
+        return most;
+    }
+
+    private static double at(Nodes nodes, int i, double x, double y) {
+        return nodes.ux[i] * x + nodes.uy[i] * y - nodes.reach[i];
+    }
+
+    /// The distance, from what [#distanceAtLeast] found just before.
+    static double refined(Shade part, double x, double y, double[] way) {
+        Nodes nodes = part.nodes;
+        int[] order = nodes.order;
+        int n = order.length;
+        int place = part.nearest;
+        // To the node at which the slope rises through zero, or before which it does since the one before.
+        for (int i = 0; i < n && slopeAfter(nodes, order[place], x, y) < 0; i++) {
+            place = place + 1 == n ? 0 : place + 1;
+        }
+        int to = order[place];
+        int from = order[place == 0 ? n - 1 : place - 1];
+        for (int i = 0; i < n && slopeBefore(nodes, to, x, y) > 0 && slopeAfter(nodes, from, x, y) > 0; i++) {
+            place = place == 0 ? n - 1 : place - 1;
+            to = from;
+            from = order[place == 0 ? n - 1 : place - 1];
+        }
+        double atFrom = slopeAfter(nodes, from, x, y);
+        double atTo = slopeBefore(nodes, to, x, y);
+        if (atTo <= 0) {
+            way[0] = nodes.ux[to];
+            way[1] = nodes.uy[to];
+            return at(nodes, to, x, y);
+        }
+        double vx = nodes.ux[to] - nodes.ux[from];
+        double vy = nodes.uy[to] - nodes.uy[from];
+        double turn = nodes.ux[from] * nodes.uy[to] - nodes.uy[from] * nodes.ux[to];
+        Root root = new Root(0, 1, atFrom, atTo);
+        double ux = 0;
+        double uy = 0;
+        while (root.isSought()) {
+            ux = nodes.ux[from] + root.at * vx;
+            uy = nodes.uy[from] + root.at * vy;
+            part.touch(ux, uy);
+            double wx = part.tx - x;
+            double wy = part.ty - y;
+            root.take(wy * ux - wx * uy, part.bend * turn + wy * vx - wx * vy);
+        }
+        ux = nodes.ux[from] + root.at * vx;
+        uy = nodes.uy[from] + root.at * vy;
         double size = Math.sqrt(ux * ux + uy * uy);
         double found = (ux * x + uy * y - part.reach(ux, uy)) / size;
-        if (found < known) {
-            return known;
-        }
         way[0] = ux / size;
         way[1] = uy / size;
         return found;
     }
 
-    private static double slope(Shade.Node node, double tx, double ty, double x, double y) {
-        return (tx - x) * node.uy() - (ty - y) * node.ux();
+    private static double slopeBefore(Nodes nodes, int i, double x, double y) {
+        return (nodes.ly[i] - y) * nodes.ux[i] - (nodes.lx[i] - x) * nodes.uy[i];
+    }
+
+    private static double slopeAfter(Nodes nodes, int i, double x, double y) {
+        return (nodes.ry[i] - y) * nodes.ux[i] - (nodes.rx[i] - x) * nodes.uy[i];
     }
 }

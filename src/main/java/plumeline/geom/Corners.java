@@ -7,6 +7,11 @@ import java.util.Arrays;
 final class Corners {
     private static final double ON = 1e-11;
     private static final int LOOKS = 24;
+    private static final double[] COSINES = new double[LOOKS];
+
+    static {
+        Arrays.setAll(COSINES, n -> Math.cos(2 * Math.PI * n / LOOKS));
+    }
 
     int count;
     double[] x = new double[16];
@@ -31,27 +36,25 @@ final class Corners {
         }
     }
 
-    /// Whether both parts' frames overlap.
+    /// Whether no even direction parts both.
     private static boolean meet(Shade a, Shade b) {
-        return a.reach(1, 0) >= -b.reach(-1, 0)
-                && b.reach(1, 0) >= -a.reach(-1, 0)
-                && a.reach(0, 1) >= -b.reach(0, -1)
-                && b.reach(0, 1) >= -a.reach(0, -1);
+        for (int i = 0; i < Nodes.EVEN; i++) {
+            if (a.nodes.reach[i] + b.nodes.reach[(i + Nodes.EVEN / 2) % Nodes.EVEN] < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void pair(int i, int j) {
         Shade a = parts[i];
         Shade b = parts[j];
-        for (Shade.Run side : a.runs) {
-            if (side.isSide()) {
-                sides(i, j, side, b);
-                ellipses(i, j, side, b, false);
-            }
+        for (Shade.Run side : a.sides) {
+            sides(i, j, side, b);
+            ellipses(i, j, side, b, false);
         }
-        for (Shade.Run side : b.runs) {
-            if (side.isSide()) {
-                ellipses(i, j, side, a, true);
-            }
+        for (Shade.Run side : b.sides) {
+            ellipses(i, j, side, a, true);
         }
         for (int k = 0; k < a.sxx.length; k++) {
             for (int l = 0; l < b.sxx.length; l++) {
@@ -63,10 +66,7 @@ final class Corners {
     private void sides(int i, int j, Shade.Run one, Shade b) {
         double ex = one.bx() - one.ax();
         double ey = one.by() - one.ay();
-        for (Shade.Run other : b.runs) {
-            if (!other.isSide()) {
-                continue;
-            }
+        for (Shade.Run other : b.sides) {
             double fx = other.bx() - other.ax();
             double fy = other.by() - other.ay();
             double det = ex * fy - ey * fx;
@@ -137,10 +137,11 @@ final class Corners {
         }
         double step = 2 * Math.PI / LOOKS;
         Shade.Run round = new Shade.Run(k, 0, 2 * Math.PI, 0, 0, 0, 0);
-        double two = beyond(a, round, -2 * step, b, l);
-        double one = beyond(a, round, -step, b, l);
+        double[] looks = looks(a, k, b, l);
+        double two = looks[LOOKS - 2];
+        double one = looks[LOOKS - 1];
         for (int n = 0; n < LOOKS; n++) {
-            double here = beyond(a, round, n * step, b, l);
+            double here = looks[n];
             if (one < 0 != here < 0) {
                 cross(i, j, k, l, round, (n - 1) * step, n * step);
             }
@@ -156,6 +157,21 @@ final class Corners {
             two = one;
             one = here;
         }
+    }
+
+    /// How far beyond ellipse l evenly many places of ellipse k are; see [#beyond].
+    private static double[] looks(Shade a, int k, Shade b, int l) {
+        double wide = Math.sqrt(a.sxx[k]);
+        double lean = a.sxy[k] / wide;
+        double high = Math.sqrt(Math.max(0, a.syy[k] - lean * lean));
+        double det = b.sxx[l] * b.syy[l] - b.sxy[l] * b.sxy[l];
+        double[] looks = new double[LOOKS];
+        for (int n = 0; n < LOOKS; n++) {
+            double qx = a.cx[k] - b.cx[l] + wide * COSINES[n];
+            double qy = a.cy[k] - b.cy[l] + lean * COSINES[n] + high * COSINES[(n + 3 * LOOKS / 4) % LOOKS];
+            looks[n] = b.syy[l] * qx * qx - 2 * b.sxy[l] * qx * qy + b.sxx[l] * qy * qy - det;
+        }
+        return looks;
     }
 
     private static boolean isSame(Shade a, int k, Shade b, int l) {

@@ -17,7 +17,7 @@ final class Deepest {
 
     private Deepest(List<Seen> parts) {
         this.parts = parts;
-        shades = Shades.of(parts);
+        shades = Seen.shades(parts);
     }
 
     static double metres(List<Seen> parts) {
@@ -35,13 +35,11 @@ final class Deepest {
                 for (Disc disc : List.of(low, high)) {
                     disc.deepest(touch);
                     take(i);
-                    for (Shade.Run run : shades[i].runs) {
-                        if (run.isSide()) {
-                            double ux = run.by() - run.ay();
-                            double uy = run.ax() - run.bx();
-                            disc.touch(ux, uy, disc.reach(ux, uy), touch);
-                            take(i);
-                        }
+                    for (Shade.Run side : shades[i].sides) {
+                        double ux = side.by() - side.ay();
+                        double uy = side.ax() - side.bx();
+                        disc.touch(ux, uy, disc.reach(ux, uy), touch);
+                        take(i);
                     }
                 }
             }

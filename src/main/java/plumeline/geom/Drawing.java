@@ -25,7 +25,7 @@ final class Drawing {
     /// Corners on the exact outline, both ends of each straight side among them.
     static Outline outline(Shade shade, int steps) {
         List<Point> corners = new ArrayList<>();
-        for (Shade.Run run : shade.runs) {
+        for (Shade.Run run : shade.runs()) {
             double length = run.to() - run.from();
             int pieces = run.isSide() ? 1 : Math.max(1, (int) Math.ceil(steps * length / (2 * Math.PI) - 1e-9));
             for (int i = 0; i < pieces; i++) {

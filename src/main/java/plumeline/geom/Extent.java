@@ -20,4 +20,13 @@ public record Extent(double left, double right, double bottom, double top) {
     public double height() {
         return top - bottom;
     }
+
+    /// The edges of both together.
+    Extent with(Extent other) {
+        return new Extent(
+                Math.min(left, other.left),
+                Math.max(right, other.right),
+                Math.min(bottom, other.bottom),
+                Math.max(top, other.top));
+    }
 }

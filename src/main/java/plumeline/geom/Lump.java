@@ -89,15 +89,17 @@ sealed interface Lump {
         switch (body.solid()) {
             case Solid.Revolved revolved -> {
                 Vec axis = body.axis();
+                Vec middle = body.middle();
+                double half = revolved.heightMetres() / 2;
                 List<Station> stations = revolved.stations();
                 for (int i = 1; i < stations.size(); i++) {
                     Station low = stations.get(i - 1);
                     Station high = stations.get(i);
                     if (high.heightMetres() > low.heightMetres()) {
                         lumps.add(new Frustum(
-                                body.place(new Vec(0, 0, low.heightMetres())),
+                                middle.plus(axis.times(low.heightMetres() - half)),
                                 low.radiusMetres(),
-                                body.place(new Vec(0, 0, high.heightMetres())),
+                                middle.plus(axis.times(high.heightMetres() - half)),
                                 high.radiusMetres(),
                                 axis));
                     }

@@ -22,22 +22,44 @@ sealed interface Seen permits Seen.Plain, Seen.Points, Bent {
     /// Least depth of the part, metres.
     double leastDepth();
 
+    /// The part made ready for hidden margins.
+    Shade shade();
+
+    static Shade[] shades(List<Seen> parts) {
+        Shade[] shades = new Shade[parts.size()];
+        for (int i = 0; i < shades.length; i++) {
+            shades[i] = parts.get(i).shade();
+        }
+        return shades;
+    }
+
+    /// The four edges.
+    default Extent extent() {
+        double[] noTouch = {};
+        return new Extent(-reach(-1, 0, noTouch), reach(1, 0, noTouch), -reach(0, -1, noTouch), reach(0, 1, noTouch));
+    }
+
     static List<Seen> of(Projection projection, Body body) {
         List<Seen> parts = new ArrayList<>();
+        if (projection instanceof Pinhole(Aim aim) && body.solid() instanceof Solid.Revolved(List<Station> stations)) {
+            frusta(parts, Disc.Axle.of(aim, body), stations);
+            return parts;
+        }
         for (Lump lump : Lump.of(body)) {
-            parts.add(projection instanceof Pinhole(Aim aim) ? plain(aim, lump) : new Bent(projection, lump));
+            parts.add(
+                    projection instanceof Pinhole(Aim aim) && lump instanceof Lump.Corners(List<Vec> points)
+                            ? new Points(aim, points)
+                            : new Bent(projection, lump));
         }
         return parts;
     }
 
-    private static Seen plain(Aim aim, Lump lump) {
-        return switch (lump) {
-            case Lump.Frustum frustum ->
-                new Plain(
-                        Disc.of(aim, frustum.low(), frustum.lowRadius(), frustum.axis()),
-                        Disc.of(aim, frustum.high(), frustum.highRadius(), frustum.axis()));
-            case Lump.Corners corners -> new Points(aim, corners.points());
-        };
+    private static void frusta(List<Seen> parts, Disc.Axle axle, List<Station> stations) {
+        for (int i = 1; i < stations.size(); i++) {
+            if (stations.get(i).heightMetres() > stations.get(i - 1).heightMetres()) {
+                parts.add(new Plain(axle.disc(stations.get(i - 1)), axle.disc(stations.get(i))));
+            }
+        }
     }
 
     /// A frustum in a pinhole picture.
@@ -50,6 +72,23 @@ sealed interface Seen permits Seen.Plain, Seen.Points, Bent {
                 (lowReach >= highReach ? low : high).touch(ux, uy, Math.max(lowReach, highReach), touch);
             }
             return Math.max(lowReach, highReach);
+        }
+
+        @Override
+        public Extent extent() {
+            return low.extent().with(high.extent());
+        }
+
+        @Override
+        public Shade shade() {
+            double a = low.radius();
+            double b = high.radius();
+            return Shade.hull(
+                    low.ellipse(),
+                    high.ellipse(),
+                    b * low.cx() - a * high.cx(),
+                    b * low.cy() - a * high.cy(),
+                    b * low.cz() - a * high.cz());
         }
 
         @Override
@@ -105,7 +144,8 @@ sealed interface Seen permits Seen.Plain, Seen.Points, Bent {
             touch[2] = depth[i];
         }
 
-        Shade shade() {
+        @Override
+        public Shade shade() {
             return Shade.polygon(x, y);
         }
 

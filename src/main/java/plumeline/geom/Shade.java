@@ -1,7 +1,5 @@
 package plumeline.geom;
 
-import java.util.Arrays;
-
 /// One convex part of an outline in the picture: the hull of one or two ellipses, or a convex polygon.
 ///
 /// An ellipse with middle c and matrix S reaches `h(u) = u·c + √(uᵀ S u)` in direction u and touches there at
@@ -14,17 +12,7 @@ import java.util.Arrays;
 ///
 /// **Source:** own derivation from the dual conic of a disc, `c cᵀ − p pᵀ − q qᵀ` in the camera's frame.
 final class Shade {
-    /// Directions looked at evenly all round; a multiple of 8, so that the corners of the four sides are among them.
-    static final int EVEN = 16;
-
-    private static final int ROUND_ELLIPSE = 6;
-
-    /// Half-axis that every disc has at least, so that one seen edge-on still encloses something; picture length.
-    private static final double LEAST = 1e-9;
-
-    /// One even or special direction: the unit vector, its angle, the reach, and where the outline is touched just
-    /// before and just after it as angles rise.
-    record Node(double angle, double ux, double uy, double reach, double lx, double ly, double rx, double ry) {}
+    private static final double[] NONE = {};
 
     /// A stretch of the outline, anticlockwise: a straight side, or an arc of ellipse `of` between two of its own
     /// angles.
@@ -40,50 +28,50 @@ final class Shade {
     final double[] sxx;
     final double[] sxy;
     final double[] syy;
-    /// All even and special directions by rising angle from −π.
-    final Node[] nodes;
-    /// The special ones alone: straight sides, and round an ellipse's short axis both ways.
-    final Node[] special;
-
-    final Run[] runs;
+    final Nodes nodes;
+    /// Straight sides, by rising angle of their outward directions.
+    final Run[] sides;
     /// Where the last [#touch] was.
     double tx;
 
     double ty;
+    /// How fast the touching point runs along the outline there as the direction turns: the outline's radius.
+    double bend;
+    /// Where the last [#touchBoth] was on the other side, and how far the part reaches either way.
+    double ox;
+
+    double oy;
+    double farthest;
+    double oppositeFarthest;
+    /// Where in the nodes' order the last point was nearest; see [Contacts#distance].
+    int nearest;
+
+    private final int firstFrom;
     private int last;
 
+    /// Side i runs from ellipse or corner `firstFrom + i` to the next.
     private Shade(
-            double[] cx, double[] cy, double[] sxx, double[] sxy, double[] syy, double[] sideAngles, int[] sideFrom) {
+            double[] cx,
+            double[] cy,
+            double[] sxx,
+            double[] sxy,
+            double[] syy,
+            double[] sideX,
+            double[] sideY,
+            int firstFrom) {
         count = cx.length;
         this.cx = cx;
         this.cy = cy;
         this.sxx = sxx;
         this.sxy = sxy;
         this.syy = syy;
-        special = special(sideAngles, sideFrom);
-        nodes = withEven(special);
-        runs = runs();
-    }
-
-    /// A disc's ellipse: middle x, y, and S's xx, xy, yy.
-    static double[] ellipse(Disc d) {
-        double a = d.cz() * d.cz() - d.pz() * d.pz() - d.qz() * d.qz();
-        double bx = d.cz() * d.cx() - d.pz() * d.px() - d.qz() * d.qx();
-        double by = d.cz() * d.cy() - d.pz() * d.py() - d.qz() * d.qy();
-        double vx = d.cz() * d.px() - d.pz() * d.cx();
-        double vy = d.cz() * d.py() - d.pz() * d.cy();
-        double wx = d.cz() * d.qx() - d.qz() * d.cx();
-        double wy = d.cz() * d.qy() - d.qz() * d.cy();
-        double zx = d.qz() * d.px() - d.pz() * d.qx();
-        double zy = d.qz() * d.py() - d.pz() * d.qy();
-        double aa = a * a;
-        return new double[] {
-            bx / a,
-            by / a,
-            (vx * vx + wx * wx - zx * zx) / aa + LEAST * LEAST,
-            (vx * vy + wx * wy - zx * zy) / aa,
-            (vy * vy + wy * wy - zy * zy) / aa + LEAST * LEAST
-        };
+        this.firstFrom = firstFrom;
+        nodes = new Nodes(this, sideX, sideY, firstFrom);
+        sides = new Run[sideX.length];
+        for (int i = 0; i < sides.length; i++) {
+            int at = Nodes.EVEN + i;
+            sides[i] = new Run(-1, 0, 1, nodes.lx[at], nodes.ly[at], nodes.rx[at], nodes.ry[at]);
+        }
     }
 
     /// The hull of two ellipses whose common tangents pass through the picture point (tipX : tipY : tipW).
@@ -102,7 +90,7 @@ final class Shade {
     static Shade hull(double[] one, double[] other) {
         double[] tangents = Tangents.common(one, other);
         if (tangents.length == 0) {
-            return of(Tangents.difference(one, other, 0) > 0 ? one : other);
+            return of(Tangents.difference(one, other, 1, 0) > 0 ? one : other);
         }
         return hull(one, other, tangents);
     }
@@ -114,141 +102,77 @@ final class Shade {
                 new double[] {e[2]},
                 new double[] {e[3]},
                 new double[] {e[4]},
-                new double[0],
-                new int[0]);
+                NONE,
+                NONE,
+                0);
     }
 
     private static Shade hull(double[] a, double[] b, double[] tangents) {
-        double middle = tangents[0] + (tangents[1] - tangents[0]) / 2;
-        int firstFrom = Tangents.difference(a, b, middle) > 0 ? 1 : 0;
+        // Halfway round from the first to the second side.
+        double middleX = tangents[3] - tangents[1];
+        double middleY = tangents[0] - tangents[2];
         return new Shade(
                 new double[] {a[0], b[0]},
                 new double[] {a[1], b[1]},
                 new double[] {a[2], b[2]},
                 new double[] {a[3], b[3]},
                 new double[] {a[4], b[4]},
-                tangents,
-                new int[] {firstFrom, 1 - firstFrom});
+                new double[] {tangents[0], tangents[2]},
+                new double[] {tangents[1], tangents[3]},
+                Tangents.difference(a, b, middleX, middleY) > 0 ? 1 : 0);
     }
 
     /// A convex polygon, the hull of some points.
     static Shade polygon(double[] x, double[] y) {
         int[] order = Tangents.hull(x, y);
         int n = order.length;
-        double[] hx = new double[n];
-        double[] hy = new double[n];
-        for (int i = 0; i < n; i++) {
-            hx[i] = x[order[i]];
-            hy[i] = y[order[i]];
-        }
-        double[] angles = new double[n];
+        double[] sideX = new double[n];
+        double[] sideY = new double[n];
         int first = 0;
         for (int i = 0; i < n; i++) {
-            int j = i + 1 == n ? 0 : i + 1;
-            angles[i] = Math.atan2(hx[i] - hx[j], hy[j] - hy[i]);
-            first = angles[i] < angles[first] ? i : first;
+            int from = order[i];
+            int to = order[i + 1 == n ? 0 : i + 1];
+            double length = Math.hypot(x[to] - x[from], y[to] - y[from]);
+            sideX[i] = length > 0 ? (y[to] - y[from]) / length : 1;
+            sideY[i] = length > 0 ? (x[from] - x[to]) / length : 0;
+            if (Nodes.key(sideX[i], sideY[i]) < Nodes.key(sideX[first], sideY[first])) {
+                first = i;
+            }
         }
-        double[] sorted = new double[n];
-        int[] from = new int[n];
+        double[][] all = new double[4][n];
         for (int i = 0; i < n; i++) {
-            from[i] = (first + i) % n;
-            sorted[i] = angles[from[i]];
+            int at = (first + i) % n;
+            all[0][i] = x[order[at]];
+            all[1][i] = y[order[at]];
+            all[2][i] = sideX[at];
+            all[3][i] = sideY[at];
         }
-        double[] none = new double[0];
-        return new Shade(hx, hy, none, none, none, sorted, from);
+        return new Shade(all[0], all[1], NONE, NONE, NONE, all[2], all[3], 0);
     }
 
     boolean isPolygon() {
         return sxx.length == 0;
     }
 
-    private Node[] special(double[] sideAngles, int[] sideFrom) {
-        Node[] found = new Node[sideAngles.length + ROUND_ELLIPSE * sxx.length];
-        int n = 0;
-        for (int i = 0; i < sideAngles.length; i++) {
-            found[n++] = side(sideAngles[i], sideFrom[i], sideFrom[i] + 1 == count ? 0 : sideFrom[i] + 1);
-        }
-        for (int i = 0; i < sxx.length; i++) {
-            // Across the long axis, and halfway round from there to its ends: a flat ellipse turns fastest between
-            // them.
-            double across = (Math.atan2(2 * sxy[i], sxx[i] - syy[i]) + Math.PI) / 2;
-            double half = (sxx[i] + syy[i]) / 2;
-            double spread = Math.sqrt((sxx[i] - syy[i]) * (sxx[i] - syy[i]) / 4 + sxy[i] * sxy[i]);
-            double off = Math.atan2(Math.sqrt(Math.max(0, half - spread)), Math.sqrt(half + spread));
-            for (int k = 0; k < ROUND_ELLIPSE; k++) {
-                double angle = across + (k % 3 - 1) * off + Math.floorDiv(k, 3) * Math.PI;
-                found[n++] = node(Math.IEEEremainder(angle, 2 * Math.PI));
-            }
-        }
-        if (!isPolygon()) {
-            Arrays.sort(found, (a, b) -> Double.compare(a.angle, b.angle));
-        }
-        return found;
-    }
-
-    private Node[] withEven(Node[] others) {
-        Node[] all = Arrays.copyOf(others, others.length + EVEN);
-        for (int i = 0; i < EVEN; i++) {
-            all[others.length + i] = node(-Math.PI + 2 * Math.PI * i / EVEN);
-        }
-        Arrays.sort(all, (a, b) -> Double.compare(a.angle, b.angle));
-        return all;
-    }
-
-    private Node node(double angle) {
-        double ux = Math.cos(angle);
-        double uy = Math.sin(angle);
-        double reach = touch(ux, uy);
-        return new Node(angle, ux, uy, reach, tx, ty, tx, ty);
-    }
-
-    private Node side(double angle, int from, int to) {
-        double ux = Math.cos(angle);
-        double uy = Math.sin(angle);
-        touchOn(from, ux, uy);
-        double lx = tx;
-        double ly = ty;
-        touchOn(to, ux, uy);
-        return new Node(angle, ux, uy, ux * lx + uy * ly, lx, ly, tx, ty);
-    }
-
-    private Run[] runs() {
+    /// The whole outline, anticlockwise.
+    Run[] runs() {
         if (isPolygon()) {
-            Run[] sides = new Run[count];
-            for (int i = 0; i < count; i++) {
-                int j = i + 1 == count ? 0 : i + 1;
-                sides[i] = new Run(-1, 0, 1, cx[i], cy[i], cx[j], cy[j]);
-            }
             return sides;
         }
         if (count == 1) {
             return new Run[] {new Run(0, -Math.PI, Math.PI, 0, 0, 0, 0)};
         }
-        Node[] sides = new Node[2];
-        int n = 0;
-        for (Node node : special) {
-            if (node.lx != node.rx || node.ly != node.ry) {
-                sides[n++] = node;
-            }
-        }
         Run[] all = new Run[4];
         for (int i = 0; i < 2; i++) {
-            Node side = sides[i];
-            Node next = sides[1 - i];
-            int on = onWhich(side);
-            double from = ownAngle(on, side.ux, side.uy);
-            double to = ownAngle(on, next.ux, next.uy);
-            all[2 * i] = new Run(-1, 0, 1, side.lx, side.ly, side.rx, side.ry);
+            int on = (firstFrom + i + 1) % 2;
+            int side = Nodes.EVEN + i;
+            int next = Nodes.EVEN + 1 - i;
+            double from = ownAngle(on, nodes.ux[side], nodes.uy[side]);
+            double to = ownAngle(on, nodes.ux[next], nodes.uy[next]);
+            all[2 * i] = sides[i];
             all[2 * i + 1] = new Run(on, from, to < from ? to + 2 * Math.PI : to, 0, 0, 0, 0);
         }
         return all;
-    }
-
-    private int onWhich(Node side) {
-        touchOn(0, side.ux, side.uy);
-        return Math.abs(tx - side.rx) + Math.abs(ty - side.ry) < Math.abs(tx - side.lx) + Math.abs(ty - side.ly)
-                ? 0
-                : 1;
     }
 
     /// The angle a of the ellipse's own frame at which it is touched in a direction; see [#at].
@@ -275,6 +199,22 @@ final class Shade {
         ty = cy[i] + b * cos + c * Math.sin(where);
     }
 
+    /// Which way and how fast a run goes at a place: in `tx`, `ty`.
+    void along(Run run, double where) {
+        if (run.isSide()) {
+            tx = run.bx - run.ax;
+            ty = run.by - run.ay;
+            return;
+        }
+        int i = run.of;
+        double a = Math.sqrt(sxx[i]);
+        double b = sxy[i] / a;
+        double c = Math.sqrt(Math.max(0, syy[i] - b * b));
+        double sin = Math.sin(where);
+        tx = -a * sin;
+        ty = c * Math.cos(where) - b * sin;
+    }
+
     /// How far the part reaches in a direction; grows with the direction's length.
     double reach(double ux, double uy) {
         if (isPolygon()) {
@@ -295,22 +235,84 @@ final class Shade {
             climb(ux, uy);
             tx = cx[last];
             ty = cy[last];
+            bend = 0;
             return ux * tx + uy * ty;
         }
-        double best = reachOf(0, ux, uy);
         int on = 0;
+        double gx = sxx[0] * ux + sxy[0] * uy;
+        double gy = sxy[0] * ux + syy[0] * uy;
+        double root = Math.sqrt(ux * gx + uy * gy);
+        double best = ux * cx[0] + uy * cy[0] + root;
         if (count == 2) {
-            double other = reachOf(1, ux, uy);
-            if (other > best) {
-                best = other;
+            double hx = sxx[1] * ux + sxy[1] * uy;
+            double hy = sxy[1] * ux + syy[1] * uy;
+            double other = Math.sqrt(ux * hx + uy * hy);
+            double reach = ux * cx[1] + uy * cy[1] + other;
+            if (reach > best) {
                 on = 1;
+                best = reach;
+                root = other;
+                gx = hx;
+                gy = hy;
             }
         }
-        touchOn(on, ux, uy);
+        double inverse = 1 / root;
+        tx = cx[on] + gx * inverse;
+        ty = cy[on] + gy * inverse;
+        bend = (sxx[on] * syy[on] - sxy[on] * sxy[on]) * (inverse * inverse * inverse) * (ux * ux + uy * uy);
         return best;
     }
 
-    private void touchOn(int i, double ux, double uy) {
+    /// Where the part is touched just before a direction, in `tx`, `ty`, and just after it, in `ox`, `oy`.
+    void touchRound(double ux, double uy) {
+        touch(ux, uy);
+        ox = tx;
+        oy = ty;
+        int n = sides.length;
+        int first = isPolygon() ? (last == 0 ? n : last) - 1 : 0;
+        for (int i = 0; i < 2 && i < n; i++) {
+            int at = Nodes.EVEN + (first + i) % n;
+            if (Nodes.isSame(nodes.ux[at], nodes.uy[at], ux, uy)) {
+                tx = nodes.lx[at];
+                ty = nodes.ly[at];
+                ox = nodes.rx[at];
+                oy = nodes.ry[at];
+                return;
+            }
+        }
+    }
+
+    /// The reach in a direction and in the opposite one, and where.
+    void touchBoth(double ux, double uy) {
+        if (isPolygon()) {
+            oppositeFarthest = touch(-ux, -uy);
+            ox = tx;
+            oy = ty;
+            farthest = touch(ux, uy);
+            return;
+        }
+        farthest = Double.NEGATIVE_INFINITY;
+        oppositeFarthest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < count; i++) {
+            double gx = sxx[i] * ux + sxy[i] * uy;
+            double gy = sxy[i] * ux + syy[i] * uy;
+            double root = Math.sqrt(ux * gx + uy * gy);
+            double along = ux * cx[i] + uy * cy[i];
+            if (along + root > farthest) {
+                farthest = along + root;
+                tx = cx[i] + gx / root;
+                ty = cy[i] + gy / root;
+            }
+            if (root - along > oppositeFarthest) {
+                oppositeFarthest = root - along;
+                ox = cx[i] - gx / root;
+                oy = cy[i] - gy / root;
+            }
+        }
+    }
+
+    /// Where one ellipse is touched, or a corner.
+    void touchOn(int i, double ux, double uy) {
         tx = cx[i];
         ty = cy[i];
         if (isPolygon()) {
@@ -345,8 +347,8 @@ final class Shade {
     /// Whether a point lies inside by more than a slack.
     boolean holds(double x, double y, double slack) {
         if (isPolygon()) {
-            for (Node side : special) {
-                if (side.ux * x + side.uy * y > side.reach - slack) {
+            for (int i = Nodes.EVEN; i < Nodes.EVEN + count; i++) {
+                if (nodes.ux[i] * x + nodes.uy[i] * y > nodes.reach[i] - slack) {
                     return false;
                 }
             }
@@ -367,10 +369,14 @@ final class Shade {
         return beyond < 0 && beyond < -2 * slack * Math.sqrt(gx * gx + gy * gy);
     }
 
+    /// Whether a point lies between both sides, and between both chords that join their ends.
     private boolean isBetween(double x, double y, double slack) {
-        for (int i = 0; i < 4; i += 2) {
-            Run side = runs[i];
-            Run next = runs[2 - i];
+        if (sides.length == 0) {
+            return false;
+        }
+        for (int i = 0; i < 2; i++) {
+            Run side = sides[i];
+            Run next = sides[1 - i];
             if (!isLeft(side.ax, side.ay, side.bx, side.by, x, y, slack)
                     || !isLeft(side.bx, side.by, next.ax, next.ay, x, y, 0)) {
                 return false;
@@ -382,6 +388,7 @@ final class Shade {
     private static boolean isLeft(double ax, double ay, double bx, double by, double x, double y, double slack) {
         double ex = bx - ax;
         double ey = by - ay;
-        return ex * (y - ay) - ey * (x - ax) > slack * Math.sqrt(ex * ex + ey * ey);
+        double turn = ex * (y - ay) - ey * (x - ax);
+        return turn > 0 && (slack == 0 || turn > slack * Math.sqrt(ex * ex + ey * ey));
     }
 }

@@ -11,7 +11,6 @@ import java.util.function.Function;
 /// body that isn't is an `IllegalArgumentException`, never a `NaN`. Hiders that aren't wholly in front hide nothing.
 public final class Sight {
     private static final int PUPIL_POINTS = 8;
-    private static final double[] NO_TOUCH = {};
 
     private Sight() {}
 
@@ -35,7 +34,11 @@ public final class Sight {
     /// @return the four edges
     public static Extent extent(Projection projection, Body body) {
         List<Seen> parts = inFront(projection, body);
-        return new Extent(-reach(parts, -1, 0), reach(parts, 1, 0), -reach(parts, 0, -1), reach(parts, 0, 1));
+        Extent extent = parts.getFirst().extent();
+        for (int i = 1; i < parts.size(); i++) {
+            extent = extent.with(parts.get(i).extent());
+        }
+        return extent;
     }
 
     /// Gives a body's outline as convex parts, to be united. Corners lie on the exact outline, the ends of straight
@@ -47,8 +50,8 @@ public final class Sight {
     /// @return one part a frustum, or one for a box
     public static List<Outline> outline(Projection projection, Body body, int steps) {
         List<Outline> outlines = new ArrayList<>();
-        for (Shade part : Shades.of(inFront(projection, body))) {
-            outlines.add(Drawing.outline(part, steps));
+        for (Seen part : inFront(projection, body)) {
+            outlines.add(Drawing.outline(part.shade(), steps));
         }
         return outlines;
     }
@@ -160,14 +163,6 @@ public final class Sight {
                     left, right, extents.get(right).left() - extents.get(left).right()));
         }
         return gaps;
-    }
-
-    private static double reach(List<Seen> parts, double ux, double uy) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (Seen part : parts) {
-            most = Math.max(most, part.reach(ux, uy, NO_TOUCH));
-        }
-        return most;
     }
 
     private static List<Seen> inFront(Projection projection, Body body) {

@@ -25,18 +25,23 @@ final class Veil implements Contacts.Sink {
     /// A point counts as covered if it lies deeper inside than this.
     private static final double COVERED = 1e-11;
 
+    private static final int UNKNOWN = -1;
     private static final double[] MIDDLES = {Math.PI, 0, -Math.PI / 2, Math.PI / 2};
 
     private final Shade[] hiders;
     private final Shade[] hidden;
     private final double[] sides = {Sides.NO_LIMIT, Sides.NO_LIMIT, Sides.NO_LIMIT, Sides.NO_LIMIT};
     private final double[] way = new double[2];
+    private final double[] bounds;
     private Shade own;
     private int ownHider;
+    private double nearestDistance;
+    private double leadRise;
 
     private Veil(Shade[] hidden, Shade[] hiders) {
         this.hidden = hidden;
         this.hiders = hiders;
+        bounds = new double[hiders.length];
         own = hidden[0];
     }
 
@@ -44,7 +49,7 @@ final class Veil implements Contacts.Sink {
         if (hiders.isEmpty()) {
             return new Sides(-Sides.NO_LIMIT, -Sides.NO_LIMIT, -Sides.NO_LIMIT, -Sides.NO_LIMIT);
         }
-        Veil veil = new Veil(Shades.of(hidden), Shades.of(hiders));
+        Veil veil = new Veil(Seen.shades(hidden), Seen.shades(hiders));
         if (veil.hiders.length == 1) {
             veil.behindOne();
         } else {
@@ -64,13 +69,11 @@ final class Veil implements Contacts.Sink {
                     least(uy < 0 ? 2 : 3, spare);
                 }
             });
-            double d = Math.sqrt(0.5);
-            for (int i = 0; i < 4; i++) {
-                double ux = i % 2 == 0 ? -d : d;
-                double uy = i < 2 ? -d : d;
-                double spare = hider.reach(ux, uy) - part.reach(ux, uy);
-                least(i % 2, spare);
-                least(i < 2 ? 2 : 3, spare);
+            for (int i = 1; i < 8; i += 2) {
+                int at = i * Nodes.EVEN / 8;
+                double spare = hider.nodes.reach[at] - part.nodes.reach[at];
+                least(hider.nodes.ux[at] < 0 ? 0 : 1, spare);
+                least(hider.nodes.uy[at] < 0 ? 2 : 3, spare);
             }
         }
     }
@@ -83,12 +86,13 @@ final class Veil implements Contacts.Sink {
         Corners corners = new Corners(hiders);
         for (Shade part : hidden) {
             own = part;
+            boolean isCovered = false;
             for (int i = 0; i < hiders.length; i++) {
                 ownHider = i;
-                Contacts.each(hiders[i], part, this);
+                isCovered |= Contacts.each(hiders[i], part, this) > COVERED;
             }
             boolean sticksOut = corners(corners);
-            sticksOut |= around();
+            sticksOut |= !isCovered && around();
             if (sticksOut && hiders.length > 2) {
                 amidThree(corners);
             }
@@ -97,31 +101,62 @@ final class Veil implements Contacts.Sink {
 
     @Override
     public void take(double ux, double uy, double spare, double kx, double ky) {
-        if (spare >= 0) {
-            for (int i = 0; i < hiders.length; i++) {
-                if (i != ownHider && hiders[i].holds(kx + spare * ux, ky + spare * uy, COVERED)) {
-                    return;
-                }
-            }
-        } else {
-            for (int i = 0; i < hiders.length; i++) {
-                if (i != ownHider
-                        && (hiders[i].holds(kx, ky, 0)
-                                || Contacts.distance(hiders[i], kx, ky, way) < -spare - COVERED)) {
-                    return;
-                }
+        if (isOfNoUse(spare)) {
+            return;
+        }
+        for (int i = 0; i < hiders.length; i++) {
+            if (i != ownHider
+                    && (spare >= 0
+                            ? hiders[i].holds(kx + spare * ux, ky + spare * uy, COVERED)
+                            : isNearer(hiders[i], kx, ky, -spare - COVERED))) {
+                return;
             }
         }
-        offer(spare, ux, uy, ux, uy);
+        offer(spare, ux, uy);
+    }
+
+    private boolean isNearer(Shade hider, double x, double y, double distance) {
+        if (hider.holds(x, y, 0)) {
+            return true;
+        }
+        return Contacts.distanceAtLeast(hider, x, y) < distance && Contacts.refined(hider, x, y, way) < distance;
+    }
+
+    /// Whether a candidate is no less than any side already is.
+    private boolean isOfNoUse(double value) {
+        return value >= sides[0] && value >= sides[1] && value >= sides[2] && value >= sides[3];
+    }
+
+    /// Offers a candidate to the sides that a direction touches.
+    private void offer(double value, double ux, double uy) {
+        offerAcross(0, value, -ux, uy);
+        offerAcross(1, value, ux, uy);
+        offerAcross(2, value, -uy, ux);
+        offerAcross(3, value, uy, ux);
+    }
+
+    /// A direction at an angle a to a side's middle is `a − 45°` off its quarter; the tangent of twice that is
+    /// `−cos 2a / sin 2a`.
+    private void offerAcross(int side, double value, double along, double across) {
+        double beyond = across * across - along * along;
+        if (along > 0 && beyond <= 0) {
+            least(side, value);
+        } else if (along > 0) {
+            double tangent = beyond / (2 * along * across);
+            least(side, value + OFF_SIDE * tangent * tangent);
+        }
     }
 
     /// Offers a candidate to the sides that the directions from u to v touch.
     private void offer(double value, double ux, double uy, double vx, double vy) {
+        if (isOfNoUse(value)) {
+            return;
+        }
         double from = Math.atan2(uy, ux);
         double turn = Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
         if (Math.abs(turn) > 0.95 * Math.PI) {
-            offer(value, ux, uy, ux, uy);
-            offer(value, vx, vy, vx, vy);
+            offer(value, ux, uy);
+            offer(value, vx, vy);
             return;
         }
         double middle = from + turn / 2;
@@ -149,33 +184,37 @@ final class Veil implements Contacts.Sink {
             sticksOut = true;
             double px = corners.x[i] - distance * way[0];
             double py = corners.y[i] - distance * way[1];
-            double beyond = fromUnion(px, py);
-            if (beyond > 0) {
-                offer(-beyond, corners.ux[i], corners.uy[i], corners.vx[i], corners.vy[i]);
+            nearest(px, py);
+            if (nearestDistance > 0) {
+                offer(-nearestDistance, corners.ux[i], corners.uy[i], corners.vx[i], corners.vy[i]);
             }
         }
         return sticksOut;
     }
 
-    /// Distance of a point from the union, 0 or less inside.
-    private double fromUnion(double x, double y) {
-        double least = Double.POSITIVE_INFINITY;
-        for (Shade hider : hiders) {
-            least = Math.min(least, Contacts.distance(hider, x, y, way));
-        }
-        return least;
-    }
-
+    /// The nearest hider, the first of several; its distance in `nearestDistance`.
     private int nearest(double x, double y) {
         int best = 0;
-        double least = Double.POSITIVE_INFINITY;
+        double atLeast = Double.POSITIVE_INFINITY;
         for (int i = 0; i < hiders.length; i++) {
-            double there = Contacts.distance(hiders[i], x, y, way);
-            if (there < least) {
-                least = there;
+            bounds[i] = Contacts.distanceAtLeast(hiders[i], x, y);
+            if (bounds[i] < atLeast) {
+                atLeast = bounds[i];
                 best = i;
             }
         }
+        double least = Contacts.refined(hiders[best], x, y, way);
+        int likely = best;
+        for (int i = 0; i < hiders.length; i++) {
+            if (i != likely && bounds[i] <= least) {
+                double there = Contacts.refined(hiders[i], x, y, way);
+                if (there < least || there == least && i < best) {
+                    least = there;
+                    best = i;
+                }
+            }
+        }
+        nearestDistance = least;
         return best;
     }
 
@@ -183,30 +222,40 @@ final class Veil implements Contacts.Sink {
     /// sticks out anywhere.
     private boolean around() {
         boolean sticksOut = false;
-        for (Shade.Run run : own.runs) {
+        for (Shade.Run run : own.runs()) {
             int pieces = run.isSide() ? 1 : Math.max(1, (int) Math.ceil((run.to() - run.from()) / (Math.PI / 10)));
-            double at = run.isSide() ? 0 : run.from();
-            double step = run.isSide() ? 1 : (run.to() - run.from()) / pieces;
-            long covers = covers(run, at);
+            double at = run.from();
+            double step = (run.to() - run.from()) / pieces;
+            own.at(run, at);
+            double x = own.tx;
+            double y = own.ty;
+            long covers = covers(x, y);
+            int nearest = UNKNOWN;
             for (int i = 0; i < pieces; i++) {
                 double next = at + step;
-                long nextCovers = covers(run, next);
+                own.at(run, next);
+                double nextX = own.tx;
+                double nextY = own.ty;
+                long nextCovers = covers(nextX, nextY);
+                int nextNearest = UNKNOWN;
                 if ((covers & nextCovers) == 0) {
                     sticksOut |= covers == 0;
-                    sticksOut |= between(run, at, nearest(run, at), next, nearest(run, next), 0);
+                    nearest = nearest == UNKNOWN ? nearest(x, y, covers) : nearest;
+                    nextNearest = nearest(nextX, nextY, nextCovers);
+                    sticksOut |= between(run, at, nearest, next, nextNearest, 0);
                 }
                 at = next;
+                x = nextX;
+                y = nextY;
                 covers = nextCovers;
+                nearest = nextNearest;
             }
         }
         return sticksOut;
     }
 
-    /// Which hiders cover a place of the hidden outline, a bit for each of the first 64.
-    private long covers(Shade.Run run, double where) {
-        own.at(run, where);
-        double x = own.tx;
-        double y = own.ty;
+    /// Which hiders cover a point, a bit for each of the first 64.
+    private long covers(double x, double y) {
         long bits = 0;
         for (int i = 0; i < Math.min(64, hiders.length); i++) {
             bits |= hiders[i].holds(x, y, 0) ? 1L << i : 0;
@@ -214,9 +263,8 @@ final class Veil implements Contacts.Sink {
         return bits;
     }
 
-    private int nearest(Shade.Run run, double where) {
-        own.at(run, where);
-        return nearest(own.tx, own.ty);
+    private int nearest(double x, double y, long covers) {
+        return Long.bitCount(covers) == 1 && hiders.length <= 64 ? Long.numberOfTrailingZeros(covers) : nearest(x, y);
     }
 
     /// Looks for a place equally far from two hiders where the nearest one changes; whether it isn't covered.
@@ -226,32 +274,13 @@ final class Veil implements Contacts.Sink {
         }
         Shade one = hiders[fromNearest];
         Shade other = hiders[toNearest];
-        double low = from;
-        double high = to;
-        double atLow = lead(run, low, one, other);
-        double atHigh = lead(run, high, one, other);
-        int kept = 0;
-        for (int i = 0; i < 50 && high - low > 1e-14 * Math.max(1, Math.abs(low)); i++) {
-            double where =
-                    i % 4 == 3 || !(atHigh > atLow) ? (low + high) / 2 : low - atLow * (high - low) / (atHigh - atLow);
-            where = Math.clamp(where, low, high);
-            double there = lead(run, where, one, other);
-            if (Math.abs(there) < 1e-14) {
-                low = where;
-                high = where;
-            } else if (there < 0) {
-                low = where;
-                atLow = there;
-                atHigh = kept < 0 ? atHigh / 2 : atHigh;
-                kept = -1;
-            } else {
-                high = where;
-                atHigh = there;
-                atLow = kept > 0 ? atLow / 2 : atLow;
-                kept = 1;
-            }
+        double atFrom = lead(run, from, one, other);
+        Contacts.Root root = new Contacts.Root(from, to, atFrom, lead(run, to, one, other));
+        while (atFrom < 0 && root.isSought()) {
+            double there = lead(run, root.at, one, other);
+            root.take(there, leadRise);
         }
-        double middle = (low + high) / 2;
+        double middle = atFrom < 0 ? root.at : from;
         own.at(run, middle);
         double x = own.tx;
         double y = own.ty;
@@ -262,7 +291,7 @@ final class Veil implements Contacts.Sink {
         double vx = way[0];
         double vy = way[1];
         int nearest = nearest(x, y);
-        if (nearest == fromNearest || nearest == toNearest || fromUnion(x, y) >= beyond - COVERED) {
+        if (nearest == fromNearest || nearest == toNearest || nearestDistance >= beyond - COVERED) {
             if (beyond > 0) {
                 offer(-beyond, ux, uy, vx, vy);
             }
@@ -276,19 +305,27 @@ final class Veil implements Contacts.Sink {
         return before || after;
     }
 
-    /// By how much a place is nearer to the one than to the other.
+    /// By how much a place is nearer to the one than to the other, as a number below 0; how fast that rises along the
+    /// run in `leadRise`.
     private double lead(Shade.Run run, double where, Shade one, Shade other) {
         own.at(run, where);
         double x = own.tx;
         double y = own.ty;
-        return Contacts.distance(one, x, y, way) - Contacts.distance(other, x, y, way);
+        double there = Contacts.distance(one, x, y, way);
+        double ux = way[0];
+        double uy = way[1];
+        there -= Contacts.distance(other, x, y, way);
+        own.along(run, where);
+        leadRise = (ux - way[0]) * own.tx + (uy - way[1]) * own.ty;
+        return there;
     }
 
     /// Points equally far from three hiders, inside the hidden part and farther from all others: sought from the part's
     /// middle and from the inward corners that the three make.
     private void amidThree(Corners corners) {
-        double cx = (own.reach(1, 0) - own.reach(-1, 0)) / 2;
-        double cy = (own.reach(0, 1) - own.reach(0, -1)) / 2;
+        double[] reach = own.nodes.reach;
+        double cx = (reach[Nodes.EVEN / 2] - reach[0]) / 2;
+        double cy = (reach[3 * Nodes.EVEN / 4] - reach[Nodes.EVEN / 4]) / 2;
         for (int i = 0; i < hiders.length; i++) {
             for (int j = i + 1; j < hiders.length; j++) {
                 for (int k = j + 1; k < hiders.length; k++) {
@@ -346,15 +383,16 @@ final class Veil implements Contacts.Sink {
                 break;
             }
         }
+        nearest(x, y);
         double beyond = Contacts.distance(a, x, y, one);
         if (beyond > 0
                 && Math.abs(Contacts.distance(b, x, y, two) - beyond) < 1e-10
                 && own.holds(x, y, 0)
-                && fromUnion(x, y) >= beyond - 1e-10) {
-            offer(-beyond, one[0], one[1], one[0], one[1]);
-            offer(-beyond, two[0], two[1], two[0], two[1]);
+                && nearestDistance >= beyond - 1e-10) {
+            offer(-beyond, one[0], one[1]);
+            offer(-beyond, two[0], two[1]);
             Contacts.distance(c, x, y, way);
-            offer(-beyond, way[0], way[1], way[0], way[1]);
+            offer(-beyond, way[0], way[1]);
         }
     }
 }
