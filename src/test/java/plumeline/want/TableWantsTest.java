@@ -28,17 +28,38 @@ final class TableWantsTest {
     }
 
     @Test
-    void clear_camera_isTheLensPointsWayToTheNearestSurface_orToTheTable() {
-        assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{clear: camera}]")).isEqualTo(59, within(1e-9));
+    void clear_camera_isTheLensPointsWayToTheNearestSurface() {
+        // The can's axis stands 690 mm deep, 40 mm aside; nothing but things is near: the table isn't counted.
+        assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{clear: camera}]")).isEqualTo(600 - 21, within(1e-6));
         String near = CAMERA.replace("-600 mm, 59 mm", "-60 mm, 59 mm");
         assertThat(Wanted.margin(near, PAIR, "wants: [{clear: camera, by: 5 mm}]"))
                 .isEqualTo(60 - 21 - 5, within(1e-6));
     }
 
     @Test
-    void clear_camera_countsTheBarrelToTheTable() {
+    void clear_camera_countsTheBarrel_andSaysWhereItReachesBelowTheTable() {
         String camera = "camera: {body: main, lens: thick, at: [0 mm, -600 mm, 59 mm], aim: hero}";
-        assertThat(Wanted.margin(camera, PAIR, "wants: [{clear: camera}]")).isEqualTo(59 - 40, within(1e-6));
+        String beside = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, other: {thing: can, at: [100 mm, -660 mm]}}";
+        assertThat(Wanted.margin(camera, beside, "wants: [{clear: camera}]")).isEqualTo(100 - 40 - 33, within(1e-6));
+        assertThat(Wanted.caution(camera, beside, "wants: [{clear: camera}]")).isEmpty();
+        assertThat(Wanted.caution(
+                        camera.replace("59 mm]", "28 mm]").replace("aim: hero", "aim: ahead"),
+                        beside,
+                        "wants: [{clear: all}]"))
+                .contains("The lens reaches 12 mm below the table's top, which this want doesn't count.");
+    }
+
+    @Test
+    void clear_tank_isItsFivePanes_openAbove() {
+        String tank = "tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}";
+        String hung = "place: {hero: {thing: tall, at: [150 mm, 0 mm, 100 mm], lines: 1}}";
+        assertThat(Wanted.margin(CAMERA, hung, tank, "wants: [{clear: tank}]")).isEqualTo(54, within(1e-6));
+        assertThat(Wanted.margin(CAMERA, hung, tank, "wants: [{clear: all}]")).isEqualTo(54, within(1e-6));
+        // A lamp wider than the tank hangs 700 − 600 − 308 mm over its rim: housing 1200 mm high about its middle.
+        String lamp = "lights: {key: {light: strip, at: [0 mm, 30 mm, 1000 mm], turn: 90 deg}}";
+        assertThat(Wanted.margin(CAMERA, hung, tank, lamp, "wants: [{clear: key}]"))
+                .isEqualTo(1000 - 600 - 308, within(1e-6));
+        assertThat(Wanted.never(CAMERA, hung, "wants: [{clear: tank}]")).contains("The shot has no tank.");
     }
 
     @Test
