@@ -110,11 +110,12 @@ final class CameraStand {
         return new Vec(x.in(values), y.in(values), z.in(values));
     }
 
-    /// The camera at the shot's start, before any move.
+    /// The camera at the shot's start, before any move. A search may ask for a tilt past straight up: it stays there.
     Aim aim(double[] values, List<Body> atStart) {
         Vec eye = lensPoint(values);
         return switch (looks) {
-            case Looks.By(Slots.Slot turn, Slots.Slot tilt) -> new Aim(eye, turn.in(values), tilt.in(values));
+            case Looks.By(Slots.Slot turn, Slots.Slot tilt) ->
+                new Aim(eye, turn.in(values), Math.clamp(tilt.in(values), -Math.PI / 2, Math.PI / 2));
             case Looks.To(int index) -> {
                 Vec middle = atStart.get(index).middle();
                 yield middle.distanceMetres(eye) > 0 ? Aim.toward(eye, middle) : new Aim(eye, 0, 0);
