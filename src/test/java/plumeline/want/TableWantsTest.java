@@ -3,8 +3,10 @@ package plumeline.want;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.plan.Plan;
+import plumeline.quantity.PaperUnit;
 
 /// Wants about the table and the kit, each against a sum done another way.
 final class TableWantsTest {
@@ -117,6 +119,53 @@ final class TableWantsTest {
                 .isEqualTo("main has no mode of 60 fps; it has 24 fps, 120 fps.");
         assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 120 fps"), PAIR, wants))
                 .isEmpty();
+    }
+
+    @Test
+    void reaches_beyondTheFNumbers_lacksWidthOfThePupil() {
+        String wants = "wants: [{reaches: camera}]";
+        double focus = 600 + Plain.image(50, 600) - 350;
+        assertThat(Wanted.said(CAMERA, PAIR, wants)).isEqualTo(focus, within(1e-6));
+        // Half a per cent past an engraved figure still counts as it.
+        assertThat(Wanted.said(CAMERA.replace("f_number: 8", "f_number: 1.4"), PAIR, wants))
+                .isEqualTo(50 / (2 * 0.995) - 50 / 1.4, within(1e-6));
+        assertThat(Wanted.said(CAMERA.replace("f_number: 8", "f_number: 32"), PAIR, wants))
+                .isEqualTo(50 / 32.0 - 50 / (22 * 1.005), within(1e-6));
+        assertThat(Wanted.said(CAMERA.replace("f_number: 8", "f_number: 22.05"), PAIR, wants))
+                .isEqualTo(focus, within(1e-6));
+        assertThat(Wanted.said(CAMERA.replace("f_number: 8", "f_number: 8, rate: 60 fps"), PAIR, wants))
+                .isZero();
+        String near = CAMERA.replace("-600", "-280").replace("f_number: 8", "f_number: 8, rate: 60 fps");
+        assertThat(Wanted.said(near, PAIR, wants)).isNegative();
+    }
+
+    @Test
+    void reaches_ofALensWhoseNearestIsntTold_isUnknown() {
+        String camera = CAMERA.replace("fifty", "thick");
+        assertThat(Wanted.unknown(camera, PAIR, "wants: [{reaches: camera}]"))
+                .contains("Not known: how near thick focuses. Give its `nearest`.");
+        assertThat(Wanted.caution(camera, PAIR, "wants: [{reaches: camera}]"))
+                .contains("Not checked, as the plan doesn't give them: thick's `f_numbers`.");
+        assertThat(Wanted.unknown(CAMERA, PAIR, "wants: [{reaches: camera}]")).isEmpty();
+    }
+
+    @Test
+    void clear_relaxed_isSaidInThePapersUnit() {
+        for (PaperUnit papers : PaperUnit.values()) {
+            Clear clear = new Clear(
+                    Wanted.plan(CAMERA, PAIR, "wants: [{clear: hero}]")
+                            .shots()
+                            .getFirst()
+                            .wants()
+                            .getFirst(),
+                    List.of(new Clear.Named.Thing(0)),
+                    0.0508,
+                    java.util.Optional.empty(),
+                    papers);
+            assertThat(clear.findRelaxed(6.3).orElseThrow().sentence())
+                    .isEqualTo(
+                            papers == PaperUnit.INCHES ? "by 1 3/4 in instead of 2 in." : "by 44 mm instead of 51 mm.");
+        }
     }
 
     @Test

@@ -37,7 +37,7 @@ final class Wanted {
             fifty: {focal_length: 50 mm, nearest: 350 mm, f_numbers: [2, 22]}
             macro: {focal_length: 100 mm, nearest: 300 mm, f_numbers: [2.8, 32]}
             thick: {focal_length: 50 mm, barrel: {diameter: 80 mm, length: 120 mm}}
-          lights: {strip: {panel: [300 mm, 1200 mm]}}
+          lights: {strip: {panel: [300 mm, 1200 mm]}, tubes: {tube: [600 mm, 30 mm]}}
           machines: {slider: {travel: 900 mm, repeats: 0.1 mm}, head: {speed: 20 deg/s, repeats: 0.02 deg}}
           tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}
         shots:
@@ -121,7 +121,7 @@ final class Wanted {
         return want.margin(want.parts(start(plan)));
     }
 
-    private static Moments start(Plan plan) {
+    static Moments start(Plan plan) {
         Stage stage = stage(plan);
         return new Moments(stage, stage.startValues(), ENDS, new Recall());
     }
