@@ -197,6 +197,15 @@ public final class Stage {
         return way;
     }
 
+    /// Finds the thing that the lens is focused on at the shot's start.
+    ///
+    /// @param values the marks' values, SI
+    /// @return its body then; empty where the focus is set by a distance
+    public Optional<Body> findFocused(double[] values) {
+        List<Body> atStart = posed(values);
+        return camera.findFocused(values, atStart);
+    }
+
     /// Poses the shot.
     ///
     /// @param values the marks' values, SI, in the order of [#marks]
@@ -205,7 +214,7 @@ public final class Stage {
     public Scene scene(double[] values, double frame) {
         List<Body> atStart = posed(values);
         Aim first = camera.aim(values, atStart);
-        double focus = camera.focusMetres(values, atStart, first, TankWalls.view(tank, first));
+        double focus = camera.focusMetres(values, atStart, TankWalls.lines(tank, first));
         double seconds = retime.realSeconds(frame);
         List<Body> now = carried(atStart, values, seconds);
         Aim aim = moved(first, now, values, seconds);
@@ -213,6 +222,7 @@ public final class Stage {
                 frame,
                 seconds,
                 aim,
+                TankWalls.lines(tank, aim),
                 TankWalls.view(tank, aim),
                 camera.picture(values, focus),
                 now,

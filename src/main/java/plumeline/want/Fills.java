@@ -7,6 +7,7 @@ import plumeline.geom.Extent;
 import plumeline.geom.Sight;
 import plumeline.geom.Solid;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 
@@ -76,16 +77,16 @@ record Fills(WantLine line, List<Integer> things, Along along, double wanted, do
         Picture picture = scene.picture();
         double whole = along == Along.HEIGHT ? picture.heightTangent() : picture.widthTangent();
         if (by == By.OUTLINE) {
-            Extent extent = Sight.extent(scene.projection(), body);
+            Extent extent = Sight.extent(scene.view(body), body);
             return (along == Along.HEIGHT ? extent.height() : extent.width()) / whole;
         }
-        return size(body.solid(), along) / scene.projection().depth(body.middle()) / whole;
+        return size(body.solid(), along) / scene.view(body).depth(body.middle()) / whole;
     }
 
     /// The share filled at the want's first instant, for words and for comparing shots.
     static double middlePlaneShare(Scene scene, Body body) {
         return size(body.solid(), Along.HEIGHT)
-                / scene.projection().depth(body.middle())
+                / scene.view(body).depth(body.middle())
                 / scene.picture().heightTangent();
     }
 
@@ -97,6 +98,36 @@ record Fills(WantLine line, List<Integer> things, Along along, double wanted, do
             case Solid.Revolved revolved -> 2 * revolved.reachMetres();
             case Solid.Box box -> box.widthMetres();
         };
+    }
+
+    /// What fills how much now, what is wanted, and whether it is too big or too small.
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(moments, line.when(), things).or(() -> Optional.of(worstStanding(moments)));
+    }
+
+    private String worstStanding(Moments moments) {
+        String standing = "";
+        double least = Double.POSITIVE_INFINITY;
+        for (Scene scene : moments.during(line.when())) {
+            for (int index : things) {
+                double share = share(scene, scene.things().get(index));
+                double below = wanted - tolerance - share;
+                double above = more == More.IS_AS_GOOD ? Double.NEGATIVE_INFINITY : share - wanted - tolerance;
+                if (-Math.max(below, above) < least) {
+                    least = -Math.max(below, above);
+                    standing = Parts.name(moments, index) + " fills " + Parts.percent(share) + " of the picture's "
+                            + (along == Along.HEIGHT ? "height" : "width") + "; wanted " + wish() + ": "
+                            + Parts.points(Parts.PERCENT * least)
+                            + (least >= 0 ? " to spare." : below > above ? " too small." : " too big.");
+                }
+            }
+        }
+        return standing;
+    }
+
+    private String wish() {
+        return Parts.percent(wanted) + (more == More.IS_AS_GOOD ? " or more, less " : " ± ") + Parts.percent(tolerance);
     }
 
     @Override

@@ -1,14 +1,18 @@
 package plumeline.want;
 
 import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Depths;
+import plumeline.geom.Projection;
 import plumeline.geom.Sight;
 import plumeline.geom.Vec;
 import plumeline.optics.FarLimit;
 import plumeline.optics.Optics;
 import plumeline.optics.Sharpness;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 
@@ -42,6 +46,11 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
     }
 
     @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(moments, line.when(), things);
+    }
+
+    @Override
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), this::partsIn);
     }
@@ -64,25 +73,27 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
             Depths depths = Sight.depths(scene.aim(), body);
             double nearest = axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.nearMetres();
             double farthest = axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.outlineMetres();
-            parts[2 * i] = Parts.MILLIMETRES * stretched(scene, nearest, seen(scene, nearest) - near);
+            Seen seen = new Seen(scene.view(body), scene.aim(), body.middle());
+            parts[2 * i] = Parts.MILLIMETRES * seen.stretched(nearest, seen.depth(nearest) - near);
             parts[2 * i + 1] = switch (far) {
                 case FarLimit.Endless() -> ENDLESS_MILLIMETRES;
                 case FarLimit.At(double limit) ->
-                    Parts.MILLIMETRES * stretched(scene, farthest, limit - seen(scene, farthest));
+                    Parts.MILLIMETRES * seen.stretched(farthest, limit - seen.depth(farthest));
             };
         }
         return parts;
     }
 
-    /// The depth at which a place of that true depth on the axis is seen.
-    private static double seen(Scene scene, double depthMetres) {
-        Vec place = scene.aim().eye().plus(scene.aim().forward().times(depthMetres));
-        return scene.projection().depth(place);
-    }
+    /// How deep places of a body are seen: those before and behind its middle, along the camera's axis.
+    private record Seen(Projection view, Aim aim, Vec middle) {
+        double depth(double trueMetres) {
+            return view.depth(middle.plus(aim.forward().times(trueMetres - aim.depthMetres(middle))));
+        }
 
-    private static double stretched(Scene scene, double depthMetres, double seenMetres) {
-        double scale =
-                (seen(scene, depthMetres + STRETCH_STEP_METRES) - seen(scene, depthMetres)) / STRETCH_STEP_METRES;
-        return seenMetres / scale;
+        /// A difference of depths as seen, stretched back to true places at a depth.
+        double stretched(double trueMetres, double seenMetres) {
+            double scale = (depth(trueMetres + STRETCH_STEP_METRES) - depth(trueMetres)) / STRETCH_STEP_METRES;
+            return seenMetres / scale;
+        }
     }
 }

@@ -8,6 +8,7 @@ import plumeline.geom.Extent;
 import plumeline.geom.Gap;
 import plumeline.geom.Sight;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 import plumeline.stage.Scene;
 
 /// Things show side by side with clear space between neighbours.
@@ -29,6 +30,11 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
     }
 
     @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(moments, line.when(), things);
+    }
+
+    @Override
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), this::partsIn);
     }
@@ -45,7 +51,7 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
             }
         }
         java.util.Arrays.fill(parts, Parts.PERCENT);
-        List<Gap> gaps = Sight.gaps(scene.projection(), bodies);
+        List<Gap> gaps = Sight.gaps(scene.lines().at(bodies).projection(), bodies);
         for (int i = 0; i < gaps.size(); i++) {
             parts[i] = Parts.PERCENT * (gaps.get(i).width() / scene.picture().widthTangent() - gap);
         }
@@ -83,7 +89,7 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
         if (Parts.inFrontMetres(scene, body) <= 0) {
             return true;
         }
-        Extent extent = Sight.extent(scene.projection(), body);
+        Extent extent = Sight.extent(scene.view(body), body);
         double aside =
                 Math.max(-extent.left(), extent.right()) / scene.picture().widthTangent();
         double up = Math.max(-extent.bottom(), extent.top()) / scene.picture().heightTangent();

@@ -3,10 +3,11 @@ package plumeline.want;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 
 /// One thing that must be true on the screen or on the table.
 public sealed interface Want
-        permits Fills, Sharp, Hidden, Shown, Inside, Clear, OffPicture, Reaches, SameSize, NotComputed {
+        permits Fills, Sharp, Hidden, Shown, Inside, Clear, OffPicture, Reaches, SameSize, Sighted, NotComputed {
     /// Gives the want as the crew wrote it.
     ///
     /// @return its line in the plan
@@ -39,6 +40,24 @@ public sealed interface Want
     ///
     /// @return the reason, with the fact that is missing; empty where the want can be judged
     default Optional<String> findUnknown() {
+        return Optional.empty();
+    }
+
+    /// Finds why the want can't be judged for these values of the marks, though it can for others.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return the reason, with the fact that is missing; empty where the want can be judged
+    default Optional<String> findUnknown(Moments moments) {
+        return Optional.empty();
+    }
+
+    /// Finds how the want stands, where that takes more than its margin to say: what is measured, how it is now, what
+    /// is wanted.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @param papers the unit of length that the papers speak
+    /// @return a sentence; empty where the margin says it all
+    default Optional<String> findStanding(Moments moments, PaperUnit papers) {
         return Optional.empty();
     }
 
