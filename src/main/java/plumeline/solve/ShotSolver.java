@@ -157,7 +157,7 @@ final class ShotSolver {
             Remedies remedies = new Remedies(judged, axes, si, words);
             Optional<Remedies.Conflict> conflict = remedies.findConflict(line);
             conflict.ifPresent(found -> because.addAll(found.sentences()));
-            attempts = remedies.attempts(line, instance, conflict);
+            attempts = remedies.attempts(line, conflict);
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, words));

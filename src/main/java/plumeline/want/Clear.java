@@ -150,13 +150,13 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
         Print print = new Print(papers);
         double step = print.stepMetres(Print.Hand.TAPE);
         double easier = Math.floor((gapMetres - lack / Parts.MILLIMETRES) / step) * step;
         return easier < 0
-                ? Optional.empty()
-                : Optional.of(new Relaxed(
+                ? List.of()
+                : List.of(new Relaxed(
                         new Clear(line, bodies, easier, barrel, papers),
                         "by " + print.length(easier) + " instead of " + print.length(gapMetres) + "."));
     }

@@ -1,5 +1,6 @@
 package plumeline.want;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
@@ -40,6 +41,9 @@ record Fills(WantLine line, List<Integer> things, Along along, double wanted, do
         MIDDLE_PLANE,
         OUTLINE
     }
+
+    /// Shares are said in tenths of a per cent.
+    private static final double TENTHS = 1000;
 
     Fills {
         things = List.copyOf(things);
@@ -131,14 +135,40 @@ record Fills(WantLine line, List<Integer> things, Along along, double wanted, do
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
+        List<Relaxed> easier = new ArrayList<>();
+        findOtherSize(moments).ifPresent(easier::add);
         double share = Math.ceil((tolerance * Parts.PERCENT + lack) / wanted * 10) / 10 / Parts.PERCENT;
-        if (share > 1) {
-            return Optional.empty();
+        if (share <= 1) {
+            easier.add(new Relaxed(
+                    new Fills(line, things, along, wanted, wanted * share, more, by),
+                    "within " + Parts.percent(share) + " of the " + Parts.percent(wanted) + " instead of within "
+                            + Parts.percent(tolerance / wanted) + "."));
         }
-        return Optional.of(new Relaxed(
-                new Fills(line, things, along, wanted, wanted * share, more, by),
-                "within " + Parts.percent(share) + " of the " + Parts.percent(wanted) + " instead of within "
-                        + Parts.percent(tolerance / wanted) + "."));
+        return easier;
+    }
+
+    /// The nearest share to the one wanted that could be asked for instead, with the tolerance as it is of it.
+    private Optional<Relaxed> findOtherSize(Moments moments) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Scene scene : moments.during(line.when())) {
+            for (int index : things) {
+                double share = share(scene, scene.things().get(index));
+                least = Math.min(least, share);
+                most = Math.max(most, share);
+            }
+        }
+        double within = tolerance / wanted;
+        double easier = least < wanted - tolerance
+                ? Math.floor(least / (1 - within) * TENTHS) / TENTHS
+                : Math.ceil(most / (1 + within) * TENTHS) / TENTHS;
+        Fills other = new Fills(line, things, along, easier, easier * within, more, by);
+        return easier > 0 && other.margin(other.parts(moments)) >= 0
+                ? Optional.of(new Relaxed(
+                        other,
+                        (along == Along.HEIGHT ? "height " : "width ") + Parts.percent(easier) + " instead of "
+                                + Parts.percent(wanted) + "."))
+                : Optional.empty();
     }
 }

@@ -62,11 +62,11 @@ record SameSize(WantLine line, int thing, Other shot, double tolerance) implemen
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
         double easier = Math.ceil((tolerance * Parts.PERCENT + lack) * 10) / 10 / Parts.PERCENT;
         return easier > 1
-                ? Optional.empty()
-                : Optional.of(new Relaxed(
+                ? List.of()
+                : List.of(new Relaxed(
                         new SameSize(line, thing, shot, easier),
                         "within " + Parts.percent(easier) + " instead of " + Parts.percent(tolerance) + "."));
     }

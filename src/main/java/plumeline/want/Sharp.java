@@ -9,10 +9,12 @@ import plumeline.geom.Projection;
 import plumeline.geom.Sight;
 import plumeline.geom.Vec;
 import plumeline.optics.FarLimit;
+import plumeline.optics.FocusedPoint;
 import plumeline.optics.Optics;
 import plumeline.optics.Sharpness;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 
@@ -35,6 +37,9 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
     private static final double ENDLESS_MILLIMETRES = 10_000;
 
     private static final double STRETCH_STEP_METRES = 1e-4;
+
+    /// A wider blur is sharp to nobody, so it isn't offered.
+    private static final double MOST_PIXELS = 30;
 
     Sharp {
         things = List.copyOf(things);
@@ -82,6 +87,51 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
             };
         }
         return parts;
+    }
+
+    /// In pixels: the blur accepted less the blur of the nearest place and of the farthest.
+    @Override
+    public double[] slack(Moments moments) {
+        return Parts.worst(moments.during(line.when()), this::slackIn);
+    }
+
+    private double[] slackIn(Scene scene) {
+        double[] slack = new double[things.size() * 2];
+        Picture picture = scene.picture();
+        for (int i = 0; i < things.size(); i++) {
+            Body body = scene.things().get(things.get(i));
+            double inFront = Parts.inFrontMetres(scene, body);
+            if (inFront <= 0) {
+                slack[2 * i] = Parts.behind(inFront);
+                slack[2 * i + 1] = slack[2 * i];
+                continue;
+            }
+            Depths depths = Sight.depths(scene.aim(), body);
+            Seen seen = new Seen(scene.view(body), scene.aim(), body.middle());
+            double nearest = seen.depth(axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.nearMetres());
+            double farthest = seen.depth(axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.outlineMetres());
+            slack[2 * i] = blurPixels - Math.max(0, -behindFocus(picture, nearest));
+            slack[2 * i + 1] = blurPixels - Math.max(0, behindFocus(picture, farthest));
+        }
+        return slack;
+    }
+
+    /// The blur at a depth as seen, in pixels, negative before the focus.
+    private static double behindFocus(Picture picture, double depthMetres) {
+        double blur = Optics.blurDiameterMetres(
+                picture.lens(), Math.max(picture.fNumber(), 0.1), new FocusedPoint(picture.focusMetres(), depthMetres));
+        return Math.copySign(blur / picture.pixelMetres(), depthMetres - picture.focusMetres());
+    }
+
+    @Override
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
+        double easier = Math.ceil((blurPixels + lack) * 10) / 10;
+        return easier > MOST_PIXELS
+                ? List.of()
+                : List.of(new Relaxed(
+                        new Sharp(line, things, easier, axisOnly),
+                        "sharp_to " + Print.number(easier, 1) + " px instead of " + Print.number(blurPixels, 1)
+                                + " px."));
     }
 
     /// How deep places of a body are seen: those before and behind its middle, along the camera's axis.

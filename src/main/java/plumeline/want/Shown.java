@@ -59,12 +59,12 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
         double easier = Math.floor((gap * Parts.PERCENT - lack) * 10) / 10 / Parts.PERCENT;
         if (easier < 0) {
-            return Optional.empty();
+            return List.of();
         }
-        return Optional.of(new Relaxed(
+        return List.of(new Relaxed(
                 new Shown(line, things, easier),
                 "gap " + Parts.percent(easier) + " instead of " + Parts.percent(gap) + "."));
     }

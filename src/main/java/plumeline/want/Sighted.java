@@ -152,8 +152,14 @@ record Sighted(Want want, List<Integer> things, List<Integer> lamps, Seen seen) 
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
-        return want.findRelaxed(lack)
-                .map(easier -> new Relaxed(new Sighted(easier.want(), things, lamps, seen), easier.sentence()));
+    public double[] slack(Moments moments) {
+        return want.slack(moments);
+    }
+
+    @Override
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
+        return want.listRelaxed(lack, moments).stream()
+                .map(easier -> new Relaxed(new Sighted(easier.want(), things, lamps, seen), easier.sentence()))
+                .toList();
     }
 }

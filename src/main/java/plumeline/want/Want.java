@@ -1,5 +1,6 @@
 package plumeline.want;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.plan.WantLine;
@@ -91,11 +92,21 @@ public sealed interface Want
     /// @param sentence what to ask for instead of what
     record Relaxed(Want want, String sentence) {}
 
-    /// Finds the want that asks for less by at least a stated lack of margin, rounded to a figure that can be written.
+    /// Gives how much more could be asked for, in parts, in the unit in which the want asks.
     ///
-    /// @param lack by how much the margin falls short, in the want's unit, > 0
-    /// @return the easier want; empty where the want has nothing that could be relaxed so far
-    default Optional<Relaxed> findRelaxed(double lack) {
-        return Optional.empty();
+    /// @param moments the shot for some values of its marks
+    /// @return a slack a part, negative by how much less must be asked for; the margins where the want asks in
+    /// their unit
+    default double[] slack(Moments moments) {
+        return parts(moments);
+    }
+
+    /// Lists the wants that ask for less by at least a stated lack, rounded to figures that can be written.
+    ///
+    /// @param lack by how much the slack falls short, > 0
+    /// @param moments the shot for the values of its marks with which it does
+    /// @return the easier wants, the plainest first; empty where the want has nothing that could be relaxed so far
+    default List<Relaxed> listRelaxed(double lack, Moments moments) {
+        return List.of();
     }
 }

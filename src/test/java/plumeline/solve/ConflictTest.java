@@ -87,6 +87,37 @@ final class ConflictTest {
     }
 
     @Test
+    void sharpness_relaxed_isInPixels_andHoldsWhereWritten() {
+        String text = Solved.text(
+                "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero, f_number: 8}",
+                "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}",
+                "wants: [{sharp: hero, sharp_to: 1 px}]");
+        String said = Solved.want(Solved.shot(text), 1).attempts().getLast();
+        // The near side of a tin of 42 mm at 600 mm: 50/8 mm of pupil, 21 mm before the focus; 20.3 um or 2.16 px.
+        assertThat(said).isEqualTo("sharp_to 2.2 px instead of 1 px.");
+        assertThat(Solved.failingIds(Solved.shot(text.replace("1 px", "2.2 px"))))
+                .isEmpty();
+        assertThat(Solved.failingIds(Solved.shot(text.replace("1 px", "2.1 px"))))
+                .isNotEmpty();
+    }
+
+    @Test
+    void size_relaxed_isTheNearestThatHolds() {
+        String text = Solved.resource("solve-b5.yaml");
+        String said = Solved.want(Solved.shot(text), 2).attempts().stream()
+                .filter(attempt -> attempt.startsWith("height "))
+                .findFirst()
+                .orElseThrow();
+        Matcher matcher = Pattern.compile("height (\\S+) % instead of 30 %\\.").matcher(said);
+        assertThat(matcher.matches()).as(said).isTrue();
+        double height = Double.parseDouble(matcher.group(1));
+        assertThat(Solved.failingIds(Solved.shot(text.replace("height: 30 %", "height: " + height + " %"))))
+                .isEmpty();
+        assertThat(Solved.failingIds(Solved.shot(text.replace("height: 30 %", "height: " + (height + 0.3) + " %"))))
+                .isNotEmpty();
+    }
+
+    @Test
     void edgeThatNoWholeMillimetreMeets_isAConflictLikeAnyOther() {
         // 118 mm at half of 20.25 mm behind 50 mm: 632.7 mm, give or take 0.1; from 0.5 mm no whole millimetre lies
         // there.

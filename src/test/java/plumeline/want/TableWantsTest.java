@@ -152,17 +152,14 @@ final class TableWantsTest {
     @Test
     void clear_relaxed_isSaidInThePapersUnit() {
         for (PaperUnit papers : PaperUnit.values()) {
+            Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{clear: hero}]");
             Clear clear = new Clear(
-                    Wanted.plan(CAMERA, PAIR, "wants: [{clear: hero}]")
-                            .shots()
-                            .getFirst()
-                            .wants()
-                            .getFirst(),
+                    plan.shots().getFirst().wants().getFirst(),
                     List.of(new Clear.Named.Thing(0)),
                     0.0508,
                     java.util.Optional.empty(),
                     papers);
-            assertThat(clear.findRelaxed(6.3).orElseThrow().sentence())
+            assertThat(clear.listRelaxed(6.3, Wanted.start(plan)).getFirst().sentence())
                     .isEqualTo(
                             papers == PaperUnit.INCHES ? "by 1 3/4 in instead of 2 in." : "by 44 mm instead of 51 mm.");
         }
