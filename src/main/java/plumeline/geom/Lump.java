@@ -7,6 +7,9 @@ import java.util.List;
 ///
 /// Reach in a direction d is max over the part of `d·p`: for a disc `d·c + r |d − (d·a) a|`, a being its axis.
 sealed interface Lump {
+    /// A share of a direction's length below which its part across an axis is nothing but rounding.
+    double ROUNDING = 1e-9;
+
     /// A frustum.
     record Frustum(Vec low, double lowRadius, Vec high, double highRadius, Vec axis) implements Lump {
         @Override
@@ -15,7 +18,9 @@ sealed interface Lump {
             double fx = way.x() - along * axis.x();
             double fy = way.y() - along * axis.y();
             double fz = way.z() - along * axis.z();
-            double flat = Math.sqrt(fx * fx + fy * fy + fz * fz);
+            double across = Math.sqrt(fx * fx + fy * fy + fz * fz);
+            // Along the axis what is left across is rounding, which points anywhere, off the disc too.
+            double flat = across > ROUNDING * Math.abs(along) ? across : 0;
             double lowReach = way.dot(low) + flat * lowRadius;
             double highReach = way.dot(high) + flat * highRadius;
             Vec centre = lowReach >= highReach ? low : high;

@@ -78,7 +78,8 @@ final class FindingsTest {
                 Solved.text(
                         CAMERA,
                         "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, back: {thing: tall, at: [3 mm, 50 mm]}}",
-                        "wants: [{clear: hero, by: 10 mm}, {hidden: back, behind: hero}, {sharp: back}, {reaches: camera}]"),
+                        "wants: [{clear: hero, by: 10 mm}, {hidden: back, behind: hero}, {sharp: back},"
+                                + " {reaches: camera}]"),
                 "papers: mm",
                 "papers: in");
         for (WantAnswer want : Solved.shot(text).wants()) {
