@@ -134,6 +134,21 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
                                 + " px."));
     }
 
+    /// Stopped down far, diffraction blurs everything, which the margin doesn't count: say so where it blurs more than
+    /// is accepted.
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        Picture picture = moments.during(line.when()).getFirst().picture();
+        double working = Optics.workingFNumber(
+                picture.lens(), picture.fNumber(), Optics.magnificationAt(picture.lens(), picture.focusMetres()));
+        double pixels = Optics.airyDiameterMetres(working) / picture.pixelMetres();
+        return Optics.softensByDiffraction(working) && pixels > blurPixels
+                ? Optional.of("At f/" + Print.number(picture.fNumber(), 1) + " diffraction alone blurs to "
+                        + Print.number(pixels, 1) + " px, more than the " + Print.number(blurPixels, 1)
+                        + " px asked for, and that isn't counted here.")
+                : Optional.empty();
+    }
+
     /// How deep places of a body are seen: those before and behind its middle, along the camera's axis.
     private record Seen(Projection view, Aim aim, Vec middle) {
         double depth(double trueMetres) {

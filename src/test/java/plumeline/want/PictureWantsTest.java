@@ -40,6 +40,17 @@ final class PictureWantsTest {
                 .isEqualTo(12 - (share - 60), within(1e-9));
     }
 
+    /// Airy disc 2.44 lambda N at 550 nm: N = 32 (1 + 0.125), 36 mm over 3840 px; 48.3 um or 5.2 px.
+    @Test
+    void sharp_stoppedDownFar_saysThatDiffractionBlursMore() {
+        String want = "wants: [{sharp: hero}]";
+        assertThat(Wanted.caution(MACRO_900.replace("f_number: 8", "f_number: 32"), CAN, want))
+                .contains(
+                        "At f/32 diffraction alone blurs to 5.2 px, more than the 2 px asked for, "
+                                + "and that isn't counted here.");
+        assertThat(Wanted.caution(MACRO_900, CAN, want)).isEmpty();
+    }
+
     @Test
     void fills_orMore_isContentWithMore() {
         double share = 100 * 122 * Plain.image(100, 900) / 900 / 20.25;
