@@ -21,8 +21,6 @@ final class Seeds {
     /// Spacings tried for things in file, in widths of the wider of both.
     private static final double[] SPACINGS = {1.2, 2, 3.5, 6, 11};
 
-    private static final double CAMERA_METRES = 0.8;
-
     private final Stage stage;
     private final Map<String, Integer> free = new HashMap<>();
 
@@ -54,14 +52,14 @@ final class Seeds {
 
     private double[] standing() {
         double[] start = stage.startValues();
-        set(start, "camera.y", -CAMERA_METRES);
-        set(start, "camera.x", 0);
+        set(start, "camera.y", stage.anchor().y() - Stage.standingBackMetres());
+        set(start, "camera.x", stage.anchor().x());
         stage.marks().stream()
                 .filter(mark ->
                         mark.mark() instanceof Mark.Free && mark.mark().path().equals("camera.z"))
                 .findFirst()
                 .ifPresent(mark -> set(start, "camera.z", 0.1));
-        set(start, "camera.focus", CAMERA_METRES);
+        set(start, "camera.focus", Stage.standingBackMetres());
         return start;
     }
 
@@ -107,7 +105,7 @@ final class Seeds {
                 .toList();
         double pitch = 0;
         double middle = (row.size() - 1) / 2.0;
-        double from = 0;
+        double from = stage.anchor().x();
         boolean anyStands = false;
         for (int i = 0; i < row.size(); i++) {
             Body body = scene.things().get(stage.thingIndex(row.get(i).name()));

@@ -65,6 +65,20 @@ public final class Stage {
         }
     }
 
+    /// Gives what free places lie about: what stands already, else the zero mark.
+    ///
+    /// @return a place on the table's top, metres
+    public Vec anchor() {
+        return MarkRanges.anchor(shot);
+    }
+
+    /// Gives how far before it a camera usually stands, for a start.
+    ///
+    /// @return metres
+    public static double standingBackMetres() {
+        return MarkRanges.STANDING_BACK_METRES;
+    }
+
     /// Stages a shot as it is, without any pass.
     ///
     /// @param plan the plan

@@ -45,9 +45,8 @@ final class PictureWantsTest {
     void sharp_stoppedDownFar_saysThatDiffractionBlursMore() {
         String want = "wants: [{sharp: hero}]";
         assertThat(Wanted.caution(MACRO_900.replace("f_number: 8", "f_number: 32"), CAN, want))
-                .contains(
-                        "At f/32 diffraction alone blurs to 5.2 px, more than the 2 px asked for, "
-                                + "and that isn't counted here.");
+                .contains("At f/32 diffraction alone blurs to 5.2 px, more than the 2 px asked for, "
+                        + "and that isn't counted here.");
         assertThat(Wanted.caution(MACRO_900, CAN, want)).isEmpty();
     }
 
