@@ -47,7 +47,9 @@ final class FilmText {
                     .append(String.join(", ", shot.leewayWithout()))
                     .append(".\n");
         }
-        text.append("  All marks together may be off by ").append(together(shot)).append(".\n");
+        text.append("  All marks together may be off by ")
+                .append(together(shot))
+                .append(".\n");
         shot.notes().forEach(note -> text.append("  ").append(note).append('\n'));
     }
 

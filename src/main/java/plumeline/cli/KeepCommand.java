@@ -45,6 +45,13 @@ final class KeepCommand implements Command {
             PlainFile.rewrite(PlainFile.toPath(name), content.bytes().toArray(), kept);
         }
         console.say(count == 1 ? "1 mark kept" : count + " marks kept");
+        for (ShotAnswer shot : answer.shots()) {
+            if (solved.containsKey(shot.shot()) && !shot.leewayWithout().isEmpty()) {
+                console.say(shot.shot() + ": kept though " + String.join(", ", shot.leewayWithout())
+                        + (shot.leewayWithout().size() == 1 ? " fails" : " fail")
+                        + " with these marks; `plumeline solve` says what to try");
+            }
+        }
         return Outcome.ANSWERED;
     }
 
