@@ -136,8 +136,8 @@ final class AttemptsTest {
         assertThat(Texts.read(text).problems())
                 .extracting(Problem::toText)
                 .containsExactly("p.yaml:15:32 shots.one.camera.lens is lense_14; must be the name of a lens in"
-                        + " kit.lenses: lens_1, lens_2, lens_3, lens_4, lens_5, lens_6, lens_7, lens_8, lens_9, lens_10,"
-                        + " lens_11, lens_12 or one of 2 more\n  Try lens_14.   (P-REF-01, docs/problems.md)");
+                        + " kit.lenses: lens_1, lens_2, lens_3, lens_4, lens_5, lens_6, lens_7, lens_8, lens_9,"
+                        + " lens_10, lens_11, lens_12 or one of 2 more\n  Try lens_14.   (P-REF-01, docs/problems.md)");
     }
 
     @Test

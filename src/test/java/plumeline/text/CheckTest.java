@@ -429,7 +429,8 @@ final class CheckTest {
                 "{x: 1 mm}",
                 "p.yaml:1:4 a is a map; must be the name of a thing, or a length in mm, cm, m, in, ft, µm or"
                         + " nm, or free, or"
-                        + " a list of x and y, and perhaps z\n  Write the name of a thing alone.   (P-FORM-01, docs/problems.md)");
+                        + " a list of x and y, and perhaps z\n"
+                        + "  Write the name of a thing alone.   (P-FORM-01, docs/problems.md)");
     }
 
     @Test
