@@ -13,6 +13,7 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.stage.StagedMark;
 
 /// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file
 /// along the sight line, shown things in a row from left to right, a focus on the thing that shall be sharp; all in the
@@ -37,17 +38,38 @@ final class Seeds {
     static List<double[]> of(Stage stage, List<WantLine> wants) {
         Seeds seeds = new Seeds(stage);
         List<double[]> starts = new ArrayList<>();
+        for (double travel : seeds.travels()) {
+            starts.addAll(seeds.spaced(wants, travel));
+        }
+        return starts;
+    }
+
+    /// Shares of a free slide's way from which a start is made: both its ends, where there is one.
+    private double[] travels() {
+        return free.keySet().stream().anyMatch(path -> path.endsWith(".by")) ? new double[] {-1, 1} : new double[] {0};
+    }
+
+    private List<double[]> spaced(List<WantLine> wants, double travel) {
+        List<double[]> starts = new ArrayList<>();
         for (double spacing : SPACINGS) {
-            double[] start = seeds.standing();
-            wants.stream().filter(want -> want.word().equals("fills")).forEach(want -> seeds.fill(start, want));
-            wants.stream().filter(want -> want.word().equals("shown")).forEach(want -> seeds.row(start, want, spacing));
-            wants.stream()
-                    .filter(want -> want.word().equals("hidden"))
-                    .forEach(want -> seeds.file(start, want, spacing));
-            wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> seeds.focus(start, want));
+            double[] start = standing();
+            slide(start, travel);
+            wants.stream().filter(want -> want.word().equals("fills")).forEach(want -> fill(start, want));
+            wants.stream().filter(want -> want.word().equals("shown")).forEach(want -> row(start, want, spacing));
+            wants.stream().filter(want -> want.word().equals("hidden")).forEach(want -> file(start, want, spacing));
+            wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> focus(start, want));
             starts.add(start);
         }
         return starts;
+    }
+
+    private void slide(double[] start, double travel) {
+        free.forEach((path, index) -> {
+            if (path.endsWith(".by")) {
+                StagedMark mark = stage.marks().get(index);
+                start[index] = travel < 0 ? mark.lowSi() : mark.highSi();
+            }
+        });
     }
 
     private double[] standing() {

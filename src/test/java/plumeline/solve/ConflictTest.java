@@ -67,6 +67,28 @@ final class ConflictTest {
     }
 
     @Test
+    void freeSlide_isStartedFromItsEnds() {
+        ShotAnswer answer = Solved.shot(Solved.text(
+                "frames: 100",
+                "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero, f_number: 11}",
+                "place: {hero: {thing: can, at: [0 mm, 0 mm]}, back: {thing: can, at: [free, free]}}",
+                "moves: {slide: {machine: slider, by: [free, 0 mm], in: 8 s}, pan: {machine: head, keeps: [hero, back]}}",
+                "wants: [{hidden: back, behind: hero, when: start}, {shown: [hero, back], gap: 2 %, when: end}]"));
+        assertThat(Solved.failingIds(answer)).isEmpty();
+        // Both peek once the camera has moved aside by a radius, 33 mm: common practice.
+        assertThat(Math.abs(Solved.millimetres(answer, "slide.by"))).isGreaterThan(33);
+    }
+
+    @Test
+    void stopBeyondTheFirstStep_isFound() {
+        ShotAnswer answer = Solved.shot(Solved.text(
+                "camera: {body: main, lens: macro, held: upright, at: [0 mm, free, 61 mm], aim: hero, f_number: 8}",
+                "place: {hero: {thing: can, at: [0 mm, 0 mm]}}",
+                "wants: [{fills: hero, height: 38 %}, {sharp: hero}, {reaches: camera}]"));
+        assertThat(Solved.want(answer, 2).attempts()).anyMatch(attempt -> attempt.startsWith("Set camera.f_number f/"));
+    }
+
+    @Test
     void relaxation_isTheSmallest() {
         String text = Solved.text(
                 FREE.replace("f_number: 8", "f_number: 11"),
