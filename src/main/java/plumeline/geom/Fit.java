@@ -69,7 +69,7 @@ final class Fit {
                 }
             }
         }
-        if (!Closest.eliminate(normal)) {
+        if (!Equations.solve(normal)) {
             return new double[0];
         }
         double a = normal[0][5];
