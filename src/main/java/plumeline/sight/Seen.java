@@ -1,7 +1,14 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// A convex part of a body as it shows in the picture: how far it reaches in each picture direction, and where it
 /// touches there.

@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,6 +7,15 @@ import java.util.List;
 import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Point;
+import plumeline.geom.Pose;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// What must not change, whatever the figures are; edges and the entrance pupil.
 final class SeenFromTest {

@@ -1,7 +1,12 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.geom.Body;
+import plumeline.geom.Point;
+import plumeline.geom.Projection;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// A convex part seen through something that bends rays: rings of its surface, projected point by point.
 final class Bent implements Seen {

@@ -1,4 +1,6 @@
-package plumeline.geom;
+package plumeline.sight;
+
+import plumeline.geom.Equations;
 
 /// The ellipse through a ring of picture points, and how far the points are off it.
 ///

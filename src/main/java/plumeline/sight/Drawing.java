@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,13 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
+import plumeline.geom.Body;
+import plumeline.geom.Clearance;
+import plumeline.geom.Point;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// Outlines and edges for drawing and for checking; the solver's inner loop does without.
 final class Drawing {
