@@ -50,8 +50,10 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
         return new Vec(Math.sin(turnRadians) * s, Math.cos(turnRadians) * s, Math.cos(tiltRadians));
     }
 
-    /// All three directions at once.
-    Frame frame() {
+    /// Gives all three directions at once.
+    ///
+    /// @return the camera's frame
+    public Frame frame() {
         double ct = Math.cos(turnRadians);
         double st = Math.sin(turnRadians);
         double cp = Math.cos(tiltRadians);
@@ -59,8 +61,12 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
         return new Frame(new Vec(ct, -st, 0), new Vec(-st * sp, -ct * sp, cp), new Vec(st * cp, ct * cp, sp));
     }
 
-    /// The camera's frame: picture x, picture y, and along the optical axis, unit vectors.
-    record Frame(Vec right, Vec up, Vec forward) {}
+    /// The camera's frame, three unit vectors.
+    ///
+    /// @param right direction of the picture's x
+    /// @param up direction of the picture's y
+    /// @param forward direction of the optical axis
+    public record Frame(Vec right, Vec up, Vec forward) {}
 
     /// Gives the depth of a place along the optical axis.
     ///

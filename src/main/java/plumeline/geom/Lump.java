@@ -110,7 +110,8 @@ sealed interface Lump {
                     }
                 }
             }
-            case Solid.Box box -> lumps.add(new Corners(corners(body, box)));
+            case Solid.Box box ->
+                lumps.add(new Corners(box.corners().stream().map(body::place).toList()));
         }
         return lumps;
     }
@@ -122,16 +123,5 @@ sealed interface Lump {
 
     static Lump of(Vec place) {
         return new Corners(List.of(place));
-    }
-
-    private static List<Vec> corners(Body body, Solid.Box box) {
-        List<Vec> corners = new ArrayList<>(8);
-        for (int i = 0; i < 8; i++) {
-            corners.add(body.place(new Vec(
-                    ((i & 1) == 0 ? -0.5 : 0.5) * box.widthMetres(),
-                    ((i & 2) == 0 ? -0.5 : 0.5) * box.depthMetres(),
-                    (i & 4) == 0 ? 0 : box.heightMetres())));
-        }
-        return corners;
     }
 }

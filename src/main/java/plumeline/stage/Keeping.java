@@ -3,10 +3,10 @@ package plumeline.stage;
 import java.util.List;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
 import plumeline.geom.Pinhole;
-import plumeline.geom.Sight;
 import plumeline.geom.Vec;
+import plumeline.sight.Extent;
+import plumeline.sight.Sight;
 
 /// A pan that keeps things in the picture's middle: it turns to the bisector of the outermost bearings of their
 /// outlines, seen level from the lens point.

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
-import plumeline.geom.Sight;
 import plumeline.geom.Solid;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
+import plumeline.sight.Extent;
+import plumeline.sight.Sight;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 

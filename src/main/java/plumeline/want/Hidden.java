@@ -10,12 +10,12 @@ import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Projection;
-import plumeline.geom.Sides;
-import plumeline.geom.Sight;
 import plumeline.optics.TankView;
 import plumeline.plan.Thing;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
+import plumeline.sight.Sides;
+import plumeline.sight.Sight;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 

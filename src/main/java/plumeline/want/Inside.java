@@ -3,11 +3,11 @@ package plumeline.want;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
-import plumeline.geom.Sight;
 import plumeline.plan.Delivery;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
+import plumeline.sight.Extent;
+import plumeline.sight.Sight;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 

@@ -4,11 +4,11 @@ import java.util.List;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Clearance;
-import plumeline.geom.Extent;
 import plumeline.geom.Plane;
-import plumeline.geom.Sight;
 import plumeline.geom.Vec;
 import plumeline.plan.WantLine;
+import plumeline.sight.Extent;
+import plumeline.sight.Sight;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import plumeline.geom.Body;
-import plumeline.geom.Sight;
 import plumeline.plan.When;
 import plumeline.quantity.Print;
+import plumeline.sight.Sight;
 import plumeline.stage.Scene;
 
 /// What the wants' margins have in common.

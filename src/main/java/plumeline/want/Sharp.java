@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
-import plumeline.geom.Depths;
 import plumeline.geom.Projection;
-import plumeline.geom.Sight;
 import plumeline.geom.Vec;
 import plumeline.optics.FarLimit;
 import plumeline.optics.FocusedPoint;
@@ -15,6 +13,8 @@ import plumeline.optics.Sharpness;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
+import plumeline.sight.Depths;
+import plumeline.sight.Sight;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 

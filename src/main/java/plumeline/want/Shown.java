@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
-import plumeline.geom.Gap;
-import plumeline.geom.Sight;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
+import plumeline.sight.Extent;
+import plumeline.sight.Gap;
+import plumeline.sight.Sight;
 import plumeline.stage.Scene;
 
 /// Things show side by side with clear space between neighbours.

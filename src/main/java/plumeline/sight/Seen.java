@@ -1,7 +1,14 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// A convex part of a body as it shows in the picture: how far it reaches in each picture direction, and where it
 /// touches there.
@@ -40,21 +47,33 @@ sealed interface Seen permits Seen.Plain, Seen.Points, Bent {
     }
 
     static List<Seen> of(Projection projection, Body body) {
+        return switch (body.solid()) {
+            case Solid.Revolved(List<Station> stations) -> frusta(projection, body, stations);
+            case Solid.Box box -> {
+                List<Vec> corners = box.corners().stream().map(body::place).toList();
+                yield List.of(
+                        projection instanceof Pinhole(Aim aim)
+                                ? new Points(aim, corners)
+                                : Bent.box(projection, corners));
+            }
+        };
+    }
+
+    private static List<Seen> frusta(Projection projection, Body body, List<Station> stations) {
         List<Seen> parts = new ArrayList<>();
-        if (projection instanceof Pinhole(Aim aim) && body.solid() instanceof Solid.Revolved(List<Station> stations)) {
-            frusta(parts, Disc.Axle.of(aim, body), stations);
-            return parts;
-        }
-        for (Lump lump : Lump.of(body)) {
-            parts.add(
-                    projection instanceof Pinhole(Aim aim) && lump instanceof Lump.Corners(List<Vec> points)
-                            ? new Points(aim, points)
-                            : new Bent(projection, lump));
+        if (projection instanceof Pinhole(Aim aim)) {
+            plain(parts, Disc.Axle.of(aim, body), stations);
+        } else {
+            for (int i = 1; i < stations.size(); i++) {
+                if (stations.get(i).heightMetres() > stations.get(i - 1).heightMetres()) {
+                    parts.add(Bent.frustum(projection, body, stations.get(i - 1), stations.get(i)));
+                }
+            }
         }
         return parts;
     }
 
-    private static void frusta(List<Seen> parts, Disc.Axle axle, List<Station> stations) {
+    private static void plain(List<Seen> parts, Disc.Axle axle, List<Station> stations) {
         for (int i = 1; i < stations.size(); i++) {
             if (stations.get(i).heightMetres() > stations.get(i - 1).heightMetres()) {
                 parts.add(new Plain(axle.disc(stations.get(i - 1)), axle.disc(stations.get(i))));

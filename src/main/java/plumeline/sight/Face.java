@@ -1,6 +1,7 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.List;
+import plumeline.geom.Point;
 
 /// One connected part of a union of outlines, perhaps with holes.
 ///

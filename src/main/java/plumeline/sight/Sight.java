@@ -1,9 +1,15 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Order;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Projection;
+import plumeline.geom.Vec;
 
 /// What a lens point sees of bodies.
 ///

@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 /// The clear space between two neighbours in the picture.
 ///

@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 /// Directions looked at round a part: evenly all round, across its straight sides, and round each ellipse's short axis
 /// both ways; how far the part reaches in each, and where it is touched just before and just after it as angles rise.

@@ -1,4 +1,9 @@
-package plumeline.geom;
+package plumeline.sight;
+
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// A disc in the camera's frame: its middle and two radii at right angles, x right, y up, z along the axis, metres.
 record Disc(double cx, double cy, double cz, double px, double py, double pz, double qx, double qy, double qz) {

@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,8 +7,17 @@ import java.util.List;
 import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Point;
+import plumeline.geom.Pose;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
-/// What must not change, whatever the figures are; order, edges and the entrance pupil.
+/// What must not change, whatever the figures are; edges and the entrance pupil.
 final class SeenFromTest {
     private static final Solid CAN = Solid.cylinder(0.042, 0.118);
     private static final Solid FLACON = new Solid.Revolved(List.of(
@@ -128,34 +137,6 @@ final class SeenFromTest {
             assertThat(other.right()).isEqualTo(extent.right(), within(1e-5));
             assertThat(other.bottom()).isEqualTo(extent.bottom(), within(1e-5));
         }
-    }
-
-    @Test
-    void isBefore_partedByAPlane_isTheOneOnTheEyesSide() {
-        Body front = new Body(CAN, Pose.at(0, 0));
-        Body back = new Body(CAN, Pose.at(0.3, 0.1));
-        assertThat(Order.isBefore(new Vec(0, -0.6, 0.05), front, back)).isTrue();
-        assertThat(Order.isBefore(new Vec(0, -0.6, 0.05), back, front)).isFalse();
-        // The same two from the other end of the line.
-        assertThat(Order.isBefore(new Vec(0.9, 0.3, 0.05), back, front)).isTrue();
-        assertThat(Order.isBefore(new Vec(0.9, 0.3, 0.05), front, back)).isFalse();
-    }
-
-    @Test
-    void isBefore_eyeBetween_isTheNearerMiddle() {
-        Body one = new Body(CAN, Pose.at(-0.1, 0));
-        Body other = new Body(CAN, Pose.at(0.1, 0));
-        assertThat(Order.isBefore(new Vec(-0.01, 0, 0.05), one, other)).isTrue();
-        assertThat(Order.isBefore(new Vec(-0.01, 0, 0.05), other, one)).isFalse();
-    }
-
-    @Test
-    void isBefore_standingOnEachOther_isTheUpperOneFromAbove() {
-        Body low = new Body(CAN, Pose.at(0, 0));
-        Body high = new Body(CAN, new Pose(new Vec(0, 0, 0.119), 0, 0));
-        assertThat(Order.isBefore(new Vec(0, -0.3, 0.5), high, low)).isTrue();
-        assertThat(Order.isBefore(new Vec(0, -0.3, 0.5), low, high)).isFalse();
-        assertThat(Order.isBefore(new Vec(0, -0.3, 0.02), low, high)).isTrue();
     }
 
     @Test

@@ -1,7 +1,12 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.geom.Body;
+import plumeline.geom.Point;
+import plumeline.geom.Projection;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// A convex part seen through something that bends rays: rings of its surface, projected point by point.
 final class Bent implements Seen {
@@ -16,8 +21,7 @@ final class Bent implements Seen {
     private final double[][] depth;
     private final double least;
 
-    Bent(Projection projection, Lump lump) {
-        List<List<Vec>> rings = rings(lump);
+    private Bent(Projection projection, List<List<Vec>> rings) {
         x = new double[rings.size()][];
         y = new double[rings.size()][];
         depth = new double[rings.size()][];
@@ -43,21 +47,26 @@ final class Bent implements Seen {
         }
     }
 
-    private static List<List<Vec>> rings(Lump lump) {
-        return switch (lump) {
-            case Lump.Corners corners -> List.of(edges(corners.points()));
-            case Lump.Frustum frustum -> {
-                List<List<Vec>> rings = new ArrayList<>();
-                for (int r = 0; r < RINGS; r++) {
-                    double share = r / (RINGS - 1.0);
-                    Vec middle =
-                            frustum.low().times(1 - share).plus(frustum.high().times(share));
-                    rings.add(ring(
-                            middle, frustum.lowRadius() * (1 - share) + frustum.highRadius() * share, frustum.axis()));
-                }
-                yield rings;
-            }
-        };
+    /// A box by its corners.
+    static Bent box(Projection projection, List<Vec> corners) {
+        return new Bent(projection, List.of(edges(corners)));
+    }
+
+    /// What of a body of revolution lies between two stations.
+    static Bent frustum(Projection projection, Body body, Station low, Station high) {
+        Vec axis = body.axis();
+        double half = body.solid().heightMetres() / 2;
+        Vec foot = body.middle().plus(axis.times(low.heightMetres() - half));
+        Vec head = body.middle().plus(axis.times(high.heightMetres() - half));
+        List<List<Vec>> rings = new ArrayList<>();
+        for (int r = 0; r < RINGS; r++) {
+            double share = r / (RINGS - 1.0);
+            rings.add(ring(
+                    foot.times(1 - share).plus(head.times(share)),
+                    low.radiusMetres() * (1 - share) + high.radiusMetres() * share,
+                    axis));
+        }
+        return new Bent(projection, rings);
     }
 
     private static List<Vec> ring(Vec middle, double radius, Vec axis) {

@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,6 +8,14 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Point;
+import plumeline.geom.Pose;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Vec;
 import plumeline.tidy.Outside;
 
 final class SightOutsideTest {

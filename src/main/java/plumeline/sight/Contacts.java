@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 /// Where the spare `g(u) = h_H(u) − h_K(u)` of a hidden part K behind a hider H is least among its neighbours: there
 /// the touching points of both lie opposite each other, `g` apart along u. Also the signed distance of a point to a

@@ -1,6 +1,7 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.List;
+import plumeline.geom.Point;
 
 /// A run of a body's rim, shoulder or box edge in the picture, all of it either seen or hidden.
 ///

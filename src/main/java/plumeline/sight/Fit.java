@@ -1,4 +1,6 @@
-package plumeline.geom;
+package plumeline.sight;
+
+import plumeline.geom.Equations;
 
 /// The ellipse through a ring of picture points, and how far the points are off it.
 ///
@@ -69,7 +71,7 @@ final class Fit {
                 }
             }
         }
-        if (!Closest.eliminate(normal)) {
+        if (!Equations.solve(normal)) {
             return new double[0];
         }
         double a = normal[0][5];

@@ -1,10 +1,17 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Pose;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 final class SightTest {
     private static final Solid CAN = Solid.cylinder(0.042, 0.118);
@@ -96,12 +103,5 @@ final class SightTest {
         assertThat(depths.nearMetres()).isEqualTo(0.6 - 0.021, within(1e-12));
         assertThat(depths.outlineMetres()).isEqualTo(0.6 - 0.021 * 0.021 / 0.6, within(1e-12));
         assertThat(depths.axisMetres()).isEqualTo(0.6, within(1e-12));
-    }
-
-    @Test
-    void clearance_ofCylinders_isAxesLessRadii_orTheirOverlap() {
-        assertThat(Clearance.betweenMetres(at(CAN, 0, 0), at(CAN, 0.06, 0.08))).isEqualTo(0.1 - 0.042, within(1e-9));
-        assertThat(Clearance.betweenMetres(at(CAN, 0, 0), at(CAN, 0.03, 0))).isEqualTo(-0.012, within(1e-6));
-        assertThat(Clearance.toMetres(at(CAN, 0, 0), new Vec(0, -0.6, 0.05))).isEqualTo(0.579, within(1e-9));
     }
 }

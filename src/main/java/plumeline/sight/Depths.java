@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 /// Depths of a body along the optical axis from the lens point.
 ///

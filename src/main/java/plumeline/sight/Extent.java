@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 /// The four edges of an outline in the picture, tangents of angles, no unit.
 ///

@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 /// Four signed margins in the picture, one to each side; no unit. Positive is covered, negative sticks out.
 ///

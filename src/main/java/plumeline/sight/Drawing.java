@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,13 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
+import plumeline.geom.Body;
+import plumeline.geom.Clearance;
+import plumeline.geom.Point;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 
 /// Outlines and edges for drawing and for checking; the solver's inner loop does without.
 final class Drawing {
@@ -75,10 +82,10 @@ final class Drawing {
 
     /// The rims of a body (or a box's edges) as runs that are seen or hidden.
     static List<Edge> edges(Projection projection, Body body, List<Body> others, int steps) {
-        List<Lump> blockers = new ArrayList<>(Lump.of(body));
+        List<Body> blockers = new ArrayList<>(List.of(body));
         for (Body other : others) {
             if (!other.equals(body) && Sight.leastDepthMetres(projection, other) > 0) {
-                blockers.addAll(Lump.of(other));
+                blockers.add(other);
             }
         }
         List<Edge> edges = new ArrayList<>();
@@ -99,11 +106,12 @@ final class Drawing {
                 }
             }
             case Solid.Box box -> {
+                List<Vec> corners = box.corners().stream().map(body::place).toList();
                 for (int i = 0; i < 8; i++) {
                     for (int bit = 1; bit < 8; bit <<= 1) {
                         if ((i & bit) == 0) {
-                            Vec from = corner(body, box, i);
-                            Vec to = corner(body, box, i | bit);
+                            Vec from = corners.get(i);
+                            Vec to = corners.get(i | bit);
                             lines.add(share -> from.times(1 - share).plus(to.times(share)));
                         }
                     }
@@ -121,14 +129,7 @@ final class Drawing {
                 station.heightMetres()));
     }
 
-    private static Vec corner(Body body, Solid.Box box, int i) {
-        return body.place(new Vec(
-                ((i & 1) == 0 ? -0.5 : 0.5) * box.widthMetres(),
-                ((i & 2) == 0 ? -0.5 : 0.5) * box.depthMetres(),
-                (i & 4) == 0 ? 0 : box.heightMetres()));
-    }
-
-    private static void split(Projection projection, Line line, int steps, List<Lump> blockers, List<Edge> edges) {
+    private static void split(Projection projection, Line line, int steps, List<Body> blockers, List<Edge> edges) {
         List<Point> run = new ArrayList<>(List.of(projection.project(line.at(0))));
         Edge.Showing showing = showing(projection, line.at(0.5 / steps), blockers);
         for (int i = 1; i <= steps; i++) {
@@ -155,7 +156,7 @@ final class Drawing {
 
     /// Where between two places of a line it passes from seen to hidden or back, by halving.
     private static double turn(
-            Projection projection, Line line, double from, double to, Edge.Showing showing, List<Lump> blockers) {
+            Projection projection, Line line, double from, double to, Edge.Showing showing, List<Body> blockers) {
         double low = from;
         double high = to;
         for (int i = 0; i < HALVINGS; i++) {
@@ -169,31 +170,20 @@ final class Drawing {
         return (low + high) / 2;
     }
 
-    private static Edge.Showing showing(Projection projection, Vec place, List<Lump> blockers) {
+    private static Edge.Showing showing(Projection projection, Vec place, List<Body> blockers) {
         return isBlocked(projection, place, blockers) ? Edge.Showing.HIDDEN : Edge.Showing.SEEN;
     }
 
     /// Whether something stands between the lens point and a place of a surface; through a tank's wall the straight
     /// line to the place counts, which is near enough for line art.
-    private static boolean isBlocked(Projection projection, Vec place, List<Lump> blockers) {
+    private static boolean isBlocked(Projection projection, Vec place, List<Body> blockers) {
         Vec eye = projection.aim().eye();
         Vec end = eye.plus(place.minus(eye).times(AHEAD));
-        for (Lump lump : blockers) {
-            if (crosses(lump, eye, end)) {
+        for (Body blocker : blockers) {
+            if (Clearance.isMet(blocker, eye, end)) {
                 return true;
             }
         }
         return false;
-    }
-
-    /// Whether a sight line goes through a convex part.
-    private static boolean crosses(Lump lump, Vec from, Vec to) {
-        Vec way = to.minus(from);
-        double share = Math.clamp(lump.middle().minus(from).dot(way) / way.dot(way), 0, 1);
-        Vec nearest = from.plus(way.times(share));
-        if (nearest.distanceMetres(lump.middle()) > lump.radius()) {
-            return false;
-        }
-        return Closest.apart(new Lump.Corners(List.of(from, to)), lump).equals(Vec.ZERO);
     }
 }

@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.Arrays;
 import java.util.Comparator;

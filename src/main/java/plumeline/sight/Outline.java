@@ -1,6 +1,7 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import java.util.List;
+import plumeline.geom.Point;
 
 /// One convex part of a body's outline.
 ///

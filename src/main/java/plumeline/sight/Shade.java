@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 /// One convex part of an outline in the picture: the hull of one or two ellipses, or a convex polygon.
 ///

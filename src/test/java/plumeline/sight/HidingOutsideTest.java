@@ -1,4 +1,4 @@
-package plumeline.geom;
+package plumeline.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -14,6 +14,15 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import plumeline.geom.Aim;
+import plumeline.geom.Body;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Point;
+import plumeline.geom.Pose;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
 import plumeline.tidy.Outside;
 
 /// Hidden margins against a general-purpose geometry library that unites dense polygons and knows nothing of ellipses.
