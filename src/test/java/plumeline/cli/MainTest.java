@@ -92,30 +92,6 @@ final class MainTest {
         }
     }
 
-    @Test
-    void keep_whereWantsFail_saysWhich() {
-        String plan = """
-            plumeline: 1
-            film: {rate: 24 fps}
-            things: {tin: {diameter: 42 mm, height: 118 mm}}
-            kit:
-              cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
-              lenses: {fifty: {focal_length: 50 mm}}
-            shots:
-              one:
-                frames: 24
-                camera: {body: main, lens: fifty, at: [0 mm, free, 59 mm], aim: hero}
-                place: {hero: {thing: tin, at: [0 mm, 0 mm]}}
-                wants: [{fills: hero, height: 50 %}, {fills: hero, height: 30 %}]
-            """;
-        var console = new Console(new ByteArrayInputStream(plan.getBytes(UTF_8)), out, err);
-        assertThat(Main.run(List.of("keep", "-"), console)).isEqualTo(Outcome.ANSWERED);
-        assertThat(out.toString(UTF_8)).contains("at: [0 mm, -6").contains(" mm solved, 59 mm]");
-        assertThat(err.toString(UTF_8))
-                .isEqualTo("1 mark kept\none: kept though one.2 fails with these marks;"
-                        + " `plumeline solve` says what to try\n");
-    }
-
     private Outcome run(String... words) {
         return Main.run(List.of(words), new Console(new ByteArrayInputStream(new byte[0]), out, err));
     }
