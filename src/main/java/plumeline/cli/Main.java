@@ -14,7 +14,8 @@ public final class Main {
         Outcome outcome = run(List.of(words), Console.ofProcess());
         System.out.flush();
         System.err.flush();
-        // Nothing waits for the end of the process: a console writes at once, files are closed by whoever wrote them, and
+        // Nothing waits for the end of the process: a console writes at once, files are closed by whoever wrote them,
+        // and
         // no library of ours registers a shutdown hook. Halting saves the time of an orderly shutdown.
         Runtime.getRuntime().halt(outcome.status());
     }

@@ -72,7 +72,9 @@ final class ConflictTest {
                 "frames: 100",
                 "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero, f_number: 11}",
                 "place: {hero: {thing: can, at: [0 mm, 0 mm]}, back: {thing: can, at: [free, free]}}",
-                "moves: {slide: {machine: slider, by: [free, 0 mm], in: 8 s}, pan: {machine: head, keeps: [hero, back]}}",
+                "moves:",
+                "  slide: {machine: slider, by: [free, 0 mm], in: 8 s}",
+                "  pan: {machine: head, keeps: [hero, back]}",
                 "wants: [{hidden: back, behind: hero, when: start}, {shown: [hero, back], gap: 2 %, when: end}]"));
         assertThat(Solved.failingIds(answer)).isEmpty();
         // Both peek once the camera has moved aside by a radius, 33 mm: common practice.
