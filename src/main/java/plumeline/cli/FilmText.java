@@ -62,6 +62,9 @@ final class FilmText {
     private void wants(List<WantAnswer> wants) {
         for (WantAnswer want : wants) {
             text.append("  ").append(Commands.column(want.verdict().word(), 9)).append(want.want());
+            if (!want.pass().isEmpty()) {
+                text.append(" (worst pass ").append(want.pass()).append(')');
+            }
             if (want.margin() instanceof WantAnswer.Margin.Of(double value, String unit)) {
                 text.append(": ").append(value < 0 ? "short by " : "").append(words.margin(value, unit));
             }

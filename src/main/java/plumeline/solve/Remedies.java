@@ -187,7 +187,8 @@ final class Remedies {
         List<Axis> freed = axes.withFree(si, index);
         int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
         Margins margins = all().only(together);
-        double[] reached = Search.mend(freed, margins, first(held.length), from);
+        double[] reached =
+                Search.mend(freed, margins, first(held.length), offCrease(freed, all().only(own), from, index));
         if (Margins.least(margins.at(reached)) < 0) {
             return Optional.empty();
         }
@@ -213,6 +214,20 @@ final class Remedies {
             }
         }
         return Optional.empty();
+    }
+
+    /// Where to start moving a mark: where it stands, or a little aside where both sides are as good and better, such
+    /// as for a thing in the picture's very middle that should be out of it.
+    private static double[] offCrease(List<Axis> freed, Margins own, double[] from, int index) {
+        double[] up = from.clone();
+        double[] down = from.clone();
+        up[index] += freed.get(index).step();
+        down[index] -= freed.get(index).step();
+        double here = Margins.least(own.at(from));
+        double above = Margins.least(own.at(up));
+        double below = Margins.least(own.at(down));
+        boolean isCrease = above > here && below > here;
+        return isCrease ? (above >= below ? up : down) : from;
     }
 
     /// The first place on the way from one where something fails to one where nothing does at which nothing fails any

@@ -121,9 +121,18 @@ public final class Solve {
     private WantAnswer filmWant(WantLine line, List<ShotAnswer> answers) {
         WantAnswer worst = null;
         String worstShot = "";
+        List<String> failing = new ArrayList<>();
+        List<String> attempts = new ArrayList<>();
         for (ShotAnswer shot : answers) {
             for (WantAnswer answer : shot.filmWants()) {
-                if (answer.id().equals(line.id()) && (worst == null || ShotSolver.isWorse(answer, worst))) {
+                if (!answer.id().equals(line.id())) {
+                    continue;
+                }
+                if (answer.verdict() == Verdict.FAILS) {
+                    failing.add(shot.shot());
+                    answer.attempts().forEach(attempt -> attempts.add("In " + shot.shot() + ": " + attempt));
+                }
+                if ((worst == null || ShotSolver.isWorse(answer, worst))) {
                     worst = answer;
                     worstShot = shot.shot();
                 }
@@ -140,7 +149,10 @@ public final class Solve {
                     "");
         }
         List<String> because = new ArrayList<>();
-        because.add("Worst in " + worstShot + ".");
+        because.add(
+                failing.size() > 1
+                        ? "Fails in " + String.join(", ", failing) + "; worst in " + worstShot + "."
+                        : "Worst in " + worstShot + ".");
         because.addAll(worst.because());
         return new WantAnswer(
                 worst.id(),
@@ -149,7 +161,7 @@ public final class Solve {
                 worst.margin(),
                 worst.overPupil(),
                 because,
-                worst.attempts(),
+                attempts,
                 worst.pass());
     }
 

@@ -91,6 +91,15 @@ final class ConflictTest {
     }
 
     @Test
+    void thingInTheVeryMiddle_isMovedOutOfThePicture() {
+        ShotAnswer answer = Solved.shot(Solved.text(
+                FREE.replace("free", "-600 mm").replace("aim: hero", "aim: ahead"),
+                "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}",
+                "wants: [{off_picture: hero}]"));
+        assertThat(Solved.want(answer, 1).attempts()).anyMatch(attempt -> attempt.startsWith("Set hero.x "));
+    }
+
+    @Test
     void relaxation_isTheSmallest() {
         String text = Solved.text(
                 FREE.replace("f_number: 8", "f_number: 11"),
