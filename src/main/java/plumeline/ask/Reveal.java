@@ -1,6 +1,9 @@
 package plumeline.ask;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
 
@@ -99,7 +102,40 @@ public final class Reveal {
         public Found {
             places = List.copyOf(places);
         }
+
+        /// What may be off least, where that is less than a tape's placing error of 2 mm and everything holds.
+        ///
+        /// @return the mark's name as answers have it, and its leeway
+        public Optional<Tightest> tightest() {
+            if (holds == Holds.NOT_ALL) {
+                return Optional.empty();
+            }
+            List<Tightest> all = new ArrayList<>();
+            for (int i = 0; i < places.size(); i++) {
+                all.add(new Tightest(
+                        inputs.things().get(i).name() + "_x",
+                        places.get(i).aside().least()));
+                all.add(new Tightest(
+                        inputs.things().get(i).name() + "_y",
+                        places.get(i).along().least()));
+            }
+            all.add(new Tightest("the camera aside", camera.aside().least()));
+            boolean isLow =
+                    camera.height().minus().distance() >= inputs.camera().heightMetres();
+            all.add(new Tightest(
+                    "the lens's height",
+                    isLow ? camera.height().plus().distance() : camera.height().least()));
+            return all.stream()
+                    .filter(each -> each.metres() < RevealSolver.PLACING_MILLIMETRES / 1000)
+                    .min(Comparator.comparingDouble(Tightest::metres));
+        }
     }
+
+    /// A mark that may hardly be off.
+    ///
+    /// @param name its name
+    /// @param metres its leeway to the nearer side, metres, ≥ 0
+    public record Tightest(String name, double metres) {}
 
     /// Whether everything wanted holds.
     public enum Holds {

@@ -154,7 +154,12 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     private static Draft draft(Reveal.Found found, double[] settled, Notes notes) {
         RevealSet set = new RevealSet(found.inputs());
         double[] values = RevealSet.values(found.inputs(), settled);
-        return new Draft(items(found, set.gaps(set.end(values))), criteria(set, values), Verdict.HOLDS, notes);
+        return new Draft(items(found, set.gaps(set.end(values))), criteria(set, values), best(found), notes);
+    }
+
+    /// Tight where some single mark off by its placing error makes something fail, as a want in a plan is.
+    private static Verdict best(Reveal.Found found) {
+        return found.tightest().isPresent() ? Verdict.TIGHT : Verdict.HOLDS;
     }
 
     private static List<Item> items(Reveal.Found found, double[] gaps) {

@@ -8,11 +8,11 @@ import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Pose;
-import plumeline.geom.Sides;
-import plumeline.geom.Sight;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.search.Margins;
+import plumeline.sight.Sides;
+import plumeline.sight.Sight;
 
 /// The margins of a reveal as a function of where everything stands: millimetres, and per cent of the picture.
 ///

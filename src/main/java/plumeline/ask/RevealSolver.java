@@ -18,19 +18,25 @@ final class RevealSolver {
     /// How far behind the first thing places are looked for: a usual table's length.
     static final double ROOM_MILLIMETRES = 1500;
 
+    private static final double FARTHER = 1.4;
+
     private RevealSolver() {}
 
     /// Gives x and y of the later things in millimetres, on whole steps of a tape in that unit.
     ///
-    /// Looks on a usual table first, and farther only where that isn't enough.
+    /// Looks on a usual table first, and farther, no farther than needed, only where that isn't enough.
     static double[] solve(Reveal.Inputs inputs, PaperUnit unit) {
         double step = new Print(unit).stepMetres(Print.Hand.TAPE) / METRE;
-        double[] near = solve(inputs, List.of(), ROOM_MILLIMETRES, step);
-        if (holds(inputs, near)) {
-            return near;
+        double[] best = solve(inputs, List.of(), ROOM_MILLIMETRES, step);
+        double farthest = farthest(inputs);
+        for (double room = ROOM_MILLIMETRES; room < farthest && !holds(inputs, best); ) {
+            room = Math.min(room * FARTHER, farthest);
+            if (room == farthest || canHold(inputs, room)) {
+                double[] far = solve(inputs, List.of(best), room, step);
+                best = least(inputs, far) > least(inputs, best) ? far : best;
+            }
         }
-        double[] far = solve(inputs, List.of(near), farthest(inputs), step);
-        return least(inputs, far) > least(inputs, near) ? far : near;
+        return best;
     }
 
     private static double farthest(Reveal.Inputs inputs) {
@@ -82,7 +88,7 @@ final class RevealSolver {
         for (int i = 1; i < inputs.things().size(); i++) {
             double touch = firstRadius + inputs.things().get(i).diameterMetres() / 2 / METRE;
             axes.add(free("x" + i, RevealSet.x(values, i), -aside, aside, step, reach));
-            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), touch + room, step, reach));
+            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), Math.max(room, 2 * touch), step, reach));
         }
         return axes;
     }
@@ -93,6 +99,19 @@ final class RevealSolver {
 
     private static Axis free(String name, double value, double low, double high, double step, double reach) {
         return new Axis(name, value, PLACING_MILLIMETRES, new Axis.Freedom.Free(low, high), step, reach);
+    }
+
+    /// Whether there are places at all where everything holds, near or far, between the steps of a tape too.
+    static boolean canHold(Reveal.Inputs inputs) {
+        return canHold(inputs, farthest(inputs));
+    }
+
+    private static boolean canHold(Reveal.Inputs inputs, double room) {
+        RevealSet set = new RevealSet(inputs);
+        List<double[]> starts = files(inputs, set);
+        Margins margins = new InOrder(set);
+        List<Axis> axes = axes(inputs, starts.getFirst(), room, 1);
+        return Margins.least(margins.at(Search.hold(axes, margins, starts))) >= 0;
     }
 
     static boolean holds(Reveal.Inputs inputs, double[] others) {

@@ -130,8 +130,9 @@ final class RevealTries {
         return inputs.with(new Reveal.Wanted(share, inputs.wanted().hideByMetres()));
     }
 
+    /// Whether it could hold so; asking again tells whether a search on whole steps finds it too.
     private boolean holds(Reveal.Inputs other) {
-        return RevealSolver.holds(other, others) || holdsAnew(other);
+        return RevealSolver.holds(other, others) || RevealSolver.canHold(other);
     }
 
     /// Whether asking again so would hold.

@@ -33,6 +33,10 @@ final class RevealWords {
             because.add("Everything may be off at once by " + Print.number(found.together(), 1)
                     + " times its placing error of 2 mm.");
         }
+        found.tightest()
+                .ifPresent(tight -> because.add("Tight: " + tight.name() + " may be off by "
+                        + words.length(tight.metres()) + ", and a tape places it to 2 mm. Use a jig or a stop."));
+        sayFar(because);
         RevealSet.View end = set.end(values);
         because.add("At the end the camera has panned " + Print.fineDegrees(Math.abs(end.turnRadians()))
                 + (end.turnRadians() < 0 ? " to the left" : end.turnRadians() > 0 ? " to the right" : "")
@@ -45,6 +49,16 @@ final class RevealWords {
                 List.of(),
                 List.of("Outlines of upright cylinders seen from the lens point (closed forms); the places are the best"
                         + " a search found, not proven best"));
+    }
+
+    private void sayFar(List<String> because) {
+        for (int i = 1; i < set.count(); i++) {
+            if (RevealSet.y(values, i) > RevealSolver.ROOM_MILLIMETRES) {
+                because.add(set.name(i) + " stands " + words.length(RevealSet.y(values, i) * METRE)
+                        + " behind the first thing, farther than a usual table's "
+                        + words.length(RevealSolver.ROOM_MILLIMETRES * METRE) + ": nearer no place was found.");
+            }
+        }
     }
 
     private String heights(RevealSet.View end) {

@@ -8,6 +8,7 @@ import plumeline.quantity.Print;
 final class Words {
     static final Words MILLIMETRES = new Words(PaperUnit.MILLIMETRES);
 
+    private static final double FAR_METRES = 10;
     private static final double FINE_METRES = 0.01;
     private static final double FINE_INCHES_METRES = 0.0254 / 8;
 
@@ -21,10 +22,15 @@ final class Words {
         return print.unit();
     }
 
-    /// Whole millimetres, tenths of what is under a centimetre; sixteenths of an inch, hundredths of what is under an
-    /// eighth and between them.
+    /// Metres or feet from 10 m on, where no tape is held. Whole millimetres, tenths of what is under a centimetre;
+    /// sixteenths of an inch, hundredths of what is under an eighth and between them.
     String length(double metres) {
         double size = Math.abs(metres);
+        if (size >= FAR_METRES) {
+            return print.unit() == PaperUnit.MILLIMETRES
+                    ? Print.number(metres, 1) + " m"
+                    : Print.number(metres / 0.3048, 0) + " ft";
+        }
         if (print.unit() == PaperUnit.MILLIMETRES) {
             return size < FINE_METRES ? Print.number(metres * 1e3, 1) + " mm" : tape(metres);
         }

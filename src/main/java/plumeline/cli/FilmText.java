@@ -4,7 +4,9 @@ import java.util.List;
 import plumeline.draw.LeewayText;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.search.Leeway;
+import plumeline.search.Search;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
@@ -43,12 +45,29 @@ final class FilmText {
         shot.marks()
                 .forEach(mark ->
                         mark(mark, shot.posed().stages().getFirst().stage().shot()));
+        if (!shot.leewayWithout().isEmpty()) {
+            text.append("  Leeway leaves out what fails already: ")
+                    .append(String.join(", ", shot.leewayWithout()))
+                    .append(".\n");
+        }
+        text.append("  All marks together may be off by ")
+                .append(together(shot))
+                .append(".\n");
         shot.notes().forEach(note -> text.append("  ").append(note).append('\n'));
+    }
+
+    private static String together(ShotAnswer shot) {
+        return shot.together() >= Search.LOOSE
+                ? "any amount as far as is computed"
+                : Print.number(Math.floor(shot.together() * 10) / 10, 1) + " times their placing errors";
     }
 
     private void wants(List<WantAnswer> wants) {
         for (WantAnswer want : wants) {
             text.append("  ").append(Commands.column(want.verdict().word(), 9)).append(want.want());
+            if (!want.pass().isEmpty()) {
+                text.append(" (worst pass ").append(want.pass()).append(')');
+            }
             if (want.margin() instanceof WantAnswer.Margin.Of(double value, String unit)) {
                 text.append(": ").append(value < 0 ? "short by " : "").append(words.margin(value, unit));
             }

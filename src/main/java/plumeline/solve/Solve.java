@@ -121,9 +121,18 @@ public final class Solve {
     private WantAnswer filmWant(WantLine line, List<ShotAnswer> answers) {
         WantAnswer worst = null;
         String worstShot = "";
+        List<String> failing = new ArrayList<>();
+        List<String> attempts = new ArrayList<>();
         for (ShotAnswer shot : answers) {
             for (WantAnswer answer : shot.filmWants()) {
-                if (answer.id().equals(line.id()) && (worst == null || ShotSolver.isWorse(answer, worst))) {
+                if (!answer.id().equals(line.id())) {
+                    continue;
+                }
+                if (answer.verdict() == Verdict.FAILS) {
+                    failing.add(shot.shot());
+                    answer.attempts().forEach(attempt -> attempts.add("In " + shot.shot() + ": " + attempt));
+                }
+                if ((worst == null || ShotSolver.isWorse(answer, worst))) {
                     worst = answer;
                     worstShot = shot.shot();
                 }
@@ -140,10 +149,20 @@ public final class Solve {
                     "");
         }
         List<String> because = new ArrayList<>();
-        because.add("Worst in " + worstShot + ".");
+        because.add(
+                failing.size() > 1
+                        ? "Fails in " + String.join(", ", failing) + "; worst in " + worstShot + "."
+                        : "Worst in " + worstShot + ".");
         because.addAll(worst.because());
         return new WantAnswer(
-                worst.id(), worst.want(), worst.verdict(), worst.margin(), because, worst.attempts(), worst.pass());
+                worst.id(),
+                worst.want(),
+                worst.verdict(),
+                worst.margin(),
+                worst.overPupil(),
+                because,
+                attempts,
+                worst.pass());
     }
 
     private static String sha256(String text) {

@@ -101,12 +101,12 @@ final class RevealTest {
         assertThat(slide).startsWith("Slide ").contains(" further: ");
         assertThat(answer("reveal", text.replace("travel: 200 mm", "travel: " + whole))
                         .verdict())
-                .isEqualTo(Verdict.HOLDS);
+                .isEqualTo(Verdict.TIGHT);
         String gap = attempts.getLast();
         String share = gap.substring("Ask for a gap of ".length(), gap.indexOf(" instead"));
         assertThat(gap).endsWith("instead of 25 %.");
         assertThat(answer("reveal", text.replace("gap: 25 %", "gap: " + share)).verdict())
-                .isEqualTo(Verdict.HOLDS);
+                .isEqualTo(Verdict.TIGHT);
     }
 
     @Test
@@ -122,7 +122,7 @@ final class RevealTest {
         String height = attempt.substring(attempt.indexOf(" to ") + 4, attempt.length() - 1);
         assertThat(answer("reveal", text.replace("height: 140 mm", "height: " + height))
                         .verdict())
-                .isEqualTo(Verdict.HOLDS);
+                .isEqualTo(Verdict.TIGHT);
     }
 
     @Test
@@ -138,7 +138,7 @@ final class RevealTest {
         String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
         assertThat(answer("reveal", text.replace("distance: 250 mm", "distance: " + distance))
                         .verdict())
-                .isEqualTo(Verdict.HOLDS);
+                .isEqualTo(Verdict.TIGHT);
     }
 
     @Test
@@ -157,7 +157,7 @@ final class RevealTest {
         String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
         assertThat(answer("reveal", text.replace("distance: 51.3 mm", "distance: " + distance))
                         .verdict())
-                .isEqualTo(Verdict.HOLDS);
+                .isEqualTo(Verdict.TIGHT);
     }
 
     @Test
@@ -167,7 +167,7 @@ final class RevealTest {
         String travel = attempt.substring(attempt.indexOf(": ") + 2, attempt.indexOf(" in all"));
         assertThat(answer("reveal", text.replace("travel: 600 mm", "travel: " + travel))
                         .verdict())
-                .isEqualTo(Verdict.HOLDS);
+                .isEqualTo(Verdict.TIGHT);
     }
 
     @Test
@@ -181,11 +181,35 @@ final class RevealTest {
         String attempt = find(fails, " further: ");
         String travel = attempt.substring(attempt.indexOf(": ") + 2, attempt.indexOf(" in all"));
         Answer answer = answer("reveal", text.replace("travel: 8.3 in", "travel: " + travel));
-        assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(answer.verdict()).isEqualTo(Verdict.TIGHT);
         for (String name : List.of("second_x", "second_y", "third_x", "third_y")) {
             double sixteenths = number(answer, name) / 25.4 * 16;
             assertThat(sixteenths).isCloseTo(Math.rint(sixteenths), within(1e-4));
         }
+    }
+
+    @Test
+    void lessLeewayThanATapesError_isTight_andSaysWhere() {
+        Answer roomy = answer("reveal", EXAMPLE);
+        assertThat(roomy.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(number(roomy, "second_leeway_x")).isGreaterThan(2);
+        // Higher than 579 mm (its near side) times 10.125 mm over an image at 54.5 mm, 107.5 mm, its foot leaves the
+        // frame.
+        Answer tight = answer("reveal", EXAMPLE.replace("height: 59 mm}", "height: 106 mm}"));
+        assertThat(tight.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(tight.notes().because()).anyMatch(text -> text.startsWith("Tight: ") && text.contains("a tape"));
+    }
+
+    @Test
+    void placeFartherThanATable_isSaid() {
+        Answer answer = answer(
+                "reveal",
+                EXAMPLE.replace("distance: 600 mm", "distance: 2000 mm")
+                        .replace("travel: 600 mm", "travel: 300 mm")
+                        .replace("gap: 2 %", "gap: 3 %"));
+        assertThat(answer.verdict()).isNotEqualTo(Verdict.FAILS);
+        assertThat(number(answer, "third_y")).isBetween(1501.0, 5000.0);
+        assertThat(answer.notes().because()).anyMatch(text -> text.contains("farther than a usual table's 1500 mm"));
     }
 
     @Test
