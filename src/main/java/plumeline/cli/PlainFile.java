@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
@@ -68,6 +69,9 @@ final class PlainFile {
 
     /// Makes a path of what was typed.
     static Path toPath(String name) throws Refusal {
+        if (name.isBlank()) {
+            throw new Refusal("a file without a name was asked for", "Name a file, or - for standard input.");
+        }
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
@@ -83,7 +87,11 @@ final class PlainFile {
         if (folder == null) {
             throw new IOException(file + " is no file");
         }
-        Files.createDirectories(folder);
+        try {
+            Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw new IOException(e.getFile() + " is a file; a folder is wanted there", e);
+        }
         Path aside = folder.resolve(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".new");
         try {

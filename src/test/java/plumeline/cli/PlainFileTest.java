@@ -39,6 +39,24 @@ final class PlainFileTest {
     }
 
     @Test
+    void read_nameless_isRefused() {
+        for (String name : new String[] {"", " "}) {
+            assertThatThrownBy(() -> PlainFile.read(name, console(InputStream.nullInputStream())))
+                    .isInstanceOf(Refusal.class)
+                    .hasMessage("a file without a name was asked for");
+        }
+    }
+
+    @Test
+    void write_folderThatIsAFile_saysSo() throws Exception {
+        Path file = Files.writeString(folder.resolve("plan.yaml"), "old");
+        assertThatThrownBy(() -> PlainFile.write(file.resolve("papers.html"), new byte[1]))
+                .isInstanceOf(IOException.class)
+                .hasMessage(file + " is a file; a folder is wanted there");
+        assertThat(file).hasContent("old");
+    }
+
+    @Test
     void read_aMebibyte_isTakenAndOneByteMoreIsNot() throws Exception {
         Files.write(folder.resolve("full"), new byte[PlainFile.MOST_BYTES]);
         Files.write(folder.resolve("over"), new byte[PlainFile.MOST_BYTES + 1]);
