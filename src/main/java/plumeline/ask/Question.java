@@ -1,5 +1,6 @@
 package plumeline.ask;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.text.Check;
@@ -79,8 +80,10 @@ public final class Question {
         if (!given.spreads().isEmpty()) {
             spread(inquiry, map, settled, spreads, given);
         }
+        List<Assumed> assumed = new ArrayList<>(given.assumed());
+        assumed.addAll(draft.assumed());
         return new Outcome.Answered(
-                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), given.assumed(), spreads.notes()),
+                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), assumed, spreads.notes()),
                 given.unit());
     }
 

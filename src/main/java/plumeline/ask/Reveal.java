@@ -93,13 +93,28 @@ public final class Reveal {
     /// @param together how many placing errors (2 mm each) everything may be off at once; 0 where something fails
     /// @param travelNeeded the least travel that still shows all with these places; `Ends(0)` where none does
     /// @param camera how far the camera may stand aside (start and end together) and from its height
+    /// @param tight what may be off by less than its placing error of 2 mm, the least first; empty where something
+    /// fails
     public record Found(
-            Inputs inputs, List<Place> places, Holds holds, double together, Travel travelNeeded, CameraLeeway camera) {
-        /// Copies the list.
+            Inputs inputs,
+            List<Place> places,
+            Holds holds,
+            double together,
+            Travel travelNeeded,
+            CameraLeeway camera,
+            List<Mark> tight) {
+        /// Copies the lists.
         public Found {
             places = List.copyOf(places);
+            tight = List.copyOf(tight);
         }
     }
+
+    /// Something that is set by a tape.
+    ///
+    /// @param name such as `second.x` or `camera.height`
+    /// @param leewayMetres how far it may be off by itself, metres
+    public record Mark(String name, double leewayMetres) {}
 
     /// Whether everything wanted holds.
     public enum Holds {

@@ -92,8 +92,6 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         double gap = given.si("gap", "3 %", "enough to read as apart on a phone");
         double hideBy = given.si("hide_by", "0 mm", "just hidden; the leeway says how much may go wrong");
         given.assume("placing_error", "2 mm", "a tape and a hand; counts for every place, the camera's height too");
-        given.assume(
-                "room", "1500 mm", "a usual table's length behind the first thing; more only where that isn't enough");
         return new Reveal.Inputs(
                 Sensor.read(given.map("sensor")),
                 focalLengthMetres,
@@ -143,7 +141,17 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     @Override
     public Draft answer(Reveal.Inputs inputs, double[] settled, Words words) {
         Reveal.Found found = Reveal.found(inputs, settled);
-        return draft(found, settled, new RevealWords(found, settled, words).notes());
+        return draft(found, settled, new RevealWords(found, settled, words).notes()).assuming(room(settled));
+    }
+
+    private static Assumed room(double[] settled) {
+        double room = RevealSolver.roomMillimetres(settled);
+        return new Assumed(
+                "room",
+                new Value.Number(room, "mm"),
+                room > RevealSolver.ROOM_MILLIMETRES
+                        ? "behind the first thing: the 1500 mm of a usual table aren't enough"
+                        : "a usual table's length behind the first thing");
     }
 
     @Override
@@ -154,7 +162,11 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     private static Draft draft(Reveal.Found found, double[] settled, Notes notes) {
         RevealSet set = new RevealSet(found.inputs());
         double[] values = RevealSet.values(found.inputs(), settled);
-        return new Draft(items(found, set.gaps(set.end(values))), criteria(set, values), Verdict.HOLDS, notes);
+        return new Draft(items(found, set.gaps(set.end(values))), criteria(set, values), best(found), notes);
+    }
+
+    private static Verdict best(Reveal.Found found) {
+        return found.tight().isEmpty() ? Verdict.HOLDS : Verdict.TIGHT;
     }
 
     private static List<Item> items(Reveal.Found found, double[] gaps) {
@@ -214,6 +226,7 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
             criteria.add(new Criterion("end_gap_" + (p - gaps + 1), parts[p]));
         }
         int start = gaps + set.gapParts();
+        criteria.add(new Criterion("the order from front to back", RevealSolver.order(values)));
         criteria.add(new Criterion("the room in the frame at the start", least(parts, start, start + 4)));
         criteria.add(new Criterion("the room in the frame at the end", least(parts, start + 4, start + 8)));
         return criteria;

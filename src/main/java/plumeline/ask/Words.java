@@ -38,6 +38,12 @@ final class Words {
         return print.length(metres, Print.Hand.TAPE);
     }
 
+    /// A small length, never more than there is: tenths of a millimetre or hundredths of an inch.
+    String down(double metres) {
+        double step = print.stepMetres(Print.Hand.MOTOR);
+        return print.length(Math.floor(metres / step + 1e-6) * step, Print.Hand.MOTOR);
+    }
+
     /// What a hand can set at the tape.
     double stepMetres() {
         return print.stepMetres(Print.Hand.TAPE);

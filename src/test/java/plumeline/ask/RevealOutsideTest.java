@@ -37,7 +37,7 @@ final class RevealOutsideTest {
         assertThat(found.camera().aside().least() * 1e3).isCloseTo(21, within(0.5));
         RevealSet set = new RevealSet(inputs);
         double[] values = RevealSet.values(inputs, file);
-        RevealSet.View end = set.end(values);
+        RevealView end = set.end(values);
         // From left to right the fourth comes first. The brief's 25 / 20 / 15 are mm at the nearer neighbour's depth.
         double[] gaps = set.gaps(end);
         assertThat(gaps).hasSize(3);
