@@ -83,8 +83,7 @@ public final class Question {
         List<Assumed> assumed = new ArrayList<>(given.assumed());
         assumed.addAll(draft.assumed());
         return new Outcome.Answered(
-                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), assumed, spreads.notes()),
-                given.unit());
+                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), assumed, spreads.notes()), given.unit());
     }
 
     /// Moves each input that has a spread, by itself, both ways; one way where the other is out of what is possible.

@@ -3,7 +3,8 @@ package plumeline.ask;
 import java.util.List;
 
 /// Places by closed forms, one thing after the other: each stands as near as it can, at the edge of the first one's
-/// shadow on the side to which farther things move in the picture, so that the chain takes the least of the frame.
+/// shadow on the side to which farther things move in the picture; where that takes too much of the frame, farther back
+/// along the line of sight past its neighbour, where it looks smaller.
 ///
 /// Good enough to tell quickly whether something can work and to start a search from; what it gives is never said
 /// before the margins were asked. Lengths are in millimetres, picture lengths are tangents.
@@ -13,6 +14,9 @@ final class RevealChain {
 
     private static final int CUTS = 14;
     private static final int TURNS = 5;
+
+    /// How far back things are shifted, as a share of the way that there is; the last one takes all of it or nothing.
+    private static final double[] LEANS = {0, 0.3, 0.65, 1};
 
     private final Reveal.Inputs inputs;
     private final List<Reveal.Thing> things;
@@ -69,15 +73,26 @@ final class RevealChain {
 
     /// The chain in which everything may be off by so many placing errors at once, to first order.
     Chain bearing(double errors) {
+        Chain first = bearing(errors, LEANS[0]);
+        for (int i = 1; i < LEANS.length && !first.fits(); i++) {
+            Chain leaning = bearing(errors, LEANS[i]);
+            if (leaning.fits()) {
+                return leaning;
+            }
+        }
+        return first;
+    }
+
+    private Chain bearing(double errors, double lean) {
         double size = errors * RevealSolver.PLACING_MILLIMETRES;
         double[] axis = axis(new double[2 * things.size()]);
-        Chain chain = built(axis, size);
+        Chain chain = built(axis, size, lean);
         if (inputs.slide().keeps() == Reveal.Keeps.ALL) {
             for (int turn = 0; turn < TURNS; turn++) {
                 double[] next = axis(places(chain.others()));
                 boolean same = Math.hypot(next[0] - axis[0], next[1] - axis[1]) < 1e-4;
                 axis = next;
-                chain = built(axis, size);
+                chain = built(axis, size, lean);
                 if (same) {
                     break;
                 }
@@ -127,7 +142,7 @@ final class RevealChain {
     /// One thing's place, its edges along the way of the chain, and how much both feel one millimetre everywhere.
     private record Stand(double x, double y, double near, double far, double feel, double depth) {}
 
-    private Chain built(double[] axis, double size) {
+    private Chain built(double[] axis, double size, double lean) {
         double[] others = new double[2 * (things.size() - 1)];
         Stand before = stand(0, 0, 0, axis);
         double widest = before.far();
@@ -138,8 +153,11 @@ final class RevealChain {
             Spot spot = new Spot(i, before, axis, size);
             double touch = radius(0) + radius(i) + size;
             double y = spot.nearest(Math.max(touch, from), room);
-            fits &= spot.spare(y) >= -1e-9;
-            Stand stand = spot.at(y);
+            boolean stands = spot.spare(y) >= -1e-9;
+            fits &= stands;
+            boolean last = i + 1 == things.size();
+            Stand stand = stands && lean > 0 ? spot.leaning(y, last ? 1 : lean) : spot.at(y);
+            y = stand.y();
             others[2 * i - 2] = stand.x();
             others[2 * i - 1] = stand.y();
             widest = Math.max(widest, stand.far());
@@ -219,6 +237,30 @@ final class RevealChain {
 
         Stand at(double y) {
             return stand(thing, way * Math.max(0, aside(y)), y, axis);
+        }
+
+        /// Back along the line of sight past the neighbour, for this share of the way to the shadow's other edge.
+        Stand leaning(double from, double lean) {
+            double near = at(from).near();
+            double most = from;
+            for (double y = from; y < room && isShaded(y, near); y += (distance + y) * FARTHER) {
+                most = y;
+            }
+            double y = from + lean * (most - from);
+            return most > from ? stand(thing, along(y, near), y, axis) : at(from);
+        }
+
+        private boolean isShaded(double y, double near) {
+            return Math.abs(along(y, near)) <= aside(y) + 1e-6 && upright(y) >= 0;
+        }
+
+        /// The x at a y from which its nearer edge is seen there.
+        private double along(double y, double near) {
+            double ahead = y + distance;
+            double turned = way * near;
+            double radius = way * radius(thing) * Math.sqrt(1 + near * near);
+            double across = ahead * (axis[0] + turned * axis[1]) + radius;
+            return across / (axis[1] - turned * axis[0]) + travel;
         }
 
         private double gap(Stand stand) {

@@ -73,8 +73,7 @@ final class RevealFinder {
             case RevealSet.CAMERA_X -> "camera.x";
             case RevealSet.DISTANCE -> "camera.distance";
             case RevealSet.HEIGHT -> "camera.height";
-            default ->
-                set.name((axis - RevealSet.FIRST_X) / 2) + ((axis - RevealSet.FIRST_X) % 2 == 0 ? ".x" : ".y");
+            default -> set.name((axis - RevealSet.FIRST_X) / 2) + ((axis - RevealSet.FIRST_X) % 2 == 0 ? ".x" : ".y");
         };
     }
 

@@ -78,7 +78,9 @@ final class RevealHiding {
         /// To the right, up, and to the left.
         static Fan[] ofThree(Rim hider, Rim hidden) {
             return new Fan[] {
-                new Fan(hider, hidden, 1, 0, 0, 1), new Fan(hider, hidden, 0, 1, 1, 0), new Fan(hider, hidden, -1, 0, 0, 1)
+                new Fan(hider, hidden, 1, 0, 0, 1),
+                new Fan(hider, hidden, 0, 1, 1, 0),
+                new Fan(hider, hidden, -1, 0, 0, 1)
             };
         }
 

@@ -141,7 +141,8 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     @Override
     public Draft answer(Reveal.Inputs inputs, double[] settled, Words words) {
         Reveal.Found found = Reveal.found(inputs, settled);
-        return draft(found, settled, new RevealWords(found, settled, words).notes()).assuming(room(settled));
+        return draft(found, settled, new RevealWords(found, settled, words).notes())
+                .assuming(room(settled));
     }
 
     private static Assumed room(double[] settled) {
@@ -184,7 +185,8 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         }
         items.add(
                 switch (found.travelNeeded()) {
-                    case Reveal.Travel.Least(double metres) -> Item.millimetres("travel_needed", metres);
+                    case Reveal.Travel.Least(double metres) ->
+                        Item.millimetres("travel_needed", metres).rounded(Item.Rounding.UP);
                     case Reveal.Travel.None() -> Item.word("travel_needed", NONE);
                 });
         items.add(leeway("camera_leeway_x", found.camera().aside().least()));
@@ -199,9 +201,10 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         double height = found.inputs().camera().heightMetres();
         double low = Math.max(0, height - distance(found.camera().height().minus(), height));
         return List.of(
-                Item.millimetres("height_low", low),
+                Item.millimetres("height_low", low).rounded(Item.Rounding.UP),
                 switch (found.camera().height().plus()) {
-                    case Leeway.Side.Ends(double metres) -> Item.millimetres("height_high", height + metres);
+                    case Leeway.Side.Ends(double metres) ->
+                        Item.millimetres("height_high", height + metres).rounded(Item.Rounding.DOWN);
                     case Leeway.Side.Endless() -> Item.word("height_high", "endless");
                 });
     }
@@ -211,7 +214,9 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     }
 
     private static Item leeway(String name, double metres) {
-        return metres < Double.POSITIVE_INFINITY ? Item.millimetres(name, metres) : Item.word(name, "endless");
+        return metres < Double.POSITIVE_INFINITY
+                ? Item.millimetres(name, metres).rounded(Item.Rounding.DOWN)
+                : Item.word(name, "endless");
     }
 
     /// One for each later thing hidden, each gap, and the frame at the start and at the end.

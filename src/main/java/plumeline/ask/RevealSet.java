@@ -54,8 +54,8 @@ final class RevealSet implements Margins {
     }
 
     /// The same margins, gaps counted between those who are neighbours now. To change places in the picture two things
-    /// must pass each other, so that the connected interval in which all holds is the same; but no search that steps
-    /// along it can step over the passing.
+    /// must pass each other, so that the connected interval in which all holds is the same; but no search that
+    /// steps along it can step over the passing.
     RevealSet keepingOrder(double[] values) {
         return new RevealSet(inputs, end(values).leftToRight());
     }

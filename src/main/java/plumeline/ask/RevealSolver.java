@@ -3,6 +3,7 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.search.Axis;
@@ -22,19 +23,51 @@ final class RevealSolver {
     private static final double ENOUGH = 0.01;
     private static final double PROBE = 0.04;
 
-    private RevealSolver() {}
+    /// Where what lacks more, in its own unit, won't hold on whole steps either.
+    private static final double LACKING = 0.1;
+
+    private final Margins wants;
+    private final List<Axis> axes;
+    private final double[] start;
+
+    /// Starts from places where everything holds, or where a search for them ended.
+    private RevealSolver(Reveal.Inputs inputs, double room, PaperUnit unit) {
+        wants = new InOrder(new RevealSet(inputs));
+        double[] chain =
+                RevealSet.values(inputs, new RevealChain(inputs, room).best().others());
+        axes = axes(inputs, chain, room, stepMillimetres(unit));
+        start = Margins.least(wants.at(chain)) < 0 ? Search.hold(axes, wants, List.of(chain)) : chain;
+    }
 
     /// Gives x and y of the later things in millimetres, on whole steps of a tape in that unit.
     ///
     /// Looks on a usual table first, and farther only where that isn't enough and farther is.
     static double[] solve(Reveal.Inputs inputs, PaperUnit unit) {
-        double step = new Print(unit).stepMetres(Print.Hand.TAPE) / METRE;
-        double[] near = solve(inputs, ROOM_MILLIMETRES, step);
+        double[] near = new RevealSolver(inputs, ROOM_MILLIMETRES, unit).solve();
         if (holds(inputs, near) || farthest(inputs) <= ROOM_MILLIMETRES) {
             return near;
         }
-        double[] far = solve(inputs, farthest(inputs), step);
+        double[] far = new RevealSolver(inputs, farthest(inputs), unit).solve();
         return holds(inputs, far) ? far : near;
+    }
+
+    /// Gives what [#solve] gives where that holds; nothing where it doesn't, or where closed forms find nothing and
+    /// the search on a usual table neither.
+    static Optional<double[]> findQuickly(Reveal.Inputs inputs, PaperUnit unit) {
+        for (double room : new double[] {ROOM_MILLIMETRES, farthest(inputs)}) {
+            if (room == ROOM_MILLIMETRES || canBear(inputs, 0)) {
+                RevealSolver solver = new RevealSolver(inputs, room, unit);
+                double[] found = solver.isHopeless() ? new double[0] : solver.solve();
+                if (found.length > 0 && holds(inputs, found)) {
+                    return Optional.of(found);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static double stepMillimetres(PaperUnit unit) {
+        return new Print(unit).stepMetres(Print.Hand.TAPE) / METRE;
     }
 
     /// How much room behind the first thing places take: a usual table's, or the next tenth of a metre that is enough.
@@ -51,13 +84,11 @@ final class RevealSolver {
         return Math.max(ROOM_MILLIMETRES, 4 * Math.max(inputs.camera().distanceMetres(), travelMetres) / METRE);
     }
 
-    private static double[] solve(Reveal.Inputs inputs, double room, double step) {
-        InOrder wants = new InOrder(new RevealSet(inputs));
-        double[] start = RevealSet.values(inputs, new RevealChain(inputs, room).best().others());
-        List<Axis> axes = axes(inputs, start, room, step);
-        if (Margins.least(wants.at(start)) < 0) {
-            start = Search.hold(axes, wants, List.of(start));
-        }
+    private boolean isHopeless() {
+        return Margins.least(wants.at(start)) < -LACKING;
+    }
+
+    private double[] solve() {
         double[] best = Search.onSteps(axes, start);
         for (int round = 0; round < ROUNDS; round++) {
             double[] raised = raised(axes, wants, round == 0 ? start : best);
@@ -117,7 +148,8 @@ final class RevealSolver {
         for (int i = 1; i < inputs.things().size(); i++) {
             double touch = firstRadius + inputs.things().get(i).diameterMetres() / 2 / METRE;
             axes.add(free("x" + i, RevealSet.x(values, i), -aside, aside, step, reach));
-            axes.add(free("y" + i, RevealSet.y(values, i), Math.ceil(touch), Math.max(room, Math.ceil(touch)), step, reach));
+            axes.add(free(
+                    "y" + i, RevealSet.y(values, i), Math.ceil(touch), Math.max(room, Math.ceil(touch)), step, reach));
         }
         return axes;
     }
@@ -143,8 +175,7 @@ final class RevealSolver {
     /// the truth.
     static boolean canBear(Reveal.Inputs inputs, double errors) {
         RevealChain.Chain chain = new RevealChain(inputs, farthest(inputs)).bearing(errors);
-        return chain.fits()
-                && new RevealSet(inputs).room(RevealSet.values(inputs, chain.others())) >= 0;
+        return chain.fits() && new RevealSet(inputs).room(RevealSet.values(inputs, chain.others())) >= 0;
     }
 
     /// How far the nearest two neighbours from front to back are apart in depth, less a millimetre.

@@ -165,12 +165,13 @@ final class RevealTries {
     }
 
     private boolean holds(Reveal.Inputs other) {
-        return RevealSolver.holds(other, RevealSolver.solve(other, words.unit()));
+        return RevealSolver.findQuickly(other, words.unit()).isPresent();
     }
 
     private boolean isRoomy(Reveal.Inputs other) {
-        Reveal.Found found = Reveal.found(other, RevealSolver.solve(other, words.unit()));
-        return found.holds() == Reveal.Holds.ALL && found.tight().isEmpty();
+        return RevealSolver.findQuickly(other, words.unit())
+                .filter(places -> Reveal.found(other, places).tight().isEmpty())
+                .isPresent();
     }
 
     /// A change by ever more steps.
@@ -199,7 +200,8 @@ final class RevealTries {
         /// The least count at which asking again holds.
         OptionalLong findLeast() {
             if (known.isEmpty()) {
-                known = List.of(findFirst(1, count -> canBear(count, 0), count -> holds(change.apply(count))));
+                OptionalLong near = findFirst(1, count -> canBear(count, 0), count -> holds(change.apply(count)));
+                known = List.of(near.isPresent() ? nearer(near.getAsLong()) : near);
             }
             return known.getFirst();
         }
@@ -240,17 +242,13 @@ final class RevealTries {
                     bad = middle;
                 }
             }
-            return proven(from, good, anew);
+            return proven(good, anew);
         }
 
-        /// A search may find a little more than closed forms, and whole steps a little less.
-        private OptionalLong proven(long from, long near, LongPredicate anew) {
+        /// Whole steps may allow a little less than closed forms.
+        private OptionalLong proven(long near, LongPredicate anew) {
             if (anew.test(near)) {
-                long least = near;
-                for (int back = 1; least - back >= from && anew.test(least - back); back *= 2) {
-                    least -= back;
-                }
-                return OptionalLong.of(least);
+                return OptionalLong.of(near);
             }
             for (int past : LOOKED_PAST) {
                 if (near + past <= room && anew.test(near + past)) {
@@ -258,6 +256,22 @@ final class RevealTries {
                 }
             }
             return OptionalLong.empty();
+        }
+
+        /// A search may find a little more than closed forms: by doubled steps back, then by halved ones.
+        private OptionalLong nearer(long good) {
+            long least = good;
+            long back = 1;
+            while (least - back >= 1 && holds(change.apply(least - back))) {
+                least -= back;
+                back *= 2;
+            }
+            for (back /= 2; back >= 1; back /= 2) {
+                if (least - back >= 1 && holds(change.apply(least - back))) {
+                    least -= back;
+                }
+            }
+            return OptionalLong.of(least);
         }
     }
 }

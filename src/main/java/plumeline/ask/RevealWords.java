@@ -49,7 +49,8 @@ final class RevealWords {
     private void sayTight(List<String> because) {
         if (!found.tight().isEmpty()) {
             List<String> marks = new ArrayList<>();
-            for (Reveal.Mark mark : found.tight().subList(0, Math.min(3, found.tight().size()))) {
+            for (Reveal.Mark mark :
+                    found.tight().subList(0, Math.min(3, found.tight().size()))) {
                 marks.add(mark.name() + " by more than " + words.down(mark.leewayMetres()));
             }
             because.add("Tight: it fails with " + String.join(", or ", marks) + " off; the placing error is 2 mm.");
@@ -75,13 +76,13 @@ final class RevealWords {
         for (int i = 1; i < set.count(); i++) {
             double hidden = least(5 * (i - 1), 5 * i);
             if (hidden < 0) {
-                because.add(set.name(i) + " isn't hidden: " + words.length(-hidden * METRE)
+                because.add(set.name(i) + " isn't hidden: " + words.some(-hidden * METRE)
                         + " too much sticks out at the start, in the best place found.");
             }
         }
         double gap = least(gaps, start);
         if (gap < 0) {
-            because.add("The narrowest gap at the end lacks " + Words.percent(-gap)
+            because.add("The narrowest gap at the end lacks " + Words.somePercent(-gap)
                     + " of the frame's width, in the best places found.");
         }
         if (least(start, start + 4) < 0) {
@@ -116,10 +117,12 @@ final class RevealWords {
         double aside = least(at, at + 2);
         double upright = least(at + 2, at + 4);
         if (aside < 0) {
-            because.add("At the " + when + " " + Words.percent(-aside) + " of the frame's width stands outside it.");
+            because.add(
+                    "At the " + when + " " + Words.somePercent(-aside) + " of the frame's width stands outside it.");
         }
         if (upright < 0) {
-            because.add("At the " + when + " " + Words.percent(-upright) + " of the frame's height stands outside it.");
+            because.add(
+                    "At the " + when + " " + Words.somePercent(-upright) + " of the frame's height stands outside it.");
         }
     }
 

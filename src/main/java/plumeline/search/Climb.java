@@ -111,7 +111,9 @@ final class Climb {
         double height = merit(here, here.margins);
         int lower = 0;
         boolean isShrinking = false;
-        for (int step = 0; step < STEPS && !isEnough(best, height, enough) && lower < PATIENCE && !isSmall(box); step++) {
+        for (int step = 0;
+                step < STEPS && !isEnough(best, height, enough) && lower < PATIENCE && !isSmall(box);
+                step++) {
             double now = merit(here, here.margins);
             double[] move = bestMove(box, now);
             if (move.length == 0 && free.length > 0) {
@@ -119,7 +121,10 @@ final class Climb {
                 continue;
             }
             double predicted = merit(here, predictedMargins(move)) - now;
-            boolean isHopeless = enough < Search.LOOSE && isShrinking && count == Count.SHARES && now + PROSPECT * predicted < enough;
+            boolean isHopeless = enough < Search.LOOSE
+                    && isShrinking
+                    && count == Count.SHARES
+                    && now + PROSPECT * predicted < enough;
             if (predicted < GAIN || isHopeless) {
                 break;
             }
@@ -165,8 +170,7 @@ final class Climb {
     }
 
     private Slopes movedTo(double[] there, double[] marginsThere) {
-        Slopes.Differences differences =
-                count == Count.UNITS ? Slopes.Differences.CENTRAL : Slopes.Differences.FORWARD;
+        Slopes.Differences differences = count == Count.UNITS ? Slopes.Differences.CENTRAL : Slopes.Differences.FORWARD;
         return here.movedTo(axes, margins, there, marginsThere, differences);
     }
 

@@ -27,8 +27,8 @@ public final class Search {
     private Search() {}
 
     /// Finds where the free axes should stand so that everything may be off together by as many placing errors as can
-    /// be; ties go to the next tightest part, then to the least way from the first seed. Free axes end on whole steps.
-    /// Locked axes never move.
+    /// be; ties go to the next tightest part, then to the least way from the first seed. Free axes end on whole
+    /// steps. Locked axes never move.
     ///
     /// The least share is raised from several starts (the given seeds, then a fixed scatter over the free ranges)
     /// by sequential linear programming; a local optimum of the best start is what it finds, not a proven global
@@ -57,10 +57,8 @@ public final class Search {
     /// The place that bears most; an earlier one where a later one is hardly better. To first order where that tells,
     /// else by what everything may be off in truth.
     private static Slopes highest(Felt felt, List<Slopes> tops) {
-        double most = tops.stream()
-                .mapToDouble(top -> top.least(top.margins))
-                .max()
-                .orElse(0);
+        double most =
+                tops.stream().mapToDouble(top -> top.least(top.margins)).max().orElse(0);
         List<Slopes> near = tops.stream()
                 .filter(top -> top.least(top.margins) >= most - ALIKE * Math.abs(most))
                 .toList();

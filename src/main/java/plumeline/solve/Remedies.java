@@ -280,9 +280,7 @@ final class Remedies {
         int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
         Margins margins = all().only(together);
         double[] from = axes.fromSi(si);
-        double[] best = axes.anyFree()
-                ? Search.raise(axes.at(si), margins, first(held.length), from)
-                : from;
+        double[] best = axes.anyFree() ? Search.raise(axes.at(si), margins, first(held.length), from) : from;
         // On the steps of a hand the edge may be lost: then from where the marks stand.
         double[] there = axes.toSi(Margins.least(all().only(held).at(best)) >= 0 ? best : from);
         double[] now = judged.parts(there);

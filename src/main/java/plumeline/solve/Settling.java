@@ -95,9 +95,8 @@ final class Settling {
     /// back as much as they need to bear any single mark's placing error, where they did. What the film wants
     /// of every shot doesn't pull at a shot that can't give it.
     private double[] near(double[] best, Set<String> out) {
-        List<Integer> parts = new ArrayList<>(IntStream.of(judged.partsOf(line -> isKept(line, out)))
-                .boxed()
-                .toList());
+        List<Integer> parts = new ArrayList<>(
+                IntStream.of(judged.partsOf(line -> isKept(line, out))).boxed().toList());
         List<Double> levels = new ArrayList<>(Collections.nCopies(parts.size(), 0.0));
         double[] si = best;
         for (Judged.Line line : judged.lines()) {
@@ -108,7 +107,8 @@ final class Settling {
                 Margins margins = shifted(List.copyOf(parts), List.copyOf(levels));
                 si = axes.engraved(axes.toSi(Search.raise(axes.at(si), margins, held, axes.fromSi(si))));
                 double[] there = judged.parts(si);
-                double least = line.parts().mapToDouble(part -> there[part]).min().orElse(0);
+                double least =
+                        line.parts().mapToDouble(part -> there[part]).min().orElse(0);
                 Collections.fill(levels.subList(held.length, levels.size()), least);
             }
         }

@@ -203,7 +203,7 @@ final class RevealOutsideTest {
 
     static Reveal.Inputs randomInputs(Random random) {
         List<Reveal.Thing> things = new ArrayList<>();
-        int count = 2 + random.nextInt(2);
+        int count = 2 + random.nextInt(4);
         double diameter = 0.04 + 0.04 * random.nextDouble();
         for (int i = 0; i < count; i++) {
             double share = i == 0 ? 1 : 0.7 + 0.35 * random.nextDouble();
