@@ -40,10 +40,25 @@ final class RevealChain {
     }
 
     /// A chain.
-    ///
-    /// @param others x and y of the later things
-    /// @param fits whether each is hidden, each gap wide enough and all in the frame from side to side
-    record Chain(double[] others, boolean fits) {}
+    static final class Chain {
+        private final double[] others;
+        private final boolean fits;
+
+        private Chain(double[] others, boolean fits) {
+            this.others = others;
+            this.fits = fits;
+        }
+
+        /// x and y of the later things.
+        double[] others() {
+            return others;
+        }
+
+        /// Whether each is hidden, each gap wide enough and all in the frame from side to side.
+        boolean fits() {
+            return fits;
+        }
+    }
 
     /// The chain that bears the most errors at once.
     Chain best() {
@@ -152,7 +167,7 @@ final class RevealChain {
         for (int i = 1; i < things.size(); i++) {
             Spot spot = new Spot(i, before, axis, size);
             double touch = radius(0) + radius(i) + size;
-            double y = spot.nearest(Math.max(touch, from), room);
+            double y = spot.nearest(Math.max(touch, from));
             boolean stands = spot.spare(y) >= -1e-9;
             fits &= stands;
             boolean last = i + 1 == things.size();
@@ -163,10 +178,15 @@ final class RevealChain {
             widest = Math.max(widest, stand.far());
             least = Math.max(least, -stand.near());
             before = stand;
-            from = y + Math.max(1, 2 * size);
+            from = y + apart(size);
         }
         double frame = halfWidth - size * before.feel();
         return new Chain(others, fits && widest <= frame + 1e-9 && least <= frame + 1e-9);
+    }
+
+    /// How far the next one's axis stands behind at least, for the order from front to back.
+    private static double apart(double size) {
+        return Math.max(1, 2 * size) + 1;
     }
 
     private Stand stand(int i, double x, double y, double[] axis) {
@@ -187,16 +207,19 @@ final class RevealChain {
         private final Stand before;
         private final double[] axis;
         private final double size;
+        /// Its share of the room: those behind it need some too.
+        private final double to;
 
         Spot(int thing, Stand before, double[] axis, double size) {
             this.thing = thing;
             this.before = before;
             this.axis = axis;
             this.size = size;
+            to = room - (things.size() - 1 - thing) * apart(size);
         }
 
         /// The nearest place at which there is something to spare, else the one at which least is lacking.
-        double nearest(double from, double to) {
+        double nearest(double from) {
             double best = from;
             double most = spare(from);
             double last = from;
@@ -243,11 +266,14 @@ final class RevealChain {
         Stand leaning(double from, double lean) {
             double near = at(from).near();
             double most = from;
-            for (double y = from; y < room && isShaded(y, near); y += (distance + y) * FARTHER) {
+            double y = from;
+            while (y < to && isShaded(y, near)) {
                 most = y;
+                y += (distance + y) * FARTHER;
             }
-            double y = from + lean * (most - from);
-            return most > from ? stand(thing, along(y, near), y, axis) : at(from);
+            most = y >= to && isShaded(to, near) ? to : most;
+            double leaning = from + lean * (most - from);
+            return most > from ? stand(thing, along(leaning, near), leaning, axis) : at(from);
         }
 
         private boolean isShaded(double y, double near) {
