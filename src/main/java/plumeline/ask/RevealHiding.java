@@ -1,6 +1,6 @@
 package plumeline.ask;
 
-import plumeline.geom.Sides;
+import plumeline.sight.Sides;
 
 /// By how much an upright cylinder on the table is hidden behind another from a level lens point.
 ///

@@ -3,8 +3,8 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import plumeline.geom.Sides;
 import plumeline.search.Margins;
+import plumeline.sight.Sides;
 
 /// The margins of a reveal as a function of where everything stands: millimetres, and per cent of the picture.
 ///

@@ -19,6 +19,7 @@ final class RevealSolver {
     /// How far behind the first thing places are looked for: a usual table's length.
     static final double ROOM_MILLIMETRES = 1500;
 
+    private static final double FARTHER = 1.4;
     private static final int ROUNDS = 3;
     private static final double ENOUGH = 0.01;
     private static final double PROBE = 0.04;
@@ -41,29 +42,42 @@ final class RevealSolver {
 
     /// Gives x and y of the later things in millimetres, on whole steps of a tape in that unit.
     ///
-    /// Looks on a usual table first, and farther only where that isn't enough and farther is.
+    /// Looks on a usual table first, and farther, no farther than needed, only where that isn't enough.
     static double[] solve(Reveal.Inputs inputs, PaperUnit unit) {
         double[] near = new RevealSolver(inputs, ROOM_MILLIMETRES, unit).solve();
-        if (holds(inputs, near) || farthest(inputs) <= ROOM_MILLIMETRES) {
+        if (holds(inputs, near)) {
             return near;
         }
-        double[] far = new RevealSolver(inputs, farthest(inputs), unit).solve();
-        return holds(inputs, far) ? far : near;
+        return findFarther(inputs, unit)
+                .or(() -> Optional.of(new RevealSolver(inputs, farthest(inputs), unit).solve())
+                        .filter(far -> holds(inputs, far)))
+                .orElse(near);
     }
 
     /// Gives what [#solve] gives where that holds; nothing where it doesn't, or where closed forms find nothing and
     /// the search on a usual table neither.
     static Optional<double[]> findQuickly(Reveal.Inputs inputs, PaperUnit unit) {
-        for (double room : new double[] {ROOM_MILLIMETRES, farthest(inputs)}) {
-            if (room == ROOM_MILLIMETRES || canBear(inputs, 0)) {
-                RevealSolver solver = new RevealSolver(inputs, room, unit);
-                double[] found = solver.isHopeless() ? new double[0] : solver.solve();
-                if (found.length > 0 && holds(inputs, found)) {
-                    return Optional.of(found);
-                }
+        return find(inputs, ROOM_MILLIMETRES, unit).or(() -> findFarther(inputs, unit));
+    }
+
+    /// Looks where closed forms say that there is room enough.
+    private static Optional<double[]> findFarther(Reveal.Inputs inputs, PaperUnit unit) {
+        double farthest = farthest(inputs);
+        for (double room = ROOM_MILLIMETRES; room < farthest; ) {
+            room = Math.min(room * FARTHER, farthest);
+            Optional<double[]> found = canBear(inputs, 0, room) ? find(inputs, room, unit) : Optional.empty();
+            if (found.isPresent()) {
+                return found;
             }
         }
         return Optional.empty();
+    }
+
+    private static Optional<double[]> find(Reveal.Inputs inputs, double room, PaperUnit unit) {
+        RevealSolver solver = new RevealSolver(inputs, room, unit);
+        return solver.isHopeless()
+                ? Optional.empty()
+                : Optional.of(solver.solve()).filter(all -> holds(inputs, all));
     }
 
     private static double stepMillimetres(PaperUnit unit) {
@@ -174,7 +188,11 @@ final class RevealSolver {
     /// Whether closed forms find places where everything may be off by so many placing errors at once; quick, and near
     /// the truth.
     static boolean canBear(Reveal.Inputs inputs, double errors) {
-        RevealChain.Chain chain = new RevealChain(inputs, farthest(inputs)).bearing(errors);
+        return canBear(inputs, errors, farthest(inputs));
+    }
+
+    private static boolean canBear(Reveal.Inputs inputs, double errors, double room) {
+        RevealChain.Chain chain = new RevealChain(inputs, room).bearing(errors);
         return chain.fits() && new RevealSet(inputs).room(RevealSet.values(inputs, chain.others())) >= 0;
     }
 

@@ -32,6 +32,7 @@ final class RevealWords {
             because.add("Everything may be off at once by " + Print.number(found.together(), 1)
                     + " times its placing error of 2 mm.");
         }
+        sayFar(because);
         RevealView end = set.end(values);
         because.add("At the end the camera has panned " + Print.fineDegrees(Math.abs(end.turnRadians()))
                 + (end.turnRadians() < 0 ? " to the left" : end.turnRadians() > 0 ? " to the right" : "")
@@ -53,7 +54,17 @@ final class RevealWords {
                     found.tight().subList(0, Math.min(3, found.tight().size()))) {
                 marks.add(mark.name() + " by more than " + words.down(mark.leewayMetres()));
             }
-            because.add("Tight: it fails with " + String.join(", or ", marks) + " off; the placing error is 2 mm.");
+            because.add("Tight: it fails with " + String.join(", or ", marks)
+                    + " off, and a tape places it to 2 mm. Use a jig or a stop.");
+        }
+    }
+
+    private void sayFar(List<String> because) {
+        int last = set.count() - 1;
+        if (RevealSet.y(values, last) > RevealSolver.ROOM_MILLIMETRES) {
+            because.add(set.name(last) + " stands " + words.length(RevealSet.y(values, last) * METRE)
+                    + " behind the first thing, farther than a usual table's "
+                    + words.length(RevealSolver.ROOM_MILLIMETRES * METRE) + ": on one no places were found.");
         }
     }
 

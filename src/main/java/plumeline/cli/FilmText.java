@@ -3,7 +3,9 @@ package plumeline.cli;
 import java.util.List;
 import plumeline.draw.LeewayText;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.search.Leeway;
+import plumeline.search.Search;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
@@ -40,7 +42,21 @@ final class FilmText {
         text.append('\n');
         wants(shot.wants());
         shot.marks().forEach(this::mark);
+        if (!shot.leewayWithout().isEmpty()) {
+            text.append("  Leeway leaves out what fails already: ")
+                    .append(String.join(", ", shot.leewayWithout()))
+                    .append(".\n");
+        }
+        text.append("  All marks together may be off by ")
+                .append(together(shot))
+                .append(".\n");
         shot.notes().forEach(note -> text.append("  ").append(note).append('\n'));
+    }
+
+    private static String together(ShotAnswer shot) {
+        return shot.together() >= Search.LOOSE
+                ? "any amount as far as is computed"
+                : Print.number(Math.floor(shot.together() * 10) / 10, 1) + " times their placing errors";
     }
 
     private void wants(List<WantAnswer> wants) {

@@ -29,6 +29,7 @@ final class KeepCommand implements Command {
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         String name = given.plain().getFirst();
+        PlainFile.refuseUnlessRewritable(name);
         PlainFile.Content content = PlainFile.read(name, console);
         PlanReading reading = PlanFile.read(content);
         if (reading.plan().isEmpty()) {
@@ -38,13 +39,12 @@ final class KeepCommand implements Command {
         FilmAnswer answer = Solve.film(plan, PlanFile.shots(plan, given));
         Map<String, Map<String, Double>> solved = listSolved(answer);
         byte[] kept = Plans.keep(plan, solved).getBytes(StandardCharsets.UTF_8);
-        int count = solved.values().stream().mapToInt(Map::size).sum();
         if (name.equals("-")) {
             console.answer(new String(kept, StandardCharsets.UTF_8));
         } else {
             PlainFile.rewrite(PlainFile.toPath(name), content.bytes().toArray(), kept);
         }
-        console.say(count == 1 ? "1 mark kept" : count + " marks kept");
+        KeptText.of(answer, solved).forEach(console::say);
         return Outcome.ANSWERED;
     }
 

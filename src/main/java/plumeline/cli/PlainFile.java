@@ -97,6 +97,42 @@ final class PlainFile {
         }
     }
 
+    /// Refuses what can't be written anew, before any work is done: a pipe or a device, a file that is set read-only. A
+    /// step that moves a file over another doesn't mind the other's being read-only; its owner does.
+    static void refuseUnlessRewritable(String name) throws Refusal, IOException {
+        if (name.equals("-")) {
+            return;
+        }
+        Path path = toPath(name);
+        if (!Files.exists(path) || Files.isDirectory(path)) {
+            return; // Reading says so.
+        }
+        if (!Files.isRegularFile(path)) {
+            throw new Refusal(
+                    name + " is no file that can be written anew", "Name a file, or - to have the plan printed.");
+        }
+        if (isReadOnly(path)) {
+            throw new IOException(name + " is read-only; left as it is");
+        }
+        Path folder = path.toRealPath().getParent();
+        if (folder == null || !Files.isWritable(folder)) {
+            throw new IOException("the folder of " + name + " may not be written by you; left as it is");
+        }
+    }
+
+    private static boolean isReadOnly(Path path) throws IOException {
+        if (!Files.isWritable(path)) {
+            return true;
+        }
+        try {
+            // Whoever may write everything should still not write what nobody is to write.
+            return Files.getPosixFilePermissions(path).stream()
+                    .noneMatch(one -> one.name().endsWith("_WRITE"));
+        } catch (UnsupportedOperationException e) {
+            return false;
+        }
+    }
+
     /// As `write`, for a file that was read before: refuses when it has changed since, so that nobody's work is lost.
     static void rewrite(Path file, byte[] before, byte[] after) throws Refusal, IOException {
         if (!Arrays.equals(before, Files.readAllBytes(file))) {

@@ -20,6 +20,7 @@ final class TidyCommand implements Command {
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         String name = given.plain().getFirst();
+        PlainFile.refuseUnlessRewritable(name);
         PlainFile.Content content = PlainFile.read(name, console);
         byte[] before = content.bytes().toArray();
         Document document = Document.read(before, content.name());

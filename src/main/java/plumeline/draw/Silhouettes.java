@@ -3,13 +3,13 @@ package plumeline.draw;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.geom.Body;
-import plumeline.geom.Edge;
-import plumeline.geom.Face;
 import plumeline.geom.Point;
 import plumeline.geom.Projection;
-import plumeline.geom.Sight;
 import plumeline.geom.Solid;
 import plumeline.geom.Station;
+import plumeline.sight.Edge;
+import plumeline.sight.Face;
+import plumeline.sight.Sight;
 
 /// The lines of bodies in the picture: outlines as unions and rims within them, split into what is seen and what stands
 /// behind something opaque.

@@ -50,6 +50,24 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
         return new Vec(Math.sin(turnRadians) * s, Math.cos(turnRadians) * s, Math.cos(tiltRadians));
     }
 
+    /// Gives all three directions at once.
+    ///
+    /// @return the camera's frame
+    public Frame frame() {
+        double ct = Math.cos(turnRadians);
+        double st = Math.sin(turnRadians);
+        double cp = Math.cos(tiltRadians);
+        double sp = Math.sin(tiltRadians);
+        return new Frame(new Vec(ct, -st, 0), new Vec(-st * sp, -ct * sp, cp), new Vec(st * cp, ct * cp, sp));
+    }
+
+    /// The camera's frame, three unit vectors.
+    ///
+    /// @param right direction of the picture's x
+    /// @param up direction of the picture's y
+    /// @param forward direction of the optical axis
+    public record Frame(Vec right, Vec up, Vec forward) {}
+
     /// Gives the depth of a place along the optical axis.
     ///
     /// @param place a place, metres

@@ -2,7 +2,7 @@ package plumeline.geom;
 
 import java.util.List;
 
-/// Signed distances in space: positive apart, negative minus the least way that parts them.
+/// Signed distances in space: positive apart, negative minus the least way that parts them; and what a line meets.
 public final class Clearance {
     private Clearance() {}
 
@@ -49,6 +49,27 @@ public final class Clearance {
     /// @return signed distance, metres, negative inside
     public static double toMetres(Body body, Vec place) {
         return Convex.distanceMetres(Lump.of(body), List.of(Lump.of(place)));
+    }
+
+    /// Says whether a straight line between two places meets a body; touching it counts.
+    ///
+    /// @param body a body
+    /// @param from one end, metres
+    /// @param to the other end, metres
+    /// @return whether any place of the line belongs to the body
+    public static boolean isMet(Body body, Vec from, Vec to) {
+        Lump line = new Lump.Corners(List.of(from, to));
+        Vec way = to.minus(from);
+        double square = way.dot(way);
+        for (Lump lump : Lump.of(body)) {
+            double share = square > 0 ? Math.clamp(lump.middle().minus(from).dot(way) / square, 0, 1) : 0;
+            Vec nearest = from.plus(way.times(share));
+            if (nearest.distanceMetres(lump.middle()) <= lump.radius()
+                    && Closest.apart(line, lump).equals(Vec.ZERO)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /// Gives the smallest gap between a body and the walls of a room that holds it; exact.

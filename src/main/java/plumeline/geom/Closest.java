@@ -90,7 +90,7 @@ final class Closest {
             }
             matrix[i][n] = -ei.dot(a);
         }
-        if (!eliminate(matrix)) {
+        if (!Equations.solve(matrix)) {
             return new double[0];
         }
         double[] weights = new double[n + 1];
@@ -105,36 +105,5 @@ final class Closest {
             }
         }
         return weights;
-    }
-
-    /// Solves linear equations in place, the right sides in the last column; false where they have no single answer.
-    static boolean eliminate(double[][] matrix) {
-        int n = matrix.length;
-        for (int i = 0; i < n; i++) {
-            int pivot = i;
-            for (int r = i + 1; r < n; r++) {
-                if (Math.abs(matrix[r][i]) > Math.abs(matrix[pivot][i])) {
-                    pivot = r;
-                }
-            }
-            double[] row = matrix[pivot];
-            matrix[pivot] = matrix[i];
-            matrix[i] = row;
-            if (Math.abs(row[i]) < 1e-30) {
-                return false;
-            }
-            for (int r = 0; r < n; r++) {
-                if (r != i) {
-                    double factor = matrix[r][i] / row[i];
-                    for (int c = i; c <= n; c++) {
-                        matrix[r][c] -= factor * row[c];
-                    }
-                }
-            }
-        }
-        for (int i = 0; i < n; i++) {
-            matrix[i][n] /= matrix[i][i];
-        }
-        return true;
     }
 }

@@ -7,9 +7,12 @@ final class Convex {
     private Convex() {}
 
     static double reach(Body body, double x, double y, double z) {
-        Vec way = new Vec(x, y, z);
+        return reach(Lump.of(body), new Vec(x, y, z));
+    }
+
+    static double reach(List<Lump> lumps, Vec way) {
         double reach = Double.NEGATIVE_INFINITY;
-        for (Lump lump : Lump.of(body)) {
+        for (Lump lump : lumps) {
             reach = Math.max(reach, way.dot(lump.farthest(way)));
         }
         return reach;

@@ -7,6 +7,9 @@ import java.util.List;
 ///
 /// Reach in a direction d is max over the part of `d·p`: for a disc `d·c + r |d − (d·a) a|`, a being its axis.
 sealed interface Lump {
+    /// A share of a direction's length below which its part across an axis is nothing but rounding.
+    double ROUNDING = 1e-9;
+
     /// A frustum.
     record Frustum(Vec low, double lowRadius, Vec high, double highRadius, Vec axis) implements Lump {
         @Override
@@ -15,7 +18,9 @@ sealed interface Lump {
             double fx = way.x() - along * axis.x();
             double fy = way.y() - along * axis.y();
             double fz = way.z() - along * axis.z();
-            double flat = Math.sqrt(fx * fx + fy * fy + fz * fz);
+            double across = Math.sqrt(fx * fx + fy * fy + fz * fz);
+            // Along the axis what is left across is rounding, which points anywhere, off the disc too.
+            double flat = across > ROUNDING * Math.abs(along) ? across : 0;
             double lowReach = way.dot(low) + flat * lowRadius;
             double highReach = way.dot(high) + flat * highRadius;
             Vec centre = lowReach >= highReach ? low : high;
@@ -89,21 +94,24 @@ sealed interface Lump {
         switch (body.solid()) {
             case Solid.Revolved revolved -> {
                 Vec axis = body.axis();
+                Vec middle = body.middle();
+                double half = revolved.heightMetres() / 2;
                 List<Station> stations = revolved.stations();
                 for (int i = 1; i < stations.size(); i++) {
                     Station low = stations.get(i - 1);
                     Station high = stations.get(i);
                     if (high.heightMetres() > low.heightMetres()) {
                         lumps.add(new Frustum(
-                                body.place(new Vec(0, 0, low.heightMetres())),
+                                middle.plus(axis.times(low.heightMetres() - half)),
                                 low.radiusMetres(),
-                                body.place(new Vec(0, 0, high.heightMetres())),
+                                middle.plus(axis.times(high.heightMetres() - half)),
                                 high.radiusMetres(),
                                 axis));
                     }
                 }
             }
-            case Solid.Box box -> lumps.add(new Corners(corners(body, box)));
+            case Solid.Box box ->
+                lumps.add(new Corners(box.corners().stream().map(body::place).toList()));
         }
         return lumps;
     }
@@ -115,16 +123,5 @@ sealed interface Lump {
 
     static Lump of(Vec place) {
         return new Corners(List.of(place));
-    }
-
-    private static List<Vec> corners(Body body, Solid.Box box) {
-        List<Vec> corners = new ArrayList<>(8);
-        for (int i = 0; i < 8; i++) {
-            corners.add(body.place(new Vec(
-                    ((i & 1) == 0 ? -0.5 : 0.5) * box.widthMetres(),
-                    ((i & 2) == 0 ? -0.5 : 0.5) * box.depthMetres(),
-                    (i & 4) == 0 ? 0 : box.heightMetres())));
-        }
-        return corners;
     }
 }

@@ -1,5 +1,6 @@
 package plumeline.geom;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /// A shape in its own frame: origin in the middle of its base, axis up.
@@ -106,6 +107,21 @@ public sealed interface Solid {
                 throw new IllegalArgumentException("a box needs width, depth and height over 0 m, given " + widthMetres
                         + ", " + depthMetres + ", " + heightMetres);
             }
+        }
+
+        /// Gives the corners: the one at index i lies right where i holds 1, behind where it holds 2, at the top where
+        /// it holds 4.
+        ///
+        /// @return eight places in the box's own frame, metres
+        public List<Vec> corners() {
+            List<Vec> corners = new ArrayList<>(8);
+            for (int i = 0; i < 8; i++) {
+                corners.add(new Vec(
+                        ((i & 1) == 0 ? -0.5 : 0.5) * widthMetres,
+                        ((i & 2) == 0 ? -0.5 : 0.5) * depthMetres,
+                        (i & 4) == 0 ? 0 : heightMetres));
+            }
+            return corners;
         }
 
         @Override

@@ -1,4 +1,4 @@
-/// Vectors, poses, bodies, and how bodies look from a lens point: outlines, what hides what, clear space, gaps.
+/// Vectors, poses, bodies in space and how far they are apart; lens points and how they project places.
 ///
 /// Axes, stated here once for the whole house. The table frame is right-handed with its origin at the zero mark:
 /// x to camera right, y away from the camera, z up from the table top; metres. At turn 0 cameras and lights face +y
@@ -11,9 +11,9 @@
 /// The picture is the plane at unit depth before the lens point: x to the right, y up, both tangents of angles, without
 /// unit. A length across the line of sight is a picture length times its depth along the optical axis.
 ///
-/// Front classes: [plumeline.geom.Sight] for what is seen, [plumeline.geom.Clearance] for distances in space.
-/// Everything is a pure function of its arguments; nothing returns `NaN`. What a body is made of, lenses and tank walls
-/// are not here.
+/// Front class: [plumeline.geom.Clearance] for distances in space. Everything is a pure function of its arguments;
+/// nothing returns `NaN`. How bodies look in the picture (`sight`), what they are made of, lenses and tank walls are
+/// not here.
 @NullMarked
 package plumeline.geom;
 

@@ -15,7 +15,9 @@ final class Ranges {
     }
 
     static double checkAbove(double value, double limit, String name) {
-        check(value > limit && value < Double.POSITIVE_INFINITY, name, value, "finite and greater than " + limit);
+        if (!(value > limit && value < Double.POSITIVE_INFINITY)) {
+            check(false, name, value, "finite and greater than " + limit);
+        }
         return value;
     }
 

@@ -9,7 +9,7 @@
 /// (exit pupil over entrance pupil) that moves the entrance pupil off the principal plane for working f-number, light
 /// loss and sharp depth only. Good for well-corrected lenses; aberrations, focus breathing and vignetting are not here.
 ///
-/// Axes are those of `geom`. Not here: light levels and colour (`light`), outlines (`geom`), plans and units text.
+/// Axes are those of `geom`. Not here: light levels and colour (`light`), outlines (`sight`), plans and units text.
 @NullMarked
 package plumeline.optics;
 

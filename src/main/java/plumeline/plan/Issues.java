@@ -50,7 +50,7 @@ final class Issues {
     private static String allowed(Collection<String> known, String what, String home) {
         var of = "the name of " + what + " in " + home;
         if (known.isEmpty()) return of + ", which has none";
-        return known.size() > NAMED ? of : of + ": " + list(known);
+        return of + ": " + list(known);
     }
 
     private static String attempt(String name, Collection<String> known, String home) {
@@ -59,8 +59,10 @@ final class Issues {
                 .orElse("Add `" + shown(name) + "` to " + home + ", or use a name that is there.");
     }
 
+    /// Lists names as messages do: `a, b or c`; of many the first dozen.
     static String list(Collection<String> names) {
-        var all = List.copyOf(names);
+        var all = new ArrayList<>(names.stream().limit(NAMED).map(Issues::shown).toList());
+        if (names.size() > NAMED) all.add("one of " + (names.size() - NAMED) + " more");
         if (all.size() < 2) return String.join("", all);
         return String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.getLast();
     }

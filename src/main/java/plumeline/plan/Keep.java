@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Unit;
 import plumeline.text.Edit;
@@ -13,9 +14,10 @@ import plumeline.text.Place;
 
 /// Writes solved values over free marks.
 final class Keep {
-    private static final int SIXTEENTHS = 16;
-    /// How near a sixteenth of an inch a value must be to be written as one, in sixteenths.
-    private static final double NEAR = 1e-6;
+    /// How near to what a tape shows a value must be to be written so, metres.
+    private static final double NEAR_METRES = 1e-9;
+
+    private static final Print INCHES = new Print(PaperUnit.INCHES);
 
     private Keep() {}
 
@@ -50,45 +52,51 @@ final class Keep {
     }
 
     private static String text(Plan plan, List<Mark> marks, Map<String, Double> values) {
+        var quote = quote(plan.source().text(), marks.getFirst().place());
         var parts = new ArrayList<String>();
         for (var mark : marks) {
             var value = values.get(mark.path());
-            parts.add(value == null ? "free" : text(plan, mark, value));
+            parts.add(quote + (value == null ? "free" : text(plan, mark, value)) + quote);
         }
         return parts.size() == 1 ? parts.getFirst() : "[" + String.join(", ", parts) + "]";
     }
 
+    /// Gives the quote that `free` is written in, none or one: a plan in JSON stays JSON.
+    private static String quote(String text, Place place) {
+        var first = text.substring(place.start(), place.start() + 1);
+        return first.equals("\"") || first.equals("'") ? first : "";
+    }
+
     private static String text(Plan plan, Mark mark, double valueSi) {
         var unit = unit(plan, mark);
-        if (unit.equals(Unit.INCH)) return inches(unit.ofSi(valueSi)) + " " + Origin.SOLVED.word();
+        if (unit.equals(Unit.INCH) && mark.kind() != Mark.Kind.MOTOR && isOnTape(valueSi)) {
+            return INCHES.length(valueSi) + " " + Origin.SOLVED.word();
+        }
         return Quantity.of(valueSi, unit).withOrigin(Origin.SOLVED).toText();
     }
 
+    /// Whether a value is what a tape in inches shows; anything else, and a motor's way, is written in decimals.
+    private static boolean isOnTape(double metres) {
+        return Math.abs(INCHES.roundMetres(metres, Print.Hand.TAPE) - metres) < NEAR_METRES;
+    }
+
+    /// Gives the unit to write in: for a length the papers', or its bounds' where both are metric; else the bounds' or
+    /// the usual one.
     private static Unit unit(Plan plan, Mark mark) {
-        if (mark instanceof Mark.Between between) return between.low().unit();
         return switch (mark.kind()) {
             case TAPE, HEIGHT, HUNG, LAMP_PLACE, MOTOR, FOCUS ->
-                plan.film().papersOrDefault() == PaperUnit.INCHES ? Unit.INCH : Unit.MILLIMETRE;
-            case TURN, LAMP_TURN, MOTOR_TURN -> Unit.DEGREE;
-            case DIAL -> mark.path().endsWith(".level") ? Unit.PERCENT : Unit.NONE;
+                plan.film().papersOrDefault() == PaperUnit.INCHES ? Unit.INCH : metric(mark);
+            case TURN, LAMP_TURN, MOTOR_TURN -> boundsOr(mark, Unit.DEGREE);
+            case DIAL -> boundsOr(mark, mark.path().endsWith(".level") ? Unit.PERCENT : Unit.NONE);
         };
     }
 
-    /// Writes whole sixteenths as a tape shows them, `-2 5/8 in`; anything else in decimals.
-    private static String inches(double inches) {
-        long parts = Math.round(inches * SIXTEENTHS);
-        if (Math.abs(inches * SIXTEENTHS - parts) > NEAR)
-            return Quantity.ofValue(inches, Unit.INCH).toText();
-        long size = Math.abs(parts);
-        long whole = size / SIXTEENTHS;
-        long top = size % SIXTEENTHS;
-        long below = SIXTEENTHS;
-        while (top > 0 && top % 2 == 0) {
-            top /= 2;
-            below /= 2;
-        }
-        var sign = parts < 0 ? "-" : "";
-        if (top == 0) return sign + whole + " in";
-        return sign + (whole > 0 ? whole + " " : "") + top + "/" + below + " in";
+    private static Unit metric(Mark mark) {
+        var unit = boundsOr(mark, Unit.MILLIMETRE);
+        return List.of("in", "ft").contains(unit.symbol()) ? Unit.MILLIMETRE : unit;
+    }
+
+    private static Unit boundsOr(Mark mark, Unit usual) {
+        return mark instanceof Mark.Between between ? between.low().unit() : usual;
     }
 }

@@ -1,6 +1,5 @@
 package plumeline.plan;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import plumeline.quantity.Kind;
@@ -8,6 +7,7 @@ import plumeline.quantity.Quantity;
 import plumeline.quantity.Ratio;
 import plumeline.text.Check;
 import plumeline.text.Node;
+import plumeline.text.Problem;
 
 /// Checks what the form of things, kit and deliveries can't say. What isn't there, or isn't well-formed, is passed
 /// over: the form's own check has said so.
@@ -73,17 +73,16 @@ final class KitMeaning {
         if (!(thing.value() instanceof Node.Mapping own)) return;
         var path = "things." + thing.key();
         var merged = KitGrammar.variantMerged();
-        var known =
-                new HashSet<>(Check.against(merged, Overlay.variant(own, Optional.empty()), path, thing.keyPlace()));
+        var known = Check.against(merged, Overlay.variant(own, Optional.empty()), path, thing.keyPlace());
         for (var variant : Tree.entries(own, "variants")) {
             if (!(variant.value() instanceof Node.Mapping over)) continue;
             checkProfile(over, path + ".variants." + variant.key());
-            var whole = Overlay.variant(own, Optional.of(over));
+            var whole = new Node.Mapping(Overlay.variant(own, Optional.of(over)).entries(), over.place());
             for (var problem : Check.against(merged, whole, path, variant.keyPlace())) {
                 boolean elsewhere =
                         problem.place().start() < variant.value().place().start()
                                 && problem.place().start() != variant.keyPlace().start();
-                if (known.contains(problem) || elsewhere) continue;
+                if (elsewhere || known.stream().anyMatch(k -> isSame(k, problem))) continue;
                 issues.add(
                         problem.place(),
                         path + ".variants." + variant.key() + problem.field().substring(path.length()),
@@ -93,6 +92,13 @@ final class KitMeaning {
                         problem.attempt());
             }
         }
+    }
+
+    /// Tells whether a variant's problem is the thing's own.
+    private static boolean isSame(Problem own, Problem ofVariant) {
+        return own.field().equals(ofVariant.field())
+                && own.code().equals(ofVariant.code())
+                && own.given().equals(ofVariant.given());
     }
 
     private void checkBody(Node.Entry entry) {

@@ -62,7 +62,7 @@ final class PlanCheck {
                 .sum();
         if (readings <= Grammar.READINGS) return issues.list();
         issues.add(
-                Tree.entry(root, "shots").orElseThrow().keyPlace(),
+                Tree.entry(root, "shots").orElseThrow().value(),
                 "shots",
                 "P-PLAN-02",
                 "made of too much: its shots and their passes come to " + readings + " values",
@@ -88,7 +88,7 @@ final class PlanCheck {
         var field = String.join(".", path) + (path.length == 0 ? "" : ".") + key;
         Tree.entry(node, key)
                 .ifPresent(e -> issues.add(
-                        e.keyPlace(),
+                        e.value(),
                         field,
                         "P-PLAN-02",
                         count + " " + what + " long",
@@ -208,7 +208,7 @@ final class PlanCheck {
                     .map(near -> "Try " + before + near + (after.isEmpty() ? "" : ".") + after + ".")
                     .orElse("Write it in the shot first, or override what is there.");
             issues.add(
-                    over.keyPlace(),
+                    over.value(),
                     path + "." + over.key(),
                     "P-PASS-01",
                     "a path that reaches nothing in the shot",

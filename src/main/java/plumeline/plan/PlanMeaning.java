@@ -25,7 +25,7 @@ final class PlanMeaning {
         for (Node item : Tree.items(root, "cues")) checkSync(item, "cues[" + ++index + "].sync");
         for (var title : Tree.entries(root, "titles")) {
             issues.known(
-                    new Named(title.key(), title.keyPlace()),
+                    new Named(title.key(), title.value().place()),
                     "titles." + title.key(),
                     names.shots().keySet(),
                     "a shot",

@@ -32,8 +32,9 @@ public final class Plans {
     }
 
     /// Writes solved values into the plan's text: `12 mm solved` in place of `free` or `free between A and B`. Nothing
-    /// else changes. A value is written in the mark's own unit: its bounds', else the film's papers' for lengths
-    /// and deg for angles; `at: free` becomes a list.
+    /// else changes. A length is written in the papers' unit, in inches as a tape reads them (`2 3/4 in solved`),
+    /// or in its bounds' unit where both are metric; an angle in its bounds' unit, else deg. `at: free` becomes a
+    /// list; what stood in quotes, as in JSON, stays in them.
     ///
     /// @param plan the plan
     /// @param solvedSi by shot name and mark path (`second.x`) the values in SI: m, rad, a share for a level, bare

@@ -44,7 +44,7 @@ final class ShotMeaning {
         checkPlayback();
         for (var entry : Tree.entries(shot, "crop")) {
             issues.known(
-                    new Named(entry.key(), entry.keyPlace()),
+                    new Named(entry.key(), entry.value().place()),
                     path + ".crop." + entry.key(),
                     names.deliveries(),
                     "a delivery",
@@ -60,7 +60,7 @@ final class ShotMeaning {
                 var field = path + "." + section + "." + entry.key();
                 if (entry.key().equals("camera") || entry.key().equals("release")) {
                     issues.add(
-                            entry.keyPlace(),
+                            entry.value(),
                             field,
                             "P-NAME-02",
                             "named `" + entry.key() + "`, a word of the language",
@@ -70,7 +70,7 @@ final class ShotMeaning {
                 var first = seen.putIfAbsent(entry.key(), entry.keyPlace());
                 if (first != null) {
                     issues.add(
-                            entry.keyPlace(),
+                            entry.value(),
                             field,
                             "P-NAME-02",
                             "named as something else in the shot, in line " + first.line(),
@@ -159,7 +159,7 @@ final class ShotMeaning {
             checkWay(entry.value(), by.get(), at + ".by");
         } else if (!Tree.has(entry.value(), "keeps") && entry.value() instanceof Node.Mapping) {
             issues.add(
-                    entry.keyPlace(),
+                    entry.value(),
                     at,
                     "P-MOVE-02",
                     "given neither by nor keeps",
@@ -201,7 +201,7 @@ final class ShotMeaning {
             for (var entry : Tree.entries(release.get())) {
                 if (fits(sort, entry.key())) continue;
                 issues.add(
-                        entry.keyPlace(),
+                        entry.value(),
                         at + "." + entry.key(),
                         "P-RELEASE-01",
                         "given for a released " + sort,

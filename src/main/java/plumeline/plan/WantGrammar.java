@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plumeline.quantity.Kind;
+import plumeline.text.Nearest;
 import plumeline.text.Shape;
 
 /// The want words as data: what each is about, and its further keys. A new want is a line here.
@@ -280,7 +281,12 @@ final class WantGrammar {
         return SUBJECTS.getOrDefault(word, Subject.SHOT);
     }
 
-    static Shape shape() {
+    /// Gives the want word nearest to a misspelt one; the same where none is near.
+    static String nearest(String word) {
+        return Nearest.find(word, SUBJECTS.keySet()).orElse(word);
+    }
+
+    static Shape.OneWord shape() {
         return new Shape.OneWord(
                 "a want word",
                 WORDS,

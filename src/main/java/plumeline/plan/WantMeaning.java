@@ -41,7 +41,13 @@ final class WantMeaning {
             var words = Tree.entries(want).stream()
                     .filter(e -> WantGrammar.isWord(e.key()) && !isFurther(want, e.key()))
                     .toList();
-            if (words.size() == 1) checkWant(want, words.getFirst(), at);
+            if (words.size() == 1) {
+                checkWant(want, words.getFirst(), words.getFirst().key(), at);
+            } else if (words.isEmpty() && want instanceof Node.Mapping mapping) {
+                WantGrammar.shape()
+                        .findMisspelt(mapping)
+                        .ifPresent(word -> checkWant(want, word, WantGrammar.nearest(word.key()), at));
+            }
         }
     }
 
@@ -55,11 +61,13 @@ final class WantMeaning {
                 && WantGrammar.takes(first.get().key(), key);
     }
 
-    private void checkWant(Node want, Node.Entry word, String at) {
-        var subject = WantGrammar.subject(word.key());
-        if (isFilm() && !ofTheFilm(word)) {
+    /// @param word the entry as written
+    /// @param meant the want word that it is, or most likely means
+    private void checkWant(Node want, Node.Entry word, String meant, String at) {
+        var subject = WantGrammar.subject(meant);
+        if (isFilm() && !ofTheFilm(word, subject)) {
             issues.add(
-                    word.keyPlace(),
+                    word.value(),
                     at + "." + word.key(),
                     "P-WANT-01",
                     "a want of the film's own",
@@ -80,11 +88,10 @@ final class WantMeaning {
         for (var key : List.of("frames", "for", "when")) {
             Tree.find(want, key).ifPresent(n -> PlanMeaning.wholeFrames(n, at + "." + key, issues));
         }
-        checkKeys(want, word, at);
+        checkKeys(want, word, meant, at);
     }
 
-    private static boolean ofTheFilm(Node.Entry word) {
-        var subject = WantGrammar.subject(word.key());
+    private static boolean ofTheFilm(Node.Entry word, WantGrammar.Subject subject) {
         var subjects = Written.namesOf(word.value()).stream().map(Named::name).toList();
         if (subject == WantGrammar.Subject.BODIES) return subjects.equals(List.of("all"));
         if (subject == WantGrammar.Subject.PASSES_OR_CUTS) return subjects.equals(List.of("cuts"));
@@ -162,7 +169,7 @@ final class WantMeaning {
             if (seen.add(name.name())) continue;
             issues.add(
                     name.place(),
-                    at + "." + word.key(),
+                    fieldOf(name, word, at),
                     "P-WANT-02",
                     "naming " + Issues.shown(name.name()) + " twice",
                     "naming each once",
@@ -170,12 +177,20 @@ final class WantMeaning {
         }
     }
 
-    private void checkKeys(Node want, Node.Entry word, String at) {
-        switch (word.key()) {
+    /// Gives the path of one of a want's subjects.
+    private static String fieldOf(Named name, Node.Entry word, String at) {
+        var field = at + "." + word.key();
+        return word.value() instanceof Node.Sequence
+                ? field + "[" + (Written.namesOf(word.value()).indexOf(name) + 1) + "]"
+                : field;
+    }
+
+    private void checkKeys(Node want, Node.Entry word, String meant, String at) {
+        switch (meant) {
             case "fills" -> {
                 if (Tree.has(want, "height") == Tree.has(want, "width")) {
                     issues.add(
-                            word.keyPlace(),
+                            want,
                             at,
                             "P-WANT-03",
                             Tree.has(want, "height") ? "given height and width" : "given neither height nor width",
@@ -189,7 +204,7 @@ final class WantMeaning {
                     if (behind.stream().noneMatch(b -> b.name().equals(name.name()))) continue;
                     issues.add(
                             name.place(),
-                            at + ".hidden",
+                            fieldOf(name, word, at),
                             "P-WANT-04",
                             Issues.shown(name.name()) + ", which is also behind",
                             "another thing than what hides it",

@@ -1,5 +1,6 @@
 package plumeline.quantity;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -257,12 +258,19 @@ public record Unit(String symbol, Kind kind, double factor, double offset) {
         return text.toString();
     }
 
-    /// Turns a value in this unit into SI.
+    /// Turns a value in this unit into SI. Worked out in decimals and rounded once, so that one length is one number
+    /// however it is spelt: 59 mm, 5.9 cm and 0.059 m.
     ///
     /// @param value in this unit
     /// @return the SI value
     public double toSi(double value) {
-        return value * factor + offset;
+        if (factor == 1 || !Double.isFinite(value)) {
+            return value * factor + offset;
+        }
+        return BigDecimal.valueOf(value)
+                .multiply(BigDecimal.valueOf(factor))
+                .add(BigDecimal.valueOf(offset))
+                .doubleValue();
     }
 
     /// Turns an SI value into this unit.

@@ -18,10 +18,14 @@ final class Climb {
     static final int ROUNDS = 4;
     static final int[] NONE = {};
     private static final double LEVEL_TOLERANCE = 2e-3;
+    /// So many steps in a row that had to be shortened mean that no longer ones will come.
+    private static final int TURNED_BACK = 3;
     /// Where steps shrink and this many of them, each as good as is promised, wouldn't be enough, more are no use.
     private static final int PROSPECT = 15;
     /// A step that promises less than this share is not worth taking.
     private static final double GAIN = 5e-4;
+    /// A last digit of a margin, in any unit.
+    private static final double DIGIT = 1e-7;
     /// The share that what must hold keeps, so that it doesn't fail by a last digit.
     private static final double HELD = 1e-3;
     /// What a lost share of a settled part costs.
@@ -110,7 +114,7 @@ final class Climb {
         Slopes best = here;
         double height = merit(here, here.margins);
         int lower = 0;
-        boolean isShrinking = false;
+        int shrunk = 0;
         for (int step = 0;
                 step < STEPS && !isEnough(best, height, enough) && lower < PATIENCE && !isSmall(box);
                 step++) {
@@ -122,7 +126,7 @@ final class Climb {
             }
             double predicted = merit(here, predictedMargins(move)) - now;
             boolean isHopeless = enough < Search.LOOSE
-                    && isShrinking
+                    && shrunk >= TURNED_BACK
                     && count == Count.SHARES
                     && now + PROSPECT * predicted < enough;
             if (predicted < GAIN || isHopeless) {
@@ -137,7 +141,7 @@ final class Climb {
                     height = there;
                 }
             }
-            isShrinking = box[0] < width;
+            shrunk = box[0] < width ? shrunk + 1 : 0;
         }
         here = best;
     }
@@ -198,7 +202,8 @@ final class Climb {
         for (int i = 0; i < free.length; i++) {
             gain += Math.abs(here.slope[part][free[i]]) * box[i];
         }
-        return Math.min(here.margins[part] + gain / 2, kept[part] * here.feel[part]);
+        double level = kept[part] * here.feel[part];
+        return Math.min(here.margins[part] + gain / 2, here.isFlat(part) ? DIGIT : level);
     }
 
     /// Adds the pieces of parts that run as they did at a place that was tried and not taken.
@@ -263,9 +268,12 @@ final class Climb {
     private double lost(Slopes scale, double[] at) {
         double lost = 0;
         for (int p = 0; p < at.length; p++) {
-            if (!Double.isNaN(kept[p])) {
-                lost += Math.max(0, kept[p] - scale.share(p, at[p]));
+            if (Double.isNaN(kept[p])) {
+                continue;
             }
+            // What no placing error moves has no share: it holds or it doesn't, but for a last digit.
+            boolean isKept = scale.isFlat(p) && at[p] >= -DIGIT;
+            lost += isKept ? 0 : Math.max(0, kept[p] - scale.share(p, at[p]));
         }
         return lost;
     }

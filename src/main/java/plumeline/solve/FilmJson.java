@@ -89,18 +89,23 @@ public final class FilmJson {
                 out.writeStringProperty("pass", want.pass());
             }
             out.writeStringProperty("verdict", want.verdict().word());
-            switch (want.margin()) {
-                case WantAnswer.Margin.Of(double value, String unit) -> {
-                    out.writeName("margin");
-                    value(value, unit);
-                }
-                case WantAnswer.Margin.None() -> {}
-            }
+            margin("margin", want.margin());
+            margin("margin_over_pupil", want.overPupil());
             strings("because", want.because());
             strings("try", want.attempts());
             out.writeEndObject();
         }
         out.writeEndArray();
+    }
+
+    private void margin(String name, WantAnswer.Margin margin) {
+        switch (margin) {
+            case WantAnswer.Margin.Of(double value, String unit) -> {
+                out.writeName(name);
+                value(value, unit);
+            }
+            case WantAnswer.Margin.None() -> {}
+        }
     }
 
     private void mark(MarkAnswer mark) {

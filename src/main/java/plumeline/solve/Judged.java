@@ -48,7 +48,7 @@ final class Judged {
     }
 
     private static final int COARSE = 5;
-    private static final int FINE = 49;
+    private static final int MOST_FRAMES = 2000;
 
     private final List<ShotAnswer.Run> runs;
     private final List<Line> lines;
@@ -98,9 +98,14 @@ final class Judged {
         List<Double> frames = new ArrayList<>();
         double last = stage.frames() - 1;
         for (int i = 0; i < instants; i++) {
-            frames.add(last * i / (instants - 1));
+            frames.add(Math.rint(last * i / (instants - 1)));
         }
         return frames;
+    }
+
+    /// Every frame; of a shot longer than that, so many spread over it.
+    private static List<Double> everyFrame(Stage stage) {
+        return spread(stage, (int) Math.min(stage.frames(), MOST_FRAMES));
     }
 
     List<ShotAnswer.Run> runs() {
@@ -148,7 +153,7 @@ final class Judged {
             return this;
         }
         TreeSet<Double> worst = new TreeSet<>(frames);
-        List<Double> fine = spread(stage(), FINE);
+        List<Double> fine = everyFrame(stage());
         double[] least = new double[0];
         double[] leastAt = new double[0];
         for (double frame : fine) {

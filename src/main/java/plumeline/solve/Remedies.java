@@ -14,11 +14,9 @@ import plumeline.search.Axis;
 import plumeline.search.Margins;
 import plumeline.search.Search;
 import plumeline.stage.StagedMark;
-import plumeline.want.Moments;
-import plumeline.want.Want;
 
 /// What would help a want that fails: which wants stand against it, the smallest change of one locked mark, the
-/// smallest relaxation. Each is re-tested against all wants that hold before it is said.
+/// smallest relaxation ([Relaxations]). Each is re-tested against all wants that hold before it is said.
 final class Remedies {
     /// How many locked marks are tried, those that move the want most first.
     private static final int MARKS_TRIED = 6;
@@ -103,7 +101,7 @@ final class Remedies {
     }
 
     /// What to try for a failing want.
-    List<String> attempts(Judged.Line failing, Judged.Instance worst, Optional<Conflict> conflict) {
+    List<String> attempts(Judged.Line failing, Optional<Conflict> conflict) {
         List<String> attempts = new ArrayList<>();
         int[] held = judged.partsOf(line -> line.isComputed() && !line.id().equals(failing.id()) && holds(line, parts));
         int[] own = failing.parts().toArray();
@@ -118,9 +116,15 @@ final class Remedies {
                 .limit(MARKS_TOLD)
                 .map(this::sentence)
                 .forEach(attempts::add);
-        relaxed(worst, own, held).ifPresent(attempts::add);
+        Relaxations relaxations = new Relaxations(judged, axes, starts);
+        attempts.addAll(relaxations.of(failing, si, held));
         for (Judged.Line other : against) {
-            otherRelaxed(failing, other).ifPresent(attempts::add);
+            int[] rest = judged.partsOf(line -> line.isComputed()
+                    && !line.id().equals(other.id())
+                    && (line.id().equals(failing.id()) || holds(line, parts)));
+            relaxations
+                    .ofOther(other, si, rest)
+                    .forEach(easier -> attempts.add("It holds where " + other.id() + " asks for less: " + easier));
         }
         return attempts;
     }
@@ -171,7 +175,7 @@ final class Remedies {
     /// @param index the mark
     /// @param there where all marks stand then, SI
     /// @param size how far it moves, in placing errors or steps of its hand
-    private record Change(StagedMark mark, int index, double[] there, double size) {
+    private record Change(StagedMark mark, int index, List<Double> there, double size) {
         boolean isMotor() {
             return mark.mark().kind() == Mark.Kind.MOTOR;
         }
@@ -201,7 +205,11 @@ final class Remedies {
             double[] there = axes.engraved(axes.toSi(place), index);
             double size = Math.abs(place[index] - from[index]) / Math.max(axis.placingError(), axis.step());
             if (nothingLost(there, own)) {
-                return Optional.of(new Change(axes.marks().get(index), index, there, size));
+                return Optional.of(new Change(
+                        axes.marks().get(index),
+                        index,
+                        Arrays.stream(there).boxed().toList(),
+                        size));
             }
         }
         return Optional.empty();
@@ -250,7 +258,7 @@ final class Remedies {
     private String sentence(Change change) {
         Mark mark = change.mark().mark();
         double from = si[change.index()];
-        double to = change.there()[change.index()];
+        double to = change.there().get(change.index());
         String by = words.difference(mark, to - from);
         String values = mark.path() + " " + words.value(mark, to) + " instead of " + words.value(mark, from);
         String after = followers(change.there(), change.index());
@@ -266,60 +274,13 @@ final class Remedies {
         return "Set " + values + " (" + by + " " + words.way(mark, to - from) + ")." + after;
     }
 
-    private String followers(double[] there, int index) {
-        for (int i = 0; i < there.length; i++) {
-            if (i != index && Math.abs(there[i] - si[i]) > axes.marks().get(i).stepSi() / 2) {
+    private String followers(List<Double> there, int index) {
+        for (int i = 0; i < si.length; i++) {
+            if (i != index
+                    && Math.abs(there.get(i) - si[i]) > axes.marks().get(i).stepSi() / 2) {
                 return " The free marks move with it: solve again.";
             }
         }
         return "";
-    }
-
-    /// The smallest relaxation of the want itself that would hold with all others.
-    private Optional<String> relaxed(Judged.Instance worst, int[] own, int[] held) {
-        int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
-        Margins margins = all().only(together);
-        double[] from = axes.fromSi(si);
-        double[] best = axes.anyFree() ? Search.raise(axes.at(si), margins, first(held.length), from) : from;
-        // On the steps of a hand the edge may be lost: then from where the marks stand.
-        double[] there = axes.toSi(Margins.least(all().only(held).at(best)) >= 0 ? best : from);
-        double[] now = judged.parts(there);
-        double lack = Double.POSITIVE_INFINITY;
-        for (int part : own) {
-            lack = Math.min(lack, now[part]);
-        }
-        Moments moments = judged.moments(worst.run().stage(), there);
-        Optional<Want.Relaxed> relaxed = worst.want().findRelaxed(-lack);
-        if (relaxed.isEmpty()) {
-            return Optional.empty();
-        }
-        double least = Margins.least(relaxed.get().want().parts(moments));
-        return least >= 0 ? Optional.of(relaxed.get().sentence()) : Optional.empty();
-    }
-
-    /// The smallest relaxation of a want that stands against the failing one, with which that one and all others hold.
-    private Optional<String> otherRelaxed(Judged.Line failing, Judged.Line other) {
-        int[] rest = judged.partsOf(line -> line.isComputed()
-                && !line.id().equals(other.id())
-                && (line.id().equals(failing.id()) || holds(line, parts)));
-        int[] own = other.parts().toArray();
-        double[] start = Search.hold(axes.at(si), all().only(rest), starts);
-        if (Margins.least(all().only(rest).at(start)) < 0) {
-            return Optional.empty();
-        }
-        Margins both = all().only(
-                        IntStream.concat(IntStream.of(rest), IntStream.of(own)).toArray());
-        double[] there = axes.toSi(Search.raise(axes.at(si), both, first(rest.length), start));
-        double[] now = judged.withWorstFrames(there).parts(there);
-        double lack = IntStream.of(own).mapToDouble(part -> -now[part]).max().orElse(0);
-        if (lack <= 0 || IntStream.of(rest).anyMatch(part -> now[part] < 0)) {
-            return Optional.empty();
-        }
-        Judged.Instance instance = other.instances().getFirst();
-        Moments moments = judged.moments(instance.run().stage(), there);
-        return instance.want()
-                .findRelaxed(lack)
-                .filter(relaxed -> Margins.least(relaxed.want().parts(moments)) >= 0)
-                .map(relaxed -> "It holds where " + other.id() + " asks for less: " + relaxed.sentence());
     }
 }

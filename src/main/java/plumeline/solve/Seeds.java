@@ -13,6 +13,7 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.stage.StagedMark;
 
 /// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file
 /// along the sight line, shown things in a row from left to right, a focus on the thing that shall be sharp; all in the
@@ -20,8 +21,6 @@ import plumeline.stage.Stage;
 final class Seeds {
     /// Spacings tried for things in file, in widths of the wider of both.
     private static final double[] SPACINGS = {1.2, 2, 3.5, 6, 11};
-
-    private static final double CAMERA_METRES = 0.8;
 
     private final Stage stage;
     private final Map<String, Integer> free = new HashMap<>();
@@ -39,29 +38,50 @@ final class Seeds {
     static List<double[]> of(Stage stage, List<WantLine> wants) {
         Seeds seeds = new Seeds(stage);
         List<double[]> starts = new ArrayList<>();
+        for (double travel : seeds.travels()) {
+            starts.addAll(seeds.spaced(wants, travel));
+        }
+        return starts;
+    }
+
+    /// Shares of a free slide's way from which a start is made: both its ends, where there is one.
+    private double[] travels() {
+        return free.keySet().stream().anyMatch(path -> path.endsWith(".by")) ? new double[] {-1, 1} : new double[] {0};
+    }
+
+    private List<double[]> spaced(List<WantLine> wants, double travel) {
+        List<double[]> starts = new ArrayList<>();
         for (double spacing : SPACINGS) {
-            double[] start = seeds.standing();
-            wants.stream().filter(want -> want.word().equals("fills")).forEach(want -> seeds.fill(start, want));
-            wants.stream().filter(want -> want.word().equals("shown")).forEach(want -> seeds.row(start, want, spacing));
-            wants.stream()
-                    .filter(want -> want.word().equals("hidden"))
-                    .forEach(want -> seeds.file(start, want, spacing));
-            wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> seeds.focus(start, want));
+            double[] start = standing();
+            slide(start, travel);
+            wants.stream().filter(want -> want.word().equals("fills")).forEach(want -> fill(start, want));
+            wants.stream().filter(want -> want.word().equals("shown")).forEach(want -> row(start, want, spacing));
+            wants.stream().filter(want -> want.word().equals("hidden")).forEach(want -> file(start, want, spacing));
+            wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> focus(start, want));
             starts.add(start);
         }
         return starts;
     }
 
+    private void slide(double[] start, double travel) {
+        free.forEach((path, index) -> {
+            if (path.endsWith(".by")) {
+                StagedMark mark = stage.marks().get(index);
+                start[index] = travel < 0 ? mark.lowSi() : mark.highSi();
+            }
+        });
+    }
+
     private double[] standing() {
         double[] start = stage.startValues();
-        set(start, "camera.y", -CAMERA_METRES);
-        set(start, "camera.x", 0);
+        set(start, "camera.y", stage.anchor().y() - Stage.standingBackMetres());
+        set(start, "camera.x", stage.anchor().x());
         stage.marks().stream()
                 .filter(mark ->
                         mark.mark() instanceof Mark.Free && mark.mark().path().equals("camera.z"))
                 .findFirst()
                 .ifPresent(mark -> set(start, "camera.z", 0.1));
-        set(start, "camera.focus", CAMERA_METRES);
+        set(start, "camera.focus", Stage.standingBackMetres());
         return start;
     }
 
@@ -107,7 +127,7 @@ final class Seeds {
                 .toList();
         double pitch = 0;
         double middle = (row.size() - 1) / 2.0;
-        double from = 0;
+        double from = stage.anchor().x();
         boolean anyStands = false;
         for (int i = 0; i < row.size(); i++) {
             Body body = scene.things().get(stage.thingIndex(row.get(i).name()));

@@ -4,23 +4,27 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.quantity.Origin;
+import plumeline.quantity.PaperUnit;
 import plumeline.search.Axis;
 import plumeline.search.Leeway;
 import plumeline.search.Margins;
 import plumeline.search.Search;
 import plumeline.stage.StagedMark;
+import plumeline.want.Moments;
 import plumeline.want.Want;
 import plumeline.want.Wants;
 
 /// Solves one shot and answers its wants.
 final class ShotSolver {
     private final Shot shot;
+    private final PaperUnit papers;
     private final Words words;
     private final Axes axes;
     private Judged judged;
@@ -29,7 +33,8 @@ final class ShotSolver {
 
     private ShotSolver(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
         this.shot = shot;
-        this.words = new Words(plan.film().papersOrDefault());
+        this.papers = plan.film().papersOrDefault();
+        this.words = new Words(papers);
         this.judged = Judged.of(plan, shot, filmWants, elsewhere);
         this.axes = new Axes(judged.stage().marks());
         this.si = judged.stage().startValues();
@@ -109,16 +114,7 @@ final class ShotSolver {
                 worst = answer;
             }
         }
-        return worst == null
-                ? new WantAnswer(
-                        line.id(),
-                        line.line().toText(),
-                        Verdict.UNKNOWN,
-                        new WantAnswer.Margin.None(),
-                        List.of("No pass of that name."),
-                        List.of(),
-                        "")
-                : worst;
+        return worst == null ? unknown(line, "", "No pass of that name.") : worst;
     }
 
     static boolean isWorse(WantAnswer one, WantAnswer other) {
@@ -135,26 +131,25 @@ final class ShotSolver {
         String text = line.line().toText();
         String pass = instance.run().pass();
         if (want.findUnknown().isPresent()) {
-            return new WantAnswer(
-                    line.id(),
-                    text,
-                    Verdict.UNKNOWN,
-                    new WantAnswer.Margin.None(),
-                    List.of(want.findUnknown().get()),
-                    List.of(),
-                    pass);
+            return unknown(line, pass, want.findUnknown().get());
         }
-        var lack = want.findLack(judged.moments(instance.run().stage(), si));
-        if (lack.isPresent()) {
-            return new WantAnswer(
-                    line.id(), text, Verdict.FAILS, new WantAnswer.Margin.None(), List.of(lack.get()), List.of(), pass);
-        }
+        Moments moments = judged.moments(instance.run().stage(), si);
         double margin = want.margin(Arrays.copyOfRange(parts, instance.from(), instance.from() + instance.count()));
+        WantAnswer.Margin figure = new WantAnswer.Margin.Of(margin, want.unit());
+        Optional<String> lack = want.findLack(moments);
+        if (lack.isPresent()) {
+            return new WantAnswer(line.id(), text, Verdict.FAILS, figure, List.of(lack.get()), List.of(), pass);
+        }
+        Optional<String> unknown = want.findUnknown(moments);
+        if (unknown.isPresent()) {
+            return unknown(line, pass, unknown.get());
+        }
         List<String> because = new ArrayList<>();
-        because.add(words.standing(line.line().word(), margin, want.unit()));
-        want.findCaution(judged.moments(instance.run().stage(), si)).ifPresent(because::add);
-        want.findOverPupil(judged.moments(instance.run().stage(), si))
-                .ifPresent(over -> because.add(words.overPupil(over, want.unit())));
+        because.add(want.findStanding(moments, papers)
+                .orElseGet(() -> words.standing(line.line().word(), margin, want.unit())));
+        want.findCaution(moments).ifPresent(because::add);
+        OptionalDouble over = want.findOverPupil(moments);
+        over.ifPresent(rim -> because.add(words.overPupil(rim, want.unit())));
         List<String> attempts = List.of();
         Verdict verdict = Verdict.HOLDS;
         if (margin < 0) {
@@ -162,13 +157,33 @@ final class ShotSolver {
             Remedies remedies = new Remedies(judged, axes, si, words);
             Optional<Remedies.Conflict> conflict = remedies.findConflict(line);
             conflict.ifPresent(found -> because.addAll(found.sentences()));
-            attempts = remedies.attempts(line, instance, conflict);
+            attempts = remedies.attempts(line, conflict);
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, words));
         }
         return new WantAnswer(
-                line.id(), text, verdict, new WantAnswer.Margin.Of(margin, want.unit()), because, attempts, pass);
+                line.id(),
+                text,
+                verdict,
+                figure,
+                over.isPresent()
+                        ? new WantAnswer.Margin.Of(over.getAsDouble(), want.unit())
+                        : new WantAnswer.Margin.None(),
+                because,
+                attempts,
+                pass);
+    }
+
+    private static WantAnswer unknown(Judged.Line line, String pass, String why) {
+        return new WantAnswer(
+                line.id(),
+                line.line().toText(),
+                Verdict.UNKNOWN,
+                new WantAnswer.Margin.None(),
+                List.of(why),
+                List.of(),
+                pass);
     }
 
     private List<MarkAnswer> markAnswers(Margins margins, Predicate<Judged.Line> holding) {

@@ -143,7 +143,14 @@ public final class Solve {
         because.add("Worst in " + worstShot + ".");
         because.addAll(worst.because());
         return new WantAnswer(
-                worst.id(), worst.want(), worst.verdict(), worst.margin(), because, worst.attempts(), worst.pass());
+                worst.id(),
+                worst.want(),
+                worst.verdict(),
+                worst.margin(),
+                worst.overPupil(),
+                because,
+                worst.attempts(),
+                worst.pass());
     }
 
     private static String sha256(String text) {

@@ -8,6 +8,7 @@ import java.util.List;
 /// @param want the want in words
 /// @param verdict how it stands
 /// @param margin how far from failing
+/// @param overPupil the margin over the whole entrance pupil, for wants to which its width matters
 /// @param because why, in sentences
 /// @param attempts what to try, each tested against all other wants
 /// @param pass the pass that is worst; empty where the shot has none
@@ -16,6 +17,7 @@ public record WantAnswer(
         String want,
         Verdict verdict,
         Margin margin,
+        Margin overPupil,
         List<String> because,
         List<String> attempts,
         String pass) {
@@ -23,6 +25,26 @@ public record WantAnswer(
     public WantAnswer {
         because = List.copyOf(because);
         attempts = List.copyOf(attempts);
+    }
+
+    /// Makes a finding to which the entrance pupil's width is nothing.
+    ///
+    /// @param id the want's id, `reveal.1`
+    /// @param want the want in words
+    /// @param verdict how it stands
+    /// @param margin how far from failing
+    /// @param because why, in sentences
+    /// @param attempts what to try, each tested against all other wants
+    /// @param pass the pass that is worst; empty where the shot has none
+    public WantAnswer(
+            String id,
+            String want,
+            Verdict verdict,
+            Margin margin,
+            List<String> because,
+            List<String> attempts,
+            String pass) {
+        this(id, want, verdict, margin, new Margin.None(), because, attempts, pass);
     }
 
     /// How far a want is from failing.

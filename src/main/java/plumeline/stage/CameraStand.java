@@ -1,10 +1,10 @@
 package plumeline.stage;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
-import plumeline.geom.Projection;
 import plumeline.geom.Vec;
 import plumeline.optics.LensModel;
 import plumeline.plan.Camera;
@@ -110,11 +110,12 @@ final class CameraStand {
         return new Vec(x.in(values), y.in(values), z.in(values));
     }
 
-    /// The camera at the shot's start, before any move.
+    /// The camera at the shot's start, before any move. A search may ask for a tilt past straight up: it stays there.
     Aim aim(double[] values, List<Body> atStart) {
         Vec eye = lensPoint(values);
         return switch (looks) {
-            case Looks.By(Slots.Slot turn, Slots.Slot tilt) -> new Aim(eye, turn.in(values), tilt.in(values));
+            case Looks.By(Slots.Slot turn, Slots.Slot tilt) ->
+                new Aim(eye, turn.in(values), Math.clamp(tilt.in(values), -Math.PI / 2, Math.PI / 2));
             case Looks.To(int index) -> {
                 Vec middle = atStart.get(index).middle();
                 yield middle.distanceMetres(eye) > 0 ? Aim.toward(eye, middle) : new Aim(eye, 0, 0);
@@ -122,26 +123,26 @@ final class CameraStand {
         };
     }
 
-    double focusMetres(double[] values, List<Body> atStart, Aim first, Projection view) {
-        double metres = switch (focus) {
-            case FocusOn.Set(Slots.Slot set) -> set.in(values);
-            case FocusOn.Thing(int index) -> view.depth(atStart.get(index).middle());
-            case FocusOn.Nearest() -> nearestDepth(atStart, first, view);
-        };
+    double focusMetres(double[] values, List<Body> atStart, Sightlines lines) {
+        double metres = focus instanceof FocusOn.Set(Slots.Slot set)
+                ? set.in(values)
+                : findFocused(values, atStart)
+                        .map(body -> lines.at(List.of(body)).projection().depth(body.middle()))
+                        .orElse(1.0);
         return Math.max(metres, lens.focalLengthMetres() * LEAST_FOCUS);
     }
 
-    private static double nearestDepth(List<Body> atStart, Aim first, Projection view) {
-        double nearest = Double.POSITIVE_INFINITY;
-        double depth = 1;
-        for (Body body : atStart) {
-            double distance = body.middle().distanceMetres(first.eye());
-            if (distance < nearest) {
-                nearest = distance;
-                depth = view.depth(body.middle());
+    /// The thing that the lens is focused on, where it is one.
+    Optional<Body> findFocused(double[] values, List<Body> atStart) {
+        return switch (focus) {
+            case FocusOn.Set _ -> Optional.empty();
+            case FocusOn.Thing(int index) -> Optional.of(atStart.get(index));
+            case FocusOn.Nearest() -> {
+                Vec eye = lensPoint(values);
+                yield atStart.stream()
+                        .min(Comparator.comparingDouble(body -> body.middle().distanceMetres(eye)));
             }
-        }
-        return depth;
+        };
     }
 
     Picture picture(double[] values, double focusMetres) {

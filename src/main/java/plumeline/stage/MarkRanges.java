@@ -1,17 +1,26 @@
 package plumeline.stage;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import plumeline.geom.Vec;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
+import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Quantity;
 
 /// Where a free mark may be looked for, and what a hand can set.
 ///
-/// Free places are looked for within a table's reach of the zero mark; `free between` is kept to the letter.
+/// Free places are looked for within a table's reach of what stands already ([#anchor]): as far as the kit's table is
+/// wide and deep, wherever on it that lies, else 1.5 m; never below the table top. `free between` is kept to the
+/// letter.
 final class MarkRanges {
     private static final double TABLE_METRES = 1.5;
     private static final double CAMERA_FAR_METRES = 4;
     private static final double CAMERA_NEAR_METRES = 0.05;
+    static final double STANDING_BACK_METRES = 0.8;
     private static final double LAMP_METRES = 2.5;
     private static final double MILLIMETRE = 0.001;
     private static final double SIXTEENTH_INCH = 0.0254 / 16;
@@ -21,10 +30,15 @@ final class MarkRanges {
 
     private MarkRanges() {}
 
-    static StagedMark of(Mark mark, Shot shot, PaperUnit papers) {
-        double step = step(mark, papers);
+    static StagedMark of(Mark mark, Shot shot, Plan plan) {
+        double step = step(mark, plan.film().papersOrDefault());
         double reach = reach(mark);
-        double[] range = range(mark, shot);
+        double[] range = range(mark, shot, plan);
+        if (!path(mark, ".z")) {
+            Vec anchor = anchor(shot);
+            double about = path(mark, ".x") ? anchor.x() : path(mark, ".y") ? anchor.y() : 0;
+            range = new double[] {range[0] + about, range[1] + about};
+        }
         return switch (mark) {
             case Mark.Fixed fixed -> {
                 double value = fixed.quantity().si();
@@ -39,13 +53,41 @@ final class MarkRanges {
         };
     }
 
-    private static double[] range(Mark mark, Shot shot) {
+    /// What free places lie about, so that a set shifted as a whole is solved alike: where the first thing stands that
+    /// isn't free; where only the camera does, as far before it as a camera usually stands back; else the zero
+    /// mark.
+    static Vec anchor(Shot shot) {
+        double x = Stream.concat(
+                        shot.placed().stream().map(placed -> placed.at().x()),
+                        Stream.of(shot.camera().at().x()))
+                .flatMap(mark -> fixed(mark).stream())
+                .findFirst()
+                .orElse(0.0);
+        double y = Stream.concat(
+                        shot.placed().stream()
+                                .flatMap(placed -> fixed(placed.at().y()).stream()),
+                        fixed(shot.camera().at().y()).map(metres -> metres + STANDING_BACK_METRES).stream())
+                .findFirst()
+                .orElse(0.0);
+        return new Vec(x, y, 0);
+    }
+
+    private static Optional<Double> fixed(Mark mark) {
+        return mark instanceof Mark.Fixed fixed ? Optional.of(fixed.quantity().si()) : Optional.empty();
+    }
+
+    /// Whether a mark is a place along an axis: `.x`, `.y` or `.z` of something that stands.
+    private static boolean path(Mark mark, String axis) {
+        return mark.kind() != Mark.Kind.MOTOR && mark.path().endsWith(axis);
+    }
+
+    private static double[] range(Mark mark, Shot shot, Plan plan) {
         String path = mark.path();
         return switch (mark.kind()) {
             case TAPE, HUNG ->
                 path.equals("camera.y")
                         ? new double[] {-CAMERA_FAR_METRES, -CAMERA_NEAR_METRES}
-                        : new double[] {-TABLE_METRES, TABLE_METRES};
+                        : tableRange(path, plan);
             case HEIGHT -> new double[] {0, TABLE_METRES};
             case LAMP_PLACE -> new double[] {path.endsWith(".z") ? 0 : -LAMP_METRES, LAMP_METRES};
             case TURN, LAMP_TURN, MOTOR_TURN ->
@@ -56,6 +98,25 @@ final class MarkRanges {
             case FOCUS -> new double[] {1.2 * focalLength(shot), CAMERA_FAR_METRES};
             case DIAL -> dialRange(path, shot);
         };
+    }
+
+    /// From the zero mark to either side a thing stays on the table; the camera's stand need not.
+    private static double[] tableRange(String path, Plan plan) {
+        List<Quantity> size = path.startsWith("camera.") ? List.of() : tableSize(plan);
+        double reach = TABLE_METRES;
+        if (path.endsWith(".x") && !size.isEmpty()) {
+            reach = size.getFirst().si();
+        } else if (path.endsWith(".y") && size.size() > 1) {
+            reach = size.get(1).si();
+        }
+        return new double[] {path.endsWith(".z") ? 0 : -reach, reach};
+    }
+
+    private static List<Quantity> tableSize(Plan plan) {
+        return plan.kit()
+                .table()
+                .map(table -> table.written().listQuantities("size"))
+                .orElse(List.of());
     }
 
     private static double[] motorRange(String path, Shot shot) {

@@ -10,7 +10,8 @@ import plumeline.geom.Projection;
 /// @param frame the screen frame, counted from 0; a frame is posed at its start
 /// @param realSeconds real time on the table since the shot's first frame, seconds
 /// @param aim the lens point and where it looks
-/// @param projection how points are seen, through a tank's wall where there is one
+/// @param lines how bodies are seen where a tank may stand, and whether that is computed
+/// @param projection how points are seen, through the tank's facing wall where there is one
 /// @param picture the picture's size and scale
 /// @param things the placed things, in the stage's order
 /// @param lamps the lamps' bodies, in the stage's order
@@ -18,6 +19,7 @@ public record Scene(
         double frame,
         double realSeconds,
         Aim aim,
+        Sightlines lines,
         Projection projection,
         Picture picture,
         List<Body> things,
@@ -26,5 +28,13 @@ public record Scene(
     public Scene {
         things = List.copyOf(things);
         lamps = List.copyOf(lamps);
+    }
+
+    /// Gives how one body is seen: straight where a tank isn't in the way, else through its facing wall.
+    ///
+    /// @param body a body
+    /// @return the view of it; see [Sightlines] for where it is computed
+    public Projection view(Body body) {
+        return lines.at(List.of(body)).projection();
     }
 }

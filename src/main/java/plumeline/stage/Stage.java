@@ -42,7 +42,7 @@ public final class Stage {
     private Stage(Plan plan, Shot base, Shot effective) {
         shot = effective;
         marks = base.marks().stream()
-                .map(mark -> MarkRanges.of(mark, base, plan.film().papersOrDefault()))
+                .map(mark -> MarkRanges.of(mark, base, plan))
                 .toList();
         Slots slots = new Slots(base.marks());
         for (Placed placed : effective.placed()) {
@@ -63,6 +63,20 @@ public final class Stage {
         for (PlacedLight light : effective.lights()) {
             lamps.add(LampStand.of(light, effective, slots));
         }
+    }
+
+    /// Gives what free places lie about: what stands already, else the zero mark.
+    ///
+    /// @return a place on the table's top, metres
+    public Vec anchor() {
+        return MarkRanges.anchor(shot);
+    }
+
+    /// Gives how far before it a camera usually stands, for a start.
+    ///
+    /// @return metres
+    public static double standingBackMetres() {
+        return MarkRanges.STANDING_BACK_METRES;
     }
 
     /// Stages a shot as it is, without any pass.
@@ -197,6 +211,15 @@ public final class Stage {
         return way;
     }
 
+    /// Finds the thing that the lens is focused on at the shot's start.
+    ///
+    /// @param values the marks' values, SI
+    /// @return its body then; empty where the focus is set by a distance
+    public Optional<Body> findFocused(double[] values) {
+        List<Body> atStart = posed(values);
+        return camera.findFocused(values, atStart);
+    }
+
     /// Poses the shot.
     ///
     /// @param values the marks' values, SI, in the order of [#marks]
@@ -205,7 +228,7 @@ public final class Stage {
     public Scene scene(double[] values, double frame) {
         List<Body> atStart = posed(values);
         Aim first = camera.aim(values, atStart);
-        double focus = camera.focusMetres(values, atStart, first, TankWalls.view(tank, first));
+        double focus = camera.focusMetres(values, atStart, TankWalls.lines(tank, first));
         double seconds = retime.realSeconds(frame);
         List<Body> now = carried(atStart, values, seconds);
         Aim aim = moved(first, now, values, seconds);
@@ -213,6 +236,7 @@ public final class Stage {
                 frame,
                 seconds,
                 aim,
+                TankWalls.lines(tank, aim),
                 TankWalls.view(tank, aim),
                 camera.picture(values, focus),
                 now,

@@ -1,11 +1,15 @@
 package plumeline.stage;
 
+import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Aim;
+import plumeline.geom.Body;
 import plumeline.geom.Bounds;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Plane;
+import plumeline.geom.Pose;
 import plumeline.geom.Projection;
+import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.optics.FlatWall;
 import plumeline.optics.TankView;
@@ -37,6 +41,33 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
                 new Vec(x + halfWidth + pane, y + halfDepth + pane, floor + height));
         return new TankWalls(
                 outside, inside, pane, floor + place.water().map(Quantity::si).orElse(0.0));
+    }
+
+    /// Gives the tank's glass: its floor, its front and back, its left and right wall.
+    ///
+    /// @return five boxes
+    public List<Body> panes() {
+        Vec low = outside.low();
+        Vec high = outside.high();
+        return List.of(
+                block(low, new Vec(high.x(), high.y(), low.z() + paneMetres)),
+                block(low, new Vec(high.x(), low.y() + paneMetres, high.z())),
+                block(new Vec(low.x(), high.y() - paneMetres, low.z()), high),
+                block(low, new Vec(low.x() + paneMetres, high.y(), high.z())),
+                block(new Vec(high.x() - paneMetres, low.y(), low.z()), high));
+    }
+
+    private static Body block(Vec low, Vec high) {
+        Vec size = high.minus(low);
+        Vec base = new Vec(low.x() + size.x() / 2, low.y() + size.y() / 2, low.z());
+        return new Body(new Solid.Box(size.x(), size.y(), size.z()), new Pose(base, 0, 0));
+    }
+
+    /// How bodies are seen from an aim, past the tank or through it.
+    static Sightlines lines(Optional<TankWalls> tank, Aim aim) {
+        return tank.isPresent()
+                ? new Sightlines.WithTank(aim, tank.get(), view(tank, aim))
+                : new Sightlines.Free(new Pinhole(aim));
     }
 
     /// How a camera sees: through the tank's wall that faces it, or plainly where there is none before it.

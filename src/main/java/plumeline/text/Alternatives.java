@@ -33,7 +33,7 @@ final class Alternatives {
         }
         List<Problem> fewest = List.of();
         for (int i = 0; i < fitting.size(); i++) {
-            Checker trial = new Checker();
+            Checker trial = checker.another();
             trial.check(fitting.get(i), at);
             if (trial.unsorted().isEmpty()) {
                 return;
@@ -58,7 +58,7 @@ final class Alternatives {
                 words.addAll(choice.words());
             }
         }
-        String attempt = Nearest.find(text, words).orElse(at.hint().isEmpty() ? Phrases.example(any) : at.hint());
+        String attempt = Nearest.find(text, words).orElse(checker.attempt(any, at));
         checker.add(at, "P-FORM-01", Checker.shown(text), Phrases.of(any), "Try " + attempt + ".");
     }
 
@@ -76,9 +76,11 @@ final class Alternatives {
     /// which. A whole number is left to [Shape.Whole] where that is allowed, and a word to the others.
     private boolean meansAmount(Node.Scalar scalar, List<Shape> shapes, Checker.At at) {
         List<Kind> kinds = new ArrayList<>();
+        List<Shape> amounts = new ArrayList<>();
         for (Shape shape : shapes) {
             if (shape instanceof Shape.Amount amount) {
                 kinds.add(amount.kind());
+                amounts.add(amount);
             } else if (shape instanceof Shape.Whole
                             && Checker.findWhole(scalar.text()).isPresent()
                     || shape instanceof Shape.Choice choice && choice.words().contains(scalar.text())) {
@@ -100,7 +102,7 @@ final class Alternatives {
                 }
             }
             case Reading.Refused refused ->
-                checker.add(at, "P-UNIT-01", refused.given(), refused.allowed(), refused.attempt());
+                checker.addUnit(refused.given(), refused.allowed(), refused.attempt(), new Shape.AnyOf(amounts), at);
         }
         return true;
     }

@@ -17,6 +17,29 @@ final class Checker {
 
     private final List<Problem> problems = new ArrayList<>();
 
+    /// False where only whether there are problems is asked, not what they say.
+    private final boolean talks;
+
+    Checker() {
+        this(true);
+    }
+
+    private Checker(boolean talks) {
+        this.talks = talks;
+    }
+
+    /// Tells whether a node fits a shape.
+    static boolean fits(Shape shape, Node node) {
+        Checker silent = new Checker(false);
+        silent.check(shape, new At(node, "", node.place(), "", ""));
+        return silent.problems.isEmpty();
+    }
+
+    /// Gives a checker whose problems are thrown away or taken over as a whole.
+    Checker another() {
+        return new Checker(talks);
+    }
+
     /// A node with what messages about it need.
     ///
     /// @param node the node
@@ -81,11 +104,37 @@ final class Checker {
             case Node.Sequence sequence -> "a list";
             case Node.Mapping mapping -> "a map";
         };
-        add(at, "P-FORM-01", given, Phrases.of(shape), "Try " + attempt(shape, at) + ".");
+        String name = nameOf(shape);
+        add(
+                at,
+                "P-FORM-01",
+                given,
+                Phrases.of(shape),
+                name.isEmpty() ? "Try " + attempt(shape, at) + "." : "Write " + name + " alone.");
     }
 
-    private static String attempt(Shape shape, At at) {
-        return at.hint.isEmpty() ? Phrases.example(shape) : at.hint;
+    /// Says whose name a shape is, where it is one; else empty.
+    private static String nameOf(Shape shape) {
+        return switch (shape) {
+            case Shape.Reference reference -> Phrases.of(reference);
+            case Shape.AnyOf any -> nameOf(any.shapes().getFirst());
+            default -> "";
+        };
+    }
+
+    /// Gives what to try, as it follows "Try ".
+    String attempt(Shape shape, At at) {
+        return at.hint.isEmpty() ? example(shape, at.path) : at.hint;
+    }
+
+    /// Gives a text that fits a shape; empty where nobody will read it.
+    String example(Shape shape, String path) {
+        return talks && problems.size() < MOST_PROBLEMS ? Attempts.example(shape, path) : "";
+    }
+
+    /// Gives what the reader of quantities says to try, with this key's own example in place of a common one.
+    String fitting(String sentence, Shape shape, At at) {
+        return talks && problems.size() < MOST_PROBLEMS ? Attempts.fitting(sentence, shape, attempt(shape, at)) : "";
     }
 
     static String shown(String text) {
@@ -108,7 +157,7 @@ final class Checker {
                     checkRange(amount, between.high(), at);
                 }
                 case MarkText.Refused refused ->
-                    add(at, "P-UNIT-01", refused.given(), refused.allowed(), refused.attempt());
+                    addUnit(refused.given(), refused.allowed(), refused.attempt(), amount, at);
             }
             return;
         }
@@ -123,8 +172,13 @@ final class Checker {
         }
         switch (Quantities.read(text, List.of(amount.kind()))) {
             case Reading.Read(Quantity quantity) -> checkRange(amount, quantity, at);
-            case Reading.Refused refused -> add(at, "P-UNIT-01", refused.given(), refused.allowed(), refused.attempt());
+            case Reading.Refused refused -> addUnit(refused.given(), refused.allowed(), refused.attempt(), amount, at);
         }
+    }
+
+    /// Says that a text is no quantity of the kind wanted.
+    void addUnit(String given, String allowed, String sentence, Shape shape, At at) {
+        add(at, "P-UNIT-01", given, allowed, fitting(sentence, shape, at));
     }
 
     private void checkRange(Shape.Amount amount, Quantity quantity, At at) {

@@ -218,9 +218,21 @@ final class DocumentReader {
             case "~", "null", "Null", "NULL" ->
                 add(place, path(), "P-TEXT-08", text, "a value", "Leave the key out where there is nothing to say.");
             case "true", "True", "TRUE" ->
-                add(place, path(), "P-TEXT-09", text, "yes or no where that is meant", "Write yes.");
+                add(
+                        place,
+                        path(),
+                        "P-TEXT-09",
+                        text,
+                        "yes or no where that is meant",
+                        "Write yes, or put a text in quotes.");
             case "false", "False", "FALSE" ->
-                add(place, path(), "P-TEXT-09", text, "yes or no where that is meant", "Write no.");
+                add(
+                        place,
+                        path(),
+                        "P-TEXT-09",
+                        text,
+                        "yes or no where that is meant",
+                        "Write no, or put a text in quotes.");
             default -> {}
         }
     }
@@ -307,7 +319,7 @@ final class DocumentReader {
             entries.add(entry);
         } else {
             add(
-                    entry.keyPlace(),
+                    entry.value().place(),
                     path(),
                     "P-TEXT-10",
                     "given twice",

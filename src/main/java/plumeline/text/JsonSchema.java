@@ -6,14 +6,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import plumeline.quantity.Kind;
+import plumeline.quantity.Quantity;
 import plumeline.quantity.Unit;
 
 /// Writes a shape as a JSON Schema (2020-12), for editors. A schema can't look names up, compare values or count
-/// frames; what it refuses the check refuses too, and it accepts everything that the check accepts.
+/// frames; of a quantity's range it holds the sign and whether it may be 0, of a bare number's all; what it refuses the
+/// check refuses too, and it accepts everything that the check accepts.
 public final class JsonSchema {
     private static final String NAME = "[a-z0-9_-]+";
-    private static final String NUMBER =
-            "[-+\\u2212]?(?:[0-9]+ +[0-9]+/[0-9]+|[0-9]+/[0-9]+|(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?)";
+    private static final String MINUS = "[-\\u2212]";
+
+    /// A number without its sign.
+    private static final String SIZE =
+            "(?:[0-9]+ +[0-9]+/[0-9]+|[0-9]+/[0-9]+|(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?)";
+
+    private static final String NUMBER = "[-+\\u2212]?" + SIZE;
+
+    /// What stands before a number that is not nothing: somewhere before its unit or exponent a digit other than 0, in
+    /// a fraction before the slash.
+    private static final String SOMETHING = "(?=[0-9. ]*[1-9])";
+
+    private static final String NOTHING = "(?:0+ +0+/[0-9]+|0+/[0-9]+|(?:0+\\.?0*|\\.0+)(?:[eE][-+]?[0-9]+)?)";
+
+    private static final String NOT_NEGATIVE = "(?:\\+?" + SIZE + "|" + MINUS + NOTHING + ")";
+    private static final String POSITIVE = "\\+?" + SOMETHING + SIZE;
     private static final String ORIGIN = "(?: +(?:given|measured|typical|solved))?";
 
     /// Definitions by shape; equal shapes are written once.
@@ -85,18 +101,48 @@ public final class JsonSchema {
     }
 
     private static String amount(Shape.Amount amount) {
-        var quantity = quantity(amount.kind());
+        var quantity = quantity(amount.kind(), number(amount.kind(), amount.range()));
         var written = amount.mark() == Shape.Mark.FREE
                 ? quantity + "| *free *| *free +between +" + quantity + " +and +" + quantity
                 : quantity;
-        return amount.kind() == Kind.NUMBER ? textOrDigits(pattern(written)) : pattern(written);
+        return amount.kind() == Kind.NUMBER
+                ? object("anyOf", list(List.of(pattern(written), digits(amount.range()))))
+                : pattern(written);
     }
 
-    private static String quantity(Kind kind) {
+    /// Numbers of a range as far as a pattern can tell: their sign, and whether they may be nothing. Units with a zero
+    /// of their own, such as degC, say nothing of a sign.
+    private static String number(Kind kind, Range range) {
+        boolean ownZero = Unit.listUnits(kind).stream().anyMatch(unit -> unit.offset() != 0);
+        if (ownZero || range.lowSi() < 0) {
+            return NUMBER;
+        }
+        return range.allows(0) ? NOT_NEGATIVE : POSITIVE;
+    }
+
+    /// Bare numbers of a range.
+    private static String digits(Range range) {
+        var bounds = new ArrayList<>(List.of("type", "\"number\""));
+        if (!Double.isInfinite(range.lowSi())) {
+            bounds.add(range.low() == Range.Bound.OPEN ? "exclusiveMinimum" : "minimum");
+            bounds.add(number(range.lowSi()));
+        }
+        if (!Double.isInfinite(range.highSi())) {
+            bounds.add(range.high() == Range.Bound.OPEN ? "exclusiveMaximum" : "maximum");
+            bounds.add(number(range.highSi()));
+        }
+        return object(bounds.toArray(String[]::new));
+    }
+
+    private static String number(double value) {
+        return Quantity.of(value, Unit.NONE).valueText();
+    }
+
+    private static String quantity(Kind kind, String number) {
         var unit = units(kind);
-        var at = kind == Kind.ILLUMINANCE ? "(?: +at +" + NUMBER + " *" + units(Kind.LENGTH) + ")?" : "";
-        var spread = "(?: *(?:\\u00b1|\\+-|\\+/-) *" + NUMBER + " *(?:" + spreadUnits(kind, unit) + "%)?)?";
-        return " *" + NUMBER + (kind == Kind.NUMBER ? "" : " *" + unit) + at + spread + ORIGIN + " *";
+        var at = kind == Kind.ILLUMINANCE ? "(?: +at +" + POSITIVE + " *" + units(Kind.LENGTH) + ")?" : "";
+        var spread = "(?: *(?:\\u00b1|\\+-|\\+/-) *" + NOT_NEGATIVE + " *(?:" + spreadUnits(kind, unit) + "%)?)?";
+        return " *" + number + (kind == Kind.NUMBER ? "" : " *" + unit) + at + spread + ORIGIN + " *";
     }
 
     /// The units of a spread, followed by a bar: its own kind's, and LU for LUFS, dB for dBTP.

@@ -28,6 +28,8 @@ final class Leaves {
     enum Part {
         KEY,
         VALUE,
+        /// A value in which a run of spaces is as good as one.
+        LOOSE_VALUE,
         BRACKETS
     }
 
@@ -63,38 +65,42 @@ final class Leaves {
 
     static List<Leaf> of(Source source, Node root) {
         Leaves leaves = new Leaves(source);
-        leaves.walk(root, List.of());
+        leaves.walk(root, List.of(), true);
         return leaves.leaves;
     }
 
-    private void walk(Node node, List<Level> levels) {
+    private static Part part(Node.Scalar scalar, boolean mayBeLoose) {
+        return mayBeLoose && Loose.is(scalar) ? Part.LOOSE_VALUE : Part.VALUE;
+    }
+
+    private void walk(Node node, List<Level> levels, boolean mayBeLoose) {
         if (node instanceof Node.Scalar scalar) {
-            add(scalar.place(), Part.VALUE, levels, 1);
+            add(scalar.place(), part(scalar, mayBeLoose), levels, 1);
         } else if (isFlow(node)) {
             leaves.add(new Leaf(node.place().start(), node.place().start(), Part.BRACKETS, levels, 1));
-            walkFlow(node, levels);
+            walkFlow(node, levels, mayBeLoose);
         } else if (node instanceof Node.Sequence sequence) {
             List<Level> inner = inner(sequence.place(), levels, true);
-            sequence.items().forEach(item -> walk(item, inner));
+            sequence.items().forEach(item -> walk(item, inner, mayBeLoose));
         } else if (node instanceof Node.Mapping mapping) {
             List<Level> inner = inner(mapping.place(), levels, false);
             int[] pads = pads(mapping);
             for (int i = 0; i < pads.length; i++) {
                 Node.Entry entry = mapping.entries().get(i);
                 add(entry.keyPlace(), Part.KEY, inner, pads[i]);
-                walk(entry.value(), inner);
+                walk(entry.value(), inner, mayBeLoose && Loose.mayBe(entry.key()));
             }
         }
     }
 
-    private void walkFlow(Node node, List<Level> levels) {
+    private void walkFlow(Node node, List<Level> levels, boolean mayBeLoose) {
         switch (node) {
-            case Node.Scalar scalar -> add(scalar.place(), Part.VALUE, levels, 1);
-            case Node.Sequence sequence -> sequence.items().forEach(item -> walkFlow(item, levels));
+            case Node.Scalar scalar -> add(scalar.place(), part(scalar, mayBeLoose), levels, 1);
+            case Node.Sequence sequence -> sequence.items().forEach(item -> walkFlow(item, levels, mayBeLoose));
             case Node.Mapping mapping ->
                 mapping.entries().forEach(entry -> {
                     add(entry.keyPlace(), Part.KEY, levels, 1);
-                    walkFlow(entry.value(), levels);
+                    walkFlow(entry.value(), levels, mayBeLoose && Loose.mayBe(entry.key()));
                 });
         }
     }

@@ -2,6 +2,7 @@ package plumeline.text;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,8 +30,8 @@ final class MapChecker {
         }
     }
 
-    /// Checks keys and values. Gives the missing keys that unknown ones are most likely meant to be: such a slip is one
-    /// problem, told at the unknown key.
+    /// Checks keys and values. Gives the missing keys that unknown ones are most likely meant to be: that the right key
+    /// is missing is no second problem, and the value is checked as that key's.
     private Set<String> checkEntries(List<Shape.Key> keys, Node.Mapping mapping, Checker.At at) {
         Set<String> meant = new HashSet<>();
         for (Node.Entry entry : mapping.entries()) {
@@ -39,14 +40,21 @@ final class MapChecker {
                 checkValue(key.get(), entry, at);
             } else {
                 addUnknown(names(keys), entry, at, "");
-                Nearest.find(entry.key(), names(keys)).ifPresent(meant::add);
+                Optional<Shape.Key> near =
+                        Nearest.find(entry.key(), names(keys)).flatMap(name -> find(keys, name));
+                if (near.isPresent()
+                        && mapping.find(near.get().name()).isEmpty()
+                        && meant.add(near.get().name())) {
+                    checkValue(near.get(), entry, at);
+                }
             }
         }
         for (Shape.Key key : keys) {
             boolean missing = mapping.find(key.name()).isEmpty() && !meant.contains(key.name());
             if (key.need() == Shape.Need.REQUIRED && missing) {
                 String attempt = key.hint().isEmpty()
-                        ? "Add `" + key.name() + ": " + Phrases.example(key.shape()) + "`."
+                        ? "Add `" + key.name() + ": " + checker.example(key.shape(), Paths.join(at.path(), key.name()))
+                                + "`."
                         : "Try " + key.hint() + ".";
                 checker.add(
                         at.keyPlace(),
@@ -96,7 +104,12 @@ final class MapChecker {
                 .map(near -> "Try " + before + near + ".")
                 .orElse("Leave it out, or see `./plumeline schema` for the keys known here.");
         checker.add(
-                entry.keyPlace(), Paths.join(at.path(), entry.key()), "P-KEY-01", "not a known key", allowed, attempt);
+                entry.value().place(),
+                Paths.join(at.path(), entry.key()),
+                "P-KEY-01",
+                "not a known key",
+                allowed,
+                attempt);
     }
 
     private void checkRule(Shape.Rule rule, Node.Mapping mapping, Set<String> meant, Checker.At at) {
@@ -165,7 +178,7 @@ final class MapChecker {
     }
 
     private void addRule(Checker.At at, String given, String allowed, String attempt) {
-        checker.add(at.keyPlace(), at.path(), "P-KEY-03", given, allowed, attempt);
+        checker.add(at, "P-KEY-03", given, allowed, attempt);
     }
 
     void checkNamed(Shape.Named named, Checker.At at) {
@@ -177,7 +190,7 @@ final class MapChecker {
             String path = Paths.join(at.path(), entry.key());
             if (!Check.isName(entry.key())) {
                 checker.add(
-                        entry.keyPlace(),
+                        entry.value().place(),
                         path,
                         "P-NAME-01",
                         "named \"" + Checker.shown(entry.key()) + "\"",
@@ -226,7 +239,7 @@ final class MapChecker {
             }
         }
         if (there.isEmpty()) {
-            addNoWord(oneWord, known, mapping, at);
+            checkWithoutWord(oneWord, known, mapping, at);
             return;
         }
         for (Shape.Word word : there) {
@@ -241,6 +254,49 @@ final class MapChecker {
                 "given " + Phrases.join(subjects(there), "and"),
                 "given only one of them",
                 "Put each into a line of its own.");
+        checkKnown(oneWord, mapping, at);
+    }
+
+    /// Takes a misspelt word for the nearest one and checks the rest as that word's.
+    private void checkWithoutWord(Shape.OneWord oneWord, List<String> known, Node.Mapping mapping, Checker.At at) {
+        Optional<Node.Entry> misspelt = oneWord.findMisspelt(mapping);
+        if (misspelt.isEmpty()) {
+            checker.add(
+                    at,
+                    "P-KEY-04",
+                    "without " + oneWord.what(),
+                    "given one of " + Phrases.join(known, "or"),
+                    "Try " + checker.attempt(oneWord, at) + ".");
+            checkKnown(oneWord, mapping, at);
+            return;
+        }
+        Node.Entry entry = misspelt.get();
+        addUnknown(known, entry, at, "");
+        String meant = Nearest.find(entry.key(), known).orElseThrow();
+        for (Shape.Word word : oneWord.words()) {
+            if (word.subject().name().equals(meant)) {
+                List<Shape.Key> further = new ArrayList<>(keys(word, oneWord));
+                further.remove(word.subject());
+                List<Node.Entry> rest = new ArrayList<>(mapping.entries());
+                rest.remove(entry);
+                checkValue(word.subject(), entry, at);
+                checkEntries(further, new Node.Mapping(rest, mapping.place()), at);
+            }
+        }
+    }
+
+    /// Checks values where the word is in doubt: each as any of the words takes that key.
+    private void checkKnown(Shape.OneWord oneWord, Node.Mapping mapping, Checker.At at) {
+        for (Node.Entry entry : mapping.entries()) {
+            Set<Shape> shapes = new LinkedHashSet<>();
+            for (Shape.Word word : oneWord.words()) {
+                find(keys(word, oneWord), entry.key()).ifPresent(key -> shapes.add(key.shape()));
+            }
+            if (!shapes.isEmpty()) {
+                Shape shape = shapes.size() == 1 ? shapes.iterator().next() : new Shape.AnyOf(List.copyOf(shapes));
+                checkValue(Shape.Key.optional(entry.key(), "", shape), entry, at);
+            }
+        }
     }
 
     private static List<String> subjects(List<Shape.Word> words) {
@@ -261,25 +317,5 @@ final class MapChecker {
             }
         }
         return keys;
-    }
-
-    private void addNoWord(Shape.OneWord oneWord, List<String> known, Node.Mapping mapping, Checker.At at) {
-        for (Node.Entry entry : mapping.entries()) {
-            Optional<String> near = Nearest.find(entry.key(), known);
-            if (find(oneWord.common(), entry.key()).isEmpty() && near.isPresent()) {
-                addUnknown(known, entry, at, "");
-                return;
-            }
-        }
-        Place where = mapping.entries().isEmpty()
-                ? at.node().place()
-                : mapping.entries().getFirst().keyPlace();
-        checker.add(
-                where,
-                at.path(),
-                "P-KEY-04",
-                "without " + oneWord.what(),
-                "given one of " + Phrases.join(known, "or"),
-                "Try " + Phrases.example(oneWord) + ".");
     }
 }

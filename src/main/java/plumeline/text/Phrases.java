@@ -1,6 +1,7 @@
 package plumeline.text;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import plumeline.quantity.Kind;
 
@@ -86,9 +87,10 @@ final class Phrases {
             case Shape.Reference reference -> "name";
             case Shape.Free free -> "some words";
             case Shape.Written written -> written.example();
-            case Shape.Items items -> "[" + example(items.item()) + "]";
+            case Shape.Items items -> listExample(example(items.item()), items.least());
             case Shape.Tuple tuple -> tupleExample(tuple);
-            case Shape.Curve curve -> "[[" + example(curve.where()) + ", " + example(curve.value()) + "]]";
+            case Shape.Curve curve ->
+                listExample("[" + example(curve.where()) + ", " + example(curve.value()) + "]", curve.least());
             case Shape.Keys keys -> keysExample(keys);
             case Shape.Named named -> "{name: " + example(named.value()) + "}";
             case Shape.Overrides overrides -> "{}";
@@ -110,6 +112,10 @@ final class Phrases {
                         .valueText();
     }
 
+    private static String listExample(String item, int least) {
+        return "[" + String.join(", ", Collections.nCopies(Math.max(1, least), item)) + "]";
+    }
+
     private static String tupleExample(Shape.Tuple tuple) {
         List<String> all = new ArrayList<>();
         for (Shape.Part part : tuple.parts().subList(0, tuple.least())) {
@@ -118,11 +124,25 @@ final class Phrases {
         return "[" + String.join(", ", all) + "]";
     }
 
+    /// Gives the keys that must be there, and of those that a rule wants the first.
     private static String keysExample(Shape.Keys keys) {
+        List<String> wanted = new ArrayList<>();
+        for (Shape.Rule rule : keys.rules()) {
+            if (rule instanceof Shape.Rule.ExactlyOne(List<List<String>> groups)) {
+                wanted.addAll(groups.getFirst());
+            } else if (rule instanceof Shape.Rule.AtLeastOne(List<String> some)) {
+                wanted.add(some.getFirst());
+            }
+        }
+        for (Shape.Rule rule : keys.rules()) {
+            if (rule instanceof Shape.Rule.Needs(String key, String other) && wanted.contains(key)) {
+                wanted.add(other);
+            }
+        }
         List<String> all = new ArrayList<>();
         for (Shape.Key key : keys.keys()) {
-            if (key.need() == Shape.Need.REQUIRED) {
-                all.add(key.name() + ": " + example(key.shape()));
+            if (key.need() == Shape.Need.REQUIRED || wanted.contains(key.name())) {
+                all.add(key.name() + ": " + Attempts.example(key.shape(), key.name()));
             }
         }
         return "{" + String.join(", ", all) + "}";

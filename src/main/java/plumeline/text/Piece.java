@@ -11,6 +11,7 @@ record Piece(int start, int end, Sort sort, int column, int pad) {
     /// What a piece is.
     enum Sort {
         TEXT,
+        LOOSE_TEXT,
         BLOCK_TEXT,
         OPEN,
         CLOSE,

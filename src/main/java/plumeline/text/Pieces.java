@@ -50,7 +50,8 @@ final class Pieces {
         boolean block = depth == 0 && (first == '|' || first == '>');
         int column = depth > 0 ? inFlow() : leaf.part() == Leaves.Part.KEY ? leaf.keyColumn() : leaf.contentColumn();
         int further = block ? leaf.shift() : depth > 0 ? inFlow() : leaf.contentColumn();
-        Piece.Sort sort = block ? Piece.Sort.BLOCK_TEXT : Piece.Sort.TEXT;
+        boolean loose = leaf.part() == Leaves.Part.LOOSE_VALUE;
+        Piece.Sort sort = block ? Piece.Sort.BLOCK_TEXT : loose ? Piece.Sort.LOOSE_TEXT : Piece.Sort.TEXT;
         pieces.add(new Piece(leaf.start(), leaf.end(), sort, column, further));
     }
 

@@ -1,6 +1,10 @@
 package plumeline.text;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import plumeline.quantity.Kind;
 
 /// The grammar of a text as data. One shape is read by the check, by the JSON Schema and by the documents.
@@ -220,6 +224,28 @@ public sealed interface Shape {
         public OneWord {
             words = List.copyOf(words);
             common = List.copyOf(common);
+        }
+
+        /// Finds the entry that is most likely meant as the word where no word is there: the first whose key is near
+        /// one and no further key itself.
+        ///
+        /// @param mapping the map
+        /// @return the entry
+        public Optional<Node.Entry> findMisspelt(Node.Mapping mapping) {
+            List<Node.Entry> near = new ArrayList<>();
+            Set<String> further = new HashSet<>();
+            List<String> subjects = new ArrayList<>();
+            for (Word word : words) {
+                subjects.add(word.subject().name());
+                word.further().forEach(key -> further.add(key.name()));
+            }
+            common.forEach(key -> further.add(key.name()));
+            for (Node.Entry entry : mapping.entries()) {
+                if (Nearest.find(entry.key(), subjects).isPresent()) {
+                    near.add(entry);
+                }
+            }
+            return near.stream().filter(e -> !further.contains(e.key())).findFirst();
         }
     }
 

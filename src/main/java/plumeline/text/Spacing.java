@@ -66,7 +66,7 @@ final class Spacing {
         }
         return switch (after.sort()) {
             case CLOSE, COMMA, COLON -> 0;
-            case TEXT, BLOCK_TEXT, OPEN, DASH, QUESTION, MARKER, COMMENT ->
+            case TEXT, LOOSE_TEXT, BLOCK_TEXT, OPEN, DASH, QUESTION, MARKER, COMMENT ->
                 before.sort() == Piece.Sort.COLON ? before.pad() : 1;
         };
     }
@@ -75,7 +75,7 @@ final class Spacing {
         String raw = text.substring(piece.start(), piece.end());
         boolean several = raw.indexOf('\n') >= 0 || raw.indexOf('\r') >= 0;
         if (!several) {
-            out.append(raw);
+            out.append(piece.sort() == Piece.Sort.LOOSE_TEXT ? Loose.drawn(raw) : raw);
             return;
         }
         String[] lines = raw.split("\r\n|\n|\r", -1);

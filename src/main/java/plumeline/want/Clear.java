@@ -3,34 +3,35 @@ package plumeline.want;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
 import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Plane;
-import plumeline.geom.Pose;
-import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.plan.Kit;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.stage.Scene;
 import plumeline.stage.TankWalls;
 
-/// Nothing runs into anything: things, lamps, the camera with its barrel, and the tank's walls keep a stated air gap.
+/// Nothing runs into anything: things, lamps, the camera with its barrel, and the tank's panes keep a stated air gap.
 ///
 /// Margin in mm: the smallest clearance of each named body to every other one, less the gap. The barrel is taken as a
-/// cylinder that ends at the lens point and reaches back along the axis; without one the lens point itself counts. A
-/// thing that hangs in the tank is measured to its walls from inside. One part a named body.
+/// cylinder that ends at the lens point and reaches back along the axis; without one the lens point itself counts. The
+/// tank is its five panes. The table isn't counted: what stands on it touches it. One part a named body.
 ///
 /// @param line as written
 /// @param bodies what must be clear
 /// @param gapMetres air wanted, metres
 /// @param barrel the lens's barrel
-record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.Barrel> barrel) implements Want {
+/// @param papers the unit of length that the papers speak
+record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.Barrel> barrel, PaperUnit papers)
+        implements Want {
     /// Beyond this nothing is near, millimetres.
     private static final double FAR_MILLIMETRES = 10_000;
-
-    private static final double NO_LID_METRES = 100;
 
     /// What a want names.
     sealed interface Named {
@@ -39,6 +40,8 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
         record Lamp(int index) implements Named {}
 
         record Camera() implements Named {}
+
+        record Tank() implements Named {}
     }
 
     Clear {
@@ -66,7 +69,9 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
                 case Named.Thing(int index) -> bodyClearance(scene, index, others, tank);
                 case Named.Lamp(int index) ->
                     bodyClearance(scene, scene.things().size() + index, others, tank);
-                case Named.Camera() -> cameraClearance(scene, others, tank);
+                case Named.Camera() ->
+                    Math.min(least(others, body -> toCamera(scene, body)), cameraToTank(scene, tank));
+                case Named.Tank() -> Math.min(least(others, body -> toTank(body, tank)), cameraToTank(scene, tank));
             };
             parts[i] = Math.min(FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres));
         }
@@ -75,46 +80,44 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
 
     private double bodyClearance(Scene scene, int own, List<Body> all, Optional<TankWalls> tank) {
         Body body = all.get(own);
-        double least = toCamera(scene, body);
+        double least = Math.min(toCamera(scene, body), toTank(body, tank));
         for (int i = 0; i < all.size(); i++) {
             if (i != own) {
                 least = Math.min(least, Clearance.betweenMetres(body, all.get(i)));
             }
         }
-        if (tank.isPresent()) {
-            least = Math.min(least, toTank(body, tank.get()));
-        }
         return least;
     }
 
-    private static double toTank(Body body, TankWalls tank) {
-        return holds(tank.inside(), body.middle())
-                ? Clearance.insideMetres(body, openAbove(tank.inside()))
-                : Clearance.betweenMetres(body, block(tank.outside()));
+    private static double least(List<Body> bodies, ToDoubleFunction<Body> metres) {
+        return bodies.stream().mapToDouble(metres).min().orElse(Double.POSITIVE_INFINITY);
     }
 
-    private double cameraClearance(Scene scene, List<Body> others, Optional<TankWalls> tank) {
-        double least = Double.POSITIVE_INFINITY;
-        for (Body other : others) {
-            least = Math.min(least, toCamera(scene, other));
+    /// Wholly between the walls a body's bounds tell how near they are; else each pane is asked.
+    private static double toTank(Body body, Optional<TankWalls> tank) {
+        if (tank.isEmpty()) {
+            return Double.POSITIVE_INFINITY;
         }
-        if (tank.isPresent()) {
-            least = Math.min(least, toCamera(scene, block(tank.get().outside())));
-        }
-        return Math.min(least, aboveTable(scene));
+        Bounds inside = tank.get().inside();
+        return Clearance.insideMetres(body, inside) >= 0
+                ? Clearance.insideMetres(body, openAbove(inside))
+                : least(tank.get().panes(), pane -> Clearance.betweenMetres(body, pane));
+    }
+
+    /// A tank has no lid.
+    private static Bounds openAbove(Bounds inside) {
+        Vec high = inside.high();
+        return new Bounds(inside.low(), new Vec(high.x(), high.y(), Double.MAX_VALUE));
+    }
+
+    private double cameraToTank(Scene scene, Optional<TankWalls> tank) {
+        return tank.isPresent() ? least(tank.get().panes(), pane -> toCamera(scene, pane)) : Double.POSITIVE_INFINITY;
     }
 
     private double toCamera(Scene scene, Body body) {
         return barrel.isPresent()
                 ? Clearance.betweenMetres(body, posed(barrel.get(), scene))
                 : Clearance.toMetres(body, scene.aim().eye());
-    }
-
-    private double aboveTable(Scene scene) {
-        Plane table = new Plane(Vec.ZERO, Vec.UP);
-        return barrel.isPresent()
-                ? Clearance.aboveMetres(posed(barrel.get(), scene), table)
-                : scene.aim().eye().z();
     }
 
     private static Barrel posed(Kit.Barrel barrel, Scene scene) {
@@ -124,36 +127,37 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
         return new Barrel(back, front, radius, radius);
     }
 
-    private static boolean holds(Bounds room, Vec place) {
-        return place.x() > room.low().x()
-                && place.x() < room.high().x()
-                && place.y() > room.low().y()
-                && place.y() < room.high().y()
-                && place.z() > room.low().z();
+    /// A camera may stand before the table and lower than its top, and on the table it may not: say so.
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        if (!bodies.contains(new Named.Camera())) {
+            return Optional.empty();
+        }
+        double least = moments.during(line.when()).stream()
+                .mapToDouble(this::aboveTable)
+                .min()
+                .orElse(0);
+        return least >= 0
+                ? Optional.empty()
+                : Optional.of("The lens reaches " + new Print(papers).length(-least)
+                        + " below the table's top, which this want doesn't count.");
     }
 
-    /// A tank has no lid: only its sides and its floor are near.
-    private static Bounds openAbove(Bounds inside) {
-        return new Bounds(inside.low(), new Vec(inside.high().x(), inside.high().y(), NO_LID_METRES));
-    }
-
-    private static Body block(Bounds bounds) {
-        Vec size = bounds.high().minus(bounds.low());
-        Vec base = new Vec(
-                bounds.low().x() + size.x() / 2,
-                bounds.low().y() + size.y() / 2,
-                bounds.low().z());
-        return new Body(new Solid.Box(size.x(), size.y(), size.z()), new Pose(base, 0, 0));
+    private double aboveTable(Scene scene) {
+        return barrel.isPresent()
+                ? Clearance.aboveMetres(posed(barrel.get(), scene), new Plane(Vec.ZERO, Vec.UP))
+                : scene.aim().eye().z();
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
-        double easier = Math.floor(gapMetres * Parts.MILLIMETRES - lack) / Parts.MILLIMETRES;
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
+        Print print = new Print(papers);
+        double step = print.stepMetres(Print.Hand.TAPE);
+        double easier = Math.floor((gapMetres - lack / Parts.MILLIMETRES) / step) * step;
         return easier < 0
-                ? Optional.empty()
-                : Optional.of(new Relaxed(
-                        new Clear(line, bodies, easier, barrel),
-                        "by " + Math.round(easier * Parts.MILLIMETRES) + " mm instead of "
-                                + Math.round(gapMetres * Parts.MILLIMETRES) + " mm."));
+                ? List.of()
+                : List.of(new Relaxed(
+                        new Clear(line, bodies, easier, barrel, papers),
+                        "by " + print.length(easier) + " instead of " + print.length(gapMetres) + "."));
     }
 }

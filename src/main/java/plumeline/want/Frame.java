@@ -40,4 +40,16 @@ public record Frame(double left, double right, double bottom, double top) {
                 bottom + keepOut.bottom() * height,
                 top - keepOut.top() * height);
     }
+
+    /// Gives what of this frame lies in another.
+    ///
+    /// @param other the other frame
+    /// @return what both hold; sides cross where they hold nothing together
+    public Frame in(Frame other) {
+        return new Frame(
+                Math.max(left, other.left),
+                Math.min(right, other.right),
+                Math.max(bottom, other.bottom),
+                Math.min(top, other.top));
+    }
 }

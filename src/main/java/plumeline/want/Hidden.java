@@ -5,15 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Projection;
-import plumeline.geom.Sides;
-import plumeline.geom.Sight;
 import plumeline.optics.TankView;
 import plumeline.plan.Thing;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.sight.Sides;
+import plumeline.sight.Sight;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
@@ -58,6 +60,14 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
     }
 
     @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(
+                moments,
+                line.when(),
+                Stream.concat(things.stream(), behind.stream()).toList());
+    }
+
+    @Override
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), scene -> partsIn(scene, moments.recall()));
     }
@@ -77,8 +87,9 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
                 java.util.Arrays.fill(parts, 4 * i, 4 * i + 4, Parts.behind(inFront));
                 continue;
             }
-            Sides sides = recall.hidden(scene.projection(), body, hiders);
-            double scale = Parts.MILLIMETRES * scene.projection().depth(body.middle());
+            Projection view = view(scene, body, hiders);
+            Sides sides = recall.hidden(view, body, hiders);
+            double scale = Parts.MILLIMETRES * view.depth(body.middle());
             parts[4 * i] = scale * sides.left();
             parts[4 * i + 1] = scale * sides.right();
             parts[4 * i + 2] = scale * sides.below();
@@ -99,16 +110,24 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
                 if (Parts.inFrontMetres(scene, body) <= 0) {
                     return OptionalDouble.empty();
                 }
-                Sides sides = Sight.hiddenOverPupil(scene.aim(), view(scene), body, hiders, pupilMetres);
-                least = Math.min(least, Parts.MILLIMETRES * scene.projection().depth(body.middle()) * sides.least());
+                Projection view = view(scene, body, hiders);
+                Sides sides = Sight.hiddenOverPupil(scene.aim(), elsewhere(view), body, hiders, pupilMetres);
+                least = Math.min(least, Parts.MILLIMETRES * view.depth(body.middle()) * sides.least());
             }
         }
         return OptionalDouble.of(least);
     }
 
+    /// One view of them all.
+    private static Projection view(Scene scene, Body body, List<Body> hiders) {
+        return scene.lines()
+                .at(Stream.concat(Stream.of(body), hiders.stream()).toList())
+                .projection();
+    }
+
     /// How another point of the pupil sees: through the same wall, where there is one.
-    private static Function<Aim, Projection> view(Scene scene) {
-        return scene.projection() instanceof TankView tank
+    private static Function<Aim, Projection> elsewhere(Projection view) {
+        return view instanceof TankView tank
                 ? aim -> new TankView(aim, tank.wall(), tank.water(), tank.waterLineMetres())
                 : Pinhole::new;
     }

@@ -1,22 +1,28 @@
 package plumeline.want;
 
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
-import plumeline.geom.Sight;
 import plumeline.plan.Delivery;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.sight.Extent;
+import plumeline.sight.Sight;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 
 /// Things stay inside the frames of deliveries, clear of their keep-outs.
 ///
-/// Margin in % of the picture's width (left and right) or height (top and bottom), nearest side. Four parts a delivery.
+/// Margin in % of the camera picture's width (left and right) or height (top and bottom), nearest side, also where a
+/// delivery keeps only a part of that picture. What a crop takes from beyond the picture isn't there. Four parts a
+/// delivery.
 ///
 /// @param line as written
 /// @param deliveries the deliveries
 /// @param things indices of the things
 record Inside(WantLine line, List<Delivery> deliveries, List<Integer> things) implements Want {
+    private static final List<String> SIDES = List.of("left", "right", "lower", "upper");
+
     Inside {
         deliveries = List.copyOf(deliveries);
         things = List.copyOf(things);
@@ -33,31 +39,69 @@ record Inside(WantLine line, List<Delivery> deliveries, List<Integer> things) im
     }
 
     private double[] partsIn(Scene scene, Moments moments) {
-        double[] parts = new double[deliveries.size() * 4];
+        double[] parts = new double[deliveries.size() * SIDES.size()];
         java.util.Arrays.fill(parts, Parts.PERCENT);
-        Picture picture = scene.picture();
         for (int index : things) {
-            Body body = scene.things().get(index);
-            double inFront = Parts.inFrontMetres(scene, body);
-            if (inFront <= 0) {
-                java.util.Arrays.fill(parts, Parts.behind(inFront));
-                return parts;
-            }
-            Extent extent = Sight.extent(scene.projection(), body);
-            for (int d = 0; d < deliveries.size(); d++) {
-                Delivery delivery = deliveries.get(d);
-                Frame frame = Frame.of(picture, delivery, moments.stage().shot().cropOrDefault(delivery.name()))
-                        .within(delivery.keepOut());
-                lower(parts, 4 * d, extent.left() / picture.widthTangent() - frame.left());
-                lower(parts, 4 * d + 1, frame.right() - extent.right() / picture.widthTangent());
-                lower(parts, 4 * d + 2, extent.bottom() / picture.heightTangent() - frame.bottom());
-                lower(parts, 4 * d + 3, frame.top() - extent.top() / picture.heightTangent());
+            double[] one = partsOf(scene, moments, index);
+            for (int p = 0; p < parts.length; p++) {
+                parts[p] = Math.min(parts[p], one[p]);
             }
         }
         return parts;
     }
 
-    private static void lower(double[] parts, int index, double share) {
-        parts[index] = Math.min(parts[index], Parts.PERCENT * share);
+    private double[] partsOf(Scene scene, Moments moments, int thing) {
+        double[] parts = new double[deliveries.size() * SIDES.size()];
+        Picture picture = scene.picture();
+        Body body = scene.things().get(thing);
+        double inFront = Parts.inFrontMetres(scene, body);
+        if (inFront <= 0) {
+            java.util.Arrays.fill(parts, Parts.behind(inFront));
+            return parts;
+        }
+        Extent extent = Sight.extent(scene.view(body), body);
+        for (int d = 0; d < deliveries.size(); d++) {
+            Delivery delivery = deliveries.get(d);
+            Frame frame = Frame.of(picture, delivery, moments.stage().shot().cropOrDefault(delivery.name()))
+                    .within(delivery.keepOut())
+                    .in(Frame.WHOLE);
+            int at = SIDES.size() * d;
+            parts[at] = Parts.PERCENT * (extent.left() / picture.widthTangent() - frame.left());
+            parts[at + 1] = Parts.PERCENT * (frame.right() - extent.right() / picture.widthTangent());
+            parts[at + 2] = Parts.PERCENT * (extent.bottom() / picture.heightTangent() - frame.bottom());
+            parts[at + 3] = Parts.PERCENT * (frame.top() - extent.top() / picture.heightTangent());
+        }
+        return parts;
+    }
+
+    /// Which thing comes nearest to, or goes over, which side of which delivery; with what the per cents are of.
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(moments, line.when(), things).or(() -> worstStanding(moments));
+    }
+
+    private Optional<String> worstStanding(Moments moments) {
+        Optional<String> standing = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
+        for (Scene scene : moments.during(line.when())) {
+            for (int index : things) {
+                double[] parts = partsOf(scene, moments, index);
+                for (int p = 0; p < parts.length; p++) {
+                    if (parts[p] < least) {
+                        least = parts[p];
+                        standing = Optional.of(standing(Parts.name(moments, index), p, least));
+                    }
+                }
+            }
+        }
+        return standing;
+    }
+
+    private String standing(String thing, int part, double margin) {
+        int side = part % SIDES.size();
+        String delivery = deliveries.get(part / SIDES.size()).name();
+        return (margin >= 0 ? "Inside; " + thing + " is " : thing + " goes ") + Parts.points(margin)
+                + " of the camera picture's " + (side < 2 ? "width" : "height")
+                + (margin >= 0 ? " from " : " over ") + delivery + "'s " + SIDES.get(side) + " side.";
     }
 }

@@ -1,23 +1,35 @@
 package plumeline.want;
 
 import java.util.List;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
-import plumeline.geom.Sight;
+import plumeline.geom.Clearance;
+import plumeline.geom.Plane;
+import plumeline.geom.Vec;
 import plumeline.plan.WantLine;
+import plumeline.sight.Extent;
+import plumeline.sight.Sight;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 
 /// Things or lamps stay out of the picture.
 ///
 /// Margin in % of the picture's width or height: how far the outline is beyond the side that it clears best; one part a
-/// thing. What is wholly behind the lens is out of the picture by far; what reaches from before it to behind counts as
-/// in it.
+/// thing. What is wholly behind the lens is out of the picture by far; of what reaches from before it to behind, what
+/// is before it counts.
 ///
 /// @param line as written
 /// @param things indices of things
 /// @param lamps indices of lamps
 record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) implements Want {
+    /// More than this beyond a side, or behind the lens, reads as this.
+    private static final double FAR_PERCENT = 1000;
+
+    /// Tangents beyond this are no longer told apart.
+    private static final double STEEPEST = 100;
+
+    private static final int STEPS = 70;
+
     OffPicture {
         things = List.copyOf(things);
         lamps = List.copyOf(lamps);
@@ -45,18 +57,61 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
     }
 
     private static double part(Scene scene, Body body) {
-        double inFront = Parts.inFrontMetres(scene, body);
-        if (inFront <= 0) {
-            double depth = scene.projection().depth(body.middle());
-            double reach = Math.max(body.solid().reachMetres(), body.solid().heightMetres() / 2);
-            return Parts.PERCENT * Math.clamp((-depth - reach) / reach, -1, 1);
-        }
-        Extent extent = Sight.extent(scene.projection(), body);
         Picture picture = scene.picture();
-        double aside =
-                Math.max(extent.left() / picture.widthTangent() - 0.5, -0.5 - extent.right() / picture.widthTangent());
-        double up = Math.max(
-                extent.bottom() / picture.heightTangent() - 0.5, -0.5 - extent.top() / picture.heightTangent());
-        return Parts.PERCENT * Math.max(aside, up);
+        Extent extent = Parts.inFrontMetres(scene, body) > 0
+                ? Sight.extent(scene.view(body), body)
+                : partlyBehind(scene.aim(), body);
+        double aside = Math.max(extent.left(), -extent.right()) / picture.widthTangent() - 0.5;
+        double up = Math.max(extent.bottom(), -extent.top()) / picture.heightTangent() - 0.5;
+        return Math.clamp(Parts.PERCENT * Math.max(aside, up), -FAR_PERCENT, FAR_PERCENT);
+    }
+
+    /// The edges of what is seen of a body that reaches behind the lens point: only what is before it counts.
+    private static Extent partlyBehind(Aim aim, Body body) {
+        Vec back = aim.forward().times(-1);
+        if (Clearance.aboveMetres(body, new Plane(aim.eye(), back)) >= 0) {
+            return new Extent(STEEPEST, STEEPEST, STEEPEST, STEEPEST);
+        }
+        return new Extent(
+                leastSlope(aim, aim.right(), body),
+                -leastSlope(aim, aim.right().times(-1), body),
+                leastSlope(aim, aim.up(), body),
+                -leastSlope(aim, aim.up().times(-1), body));
+    }
+
+    /// The least slope to a side of any point before the lens point: that of the steepest plane through the lens point
+    /// that has the whole body on its outer side. How far the body is beyond a plane, un-normalised, is concave in
+    /// the slope; where no plane has the body beyond it, the body goes round the lens point.
+    private static double leastSlope(Aim aim, Vec outward, Body body) {
+        double low = -STEEPEST;
+        double high = STEEPEST;
+        for (int i = 0; i < STEPS; i++) {
+            double third = (high - low) / 3;
+            if (beyond(aim, outward, low + third, body) < beyond(aim, outward, high - third, body)) {
+                low += third;
+            } else {
+                high -= third;
+            }
+        }
+        double inside = (low + high) / 2;
+        if (beyond(aim, outward, inside, body) < 0) {
+            return -STEEPEST;
+        }
+        double outside = STEEPEST;
+        for (int i = 0; i < STEPS; i++) {
+            double middle = (inside + outside) / 2;
+            if (beyond(aim, outward, middle, body) >= 0) {
+                inside = middle;
+            } else {
+                outside = middle;
+            }
+        }
+        return inside;
+    }
+
+    private static double beyond(Aim aim, Vec outward, double slope, Body body) {
+        Vec normal = outward.minus(aim.forward().times(slope));
+        double length = normal.lengthMetres();
+        return length * Clearance.aboveMetres(body, new Plane(aim.eye(), normal.times(1 / length)));
     }
 }

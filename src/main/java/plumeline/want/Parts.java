@@ -1,10 +1,12 @@
 package plumeline.want;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import plumeline.geom.Body;
-import plumeline.geom.Sight;
+import plumeline.plan.When;
 import plumeline.quantity.Print;
+import plumeline.sight.Sight;
 import plumeline.stage.Scene;
 
 /// What the wants' margins have in common.
@@ -35,12 +37,34 @@ final class Parts {
     static double inFrontMetres(Scene scene, Body body) {
         double sphere = Math.hypot(body.solid().reachMetres(), body.solid().heightMetres() / 2);
         double least = scene.aim().depthMetres(body.middle()) - sphere;
-        return least > 0 ? least : Sight.leastDepthMetres(scene.projection(), body);
+        return least > 0 ? least : Sight.leastDepthMetres(scene.view(body), body);
     }
 
     /// What every part of a want reads where a body isn't wholly in front of the lens.
     static double behind(double inFrontMetres) {
         return BEHIND * (1 - Math.min(inFrontMetres, 0));
+    }
+
+    /// Says which thing isn't wholly in front of the lens at some instant, so that nothing is measured of it.
+    static Optional<String> findBehind(Moments moments, When when, List<Integer> things) {
+        for (Scene scene : moments.during(when)) {
+            for (int index : things) {
+                if (inFrontMetres(scene, scene.things().get(index)) <= 0) {
+                    return Optional.of(name(moments, index) + " isn't wholly in front of the lens.");
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    static String name(Moments moments, int thing) {
+        return moments.stage().shot().placed().get(thing).name();
+    }
+
+    /// A difference in per cent in words, never rounded to nothing.
+    static String points(double percent) {
+        double size = Math.abs(percent);
+        return Print.number(size, size < 0.05 ? 3 : 1) + " %";
     }
 
     /// A share in words, to a tenth of a per cent.

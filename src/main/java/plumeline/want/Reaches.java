@@ -1,5 +1,7 @@
 package plumeline.want;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumeline.plan.Camera;
@@ -12,12 +14,16 @@ import plumeline.stage.Scene;
 /// The kit can do what the shot asks: the lens focuses that near, has that aperture, the body has that rate.
 ///
 /// Margin in mm from the focus to the lens's nearest one, both from the sensor mark, which lies `sensor_behind` the
-/// lens point, f·(1 + m) where not given. An f-number or a rate that the kit lacks fails whatever the margin.
+/// lens point, f·(1 + m) where not given. Beyond the lens's f-numbers it is what lacks there, if that is less: the
+/// width by which the lens can't open, or close, as an entrance pupil of f/N. A rate that the body lacks has no measure
+/// in mm: with it the margin is 0 at most.
 ///
 /// @param line as written
 /// @param camera the shot's camera
 record Reaches(WantLine line, Camera camera) implements Want {
     private static final double SAME_RATE = 1e-6;
+    private static final double LOOSE = 1000;
+    private static final double LEAST_F_NUMBER = 0.1;
 
     /// An engraved f-number is a rounded one; this much beyond the lens's range still counts as its end. Common
     /// practice.
@@ -33,10 +39,10 @@ record Reaches(WantLine line, Camera camera) implements Want {
         Scene scene = moments.at(0);
         Kit.Lens lens = camera.lens();
         double aperture = lens.fNumbers()
-                .map(n -> apertureMargin(n, scene.picture().fNumber()))
-                .orElse(1000.0);
+                .map(numbers -> Parts.MILLIMETRES * apertureMetres(numbers, scene.picture()))
+                .orElse(LOOSE);
         if (lens.nearest().isEmpty()) {
-            return new double[] {1000, aperture};
+            return new double[] {LOOSE, aperture};
         }
         double fromSensor = scene.picture().focusMetres() + sensorBehindMetres(scene.picture());
         return new double[] {
@@ -44,36 +50,62 @@ record Reaches(WantLine line, Camera camera) implements Want {
         };
     }
 
-    /// The way to the nearest focus alone: an f-number in stops is no part of a length, it only passes or fails.
+    /// The way to the nearest focus; what the lens's f-numbers or the body's modes lack counts only where it lacks.
     @Override
     public double margin(double[] parts) {
-        return parts[0];
+        double margin = Math.min(parts[0], parts[1] < 0 ? parts[1] : parts[0]);
+        return lacksMode() ? Math.min(margin, 0) : margin;
+    }
+
+    /// Where the lens's nearest focus isn't told.
+    @Override
+    public Optional<String> findUnknown(Moments moments) {
+        return camera.lens().nearest().isPresent()
+                ? Optional.empty()
+                : Optional.of("Not known: how near " + camera.lens().name() + " focuses. Give its `nearest`.");
+    }
+
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        List<String> untold = new ArrayList<>();
+        if (camera.lens().fNumbers().isEmpty()) {
+            untold.add(camera.lens().name() + "'s `f_numbers`");
+        }
+        if (camera.body().modes().isEmpty() && camera.findRate().isPresent()) {
+            untold.add(camera.body().name() + "'s `modes`");
+        }
+        return untold.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not checked, as the plan doesn't give them: " + String.join(", ", untold) + ".");
     }
 
     private double sensorBehindMetres(Picture picture) {
         return camera.findSensorBehind().map(Quantity::si).orElse(picture.imageMetres());
     }
 
-    private static double apertureMargin(Kit.FNumbers numbers, double fNumber) {
+    private static double apertureMetres(Kit.FNumbers numbers, Picture picture) {
+        double focal = picture.lens().focalLengthMetres();
+        double pupil = focal / Math.max(picture.fNumber(), LEAST_F_NUMBER);
         return Math.min(
-                fNumber - numbers.least() * (1 - SAME_F_NUMBER), numbers.greatest() * (1 + SAME_F_NUMBER) - fNumber);
+                focal / (numbers.least() * (1 - SAME_F_NUMBER)) - pupil,
+                pupil - focal / (numbers.greatest() * (1 + SAME_F_NUMBER)));
     }
 
     @Override
     public Optional<String> findLack(Moments moments) {
-        double fNumber = moments.at(0).picture().fNumber();
+        Picture picture = moments.at(0).picture();
         Optional<Kit.FNumbers> numbers = camera.lens().fNumbers();
-        if (numbers.isPresent() && apertureMargin(numbers.get(), fNumber) < 0) {
+        if (numbers.isPresent() && apertureMetres(numbers.get(), picture) < 0) {
             return Optional.of(String.format(
                     Locale.ROOT,
                     "%s has f/%s to f/%s, not f/%s.",
                     camera.lens().name(),
                     plain(numbers.get().least()),
                     plain(numbers.get().greatest()),
-                    plain(fNumber)));
+                    plain(picture.fNumber())));
         }
         Optional<Quantity> rate = camera.findRate();
-        if (rate.isPresent() && !camera.body().modes().isEmpty() && !hasMode(rate.get())) {
+        if (rate.isPresent() && lacksMode()) {
             String modes = camera.body().modes().stream()
                     .map(mode -> mode.rate().toText())
                     .reduce((a, b) -> a + ", " + b)
@@ -84,9 +116,14 @@ record Reaches(WantLine line, Camera camera) implements Want {
         return Optional.empty();
     }
 
-    private boolean hasMode(Quantity rate) {
-        return camera.body().modes().stream()
-                .anyMatch(mode -> Math.abs(mode.rate().si() - rate.si()) < SAME_RATE);
+    private boolean lacksMode() {
+        Optional<Quantity> rate = camera.findRate();
+        List<Kit.Mode> modes = camera.body().modes();
+        return rate.isPresent()
+                && !modes.isEmpty()
+                && modes.stream()
+                        .noneMatch(
+                                mode -> Math.abs(mode.rate().si() - rate.get().si()) < SAME_RATE);
     }
 
     private static String plain(double number) {

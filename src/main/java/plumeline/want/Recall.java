@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import plumeline.geom.Body;
 import plumeline.geom.Projection;
-import plumeline.geom.Sides;
-import plumeline.geom.Sight;
+import plumeline.sight.Sides;
+import plumeline.sight.Sight;
 
 /// Remembers how far bodies are hidden, for a search that moves one mark at a time: most of what it asks for it has
 /// asked for just before. Answers are those of [Sight#hidden], bit for bit. For one thread.

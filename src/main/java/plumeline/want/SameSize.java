@@ -1,7 +1,10 @@
 package plumeline.want;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 import plumeline.stage.Scene;
 
 /// A thing is equally large in two shots.
@@ -11,9 +14,15 @@ import plumeline.stage.Scene;
 ///
 /// @param line as written
 /// @param thing index of the thing
-/// @param other the share in the other shot, dimensionless
+/// @param shot the shot that it is compared with
 /// @param tolerance share of that size by which it may differ, dimensionless
-record SameSize(WantLine line, int thing, double other, double tolerance) implements Want {
+record SameSize(WantLine line, int thing, Other shot, double tolerance) implements Want {
+    /// The shot compared with.
+    ///
+    /// @param name its name
+    /// @param share the share that the thing fills there, dimensionless
+    record Other(String name, double share) {}
+
     @Override
     public String unit() {
         return "%";
@@ -24,22 +33,41 @@ record SameSize(WantLine line, int thing, double other, double tolerance) implem
         return Parts.worst(moments.during(line.when()), this::partsIn);
     }
 
-    private double[] partsIn(Scene scene) {
-        double ratio = Parts.inFrontMetres(scene, scene.things().get(thing)) <= 0
+    private double ratio(Scene scene) {
+        return Parts.inFrontMetres(scene, scene.things().get(thing)) <= 0
                 ? -10
-                : Fills.middlePlaneShare(scene, scene.things().get(thing)) / other;
+                : Fills.middlePlaneShare(scene, scene.things().get(thing)) / shot.share();
+    }
+
+    private double[] partsIn(Scene scene) {
+        double ratio = ratio(scene);
         return new double[] {
             Parts.PERCENT * (ratio - 1 + tolerance), Parts.PERCENT * (1 + tolerance - ratio),
         };
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(moments, line.when(), List.of(thing)).or(() -> worstStanding(moments));
+    }
+
+    private Optional<String> worstStanding(Moments moments) {
+        return moments.during(line.when()).stream()
+                .map(this::ratio)
+                .max(Comparator.comparingDouble(ratio -> Math.abs(ratio - 1)))
+                .map(ratio -> Parts.name(moments, thing) + " fills " + Parts.percent(ratio * shot.share())
+                        + " of the picture's height, " + Parts.percent(shot.share()) + " in " + shot.name() + ": "
+                        + Parts.points(Parts.PERCENT * (ratio - 1)) + (ratio >= 1 ? " larger; " : " smaller; ")
+                        + Parts.percent(tolerance) + " is allowed.");
+    }
+
+    @Override
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
         double easier = Math.ceil((tolerance * Parts.PERCENT + lack) * 10) / 10 / Parts.PERCENT;
         return easier > 1
-                ? Optional.empty()
-                : Optional.of(new Relaxed(
-                        new SameSize(line, thing, other, easier),
+                ? List.of()
+                : List.of(new Relaxed(
+                        new SameSize(line, thing, shot, easier),
                         "within " + Parts.percent(easier) + " instead of " + Parts.percent(tolerance) + "."));
     }
 }

@@ -1,14 +1,20 @@
 package plumeline.want;
 
 import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
-import plumeline.geom.Depths;
-import plumeline.geom.Sight;
+import plumeline.geom.Projection;
 import plumeline.geom.Vec;
 import plumeline.optics.FarLimit;
+import plumeline.optics.FocusedPoint;
 import plumeline.optics.Optics;
 import plumeline.optics.Sharpness;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.sight.Depths;
+import plumeline.sight.Sight;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 
@@ -32,6 +38,9 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
 
     private static final double STRETCH_STEP_METRES = 1e-4;
 
+    /// A wider blur is sharp to nobody, so it isn't offered.
+    private static final double MOST_PIXELS = 30;
+
     Sharp {
         things = List.copyOf(things);
     }
@@ -39,6 +48,11 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
     @Override
     public String unit() {
         return "mm";
+    }
+
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(moments, line.when(), things);
     }
 
     @Override
@@ -64,25 +78,87 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
             Depths depths = Sight.depths(scene.aim(), body);
             double nearest = axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.nearMetres();
             double farthest = axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.outlineMetres();
-            parts[2 * i] = Parts.MILLIMETRES * stretched(scene, nearest, seen(scene, nearest) - near);
+            Seen seen = new Seen(scene.view(body), scene.aim(), body.middle());
+            parts[2 * i] = Parts.MILLIMETRES * seen.stretched(nearest, seen.depth(nearest) - near);
             parts[2 * i + 1] = switch (far) {
                 case FarLimit.Endless() -> ENDLESS_MILLIMETRES;
                 case FarLimit.At(double limit) ->
-                    Parts.MILLIMETRES * stretched(scene, farthest, limit - seen(scene, farthest));
+                    Parts.MILLIMETRES * seen.stretched(farthest, limit - seen.depth(farthest));
             };
         }
         return parts;
     }
 
-    /// The depth at which a place of that true depth on the axis is seen.
-    private static double seen(Scene scene, double depthMetres) {
-        Vec place = scene.aim().eye().plus(scene.aim().forward().times(depthMetres));
-        return scene.projection().depth(place);
+    /// In pixels: the blur accepted less the blur of the nearest place and of the farthest.
+    @Override
+    public double[] slack(Moments moments) {
+        return Parts.worst(moments.during(line.when()), this::slackIn);
     }
 
-    private static double stretched(Scene scene, double depthMetres, double seenMetres) {
-        double scale =
-                (seen(scene, depthMetres + STRETCH_STEP_METRES) - seen(scene, depthMetres)) / STRETCH_STEP_METRES;
-        return seenMetres / scale;
+    private double[] slackIn(Scene scene) {
+        double[] slack = new double[things.size() * 2];
+        Picture picture = scene.picture();
+        for (int i = 0; i < things.size(); i++) {
+            Body body = scene.things().get(things.get(i));
+            double inFront = Parts.inFrontMetres(scene, body);
+            if (inFront <= 0) {
+                slack[2 * i] = Parts.behind(inFront);
+                slack[2 * i + 1] = slack[2 * i];
+                continue;
+            }
+            Depths depths = Sight.depths(scene.aim(), body);
+            Seen seen = new Seen(scene.view(body), scene.aim(), body.middle());
+            double nearest = seen.depth(axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.nearMetres());
+            double farthest = seen.depth(axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.outlineMetres());
+            slack[2 * i] = blurPixels - Math.max(0, -behindFocus(picture, nearest));
+            slack[2 * i + 1] = blurPixels - Math.max(0, behindFocus(picture, farthest));
+        }
+        return slack;
+    }
+
+    /// The blur at a depth as seen, in pixels, negative before the focus.
+    private static double behindFocus(Picture picture, double depthMetres) {
+        double blur = Optics.blurDiameterMetres(
+                picture.lens(), Math.max(picture.fNumber(), 0.1), new FocusedPoint(picture.focusMetres(), depthMetres));
+        return Math.copySign(blur / picture.pixelMetres(), depthMetres - picture.focusMetres());
+    }
+
+    @Override
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
+        double easier = Math.ceil((blurPixels + lack) * 10) / 10;
+        return easier > MOST_PIXELS
+                ? List.of()
+                : List.of(new Relaxed(
+                        new Sharp(line, things, easier, axisOnly),
+                        "sharp_to " + Print.number(easier, 1) + " px instead of " + Print.number(blurPixels, 1)
+                                + " px."));
+    }
+
+    /// Stopped down far, diffraction blurs everything, which the margin doesn't count: say so where it blurs more than
+    /// is accepted.
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        Picture picture = moments.during(line.when()).getFirst().picture();
+        double working = Optics.workingFNumber(
+                picture.lens(), picture.fNumber(), Optics.magnificationAt(picture.lens(), picture.focusMetres()));
+        double pixels = Optics.airyDiameterMetres(working) / picture.pixelMetres();
+        return Optics.softensByDiffraction(working) && pixels > blurPixels
+                ? Optional.of("At f/" + Print.number(picture.fNumber(), 1) + " diffraction alone blurs to "
+                        + Print.number(pixels, 1) + " px, more than the " + Print.number(blurPixels, 1)
+                        + " px asked for, and that isn't counted here.")
+                : Optional.empty();
+    }
+
+    /// How deep places of a body are seen: those before and behind its middle, along the camera's axis.
+    private record Seen(Projection view, Aim aim, Vec middle) {
+        double depth(double trueMetres) {
+            return view.depth(middle.plus(aim.forward().times(trueMetres - aim.depthMetres(middle))));
+        }
+
+        /// A difference of depths as seen, stretched back to true places at a depth.
+        double stretched(double trueMetres, double seenMetres) {
+            double scale = (depth(trueMetres + STRETCH_STEP_METRES) - depth(trueMetres)) / STRETCH_STEP_METRES;
+            return seenMetres / scale;
+        }
     }
 }

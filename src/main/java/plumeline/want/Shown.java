@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
-import plumeline.geom.Gap;
-import plumeline.geom.Sight;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.sight.Extent;
+import plumeline.sight.Gap;
+import plumeline.sight.Sight;
 import plumeline.stage.Scene;
 
 /// Things show side by side with clear space between neighbours.
@@ -29,6 +30,11 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
     }
 
     @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Parts.findBehind(moments, line.when(), things);
+    }
+
+    @Override
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), this::partsIn);
     }
@@ -45,7 +51,7 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
             }
         }
         java.util.Arrays.fill(parts, Parts.PERCENT);
-        List<Gap> gaps = Sight.gaps(scene.projection(), bodies);
+        List<Gap> gaps = Sight.gaps(scene.lines().at(bodies).projection(), bodies);
         for (int i = 0; i < gaps.size(); i++) {
             parts[i] = Parts.PERCENT * (gaps.get(i).width() / scene.picture().widthTangent() - gap);
         }
@@ -53,12 +59,12 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
     }
 
     @Override
-    public Optional<Relaxed> findRelaxed(double lack) {
+    public List<Relaxed> listRelaxed(double lack, Moments moments) {
         double easier = Math.floor((gap * Parts.PERCENT - lack) * 10) / 10 / Parts.PERCENT;
         if (easier < 0) {
-            return Optional.empty();
+            return List.of();
         }
-        return Optional.of(new Relaxed(
+        return List.of(new Relaxed(
                 new Shown(line, things, easier),
                 "gap " + Parts.percent(easier) + " instead of " + Parts.percent(gap) + "."));
     }
@@ -83,7 +89,7 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
         if (Parts.inFrontMetres(scene, body) <= 0) {
             return true;
         }
-        Extent extent = Sight.extent(scene.projection(), body);
+        Extent extent = Sight.extent(scene.view(body), body);
         double aside =
                 Math.max(-extent.left(), extent.right()) / scene.picture().widthTangent();
         double up = Math.max(-extent.bottom(), extent.top()) / scene.picture().heightTangent();

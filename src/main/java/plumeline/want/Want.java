@@ -1,12 +1,14 @@
 package plumeline.want;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 
 /// One thing that must be true on the screen or on the table.
 public sealed interface Want
-        permits Fills, Sharp, Hidden, Shown, Inside, Clear, OffPicture, Reaches, SameSize, NotComputed {
+        permits Fills, Sharp, Hidden, Shown, Inside, Clear, OffPicture, Reaches, SameSize, Sighted, NotComputed {
     /// Gives the want as the crew wrote it.
     ///
     /// @return its line in the plan
@@ -42,6 +44,24 @@ public sealed interface Want
         return Optional.empty();
     }
 
+    /// Finds why the want can't be judged for these values of the marks, though it can for others.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return the reason, with the fact that is missing; empty where the want can be judged
+    default Optional<String> findUnknown(Moments moments) {
+        return Optional.empty();
+    }
+
+    /// Finds how the want stands, where that takes more than its margin to say: what is measured, how it is now, what
+    /// is wanted.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @param papers the unit of length that the papers speak
+    /// @return a sentence; empty where the margin says it all
+    default Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        return Optional.empty();
+    }
+
     /// Finds what lacks in the kit, so that the want fails whatever its margin.
     ///
     /// @param moments the shot for some values of its marks
@@ -72,11 +92,21 @@ public sealed interface Want
     /// @param sentence what to ask for instead of what
     record Relaxed(Want want, String sentence) {}
 
-    /// Finds the want that asks for less by at least a stated lack of margin, rounded to a figure that can be written.
+    /// Gives how much more could be asked for, in parts, in the unit in which the want asks.
     ///
-    /// @param lack by how much the margin falls short, in the want's unit, > 0
-    /// @return the easier want; empty where the want has nothing that could be relaxed so far
-    default Optional<Relaxed> findRelaxed(double lack) {
-        return Optional.empty();
+    /// @param moments the shot for some values of its marks
+    /// @return a slack a part, negative by how much less must be asked for; the margins where the want asks in
+    /// their unit
+    default double[] slack(Moments moments) {
+        return parts(moments);
+    }
+
+    /// Lists the wants that ask for less by at least a stated lack, rounded to figures that can be written.
+    ///
+    /// @param lack by how much the slack falls short, > 0
+    /// @param moments the shot for the values of its marks with which it does
+    /// @return the easier wants, the plainest first; empty where the want has nothing that could be relaxed so far
+    default List<Relaxed> listRelaxed(double lack, Moments moments) {
+        return List.of();
     }
 }

@@ -6,10 +6,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import plumeline.plan.Delivery;
 import plumeline.plan.Named;
+import plumeline.plan.Placed;
 import plumeline.plan.Plan;
+import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
 import plumeline.plan.Written;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 
@@ -19,6 +22,7 @@ public final class Wants {
     private static final double FILLS_WITHIN = 0.02;
     private static final double SAME_SIZE_WITHIN = 0.01;
     private static final double SHARP_TO_PIXELS = 2;
+    private static final double SAME_TIME = 1e-6;
 
     private Wants() {}
 
@@ -41,6 +45,50 @@ public final class Wants {
     /// @param elsewhere what other shots give
     /// @return the want; one that isn't judged yet where this version can't
     public static Want of(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
+        Optional<String> never = findNever(line.when(), stage);
+        if (never.isPresent()) {
+            return new NotComputed(line, never.get());
+        }
+        Want want = judged(line, plan, stage, elsewhere);
+        return stage.findTank().isPresent() ? sighted(want) : want;
+    }
+
+    /// Why an instant isn't one of the shot's.
+    private static Optional<String> findNever(When when, Stage stage) {
+        long frames = stage.frames();
+        double lasts = stage.retime().realSeconds((double) frames);
+        return switch (when) {
+            case When.AtFrame(long frame)
+            when frame >= frames -> Optional.of("No such frame: the shot has " + frames + ", counted from 0.");
+            case When.AtTime(Quantity time)
+            when time.si() > lasts + SAME_TIME ->
+                Optional.of("No such time: the shot is over after " + Print.seconds(lasts, 2) + " on the table.");
+            default -> Optional.empty();
+        };
+    }
+
+    /// Sees to it that a want which rests on sight lines that aren't computed is unknown.
+    private static Want sighted(Want want) {
+        return switch (want) {
+            case Fills fills -> new Sighted(fills, fills.things(), List.of(), Sighted.Seen.EACH);
+            case Sharp sharp -> new Sighted(sharp, sharp.things(), List.of(), Sighted.Seen.EACH);
+            case Inside inside -> new Sighted(inside, inside.things(), List.of(), Sighted.Seen.EACH);
+            case OffPicture off -> new Sighted(off, off.things(), off.lamps(), Sighted.Seen.EACH);
+            case SameSize same -> new Sighted(same, List.of(same.thing()), List.of(), Sighted.Seen.EACH);
+            case Shown shown -> new Sighted(shown, shown.things(), List.of(), Sighted.Seen.TOGETHER);
+            case Hidden hidden -> {
+                List<Integer> all = new ArrayList<>(hidden.things());
+                all.addAll(hidden.behind());
+                yield new Sighted(hidden, all, List.of(), Sighted.Seen.TOGETHER);
+            }
+            case Reaches reaches -> new Sighted(reaches, List.of(), List.of(), Sighted.Seen.EACH);
+            case Clear clear -> clear;
+            case Sighted already -> already;
+            case NotComputed not -> not;
+        };
+    }
+
+    private static Want judged(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
         Written keys = line.written();
         return switch (line.word()) {
             case "fills" -> fills(line, stage);
@@ -56,15 +104,10 @@ public final class Wants {
                 Hidden.of(line, stage, things(line.subjects(), stage), things(keys.listNames("behind"), stage));
             case "shown" -> new Shown(line, things(line.subjects(), stage), si(keys, "gap", 0));
             case "inside" -> inside(line, plan, stage);
-            case "clear" ->
-                new Clear(
-                        line,
-                        bodies(line.subjects(), stage),
-                        si(keys, "by", 0),
-                        stage.shot().camera().lens().barrel());
+            case "clear" -> clear(line, plan, stage);
             case "off_picture" -> new OffPicture(line, things(line.subjects(), stage), lamps(line.subjects(), stage));
             case "reaches" -> new Reaches(line, stage.shot().camera());
-            case "same_size" -> sameSize(line, stage, elsewhere);
+            case "same_size" -> sameSize(line, plan, stage, elsewhere);
             default -> new NotComputed(line, NOT_YET);
         };
     }
@@ -105,14 +148,43 @@ public final class Wants {
         return new Inside(line, deliveries, things);
     }
 
-    private static Want sameSize(WantLine line, Stage stage, Elsewhere elsewhere) {
+    private static Want clear(WantLine line, Plan plan, Stage stage) {
+        List<Clear.Named> bodies = bodies(line.subjects(), stage);
+        if (bodies.isEmpty()) {
+            return new NotComputed(line, "The shot has no tank.");
+        }
+        return new Clear(
+                line,
+                bodies,
+                si(line.written(), "by", 0),
+                stage.shot().camera().lens().barrel(),
+                plan.film().papersOrDefault());
+    }
+
+    private static Want sameSize(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
         String other = line.written().findWord("as").orElse("");
         String thing = line.subjects().getFirst().name();
-        Optional<Double> share = elsewhere.findShare(other, thing, line.when());
+        int index = stage.thingIndex(thing);
+        String there = nameThere(plan, other, thing, stage.shot().placed().get(index));
+        Optional<Double> share = elsewhere.findShare(other, there, line.when());
         if (share.isEmpty()) {
-            return new NotComputed(line, other + " has no " + thing + " to compare with.");
+            return new NotComputed(line, other + " has no " + thing + " whose size is known.");
         }
-        return new SameSize(line, stage.thingIndex(thing), share.get(), si(line.written(), "within", SAME_SIZE_WITHIN));
+        return new SameSize(
+                line, index, new SameSize.Other(other, share.get()), si(line.written(), "within", SAME_SIZE_WITHIN));
+    }
+
+    /// What the thing is called in another shot: the same, or else what the first of the same product is called there.
+    private static String nameThere(Plan plan, String other, String thing, Placed here) {
+        List<Placed> there = plan.findShot(other).map(Shot::placed).orElse(List.of());
+        if (there.stream().anyMatch(placed -> placed.name().equals(thing))) {
+            return thing;
+        }
+        return there.stream()
+                .filter(placed -> placed.thing().name().equals(here.thing().name()))
+                .map(Placed::name)
+                .findFirst()
+                .orElse(thing);
     }
 
     private static double si(Written keys, String path, double otherwise) {
@@ -154,6 +226,11 @@ public final class Wants {
         lamps.forEach(index -> bodies.add(new Clear.Named.Lamp(index)));
         if (isAll(names) || names.stream().anyMatch(named -> named.name().equals("camera"))) {
             bodies.add(new Clear.Named.Camera());
+        }
+        if (stage.findTank().isPresent()
+                && (isAll(names)
+                        || names.stream().anyMatch(named -> named.name().equals("tank")))) {
+            bodies.add(new Clear.Named.Tank());
         }
         return bodies;
     }

@@ -250,12 +250,12 @@ final class FramingTest {
         assertThat(problems).hasSize(6);
         assertThat(problems.get(0)).startsWith("ask.yaml:1:32 sensor.height is 20.25 kg; must be a length in mm");
         assertThat(problems.get(1))
-                .startsWith("ask.yaml:2:1 focal_lenght is not a known key; must be one of sensor, focal_length")
+                .startsWith("ask.yaml:2:15 focal_lenght is not a known key; must be one of sensor, focal_length")
                 .contains("Try focal_length.");
         assertThat(problems.get(2)).startsWith("ask.yaml:3:11 f_number is -8; must be from 0.5 to 128");
         assertThat(problems.get(3)).startsWith("ask.yaml:4:33 thing.height is -122.2 mm; must be from 0.01 mm");
         assertThat(problems.get(4))
-                .startsWith("ask.yaml:5:1 fills is given height and width; must be given height, or");
+                .startsWith("ask.yaml:5:8 fills is given height and width; must be given height, or");
         assertThat(problems.get(5)).startsWith("ask.yaml:5:30 fills.width is a bare number (4); must be a share in %");
     }
 

@@ -10,10 +10,10 @@ import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Pose;
-import plumeline.geom.Sides;
-import plumeline.geom.Sight;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
+import plumeline.sight.Sides;
+import plumeline.sight.Sight;
 
 /// Closed forms of what hides what, against outlines drawn from rim points and against the general sight of bodies.
 final class RevealHidingTest {

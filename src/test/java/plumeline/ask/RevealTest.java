@@ -233,7 +233,7 @@ final class RevealTest {
                 tight++;
                 assertThat(answer.notes().because().getFirst())
                         .startsWith("Tight: it fails with ")
-                        .endsWith(" off; the placing error is 2 mm.");
+                        .endsWith(" off, and a tape places it to 2 mm. Use a jig or a stop.");
             }
         }
         assertThat(tight).isPositive();
@@ -267,6 +267,18 @@ final class RevealTest {
             }
             assertThat(room == 1500).isEqualTo(!text.equals(wide));
         }
+    }
+
+    @Test
+    void placeFartherThanATable_isSaid_andNoFartherThanNeeded() {
+        Answer answer = answer(
+                "reveal",
+                EXAMPLE.replace("distance: 600 mm", "distance: 2000 mm")
+                        .replace("travel: 600 mm", "travel: 300 mm")
+                        .replace("gap: 2 %", "gap: 3 %"));
+        assertThat(answer.verdict()).isNotEqualTo(Verdict.FAILS);
+        assertThat(number(answer, "third_y")).isBetween(1501.0, 5000.0);
+        assertThat(answer.notes().because()).anyMatch(text -> text.contains("farther than a usual table's 1500 mm"));
     }
 
     /// A leeway ends where two things pass each other in the picture, however narrow they are against the way.

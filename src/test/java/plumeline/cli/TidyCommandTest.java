@@ -51,7 +51,7 @@ final class TidyCommandTest {
         assertThat(Files.readString(file)).isEqualTo("a:    true\n");
         assertThat(err.toString(UTF_8))
                 .isEqualTo(file + ":1:7 a is true; must be yes or no where that is meant\n"
-                        + "  Write yes.   (P-TEXT-09, docs/problems.md)\n"
+                        + "  Write yes, or put a text in quotes.   (P-TEXT-09, docs/problems.md)\n"
                         + "1 problem; the text was left as it is\n");
     }
 

@@ -52,6 +52,30 @@ final class ClearanceOutsideTest {
                 .isEqualTo(-0.012, within(1e-6));
     }
 
+    @Test
+    @Outside(
+            source = "a plane between two convex bodies, school geometry: their distance is no less than its two gaps",
+            place = "a lens barrel aimed at the middle of a leaned can; its face's plane",
+            kind = "textbook formula",
+            printedDigits = 6)
+    void aBarrelAimedAtAThing_isNoNearerThanItsFacesPlaneSays() {
+        long seed = 815;
+        Random random = new Random(seed);
+        for (int i = 0; i < 500; i++) {
+            Body can = new Body(
+                    Solid.cylinder(0.066, 0.122),
+                    new Pose(Vec.ZERO, random.nextDouble(-3, 3), random.nextDouble(-0.4, 0.4)));
+            Vec eye = new Vec(random.nextDouble(-0.2, 0.2), random.nextDouble(-0.6, -0.3), random.nextDouble(0, 0.2));
+            Aim aim = Aim.toward(eye, can.middle());
+            Barrel barrel = new Barrel(eye.minus(aim.forward().times(0.15)), eye, 0.035, 0.035);
+            double distance = Clearance.betweenMetres(can, barrel);
+            assertThat(distance)
+                    .as("seed %d case %d", seed, i)
+                    .isGreaterThan(Clearance.aboveMetres(can, new Plane(eye, aim.forward())) - 1e-9)
+                    .isLessThan(Clearance.toMetres(can, eye) + 1e-9);
+        }
+    }
+
     private static Body box(Random random, double away) {
         Solid solid = new Solid.Box(random.nextDouble(0.02, 0.1), random.nextDouble(0.02, 0.1), 0.1);
         return new Body(solid, new Pose(new Vec(away, random.nextDouble(-0.05, 0.05), 0), random.nextDouble(0, 3), 0));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumeline.quantity.Origin;
+import plumeline.quantity.Unit;
 
 final class KeepTest {
     private static String keep(String text, Map<String, Double> values) {
@@ -33,17 +34,82 @@ final class KeepTest {
     }
 
     @Test
-    void bounds_giveTheUnit() {
+    void metricBounds_giveTheUnitOfMetricPapers() {
         var text = Texts.replacing("[0 mm, 0 mm]", "[free between 2 in and 8 in, free between -4 cm and 2 cm]");
-        assertThat(keep(text, Map.of("hero.x", 2.625 * 0.0254, "hero.y", -0.0125)))
-                .isEqualTo(Texts.replacing("[0 mm, 0 mm]", "[2 5/8 in solved, -1.25 cm solved]"));
+        assertThat(keep(text, Map.of("hero.x", 0.067, "hero.y", -0.0125)))
+                .isEqualTo(Texts.replacing("[0 mm, 0 mm]", "[67 mm solved, -1.25 cm solved]"));
     }
 
     @Test
-    void papersInInches_giveInches() {
-        var text = Texts.replacing("[0 mm, 0 mm]", "[free, free]").replace("24 fps", "24 fps, papers: in");
-        assertThat(keep(text, Map.of("hero.x", -0.0254 / 16, "hero.y", 0.0508)))
-                .contains("[-1/16 in solved, 2 in solved]");
+    void papersInInches_giveWhatATapeShows() {
+        var text = Texts.replacing("[0 mm, 0 mm]", "[free, free between -40 mm and 20 cm]")
+                .replace("24 fps", "24 fps, papers: in");
+        assertThat(keep(text, Map.of("hero.x", -0.0254 / 16, "hero.y", 2.75 * 0.0254)))
+                .contains("[-1/16 in solved, 2 3/4 in solved]");
+        assertThat(keep(text, Map.of("hero.x", -0.0254, "hero.y", 0.01)))
+                .contains("[-1 in solved, 0.393700787402 in solved]");
+    }
+
+    /// A motor's axis is typed in, in decimals.
+    @Test
+    void papersInInches_giveAMotorDecimals() {
+        var text = Texts.adding("moves: {slide: {machine: slider, by: [free, 0 mm]}}")
+                .replace("24 fps", "24 fps, papers: in");
+        assertThat(keep(text, Map.of("slide.by", -12.25 * 0.0254))).contains("by: [-12.25 in solved, 0 mm]");
+    }
+
+    @Test
+    void everySixteenth_readsBackAsItself() {
+        var text = Texts.replacing("[0 mm, 0 mm]", "free").replace("24 fps", "24 fps, papers: in");
+        for (int sixteenths = -40; sixteenths <= 40; sixteenths++) {
+            double metres = sixteenths * 0.0254 / 16;
+            var shot = Texts.shot(keep(text, Map.of("hero.x", metres, "hero.y", -metres)));
+            var marks = shot.placed().getFirst().at().marks();
+            assertThat(marks).hasSize(2);
+            for (var mark : marks) {
+                var quantity = ((Mark.Fixed) mark).quantity();
+                assertThat(Math.abs(quantity.value())).isEqualTo(Math.abs(sixteenths / 16.0));
+                assertThat(quantity.unit()).isEqualTo(Unit.INCH);
+            }
+        }
+    }
+
+    /// Each is what stood there, and what must stand there afterwards, with 12 mm and 30 mm found.
+    @Test
+    void everyWayToWriteAFreePlace_isLeftAsItIsButForItself() {
+        checkPlace("{hero: {thing: tin, at: free}}", "{hero: {thing: tin, at: [12 mm solved, 30 mm solved]}}");
+        checkPlace(
+                "{hero: {thing: tin, at: [free between 1 mm and 2 cm , free]}} # free",
+                "{hero: {thing: tin, at: [12 mm solved , 30 mm solved]}} # free");
+        checkPlace(
+                "\n        # free\n        hero:\n            thing: tin\n            at: free   # where? free",
+                "\n        # free\n        hero:\n            thing: tin\n"
+                        + "            at: [12 mm solved, 30 mm solved]   # where? free");
+        checkPlace(
+                "\n        hero:\n          thing: tin\n          at:\n            - free # x, free\n"
+                        + "            -   free between -1 mm\n                and 40 mm # y\n            # end",
+                "\n        hero:\n          thing: tin\n          at:\n            - 12 mm solved # x, free\n"
+                        + "            -   30 mm solved # y\n            # end");
+        checkPlace(
+                "{\"hero\": {\"thing\": \"tin\", \"at\": [\"free\", 'free between 1 mm and 9 cm']}}",
+                "{\"hero\": {\"thing\": \"tin\", \"at\": [\"12 mm solved\", '30 mm solved']}}");
+        checkPlace(
+                "{\"hero\": {\"thing\": \"tin\", \"at\": \"free\"}}",
+                "{\"hero\": {\"thing\": \"tin\", \"at\": [\"12 mm solved\", \"30 mm solved\"]}}");
+    }
+
+    private static void checkPlace(String before, String after) {
+        String small = "{hero: {thing: tin, at: [0 mm, 0 mm]}}";
+        var values = Map.of("hero.x", 0.012, "hero.y", 0.03);
+        for (String start : new String[] {"", "\uFEFF", "# \uD83C\uDFA5 free \n"}) {
+            for (String end : new String[] {"\n", "\r\n"}) {
+                var text = (start + Texts.replacing(small, before)).replace("\n", end);
+                var kept = (start + Texts.replacing(small, after)).replace("\n", end);
+                assertThat(keep(text, values)).isEqualTo(kept);
+                assertThat(Texts.shot(kept).marks().stream().noneMatch(Mark::isFree))
+                        .isTrue();
+            }
+        }
     }
 
     @Test

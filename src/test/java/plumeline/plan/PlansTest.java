@@ -2,12 +2,14 @@ package plumeline.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Quantity;
+import plumeline.text.Document;
 import plumeline.text.Node;
 import plumeline.text.Problem;
 
@@ -112,6 +114,28 @@ final class PlansTest {
         }
     }
 
+    /// The contract: "A problem's column is its value's, or the key's where there is no value."
+    @Test
+    void everyProblem_standsAtItsValue() {
+        int examined = 0;
+        for (var path : Texts.list("bad")) {
+            var text = Texts.text(path);
+            var root = Document.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml")
+                    .findRoot()
+                    .orElseThrow();
+            for (var problem : Texts.read(text).problems()) {
+                var value = root.at(problem.field());
+                boolean twice = problem.code().equals("P-TEXT-10");
+                if (value.isEmpty() || problem.field().isEmpty() || twice) continue;
+                assertThat(problem.place())
+                        .as(path + " " + problem.toText())
+                        .isEqualTo(value.get().place());
+                examined++;
+            }
+        }
+        assertThat(examined).isGreaterThan(70);
+    }
+
     private static String line(Problem problem) {
         return problem.code() + " " + problem.place().line() + ":"
                 + problem.place().column() + " " + problem.field();
@@ -151,13 +175,13 @@ final class PlansTest {
     @Test
     void message_ofOverridesThatReachNothing() {
         checkText("pass-lost.yaml", """
-            p.yaml:12:18 shots.one.passes.a.place.heroo.turn is a path that reaches nothing in the shot; \
+            p.yaml:12:36 shots.one.passes.a.place.heroo.turn is a path that reaches nothing in the shot; \
             must be a path to something written in the shot
               Try place.hero.turn.   (P-PASS-01, docs/problems.md)
-            p.yaml:12:43 shots.one.passes.a.tank.water is a path that reaches nothing in the shot; \
+            p.yaml:12:55 shots.one.passes.a.tank.water is a path that reaches nothing in the shot; \
             must be a path to something written in the shot
               Write it in the shot first, or override what is there.   (P-PASS-01, docs/problems.md)
-            p.yaml:12:68 shots.one.passes.b.place.second is a path that reaches nothing in the shot; \
+            p.yaml:12:82 shots.one.passes.b.place.second is a path that reaches nothing in the shot; \
             must be a path to something written in the shot
               Write it in the shot first, or override what is there.   (P-PASS-01, docs/problems.md)
             """);
@@ -173,7 +197,7 @@ final class PlansTest {
               Try [600 mm, 0 mm].   (P-MOVE-01, docs/problems.md)
             p.yaml:13:76 shots.one.moves.spin.by is a way along a line; must be an angle: plate turns
               Try 60 deg.   (P-MOVE-01, docs/problems.md)
-            p.yaml:13:92 shots.one.moves.still is given neither by nor keeps; must be given how far it goes
+            p.yaml:13:99 shots.one.moves.still is given neither by nor keeps; must be given how far it goes
               Add `by: [600 mm, 0 mm]`, or `by: 60 deg` on a turntable.   (P-MOVE-02, docs/problems.md)
             """);
     }
@@ -181,12 +205,12 @@ final class PlansTest {
     @Test
     void message_ofSlipsInWants() {
         checkText("want-keys.yaml", """
-            p.yaml:12:14 shots.one.wants[1] is given neither height nor width; must be given one of them
+            p.yaml:12:13 shots.one.wants[1] is given neither height nor width; must be given one of them
               Try `height: 60 %`.   (P-WANT-03, docs/problems.md)
             p.yaml:12:37 shots.one.wants[2].hidden is hero, which is also behind; \
             must be another thing than what hides it
               Leave it out on one side.   (P-WANT-04, docs/problems.md)
-            p.yaml:12:73 shots.one.wants[3].shown is naming hero twice; must be naming each once
+            p.yaml:12:73 shots.one.wants[3].shown[2] is naming hero twice; must be naming each once
               Leave one of them out.   (P-WANT-02, docs/problems.md)
             p.yaml:12:114 shots.one.wants[4].when is 1.5 frames; must be whole frames
               Try 2 frames.   (P-FRAMES-01, docs/problems.md)

@@ -56,6 +56,15 @@ final class QuantityTest {
     }
 
     @Test
+    void oneLengthHoweverSpelt_isOneNumber() {
+        for (String spelt : List.of("59 mm", "5.9 cm", "0.059 m")) {
+            assertThat(Quantities.get(spelt).si()).as(spelt).isEqualTo(0.059);
+        }
+        assertThat(Quantities.get("2.6 in").si())
+                .isEqualTo(Quantities.get("66.04 mm").si());
+    }
+
+    @Test
     void everyUnitOfTheQuestions_isRead() {
         check("5600 K", Kind.COLOUR_TEMPERATURE, 5600);
         check("4000 lx", Kind.ILLUMINANCE, 4000);

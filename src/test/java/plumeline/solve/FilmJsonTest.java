@@ -76,7 +76,13 @@ final class FilmJsonTest {
     void wants_haveIdWordsVerdictMarginReasonsAndPass() {
         JsonNode wants = json().get("shots").get(0).get("wants");
         JsonNode hidden = wants.get(0);
-        assertThat(names(hidden)).containsExactly("because", "id", "margin", "pass", "try", "verdict", "want");
+        assertThat(names(hidden))
+                .containsExactly("because", "id", "margin", "margin_over_pupil", "pass", "try", "verdict", "want");
+        // Seen from off the lens point less is hidden.
+        assertThat(hidden.get("margin_over_pupil").get("unit").asString()).isEqualTo("mm");
+        assertThat(hidden.get("margin_over_pupil").get("value").asDouble())
+                .isLessThan(hidden.get("margin").get("value").asDouble());
+        assertThat(wants.get(1).has("margin_over_pupil")).isFalse();
         assertThat(hidden.get("id").asString()).isEqualTo("one.1");
         assertThat(hidden.get("want").asString()).startsWith("hidden back behind hero");
         assertThat(hidden.get("pass").asString()).isEqualTo("closer");
@@ -88,6 +94,21 @@ final class FilmJsonTest {
         assertThat(unknown.has("margin")).isFalse();
         assertThat(unknown.get("because").get(0).asString()).isEqualTo("not computed yet");
         assertThat(wants.get(3).get("margin").get("unit").asString()).isEqualTo("mm");
+    }
+
+    @Test
+    void aLackInTheKit_failsWithAMarginThatSaysSo() {
+        JsonNode reaches = MAPPER.readTree(
+                        FilmJson.of(Solved.film(Solved.replaced(TEXT, "f_number: 11", "f_number: 1.4"))))
+                .get("shots")
+                .get(0)
+                .get("wants")
+                .get(3);
+        assertThat(reaches.get("verdict").asString()).isEqualTo("fails");
+        assertThat(reaches.get("margin").get("unit").asString()).isEqualTo("mm");
+        // 50 mm at f/1.4 would be 35.7 mm wide; f/2 less half a per cent is 25.1.
+        assertThat(reaches.get("margin").get("value").asDouble()).isEqualTo(50 / 1.99 - 50 / 1.4, within(1e-6));
+        assertThat(reaches.get("because").get(0).asString()).isEqualTo("fifty has f/2 to f/22, not f/1.4.");
     }
 
     @Test

@@ -196,6 +196,39 @@ final class PromisesTest {
         }
     }
 
+    @Test
+    void shiftingASetWithFreeMarksByWholeMillimetres_shiftsWhatIsFound() {
+        ShotAnswer here = Solved.shot(shifted(0, 0));
+        ShotAnswer there = Solved.shot(shifted(140, -85));
+        checkSameMargins("shifted", here, there, 1e-6);
+        assertThat(there.together()).isCloseTo(here.together(), within(1e-6));
+        int free = 0;
+        for (int m = 0; m < here.marks().size(); m++) {
+            String path = here.marks().get(m).mark().path();
+            double by = path.endsWith(".x") ? 0.140 : path.endsWith(".y") ? -0.085 : 0;
+            assertThat(there.posed().values()[m])
+                    .as(path)
+                    .isEqualTo(here.posed().values()[m] + by, within(1e-9));
+            free += here.marks().get(m).mark().isFree() ? 1 : 0;
+        }
+        assertThat(free).isEqualTo(5);
+    }
+
+    private static String shifted(int x, int y) {
+        return Solved.text(
+                "camera: {body: main, lens: fifty, at: [%d mm, free, 59 mm], aim: hero, f_number: 11}".formatted(x),
+                "place:",
+                "  hero: {thing: tall, at: [%d mm, %d mm]}".formatted(x, y),
+                "  back: {thing: tall, at: [free, free]}",
+                "  side: {thing: can, at: [free, %d mm]}".formatted(y),
+                "  other: {thing: can, at: [free between %d mm and %d mm, %d mm]}".formatted(x, x + 300, y),
+                "wants:",
+                "  - {fills: hero, height: 30 %}",
+                "  - {hidden: back, behind: hero}",
+                "  - {shown: [side, hero, other], gap: 3 %}",
+                "  - {inside: wide}");
+    }
+
     private static final Pattern LENGTH = Pattern.compile("(-?[0-9.]+) mm");
     private static final Pattern ANGLE = Pattern.compile("(-?[0-9.]+) deg(?!/)");
 

@@ -11,15 +11,15 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
-import plumeline.geom.Extent;
-import plumeline.geom.Outline;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Pose;
-import plumeline.geom.Sides;
-import plumeline.geom.Sight;
 import plumeline.geom.Solid;
 import plumeline.geom.Station;
 import plumeline.geom.Vec;
+import plumeline.sight.Extent;
+import plumeline.sight.Outline;
+import plumeline.sight.Sides;
+import plumeline.sight.Sight;
 
 /// How long outlines and margins of hiding take, for a plain cylinder and for a flacon of two parts.
 @State(Scope.Benchmark)

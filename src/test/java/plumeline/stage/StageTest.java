@@ -289,6 +289,17 @@ final class StageTest {
     }
 
     @Test
+    void tilt_pastStraightUp_staysThere() {
+        Stage stage = Staged.stage(
+                "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 48 mm], turn: 0 deg, tilt: 5 deg}", Staged.HERO);
+        double[] values = stage.startValues();
+        int tilt =
+                stage.marks().stream().map(mark -> mark.mark().path()).toList().indexOf("camera.tilt");
+        values[tilt] += stage.marks().get(tilt).reachSi();
+        assertThat(stage.scene(values, 0).aim().tiltRadians()).isEqualTo(Math.PI / 2, within(1e-12));
+    }
+
+    @Test
     void lamp_untold_facesTheAimedThing_elseTheOneNearestTheLens() {
         String lights = "lights: {key: {light: strip, at: [400 mm, 0 mm, 300 mm]}}";
         Body lamp = Staged.start(Staged.CAMERA, Staged.HERO, lights).lamps().getFirst();

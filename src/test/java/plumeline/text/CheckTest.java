@@ -58,14 +58,38 @@ final class CheckTest {
         check(
                 LENS,
                 "{focal_length: 50 mm, neerest: 1 m}",
-                "p.yaml:1:23 neerest is not a known key; must be one of focal_length, nearest or kind\n"
+                "p.yaml:1:32 neerest is not a known key; must be one of focal_length, nearest or kind\n"
                         + "  Try nearest.   (P-KEY-01, docs/problems.md)");
         check(
                 LENS,
                 "{focal_length: 50 mm, colour: red}",
-                "p.yaml:1:23 colour is not a known key; must be one of focal_length, nearest or kind\n"
+                "p.yaml:1:31 colour is not a known key; must be one of focal_length, nearest or kind\n"
                         + "  Leave it out, or see `./plumeline schema` for the keys known here.   (P-KEY-01,"
                         + " docs/problems.md)");
+    }
+
+    @Test
+    void unknownKey_isToldAtItsValueWhateverItIs() {
+        Shape kit = Shape.Keys.of(Key.optional("lenses", "lenses", new Shape.Named("a lens", LENS)));
+        for (String value : List.of("[1 mm]", "{b: 1}", "5", "\n  c: 1", "\n  - 1")) {
+            String text = "colour: " + value + "\n";
+            Node root = Texts.root(text);
+            assertThat(Check.against(kit, root, ""))
+                    .as(text)
+                    .extracting(Problem::place)
+                    .containsExactly(root.at("colour").orElseThrow().place());
+        }
+    }
+
+    @Test
+    void misspeltKey_itsValueIsCheckedAsTheNearestOnes() {
+        check(
+                LENS,
+                "{focal_lenght: 50}",
+                "p.yaml:1:16 focal_lenght is not a known key; must be one of focal_length, nearest or kind\n"
+                        + "  Try focal_length.   (P-KEY-01, docs/problems.md)",
+                "p.yaml:1:16 focal_lenght is a bare number (50); must be a length in mm, cm, m, in, ft, µm or nm\n"
+                        + "  Add the unit: try 50 mm.   (P-UNIT-01, docs/problems.md)");
     }
 
     @Test
@@ -73,7 +97,7 @@ final class CheckTest {
         check(
                 LENS,
                 "{focal_lenght: 50 mm}",
-                "p.yaml:1:2 focal_lenght is not a known key; must be one of focal_length, nearest or kind\n"
+                "p.yaml:1:16 focal_lenght is not a known key; must be one of focal_length, nearest or kind\n"
                         + "  Try focal_length.   (P-KEY-01, docs/problems.md)");
     }
 
@@ -94,7 +118,7 @@ final class CheckTest {
         check(
                 thing,
                 "{diametre: 4 mm, height: 5 mm}",
-                "p.yaml:1:2 diametre is not a known key; must be one of diameter, height or profile\n"
+                "p.yaml:1:12 diametre is not a known key; must be one of diameter, height or profile\n"
                         + "  Try diameter.   (P-KEY-01, docs/problems.md)");
         check(
                 thing,
@@ -232,7 +256,7 @@ final class CheckTest {
         check(
                 new Shape.Named("a lens", LENS),
                 "Big one: {focal_length: 1 m}",
-                "p.yaml:1:1 Big one is named \"Big one\"; must be named with a-z, 0-9, _ and - only\n"
+                "p.yaml:1:10 Big one is named \"Big one\"; must be named with a-z, 0-9, _ and - only\n"
                         + "  Try big_one.   (P-NAME-01, docs/problems.md)");
     }
 
@@ -283,7 +307,7 @@ final class CheckTest {
         check(
                 passes,
                 "{place.hero.ta: [1 mm, 2 mm]}",
-                "p.yaml:1:2 place.hero.ta is not a known key; must be at\n"
+                "p.yaml:1:17 place.hero.ta is not a known key; must be at\n"
                         + "  Try place.hero.at.   (P-KEY-01, docs/problems.md)");
         check(
                 passes,
@@ -305,24 +329,83 @@ final class CheckTest {
         check(
                 wants,
                 "{shown: a, at: 1 mm}",
-                "p.yaml:1:12 at is not a known key; must be one of shown or when\n"
+                "p.yaml:1:16 at is not a known key; must be one of shown or when\n"
                         + "  Leave it out, or see `./plumeline schema` for the keys known here.   (P-KEY-01,"
                         + " docs/problems.md)");
         check(
                 wants,
                 "{when: end}",
-                "p.yaml:1:2 the text is without a want word; must be given one of sharp or shown\n"
+                "p.yaml:1:1 the text is without a want word; must be given one of sharp or shown\n"
                         + "  Try {sharp: some words}.   (P-KEY-04, docs/problems.md)");
         check(
                 wants,
                 "{shrap: a}",
-                "p.yaml:1:2 shrap is not a known key; must be one of sharp or shown\n  Try sharp.   (P-KEY-01,"
+                "p.yaml:1:9 shrap is not a known key; must be one of sharp or shown\n  Try sharp.   (P-KEY-01,"
                         + " docs/problems.md)");
         check(
                 wants,
                 "{sharp: a, shown: b}",
                 "p.yaml:1:1 the text is given sharp and shown; must be given only one of them\n"
                         + "  Put each into a line of its own.   (P-KEY-03, docs/problems.md)");
+    }
+
+    @Test
+    void misspeltWord_hidesNothingElse() {
+        Shape share = new Shape.Amount(Kind.SHARE, Range.POSITIVE, Shape.Mark.FIXED);
+        Shape wants = new Shape.OneWord(
+                "a want word",
+                List.of(
+                        Shape.Word.of(
+                                Key.required("fills", "fills", new Shape.Reference("a thing", Shape.Variants.NONE)),
+                                Key.required("height", "how much", share),
+                                Key.optional("within", "how near", share)),
+                        Shape.Word.of(Key.required("hangs", "hangs", new Shape.Free(9)))),
+                List.of(Key.optional("when", "when", new Shape.Choice(List.of("start", "end")))));
+        for (String text :
+                List.of("{fils: A, within: 5, whenn: endd, zzz: 1}", "{zzz: 1, whenn: endd, within: 5, fils: A}")) {
+            assertThat(Check.against(wants, Texts.root(text), ""))
+                    .as(text)
+                    .extracting(p -> p.code() + " " + p.field())
+                    .containsExactlyInAnyOrder(
+                            "P-KEY-01 fils",
+                            "P-NAME-01 fils",
+                            "P-KEY-02 height",
+                            "P-UNIT-01 within",
+                            "P-KEY-01 whenn",
+                            "P-WORD-01 whenn",
+                            "P-KEY-01 zzz");
+        }
+        assertThat(Check.against(wants, Texts.root("{qqqqq: a, within: 5, when: endd}"), ""))
+                .extracting(Problem::code)
+                .containsExactly("P-KEY-04", "P-UNIT-01", "P-WORD-01");
+    }
+
+    @Test
+    void attempt_fitsItsOwnField() {
+        Shape ratio = new Shape.Amount(Kind.NUMBER, Range.between("0.1", "10"), Shape.Mark.FIXED);
+        check(
+                Shape.Keys.of(Key.optional("pupil_ratio", "exit over entrance pupil", ratio)),
+                "pupil_ratio: 0",
+                "p.yaml:1:14 pupil_ratio is 0; must be from 0.1 to 10\n  Try 1.   (P-RANGE-01, docs/problems.md)");
+        checkValue(
+                LENGTH,
+                "-5",
+                "p.yaml:1:4 a is a bare number (-5); must be a length in mm, cm, m, in, ft, µm or nm\n"
+                        + "  Add the unit: try 66 mm.   (P-UNIT-01, docs/problems.md)");
+    }
+
+    @Test
+    void true_isToldWhatCanStandInItsPlace() {
+        Shape thing = Shape.Keys.of(
+                Key.optional("height", "how high", LENGTH), Key.optional("closed", "closed", new Shape.YesNo()));
+        Document document = Texts.read("{height: true, closed: true}");
+        var form = Check.against(thing, document.findRoot().orElseThrow(), "");
+        assertThat(Texts.said(Problem.merge(document.problems(), form)))
+                .containsExactly(
+                        "p.yaml:1:10 height is true; must be a length in mm, cm, m, in, ft, µm or nm\n"
+                                + "  Begin with a number: try 66 mm.   (P-UNIT-01, docs/problems.md)",
+                        "p.yaml:1:24 closed is true; must be yes or no where that is meant\n"
+                                + "  Write yes, or put a text in quotes.   (P-TEXT-09, docs/problems.md)");
     }
 
     @Test
@@ -346,7 +429,8 @@ final class CheckTest {
                 "{x: 1 mm}",
                 "p.yaml:1:4 a is a map; must be the name of a thing, or a length in mm, cm, m, in, ft, µm or"
                         + " nm, or free, or"
-                        + " a list of x and y, and perhaps z\n  Try name.   (P-FORM-01, docs/problems.md)");
+                        + " a list of x and y, and perhaps z\n"
+                        + "  Write the name of a thing alone.   (P-FORM-01, docs/problems.md)");
     }
 
     @Test
@@ -378,7 +462,7 @@ final class CheckTest {
                         "P-UNIT-01 1:34 kit.a.nearest",
                         "P-WORD-01 1:43 kit.a.kind",
                         "P-KEY-02 2:1 kit.b.focal_length",
-                        "P-NAME-01 3:1 kit.C",
+                        "P-NAME-01 3:4 kit.C",
                         "P-FORM-01 3:19 kit.C.focal_length");
     }
 }

@@ -116,11 +116,11 @@ final class DocumentTest {
         checkProblem(
                 "a: {b: True}",
                 "p.yaml:1:8 a.b is True; must be yes or no where that is meant\n"
-                        + "  Write yes.   (P-TEXT-09, docs/problems.md)");
+                        + "  Write yes, or put a text in quotes.   (P-TEXT-09, docs/problems.md)");
         checkProblem(
                 "a: false",
                 "p.yaml:1:4 a is false; must be yes or no where that is meant\n"
-                        + "  Write no.   (P-TEXT-09, docs/problems.md)");
+                        + "  Write no, or put a text in quotes.   (P-TEXT-09, docs/problems.md)");
         checkProblem(
                 "a: [~]",
                 "p.yaml:1:5 a[1] is ~; must be a value\n"
@@ -135,7 +135,19 @@ final class DocumentTest {
     void keyGivenTwice_namesTheFirst() {
         checkProblem(
                 "a: 1\nb: 2\na: 3\n",
-                "p.yaml:3:1 a is given twice; must be given once\n"
+                "p.yaml:3:4 a is given twice; must be given once\n"
+                        + "  Keep one of them; the first is on line 1.   (P-TEXT-10, docs/problems.md)");
+    }
+
+    @Test
+    void keyGivenTwice_withABlockOrAList_isToldAtThatValue() {
+        checkProblem(
+                "a: 1\na:\n  b: 2\n",
+                "p.yaml:3:3 a is given twice; must be given once\n"
+                        + "  Keep one of them; the first is on line 1.   (P-TEXT-10, docs/problems.md)");
+        checkProblem(
+                "{a: [1], a: [2]}",
+                "p.yaml:1:13 a is given twice; must be given once\n"
                         + "  Keep one of them; the first is on line 1.   (P-TEXT-10, docs/problems.md)");
     }
 

@@ -142,6 +142,35 @@ final class JsonSchemaTest {
     }
 
     @Test
+    void signsAndNothing_followTheRange() {
+        Shape over = new Shape.Amount(Kind.MASS, Range.POSITIVE, Shape.Mark.FIXED);
+        checkTaken(
+                over, "\"197 g\"", "\"+197 g\"", "\"0.5 g\"", "\"0 1/2 g\"", "\"3 0/8 g\"", "\".10 g\"", "\"5e-3 g\"");
+        checkRefused(
+                over, "\"-197 g\"", "\"\u2212197 g\"", "\"0 g\"", "\"0.00 g\"", "\"-0 g\"", "\"0/5 g\"", "\"0e5 g\"");
+        checkRefused(over, "\"0 0/5 g\"", "\"0 g ± 5 g\"", "\"-1/2 g\"", "\"5 g ± -1 g\"");
+        Shape from0 = new Shape.Amount(Kind.LENGTH, Range.NOT_NEGATIVE, Shape.Mark.FREE);
+        checkTaken(from0, "\"0 mm\"", "\"-0 mm\"", "\"-0.0 mm\"", "\"1 mm\"", "\"free between 0 mm and 2 mm\"");
+        checkRefused(from0, "\"-1 mm\"", "\"-0.01 mm\"", "\"free between -1 mm and 2 mm\"");
+        Shape between = new Shape.Amount(Kind.ANGLE, Range.between("-90 deg", "90 deg"), Shape.Mark.FIXED);
+        checkTaken(between, "\"-90 deg\"", "\"0 deg\"");
+        Shape water = new Shape.Amount(Kind.TEMPERATURE, Range.atLeast("-10 degC"), Shape.Mark.FIXED);
+        checkTaken(water, "\"-4 degC\"", "\"20 degF\"");
+        Shape light = new Shape.Amount(Kind.ILLUMINANCE, Range.POSITIVE, Shape.Mark.FIXED);
+        checkRefused(light, "\"-4000 lx at 1 m\"", "\"4000 lx at -1 m\"", "\"4000 lx at 0 m\"");
+    }
+
+    @Test
+    void bareNumbers_haveTheirBounds() {
+        Shape over = new Shape.Amount(Kind.NUMBER, Range.POSITIVE, Shape.Mark.FIXED);
+        checkTaken(over, "8", "0.5", "\"8\"");
+        checkRefused(over, "0", "-8", "0.0", "\"0\"", "\"-8\"");
+        Shape ratio = new Shape.Amount(Kind.NUMBER, Range.between("0.1", "10"), Shape.Mark.FIXED);
+        checkTaken(ratio, "0.1", "10", "1");
+        checkRefused(ratio, "0.09", "10.1", "0", "-1");
+    }
+
+    @Test
     void bareNumbers_mayBeNumbersOrText() {
         Shape number = new Shape.Amount(Kind.NUMBER, Range.ANY, Shape.Mark.FIXED);
         checkTaken(number, "8", "2.8", "\"2.8\"", "\"8 ± 1\"");

@@ -30,6 +30,45 @@ final class TidyTest {
     }
 
     @Test
+    void spacesInsideQuantities_areDrawnTogether() {
+        check("""
+            film:
+              title:  five   words   as  they   are   # and   a comment
+              rate:   24     fps
+            tin:
+              mass:   197    g    ±   2   g    measured
+              tube: 2   5/8  in
+              gives: 4000   lx   at   1   m
+              at:
+                -  free   between   -1 mm    and  2 mm
+                -  free
+              flow: {a: 1   mm, b: [2   deg,3\t\tdeg]}
+            """, """
+            film:
+              title: five   words   as  they   are   # and   a comment
+              rate: 24 fps
+            tin:
+              mass: 197 g ± 2 g measured
+              tube: 2 5/8 in
+              gives: 4000 lx at 1 m
+              at:
+                - free between -1 mm and 2 mm
+                - free
+              flow: {a: 1 mm, b: [2 deg, 3 deg]}
+            """);
+    }
+
+    @Test
+    void spacesInsideTexts_stay() {
+        checkLeftAlone("title: 24   fps\n");
+        checkLeftAlone("a: \"24   fps\"\nb: '1   mm'\n");
+        checkLeftAlone("a: |\n  1   mm\nb: >-\n  2   mm\n");
+        checkLeftAlone("titles: {one: {en: 3   m, de: [4   m]}}\n");
+        checkLeftAlone("a: one   two\nb: 12   zz\nc: free   between   all\nd: free   between 1   mm and a   b\n");
+        checkLeftAlone("a: 1   mm\n  or   so\n");
+    }
+
+    @Test
     void everyLevel_isIndentedByTwo() {
         check("""
             a:

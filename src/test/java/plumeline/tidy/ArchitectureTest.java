@@ -23,7 +23,7 @@ final class ArchitectureTest {
     private static final Map<String, Set<String>> HOMES = Map.of(
             "tools.jackson.", Set.of("solve"),
             "org.snakeyaml.", Set.of("text"),
-            "org.locationtech.jts.", Set.of("geom", "draw"),
+            "org.locationtech.jts.", Set.of("sight"),
             "org.hipparchus.", Set.of("search"),
             "com.openhtmltopdf.", Set.of("sheet"),
             "org.apache.pdfbox.", Set.of("sheet"),

@@ -13,6 +13,7 @@ final class Rooms {
             "quantity:",
             "text: quantity",
             "geom:",
+            "sight: geom",
             "search:",
             "jobs:",
             "optics: geom",
@@ -27,17 +28,17 @@ final class Rooms {
             "take: quantity",
             "lesson: plan take optics light motion time water ink fall sound",
             "timeline: plan time motion sound",
-            "stage: plan optics light motion time water ink fall sound",
+            "stage: plan sight optics light motion time water ink fall sound",
             "want: stage timeline",
             "solve: want search",
-            "ask: optics light motion time water ink fall sound search quantity text",
+            "ask: sight optics light motion time water ink fall sound search quantity text",
             "draw: solve timeline",
             "sheet: draw",
             "cli: *");
 
     /// Pure functions of numbers.
     static final Set<String> PHYSICS =
-            Set.of("optics", "light", "motion", "time", "water", "ink", "fall", "sound", "geom");
+            Set.of("optics", "light", "motion", "time", "water", "ink", "fall", "sound", "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import plumeline.plan.Plan;
+import plumeline.quantity.PaperUnit;
 
 /// Wants about the picture, each against a sum done another way.
 final class PictureWantsTest {
@@ -37,6 +38,16 @@ final class PictureWantsTest {
         double share = 100 * 122 * Plain.image(100, 900) / 1050 / 20.25;
         assertThat(Wanted.margin(MACRO_900, place, "wants: [{fills: back, height: 60 %, within: 20 %}]"))
                 .isEqualTo(12 - (share - 60), within(1e-9));
+    }
+
+    /// Airy disc 2.44 lambda N at 550 nm: N = 32 (1 + 0.125), 36 mm over 3840 px; 48.3 um or 5.2 px.
+    @Test
+    void sharp_stoppedDownFar_saysThatDiffractionBlursMore() {
+        String want = "wants: [{sharp: hero}]";
+        assertThat(Wanted.caution(MACRO_900.replace("f_number: 8", "f_number: 32"), CAN, want))
+                .contains("At f/32 diffraction alone blurs to 5.2 px, more than the 2 px asked for, "
+                        + "and that isn't counted here.");
+        assertThat(Wanted.caution(MACRO_900, CAN, want)).isEmpty();
     }
 
     @Test
@@ -260,6 +271,83 @@ final class PictureWantsTest {
     }
 
     @Test
+    void inside_aCropBeyondThePicture_endsWithThePicture() {
+        String camera = FIFTY_600.replace("-600", "-1200");
+        String place = "place: {hero: {thing: tall, at: [-330 mm, 0 mm]}}";
+        double left =
+                Math.tan(Math.atan2(-330, 1200) - Math.asin(21 / Math.hypot(330, 1200))) * Plain.image(50, 1200) / 36;
+        // The crop would reach 5.8 % of the width over the left side.
+        assertThat(Wanted.margin(camera, place, "crop: {phone: [-40 %, 0 %]}", "wants: [{inside: phone}]"))
+                .isEqualTo(100 * (left + 0.5), within(1e-9));
+    }
+
+    @Test
+    void inside_saysWhatOfWhichPictureToWhichSide() {
+        String camera = FIFTY_600.replace("-600", "-1200");
+        String place = "place: {hero: {thing: tall, at: [30 mm, 0 mm]}, far: {thing: tall, at: [500 mm, 600 mm]}}";
+        // A crop 31.64 % wide less 12 % of it on the right; the tangent right of the axis is at 6.16 %.
+        assertThat(Wanted.standing(PaperUnit.INCHES, camera, place, "wants: [{inside: [wide, phone], of: hero}]"))
+                .contains("Inside; hero is 5.9 % of the camera picture's width from phone's right side.");
+        assertThat(Wanted.standing(PaperUnit.MILLIMETRES, camera, place, "wants: [{inside: [wide, phone]}]")
+                        .orElseThrow())
+                .startsWith("far goes ")
+                .endsWith(" % of the camera picture's width over phone's right side.");
+    }
+
+    @Test
+    void fills_saysWhatFillsHowMuchAndWhetherItIsTooBig() {
+        assertThat(Wanted.standing(PaperUnit.MILLIMETRES, MACRO_900, CAN, "wants: [{fills: hero, height: 70 %}]"))
+                .contains("hero fills 75.3 % of the picture's height; wanted 70 % ± 1.4 %: 3.9 % too big.");
+        assertThat(Wanted.standing(PaperUnit.MILLIMETRES, MACRO_900, CAN, "wants: [{fills: hero, height: 80 %}]"))
+                .contains("hero fills 75.3 % of the picture's height; wanted 80 % ± 1.6 %: 3.1 % too small.");
+        assertThat(Wanted.standing(PaperUnit.MILLIMETRES, MACRO_900, CAN, "wants: [{fills: hero, height: 75 %}]"))
+                .contains("hero fills 75.3 % of the picture's height; wanted 75 % ± 1.5 %: 1.2 % to spare.");
+        assertThat(Wanted.standing(
+                        PaperUnit.MILLIMETRES, MACRO_900, CAN, "wants: [{fills: hero, width: 20 %, or: more}]"))
+                .contains("hero fills 22.9 % of the picture's width; wanted 20 % or more, less 0.4 %: 3.3 % to spare.");
+    }
+
+    @Test
+    void whatIsntBeforeTheLens_isSaidSo_insteadOfAFigure() {
+        String place = "place: {hero: {thing: can, at: [0 mm, 0 mm]}, late: {thing: can, at: [0 mm, -900 mm]}}";
+        for (String want : List.of(
+                "fills: late, height: 9 %",
+                "sharp: late", "shown: [hero, late]", "inside: wide", "hidden: late, behind: hero")) {
+            assertThat(Wanted.standing(PaperUnit.MILLIMETRES, MACRO_900, place, "wants: [{" + want + "}]"))
+                    .as(want)
+                    .contains("late isn't wholly in front of the lens.");
+        }
+    }
+
+    @Test
+    void when_beyondTheShot_isUnknown() {
+        String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}";
+        String wants = "wants: [{inside: wide, when: 48 frames}]";
+        assertThat(Wanted.never(FIFTY_600, place, "frames: 48", wants))
+                .contains("No such frame: the shot has 48, counted from 0.");
+        assertThat(Wanted.never(FIFTY_600, place, "frames: 49", wants)).isEmpty();
+        String time = wants.replace("48 frames", "2.1 s");
+        assertThat(Wanted.never(FIFTY_600, place, "frames: 48", time))
+                .contains("No such time: the shot is over after 2 s on the table.");
+        assertThat(Wanted.never(FIFTY_600, place, "frames: 48", time.replace("2.1", "1.9")))
+                .isEmpty();
+    }
+
+    @Test
+    void offPicture_ofALampFromBeforeTheLensToBehindIt_countsWhatIsBefore() {
+        String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}";
+        // A tube along y, 600 mm long, 300 mm aside, from 250 mm before the lens point to 350 mm behind it.
+        String tube = "lights: {key: {light: tubes, at: [300 mm, -650 mm, 59 mm], turn: 90 deg}}";
+        double slope = (300 - 15) / 250.0;
+        assertThat(Wanted.margin(FIFTY_600, place, tube, "wants: [{off_picture: key}]"))
+                .isEqualTo(100 * (slope * Plain.image(50, 600) / 36 - 0.5), within(1e-6));
+        // Right over the lens point it is in the picture, before it and behind.
+        String over = tube.replace("300 mm, -650 mm, 59 mm", "0 mm, -650 mm, 70 mm");
+        assertThat(Wanted.margin(FIFTY_600, place, over, "wants: [{off_picture: key}]"))
+                .isNegative();
+    }
+
+    @Test
     void offPicture_isTheWayPastTheSideItClearsBest() {
         String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}, out: {thing: tall, at: [400 mm, 0 mm]}}";
         double left = Math.tan(Math.atan2(400, 600) - Math.asin(21 / Math.hypot(400, 600)));
@@ -291,6 +379,17 @@ final class PictureWantsTest {
         Want smaller = Wanted.want(wide, (_, _, _) -> Optional.of(share / 0.98));
         assertThat(Wanted.least(wide, smaller, List.of(0.0))).isEqualTo(3 - 2, within(1e-9));
         assertThat(Wanted.want(plan).findUnknown()).isPresent();
+    }
+
+    @Test
+    void sameSize_ofTheSameProductUnderAnotherName_findsIt() {
+        String two =
+                "\n  two:\n    " + MACRO_900.replace("aim: hero", "aim: star") + "\n    " + CAN.replace("hero", "star");
+        Plan plan = Wanted.plan(MACRO_900, CAN, "wants: [{same_size: hero, as: two}]" + two);
+        Want want = Wanted.want(plan, (_, thing, _) -> thing.equals("star") ? Optional.of(0.75) : Optional.empty());
+        assertThat(want.findUnknown()).isEmpty();
+        assertThat(want.findStanding(Wanted.start(plan), PaperUnit.MILLIMETRES))
+                .contains("hero fills 75.3 % of the picture's height, 75 % in two: 0.4 % larger; 1 % is allowed.");
     }
 
     @Test

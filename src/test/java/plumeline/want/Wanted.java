@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 import plumeline.stage.Stage;
 import plumeline.text.Problem;
 
@@ -36,7 +37,7 @@ final class Wanted {
             fifty: {focal_length: 50 mm, nearest: 350 mm, f_numbers: [2, 22]}
             macro: {focal_length: 100 mm, nearest: 300 mm, f_numbers: [2.8, 32]}
             thick: {focal_length: 50 mm, barrel: {diameter: 80 mm, length: 120 mm}}
-          lights: {strip: {panel: [300 mm, 1200 mm]}}
+          lights: {strip: {panel: [300 mm, 1200 mm]}, tubes: {tube: [600 mm, 30 mm]}}
           machines: {slider: {travel: 900 mm, repeats: 0.1 mm}, head: {speed: 20 deg/s, repeats: 0.02 deg}}
           tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}
         shots:
@@ -90,6 +91,39 @@ final class Wanted {
         Plan plan = plan(lines);
         Stage stage = stage(plan);
         return want(plan).findLack(new Moments(stage, stage.startValues(), ENDS, new Recall()));
+    }
+
+    static Optional<String> caution(String... lines) {
+        Plan plan = plan(lines);
+        return want(plan).findCaution(start(plan));
+    }
+
+    /// Why the first want is unknown whatever the marks.
+    static Optional<String> never(String... lines) {
+        return want(plan(lines)).findUnknown();
+    }
+
+    /// Why the first want is unknown with the marks as written.
+    static Optional<String> unknown(String... lines) {
+        Plan plan = plan(lines);
+        return want(plan).findUnknown(start(plan));
+    }
+
+    static Optional<String> standing(PaperUnit papers, String... lines) {
+        Plan plan = plan(lines);
+        return want(plan).findStanding(start(plan), papers);
+    }
+
+    /// The margin that is said of the first want, which may be less than all its parts'.
+    static double said(String... lines) {
+        Plan plan = plan(lines);
+        Want want = want(plan);
+        return want.margin(want.parts(start(plan)));
+    }
+
+    static Moments start(Plan plan) {
+        Stage stage = stage(plan);
+        return new Moments(stage, stage.startValues(), ENDS, new Recall());
     }
 
     static String[] with(String[] lines, String more) {

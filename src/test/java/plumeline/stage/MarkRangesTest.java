@@ -1,0 +1,60 @@
+package plumeline.stage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import plumeline.plan.Plan;
+import plumeline.plan.Plans;
+
+/// How far free marks are looked for.
+final class MarkRangesTest {
+    private static final String PLAN = """
+        plumeline: 1
+        film: {rate: 24 fps}
+        things: {tin: {diameter: 76 mm, height: 96 mm}}
+        kit:
+          cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
+          lenses: {fifty: {focal_length: 50 mm}}
+          table: {size: [1400 mm, 700 mm]}
+        shots:
+          one:
+            frames: 24
+            camera: {body: main, lens: fifty, at: [free, free, 48 mm], aim: hero}
+            place: {hero: {thing: tin, at: [free, free, free]}}
+        """;
+
+    @Test
+    void kitsTable_boundsWhatStandsOnIt_notTheCamera() {
+        Stage stage = stage(PLAN);
+        checkRange(stage, "hero.x", -1.4, 1.4);
+        checkRange(stage, "hero.y", -0.7, 0.7);
+        checkRange(stage, "hero.z", 0, 1.5);
+        checkRange(stage, "camera.x", -1.5, 1.5);
+        checkRange(stage, "camera.y", -4, -0.05);
+    }
+
+    @Test
+    void noTable_isATablesReach() {
+        Stage stage = stage(PLAN.replace("  table: {size: [1400 mm, 700 mm]}\n", ""));
+        checkRange(stage, "hero.x", -1.5, 1.5);
+        checkRange(stage, "hero.y", -1.5, 1.5);
+    }
+
+    private static Stage stage(String text) {
+        Plan plan = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml")
+                .plan()
+                .orElseThrow();
+        return Stage.of(plan, plan.shots().getFirst());
+    }
+
+    private static void checkRange(Stage stage, String path, double lowMetres, double highMetres) {
+        StagedMark mark = stage.marks().stream()
+                .filter(candidate -> candidate.mark().path().equals(path))
+                .findFirst()
+                .orElseThrow();
+        assertThat(mark.lowSi()).as(path).isEqualTo(lowMetres, within(1e-12));
+        assertThat(mark.highSi()).as(path).isEqualTo(highMetres, within(1e-12));
+    }
+}
