@@ -60,14 +60,17 @@ final class RevealSolver {
         return find(inputs, ROOM_MILLIMETRES, unit).or(() -> findFarther(inputs, unit));
     }
 
-    /// Looks where closed forms say that there is room enough.
+    /// Looks where closed forms say that there is room enough for placing errors; else where all just holds.
     private static Optional<double[]> findFarther(Reveal.Inputs inputs, PaperUnit unit) {
         double farthest = farthest(inputs);
-        for (double room = ROOM_MILLIMETRES; room < farthest; ) {
-            room = Math.min(room * FARTHER, farthest);
-            Optional<double[]> found = canBear(inputs, 0, room) ? find(inputs, room, unit) : Optional.empty();
-            if (found.isPresent()) {
-                return found;
+        for (double errors : new double[] {1, 0}) {
+            for (double room = ROOM_MILLIMETRES; room < farthest; ) {
+                room = Math.min(room * FARTHER, farthest);
+                Optional<double[]> found =
+                        canBear(inputs, errors, room) ? find(inputs, room, unit) : Optional.empty();
+                if (found.isPresent()) {
+                    return found;
+                }
             }
         }
         return Optional.empty();
