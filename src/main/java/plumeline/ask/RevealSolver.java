@@ -66,8 +66,7 @@ final class RevealSolver {
         for (double errors : new double[] {1, 0}) {
             for (double room = ROOM_MILLIMETRES; room < farthest; ) {
                 room = Math.min(room * FARTHER, farthest);
-                Optional<double[]> found =
-                        canBear(inputs, errors, room) ? find(inputs, room, unit) : Optional.empty();
+                Optional<double[]> found = canBear(inputs, errors, room) ? find(inputs, room, unit) : Optional.empty();
                 if (found.isPresent()) {
                     return found;
                 }
