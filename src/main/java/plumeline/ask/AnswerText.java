@@ -41,7 +41,7 @@ final class AnswerText {
         int width = 0;
         List<String> values = new ArrayList<>();
         for (Item item : items) {
-            values.add(words.value(item.value()));
+            values.add(words.value(item));
             nameWidth = Math.max(nameWidth, item.name().length());
             width = Math.max(width, values.getLast().length());
         }

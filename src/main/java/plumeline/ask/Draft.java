@@ -1,5 +1,6 @@
 package plumeline.ask;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /// An answer before intervals and verdict.
@@ -8,9 +9,21 @@ import java.util.List;
 /// @param criteria what must hold; always as many and in the same order for one question and form of input
 /// @param best the best verdict this question gives
 /// @param notes the sentences
-record Draft(List<Item> items, List<Criterion> criteria, Verdict best, Notes notes) {
+/// @param assumed what was assumed in answering, beside the defaults
+record Draft(List<Item> items, List<Criterion> criteria, Verdict best, Notes notes, List<Assumed> assumed) {
     Draft {
         items = List.copyOf(items);
         criteria = List.copyOf(criteria);
+        assumed = List.copyOf(assumed);
+    }
+
+    Draft(List<Item> items, List<Criterion> criteria, Verdict best, Notes notes) {
+        this(items, criteria, best, notes, List.of());
+    }
+
+    Draft assuming(Assumed more) {
+        List<Assumed> all = new ArrayList<>(assumed);
+        all.add(more);
+        return new Draft(items, criteria, best, notes, all);
     }
 }

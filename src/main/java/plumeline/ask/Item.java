@@ -4,7 +4,22 @@ package plumeline.ask;
 ///
 /// @param name the answer's name, as in the contract: `distance`
 /// @param value its value
-public record Item(String name, Value value) {
+/// @param rounding which way text for people may round it
+public record Item(String name, Value value, Rounding rounding) {
+    /// Which way text for people may round a value; JSON has it in full.
+    public enum Rounding {
+        /// To the nearest figure that a hand can set.
+        NEAREST,
+        /// Never to more: how far something may be off, how high a camera may stand.
+        DOWN,
+        /// Never to less: how low a camera may stand, what travel is needed.
+        UP
+    }
+
+    Item(String name, Value value) {
+        this(name, value, Rounding.NEAREST);
+    }
+
     static Item millimetres(String name, double metres) {
         return of(name, metres * 1e3, "mm");
     }
@@ -15,5 +30,13 @@ public record Item(String name, Value value) {
 
     static Item word(String name, String text) {
         return new Item(name, new Value.Word(text));
+    }
+
+    Item rounded(Rounding way) {
+        return new Item(name, value, way);
+    }
+
+    Item with(Value other) {
+        return new Item(name, other, rounding);
     }
 }

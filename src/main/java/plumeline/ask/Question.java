@@ -1,5 +1,6 @@
 package plumeline.ask;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.text.Check;
@@ -79,9 +80,10 @@ public final class Question {
         if (!given.spreads().isEmpty()) {
             spread(inquiry, map, settled, spreads, given);
         }
+        List<Assumed> assumed = new ArrayList<>(given.assumed());
+        assumed.addAll(draft.assumed());
         return new Outcome.Answered(
-                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), given.assumed(), spreads.notes()),
-                given.unit());
+                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), assumed, spreads.notes()), given.unit());
     }
 
     /// Moves each input that has a spread, by itself, both ways; one way where the other is out of what is possible.

@@ -1,9 +1,6 @@
 package plumeline.ask;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
 
@@ -96,46 +93,28 @@ public final class Reveal {
     /// @param together how many placing errors (2 mm each) everything may be off at once; 0 where something fails
     /// @param travelNeeded the least travel that still shows all with these places; `Ends(0)` where none does
     /// @param camera how far the camera may stand aside (start and end together) and from its height
+    /// @param tight what may be off by less than its placing error of 2 mm, the least first; empty where something
+    /// fails
     public record Found(
-            Inputs inputs, List<Place> places, Holds holds, double together, Travel travelNeeded, CameraLeeway camera) {
-        /// Copies the list.
+            Inputs inputs,
+            List<Place> places,
+            Holds holds,
+            double together,
+            Travel travelNeeded,
+            CameraLeeway camera,
+            List<Mark> tight) {
+        /// Copies the lists.
         public Found {
             places = List.copyOf(places);
-        }
-
-        /// What may be off least, where that is less than a tape's placing error of 2 mm and everything holds.
-        ///
-        /// @return the mark's name as answers have it, and its leeway
-        public Optional<Tightest> tightest() {
-            if (holds == Holds.NOT_ALL) {
-                return Optional.empty();
-            }
-            List<Tightest> all = new ArrayList<>();
-            for (int i = 0; i < places.size(); i++) {
-                all.add(new Tightest(
-                        inputs.things().get(i).name() + "_x",
-                        places.get(i).aside().least()));
-                all.add(new Tightest(
-                        inputs.things().get(i).name() + "_y",
-                        places.get(i).along().least()));
-            }
-            all.add(new Tightest("the camera aside", camera.aside().least()));
-            boolean isLow =
-                    camera.height().minus().distance() >= inputs.camera().heightMetres();
-            all.add(new Tightest(
-                    "the lens's height",
-                    isLow ? camera.height().plus().distance() : camera.height().least()));
-            return all.stream()
-                    .filter(each -> each.metres() < RevealSolver.PLACING_MILLIMETRES / 1000)
-                    .min(Comparator.comparingDouble(Tightest::metres));
+            tight = List.copyOf(tight);
         }
     }
 
-    /// A mark that may hardly be off.
+    /// Something that is set by a tape.
     ///
-    /// @param name its name
-    /// @param metres its leeway to the nearer side, metres, ≥ 0
-    public record Tightest(String name, double metres) {}
+    /// @param name such as `second.x` or `camera.height`
+    /// @param leewayMetres how far it may be off by itself, metres
+    public record Mark(String name, double leewayMetres) {}
 
     /// Whether everything wanted holds.
     public enum Holds {

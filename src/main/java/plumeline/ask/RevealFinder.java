@@ -1,10 +1,10 @@
 package plumeline.ask;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import plumeline.search.Axis;
 import plumeline.search.Leeway;
-import plumeline.search.Margins;
 import plumeline.search.Search;
 
 /// Finds leeways and the least travel once the places are chosen.
@@ -14,6 +14,7 @@ final class RevealFinder {
 
     private final Reveal.Inputs inputs;
     private final RevealSet set;
+    private final RevealSet ordered;
     private final double[] others;
     private final double[] values;
     private final List<Axis> axes;
@@ -24,16 +25,21 @@ final class RevealFinder {
         this.others = others.clone();
         set = new RevealSet(inputs);
         values = RevealSet.values(inputs, others);
+        ordered = set.keepingOrder(values);
         axes = RevealSolver.axes(inputs, values);
-        holds = Margins.least(set.at(values)) >= 0;
+        holds = RevealSolver.holds(inputs, others);
     }
 
     Reveal.Found find() {
+        List<Leeway> leeways = new ArrayList<>();
+        for (int axis = 0; axis < values.length; axis++) {
+            leeways.add(leeway(axis));
+        }
         List<Reveal.Place> places = new ArrayList<>();
         for (int i = 0; i < set.count(); i++) {
             int axis = RevealSet.FIRST_X + 2 * i;
-            places.add(
-                    new Reveal.Place(values[axis] * METRE, values[axis + 1] * METRE, leeway(axis), leeway(axis + 1)));
+            places.add(new Reveal.Place(
+                    values[axis] * METRE, values[axis + 1] * METRE, leeways.get(axis), leeways.get(axis + 1)));
         }
         return new Reveal.Found(
                 inputs,
@@ -41,14 +47,41 @@ final class RevealFinder {
                 holds ? Reveal.Holds.ALL : Reveal.Holds.NOT_ALL,
                 holds ? RevealTogether.of(axes, set, values) : 0,
                 travelNeeded(),
-                new Reveal.CameraLeeway(leeway(RevealSet.CAMERA_X), leeway(RevealSet.HEIGHT)));
+                new Reveal.CameraLeeway(leeways.get(RevealSet.CAMERA_X), leeways.get(RevealSet.HEIGHT)),
+                holds ? tight(leeways) : List.of());
+    }
+
+    private List<Reveal.Mark> tight(List<Leeway> leeways) {
+        List<Reveal.Mark> tight = new ArrayList<>();
+        for (int axis = 0; axis < values.length; axis++) {
+            double least = leeways.get(axis).least();
+            double down = leeways.get(axis).minus().distance();
+            // A lens that holds down to the table can't be lower.
+            if (axis == RevealSet.HEIGHT && down * 1e3 >= values[axis] - 1e-3) {
+                least = leeways.get(axis).plus().distance();
+            }
+            if (least < RevealSolver.PLACING_MILLIMETRES * METRE) {
+                tight.add(new Reveal.Mark(name(axis), least));
+            }
+        }
+        tight.sort(Comparator.comparingDouble(Reveal.Mark::leewayMetres));
+        return tight;
+    }
+
+    private String name(int axis) {
+        return switch (axis) {
+            case RevealSet.CAMERA_X -> "camera.x";
+            case RevealSet.DISTANCE -> "camera.distance";
+            case RevealSet.HEIGHT -> "camera.height";
+            default -> set.name((axis - RevealSet.FIRST_X) / 2) + ((axis - RevealSet.FIRST_X) % 2 == 0 ? ".x" : ".y");
+        };
     }
 
     private Leeway leeway(int axis) {
         if (!holds) {
             return NO_LEEWAY;
         }
-        Leeway leeway = Search.leeway(axes, set, values, axis);
+        Leeway leeway = Search.leeway(axes, ordered, values, axis);
         return new Leeway(metres(leeway.minus()), metres(leeway.plus()));
     }
 

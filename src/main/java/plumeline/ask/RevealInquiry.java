@@ -92,8 +92,6 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         double gap = given.si("gap", "3 %", "enough to read as apart on a phone");
         double hideBy = given.si("hide_by", "0 mm", "just hidden; the leeway says how much may go wrong");
         given.assume("placing_error", "2 mm", "a tape and a hand; counts for every place, the camera's height too");
-        given.assume(
-                "room", "1500 mm", "a usual table's length behind the first thing; more only where that isn't enough");
         return new Reveal.Inputs(
                 Sensor.read(given.map("sensor")),
                 focalLengthMetres,
@@ -143,7 +141,18 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     @Override
     public Draft answer(Reveal.Inputs inputs, double[] settled, Words words) {
         Reveal.Found found = Reveal.found(inputs, settled);
-        return draft(found, settled, new RevealWords(found, settled, words).notes());
+        return draft(found, settled, new RevealWords(found, settled, words).notes())
+                .assuming(room(settled));
+    }
+
+    private static Assumed room(double[] settled) {
+        double room = RevealSolver.roomMillimetres(settled);
+        return new Assumed(
+                "room",
+                new Value.Number(room, "mm"),
+                room > RevealSolver.ROOM_MILLIMETRES
+                        ? "behind the first thing: the 1500 mm of a usual table aren't enough"
+                        : "a usual table's length behind the first thing");
     }
 
     @Override
@@ -157,9 +166,8 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         return new Draft(items(found, set.gaps(set.end(values))), criteria(set, values), best(found), notes);
     }
 
-    /// Tight where some single mark off by its placing error makes something fail, as a want in a plan is.
     private static Verdict best(Reveal.Found found) {
-        return found.tightest().isPresent() ? Verdict.TIGHT : Verdict.HOLDS;
+        return found.tight().isEmpty() ? Verdict.HOLDS : Verdict.TIGHT;
     }
 
     private static List<Item> items(Reveal.Found found, double[] gaps) {
@@ -177,7 +185,8 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         }
         items.add(
                 switch (found.travelNeeded()) {
-                    case Reveal.Travel.Least(double metres) -> Item.millimetres("travel_needed", metres);
+                    case Reveal.Travel.Least(double metres) ->
+                        Item.millimetres("travel_needed", metres).rounded(Item.Rounding.UP);
                     case Reveal.Travel.None() -> Item.word("travel_needed", NONE);
                 });
         items.add(leeway("camera_leeway_x", found.camera().aside().least()));
@@ -192,9 +201,10 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
         double height = found.inputs().camera().heightMetres();
         double low = Math.max(0, height - distance(found.camera().height().minus(), height));
         return List.of(
-                Item.millimetres("height_low", low),
+                Item.millimetres("height_low", low).rounded(Item.Rounding.UP),
                 switch (found.camera().height().plus()) {
-                    case Leeway.Side.Ends(double metres) -> Item.millimetres("height_high", height + metres);
+                    case Leeway.Side.Ends(double metres) ->
+                        Item.millimetres("height_high", height + metres).rounded(Item.Rounding.DOWN);
                     case Leeway.Side.Endless() -> Item.word("height_high", "endless");
                 });
     }
@@ -204,7 +214,9 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
     }
 
     private static Item leeway(String name, double metres) {
-        return metres < Double.POSITIVE_INFINITY ? Item.millimetres(name, metres) : Item.word(name, "endless");
+        return metres < Double.POSITIVE_INFINITY
+                ? Item.millimetres(name, metres).rounded(Item.Rounding.DOWN)
+                : Item.word(name, "endless");
     }
 
     /// One for each later thing hidden, each gap, and the frame at the start and at the end.
@@ -219,6 +231,7 @@ final class RevealInquiry implements Inquiry<Reveal.Inputs> {
             criteria.add(new Criterion("end_gap_" + (p - gaps + 1), parts[p]));
         }
         int start = gaps + set.gapParts();
+        criteria.add(new Criterion("the order from front to back", RevealSolver.order(values)));
         criteria.add(new Criterion("the room in the frame at the start", least(parts, start, start + 4)));
         criteria.add(new Criterion("the room in the frame at the end", least(parts, start + 4, start + 8)));
         return criteria;

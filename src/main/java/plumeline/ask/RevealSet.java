@@ -2,17 +2,9 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
-import plumeline.geom.Aim;
-import plumeline.geom.Body;
-import plumeline.geom.Pinhole;
-import plumeline.geom.Pose;
-import plumeline.geom.Solid;
-import plumeline.geom.Vec;
 import plumeline.search.Margins;
 import plumeline.sight.Sides;
-import plumeline.sight.Sight;
 
 /// The margins of a reveal as a function of where everything stands: millimetres, and per cent of the picture.
 ///
@@ -24,9 +16,12 @@ final class RevealSet implements Margins {
     static final int HEIGHT = 2;
     static final int FIRST_X = 3;
 
+    /// Millimetres in a metre.
+    static final double MILLIMETRES = 1e3;
+
     private static final double METRE = 1e-3;
     private static final double PERCENT = 100;
-    private static final double LEAST_DEPTH = 1e-3;
+    private static final double LEAST_DEPTH = 1;
 
     /// What is level with the edge that hides it, such as feet seen by a lens on the table, is hidden: a nanometre, in
     /// mm, which is more than margins are computed to.
@@ -36,19 +31,33 @@ final class RevealSet implements Margins {
     private final List<Reveal.Thing> things;
     private final double halfWidth;
     private final double halfHeight;
-    private final List<double[]> lastAsked;
-    private final List<Sides> lastSides;
+    private final List<Remembered> remembered;
+
+    /// Which things are neighbours in the picture at the end, from left to right; empty where any may be.
+    private final int[] neighbours;
 
     RevealSet(Reveal.Inputs inputs) {
+        this(inputs, new int[0]);
+    }
+
+    private RevealSet(Reveal.Inputs inputs, int[] neighbours) {
         this.inputs = inputs;
+        this.neighbours = neighbours;
         things = inputs.things();
-        lastAsked = new ArrayList<>(Collections.nCopies(things.size(), new double[0]));
-        lastSides = new ArrayList<>(Collections.nCopies(things.size(), new Sides(0, 0, 0, 0)));
+        remembered = new ArrayList<>();
+        things.forEach(_ -> remembered.add(new Remembered()));
         double f = inputs.focalLengthMetres();
         double focus = inputs.camera().distanceMetres();
         double imageMetres = f * focus / (focus - f);
         halfWidth = inputs.sensor().widthMetres() / 2 / imageMetres;
         halfHeight = inputs.sensor().heightMetres() / 2 / imageMetres;
+    }
+
+    /// The same margins, gaps counted between those who are neighbours now. To change places in the picture two things
+    /// must pass each other, so that the connected interval in which all holds is the same; but no search that
+    /// steps along it can step over the passing.
+    RevealSet keepingOrder(double[] values) {
+        return new RevealSet(inputs, end(values).leftToRight());
     }
 
     /// Values with the camera as given and the first thing at zero.
@@ -62,6 +71,10 @@ final class RevealSet implements Margins {
 
     static double[] others(double[] values) {
         return Arrays.copyOfRange(values, FIRST_X + 2, values.length);
+    }
+
+    double halfWidth() {
+        return halfWidth;
     }
 
     int count() {
@@ -97,64 +110,81 @@ final class RevealSet implements Margins {
         return Margins.least(parts) >= 0;
     }
 
+    /// What is left of the frame above, below and aside at the start and at the end, per cent.
+    double room(double[] values) {
+        double[] parts = new double[8];
+        inside(start(values), 1, parts, 0);
+        inside(end(values), count(), parts, 4);
+        return Margins.least(parts);
+    }
+
     private void shown(double[] values, double[] parts) {
-        View end = end(values);
+        RevealView end = end(values);
         double[] gaps = gaps(end);
         for (int i = 0; i < gaps.length; i++) {
             parts[hiddenParts() + i] = gaps[i] - PERCENT * inputs.wanted().gapShare();
         }
-        View start = new View(values, values[CAMERA_X], 0);
-        inside(start, 1, parts, hiddenParts() + gapParts());
+        inside(start(values), 1, parts, hiddenParts() + gapParts());
         inside(end, count(), parts, hiddenParts() + gapParts() + 4);
     }
 
     private void hidden(double[] values, double[] parts) {
-        Vec eye = new Vec(values[CAMERA_X], -values[DISTANCE], values[HEIGHT]).times(METRE);
-        Pinhole view = new Pinhole(new Aim(eye, 0, 0));
-        Body first = body(values, 0);
-        double firstInFront = inFrontMetres(view, first, 0);
+        RevealHiding.Upright first = upright(values, 0);
         for (int i = 1; i < count(); i++) {
-            Body body = body(values, i);
+            RevealHiding.Upright upright = upright(values, i);
             int at = 5 * (i - 1);
-            double inFront = Math.min(firstInFront, inFrontMetres(view, body, i));
+            double inFront = Math.min(first.depth() - first.radius(), upright.depth() - upright.radius()) - LEAST_DEPTH;
             if (inFront <= 0) {
-                Arrays.fill(parts, at, at + 5, inFront / METRE - 1);
+                Arrays.fill(parts, at, at + 5, inFront - 1);
                 continue;
             }
-            Sides sides = sides(values, view, i);
-            double scale = view.depth(body.middle()) / METRE;
-            double spare = inputs.wanted().hideByMetres() / METRE - HAIR;
-            parts[at] = sides.left() * scale - spare;
-            parts[at + 1] = sides.right() * scale - spare;
-            parts[at + 2] = sides.below() * scale - spare;
-            parts[at + 3] = sides.above() * scale - spare;
+            Sides sides = remembered.get(i).sides(first, upright);
+            double spare = inputs.wanted().hideByMetres() * MILLIMETRES - HAIR;
+            parts[at] = sides.left() * upright.depth() - spare;
+            parts[at + 1] = sides.right() * upright.depth() - spare;
+            parts[at + 2] = sides.below() * upright.depth() - spare;
+            parts[at + 3] = sides.above() * upright.depth() - spare;
             double dx = x(values, i) - x(values, 0);
             double dy = y(values, i) - y(values, 0);
-            double touch = (things.get(0).diameterMetres() + things.get(i).diameterMetres()) / 2 / METRE;
+            double touch = first.radius() + upright.radius();
             parts[at + 4] = dy > 0 ? Math.hypot(dx, dy) - touch : dy - touch;
         }
     }
 
-    /// The same question comes again while other marks are moved, so the last answer for each thing is kept.
-    private Sides sides(double[] values, Pinhole view, int i) {
-        double[] asked = {
-            values[CAMERA_X], values[DISTANCE], values[HEIGHT], x(values, 0), y(values, 0), x(values, i), y(values, i)
-        };
-        if (!Arrays.equals(asked, lastAsked.get(i))) {
-            lastSides.set(i, Sight.hidden(view, body(values, i), List.of(body(values, 0))));
-            lastAsked.set(i, asked);
-        }
-        return lastSides.get(i);
-    }
-
-    private double inFrontMetres(Pinhole view, Body body, int thing) {
-        return view.depth(body.middle()) - things.get(thing).diameterMetres() / 2 - LEAST_DEPTH;
-    }
-
-    private Body body(double[] values, int i) {
+    private RevealHiding.Upright upright(double[] values, int i) {
         Reveal.Thing thing = things.get(i);
-        Solid solid = Solid.cylinder(thing.diameterMetres(), thing.heightMetres());
-        return new Body(solid, Pose.at(x(values, i) * METRE, y(values, i) * METRE));
+        return new RevealHiding.Upright(
+                x(values, i) - values[CAMERA_X],
+                y(values, i) + values[DISTANCE],
+                thing.diameterMetres() / 2 * MILLIMETRES,
+                thing.heightMetres() * MILLIMETRES - values[HEIGHT],
+                -values[HEIGHT]);
+    }
+
+    /// The same questions come again while other marks are moved, so the last answers for each thing are kept: mostly
+    /// one where it stands and one where it is tried.
+    private static final class Remembered {
+        private static final RevealHiding.Upright NOBODY = new RevealHiding.Upright(0, 0, 0, 0, 0);
+        private static final Sides NOTHING = new Sides(0, 0, 0, 0);
+
+        private final RevealHiding.Upright[] hiders = {NOBODY, NOBODY};
+        private final RevealHiding.Upright[] hidden = {NOBODY, NOBODY};
+        private final Sides[] found = {NOTHING, NOTHING};
+        private int last;
+
+        Sides sides(RevealHiding.Upright hider, RevealHiding.Upright behind) {
+            for (int k = 0; k < found.length; k++) {
+                if (hidden[k].equals(behind) && hiders[k].equals(hider)) {
+                    last = k;
+                    return found[k];
+                }
+            }
+            last = 1 - last;
+            hiders[last] = hider;
+            hidden[last] = behind;
+            found[last] = RevealHiding.sides(hider, behind);
+            return found[last];
+        }
     }
 
     static double x(double[] values, int thing) {
@@ -165,35 +195,35 @@ final class RevealSet implements Margins {
         return values[FIRST_X + 2 * thing + 1];
     }
 
+    /// The picture at the start.
+    RevealView start(double[] values) {
+        return new RevealView(things, values, values[CAMERA_X], Reveal.Keeps.HEADING);
+    }
+
     /// The picture at the end of the slide, panned.
-    View end(double[] values) {
-        double cameraX = values[CAMERA_X] + inputs.slide().travelMetres() / METRE;
-        View ahead = new View(values, cameraX, 0);
-        return new View(
-                values,
-                cameraX,
-                switch (inputs.slide().keeps()) {
-                    case HEADING -> 0;
-                    case FRONT -> ahead.bearings[0];
-                    case ALL -> (ahead.leastBearing() + ahead.mostBearing()) / 2;
-                });
+    RevealView end(double[] values) {
+        double cameraX = values[CAMERA_X] + inputs.slide().travelMetres() * MILLIMETRES;
+        return new RevealView(things, values, cameraX, inputs.slide().keeps());
     }
 
     /// Gaps between neighbours from left to right, per cent of the picture's width.
-    double[] gaps(View view) {
+    double[] gaps(RevealView view) {
         int n = count();
         double[] gaps = new double[n - 1];
-        int[] order = view.leftToRight();
+        if (!view.isSeen()) {
+            Arrays.fill(gaps, -PERCENT);
+            return gaps;
+        }
+        int[] order = neighbours.length == 0 ? view.leftToRight() : neighbours;
         for (int i = 1; i < n; i++) {
-            gaps[i - 1] =
-                    view.seen ? PERCENT * (view.left(order[i]) - view.right(order[i - 1])) / (2 * halfWidth) : -PERCENT;
+            gaps[i - 1] = PERCENT * (view.left(order[i]) - view.right(order[i - 1])) / (2 * halfWidth);
         }
         return gaps;
     }
 
-    private void inside(View view, int shown, double[] parts, int at) {
+    private void inside(RevealView view, int shown, double[] parts, int at) {
         Arrays.fill(parts, at, at + 4, Double.POSITIVE_INFINITY);
-        if (!view.seen) {
+        if (!view.isSeen()) {
             Arrays.fill(parts, at, at + 4, -PERCENT);
             return;
         }
@@ -206,92 +236,7 @@ final class RevealSet implements Margins {
     }
 
     /// The share of the frame's height that a thing fills.
-    double heightShare(View view, int thing) {
-        return view.seen ? (view.top(thing) - view.bottom(thing)) / (2 * halfHeight) : 0;
-    }
-
-    /// What a level camera sees of the things, by tangent bearings and rims.
-    final class View {
-        private final double turn;
-        private final double lensHeight;
-        private final double[] bearings;
-        private final double[] halves;
-        private final double[] depths;
-        /// Whether all is wholly in front of the lens point.
-        private final boolean seen;
-
-        View(double[] values, double cameraX, double turn) {
-            this.turn = turn;
-            lensHeight = values[HEIGHT];
-            bearings = new double[count()];
-            halves = new double[count()];
-            depths = new double[count()];
-            boolean all = true;
-            for (int i = 0; i < count(); i++) {
-                double dx = x(values, i) - cameraX;
-                double dy = y(values, i) + values[DISTANCE];
-                double way = Math.hypot(dx, dy);
-                bearings[i] = Math.atan2(dx, dy);
-                halves[i] = Math.asin(Math.min(1, radius(i) / way));
-                depths[i] = way * Math.cos(bearings[i] - turn);
-                all &= depths[i] - radius(i) > LEAST_DEPTH / METRE
-                        && Math.abs(bearings[i] - turn) + halves[i] < Math.PI / 2 - 1e-3;
-            }
-            seen = all;
-        }
-
-        double turnRadians() {
-            return turn;
-        }
-
-        private double radius(int i) {
-            return things.get(i).diameterMetres() / 2 / METRE;
-        }
-
-        private double leastBearing() {
-            double least = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < bearings.length; i++) {
-                least = Math.min(least, bearings[i] - halves[i]);
-            }
-            return least;
-        }
-
-        private double mostBearing() {
-            double most = Double.NEGATIVE_INFINITY;
-            for (int i = 0; i < bearings.length; i++) {
-                most = Math.max(most, bearings[i] + halves[i]);
-            }
-            return most;
-        }
-
-        private double left(int i) {
-            return Math.tan(bearings[i] - halves[i] - turn);
-        }
-
-        private double right(int i) {
-            return Math.tan(bearings[i] + halves[i] - turn);
-        }
-
-        private double top(int i) {
-            double above = things.get(i).heightMetres() / METRE - lensHeight;
-            return above / (depths[i] + (above > 0 ? -radius(i) : radius(i)));
-        }
-
-        private double bottom(int i) {
-            return -lensHeight / (depths[i] + (lensHeight > 0 ? -radius(i) : radius(i)));
-        }
-
-        private int[] leftToRight() {
-            int[] order = new int[bearings.length];
-            for (int i = 0; i < order.length; i++) {
-                int at = i;
-                while (at > 0 && bearings[order[at - 1]] > bearings[i]) {
-                    order[at] = order[at - 1];
-                    at--;
-                }
-                order[at] = i;
-            }
-            return order;
-        }
+    double heightShare(RevealView view, int thing) {
+        return view.isSeen() ? (view.top(thing) - view.bottom(thing)) / (2 * halfHeight) : 0;
     }
 }

@@ -10,7 +10,6 @@ final class RevealWords {
 
     private final Reveal.Found found;
     private final Reveal.Inputs inputs;
-    private final double[] others;
     private final Words words;
     private final RevealSet set;
     private final double[] values;
@@ -19,7 +18,6 @@ final class RevealWords {
     RevealWords(Reveal.Found found, double[] others, Words words) {
         this.found = found;
         this.inputs = found.inputs();
-        this.others = others.clone();
         this.words = words;
         set = new RevealSet(inputs);
         values = RevealSet.values(inputs, others);
@@ -30,14 +28,12 @@ final class RevealWords {
         List<String> because = new ArrayList<>();
         sayFailures(because);
         if (found.holds() == Reveal.Holds.ALL) {
+            sayTight(because);
             because.add("Everything may be off at once by " + Print.number(found.together(), 1)
                     + " times its placing error of 2 mm.");
         }
-        found.tightest()
-                .ifPresent(tight -> because.add("Tight: " + tight.name() + " may be off by "
-                        + words.length(tight.metres()) + ", and a tape places it to 2 mm. Use a jig or a stop."));
         sayFar(because);
-        RevealSet.View end = set.end(values);
+        RevealView end = set.end(values);
         because.add("At the end the camera has panned " + Print.fineDegrees(Math.abs(end.turnRadians()))
                 + (end.turnRadians() < 0 ? " to the left" : end.turnRadians() > 0 ? " to the right" : "")
                 + "; heights then are " + heights(end) + " of the frame (" + firstHeight() + " at the start).");
@@ -51,17 +47,28 @@ final class RevealWords {
                         + " a search found, not proven best"));
     }
 
-    private void sayFar(List<String> because) {
-        for (int i = 1; i < set.count(); i++) {
-            if (RevealSet.y(values, i) > RevealSolver.ROOM_MILLIMETRES) {
-                because.add(set.name(i) + " stands " + words.length(RevealSet.y(values, i) * METRE)
-                        + " behind the first thing, farther than a usual table's "
-                        + words.length(RevealSolver.ROOM_MILLIMETRES * METRE) + ": nearer no place was found.");
+    private void sayTight(List<String> because) {
+        if (!found.tight().isEmpty()) {
+            List<String> marks = new ArrayList<>();
+            for (Reveal.Mark mark :
+                    found.tight().subList(0, Math.min(3, found.tight().size()))) {
+                marks.add(mark.name() + " by more than " + words.down(mark.leewayMetres()));
             }
+            because.add("Tight: it fails with " + String.join(", or ", marks)
+                    + " off, and a tape places it to 2 mm. Use a jig or a stop.");
         }
     }
 
-    private String heights(RevealSet.View end) {
+    private void sayFar(List<String> because) {
+        int last = set.count() - 1;
+        if (RevealSet.y(values, last) > RevealSolver.ROOM_MILLIMETRES) {
+            because.add(set.name(last) + " stands " + words.length(RevealSet.y(values, last) * METRE)
+                    + " behind the first thing, farther than a usual table's "
+                    + words.length(RevealSolver.ROOM_MILLIMETRES * METRE) + ": on one no places were found.");
+        }
+    }
+
+    private String heights(RevealView end) {
         StringBuilder all = new StringBuilder();
         for (int i = 0; i < set.count(); i++) {
             all.append(i == 0 ? "" : ", ").append(Words.share(set.heightShare(end, i)));
@@ -70,7 +77,7 @@ final class RevealWords {
     }
 
     private String firstHeight() {
-        return Words.share(set.heightShare(set.new View(values, values[RevealSet.CAMERA_X], 0), 0));
+        return Words.share(set.heightShare(set.start(values), 0));
     }
 
     private void sayFailures(List<String> because) {
@@ -80,17 +87,20 @@ final class RevealWords {
         for (int i = 1; i < set.count(); i++) {
             double hidden = least(5 * (i - 1), 5 * i);
             if (hidden < 0) {
-                because.add(set.name(i) + " isn't hidden: " + words.length(-hidden * METRE)
+                because.add(set.name(i) + " isn't hidden: " + words.some(-hidden * METRE)
                         + " too much sticks out at the start, in the best place found.");
             }
         }
         double gap = least(gaps, start);
         if (gap < 0) {
-            because.add("The narrowest gap at the end lacks " + Words.percent(-gap)
+            because.add("The narrowest gap at the end lacks " + Words.somePercent(-gap)
                     + " of the frame's width, in the best places found.");
         }
         if (least(start, start + 4) < 0) {
             because.add(set.name(0) + " doesn't fit the frame at the start, wherever the others stand.");
+        }
+        if (RevealSolver.order(values) < 0) {
+            because.add("The best places found aren't in the order written, nearest first.");
         }
         sayFrame(because, "start", start);
         sayFrame(because, "end", start + 4);
@@ -118,10 +128,12 @@ final class RevealWords {
         double aside = least(at, at + 2);
         double upright = least(at + 2, at + 4);
         if (aside < 0) {
-            because.add("At the " + when + " " + Words.percent(-aside) + " of the frame's width stands outside it.");
+            because.add(
+                    "At the " + when + " " + Words.somePercent(-aside) + " of the frame's width stands outside it.");
         }
         if (upright < 0) {
-            because.add("At the " + when + " " + Words.percent(-upright) + " of the frame's height stands outside it.");
+            because.add(
+                    "At the " + when + " " + Words.somePercent(-upright) + " of the frame's height stands outside it.");
         }
     }
 
@@ -129,15 +141,10 @@ final class RevealWords {
         if (found.holds() == Reveal.Holds.ALL) {
             return List.of();
         }
-        boolean lids = false;
-        for (int i = 0; i < set.hiddenParts(); i += 5) {
-            lids |= parts[i + 2] < 0 || parts[i + 3] < 0;
-        }
         int start = set.hiddenParts() + set.gapParts();
-        boolean upright = least(start + 2, start + 4) < 0 || least(start + 6, start + 8) < 0;
         RevealTries.Failing failing =
-                new RevealTries.Failing(lids || upright, least(start, start + 4) < 0, least(start + 4, start + 8) < 0);
-        return new RevealTries(inputs, others, words).list(failing);
+                new RevealTries.Failing(least(start, start + 4) < 0, least(start + 4, start + 8) < 0);
+        return new RevealTries(inputs, words).list(failing);
     }
 
     private double least(int from, int to) {

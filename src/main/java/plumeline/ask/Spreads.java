@@ -69,8 +69,7 @@ final class Spreads {
             if (item.value() instanceof Value.Number number && !open[i] && matters(i, number.value())) {
                 double half = half(squares[i]);
                 double low = number.value() - half;
-                items.add(new Item(
-                        item.name(), new Value.Spread(number.value(), number.unit(), low, number.value() + half)));
+                items.add(item.with(new Value.Spread(number.value(), number.unit(), low, number.value() + half)));
             } else {
                 items.add(item);
             }

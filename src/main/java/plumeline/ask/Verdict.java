@@ -6,7 +6,7 @@ public enum Verdict {
     FAILS("fails"),
     /// It can't be said.
     UNKNOWN("unknown"),
-    /// Every criterion is met by the values given, but not all over their spread.
+    /// Every criterion is met by the values given, but not all over their spread, or not with a single placing error.
     TIGHT("tight"),
     /// Every criterion is met, or there is none.
     HOLDS("holds"),

@@ -8,8 +8,9 @@ import plumeline.quantity.Print;
 final class Words {
     static final Words MILLIMETRES = new Words(PaperUnit.MILLIMETRES);
 
-    private static final double FAR_METRES = 10;
     private static final double FINE_METRES = 0.01;
+    private static final double FAR_METRES = 10;
+    private static final double FOOT_METRES = 0.3048;
     private static final double FINE_INCHES_METRES = 0.0254 / 8;
 
     private final Print print;
@@ -22,14 +23,13 @@ final class Words {
         return print.unit();
     }
 
-    /// Metres or feet from 10 m on, where no tape is held. Whole millimetres, tenths of what is under a centimetre;
-    /// sixteenths of an inch, hundredths of what is under an eighth and between them.
+    /// Whole millimetres, tenths of what is under a centimetre; metres with three digits that count from ten on, or
+    /// feet; sixteenths of an inch, hundredths of what is under an
+    /// eighth and between them.
     String length(double metres) {
         double size = Math.abs(metres);
         if (size >= FAR_METRES) {
-            return print.unit() == PaperUnit.MILLIMETRES
-                    ? Print.number(metres, 1) + " m"
-                    : Print.number(metres / 0.3048, 0) + " ft";
+            return print.unit() == PaperUnit.MILLIMETRES ? far(metres) + " m" : far(metres / FOOT_METRES) + " ft";
         }
         if (print.unit() == PaperUnit.MILLIMETRES) {
             return size < FINE_METRES ? Print.number(metres * 1e3, 1) + " mm" : tape(metres);
@@ -39,9 +39,22 @@ final class Words {
         return size < FINE_INCHES_METRES && between ? Print.number(metres / 0.0254, 2) + " in" : tape(metres);
     }
 
+    /// Three digits of what is ten or more.
+    private static String far(double value) {
+        double size = Math.abs(value);
+        double unit = size < 100 ? 0.1 : Math.pow(10, Math.floor(Math.log10(size)) - 2);
+        return Print.number(Math.rint(value / unit) * unit, 1);
+    }
+
     /// Whole millimetres or sixteenths of an inch: what a hand is told to set.
     String tape(double metres) {
         return print.length(metres, Print.Hand.TAPE);
+    }
+
+    /// A small length, never more than there is: tenths of a millimetre or hundredths of an inch.
+    String down(double metres) {
+        double step = print.stepMetres(Print.Hand.MOTOR);
+        return print.length(Math.floor(metres / step + 1e-6) * step, Print.Hand.MOTOR);
     }
 
     /// What a hand can set at the tape.
@@ -82,11 +95,42 @@ final class Words {
         return Print.number(percent, Math.abs(percent) < 10 ? 1 : 0) + " %";
     }
 
+    /// Per cent of what is lacking, which is never said to be nothing.
+    static String somePercent(double percent) {
+        return percent < 0.05 ? "under 0.1 %" : percent(percent);
+    }
+
+    /// A length that is lacking, which is never said to be nothing.
+    String some(double metres) {
+        double least = print.unit() == PaperUnit.MILLIMETRES ? 1e-4 : 0.000254;
+        return metres < least / 2 ? "under " + print.length(least, Print.Hand.MOTOR) : length(metres);
+    }
+
     static String share(double share) {
         return Print.share(share, Math.abs(share) < 0.1 ? 1 : 0);
     }
 
-    String value(Value value) {
+    String value(Item item) {
+        return switch (item.value()) {
+            case Value.Number(double number, String unit) when unit.equals("mm") -> length(safe(number / 1e3, item));
+            case Value.Number _, Value.Spread _, Value.Numbers _, Value.Word _ -> value(item.value());
+        };
+    }
+
+    /// A length on a step that it is printed in, rounded the way that keeps the promise.
+    private double safe(double metres, Item item) {
+        boolean metric = print.unit() == PaperUnit.MILLIMETRES;
+        boolean fine = Math.abs(metres) < (metric ? FINE_METRES : FINE_INCHES_METRES);
+        double step = fine ? print.stepMetres(Print.Hand.MOTOR) : stepMetres();
+        double steps = metres / step;
+        return switch (item.rounding()) {
+            case NEAREST -> metres;
+            case DOWN -> Math.floor(steps + 1e-6) * step;
+            case UP -> Math.ceil(steps - 1e-6) * step;
+        };
+    }
+
+    private String value(Value value) {
         return switch (value) {
             case Value.Number(double number, String unit) -> number(number, unit);
             case Value.Spread(double number, String unit, double low, double high) ->

@@ -9,6 +9,7 @@ import static plumeline.ask.Asking.spread;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.quantity.PaperUnit;
 
 /// The question `framing` in text: values, defaults, intervals, verdicts, sentences and messages.
 final class FramingTest {
@@ -198,6 +199,16 @@ final class FramingTest {
         double second = half(two);
         assertThat(half(both)).isCloseTo(Math.hypot(first, second), within(1e-6));
         assertThat(second).isGreaterThan(first);
+    }
+
+    /// Far lengths are said in metres or feet with three digits: nobody sets 66767 mm.
+    @Test
+    void farLengths_areInMetresOrFeet() {
+        Answer answer =
+                answer("framing", Questions.find("framing").orElseThrow().example());
+        assertThat(number(answer, "hyperfocal")).isCloseTo(66_766.7, within(0.1));
+        assertThat(answer.toText(PaperUnit.MILLIMETRES)).containsPattern("hyperfocal +66.8 m\n");
+        assertThat(answer.toText(PaperUnit.INCHES)).containsPattern("hyperfocal +219 ft\n");
     }
 
     private static double half(String text) {

@@ -37,7 +37,7 @@ final class RevealOutsideTest {
         assertThat(found.camera().aside().least() * 1e3).isCloseTo(21, within(0.5));
         RevealSet set = new RevealSet(inputs);
         double[] values = RevealSet.values(inputs, file);
-        RevealSet.View end = set.end(values);
+        RevealView end = set.end(values);
         // From left to right the fourth comes first. The brief's 25 / 20 / 15 are mm at the nearer neighbour's depth.
         double[] gaps = set.gaps(end);
         assertThat(gaps).hasSize(3);
@@ -203,7 +203,7 @@ final class RevealOutsideTest {
 
     static Reveal.Inputs randomInputs(Random random) {
         List<Reveal.Thing> things = new ArrayList<>();
-        int count = 2 + random.nextInt(2);
+        int count = 2 + random.nextInt(4);
         double diameter = 0.04 + 0.04 * random.nextDouble();
         for (int i = 0; i < count; i++) {
             double share = i == 0 ? 1 : 0.7 + 0.35 * random.nextDouble();

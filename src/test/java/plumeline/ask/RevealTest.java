@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import plumeline.quantity.PaperUnit;
 import plumeline.search.Search;
@@ -99,14 +100,16 @@ final class RevealTest {
         String slide = attempts.getFirst();
         String whole = slide.substring(slide.indexOf(": ") + 2, slide.indexOf(" in all"));
         assertThat(slide).startsWith("Slide ").contains(" further: ");
-        assertThat(answer("reveal", text.replace("travel: 200 mm", "travel: " + whole))
+        checkTry(slide, whole, amount -> text.replace("travel: 200 mm", "travel: " + amount));
+        double millimetres = Double.parseDouble(whole.replace(" mm", ""));
+        assertThat(answer("reveal", text.replace("travel: 200 mm", "travel: " + (millimetres - 1) + " mm"))
                         .verdict())
-                .isEqualTo(Verdict.TIGHT);
+                .as("a step less")
+                .isEqualTo(Verdict.FAILS);
         String gap = attempts.getLast();
         String share = gap.substring("Ask for a gap of ".length(), gap.indexOf(" instead"));
-        assertThat(gap).endsWith("instead of 25 %.");
-        assertThat(answer("reveal", text.replace("gap: 25 %", "gap: " + share)).verdict())
-                .isEqualTo(Verdict.TIGHT);
+        assertThat(gap).contains("instead of 25 %");
+        checkTry(gap, share, amount -> text.replace("gap: 25 %", "gap: " + amount));
     }
 
     @Test
@@ -119,10 +122,8 @@ final class RevealTest {
                 .filter(each -> each.startsWith("Lower the lens by"))
                 .findFirst()
                 .orElseThrow();
-        String height = attempt.substring(attempt.indexOf(" to ") + 4, attempt.length() - 1);
-        assertThat(answer("reveal", text.replace("height: 140 mm", "height: " + height))
-                        .verdict())
-                .isEqualTo(Verdict.TIGHT);
+        String height = cut(attempt, " to ", " mm") + " mm";
+        checkTry(attempt, height, amount -> text.replace("height: 140 mm", "height: " + amount));
     }
 
     @Test
@@ -135,10 +136,8 @@ final class RevealTest {
                 .filter(each -> each.contains("farther back, at "))
                 .findFirst()
                 .orElseThrow();
-        String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
-        assertThat(answer("reveal", text.replace("distance: 250 mm", "distance: " + distance))
-                        .verdict())
-                .isEqualTo(Verdict.TIGHT);
+        String distance = cut(attempt, ", at ", " mm") + " mm";
+        checkTry(attempt, distance, amount -> text.replace("distance: 250 mm", "distance: " + amount));
     }
 
     @Test
@@ -154,10 +153,8 @@ final class RevealTest {
         assertThat(answer.toText(PaperUnit.MILLIMETRES).lines().count()).isLessThanOrEqualTo(30);
         String attempt = answer.notes().attempts().getLast();
         assertThat(attempt).startsWith("Start ").contains(" farther back, at ");
-        String distance = attempt.substring(attempt.indexOf(", at ") + 5, attempt.length() - 1);
-        assertThat(answer("reveal", text.replace("distance: 51.3 mm", "distance: " + distance))
-                        .verdict())
-                .isEqualTo(Verdict.TIGHT);
+        String distance = cut(attempt, ", at ", " mm") + " mm";
+        checkTry(attempt, distance, amount -> text.replace("distance: 51.3 mm", "distance: " + amount));
     }
 
     @Test
@@ -165,9 +162,7 @@ final class RevealTest {
         String text = EXAMPLE.replace("keeps: all ", "keeps: heading ");
         String attempt = find(answer("reveal", text), "less: ");
         String travel = attempt.substring(attempt.indexOf(": ") + 2, attempt.indexOf(" in all"));
-        assertThat(answer("reveal", text.replace("travel: 600 mm", "travel: " + travel))
-                        .verdict())
-                .isEqualTo(Verdict.TIGHT);
+        checkTry(attempt, travel, amount -> text.replace("travel: 600 mm", "travel: " + amount));
     }
 
     @Test
@@ -189,19 +184,93 @@ final class RevealTest {
     }
 
     @Test
-    void lessLeewayThanATapesError_isTight_andSaysWhere() {
-        Answer roomy = answer("reveal", EXAMPLE);
-        assertThat(roomy.verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(number(roomy, "second_leeway_x")).isGreaterThan(2);
-        // Higher than 579 mm (its near side) times 10.125 mm over an image at 54.5 mm, 107.5 mm, its foot leaves the
-        // frame.
-        Answer tight = answer("reveal", EXAMPLE.replace("height: 59 mm}", "height: 106 mm}"));
-        assertThat(tight.verdict()).isEqualTo(Verdict.TIGHT);
-        assertThat(tight.notes().because()).anyMatch(text -> text.startsWith("Tight: ") && text.contains("a tape"));
+    void lensOnTheTable_seesFeetLevelWithTheFirstsFoot() {
+        String text =
+                EXAMPLE.replace("height: 59 mm}", "height: 0 mm}").replace("distance: 600 mm", "distance: 900 mm");
+        Answer answer = answer("reveal", text);
+        assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(number(answer, "height_low")).isZero();
+    }
+
+    /// A try is what it says: just enough is tight, and what is said to be enough for placing errors holds.
+    private static void checkTry(String attempt, String amount, UnaryOperator<String> with) {
+        boolean tight = attempt.contains("just enough: tight");
+        assertThat(answer("reveal", with.apply(amount)).verdict())
+                .as(attempt)
+                .isEqualTo(tight ? Verdict.TIGHT : Verdict.HOLDS);
+        if (attempt.contains("tight; at ")) {
+            String roomy = cut(attempt, "tight; at ", " nothing");
+            assertThat(answer("reveal", with.apply(roomy)).verdict())
+                    .as(attempt)
+                    .isEqualTo(Verdict.HOLDS);
+        }
+    }
+
+    private static String cut(String text, String after, String before) {
+        int from = text.indexOf(after) + after.length();
+        return text.substring(from, text.indexOf(before, from));
+    }
+
+    /// A placement that a tape can spoil is never said to hold: the definition of tight.
+    @Test
+    void leewayUnderThePlacingError_isTight() {
+        int tight = 0;
+        for (double height : new double[] {11, 12, 20, 59, 105, 105.4, 105.6, 107}) {
+            Answer answer = answer("reveal", EXAMPLE.replace("height: 59 mm}", "height: " + height + " mm}"));
+            if (answer.verdict() == Verdict.FAILS) {
+                continue;
+            }
+            double least = Double.POSITIVE_INFINITY;
+            for (String name : List.of("first", "second", "third")) {
+                least = Math.min(least, number(answer, name + "_leeway_x"));
+                least = Math.min(least, number(answer, name + "_leeway_y"));
+            }
+            least = Math.min(least, number(answer, "camera_leeway_x"));
+            least = Math.min(least, height - number(answer, "height_low"));
+            least = Math.min(least, number(answer, "height_high") - height);
+            assertThat(answer.verdict()).as("%s mm", height).isEqualTo(least < 2 ? Verdict.TIGHT : Verdict.HOLDS);
+            if (least < 2) {
+                tight++;
+                assertThat(answer.notes().because().getFirst())
+                        .startsWith("Tight: it fails with ")
+                        .endsWith(" off, and a tape places it to 2 mm. Use a jig or a stop.");
+            }
+        }
+        assertThat(tight).isPositive();
     }
 
     @Test
-    void placeFartherThanATable_isSaid() {
+    void places_areInTheRoomThatIsAssumed_andInTheOrderWritten() {
+        String wide = EXAMPLE.replace("distance: 600 mm, height: 59 mm", "distance: 3 m, height: 300 mm")
+                .replace("diameter: 42 mm, height: 118 mm", "diameter: 0.3 m, height: 0.6 m")
+                .replace("travel: 600 mm", "travel: 1.2 m");
+        String more = """
+                - {name: fourth, diameter: 20 mm, height: 70 mm}
+                  - {name: fifth, diameter: 35 mm, height: 100 mm}
+                slide""";
+        String many = EXAMPLE.replace("slide: {", "  " + more + ": {");
+        for (String text : List.of(EXAMPLE, wide, many, many.replace("camera left", "camera right"))) {
+            Answer answer = answer("reveal", text);
+            assertThat(answer.verdict()).isNotEqualTo(Verdict.FAILS);
+            double room = answer.assumed().stream()
+                    .filter(each -> each.name().equals("room"))
+                    .mapToDouble(each -> ((Value.Number) each.value()).value())
+                    .findFirst()
+                    .orElseThrow();
+            double before = -1;
+            for (Item item : answer.answers()) {
+                if (item.name().endsWith("_y") && !item.name().endsWith("leeway_y")) {
+                    double y = ((Value.Number) item.value()).value();
+                    assertThat(y).isGreaterThan(before).isLessThanOrEqualTo(room);
+                    before = y;
+                }
+            }
+            assertThat(room == 1500).isEqualTo(!text.equals(wide));
+        }
+    }
+
+    @Test
+    void placeFartherThanATable_isSaid_andNoFartherThanNeeded() {
         Answer answer = answer(
                 "reveal",
                 EXAMPLE.replace("distance: 600 mm", "distance: 2000 mm")
@@ -212,13 +281,40 @@ final class RevealTest {
         assertThat(answer.notes().because()).anyMatch(text -> text.contains("farther than a usual table's 1500 mm"));
     }
 
+    /// A leeway ends where two things pass each other in the picture, however narrow they are against the way.
     @Test
-    void lensOnTheTable_seesFeetLevelWithTheFirstsFoot() {
-        String text =
-                EXAMPLE.replace("height: 59 mm}", "height: 0 mm}").replace("distance: 600 mm", "distance: 900 mm");
-        Answer answer = answer("reveal", text);
-        assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(number(answer, "height_low")).isZero();
+    void leeway_neverStepsOverAnotherThing() {
+        List<Reveal.Thing> things = List.of(
+                new Reveal.Thing("front", 0.06, 0.1),
+                new Reveal.Thing("thin", 0.003, 0.05),
+                new Reveal.Thing("thinner", 0.003, 0.05));
+        Reveal.Inputs inputs = new Reveal.Inputs(
+                UHD,
+                0.05,
+                new Reveal.Camera(0.6, 0.05),
+                things,
+                new Reveal.Slide(-0.6, Reveal.Keeps.ALL),
+                new Reveal.Wanted(0, 0));
+        for (int from = 300; from < 700; from += 7) {
+            double[] places = {0, 200, 0, from};
+            Reveal.Found found = Reveal.found(inputs, places);
+            assertThat(found.holds()).isEqualTo(Reveal.Holds.ALL);
+            assertThat(found.places().get(2).along().minus().distance()).isLessThan((from - 200) / 1e3);
+        }
+    }
+
+    /// Text for people never promises more than there is: 19.8 mm of leeway aren't 20 mm.
+    @Test
+    void text_neverPromisesMoreThanThereIs() {
+        Answer answer = answer("reveal", EXAMPLE);
+        String text = answer.toText(PaperUnit.MILLIMETRES);
+        assertThat(number(answer, "camera_leeway_x")).isBetween(19.5, 19.99);
+        assertThat(text).containsPattern("camera_leeway_x +19 mm");
+        assertThat(text)
+                .containsPattern("height_low +" + (int) Math.ceil(number(answer, "height_low")) + " mm")
+                .containsPattern("height_high +" + (int) Math.floor(number(answer, "height_high")) + " mm")
+                .containsPattern("travel_needed +" + (int) Math.ceil(number(answer, "travel_needed")) + " mm");
+        assertThat(text.lines().count()).isLessThanOrEqualTo(30);
     }
 
     private static String find(Answer answer, String part) {
