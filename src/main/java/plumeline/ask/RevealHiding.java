@@ -9,7 +9,7 @@ import plumeline.sight.Sides;
 /// outline is the hull of both rims: upwards its top rim counts, downwards its bottom rim. Behind a convex outline the
 /// margin is the least over all directions of how much farther the hider reaches; a side is the least over its quarter.
 ///
-/// **Source:** own derivation; checked with `geom.Sight` and with polygons.
+/// **Source:** own derivation; checked with `sight.Sight` and with polygons.
 final class RevealHiding {
     /// Half the directions of an upright quarter, as aside over up: where a rim is seen nearly edge-on its outline
     /// turns sharply near the upright.
