@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
+import plumeline.sheet.Changes;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.solve.Solve;
@@ -47,7 +48,7 @@ final class DemoCommand implements Command {
         Plan plan = reading.plan().get();
         console.say("plumeline: solving " + plan.shots().size() + " shots");
         FilmAnswer answer = Solve.film(plan);
-        PapersCommand.write(answer, folder, console);
+        PapersCommand.write(answer, Changes.none(), folder, console);
         console.answer(summary(answer, file));
         return Outcome.ANSWERED;
     }

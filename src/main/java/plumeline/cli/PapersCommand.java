@@ -9,11 +9,14 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
+import plumeline.sheet.Changes;
 import plumeline.sheet.Papers;
 import plumeline.sheet.Printed;
 import plumeline.solve.FilmAnswer;
+import plumeline.solve.ShotAnswer;
 import plumeline.solve.Solve;
 
 /// `papers PLAN`: solves the plan and writes its papers: a page for screens, the same for paper, the marks as a list.
@@ -32,6 +35,11 @@ final class PapersCommand implements Command {
                 1,
                 List.of(
                         Usage.valued("--shot", "NAME", "Writes this shot's papers only."),
+                        Usage.valued(
+                                "--since",
+                                "FILE",
+                                "Marks what changed since this earlier revision of the plan, and lists it on the"
+                                        + " cover."),
                         Usage.valued("--to", "DIR", "Writes into this folder; else into papers, beside the plan.")));
     }
 
@@ -44,10 +52,29 @@ final class PapersCommand implements Command {
         }
         Plan plan = reading.plan().get();
         Path folder = folder(given, name);
-        FilmAnswer answer = Solve.film(plan, PlanFile.shots(plan, given));
-        write(answer, folder, console);
+        List<String> shots = PlanFile.shots(plan, given);
+        Optional<PlanReading> since = Optional.empty();
+        if (given.findValue("--since").isPresent()) {
+            PlanReading earlier =
+                    PlanFile.read(PlainFile.read(given.findValue("--since").get(), console));
+            if (earlier.plan().isEmpty()) {
+                return PlanFile.tellProblems(earlier, console);
+            }
+            since = Optional.of(earlier);
+        }
+        FilmAnswer answer = Solve.film(plan, shots);
+        write(answer, since.map(earlier -> changes(earlier, answer)).orElse(Changes.none()), folder, console);
         console.answer(folder.resolve(PAGE) + "\n" + folder.resolve(PRINT) + "\n" + folder.resolve(MARKS) + "\n");
         return Outcome.ANSWERED;
+    }
+
+    private static Changes changes(PlanReading earlier, FilmAnswer answer) {
+        Plan before = earlier.plan().orElseThrow();
+        List<String> shots = answer.shots().stream()
+                .map(ShotAnswer::shot)
+                .filter(shot -> before.findShot(shot).isPresent())
+                .toList();
+        return Changes.between(Solve.film(before, shots), answer);
     }
 
     private static Path folder(Arguments given, String plan) throws Refusal {
@@ -59,9 +86,11 @@ final class PapersCommand implements Command {
     }
 
     /// Writes the three papers into a folder, telling each as it is made.
-    static void write(FilmAnswer answer, Path folder, Console console) throws IOException {
-        Printed printed = new Printed(LocalDateTime.now(ZoneId.systemDefault())
-                .format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)));
+    static void write(FilmAnswer answer, Changes changes, Path folder, Console console) throws IOException {
+        Printed printed = new Printed(
+                LocalDateTime.now(ZoneId.systemDefault())
+                        .format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)),
+                changes);
         console.say("plumeline: drawing the page");
         PlainFile.write(folder.resolve(PAGE), Papers.html(answer, printed).getBytes(UTF_8));
         console.say("plumeline: setting the print");

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /// An element of SVG or XHTML under construction. Whatever text or attribute goes in comes out escaped, so that no name
@@ -21,7 +22,7 @@ public final class Markup {
     }
 
     /// HTML elements that have no end tag.
-    private static final Set<String> VOID = Set.of("meta", "br", "hr", "link", "img", "col");
+    private static final Set<String> VOID = Set.of("meta", "br", "hr", "link", "img", "col", "input");
 
     /// SVG elements without content.
     private static final Set<String> SHAPES = Set.of("path", "line", "rect", "circle", "polyline", "polygon", "use");
@@ -82,6 +83,14 @@ public final class Markup {
     /// @return this element
     public Markup with(String attribute, double value) {
         return with(attribute, number(value));
+    }
+
+    /// Finds an attribute.
+    ///
+    /// @param attribute its name
+    /// @return its value as people read it
+    public Optional<String> findAttribute(String attribute) {
+        return Optional.ofNullable(attributes.get(attribute));
     }
 
     /// Adds elements at the end.

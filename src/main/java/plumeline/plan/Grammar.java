@@ -100,6 +100,7 @@ final class Grammar {
                 "passes",
                 "passes, looks, variant runs: what each changes, by dotted path",
                 new Shape.Named("a pass", new Shape.Overrides(passTarget()))));
+        keys.add(may("reset", "how long setting up again between two takes lasts", over(Kind.TIME)));
         keys.add(may("wants", "what must be true of it", wants()));
         return new Keys(keys, List.of());
     }

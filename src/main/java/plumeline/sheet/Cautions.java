@@ -17,6 +17,11 @@ final class Cautions {
     /// @param text the whole sentence
     record Caution(String about, String text) {}
 
+    /// Whose word counts more.
+    static final String DEFERENCE =
+            "Local codes, the makers' manuals and licensed hands come first: mains work, rigging"
+                    + " and anything over a head are theirs.";
+
     private Cautions() {}
 
     static List<Caution> of(Shot shot) {
@@ -68,6 +73,8 @@ final class Cautions {
                     "falling pieces",
                     "Eyes covered near what falls; sweep before the next take: pieces slip underfoot."));
         }
+        all.add(new Caution(
+                "stands and cables", "Weigh stands down, tape cables where anyone walks, keep the way out clear."));
         return all;
     }
 

@@ -3,13 +3,13 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import plumeline.draw.Markup;
 import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
 import plumeline.quantity.PaperUnit;
 import plumeline.solve.FilmAnswer;
-import plumeline.solve.ShotAnswer;
 import plumeline.solve.Verdict;
 import plumeline.solve.WantAnswer;
 
@@ -18,13 +18,15 @@ final class FilmPage {
     private final FilmAnswer film;
     private final Plan plan;
     private final String title;
-    private final String running;
+    private final Printed printed;
+    private final List<Subject> subjects;
 
     private FilmPage(FilmAnswer film, Printed printed) {
         this.film = film;
+        this.printed = printed;
         plan = film.plan();
         title = plan.film().title().orElse("Untitled film");
-        running = title + " · plan revision " + Papers.revision(film) + " · printed " + printed.time();
+        subjects = film.shots().stream().map(shot -> new Subject(plan, shot)).toList();
     }
 
     static Markup of(FilmAnswer film, Printed printed) {
@@ -42,33 +44,69 @@ final class FilmPage {
                 Markup.of("meta").with("name", "viewport").with("content", "width=device-width, initial-scale=1"),
                 Markup.of("meta").with("name", "description").with("content", "Shot sheets of " + title),
                 Markup.of("meta").with("name", "subject").with("content", "Shot sheets of " + title),
-                Markup.style(Bundled.styleSheet()));
+                Markup.style(Bundled.styleSheet()),
+                Markup.style(ticked()).with("media", "screen"));
+    }
+
+    /// What is ticked in the table of marks leaves the line that says what is next; without a style sheet that can look
+    /// ahead the line keeps the first.
+    private String ticked() {
+        int most = subjects.stream()
+                .mapToInt(subject -> subject.answer().marks().size())
+                .max()
+                .orElse(0);
+        return IntStream.rangeClosed(1, most)
+                .mapToObj(i -> ".shot:has(.t" + i + ":checked) .n" + i + "{display:none}")
+                .collect(Collectors.joining("\n"));
     }
 
     private Markup body() {
-        Markup body = Markup.of("body", Markup.of("p", running).with("class", "running"));
-        Markup main = Markup.of("main", cover());
-        Map<String, Integer> numbers = ShotPart.numbers(plan);
-        for (ShotAnswer shot : film.shots()) {
-            main.add(ShotPart.of(plan, shot, numbers.getOrDefault(shot.shot(), 0)));
-        }
-        return body.add(main);
+        Markup body = Markup.of("body", running());
+        List<Markup> sheets = subjects.parallelStream()
+                .map(subject -> ShotSheet.of(film, subject, title, printed))
+                .toList();
+        // Papers of one shot open with it; else the cover is the way to each.
+        return body.add(
+                sheets.size() == 1
+                        ? Markup.of("main").add(sheets).add(cover())
+                        : Markup.of("main", cover()).add(sheets));
+    }
+
+    private Markup running() {
+        return Markup.of(
+                        "header",
+                        Markup.of("p", title).with("class", "film").with("dir", "auto"),
+                        Markup.of("p", "plan revision " + Papers.revision(film) + " · printed " + printed.time()))
+                .with("class", "running");
     }
 
     private Markup cover() {
-        Markup cover = Markup.of("section").with("class", "cover");
+        Markup cover = Markup.of("section").with("class", "cover").with("id", "film");
         cover.add(Markup.of("h1", title).with("dir", "auto"));
-        cover.add(ShotPart.verdict(film.verdict().word(), summary()));
+        cover.add(Rows.verdict(film.verdict().word(), summary()));
         cover.add(Markup.of("h3", "Shots"), shots());
+        if (printed.changes().isCompared()) {
+            changes(cover);
+        }
         if (!plan.deliveries().isEmpty()) {
             cover.add(Markup.of("h3", "To be delivered"), deliveries());
         }
         if (!film.wants().isEmpty()) {
             cover.add(Markup.of("h3", "What must be true of the whole film"));
-            film.wants().forEach(want -> cover.add(ShotPart.want("film.want.", want)));
+            film.wants().forEach(want -> cover.add(WantsPart.want(printed.changes(), "film", want)));
         }
         cover.add(Markup.of("h3", "How to read these sheets"), Rows.bullets(howTo()));
         return cover;
+    }
+
+    private void changes(Markup cover) {
+        cover.add(Markup.of(
+                "h3", "Changed since plan revision " + printed.changes().since()));
+        List<String> lines = printed.changes().lines();
+        cover.add(
+                lines.isEmpty()
+                        ? Markup.of("p", "Nothing that is printed here.")
+                        : Rows.bullets(lines).with("class", "changes"));
     }
 
     private String summary() {
@@ -100,24 +138,19 @@ final class FilmPage {
     }
 
     private Markup shots() {
-        Map<String, Integer> numbers = ShotPart.numbers(plan);
         Markup body = Markup.of("tbody");
-        for (ShotAnswer shot : film.shots()) {
+        for (Subject subject : subjects) {
+            String verdict = subject.answer().verdict().word();
             body.add(Markup.of(
                     "tr",
                     Markup.of(
                                     "td",
-                                    Markup.of("a", numbers.get(shot.shot()) + ": " + shot.shot())
-                                            .with("href", "#shot." + shot.shot())
-                                            .with("title", "Sheet of shot " + shot.shot()))
+                                    Markup.of("a", subject.number() + ": " + subject.name())
+                                            .with("href", "#shot." + subject.name())
+                                            .with("title", "Sheet of shot " + subject.name()))
                             .with("class", "name"),
-                    Markup.of(
-                            "td",
-                            ShotPart.length(shot.posed().stages().getFirst().stage())),
-                    Markup.of(
-                            "td",
-                            Markup.of("span", shot.verdict().word())
-                                    .with("class", "verdict " + shot.verdict().word()))));
+                    Markup.of("td", subject.length()),
+                    Markup.of("td", Markup.of("span", verdict).with("class", "verdict " + verdict))));
         }
         return Markup.of("table", Rows.head(List.of("Shot", "Length", "Finding")), body);
     }
@@ -138,7 +171,7 @@ final class FilmPage {
             if (delivery.isTextless()) {
                 words.add("a copy without titles");
             }
-            rows.add(new Rows.Pair(delivery.name(), String.join(", ", words) + ShotPart.keepOut(delivery)));
+            rows.add(new Rows.Pair(delivery.name(), String.join(", ", words) + DrawingsPart.keepOut(delivery)));
         }
         return Rows.pairs(rows);
     }

@@ -11,9 +11,7 @@ import plumeline.plan.Mark;
 import plumeline.plan.Move;
 import plumeline.plan.Named;
 import plumeline.quantity.Kind;
-import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
-import plumeline.quantity.Quantity;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.Stage;
@@ -25,18 +23,18 @@ final class MoveRows {
     private final Stage stage;
     private final Map<String, Double> values;
 
-    private MoveRows(ShotAnswer answer, PaperUnit unit) {
-        print = new Print(unit);
-        this.answer = answer;
-        stage = answer.posed().stages().getFirst().stage();
+    private MoveRows(Subject subject) {
+        print = subject.print();
+        answer = subject.answer();
+        stage = subject.stage();
         values = answer.marks().stream()
                 .filter(mark -> mark.setting() instanceof MarkAnswer.Setting.At)
                 .collect(Collectors.toMap(
                         mark -> mark.mark().path(), mark -> ((MarkAnswer.Setting.At) mark.setting()).si()));
     }
 
-    static List<Rows.Pair> of(ShotAnswer answer, PaperUnit unit) {
-        MoveRows rows = new MoveRows(answer, unit);
+    static List<Rows.Pair> of(Subject subject) {
+        MoveRows rows = new MoveRows(subject);
         return rows.stage.shot().moves().stream()
                 .map(move -> new Rows.Pair(move.name(), rows.words(move)))
                 .toList();
@@ -123,25 +121,11 @@ final class MoveRows {
                     for (String key : List.of("travel", "speed", "acceleration", "repeats")) {
                         machine.written()
                                 .findQuantity(key)
-                                .map(this::limit)
+                                .map(new Told(print)::quantity)
                                 .ifPresent(text -> limits.add(key + " " + text));
                     }
                     return limits.isEmpty() ? "" : " The " + machine.name() + "'s: " + String.join(", ", limits) + ".";
                 })
                 .orElse("");
-    }
-
-    /// A machine's limit in the papers' unit.
-    private String limit(Quantity quantity) {
-        boolean metric = print.unit() == PaperUnit.MILLIMETRES;
-        double perSi = metric ? 1000 : 1 / 0.0254;
-        String figure = Print.number(quantity.si() * perSi, metric ? 1 : 2) + (metric ? " mm" : " in");
-        String text = switch (quantity.kind()) {
-            case LENGTH -> print.length(quantity.si(), Print.Hand.MOTOR);
-            case SPEED -> figure + "/s";
-            case ACCELERATION -> figure + "/s2";
-            default -> quantity.valueText();
-        };
-        return text + CameraRows.origin(quantity);
     }
 }

@@ -13,10 +13,17 @@ import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /// Prints the papers' page as PDF: A4, tagged, lettering embedded, no outside address fetched.
 final class PdfPrinter {
     private static final Pattern UNPARTED = Pattern.compile("<span class=\"f\">([^<]*)</span>");
+
+    private static final Pattern TICK = Pattern.compile("<input [^<>]*class=\"tick[^<>]*/>");
+
+    /// A sheet's id and heading.
+    private static final Pattern SHEET = Pattern.compile(
+            "<section class=\"(?:shot|cover)\" id=\"([^\"]*)\">.*?<h[12][^>]*>([^<]*)</h[12]>", Pattern.DOTALL);
 
     private PdfPrinter() {}
 
@@ -45,12 +52,25 @@ final class PdfPrinter {
         return bytes.toByteArray();
     }
 
+    /// Makes the page what the printer takes.
+    ///
     /// The printer takes a drawing's description from `alt`, a browser from `aria-label`. What keeps a browser from
     /// parting figures is left out: the printer has a line breaker of its own, and writes text in parts otherwise.
-    /// A plan's text has no bare quote, so nothing else can match.
+    /// Boxes to tick are drawn; headings of sheets become the outline. A plan's text has no bare quote, so nothing
+    /// else can match.
     private static String described(String html) {
         String described = html.replace("role=\"img\" aria-label=", "role=\"img\" alt=");
-        return UNPARTED.matcher(described).replaceAll("$1");
+        String whole = UNPARTED.matcher(described).replaceAll("$1");
+        String boxed = TICK.matcher(whole).replaceAll("<span class=\"tick\"></span>");
+        return boxed.replace("</head>", outline(html) + "</head>");
+    }
+
+    private static String outline(String html) {
+        String entries = SHEET.matcher(html)
+                .results()
+                .map(sheet -> "<bookmark name=\"" + sheet.group(2) + "\" href=\"#" + sheet.group(1) + "\"/>")
+                .collect(Collectors.joining());
+        return "<bookmarks>" + entries + "</bookmarks>";
     }
 
     private static void useLettering(PdfRendererBuilder builder, String family) {

@@ -1,6 +1,14 @@
 package plumeline.sheet;
 
-/// When papers were printed.
+/// What is told on papers beside the findings: when they were printed, what changed since an earlier revision.
 ///
 /// @param time the time as it shall stand on each page, such as `2026-11-25 10:40`
-public record Printed(String time) {}
+/// @param changes what changed; none where papers are compared with nothing
+public record Printed(String time, Changes changes) {
+    /// Papers that are compared with no earlier revision.
+    ///
+    /// @param time the time as it shall stand on each page, such as `2026-11-25 10:40`
+    public Printed(String time) {
+        this(time, Changes.none());
+    }
+}

@@ -28,6 +28,17 @@ final class Rows {
         return Markup.of("table", body);
     }
 
+    /// A verdict's word and a sentence.
+    static Markup verdict(String word, String sentence) {
+        return flowing(Markup.of("p", Markup.of("span", word).with("class", "verdict " + word)), " " + sentence);
+    }
+
+    /// A line with a box to tick.
+    static Markup toTick(String text) {
+        Markup line = Markup.of("div", Markup.of("span").with("class", "tick")).with("class", "check");
+        return flowing(line, text);
+    }
+
     static Markup head(List<String> names) {
         Markup row = Markup.of("tr");
         names.forEach(name -> row.add(Markup.of("th", name).with("scope", "col")));

@@ -1,0 +1,127 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import plumeline.draw.Drawing;
+import plumeline.draw.Drawings;
+import plumeline.draw.Markup;
+import plumeline.draw.Moment;
+import plumeline.plan.Delivery;
+import plumeline.plan.Pass;
+import plumeline.plan.Plan;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.solve.ShotAnswer;
+
+/// The drawings of a sheet with their captions.
+final class DrawingsPart {
+    private final Subject subject;
+    private final Plan plan;
+    private final ShotAnswer answer;
+    private final String unit;
+
+    DrawingsPart(Subject subject) {
+        this.subject = subject;
+        plan = subject.plan();
+        answer = subject.answer();
+        unit = subject.unit() == PaperUnit.MILLIMETRES ? "mm" : "inches";
+    }
+
+    void addTo(Markup section) {
+        pictures(section);
+        plan(section);
+        leeway(section);
+    }
+
+    private void plan(Markup section) {
+        section.add(Markup.of("h3", "Plan from above"));
+        section.add(figure(
+                Drawings.planFromAbove(plan, answer),
+                "Figures in " + unit
+                        + ": x to camera right, y away from the camera, from the zero mark; lines with ticks are level"
+                        + " distances between marks; leeway in brackets, rounded down. Thin lines: the picture's edges"
+                        + " at start; dashed: at the end."));
+    }
+
+    /// The camera view at start stands at the head of the sheet; here is what differs from it later.
+    private void pictures(Markup section) {
+        Drawing start = Drawings.cameraView(plan, answer, Moment.START);
+        List<Markup> views = new ArrayList<>();
+        for (Moment moment : List.of(Moment.MIDDLE, Moment.END)) {
+            Drawing drawing = Drawings.cameraView(plan, answer, moment);
+            if (!isSame(start, drawing)) {
+                String at = LeewaySentence.capital(moment.word()) + ", frame "
+                        + (moment.frame(subject.stage().frames()) + 1);
+                views.add(
+                        Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
+            }
+        }
+        section.add(Markup.of("h3", "The picture"));
+        if (!views.isEmpty()) {
+            section.add(Markup.of("div").with("class", "pair").add(views));
+        }
+        String still = views.isEmpty() ? "The outlines stay as at the head of this sheet from start to end. " : "";
+        section.add(Rows.flowing(
+                Markup.of("p"),
+                still + "Heavy line: the whole picture. Dashed outlines: hidden behind something. " + frames()
+                        + passes()));
+    }
+
+    /// Whether two views show the same, their ids and titles apart.
+    private static boolean isSame(Drawing one, Drawing other) {
+        return one.toSvg()
+                .replace(one.id(), "")
+                .replace(one.title(), "")
+                .equals(other.toSvg().replace(other.id(), "").replace(other.title(), ""));
+    }
+
+    private String frames() {
+        return plan.deliveries().stream()
+                .map(delivery -> delivery.name() + ": " + Drawings.frameWords(plan, delivery) + keepOut(delivery) + ".")
+                .collect(Collectors.joining(" "));
+    }
+
+    static String keepOut(Delivery delivery) {
+        List<String> sides = new ArrayList<>();
+        addSide(sides, "top", delivery.keepOut().top());
+        addSide(sides, "bottom", delivery.keepOut().bottom());
+        addSide(sides, "left", delivery.keepOut().left());
+        addSide(sides, "right", delivery.keepOut().right());
+        return sides.isEmpty() ? "" : ", hatched: keep out " + String.join(", ", sides);
+    }
+
+    private static void addSide(List<String> sides, String name, double share) {
+        if (share > 0) {
+            sides.add(name + " " + Print.share(share, 1));
+        }
+    }
+
+    private String passes() {
+        return subject.shot().passes().isEmpty()
+                ? ""
+                : " Drawn is pass " + answer.posed().stages().getFirst().pass() + " of "
+                        + subject.shot().passes().stream().map(Pass::name).collect(Collectors.joining(", ")) + ".";
+    }
+
+    private void leeway(Markup section) {
+        List<Drawing> boxes = Drawings.leewayBoxes(plan, answer);
+        if (boxes.isEmpty()) {
+            return;
+        }
+        section.add(Markup.of("h3", "Leeway at full size"));
+        boxes.forEach(drawing -> section.add(figure(
+                drawing,
+                "True size when A4 is printed at 100 %: the cross is the mark, up is away from the camera, figures in "
+                        + unit + ". A dotted side goes on further than is drawn. Others as set.")));
+    }
+
+    private static Markup figure(Drawing drawing, String caption) {
+        Markup scrolled = Markup.of("div", drawing.picture())
+                .with("class", "drawing")
+                .with("role", "group")
+                .with("aria-label", drawing.title())
+                .with("tabindex", "0");
+        return Markup.of("div", scrolled, Markup.of("p", caption)).with("class", "figure");
+    }
+}

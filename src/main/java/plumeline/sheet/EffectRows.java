@@ -1,0 +1,116 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.plan.Kit;
+import plumeline.plan.Placed;
+import plumeline.plan.Plan;
+import plumeline.plan.Release;
+import plumeline.plan.TankPlace;
+import plumeline.plan.When;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+
+/// What happens in the shot beside moves: water, what hangs in it, what is let go and on which call, sounds it meets.
+final class EffectRows {
+    private static final double WATER_KILOGRAMS_PER_LITRE = 1;
+
+    private final Subject subject;
+    private final Told told;
+    private final List<Rows.Pair> rows = new ArrayList<>();
+
+    private EffectRows(Subject subject) {
+        this.subject = subject;
+        told = new Told(subject.print());
+        subject.shot().findTank().ifPresent(this::tank);
+        subject.shot().placed().stream().filter(Placed::isHung).forEach(this::hung);
+        subject.shot().findRelease().ifPresent(this::release);
+        subject.plan().cutList().cues().forEach(this::cue);
+    }
+
+    static List<Rows.Pair> of(Subject subject) {
+        return new EffectRows(subject).rows;
+    }
+
+    private void tank(TankPlace tank) {
+        Kit.Inside inside = tank.tank().inside();
+        StringBuilder words = new StringBuilder(tank.tank().name() + ", inside ")
+                .append(told.quantity(inside.width()))
+                .append(" × ")
+                .append(told.quantity(inside.depth()))
+                .append(" × ")
+                .append(told.quantity(inside.height()));
+        tank.water().ifPresent(water -> {
+            double litres = inside.width().si() * inside.depth().si() * water.si() * 1000;
+            words.append("; fill to ")
+                    .append(told.quantity(water))
+                    .append(" above its floor: ")
+                    .append(Print.number(litres, litres < 10 ? 1 : 0))
+                    .append(" l, about ")
+                    .append(Print.number(litres * WATER_KILOGRAMS_PER_LITRE, 0))
+                    .append(" kg of water besides the tank");
+        });
+        rows.add(new Rows.Pair("Tank", words + "."));
+    }
+
+    private void hung(Placed placed) {
+        String lines = placed.lines().isPresent()
+                ? placed.lines().getAsLong() + (placed.lines().getAsLong() == 1 ? " line" : " lines")
+                : placed.tied().size() + (placed.tied().size() == 1 ? " line" : " lines")
+                        + ", tied where its marks say";
+        rows.add(new Rows.Pair(placed.name() + " hangs", "on " + lines + "."));
+    }
+
+    private void release(Release release) {
+        List<String> words = new ArrayList<>();
+        words.add(
+                switch (release) {
+                    case Release.OfInk ink -> "ink " + ink.ink().name();
+                    case Release.OfPieces pieces ->
+                        count(release) + pieces.piece().name();
+                    case Release.OfThing thing -> thing.thing().name() + " is let go";
+                });
+        add(words, release, "volume", "");
+        add(words, release, "bore", "nozzle bore ");
+        add(words, release, "squeeze_time", "squeezed for ");
+        add(words, release, "speed", "at ");
+        add(words, release, "over", "over ");
+        String start = release.findStart().map(this::start).orElse("with the shot's first frame");
+        rows.add(new Rows.Pair("Release", String.join(", ", words) + "; " + start + "."));
+        rows.add(new Rows.Pair("Call", "Roll first, then count; let go on three."));
+    }
+
+    private static String count(Release release) {
+        return release.written().findWord("count").map(count -> count + " × ").orElse("");
+    }
+
+    private void add(List<String> words, Release release, String key, String before) {
+        release.written().findQuantity(key).ifPresent(value -> words.add(before + told.quantity(value)));
+    }
+
+    private String start(Quantity start) {
+        return start.kind() == Kind.FRAMES
+                ? "at screen frame " + Print.number(start.value(), 0)
+                : told.quantity(start) + " after the shot's first frame, in real time";
+    }
+
+    private void cue(Plan.Cue cue) {
+        if (cue.shot().name().equals(subject.name())) {
+            String lead = cue.lead()
+                    .map(time -> ", begins " + told.quantity(time) + " earlier")
+                    .orElse("");
+            rows.add(new Rows.Pair("Sound", cue.sound() + " meets " + instant(cue.when()) + lead + "."));
+        }
+    }
+
+    private static String instant(When when) {
+        return switch (when) {
+            case When.Start() -> "the shot's first frame";
+            case When.End() -> "the shot's last frame";
+            case When.Whole() -> "the whole shot";
+            case When.AtTime(Quantity time) -> time.valueText() + " of real time";
+            case When.AtFrame(long frame) -> "screen frame " + frame;
+        };
+    }
+}

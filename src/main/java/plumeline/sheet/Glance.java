@@ -1,0 +1,56 @@
+package plumeline.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import plumeline.draw.Drawings;
+import plumeline.draw.Markup;
+import plumeline.draw.Moment;
+
+/// What a sheet says at a glance, on a phone's first screenful: which shot, how long, its picture, what limits it,
+/// which mark is set next, stop, rate and shutter, the distance by tape, where to take care, which revision.
+final class Glance {
+    private final Subject subject;
+    private final Standing standing;
+    private final MarksPart marks;
+    private final Printed printed;
+
+    Glance(Subject subject, Standing standing, MarksPart marks, Printed printed) {
+        this.subject = subject;
+        this.standing = standing;
+        this.marks = marks;
+        this.printed = printed;
+    }
+
+    Markup block(String revision) {
+        Markup words = Markup.of("div").with("class", "words");
+        words.add(limiting(), Markup.of("div", marks.next()).with("class", "next-mark"));
+        CameraRows camera = new CameraRows(subject);
+        words.add(Rows.paragraph("exposure", camera.exposure()), Rows.paragraph("from-sensor", camera.fromSensor()));
+        words.add(Rows.paragraph("care", "Take care: " + cares() + ". See the end of this sheet."));
+        words.add(Markup.of("p", "Plan revision " + revision + ", printed " + printed.time())
+                .with("class", "revision"));
+        return Markup.of(
+                        "div",
+                        Markup.of("h2", "Shot " + subject.number() + ": " + subject.name())
+                                .with("class", "shot-name"),
+                        Rows.paragraph("length", subject.length()),
+                        Markup.of("div", Markup.of("div", picture()).with("class", "reference"), words)
+                                .with("class", "sides"))
+                .with("class", "glance");
+    }
+
+    private Markup picture() {
+        return Drawings.cameraView(subject.plan(), subject.answer(), Moment.START)
+                .picture();
+    }
+
+    private Markup limiting() {
+        return Rows.verdict(subject.answer().verdict().word(), standing.limiting())
+                .with("class", "limiting");
+    }
+
+    private String cares() {
+        List<Cautions.Caution> cautions = Cautions.of(subject.shot());
+        return cautions.stream().map(Cautions.Caution::about).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,106 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.plan.Camera;
+import plumeline.plan.Kit;
+import plumeline.plan.Mark;
+import plumeline.plan.PlacedLight;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.solve.MarkAnswer;
+
+/// The lamps of a shot: what they are, where they face, at which level and colour.
+final class LightRows {
+    private final Subject subject;
+    private final Told told;
+
+    private LightRows(Subject subject) {
+        this.subject = subject;
+        told = new Told(subject.print());
+    }
+
+    static List<Rows.Pair> of(Subject subject) {
+        LightRows rows = new LightRows(subject);
+        return subject.shot().lights().stream()
+                .map(light -> new Rows.Pair(light.name(), rows.words(light)))
+                .toList();
+    }
+
+    private String words(PlacedLight light) {
+        Kit.Light kit = light.light();
+        List<String> words = new ArrayList<>(List.of(kit.name() + ", " + shape(kit.emitter())));
+        words.add(faces(light));
+        words.add("level " + level(light) + " of what it gives");
+        quantity(light, "white").ifPresent(white -> words.add("white " + told.quantity(white)));
+        quantity(light, "hue").ifPresent(hue -> words.add("hue " + told.quantity(hue) + " (CIE LCh)"));
+        kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.quantity(gives)));
+        kit.written().findQuantity("power").ifPresent(power -> words.add(told.quantity(power)));
+        return String.join("; ", words) + ".";
+    }
+
+    /// What the shot says of a lamp, else what the kit does; a hue in the shot puts the kit's white away.
+    private static Optional<Quantity> quantity(PlacedLight light, String key) {
+        boolean coloured = key.equals("white") && light.written().has("hue");
+        return light.written()
+                .findQuantity(key)
+                .or(() -> coloured
+                        ? Optional.<Quantity>empty()
+                        : light.light().written().findQuantity(key));
+    }
+
+    private String shape(Kit.Emitter emitter) {
+        Print print = subject.print();
+        return switch (emitter) {
+            case Kit.Emitter.Panel(Quantity width, Quantity height) ->
+                "panel " + print.length(width.si()) + " wide, " + print.length(height.si()) + " tall";
+            case Kit.Emitter.Tube(Quantity length, Quantity diameter) ->
+                "tube " + print.length(length.si()) + " long, " + print.length(diameter.si()) + " thick";
+            case Kit.Emitter.Disc(Quantity diameter) -> "disc " + print.length(diameter.si()) + " across";
+            case Kit.Emitter.Point() -> "small source";
+        };
+    }
+
+    private String faces(PlacedLight light) {
+        return switch (light.aim()) {
+            case Camera.Aim.At(String thing, var _) -> "faces " + thing;
+            case Camera.Aim.By _ -> "turned by hand: see its marks";
+            case Camera.Aim.Ahead _ -> "faces away from the camera";
+            case Camera.Aim.Untold _ -> turned(light);
+        };
+    }
+
+    /// A lamp that is told no aim faces what the camera does, else the thing nearest to the lens point.
+    private String turned(PlacedLight light) {
+        if (!isPlaced(light)) {
+            return "faces what the camera looks at";
+        }
+        double turn = subject.first()
+                .lamps()
+                .get(subject.stage().lampIndex(light.name()))
+                .pose()
+                .turnRadians();
+        return "faces what the camera looks at, turned " + Print.degrees(Math.abs(turn))
+                + (turn < 0 ? " anticlockwise" : " clockwise") + " from away, seen from above";
+    }
+
+    private boolean isPlaced(PlacedLight light) {
+        return light.marks().stream().allMatch(mark -> value(mark).isPresent());
+    }
+
+    private String level(PlacedLight light) {
+        return light.level()
+                .map(level -> value(level).map(si -> Print.share(si, 0)).orElse("not found yet"))
+                .orElse("100 %");
+    }
+
+    private Optional<Double> value(Mark mark) {
+        return subject.answer().marks().stream()
+                .filter(answer -> answer.mark().path().equals(mark.path()))
+                .flatMap(answer -> answer.setting() instanceof MarkAnswer.Setting.At(double si, var _)
+                        ? Optional.of(si).stream()
+                        : Optional.<Double>empty().stream())
+                .findFirst();
+    }
+}

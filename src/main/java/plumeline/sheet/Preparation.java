@@ -1,0 +1,71 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.draw.Markup;
+import plumeline.geom.Body;
+import plumeline.geom.Vec;
+import plumeline.plan.Placed;
+import plumeline.quantity.Print;
+
+/// What is done once before the first take: charts and plates, which hero stands where and which way its label faces.
+///
+/// **Source:** common practice.
+final class Preparation {
+    private final Subject subject;
+
+    Preparation(Subject subject) {
+        this.subject = subject;
+    }
+
+    void addTo(Markup section) {
+        section.add(Markup.of("h3", "Before the first take"));
+        reminders().forEach(text -> section.add(Rows.toTick(text)));
+        if (!subject.shot().placed().isEmpty()) {
+            section.add(Markup.of("h3", "Heroes and how their labels are turned"), heroes());
+        }
+    }
+
+    private List<String> reminders() {
+        List<String> all = new ArrayList<>();
+        String each = subject.shot().passes().isEmpty() ? "" : ", once for each pass";
+        all.add("Colour chart and grey card where the hero stands, in the shot's light" + each + ".");
+        boolean painted = subject.shot().placed().stream().anyMatch(Placed::isHung)
+                || subject.shot().findRelease().isPresent()
+                || !subject.shot().passes().isEmpty();
+        all.add("Clean plate: same move, focus and light, the things taken away"
+                + (painted ? "; this shot needs it for cleaning up and laying passes over each other." : "."));
+        all.add("Photograph the taped marks and the lamps as they stand, with the revision in the picture.");
+        return all;
+    }
+
+    private Markup heroes() {
+        Markup body = Markup.of("tbody");
+        for (int i = 0; i < subject.shot().placed().size(); i++) {
+            Placed placed = subject.shot().placed().get(i);
+            body.add(Markup.of(
+                    "tr",
+                    Rows.cell("name", placed.name()),
+                    Rows.cell("", placed.thing().reference()),
+                    Rows.cell("blank", ""),
+                    Rows.cell("", clocking(placed, i))));
+        }
+        return Markup.of("table", Rows.head(List.of("Where", "What", "Hero no.", "Label's middle")), body)
+                .with("class", "heroes");
+    }
+
+    /// Facing is the turn of the label's middle from the lens, clockwise seen from above.
+    private String clocking(Placed placed, int index) {
+        Body body = subject.first().things().get(index);
+        Vec toLens = subject.first().aim().eye().minus(body.pose().base());
+        double turn = body.pose().turnRadians();
+        double facing = Math.IEEEremainder(turn - Math.atan2(-toLens.x(), -toLens.y()), 2 * Math.PI);
+        String middle = placed.thing().label().isPresent() ? "" : "no label; its front ";
+        return middle + turned(turn) + "; from the lens " + turned(facing);
+    }
+
+    private static String turned(double radians) {
+        String size = Print.degrees(Math.abs(radians));
+        return size.equals("0 deg") ? size : size + (radians < 0 ? " anticlockwise" : " clockwise");
+    }
+}

@@ -1,0 +1,124 @@
+package plumeline.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import plumeline.draw.Markup;
+import plumeline.plan.Pass;
+import plumeline.quantity.Quantities;
+import plumeline.quantity.Reading;
+import plumeline.solve.FilmAnswer;
+import plumeline.text.Node;
+
+/// The sheet of one shot, in the order in which a crew needs it: at a glance, marks, camera, moves, light, effect, what
+/// kills it, what is done before and between takes, boxes for takes; then the wants, the drawings, where to take care.
+final class ShotSheet {
+    private final Subject subject;
+    private final Changes changes;
+    private final Standing standing;
+    private final Markup section;
+
+    private ShotSheet(Subject subject, Changes changes) {
+        this.subject = subject;
+        this.changes = changes;
+        standing = Standing.of(subject.plan(), subject.answer());
+        section = Markup.of("section").with("class", "shot").with("id", "shot." + subject.name());
+    }
+
+    static Markup of(FilmAnswer film, Subject subject, String title, Printed printed) {
+        ShotSheet sheet = new ShotSheet(subject, printed.changes());
+        String revision = Papers.revision(film);
+        MarksPart marks = new MarksPart(subject, printed.changes());
+        sheet.section.add(new Glance(subject, sheet.standing, marks, printed).block(revision));
+        sheet.notes();
+        marks.addTo(sheet.section);
+        sheet.table("Camera", new CameraRows(subject).list());
+        sheet.table("Moves", MoveRows.of(subject));
+        sheet.table("Light", LightRows.of(subject));
+        sheet.table("Passes", passes(subject));
+        sheet.table("Effect", EffectRows.of(subject));
+        sheet.kills();
+        new Preparation(subject).addTo(sheet.section);
+        new Resets(subject.shot()).addTo(sheet.section);
+        TakeBoxes.addTo(sheet.section, subject, title, revision);
+        sheet.cautions();
+        new WantsPart(subject, printed.changes()).addTo(sheet.section);
+        new DrawingsPart(subject).addTo(sheet.section);
+        return sheet.section;
+    }
+
+    private void notes() {
+        if (!subject.answer().notes().isEmpty()) {
+            section.add(Rows.bullets(subject.answer().notes()));
+        }
+    }
+
+    private void table(String title, List<Rows.Pair> pairs) {
+        if (pairs.isEmpty()) {
+            return;
+        }
+        Markup body = Markup.of("tbody");
+        for (Rows.Pair pair : pairs) {
+            Markup text = Rows.flowing(Markup.of("td"), pair.text());
+            Markup row = Markup.of("tr", Rows.cell("name", pair.name()), text);
+            body.add(changes.tell(row, text, Changes.Of.ROW, subject.name(), pair.name()));
+        }
+        section.add(Markup.of("h3", title), Markup.of("table", body));
+    }
+
+    private static List<Rows.Pair> passes(Subject subject) {
+        return subject.plan().findShot(subject.name()).stream()
+                .flatMap(shot -> shot.passes().stream())
+                .map(pass -> new Rows.Pair(pass.name(), overrides(new Told(subject.print()), pass)))
+                .toList();
+    }
+
+    private static String overrides(Told told, Pass pass) {
+        return pass.overrides().isEmpty()
+                ? "As the shot itself."
+                : pass.overrides().entrySet().stream()
+                                .map(one -> one.getKey() + " " + written(told, one.getValue()))
+                                .collect(Collectors.joining("; "))
+                        + ".";
+    }
+
+    private static String written(Told told, Node node) {
+        return switch (node) {
+            case Node.Scalar scalar ->
+                Quantities.read(scalar.text()) instanceof Reading.Read read
+                        ? told.quantity(read.quantity())
+                        : scalar.text();
+            case Node.Sequence sequence ->
+                sequence.items().stream().map(item -> written(told, item)).collect(Collectors.joining(", ", "[", "]"));
+            case Node.Mapping mapping ->
+                mapping.entries().stream()
+                        .map(entry -> entry.key() + " " + written(told, entry.value()))
+                        .collect(Collectors.joining(", ", "{", "}"));
+        };
+    }
+
+    private void kills() {
+        List<Standing.Ranked> three = standing.firstThree();
+        if (three.isEmpty()) {
+            return;
+        }
+        section.add(
+                Markup.of("h3", three.size() == 1 ? "What kills it" : "The " + count(three.size()) + " that kill it"));
+        for (Standing.Ranked one : three) {
+            section.add(Rows.toTick(one.answer().id() + ": " + one.answer().want() + ". "
+                    + LeewaySentence.sentence(one.words()) + " " + WantWords.check(one.line())));
+        }
+    }
+
+    private static String count(int things) {
+        return things == 2 ? "two things" : "three things";
+    }
+
+    private void cautions() {
+        section.add(Markup.of("div", Markup.of("h3", "Take care"))
+                .with("class", "caution")
+                .add(Rows.bullets(Cautions.of(subject.shot()).stream()
+                        .map(caution -> LeewaySentence.capital(caution.about()) + ": " + caution.text())
+                        .toList()))
+                .add(Markup.of("p", Cautions.DEFERENCE)));
+    }
+}

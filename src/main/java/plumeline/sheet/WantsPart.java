@@ -1,0 +1,45 @@
+package plumeline.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import plumeline.draw.Markup;
+import plumeline.solve.WantAnswer;
+
+/// The list of wants: each with its finding, why, what to try.
+final class WantsPart {
+    private final Subject subject;
+    private final Changes changes;
+
+    WantsPart(Subject subject, Changes changes) {
+        this.subject = subject;
+        this.changes = changes;
+    }
+
+    void addTo(Markup section) {
+        section.add(Markup.of("h3", "What must be true on the screen"));
+        Stream.concat(subject.answer().wants().stream(), subject.answer().filmWants().stream())
+                .forEach(want -> section.add(want(changes, subject.name(), want)));
+    }
+
+    /// One want.
+    ///
+    /// @param of the shot's name, or `film`
+    static Markup want(Changes changes, String of, WantAnswer want) {
+        Markup part = Markup.of("div").with("class", "want").with("id", of + ".want." + want.id());
+        String pass = want.pass().isEmpty() ? "" : " (pass " + want.pass() + ")";
+        Markup said = Rows.verdict(want.verdict().word(), want.id() + ": " + want.want() + pass + ".");
+        part.add(said);
+        if (!want.because().isEmpty()) {
+            part.add(Rows.flowing(Markup.of("p"), "Why: " + sentences(want.because())));
+        }
+        if (!want.attempts().isEmpty()) {
+            part.add(Rows.flowing(Markup.of("p"), "Try: " + sentences(want.attempts())));
+        }
+        return changes.tell(part, said, Changes.Of.WANT, of, want.id());
+    }
+
+    private static String sentences(List<String> all) {
+        return all.stream().map(LeewaySentence::sentence).collect(Collectors.joining(" "));
+    }
+}
