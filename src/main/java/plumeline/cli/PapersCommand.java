@@ -92,9 +92,10 @@ final class PapersCommand implements Command {
                         .format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)),
                 changes);
         console.say("plumeline: drawing the page");
-        PlainFile.write(folder.resolve(PAGE), Papers.html(answer, printed).getBytes(UTF_8));
+        Papers papers = Papers.of(answer, printed);
+        PlainFile.write(folder.resolve(PAGE), papers.html().getBytes(UTF_8));
         console.say("plumeline: setting the print");
-        PlainFile.write(folder.resolve(PRINT), Papers.pdf(answer, printed));
+        PlainFile.write(folder.resolve(PRINT), papers.pdf());
         PlainFile.write(folder.resolve(MARKS), Papers.marksCsv(answer).getBytes(UTF_8));
     }
 

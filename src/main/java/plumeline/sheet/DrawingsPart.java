@@ -30,8 +30,8 @@ final class DrawingsPart {
 
     void addTo(Markup section) {
         pictures(section);
-        plan(section);
         leeway(section);
+        plan(section);
     }
 
     private void plan(Markup section) {

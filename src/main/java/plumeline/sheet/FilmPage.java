@@ -21,19 +21,43 @@ final class FilmPage {
     private final Printed printed;
     private final List<Subject> subjects;
 
-    private FilmPage(FilmAnswer film, Printed printed) {
+    /// Sections a part: what is printed at once.
+    private static final int PART = 4;
+
+    private final List<String> sections;
+
+    /// Draws the cover and the sheets, side by side, each by itself.
+    FilmPage(FilmAnswer film, Printed printed) {
         this.film = film;
         this.printed = printed;
         plan = film.plan();
         title = plan.film().title().orElse("Untitled film");
         subjects = film.shots().stream().map(shot -> new Subject(plan, shot)).toList();
+        List<String> sheets = subjects.parallelStream()
+                .map(subject -> ShotSheet.of(film, subject, title, printed).toText())
+                .toList();
+        // Papers of one shot open with it; else the cover is the way to each.
+        sections = new ArrayList<>(sheets);
+        sections.add(sheets.size() == 1 ? 1 : 0, cover().toText());
     }
 
-    static Markup of(FilmAnswer film, Printed printed) {
-        FilmPage page = new FilmPage(film, printed);
-        return Markup.of("html", page.head(), page.body())
-                .with("xmlns", "http://www.w3.org/1999/xhtml")
-                .with("lang", "en");
+    /// The whole page.
+    String html() {
+        return html(sections);
+    }
+
+    /// The page in parts of a few sections, each a page of its own.
+    List<String> parts() {
+        List<String> parts = new ArrayList<>();
+        for (int from = 0; from < sections.size(); from += PART) {
+            parts.add(html(sections.subList(from, Math.min(from + PART, sections.size()))));
+        }
+        return parts;
+    }
+
+    private String html(List<String> chosen) {
+        return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">" + head().toText() + "<body>"
+                + running().toText() + "<main>" + String.join("", chosen) + "</main></body></html>\n";
     }
 
     private Markup head() {
@@ -58,18 +82,6 @@ final class FilmPage {
         return IntStream.rangeClosed(1, most)
                 .mapToObj(i -> ".shot:has(.t" + i + ":checked) .n" + i + "{display:none}")
                 .collect(Collectors.joining("\n"));
-    }
-
-    private Markup body() {
-        Markup body = Markup.of("body", running());
-        List<Markup> sheets = subjects.parallelStream()
-                .map(subject -> ShotSheet.of(film, subject, title, printed))
-                .toList();
-        // Papers of one shot open with it; else the cover is the way to each.
-        return body.add(
-                sheets.size() == 1
-                        ? Markup.of("main").add(sheets).add(cover())
-                        : Markup.of("main", cover()).add(sheets));
     }
 
     private Markup running() {

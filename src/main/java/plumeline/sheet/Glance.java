@@ -45,8 +45,8 @@ final class Glance {
     }
 
     private Markup limiting() {
-        return Rows.verdict(subject.answer().verdict().word(), standing.limiting())
-                .with("class", "limiting");
+        Standing.Limiting limiting = standing.limiting();
+        return Rows.verdict(limiting.verdict().word(), limiting.sentence()).with("class", "limiting");
     }
 
     private String cares() {

@@ -41,13 +41,18 @@ record MarkWords(String minus, String plus, String both, String from) {
                         "to camera left",
                         "to camera right",
                         "sideways",
-                        (si < 0 ? "to camera left of" : "to camera right of") + " the zero mark");
+                        isNothing(si)
+                                ? "on the centreline"
+                                : (si < 0 ? "to camera left of" : "to camera right of") + " the zero mark");
             case "y" ->
                 new MarkWords(
                         "toward the camera",
                         "away from the camera",
                         "forward and back",
-                        (si < 0 ? "toward the camera from" : "away from the camera, from") + " the zero mark");
+                        isNothing(si)
+                                ? "level with the zero mark"
+                                : (si < 0 ? "toward the camera from" : "away from the camera, from")
+                                        + " the zero mark");
             default ->
                 new MarkWords(
                         "lower",
@@ -55,6 +60,11 @@ record MarkWords(String minus, String plus, String both, String from) {
                         "up and down",
                         path.equals("camera.z") ? "up from the table top to the lens point" : "up from the table top");
         };
+    }
+
+    /// Whether a tape shows nothing.
+    private static boolean isNothing(double metres) {
+        return Math.abs(metres) < 0.0005;
     }
 
     private static MarkWords tilt(String path, double si) {

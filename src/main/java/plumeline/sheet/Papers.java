@@ -3,26 +3,38 @@ package plumeline.sheet;
 import java.util.Locale;
 import plumeline.solve.FilmAnswer;
 
-/// The papers of a film: shot sheets as HTML and PDF, marks as a list.
+/// The papers of a film: shot sheets as HTML and PDF, marks as a list. Both forms of the sheets are made from one set
+/// of drawn sections.
 public final class Papers {
-    private Papers() {}
+    private final FilmAnswer film;
+    private final FilmPage page;
 
-    /// Makes the shot sheets as one page that opens offline, from phone width to A4.
-    ///
-    /// @param film the findings on the film
-    /// @param printed when it is printed
-    /// @return HTML that is well-formed XML too, with its styles and drawings in it
-    public static String html(FilmAnswer film, Printed printed) {
-        return "<!DOCTYPE html>\n" + FilmPage.of(film, printed).toText();
+    private Papers(FilmAnswer film, Printed printed) {
+        this.film = film;
+        page = new FilmPage(film, printed);
     }
 
-    /// Makes the shot sheets as tagged A4 pages with the lettering embedded.
+    /// Draws the sheets of a film.
     ///
     /// @param film the findings on the film
-    /// @param printed when it is printed
+    /// @param printed when they are printed, and what changed
+    /// @return the sheets, to be had as a page and as a print
+    public static Papers of(FilmAnswer film, Printed printed) {
+        return new Papers(film, printed);
+    }
+
+    /// Gives the shot sheets as one page that opens offline, from phone width to A4.
+    ///
+    /// @return HTML that is well-formed XML too, with its styles and drawings in it
+    public String html() {
+        return page.html();
+    }
+
+    /// Gives the shot sheets as tagged A4 pages with the lettering embedded.
+    ///
     /// @return the PDF file's bytes
-    public static byte[] pdf(FilmAnswer film, Printed printed) {
-        return PdfPrinter.print(html(film, printed), film.planSha256());
+    public byte[] pdf() {
+        return PdfPrinter.print(page.parts(), film.planSha256());
     }
 
     /// Lists the marks that have a value, as RFC 4180 asks: comma, CRLF, quotes where needed.

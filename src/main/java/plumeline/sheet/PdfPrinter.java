@@ -1,19 +1,27 @@
 package plumeline.sheet;
 
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.EnumSet;
 import java.util.HexFormat;
-import java.util.Set;
+import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.multipdf.PDFMergerUtility;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /// Prints the papers' page as PDF: A4, tagged, lettering embedded, no outside address fetched.
 final class PdfPrinter {
@@ -27,25 +35,53 @@ final class PdfPrinter {
 
     private PdfPrinter() {}
 
-    static byte[] print(String html, String planSha256) {
+    /// Prints pages one after the other into one file; they are set side by side, each by itself.
+    ///
+    /// @param pages well-formed pages
+    /// @param planSha256 the plan's SHA-256, which gives the file its id
+    static byte[] print(List<String> pages, String planSha256) {
         XRLog.setLoggingEnabled(false);
+        List<byte[]> parts = pages.parallelStream().map(PdfPrinter::set).toList();
+        try (PDDocument whole = Loader.loadPDF(parts.getFirst())) {
+            PDFMergerUtility merger = new PDFMergerUtility();
+            for (byte[] part : parts.subList(1, parts.size())) {
+                try (PDDocument next = Loader.loadPDF(part)) {
+                    merger.appendDocument(whole, next);
+                }
+            }
+            PageNumbers.write(whole);
+            PDMarkInfo tagged = new PDMarkInfo();
+            tagged.setMarked(true);
+            whole.getDocumentCatalog().setMarkInfo(tagged);
+            whole.setDocumentId(documentId(planSha256));
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            whole.save(bytes);
+            return bytes.toByteArray();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static byte[] set(String html) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.usePdfUaAccessibility(true);
-        builder.useSVGDrawer(new BatikSVGDrawer());
-        builder.useUnicodeLineBreaker(new FigureBreaker());
-        builder.useUnicodeBidiSplitter(RightToLeft::new);
-        builder.useUnicodeBidiReorderer(new RightToLeft.Turner());
-        builder.useUriResolver((base, address) -> address.startsWith("#") ? address : "about:blank");
-        useLettering(builder, Bundled.FAMILY);
-        useLettering(builder, "DejaVu Sans Condensed");
-        builder.withProducer("Plumeline");
-        builder.withHtmlContent(described(html), "about:blank");
-        builder.toStream(bytes);
-        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-            renderer.getPdfDocument().setDocumentId(documentId(planSha256));
-            renderer.layout();
-            renderer.createPDF();
+        try (PDDocument document = new PDDocument()) {
+            PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.usePDDocument(document);
+            builder.usePdfUaAccessibility(true);
+            builder.useSVGDrawer(new DrawingPrinter());
+            builder.useUnicodeLineBreaker(new FigureBreaker());
+            builder.useUnicodeBidiSplitter(RightToLeft::new);
+            builder.useUnicodeBidiReorderer(new RightToLeft.Turner());
+            builder.useUriResolver((base, address) -> address.startsWith("#") ? address : "about:blank");
+            useLettering(builder, document, Bundled.regular(), 400);
+            useLettering(builder, document, Bundled.bold(), 700);
+            builder.withProducer("Plumeline");
+            builder.withHtmlContent(described(html), "about:blank");
+            builder.toStream(bytes);
+            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+                renderer.layout();
+                renderer.createPDF();
+            }
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
@@ -73,10 +109,16 @@ final class PdfPrinter {
         return "<bookmarks>" + entries + "</bookmarks>";
     }
 
-    private static void useLettering(PdfRendererBuilder builder, String family) {
-        Set<FSFontUseCase> uses = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_FINAL);
-        builder.useFont(Bundled::regular, family, 400, FontStyle.NORMAL, true, uses);
-        builder.useFont(Bundled::bold, family, 700, FontStyle.NORMAL, true, uses);
+    private static void useLettering(PdfRendererBuilder builder, PDDocument document, InputStream file, int weight)
+            throws IOException {
+        builder.useFont(new PDFontSupplier(lettering(document, file)), Bundled.FAMILY, weight, FontStyle.NORMAL, true);
+    }
+
+    /// Letters as they are written: joined ones (such as fi) couldn't be searched for.
+    static PDFont lettering(PDDocument document, InputStream file) throws IOException {
+        TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(file));
+        letters.setEnableGsub(false);
+        return PDType0Font.load(document, letters, true);
     }
 
     /// The same plan gives the same document id.

@@ -101,12 +101,14 @@ final class ShotSheet {
         if (three.isEmpty()) {
             return;
         }
-        section.add(
+        Markup kills = Markup.of("div").with("class", "kills");
+        kills.add(
                 Markup.of("h3", three.size() == 1 ? "What kills it" : "The " + count(three.size()) + " that kill it"));
         for (Standing.Ranked one : three) {
-            section.add(Rows.toTick(one.answer().id() + ": " + one.answer().want() + ". "
+            kills.add(Rows.toTick(one.answer().id() + ": " + one.answer().want() + ". "
                     + LeewaySentence.sentence(one.words()) + " " + WantWords.check(one.line())));
         }
+        section.add(kills);
     }
 
     private static String count(int things) {

@@ -99,37 +99,34 @@ final class Standing {
         return ranked.stream().limit(3).toList();
     }
 
-    /// What limits the shot, in a sentence or two: its own wants, then what of the film's wants fails in it.
-    String limiting() {
-        List<Ranked> own = ranked.stream().filter(one -> !isOfFilm(one)).toList();
-        String film = ranked.stream()
-                .filter(one -> isOfFilm(one) && one.answer().verdict() == Verdict.FAILS)
-                .map(one -> " The film's want " + one.answer().id() + " fails here: "
-                        + one.answer().want() + ". "
-                        + String.join(" ", one.answer().because()))
-                .collect(Collectors.joining());
-        return own.isEmpty() ? "No want is written for this shot." + film : limiting(own) + film;
-    }
+    /// What limits the shot: the finding that stands nearest to failing, the film's own counted too, and what isn't
+    /// known.
+    ///
+    /// @param verdict how the limiting want stands
+    /// @param sentence why, and by which mark
+    record Limiting(Verdict verdict, String sentence) {}
 
-    private static String limiting(List<Ranked> own) {
-        List<String> unknown = own.stream()
+    Limiting limiting() {
+        String unknown = ranked.stream()
                 .filter(one -> one.answer().verdict() == Verdict.UNKNOWN)
                 .map(one -> one.answer().id())
-                .toList();
-        String also = unknown.isEmpty() ? "" : " Not known: " + String.join(", ", unknown) + ".";
-        Ranked first = own.getFirst();
-        String want = first.answer().want();
+                .collect(Collectors.joining(", "));
+        String also = unknown.isEmpty() ? "" : " Not known: " + unknown + ".";
+        if (ranked.isEmpty()) {
+            return new Limiting(Verdict.UNKNOWN, "No want is written for this shot.");
+        }
+        Ranked first = ranked.getFirst();
+        String id = first.answer().id() + ": ";
         return switch (first.answer().verdict()) {
             case FAILS ->
-                first.answer().id() + " fails: " + want + ". "
-                        + String.join(" ", first.answer().because()) + also;
-            case TIGHT, HOLDS ->
-                "Nearest to failing is " + first.answer().id() + ": " + want + ". " + first.words() + also;
-            case UNKNOWN -> "None of its wants is computed." + also;
+                new Limiting(
+                        Verdict.FAILS,
+                        id
+                                + LeewaySentence.sentence(
+                                        String.join(" ", first.answer().because()))
+                                + also);
+            case TIGHT, HOLDS -> new Limiting(first.answer().verdict(), id + first.words() + also);
+            case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + also);
         };
-    }
-
-    private static boolean isOfFilm(Ranked one) {
-        return one.line().id().startsWith("film.");
     }
 }

@@ -30,7 +30,7 @@ final class PdfTest {
     static void print() throws IOException {
         pdf.close();
         film = Made.film(Made.text());
-        pdf = Loader.loadPDF(Papers.pdf(film, PRINTED));
+        pdf = Loader.loadPDF(Papers.of(film, PRINTED).pdf());
     }
 
     @AfterAll
@@ -75,13 +75,12 @@ final class PdfTest {
         }
     }
 
-    /// Every figure of the page, with how often it stands there, is in the PDF, apart from the running lines and table
-    /// heads that pages repeat.
+    /// Every figure of the page and of its drawings, with how often it stands there, is in the PDF, apart from the
+    /// running lines and table heads that pages repeat.
     @Test
     void figures_areThePagesOwn() throws IOException {
-        String html = Papers.html(film, PRINTED);
-        Map<String, Integer> wanted =
-                figures(textWithoutDrawings(SvgReader.parse(html).getDocumentElement()));
+        String html = Papers.of(film, PRINTED).html();
+        Map<String, Integer> wanted = figures(shownText(SvgReader.parse(html).getDocumentElement()));
         Map<String, Integer> found = figures(new PDFTextStripper()
                 .getText(pdf)
                 .replaceAll("[^\\n]*plan revision[^\\n]*", "")
@@ -94,7 +93,7 @@ final class PdfTest {
     @Test
     void rightToLeftTitle_isSetFromTheRight() throws IOException {
         FilmAnswer hebrew = Made.film(Made.text().replace("title: Papers film", "title: \"שלום 24\""));
-        try (PDDocument printed = Loader.loadPDF(Papers.pdf(hebrew, PRINTED))) {
+        try (PDDocument printed = Loader.loadPDF(Papers.of(hebrew, PRINTED).pdf())) {
             TreeMap<Float, String> letters = new TreeMap<>();
             PDFTextStripper reader = new PDFTextStripper() {
                 @Override
@@ -117,18 +116,26 @@ final class PdfTest {
         return count;
     }
 
-    private static String textWithoutDrawings(Element element) {
+    private static String shownText(Element element) {
         StringBuilder out = new StringBuilder();
         for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
             if (child instanceof Element inner) {
-                boolean skipped = java.util.Set.of("svg", "head").contains(inner.getTagName())
-                        || inner.getAttribute("class").equals("running");
-                out.append(skipped ? " " : textWithoutDrawings(inner) + " ".repeat(isInline(inner) ? 0 : 1));
+                boolean skipped = java.util.Set.of("title", "head").contains(inner.getTagName())
+                        || inner.getAttribute("class").equals("running")
+                        || isLaterMark(inner);
+                out.append(skipped ? " " : shownText(inner) + " ".repeat(isInline(inner) ? 0 : 1));
             } else {
                 out.append(child.getTextContent());
             }
         }
         return out.toString();
+    }
+
+    /// On paper only the first mark stands in the line that says which is next.
+    private static boolean isLaterMark(Element element) {
+        return element.getTagName().equals("li")
+                && ((Element) element.getParentNode()).getAttribute("class").equals("next")
+                && !element.getAttribute("class").equals("n1");
     }
 
     private static boolean isInline(Element element) {
