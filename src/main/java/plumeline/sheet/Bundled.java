@@ -11,6 +11,9 @@ final class Bundled {
     /// The family name that the style sheet uses for the bundled lettering.
     static final String FAMILY = "Plumeline Lettering";
 
+    /// The family name for [#eastern].
+    static final String EASTERN_FAMILY = "Plumeline Eastern Lettering";
+
     private Bundled() {}
 
     static InputStream regular() {
@@ -19,6 +22,11 @@ final class Bundled {
 
     static InputStream bold() {
         return new ByteArrayInputStream(bytes("DejaVuSansCondensed-Bold.ttf"));
+    }
+
+    /// Lettering for what the other lacks: Chinese and Japanese.
+    static InputStream eastern() {
+        return new ByteArrayInputStream(bytes("DroidSansFallbackFull.ttf"));
     }
 
     static String styleSheet() {

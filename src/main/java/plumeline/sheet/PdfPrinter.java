@@ -27,6 +27,9 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 final class PdfPrinter {
     private static final Pattern UNPARTED = Pattern.compile("<span class=\"f\">([^<]*)</span>");
 
+    /// From here on Unicode holds what the usual lettering lacks; it is large, so it is loaded where it is needed.
+    private static final int FIRST_EASTERN = 0x2E80;
+
     private static final Pattern TICK = Pattern.compile("<input [^<>]*class=\"tick[^<>]*/>");
 
     /// A sheet's id and heading.
@@ -75,6 +78,12 @@ final class PdfPrinter {
             builder.useUriResolver((base, address) -> address.startsWith("#") ? address : "about:blank");
             useLettering(builder, document, Bundled.regular(), 400);
             useLettering(builder, document, Bundled.bold(), 700);
+            if (html.codePoints().anyMatch(c -> c >= FIRST_EASTERN)) {
+                PDFont eastern = lettering(document, Bundled.eastern());
+                builder.useFont(
+                        new PDFontSupplier(eastern), Bundled.EASTERN_FAMILY, 400, FontStyle.NORMAL, true);
+            }
+            builder.useReplacementText("□");
             builder.withProducer("Plumeline");
             builder.withHtmlContent(described(html), "about:blank");
             builder.toStream(bytes);
