@@ -24,6 +24,9 @@ final class FilmPage {
     /// Sections a part: what is printed at once.
     private static final int PART = 4;
 
+    /// Letters of the running line.
+    private static final int LINE = 58;
+
     private final List<String> sections;
 
     /// Draws the cover and the sheets, side by side, each by itself.
@@ -87,9 +90,21 @@ final class FilmPage {
     private Markup running() {
         return Markup.of(
                         "header",
-                        Markup.of("p", title).with("class", "film").with("dir", "auto"),
+                        Markup.of("p", shortened(title)).with("class", "film").with("dir", "auto"),
                         Markup.of("p", "plan revision " + Papers.revision(film) + " · printed " + printed.time()))
                 .with("class", "running");
+    }
+
+    /// Cuts a title to what fits a running line; a letter as wide as it is high counts twice.
+    private static String shortened(String title) {
+        int room = LINE;
+        for (int at = 0; at < title.length(); at = title.offsetByCodePoints(at, 1)) {
+            room -= title.codePointAt(at) >= 0x1100 ? 2 : 1;
+            if (room < 0) {
+                return title.substring(0, at) + "...";
+            }
+        }
+        return title;
     }
 
     private Markup cover() {
@@ -153,8 +168,8 @@ final class FilmPage {
         Markup body = Markup.of("tbody");
         for (Subject subject : subjects) {
             String verdict = subject.answer().verdict().word();
-            body.add(Markup.of(
-                    "tr",
+            body.add(Rows.named(
+                    subject.number() + ": " + subject.name(),
                     Markup.of(
                                     "td",
                                     Markup.of("a", subject.number() + ": " + subject.name())

@@ -56,7 +56,7 @@ final class MarksPart {
     /// Ticked boxes hide what is set in the line that says what is next; a style sheet does it.
     private Markup row(MarkAnswer mark, int number) {
         String path = mark.mark().path();
-        Markup row = Markup.of("tr").with("id", subject.name() + ".mark." + path);
+        Markup row = Rows.named(path).with("id", subject.name() + ".mark." + path);
         Markup name = Markup.of("td").with("class", "name");
         if (number > 0) {
             name.add(Markup.of("input")

@@ -13,10 +13,10 @@ final class PageNumbers {
     private static final float SIZE = 14;
     private static final float POINTS_PER_MILLIMETRE = 72 / 25.4f;
 
-    /// The style sheet's right margin, and the height at which the first running line stands.
+    /// The style sheet's right margin, and the height at which the second running line stands.
     private static final float RIGHT = 12 * POINTS_PER_MILLIMETRE;
 
-    private static final float BASELINE = 47.8f;
+    private static final float BASELINE = 30.3f;
 
     private PageNumbers() {}
 

@@ -80,8 +80,7 @@ final class PdfPrinter {
             useLettering(builder, document, Bundled.bold(), 700);
             if (html.codePoints().anyMatch(c -> c >= FIRST_EASTERN)) {
                 PDFont eastern = lettering(document, Bundled.eastern());
-                builder.useFont(
-                        new PDFontSupplier(eastern), Bundled.EASTERN_FAMILY, 400, FontStyle.NORMAL, true);
+                builder.useFont(new PDFontSupplier(eastern), Bundled.EASTERN_FAMILY, 400, FontStyle.NORMAL, true);
             }
             builder.useReplacementText("□");
             builder.withProducer("Plumeline");

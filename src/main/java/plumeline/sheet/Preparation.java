@@ -43,8 +43,8 @@ final class Preparation {
         Markup body = Markup.of("tbody");
         for (int i = 0; i < subject.shot().placed().size(); i++) {
             Placed placed = subject.shot().placed().get(i);
-            body.add(Markup.of(
-                    "tr",
+            body.add(Rows.named(
+                    placed.name() + placed.thing().reference(),
                     Rows.cell("name", placed.name()),
                     Rows.cell("", placed.thing().reference()),
                     Rows.cell("blank", ""),

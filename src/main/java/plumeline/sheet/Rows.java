@@ -23,7 +23,7 @@ final class Rows {
     static Markup pairs(List<Pair> pairs) {
         Markup body = Markup.of("tbody");
         for (Pair pair : pairs) {
-            body.add(Markup.of("tr", cell("name", pair.name()), flowing(Markup.of("td"), pair.text())));
+            body.add(named(pair.name(), cell("name", pair.name()), flowing(Markup.of("td"), pair.text())));
         }
         return Markup.of("table", body);
     }
@@ -43,6 +43,15 @@ final class Rows {
         Markup row = Markup.of("tr");
         names.forEach(name -> row.add(Markup.of("th", name).with("scope", "col")));
         return Markup.of("thead", row);
+    }
+
+    /// A name as long as this takes a line of its own above what is said of it, lest it be broken.
+    private static final int LONG_NAME = 15;
+
+    /// A row that begins with a name.
+    static Markup named(String name, Markup... cells) {
+        Markup row = Markup.of("tr", cells);
+        return name.length() > LONG_NAME ? row.with("class", "long") : row;
     }
 
     static Markup cell(String kind, String text) {

@@ -15,7 +15,7 @@ record Told(Print print) {
 
     private String value(Quantity quantity) {
         String text = switch (quantity.kind()) {
-            case LENGTH -> print.difference(quantity.si(), Print.Hand.TAPE);
+            case LENGTH -> (quantity.si() < 0 ? "−" : "") + print.difference(Math.abs(quantity.si()), Print.Hand.TAPE);
             case SPEED -> motor(quantity.si()) + "/s";
             case ACCELERATION -> motor(quantity.si()) + "/s2";
             default -> Rows.minus(quantity.valueText());
