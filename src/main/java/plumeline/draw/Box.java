@@ -42,6 +42,15 @@ record Box(double left, double top, double right, double bottom) {
         return new Box(left - by, top - by, right + by, bottom + by);
     }
 
+    /// The smallest rectangle that holds both.
+    Box with(Box other) {
+        return new Box(
+                Math.min(left, other.left),
+                Math.min(top, other.top),
+                Math.max(right, other.right),
+                Math.max(bottom, other.bottom));
+    }
+
     boolean meets(Box other) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }

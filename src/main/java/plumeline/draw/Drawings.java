@@ -37,6 +37,34 @@ public final class Drawings {
         return PlanFromAbove.of(plan, shot);
     }
 
+    /// Draws the set at the shot's start from camera right, to scale.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @return the side elevation, with heights over the table
+    public static Drawing sideElevation(Plan plan, ShotAnswer shot) {
+        return SideElevation.of(plan, shot);
+    }
+
+    /// Draws a shot's tank at the shot's start from camera right, to scale, with what hangs in it where it is and where
+    /// it looks to be.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @return one drawing, or none where the shot has no tank
+    public static List<Drawing> tankSide(Plan plan, ShotAnswer shot) {
+        return TankSide.of(plan, shot);
+    }
+
+    /// Draws rulers along the camera's axis: how deep things reach and what is sharp.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @return the ruler at the shot's start, and one at its end where that differs
+    public static List<Drawing> sharpRuler(Plan plan, ShotAnswer shot) {
+        return SharpRuler.of(plan, shot);
+    }
+
     /// Draws the leeway of tape marks at full size.
     ///
     /// @param plan the shot's plan

@@ -41,7 +41,8 @@ final class Footprint {
         return hull(points);
     }
 
-    private static List<Vec> hull(List<Vec> points) {
+    /// The convex hull of places by their x and y.
+    static List<Vec> hull(List<Vec> points) {
         List<Vec> sorted = new ArrayList<>(points);
         sorted.sort(Comparator.comparingDouble(Vec::x).thenComparingDouble(Vec::y));
         List<Vec> hull = chain(sorted);

@@ -1,21 +1,40 @@
 package plumeline.draw;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /// The labels of a plan from above: they wait until all lines are drawn, then find their places.
 final class PlanLettering {
     /// How far from its anchor a label may lie, pixels.
     private static final double FARTHEST = 330;
 
-    /// A label in waiting; `below` says it in words where it finds no room.
+    /// How far aside a leader of a stacked label may go for each pixel up or down.
+    private static final double FLATTEST = 1.6;
+
+    /// How far a hanging label reaches past its leader, pixels.
+    private static final double LEDGE = 8;
+
+    /// A label in waiting; `below` says it in words where it finds no room at its candidates nor `otherwise`.
     private record Pending(
-            String id, List<String> lines, String below, Spot anchor, List<Spot> candidates, double close) {}
+            String id,
+            List<String> lines,
+            String below,
+            Spot anchor,
+            List<Spot> candidates,
+            double close,
+            List<Spot> otherwise) {
+        Pending(String id, List<String> lines, String below, Spot anchor, List<Spot> candidates, double close) {
+            this(id, lines, below, anchor, candidates, close, List.of());
+        }
+    }
 
     private final Page page;
     private final Labels labels;
     private final Box sheet;
     private final List<Pending> pending = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
     PlanLettering(Page page, Labels labels, Box sheet) {
         this.page = page;
@@ -39,6 +58,67 @@ final class PlanLettering {
         pending.addFirst(new Pending(page.id(id), text, below, middle, along(line, text), 30));
     }
 
+    /// Which way a label goes from its anchor.
+    enum Way {
+        /// Up the page.
+        UP,
+        /// Down the page.
+        DOWN
+    }
+
+    /// Asks for a label above or below its anchor, or aside of that; for things that stand in a row.
+    void stacked(String id, List<String> lines, Spot anchor, double clear, Way way) {
+        List<String> fitted = lines.stream()
+                .map(line -> Lettering.fitted(line, sheet.width() * 0.45))
+                .toList();
+        double half = fitted.size() * Lettering.LINE / 2;
+        List<Spot> candidates = new ArrayList<>();
+        int sign = way == Way.UP ? -1 : 1;
+        for (double off = clear; off < FARTHEST; off += 13) {
+            for (int aside = 0; aside <= 20; aside++) {
+                candidates.add(anchor.plus(aside * 14, sign * (off + half)));
+                candidates.add(anchor.plus(-aside * 14, sign * (off + half)));
+            }
+        }
+        double wide = Lettering.width(fitted) / 2;
+        candidates.removeIf(
+                at -> Math.abs(at.x() - anchor.x()) - wide > FLATTEST * (Math.abs(at.y() - anchor.y()) - half));
+        candidates.sort(
+                Comparator.comparingDouble(at -> Math.abs(at.x() - anchor.x()) + 1.3 * Math.abs(at.y() - anchor.y())));
+        String below = String.join(", ", lines);
+        List<Spot> hanging = hanging(anchor, wide, sign * (half + clear), sign);
+        pending.add(new Pending(page.id("name." + id), fitted, below, anchor, hanging, clear - 1, candidates));
+    }
+
+    /// Spots to the left under or over an anchor, each a step further off, with the leader at the label's right end:
+    /// when those of a row are placed from left to right, no leader meets a label.
+    private static List<Spot> hanging(Spot anchor, double halfWidth, double down, int sign) {
+        List<Spot> spots = new ArrayList<>();
+        for (double more = 0; more < FARTHEST; more += 7) {
+            spots.add(anchor.plus(LEDGE - halfWidth, down + sign * more));
+        }
+        return spots;
+    }
+
+    /// Asks for words to the left under an anchor, without a leader.
+    void under(String id, String words, Spot anchor, double down) {
+        Spot spot = anchor.plus(-6 - Lettering.width(words) / 2, down + Lettering.LINE / 2);
+        List<Spot> other = Labels.around(anchor, List.of(words), down, FARTHEST);
+        pending.add(new Pending(page.id("name." + id), List.of(words), words, anchor, List.of(spot), 40, other));
+    }
+
+    /// Asks for a figure of a dimension line, before all names, at a spot or else beside the line.
+    void figure(String id, String figure, String below, Stretch line, Spot first) {
+        List<String> text = List.of(figure);
+        Spot middle = line.from().toward(line.to(), 0.5);
+        pending.addFirst(new Pending(page.id(id), text, below, middle, List.of(first), 1e4, along(line, text)));
+    }
+
+    /// Says something in rows below the sheet.
+    void note(String words) {
+        notes.add(words);
+    }
+
     /// Asks for words at the sheet's lower edge, as far right as they find room.
     void atLowerRight(String id, String words) {
         double y = sheet.bottom() - 14;
@@ -56,7 +136,8 @@ final class PlanLettering {
     double letter() {
         List<String> unplaced = new ArrayList<>();
         for (Pending label : pending) {
-            if (labels.place(label.id(), label.lines(), label.anchor(), label.candidates(), label.close())
+            if (place(label, label.candidates())
+                    .or(() -> place(label, label.otherwise()))
                     .isEmpty()) {
                 unplaced.add(label.below());
             }
@@ -65,31 +146,36 @@ final class PlanLettering {
         return letterBelow(unplaced);
     }
 
-    /// What found no room on the sheet is said in rows below it.
+    private Optional<Labels.Label> place(Pending label, List<Spot> candidates) {
+        return labels.place(label.id(), label.lines(), label.anchor(), candidates, label.close());
+    }
+
+    /// What found no room on the sheet is said in rows below it, then the notes.
     private double letterBelow(List<String> unplaced) {
-        double y = sheet.bottom();
-        List<Markup> rows = new ArrayList<>();
+        List<String> rows = new ArrayList<>();
         String row = "";
         for (String text : unplaced) {
             String longer = row.isEmpty() ? "no room above: " + text : row + "; " + text;
             if (Lettering.width(longer) > sheet.width() - 8 && !row.isEmpty()) {
-                rows.add(below(row, y));
-                y += Lettering.LINE;
+                rows.add(row);
                 longer = text;
             }
             row = longer;
         }
         if (!row.isEmpty()) {
-            rows.add(below(row, y));
-            y += Lettering.LINE;
+            rows.add(row);
         }
-        page.letter(rows);
+        rows.addAll(notes);
+        double y = sheet.bottom();
+        List<Markup> drawn = new ArrayList<>();
+        for (String words : rows) {
+            for (String line : Lettering.wrapped(words, sheet.width() - 8)) {
+                drawn.add(Lettering.text(List.of(line), new Box(4, y, sheet.right(), y + Lettering.LINE)));
+                y += Lettering.LINE;
+            }
+        }
+        page.letter(drawn);
         return y;
-    }
-
-    private Markup below(String row, double y) {
-        Box box = new Box(4, y, sheet.right(), y + Lettering.LINE);
-        return Lettering.text(List.of(Lettering.fitted(row, sheet.width() - 8)), box);
     }
 
     /// Spots beside a dimension line: near its middle first.

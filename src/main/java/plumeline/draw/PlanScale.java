@@ -25,6 +25,24 @@ record PlanScale(Box sheet, double left, double far, double pixelsPerMetre) {
         return new PlanScale(new Box(0, 0, width, height), left, far, scale);
     }
 
+    /// Fits places onto a sheet of a width with a margin to each side; what is left over of the least height goes
+    /// above.
+    ///
+    /// @param margins free room for labels round the places, pixels
+    static PlanScale within(List<Vec> places, double width, double tallest, double least, Box margins) {
+        Box all = Box.about(
+                places.stream().map(place -> new Spot(place.x(), place.y())).toList());
+        double across = Math.max(all.width(), 0.05);
+        double up = Math.max(all.height(), 0.05);
+        double scale = Math.min(
+                (width - margins.left() - margins.right()) / across, (tallest - margins.top() - margins.bottom()) / up);
+        double height = Math.max(up * scale + margins.top() + margins.bottom(), least);
+        double spare = (width - margins.left() - margins.right() - across * scale) / 2;
+        double left = all.left() - (margins.left() + spare) / scale;
+        double far = all.top() + (height - margins.bottom()) / scale;
+        return new PlanScale(new Box(0, 0, width, height), left, far, scale);
+    }
+
     Spot spot(Vec place) {
         return new Spot(
                 sheet.left() + (place.x() - left) * pixelsPerMetre, sheet.top() + (far - place.y()) * pixelsPerMetre);

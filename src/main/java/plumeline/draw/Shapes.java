@@ -75,6 +75,33 @@ final class Shapes {
                 List.of(to.plus(-9 * ux - 5 * uy, -9 * uy + 5 * ux), to, to.plus(-9 * ux + 5 * uy, -9 * uy - 5 * ux)));
     }
 
+    /// A few level dashes across a rectangle: water.
+    static Markup water(Box box) {
+        StringBuilder way = new StringBuilder();
+        double row = 0;
+        for (double y = box.top() + 15; y < box.bottom() - 4; y += 26) {
+            for (double x = box.left() + 6 + 30 * (row % 2); x + 16 < box.right(); x += 60) {
+                way.append('M')
+                        .append(Markup.number(x))
+                        .append(' ')
+                        .append(Markup.number(y))
+                        .append('h')
+                        .append(16);
+            }
+            row++;
+        }
+        return Markup.of("path")
+                .with("d", way.isEmpty() ? "M0 0" : way.toString())
+                .with("fill", "none")
+                .with("stroke", "#000")
+                .with("stroke-width", 0.4);
+    }
+
+    /// A dimension line with a stroke at each end.
+    static List<Markup> dimension(Stretch line) {
+        return List.of(line(Pen.THIN, line), tick(line.from(), line.to()), tick(line.to(), line.from()));
+    }
+
     /// Slanting lines across a rectangle.
     static Markup hatch(Box box, double step) {
         StringBuilder way = new StringBuilder();
