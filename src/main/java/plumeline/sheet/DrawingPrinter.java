@@ -9,6 +9,7 @@ import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.render.AbstractOutputDevice;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
 import java.awt.BasicStroke;
@@ -265,6 +266,10 @@ final class DrawingPrinter implements SVGDrawer {
             font.variant = IdentValue.NORMAL;
             device.setColor(color(style.fill()));
             device.setFont(context.getFont(font));
+            if (device instanceof AbstractOutputDevice remembering) {
+                // Else the weight of the text before would be imitated.
+                remembering.setFontSpecification(font);
+            }
             context.getTextRenderer()
                     .drawString(device, element.getTextContent(), (float) x(pixels(element, "x")), (float)
                             y(pixels(element, "y")));

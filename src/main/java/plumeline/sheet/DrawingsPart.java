@@ -32,6 +32,32 @@ final class DrawingsPart {
         pictures(section);
         leeway(section);
         plan(section);
+        add(
+                section,
+                "From the side",
+                List.of(Drawings.sideElevation(plan, answer)),
+                "Seen from camera right, to scale, figures in " + unit
+                        + ": y away from the camera to the right, heights from the table top. Thin lines: the picture's"
+                        + " upper and lower edge.");
+        add(
+                section,
+                "The tank from the side",
+                Drawings.tankSide(plan, answer),
+                "Solid: where things are. Dashed: where they seem to be, seen from the lens through the flat front glass.");
+        add(
+                section,
+                "What is sharp",
+                Drawings.sharpRuler(plan, answer),
+                "Along the camera's axis from the lens point, figures in " + unit + ". Hatched: soft.");
+    }
+
+    private static void add(Markup section, String title, List<Drawing> drawings, String caption) {
+        if (!drawings.isEmpty()) {
+            section.add(Markup.of("h3", title));
+            for (int i = 0; i < drawings.size(); i++) {
+                section.add(figure(drawings.get(i), i == drawings.size() - 1 ? caption : ""));
+            }
+        }
     }
 
     private void plan(Markup section) {
@@ -122,6 +148,7 @@ final class DrawingsPart {
                 .with("role", "group")
                 .with("aria-label", drawing.title())
                 .with("tabindex", "0");
-        return Markup.of("div", scrolled, Markup.of("p", caption)).with("class", "figure");
+        Markup figure = Markup.of("div", scrolled).with("class", "figure");
+        return caption.isEmpty() ? figure : figure.add(Markup.of("p", caption));
     }
 }

@@ -5,9 +5,13 @@ import java.text.BreakIterator;
 import java.util.BitSet;
 import java.util.Locale;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/// Breaks lines for the PDF printer where the JDK would, but parts no figure from its fraction or its unit.
+/// Breaks lines for the PDF printer where the JDK would, but parts no figure from its fraction or its unit
+/// and no name at a dot within it.
 final class FigureBreaker implements FSTextBreaker {
+    private static final Pattern NAME = Pattern.compile("(?<=[A-Za-z0-9_-])\\.(?=[A-Za-z0-9_])");
+
     private final BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
     private final BitSet parting = new BitSet();
 
@@ -18,6 +22,10 @@ final class FigureBreaker implements FSTextBreaker {
         Matcher figures = Rows.FIGURE.matcher(text);
         while (figures.find()) {
             parting.set(figures.start() + 1, figures.end());
+        }
+        Matcher names = NAME.matcher(text);
+        while (names.find()) {
+            parting.set(names.end());
         }
     }
 
