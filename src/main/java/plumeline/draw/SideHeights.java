@@ -8,6 +8,9 @@ import plumeline.geom.Vec;
 final class SideHeights {
     private static final double HALF = 5;
 
+    /// Figures that stand nearer to each other are read as one.
+    private static final double APART = 5;
+
     private final Page page;
     private final Labels labels;
     private final PlanLettering lettering;
@@ -43,7 +46,7 @@ final class SideHeights {
             for (Spot middle :
                     List.of(beside(line, heightMetres, x >= room.middle().x() ? 1 : -1), onTop(line))) {
                 Box figure = Labels.room(List.of(figures.signed(heightMetres)), middle);
-                if (isFree(figure)) {
+                if (isFree(figure.grown(APART))) {
                     standing.add(clear);
                     standing.add(figure);
                     draw(id, words, line, heightMetres, middle);

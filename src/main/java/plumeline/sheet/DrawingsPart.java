@@ -16,13 +16,19 @@ import plumeline.solve.ShotAnswer;
 
 /// The drawings of a sheet with their captions.
 final class DrawingsPart {
+    private static final List<Moment> LATER = List.of(Moment.MIDDLE, Moment.END);
+
     private final Subject subject;
     private final Plan plan;
     private final ShotAnswer answer;
     private final String unit;
 
-    DrawingsPart(Subject subject) {
+    private final Drawing start;
+
+    /// @param start the camera view at start, which stands at the head of the sheet
+    DrawingsPart(Subject subject, Drawing start) {
         this.subject = subject;
+        this.start = start;
         plan = subject.plan();
         answer = subject.answer();
         unit = subject.unit() == PaperUnit.MILLIMETRES ? "mm" : "inches";
@@ -72,9 +78,8 @@ final class DrawingsPart {
 
     /// The camera view at start stands at the head of the sheet; here is what differs from it later.
     private void pictures(Markup section) {
-        Drawing start = Drawings.cameraView(plan, answer, Moment.START);
         List<Markup> views = new ArrayList<>();
-        for (Moment moment : List.of(Moment.MIDDLE, Moment.END)) {
+        for (Moment moment : subject.stage().isMoving() ? LATER : List.<Moment>of()) {
             Drawing drawing = Drawings.cameraView(plan, answer, moment);
             if (!isSame(start, drawing)) {
                 String at = LeewaySentence.capital(moment.word()) + ", frame "

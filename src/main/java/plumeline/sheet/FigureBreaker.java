@@ -19,6 +19,9 @@ final class FigureBreaker implements FSTextBreaker {
     public void setText(String text) {
         breaks.setText(text);
         parting.clear();
+        if (text.chars().noneMatch(c -> c == '.' || (c >= '0' && c <= '9'))) {
+            return;
+        }
         Matcher figures = Rows.FIGURE.matcher(text);
         while (figures.find()) {
             parting.set(figures.start() + 1, figures.end());

@@ -2,9 +2,8 @@ package plumeline.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import plumeline.draw.Drawings;
+import plumeline.draw.Drawing;
 import plumeline.draw.Markup;
-import plumeline.draw.Moment;
 
 /// What a sheet says at a glance, on a phone's first screenful: which shot, how long, its picture, what limits it,
 /// which mark is set next, stop, rate and shutter, the distance by tape, where to take care, which revision.
@@ -13,12 +12,14 @@ final class Glance {
     private final Standing standing;
     private final MarksPart marks;
     private final Printed printed;
+    private final Drawing picture;
 
-    Glance(Subject subject, Standing standing, MarksPart marks, Printed printed) {
+    Glance(Subject subject, Standing standing, MarksPart marks, Printed printed, Drawing picture) {
         this.subject = subject;
         this.standing = standing;
         this.marks = marks;
         this.printed = printed;
+        this.picture = picture;
     }
 
     Markup block(String revision) {
@@ -34,14 +35,9 @@ final class Glance {
                         Markup.of("h2", "Shot " + subject.number() + ": " + subject.name())
                                 .with("class", "shot-name"),
                         Rows.paragraph("length", subject.length()),
-                        Markup.of("div", Markup.of("div", picture()).with("class", "reference"), words)
+                        Markup.of("div", Markup.of("div", picture.picture()).with("class", "reference"), words)
                                 .with("class", "sides"))
                 .with("class", "glance");
-    }
-
-    private Markup picture() {
-        return Drawings.cameraView(subject.plan(), subject.answer(), Moment.START)
-                .picture();
     }
 
     private Markup limiting() {

@@ -17,6 +17,7 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
@@ -85,10 +86,9 @@ final class PdfPrinter {
             builder.useReplacementText("□");
             builder.withProducer("Plumeline");
             builder.withHtmlContent(described(html), "about:blank");
-            builder.toStream(bytes);
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 renderer.layout();
-                renderer.createPDF();
+                renderer.createPDFKeepOpen().save(bytes, CompressParameters.NO_COMPRESSION);
             }
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

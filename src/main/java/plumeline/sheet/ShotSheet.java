@@ -2,7 +2,10 @@ package plumeline.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import plumeline.draw.Drawing;
+import plumeline.draw.Drawings;
 import plumeline.draw.Markup;
+import plumeline.draw.Moment;
 import plumeline.plan.Pass;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Reading;
@@ -27,8 +30,9 @@ final class ShotSheet {
     static Markup of(FilmAnswer film, Subject subject, String title, Printed printed) {
         ShotSheet sheet = new ShotSheet(subject, printed.changes());
         String revision = Papers.revision(film);
+        Drawing start = Drawings.cameraView(subject.plan(), subject.answer(), Moment.START);
         MarksPart marks = new MarksPart(subject, printed.changes());
-        sheet.section.add(new Glance(subject, sheet.standing, marks, printed).block(revision));
+        sheet.section.add(new Glance(subject, sheet.standing, marks, printed, start).block(revision));
         sheet.notes();
         marks.addTo(sheet.section);
         sheet.table("Camera", new CameraRows(subject).list());
@@ -42,7 +46,7 @@ final class ShotSheet {
         TakeBoxes.addTo(sheet.section, subject, title, revision);
         sheet.cautions();
         new WantsPart(subject, printed.changes()).addTo(sheet.section);
-        new DrawingsPart(subject).addTo(sheet.section);
+        new DrawingsPart(subject, start).addTo(sheet.section);
         return sheet.section;
     }
 
