@@ -1,5 +1,7 @@
 package plumeline.draw;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Vec;
 import plumeline.plan.Mark;
@@ -83,12 +85,17 @@ final class MarkFigures {
         Spot c = at.plus(Math.abs(right), Math.abs(down));
         Spot b = new Spot(c.x(), a.y());
         Spot d = new Spot(a.x(), c.y());
-        Markup group = page.group("leeway." + name);
+        List<Markup> sides = new ArrayList<>();
         if (y.isPresent() && (left > 0 || right > 0)) {
-            group.add(Shapes.line(pen(left), a, d), Shapes.line(pen(right), b, c));
+            sides.add(Shapes.line(pen(left), a, d));
+            sides.add(Shapes.line(pen(right), b, c));
         }
         if (z.isPresent() && (up > 0 || down > 0)) {
-            group.add(Shapes.line(pen(up), a, b), Shapes.line(pen(down), d, c));
+            sides.add(Shapes.line(pen(up), a, b));
+            sides.add(Shapes.line(pen(down), d, c));
+        }
+        if (!sides.isEmpty()) {
+            page.group("leeway." + name).add(sides);
         }
     }
 

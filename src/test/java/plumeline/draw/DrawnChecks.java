@@ -1,0 +1,100 @@
+package plumeline.draw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/// Looks at drawings as drawn: labels' boxes, ids, places of lines.
+final class DrawnChecks {
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+
+    private static final Pattern COLOUR = Pattern.compile("(fill|stroke|color)=\"[^\"]*\"");
+
+    private DrawnChecks() {}
+
+    /// Checks the labels and the ids of drawings that go on one film's papers.
+    ///
+    /// @return how many pairs of labels were compared
+    static int checkSheets(List<Drawing> drawings) {
+        List<String> ids = new ArrayList<>();
+        int compared = 0;
+        for (Drawing drawing : drawings) {
+            Document svg = SvgReader.parse(drawing.toSvg());
+            assertThat(drawing.toSvg()).doesNotContain("NaN").doesNotContain("Infinity");
+            assertThat(COLOUR.matcher(drawing.toSvg()).results().map(MatchResult::group))
+                    .isNotEmpty()
+                    .allMatch(value ->
+                            value.endsWith("\"#000\"") || value.endsWith("\"#fff\"") || value.endsWith("\"none\""));
+            assertThat(svg.getDocumentElement().getAttribute("aria-label"))
+                    .isEqualTo(drawing.title())
+                    .isNotBlank();
+            ids.addAll(SvgReader.ids(svg));
+            compared += checkLabels(drawing, SvgReader.letters(svg));
+        }
+        assertThat(ids).doesNotHaveDuplicates();
+        return compared;
+    }
+
+    private static int checkLabels(Drawing drawing, List<SvgReader.Lettered> letters) {
+        int compared = 0;
+        for (int i = 0; i < letters.size(); i++) {
+            SvgReader.Lettered one = letters.get(i);
+            assertThat(one.left() >= 0
+                            && one.top() >= -0.5
+                            && one.right() <= drawing.widthPixels()
+                            && one.bottom() <= drawing.heightPixels())
+                    .as("%s on the sheet of %s", one, drawing.id())
+                    .isTrue();
+            for (int k = i + 1; k < letters.size(); k++) {
+                compared++;
+                assertThat(one.meets(letters.get(k)))
+                        .as("%s: %s meets %s", drawing.id(), one, letters.get(k))
+                        .isFalse();
+            }
+        }
+        return compared;
+    }
+
+    static Element group(Document svg, String id) {
+        NodeList groups = svg.getElementsByTagName("g");
+        for (int i = 0; i < groups.getLength(); i++) {
+            if (((Element) groups.item(i)).getAttribute("id").equals(id)) {
+                return (Element) groups.item(i);
+            }
+        }
+        throw new AssertionError("no group " + id);
+    }
+
+    static Element element(Document svg, String id, String name, int index) {
+        return (Element) group(svg, id).getElementsByTagName(name).item(index);
+    }
+
+    static double number(Element element, String attribute) {
+        return Double.parseDouble(element.getAttribute(attribute));
+    }
+
+    /// The smallest box round a path of straight lines.
+    static Box box(Element path) {
+        List<Spot> spots = new ArrayList<>();
+        Matcher numbers = NUMBER.matcher(path.getAttribute("d"));
+        while (numbers.find()) {
+            double x = Double.parseDouble(numbers.group());
+            assertThat(numbers.find()).isTrue();
+            spots.add(new Spot(x, Double.parseDouble(numbers.group())));
+        }
+        return Box.about(spots);
+    }
+
+    /// Pixels in a metre by a drawing's own scale bar of a length.
+    static double pixelsPerMetre(Document svg, String drawing, double barMetres) {
+        Element bar = element(svg, drawing + ".scale", "line", 0);
+        return (number(bar, "x2") - number(bar, "x1")) / barMetres;
+    }
+}
