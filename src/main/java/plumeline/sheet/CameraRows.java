@@ -29,10 +29,15 @@ final class CameraRows {
         scene = subject.first();
     }
 
+    /// What is chosen and dialled, apart from what follows from the marks.
+    List<Rows.Pair> settings() {
+        return List.of(
+                new Rows.Pair("Body, lens", camera.body().name() + held() + "; lens " + lens()),
+                new Rows.Pair("Set to", exposure()));
+    }
+
     List<Rows.Pair> list() {
-        List<Rows.Pair> rows = new ArrayList<>();
-        rows.add(new Rows.Pair("Body, lens", camera.body().name() + held() + "; lens " + lens()));
-        rows.add(new Rows.Pair("Set to", exposure()));
+        List<Rows.Pair> rows = new ArrayList<>(settings());
         rows.add(new Rows.Pair("Lens point", print.length(scene.aim().eye().z()) + " above the table top"));
         rows.add(new Rows.Pair("Aim at start", aim()));
         double focus = scene.picture().focusMetres();

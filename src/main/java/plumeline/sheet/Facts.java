@@ -24,7 +24,7 @@ final class Facts {
         return facts;
     }
 
-    /// What isn't a mark: rows of camera, moves, light, effect, by their names.
+    /// What neither is a mark nor only follows from marks: rows of camera, moves, light, effect, by their names.
     static Map<String, String> rows(Subject subject) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("Length", subject.length());
@@ -36,6 +36,9 @@ final class Facts {
 
     private static List<List<Rows.Pair>> tables(Subject subject) {
         return List.of(
-                new CameraRows(subject).list(), MoveRows.of(subject), LightRows.of(subject), EffectRows.of(subject));
+                new CameraRows(subject).settings(),
+                MoveRows.of(subject),
+                LightRows.of(subject),
+                EffectRows.of(subject));
     }
 }
