@@ -4,7 +4,6 @@ import java.util.Optional;
 import plumeline.plan.Mark;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
-import plumeline.quantity.Print;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.Words;
@@ -13,8 +12,6 @@ import plumeline.solve.Words;
 ///
 /// @param unit the papers' unit
 public record LeewayText(PaperUnit unit) {
-    private static final double FINE_RADIANS = Math.toRadians(2);
-
     /// One way along a mark.
     public enum Way {
         /// Towards smaller values.
@@ -49,11 +46,7 @@ public record LeewayText(PaperUnit unit) {
     /// @param si the distance, SI, 0 or more
     /// @return the figure with its unit
     public String withUnit(Mark mark, double si) {
-        return switch (mark.kind()) {
-            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR -> figure(mark, si) + " " + new Print(unit).lengthUnit();
-            case TURN, LAMP_TURN, MOTOR_TURN -> figure(mark, si) + " deg";
-            case DIAL -> mark.path().equals("camera.f_number") ? figure(mark, si) : figure(mark, si) + " %";
-        };
+        return new Words(unit).leeway(mark, si);
     }
 
     /// Says how far off a hand may leave a mark, to the nearest step.
@@ -70,12 +63,7 @@ public record LeewayText(PaperUnit unit) {
     /// @param si the distance, SI, 0 or more
     /// @return the figure
     public String figure(Mark mark, double si) {
-        return switch (mark.kind()) {
-            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR ->
-                new Print(unit).differenceNumber(si, hand(mark), Print.Rounding.DOWN);
-            case TURN, LAMP_TURN, MOTOR_TURN -> Print.number(Math.toDegrees(roundedDownSi(mark, si)), 1);
-            case DIAL -> Print.number(roundedDownSi(mark, si) * (isFNumber(mark) ? 1 : 100), 1);
-        };
+        return new Words(unit).leewayFigure(mark, si);
     }
 
     /// Rounds a distance along a mark down to what [#figure] prints.
@@ -84,24 +72,7 @@ public record LeewayText(PaperUnit unit) {
     /// @param si the distance, SI, 0 or more
     /// @return the rounded distance, SI
     public double roundedDownSi(Mark mark, double si) {
-        return switch (mark.kind()) {
-            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR ->
-                new Print(unit).roundDifferenceMetres(si, hand(mark), Print.Rounding.DOWN);
-            case TURN, LAMP_TURN, MOTOR_TURN -> down(si, Math.toRadians(si < FINE_RADIANS ? 0.1 : 1));
-            case DIAL -> down(si, isFNumber(mark) ? 0.1 : 0.001);
-        };
-    }
-
-    private static double down(double value, double step) {
-        return Print.roundDown(value, step) * step;
-    }
-
-    private static Print.Hand hand(Mark mark) {
-        return mark.kind() == Mark.Kind.MOTOR ? Print.Hand.MOTOR : Print.Hand.TAPE;
-    }
-
-    private static boolean isFNumber(Mark mark) {
-        return mark.path().equals("camera.f_number");
+        return new Words(unit).leewaySi(mark, si);
     }
 
     /// Says to where a side goes on, where that is as far as the mark itself can go: a machine has a travel, and under

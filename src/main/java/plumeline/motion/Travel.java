@@ -12,6 +12,9 @@ public record Travel(double distance, double seconds, Profile profile, double ra
     /// mean.
     private static final double RAMP_PEAK = 1.5;
 
+    /// Peak over mean speed of a minimum-jerk move.
+    private static final double SMOOTH_PEAK = 1.875;
+
     /// Checks the ranges.
     public Travel {
         if (!(seconds > 0) || !(rampSeconds > 0) || rampSeconds > seconds / 2 * (1 + 1e-12)) {
@@ -75,9 +78,41 @@ public record Travel(double distance, double seconds, Profile profile, double ra
         return Math.abs(distance)
                 * switch (profile) {
                     case EVEN -> 1 / seconds;
-                    case SMOOTH -> 1.875 / seconds;
+                    case SMOOTH -> SMOOTH_PEAK / seconds;
                     case TRAPEZOID, S_CURVE -> 1 / (seconds - rampSeconds);
                 };
+    }
+
+    /// Gives the shortest time in which a device makes a move by a profile, its run-up not counted for [Profile#EVEN].
+    ///
+    /// Even: `T = d/v`. Smooth: peak speed 15/8 · d/T and peak acceleration 10/√3 · d/T². Trapezoid and S-curve with
+    /// an acceleration `a`, the S-curve's peak being 1.5 of its mean: ramps of `r = v·k/a`, then `T = d/v + r`; where
+    /// the top speed isn't reached, `T = 2√(d·k/a)`, k 1 or 1.5. Without an acceleration their ramps take a third each:
+    /// `T = 1.5 d/v`.
+    ///
+    /// **Source:** own derivation from the profiles above; minimum jerk from its polynomial.
+    ///
+    /// @param distance how far, metres or radians, ≥ 0
+    /// @param profile how the speed runs
+    /// @param speed the device's top speed, metres or radians per second, > 0; infinite where none is known
+    /// @param acceleration the device's, metres or radians per second squared, > 0; infinite where none is known
+    /// @return real seconds, ≥ 0
+    public static double leastSeconds(double distance, Profile profile, double speed, double acceleration) {
+        return switch (profile) {
+            case EVEN -> distance / speed;
+            case SMOOTH ->
+                Math.max(SMOOTH_PEAK * distance / speed, Math.sqrt(10 / Math.sqrt(3) * distance / acceleration));
+            case TRAPEZOID, S_CURVE -> {
+                double peaked = profile == Profile.S_CURVE ? RAMP_PEAK : 1;
+                double ramp = speed * peaked / acceleration;
+                if (Double.isInfinite(acceleration)) {
+                    yield 1.5 * distance / speed;
+                }
+                yield Double.isFinite(speed) && distance / speed >= ramp
+                        ? distance / speed + ramp
+                        : 2 * Math.sqrt(distance * peaked / acceleration);
+            }
+        };
     }
 
     private static double smooth(double u) {

@@ -3,6 +3,10 @@ package plumeline.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.quantity.Kind;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
 import plumeline.text.Node;
 import plumeline.text.Place;
 
@@ -24,35 +28,43 @@ public record WantLine(
 
     /// Gives the want as a sentence without verb: `hidden second, third, fourth behind first at start`.
     ///
+    /// @param unit the papers' unit; lengths written in the other one are said in it
     /// @return its words in the order written
-    public String toText() {
-        return text(this);
-    }
-
-    private static String text(WantLine want) {
-        var out = new StringBuilder(want.word());
-        for (var entry : want.written().node().entries()) {
+    public String toText(PaperUnit unit) {
+        var out = new StringBuilder(word);
+        for (var entry : written.node().entries()) {
             var key = entry.key();
-            var value = value(entry.value());
-            if (key.equals(want.word())) out.append(' ').append(value);
+            var value = value(entry.value(), unit);
+            if (key.equals(word)) out.append(' ').append(value);
             else if (!key.equals("when"))
                 out.append(' ').append(key.replace('_', ' ')).append(' ').append(value);
         }
-        return out.append(when(want.when())).toString();
+        return out.append(when(when)).toString();
     }
 
-    private static String value(Node node) {
+    private static String value(Node node, PaperUnit unit) {
         return switch (node) {
-            case Node.Scalar s -> s.text();
-            case Node.Sequence s -> join(s.items());
+            case Node.Scalar s -> scalar(s, unit);
+            case Node.Sequence s -> join(s.items(), unit);
             case Node.Mapping m ->
-                join(m.entries().stream().map(Node.Entry::value).toList());
+                join(m.entries().stream().map(Node.Entry::value).toList(), unit);
         };
     }
 
-    private static String join(List<Node> items) {
+    private static String scalar(Node.Scalar scalar, PaperUnit unit) {
+        return Written.quantityOf(scalar)
+                .filter(quantity -> quantity.kind() == Kind.LENGTH && isForeign(quantity, unit))
+                .map(quantity -> new Print(unit).difference(quantity.si(), Print.Hand.TAPE))
+                .orElse(scalar.text());
+    }
+
+    private static boolean isForeign(Quantity length, PaperUnit unit) {
+        return length.unit().symbol().equals("in") == (unit == PaperUnit.MILLIMETRES);
+    }
+
+    private static String join(List<Node> items, PaperUnit unit) {
         var parts = new ArrayList<String>();
-        for (Node item : items) parts.add(value(item));
+        for (Node item : items) parts.add(value(item, unit));
         return String.join(", ", parts);
     }
 

@@ -9,6 +9,7 @@ import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
+import plumeline.solve.Words;
 
 /// A mark's leeway as a consequence: `±7 mm sideways, else a sliver shows.`
 final class LeewaySentence {
@@ -16,11 +17,13 @@ final class LeewaySentence {
     private static final double LOOSE = 15;
 
     private final LeewayText text;
+    private final Words words;
     private final Shot shot;
     private final Map<String, WantLine> wants;
 
     LeewaySentence(LeewayText text, Shot shot, Map<String, WantLine> wants) {
         this.text = text;
+        words = new Words(text.unit());
         this.shot = shot;
         this.wants = Map.copyOf(wants);
     }
@@ -105,15 +108,15 @@ final class LeewaySentence {
         if (answer.leeway().least() >= answer.placingErrorSi()) {
             return "";
         }
-        return " Tight: a hand places it to " + text.placingError(answer) + ". Use a stop or a jig.";
+        return " " + capital(words.tooCoarse(answer.mark(), answer.placingErrorSi()));
     }
 
     static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /// A text as a sentence: a capital first, a full stop last.
+    /// A text as a sentence: a full stop last. It keeps its first letter, which may be a name's.
     static String sentence(String words) {
-        return capital(words.endsWith(".") ? words : words + ".");
+        return words.endsWith(".") ? words : words + ".";
     }
 }

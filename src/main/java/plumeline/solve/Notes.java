@@ -2,6 +2,7 @@ package plumeline.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.stage.Stage;
 
@@ -9,7 +10,7 @@ import plumeline.stage.Stage;
 final class Notes {
     private Notes() {}
 
-    static List<String> of(Judged judged, double[] si) {
+    static List<String> of(Judged judged, double[] si, PaperUnit unit) {
         List<String> notes = new ArrayList<>();
         Stage stage = judged.stage();
         double last = stage.retime().realSeconds((double) stage.frames());
@@ -20,6 +21,7 @@ final class Notes {
                         + ", the shot " + Print.seconds(last, 2) + " of real time.");
             }
         }
+        notes.addAll(MachineNotes.of(stage, si, unit));
         return notes;
     }
 }

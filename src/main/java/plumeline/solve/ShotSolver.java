@@ -50,12 +50,14 @@ final class ShotSolver {
         parts = judged.parts(si);
         Predicate<Judged.Line> holding = line -> line.isComputed() && least(line) >= 0;
         Tightness tightness = Tightness.of(judged, axes, si, parts);
+        Margins margins = margins(judged.partsOf(holding));
+        List<MarkAnswer> marks = markAnswers(margins, holding);
         List<WantAnswer> own = new ArrayList<>();
         List<WantAnswer> film = new ArrayList<>();
         Verdict verdict = Verdict.HOLDS;
         List<String> without = new ArrayList<>();
         for (Judged.Line line : judged.lines()) {
-            WantAnswer answer = answer(line, tightness);
+            WantAnswer answer = answer(line, tightness, marks);
             (line.ofFilm() ? film : own).add(answer);
             if (answer.verdict() == Verdict.FAILS) {
                 without.add(line.id());
@@ -64,17 +66,16 @@ final class ShotSolver {
                 verdict = verdict.worse(answer.verdict());
             }
         }
-        Margins margins = margins(judged.partsOf(holding));
         double together = Search.together(axes.at(si), margins, axes.fromSi(si));
         return new ShotAnswer(
                 shot.name(),
                 verdict,
                 own,
                 film,
-                markAnswers(margins, holding),
+                marks,
                 together,
                 without,
-                Notes.of(judged, si),
+                Notes.of(judged, si, papers),
                 new ShotAnswer.Posed(judged.runs(), Arrays.stream(si).boxed().toList()));
     }
 
@@ -106,10 +107,10 @@ final class ShotSolver {
         return line.parts().mapToDouble(part -> parts[part]).min().orElse(Double.POSITIVE_INFINITY);
     }
 
-    private WantAnswer answer(Judged.Line line, Tightness tightness) {
+    private WantAnswer answer(Judged.Line line, Tightness tightness, List<MarkAnswer> marks) {
         WantAnswer worst = null;
         for (Judged.Instance instance : line.instances()) {
-            WantAnswer answer = answer(line, instance, tightness);
+            WantAnswer answer = answer(line, instance, tightness, marks);
             if (worst == null || isWorse(answer, worst)) {
                 worst = answer;
             }
@@ -126,9 +127,10 @@ final class ShotSolver {
                         && a.value() < b.value());
     }
 
-    private WantAnswer answer(Judged.Line line, Judged.Instance instance, Tightness tightness) {
+    private WantAnswer answer(
+            Judged.Line line, Judged.Instance instance, Tightness tightness, List<MarkAnswer> marks) {
         Want want = instance.want();
-        String text = line.line().toText();
+        String text = line.line().toText(papers);
         String pass = instance.run().pass();
         if (want.findUnknown().isPresent()) {
             return unknown(line, pass, want.findUnknown().get());
@@ -160,7 +162,7 @@ final class ShotSolver {
             attempts = remedies.attempts(line, conflict);
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
-            because.add(tightness.sentence(instance, words));
+            because.add(tightness.sentence(instance, marks, words));
         }
         return new WantAnswer(
                 line.id(),
@@ -175,10 +177,10 @@ final class ShotSolver {
                 pass);
     }
 
-    private static WantAnswer unknown(Judged.Line line, String pass, String why) {
+    private WantAnswer unknown(Judged.Line line, String pass, String why) {
         return new WantAnswer(
                 line.id(),
-                line.line().toText(),
+                line.line().toText(papers),
                 Verdict.UNKNOWN,
                 new WantAnswer.Margin.None(),
                 List.of(why),

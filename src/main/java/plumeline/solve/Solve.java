@@ -141,7 +141,7 @@ public final class Solve {
         if (worst == null) {
             return new WantAnswer(
                     line.id(),
-                    line.toText(),
+                    line.toText(plan.film().papersOrDefault()),
                     Verdict.UNKNOWN,
                     new WantAnswer.Margin.None(),
                     List.of(Wants.isJudgedByShot(line) ? "No shot of the cut was solved." : "not computed yet"),

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import plumeline.plan.Mark;
+import plumeline.search.Leeway;
 import plumeline.stage.StagedMark;
 
 /// Which wants would fail once some single mark is off by its placing error, and by which mark.
@@ -52,13 +54,42 @@ final class Tightness {
         return causes.containsKey(instance);
     }
 
-    /// Says which mark makes it tight.
-    String sentence(Judged.Instance instance, Words words) {
+    /// Says which mark makes it tight: how far off it may be, and how far off a hand may leave it.
+    ///
+    /// @param marks the shot's marks with their leeway
+    String sentence(Judged.Instance instance, List<MarkAnswer> marks, Words words) {
         Cause cause = causes.get(instance);
         if (cause == null) {
             return "";
         }
-        return cause.mark().mark().path() + " off by "
-                + words.difference(cause.mark().mark(), cause.errorSi()) + ", as a hand may leave it, breaks it.";
+        Mark mark = cause.mark().mark();
+        return marks.stream()
+                .filter(answer -> answer.mark().path().equals(mark.path()))
+                .findFirst()
+                .map(answer -> mark.path() + ": " + room(answer, cause.errorSi(), words) + "; "
+                        + words.tooCoarse(mark, cause.errorSi()))
+                .orElse("");
+    }
+
+    /// The sides that are shorter than a hand is fine.
+    private static String room(MarkAnswer answer, double errorSi, Words words) {
+        Mark mark = answer.mark();
+        String minus = size(mark, answer.leeway().minus(), words);
+        String plus = size(mark, answer.leeway().plus(), words);
+        boolean isMinusShort = answer.leeway().minus().distance() < errorSi;
+        boolean isPlusShort = answer.leeway().plus().distance() < errorSi;
+        if (isMinusShort && isPlusShort) {
+            return minus.equals(plus)
+                    ? "±" + minus + words.bothWays(mark)
+                    : minus + " " + words.way(mark, -1) + ", " + plus + " " + words.way(mark, 1);
+        }
+        if (isMinusShort || isPlusShort) {
+            return isPlusShort ? plus + " " + words.way(mark, 1) : minus + " " + words.way(mark, -1);
+        }
+        return "less than " + words.difference(mark, errorSi);
+    }
+
+    private static String size(Mark mark, Leeway.Side side, Words words) {
+        return words.leewaySi(mark, side.distance()) > 0 ? words.leeway(mark, side.distance()) : "no room";
     }
 }

@@ -9,6 +9,9 @@ import plumeline.quantity.Print;
 public final class Words {
     private static final double MILLIMETRES = 1000;
 
+    /// Angles below this are told in tenths.
+    private static final double FINE_RADIANS = Math.toRadians(2);
+
     private final Print print;
 
     /// Makes words in a unit.
@@ -45,6 +48,90 @@ public final class Words {
             case TURN, LAMP_TURN, MOTOR_TURN ->
                 Math.abs(si) < Math.toRadians(2) ? Print.fineDegrees(Math.abs(si)) : Print.degrees(Math.abs(si));
             case DIAL -> mark.path().equals("camera.f_number") ? Print.number(Math.abs(si), 1) : Print.share(si, 0);
+        };
+    }
+
+    /// Gives how far a mark may be off, rounded down: no text promises more than there is.
+    ///
+    /// @param mark the mark
+    /// @param si the distance, SI, 0 or more
+    /// @return the figure with its unit
+    public String leeway(Mark mark, double si) {
+        String figure = leewayFigure(mark, si);
+        return switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR -> figure + " " + print.lengthUnit();
+            case TURN, LAMP_TURN, MOTOR_TURN -> figure + " deg";
+            case DIAL -> isFNumber(mark) ? figure : figure + " %";
+        };
+    }
+
+    /// Gives how far a mark may be off without its unit, rounded down.
+    ///
+    /// @param mark the mark
+    /// @param si the distance, SI, 0 or more
+    /// @return the figure
+    public String leewayFigure(Mark mark, double si) {
+        return switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR ->
+                print.differenceNumber(si, hand(mark), Print.Rounding.DOWN);
+            case TURN, LAMP_TURN, MOTOR_TURN -> Print.number(Math.toDegrees(leewaySi(mark, si)), 1);
+            case DIAL -> Print.number(leewaySi(mark, si) * (isFNumber(mark) ? 1 : 100), 1);
+        };
+    }
+
+    /// Rounds how far a mark may be off down to what [#leewayFigure] prints.
+    ///
+    /// @param mark the mark
+    /// @param si the distance, SI, 0 or more
+    /// @return the rounded distance, SI
+    public double leewaySi(Mark mark, double si) {
+        return switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR ->
+                print.roundDifferenceMetres(si, hand(mark), Print.Rounding.DOWN);
+            case TURN, LAMP_TURN, MOTOR_TURN -> down(si, Math.toRadians(si < FINE_RADIANS ? 0.1 : 1));
+            case DIAL -> down(si, isFNumber(mark) ? 0.1 : 0.001);
+        };
+    }
+
+    private static double down(double value, double step) {
+        return Print.roundDown(value, step) * step;
+    }
+
+    private static Print.Hand hand(Mark mark) {
+        return mark.kind() == Mark.Kind.MOTOR ? Print.Hand.MOTOR : Print.Hand.TAPE;
+    }
+
+    private static boolean isFNumber(Mark mark) {
+        return mark.path().equals("camera.f_number");
+    }
+
+    /// Says that a hand isn't fine enough for a mark, and what to use instead.
+    ///
+    /// @param mark the mark
+    /// @param errorSi how far off a hand may leave it, SI
+    /// @return such as `you place to 2 mm. Use a jig.`
+    public String tooCoarse(Mark mark, double errorSi) {
+        String help = switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE -> "Use a jig.";
+            case TURN, LAMP_TURN -> "Use a pointer on a scale.";
+            case MOTOR, MOTOR_TURN -> "Set it by the motor's own counter.";
+            case FOCUS -> "Focus by eye on the magnified picture.";
+            case DIAL -> "Set it by the camera's own figure.";
+        };
+        return "you place to " + difference(mark, errorSi) + ". " + help;
+    }
+
+    /// Says both ways along a mark.
+    String bothWays(Mark mark) {
+        String path = mark.path();
+        return switch (path.substring(path.lastIndexOf('.') + 1)) {
+            case "x" -> " sideways";
+            case "y" -> " forward and back";
+            case "z" -> " up and down";
+            case "turn" -> " of turn";
+            case "tilt" -> " of tilt";
+            case "focus" -> " of focus";
+            default -> "";
         };
     }
 

@@ -2,6 +2,7 @@ package plumeline.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Vec;
 import plumeline.motion.Profile;
 import plumeline.motion.Travel;
@@ -30,6 +31,9 @@ final class Motions {
             Profile profile,
             double acceleration,
             List<Integer> kept) {
+        /// A move in less isn't one.
+        private static final double LEAST_SECONDS = 1e-6;
+
         double shareAt(double realSeconds, double[] values) {
             double length = way.lengthIn(values);
             boolean limited = Double.isFinite(acceleration) && length > 0;
@@ -37,6 +41,18 @@ final class Motions {
                     ? Travel.within(1, seconds, profile, acceleration / length)
                     : Travel.inThirds(1, seconds, profile);
             return travel.at(realSeconds - startSeconds);
+        }
+
+        /// Nothing where it goes no way of its own or has no time for it.
+        Optional<Travel> findTravel(double[] values) {
+            double length = way.lengthIn(values);
+            if (!(length > 0) || seconds < LEAST_SECONDS) {
+                return Optional.empty();
+            }
+            return Optional.of(
+                    Double.isFinite(acceleration)
+                            ? Travel.within(length, seconds, profile, acceleration)
+                            : Travel.inThirds(length, seconds, profile));
         }
 
         double endSeconds() {

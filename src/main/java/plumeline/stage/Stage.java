@@ -8,6 +8,7 @@ import plumeline.geom.Body;
 import plumeline.geom.Pose;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
+import plumeline.motion.Travel;
 import plumeline.plan.Placed;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
@@ -186,6 +187,16 @@ public final class Stage {
             }
         }
         return 0;
+    }
+
+    /// Gives what a move asks of its machine.
+    ///
+    /// @param move the move's index in the shot
+    /// @param values the marks' values, SI
+    /// @return the move in one axis, metres or radians; nothing where it follows what it keeps, goes nowhere or has no
+    ///     time
+    public Optional<Travel> findTravel(int move, double[] values) {
+        return motions.get(move).findTravel(values);
     }
 
     /// Tells whether anything moves in the shot.

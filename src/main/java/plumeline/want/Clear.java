@@ -127,6 +127,38 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
         return new Barrel(back, front, radius, radius);
     }
 
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit unit) {
+        double[] parts = parts(moments);
+        int worst = Parts.worstOf(parts);
+        String size = Parts.distance(parts[worst], unit);
+        String name = name(bodies.get(worst), moments);
+        String asked = gapMetres > 0
+                ? " than the " + new Print(unit).difference(gapMetres, Print.Hand.TAPE) + " of air asked for"
+                : "";
+        if (parts[worst] >= 0) {
+            return Optional.of(parts[worst] >= FAR_MILLIMETRES
+                    ? "Clear; nothing is near."
+                    : gapMetres > 0
+                            ? "Clear; round " + name + " " + size + " more" + asked + "."
+                            : "Clear; " + size + " of air round " + name + ".");
+        }
+        return Optional.of(
+                gapMetres > 0
+                        ? "Too close: round " + name + " " + size + " less" + asked + "."
+                        : name + " runs " + size + " into something.");
+    }
+
+    private static String name(Named body, Moments moments) {
+        return switch (body) {
+            case Named.Thing(int index) -> Parts.name(moments, index);
+            case Named.Lamp(int index) ->
+                moments.stage().shot().lights().get(index).name();
+            case Named.Camera() -> "the camera";
+            case Named.Tank() -> "the tank";
+        };
+    }
+
     /// A camera may stand before the table and lower than its top, and on the table it may not: say so.
     @Override
     public Optional<String> findCaution(Moments moments) {

@@ -29,6 +29,8 @@ import plumeline.stage.Stage;
 /// @param behind indices of what hides them
 /// @param clear names of hiders that are clear, through which the thing would show
 record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<String> clear) implements Want {
+    private static final List<String> SIDES = List.of("to camera left", "to camera right", "below", "above");
+
     Hidden {
         things = List.copyOf(things);
         behind = List.copyOf(behind);
@@ -55,8 +57,8 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
     public Optional<String> findUnknown() {
         return clear.isEmpty()
                 ? Optional.empty()
-                : Optional.of(String.join(", ", clear) + " is clear: what stands behind shows through, bent. "
-                        + "Look through the lens.");
+                : Optional.of("Clear glass: what stands behind " + String.join(", ", clear)
+                        + " shows through, bent. Look through the lens.");
     }
 
     @Override
@@ -64,7 +66,18 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
         return Parts.findBehind(
                 moments,
                 line.when(),
-                Stream.concat(things.stream(), behind.stream()).toList());
+                        Stream.concat(things.stream(), behind.stream()).toList())
+                .or(() -> Optional.of(standing(moments, papers)));
+    }
+
+    private String standing(Moments moments, PaperUnit papers) {
+        double[] parts = parts(moments);
+        int worst = Parts.worstOf(parts);
+        String size = Parts.distance(parts[worst], papers);
+        return parts[worst] >= 0
+                ? "Hidden; " + size + " to spare."
+                : Parts.name(moments, things.get(worst / 4)) + " sticks out by " + size + " " + SIDES.get(worst % 4)
+                        + ".";
     }
 
     @Override

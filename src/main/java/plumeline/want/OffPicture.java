@@ -1,12 +1,14 @@
 package plumeline.want;
 
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Clearance;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 import plumeline.sight.Extent;
 import plumeline.sight.Sight;
 import plumeline.stage.Picture;
@@ -43,6 +45,20 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
     @Override
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), this::partsIn);
+    }
+
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        double[] parts = parts(moments);
+        int worst = Parts.worstOf(parts);
+        String name = worst < things.size()
+                ? Parts.name(moments, things.get(worst))
+                : moments.stage().shot().lights().get(lamps.get(worst - things.size())).name();
+        return Optional.of(
+                parts[worst] >= FAR_PERCENT
+                        ? name + " is far out of the picture."
+                        : name + (parts[worst] >= 0 ? " is out of the picture by " : " reaches into the picture by ")
+                                + Parts.points(parts[worst]) + ".");
     }
 
     private double[] partsIn(Scene scene) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import plumeline.geom.Body;
 import plumeline.plan.When;
+import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.sight.Sight;
 import plumeline.stage.Scene;
@@ -55,6 +56,22 @@ final class Parts {
             }
         }
         return Optional.empty();
+    }
+
+    /// The part that is nearest to failing.
+    static int worstOf(double[] parts) {
+        int worst = 0;
+        for (int i = 1; i < parts.length; i++) {
+            if (parts[i] < parts[worst]) {
+                worst = i;
+            }
+        }
+        return worst;
+    }
+
+    /// A length's size in words, as a hand measures it.
+    static String distance(double millimetres, PaperUnit papers) {
+        return new Print(papers).difference(Math.abs(millimetres) / MILLIMETRES, Print.Hand.TAPE);
     }
 
     static String name(Moments moments, int thing) {

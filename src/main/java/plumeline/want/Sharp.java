@@ -52,7 +52,23 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
 
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
-        return Parts.findBehind(moments, line.when(), things);
+        return Parts.findBehind(moments, line.when(), things).or(() -> Optional.of(standing(moments, papers)));
+    }
+
+    private String standing(Moments moments, PaperUnit papers) {
+        double[] parts = parts(moments);
+        int worst = Parts.worstOf(parts);
+        String name = Parts.name(moments, things.get(worst / 2));
+        String where = axisOnly == AxisOnly.YES
+                ? name + "'s axis"
+                : name + (worst % 2 == 0 ? "'s nearest point" : "'s farthest outline");
+        if (parts[worst] >= 0) {
+            return parts[worst] >= ENDLESS_MILLIMETRES
+                    ? "Sharp as far as can be seen."
+                    : "Sharp; " + Parts.distance(parts[worst], papers) + " to spare at " + where + ".";
+        }
+        return "Soft: " + where + " is " + Parts.distance(parts[worst], papers)
+                + (worst % 2 == 0 ? " nearer than the sharp depth begins." : " farther than the sharp depth ends.");
     }
 
     @Override

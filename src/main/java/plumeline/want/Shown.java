@@ -31,7 +31,27 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
 
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
-        return Parts.findBehind(moments, line.when(), things);
+        return Parts.findBehind(moments, line.when(), things).or(() -> worstStanding(moments));
+    }
+
+    private Optional<String> worstStanding(Moments moments) {
+        Optional<String> standing = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
+        for (Scene scene : moments.during(line.when())) {
+            List<Body> bodies = things.stream().map(scene.things()::get).toList();
+            for (Gap between : Sight.gaps(scene.lines().at(bodies).projection(), bodies)) {
+                double spare = Parts.PERCENT * (between.width() / scene.picture().widthTangent() - gap);
+                if (spare < least) {
+                    least = spare;
+                    String neighbours = Parts.name(moments, things.get(between.leftIndex())) + " and "
+                            + Parts.name(moments, things.get(between.rightIndex()));
+                    standing = Optional.of("The gap between " + neighbours
+                            + (spare >= 0 ? " has " : " lacks ") + Parts.points(spare)
+                            + " of the picture's width" + (spare >= 0 ? " to spare." : "."));
+                }
+            }
+        }
+        return standing;
     }
 
     @Override

@@ -137,7 +137,7 @@ public final class Made {
         return verdict == Verdict.UNKNOWN
                 ? new WantAnswer(
                         line.id(),
-                        line.toText(),
+                        line.toText(plumeline.quantity.PaperUnit.MILLIMETRES),
                         verdict,
                         new WantAnswer.Margin.None(),
                         List.of("not computed yet"),
@@ -145,7 +145,7 @@ public final class Made {
                         "")
                 : new WantAnswer(
                         line.id(),
-                        line.toText(),
+                        line.toText(plumeline.quantity.PaperUnit.MILLIMETRES),
                         verdict,
                         new WantAnswer.Margin.Of(1.4, "mm"),
                         List.of("Room to spare."),
@@ -156,7 +156,7 @@ public final class Made {
     private static WantAnswer filmWant(WantLine line) {
         return new WantAnswer(
                 line.id(),
-                line.toText(),
+                line.toText(plumeline.quantity.PaperUnit.MILLIMETRES),
                 Verdict.FAILS,
                 new WantAnswer.Margin.Of(-24.2, "%"),
                 List.of("Goes 24 % over the side."),

@@ -132,7 +132,7 @@ final class PapersTest {
                 .endsWith("9 mm toward the camera, else a gap closes (reveal.2). Away from the camera is loose.");
         assertThat(byId(page, "reveal.mark.third.x").getTextContent())
                 .endsWith("6 mm to camera left, else a sliver shows (reveal.1); 1.2 mm to camera right, else a gap"
-                        + " closes (reveal.2). Tight: a hand places it to 2 mm. Use a stop or a jig.");
+                        + " closes (reveal.2). You place to 2 mm. Use a jig.");
         assertThat(byId(page, "reveal.mark.first.y").getTextContent()).endsWith("Forward and back is loose.");
         assertThat(byId(page, "reveal.mark.slide.by").getTextContent())
                 .endsWith("Travel is loose (further to the end of the travel, +131 mm).");
@@ -205,7 +205,7 @@ final class PapersTest {
         Document page = SvgReader.parse(html(Made.text().replace("papers: mm", "papers: in")));
         assertThat(byId(page, "plume.mark.camera.y").getTextContent())
                 .contains("1/16 in toward the camera")
-                .endsWith("Tight: a hand places it to 3/32 in. Use a stop or a jig.");
+                .endsWith("You place to 3/32 in. Use a jig.");
         assertThat(page.getDocumentElement().getTextContent()).doesNotContain("0.07 in");
     }
 

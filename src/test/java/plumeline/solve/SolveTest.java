@@ -142,7 +142,7 @@ final class SolveTest {
                 1);
         assertThat(want.verdict()).isEqualTo(Verdict.UNKNOWN);
         assertThat(want.margin()).isEqualTo(new WantAnswer.Margin.None());
-        assertThat(want.because().getFirst()).startsWith("hero is clear");
+        assertThat(want.because().getFirst()).startsWith("Clear glass: what stands behind hero");
     }
 
     @Test

@@ -179,7 +179,7 @@ final class PictureWantsTest {
                 FIFTY_600,
                 "place: {hero: {thing: glass, at: [0 mm, 0 mm]}, back: {thing: tall, at: [0 mm, 100 mm]}}",
                 "wants: [{hidden: back, behind: hero}]");
-        assertThat(Wanted.want(plan).findUnknown().orElseThrow()).startsWith("hero is clear");
+        assertThat(Wanted.want(plan).findUnknown().orElseThrow()).startsWith("Clear glass: what stands behind hero");
     }
 
     @Test
