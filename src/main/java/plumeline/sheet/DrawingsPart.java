@@ -49,7 +49,8 @@ final class DrawingsPart {
                 section,
                 "The tank from the side",
                 Drawings.tankSide(plan, answer),
-                "Solid: where things are. Dashed: where they seem to be, seen from the lens through the flat front glass.");
+                "Solid: where things are. Dashed: where they seem to be, seen from the lens through the flat front"
+                        + " glass.");
         add(
                 section,
                 "What is sharp",

@@ -62,7 +62,7 @@ final class PapersSinceTest {
         assertThat(page.replaceAll("</?span[^>]*>", ""))
                 .contains("Changed since plan revision ", "fills hero height 40 %, was fills hero height 50 %.")
                 .containsPattern("wide: camera\\.y −\\S*\\d+ mm")
-                .doesNotContain("still: camera");
+                .doesNotContain("still: camera.");
     }
 
     @Test

@@ -27,6 +27,8 @@ final class ArchitectureTest {
             "org.hipparchus.", Set.of("search"),
             "com.openhtmltopdf.", Set.of("sheet"),
             "org.apache.pdfbox.", Set.of("sheet"),
+            "org.apache.fontbox.", Set.of("sheet"),
+            "com.google.zxing.", Set.of("sheet"),
             "org.w3c.dom.", Set.of("sheet"));
 
     /// What physics may know of `quantity`: exact rates and ratios.
