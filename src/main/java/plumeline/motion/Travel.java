@@ -85,10 +85,10 @@ public record Travel(double distance, double seconds, Profile profile, double ra
 
     /// Gives the shortest time in which a device makes a move by a profile, its run-up not counted for [Profile#EVEN].
     ///
-    /// Even: `T = d/v`. Smooth: peak speed 15/8 · d/T and peak acceleration 10/√3 · d/T². Trapezoid and S-curve with
-    /// an acceleration `a`, the S-curve's peak being 1.5 of its mean: ramps of `r = v·k/a`, then `T = d/v + r`; where
-    /// the top speed isn't reached, `T = 2√(d·k/a)`, k 1 or 1.5. Without an acceleration their ramps take a third each:
-    /// `T = 1.5 d/v`.
+    /// Even: `T = d/v`. Smooth: peak speed 15/8 · d/T and peak acceleration 10/√3 · d/T². Trapezoid and S-curve
+    /// with an acceleration `a`, the S-curve's peak being 1.5 of its mean: ramps of `r = v·k/a`, then `T = d/v +
+    /// r`; where the top speed isn't reached, `T = 2√(d·k/a)`, k 1 or 1.5. Without an acceleration their ramps take
+    /// a third each: `T = 1.5 d/v`.
     ///
     /// **Source:** own derivation from the profiles above; minimum jerk from its polynomial.
     ///

@@ -10,6 +10,7 @@ import plumeline.plan.Move;
 import plumeline.plan.Playback;
 import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 
@@ -19,8 +20,8 @@ final class MachineNotes {
     /// A hundredth of what a machine does isn't worth a word.
     private static final double FORGIVEN = 1.01;
 
-    /// Time is set in tenths of a second.
-    private static final double TENTHS = 10;
+    /// Playback is typed in by tens of per cent.
+    private static final double PLAYBACK_STEP = 0.1;
 
     private final Stage stage;
     private final double[] si;
@@ -56,14 +57,14 @@ final class MachineNotes {
         if (travel.seconds() * FORGIVEN >= least) {
             return Optional.empty();
         }
-        boolean isRound = move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
-        double seconds = Math.ceil(least * TENTHS - 1e-9) / TENTHS;
-        String advice = " Run it in " + seconds(seconds) + ", play " + playback(seconds / travel.seconds()) + ".";
+        boolean isRound =
+                move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
+        String advice = advice(travel.seconds(), least);
         return speed.filter(top -> travel.peakSpeed() > top.si() * FORGIVEN)
                 .map(top -> move.name() + " needs " + speed(travel.peakSpeed(), isRound) + ", " + machine.name()
                         + " does " + speed(top.si(), isRound) + typical(top) + "." + advice)
-                .or(() -> acceleration.map(limit -> move.name() + " is too short for " + machine.name() + ", which speeds up by "
-                        + speed(limit.si(), isRound) + "2" + typical(limit) + "." + advice));
+                .or(() -> acceleration.map(limit -> move.name() + " is too short for " + machine.name()
+                        + ", which speeds up by " + speed(limit.si(), isRound) + "2" + typical(limit) + "." + advice));
     }
 
     private String speed(double perSecond, boolean isRound) {
@@ -80,15 +81,17 @@ final class MachineNotes {
         return String.format(Locale.ROOT, value < 10 ? "%.1f" : "%.0f", value);
     }
 
-    private static String seconds(double seconds) {
-        return String.format(Locale.ROOT, seconds == Math.rint(seconds) ? "%.0f s" : "%.1f s", seconds);
-    }
-
-    /// What keeps the screen as it is: played as much faster as the move is made slower.
-    private String playback(double slower) {
-        return stage.shot().playback() instanceof Playback.Constant(double now, var _)
-                ? "at " + Math.round(now * slower * 100) + " %"
-                : figure(slower * 100) + " % as fast";
+    /// The least time with a playback that an editor types in, and that keeps the screen as it is: played as much
+    /// faster as the move is made slower.
+    private String advice(double seconds, double least) {
+        if (stage.shot().playback() instanceof Playback.Constant(double now, var _)) {
+            double playback = Math.ceil(now * least / seconds / PLAYBACK_STEP - 1e-9) * PLAYBACK_STEP;
+            return " Run it in " + Print.seconds(seconds * playback / now, 2) + ", play at " + Print.share(playback, 0)
+                    + ".";
+        }
+        double slower = Math.ceil(least / seconds / PLAYBACK_STEP - 1e-9) * PLAYBACK_STEP;
+        return " Run it in " + Print.seconds(seconds * slower, 2) + ", play all of it at " + Print.share(slower, 0)
+                + " of its speeds.";
     }
 
     private static String typical(Quantity quantity) {

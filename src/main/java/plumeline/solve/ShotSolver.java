@@ -127,8 +127,7 @@ final class ShotSolver {
                         && a.value() < b.value());
     }
 
-    private WantAnswer answer(
-            Judged.Line line, Judged.Instance instance, Tightness tightness, List<MarkAnswer> marks) {
+    private WantAnswer answer(Judged.Line line, Judged.Instance instance, Tightness tightness, List<MarkAnswer> marks) {
         Want want = instance.want();
         String text = line.line().toText(papers);
         String pass = instance.run().pass();

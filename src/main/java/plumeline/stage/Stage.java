@@ -193,7 +193,8 @@ public final class Stage {
     ///
     /// @param move the move's index in the shot
     /// @param values the marks' values, SI
-    /// @return the move in one axis, metres or radians; nothing where it follows what it keeps, goes nowhere or has no
+    /// @return the move in one axis, metres or radians; nothing where it follows what it keeps, goes nowhere or has
+    /// no
     ///     time
     public Optional<Travel> findTravel(int move, double[] values) {
         return motions.get(move).findTravel(values);

@@ -137,11 +137,12 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
                 ? " than the " + new Print(unit).difference(gapMetres, Print.Hand.TAPE) + " of air asked for"
                 : "";
         if (parts[worst] >= 0) {
-            return Optional.of(parts[worst] >= FAR_MILLIMETRES
-                    ? "Clear; nothing is near."
-                    : gapMetres > 0
-                            ? "Clear; round " + name + " " + size + " more" + asked + "."
-                            : "Clear; " + size + " of air round " + name + ".");
+            return Optional.of(
+                    parts[worst] >= FAR_MILLIMETRES
+                            ? "Clear; nothing is near."
+                            : gapMetres > 0
+                                    ? "Clear; round " + name + " " + size + " more" + asked + "."
+                                    : "Clear; " + size + " of air round " + name + ".");
         }
         return Optional.of(
                 gapMetres > 0

@@ -64,8 +64,8 @@ record Hidden(WantLine line, List<Integer> things, List<Integer> behind, List<St
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
         return Parts.findBehind(
-                moments,
-                line.when(),
+                        moments,
+                        line.when(),
                         Stream.concat(things.stream(), behind.stream()).toList())
                 .or(() -> Optional.of(standing(moments, papers)));
     }

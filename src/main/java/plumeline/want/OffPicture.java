@@ -53,7 +53,11 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
         int worst = Parts.worstOf(parts);
         String name = worst < things.size()
                 ? Parts.name(moments, things.get(worst))
-                : moments.stage().shot().lights().get(lamps.get(worst - things.size())).name();
+                : moments.stage()
+                        .shot()
+                        .lights()
+                        .get(lamps.get(worst - things.size()))
+                        .name();
         return Optional.of(
                 parts[worst] >= FAR_PERCENT
                         ? name + " is far out of the picture."

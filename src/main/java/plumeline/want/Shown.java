@@ -40,7 +40,8 @@ record Shown(WantLine line, List<Integer> things, double gap) implements Want {
         for (Scene scene : moments.during(line.when())) {
             List<Body> bodies = things.stream().map(scene.things()::get).toList();
             for (Gap between : Sight.gaps(scene.lines().at(bodies).projection(), bodies)) {
-                double spare = Parts.PERCENT * (between.width() / scene.picture().widthTangent() - gap);
+                double spare =
+                        Parts.PERCENT * (between.width() / scene.picture().widthTangent() - gap);
                 if (spare < least) {
                     least = spare;
                     String neighbours = Parts.name(moments, things.get(between.leftIndex())) + " and "

@@ -87,7 +87,8 @@ final class SolveTest {
         assertThat(hidden("0.9 mm")).isEqualTo(Verdict.HOLDS);
         assertThat(hidden("0.9 mm ± 3 mm")).isEqualTo(Verdict.TIGHT);
         WantAnswer tight = Solved.want(placed("3.4 mm"), 1);
-        assertThat(tight.because()).anyMatch(text -> text.equals("hero.x: no room to camera left; you place to 2 mm. Use a jig."));
+        assertThat(tight.because())
+                .anyMatch(text -> text.equals("hero.x: no room to camera left; you place to 2 mm. Use a jig."));
     }
 
     private static Verdict hidden(String aside) {
