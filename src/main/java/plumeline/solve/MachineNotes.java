@@ -24,17 +24,15 @@ final class MachineNotes {
     private static final double PLAYBACK_STEP = 0.1;
 
     private final Stage stage;
-    private final double[] si;
     private final PaperUnit unit;
 
-    private MachineNotes(Stage stage, double[] si, PaperUnit unit) {
+    private MachineNotes(Stage stage, PaperUnit unit) {
         this.stage = stage;
-        this.si = si;
         this.unit = unit;
     }
 
     static List<String> of(Stage stage, double[] si, PaperUnit unit) {
-        MachineNotes notes = new MachineNotes(stage, si, unit);
+        MachineNotes notes = new MachineNotes(stage, unit);
         List<String> all = new ArrayList<>();
         for (int i = 0; i < stage.shot().moves().size(); i++) {
             Move move = stage.shot().moves().get(i);
