@@ -79,10 +79,12 @@ final class PlansTest {
     @Test
     void wants_areSaidInTheWordsOfThePlan() {
         var reveal = Texts.example().findShot("reveal").orElseThrow();
-        assertThat(reveal.wants().getFirst().toText()).isEqualTo("hidden second, third, fourth behind first at start");
+        assertThat(reveal.wants().getFirst().toText(PaperUnit.MILLIMETRES))
+                .isEqualTo("hidden second, third, fourth behind first at start");
         assertThat(reveal.wants().getFirst().when()).isEqualTo(new When.Start());
         var plume = Texts.example().findShot("plume").orElseThrow();
-        assertThat(plume.wants().get(2).toText()).isEqualTo("ink_reaches bottle part top after 0.4 s within 0.15 s");
+        assertThat(plume.wants().get(2).toText(PaperUnit.MILLIMETRES))
+                .isEqualTo("ink_reaches bottle part top after 0.4 s within 0.15 s");
         assertThat(plume.wants().get(2).when()).isEqualTo(new When.Whole());
     }
 
