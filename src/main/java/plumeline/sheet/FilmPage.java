@@ -172,9 +172,12 @@ final class FilmPage {
                     subject.number() + ": " + subject.name(),
                     Markup.of(
                                     "td",
-                                    Markup.of("a", subject.number() + ": " + subject.name())
-                                            .with("href", "#shot." + subject.name())
-                                            .with("title", "Sheet of shot " + subject.name()))
+                                    Markup.of(
+                                                    "div",
+                                                    Markup.of("a", subject.number() + ": " + subject.name())
+                                                            .with("href", "#shot." + subject.name())
+                                                            .with("title", "Sheet of shot " + subject.name()))
+                                            .with("class", "who"))
                             .with("class", "name"),
                     Markup.of("td", subject.length()),
                     Markup.of("td", Markup.of("span", verdict).with("class", "verdict " + verdict))));

@@ -57,25 +57,29 @@ final class MarksPart {
     private Markup row(MarkAnswer mark, int number) {
         String path = mark.mark().path();
         Markup row = Rows.named(path).with("id", subject.name() + ".mark." + path);
-        Markup name = Markup.of("td").with("class", "name");
+        Markup name = Markup.of("div").with("class", "who");
         if (number > 0) {
             name.add(Markup.of("input")
                     .with("type", "checkbox")
                     .with("class", "tick t" + number)
                     .with("aria-label", path + " is set"));
         }
+        name.text(path);
         Markup set = Markup.of("td").with("class", "set");
+        // A long name takes its value with it, above the row's other cells.
+        Markup value = Rows.isLong(path) ? name.text(" ") : set;
         switch (mark.setting()) {
             case MarkAnswer.Setting.Open() ->
-                set.add(Markup.of("span", "free").with("class", "value")).text(" no value yet");
-            case MarkAnswer.Setting.At at ->
-                set.add(Markup.of("span", Rows.minus(words.value(mark.mark(), at.si())))
+                value.add(Markup.of("span", "free").with("class", "value")).text(" no value yet");
+            case MarkAnswer.Setting.At at -> {
+                value.add(Markup.of("span", Rows.minus(words.value(mark.mark(), at.si())))
                                 .with("class", "value"))
                         .text(" ")
-                        .add(origin(at.origin()))
-                        .text(" " + MarkWords.of(mark.mark(), at.si()).from());
+                        .add(origin(at.origin()));
+                set.text(" " + MarkWords.of(mark.mark(), at.si()).from());
+            }
         }
-        row.add(name.text(path), set);
+        row.add(Markup.of("td", name).with("class", "name"), set);
         Markup last = Rows.cell("leeway", leeway.of(mark));
         return changes.tell(row.add(last), last, Changes.Of.MARK, subject.name(), path);
     }

@@ -45,7 +45,7 @@ final class Preparation {
             Placed placed = subject.shot().placed().get(i);
             body.add(Rows.named(
                     placed.name() + placed.thing().reference(),
-                    Rows.cell("name", placed.name()),
+                    Rows.name(placed.name()),
                     Rows.cell("", placed.thing().reference()),
                     Rows.cell("blank", ""),
                     Rows.cell("", clocking(placed, i))));

@@ -23,7 +23,7 @@ final class Rows {
     static Markup pairs(List<Pair> pairs) {
         Markup body = Markup.of("tbody");
         for (Pair pair : pairs) {
-            body.add(named(pair.name(), cell("name", pair.name()), flowing(Markup.of("td"), pair.text())));
+            body.add(named(pair.name(), name(pair.name()), flowing(Markup.of("td"), pair.text())));
         }
         return Markup.of("table", body);
     }
@@ -51,7 +51,16 @@ final class Rows {
     /// A row that begins with a name.
     static Markup named(String name, Markup... cells) {
         Markup row = Markup.of("tr", cells);
-        return name.length() > LONG_NAME ? row.with("class", "long") : row;
+        return isLong(name) ? row.with("class", "long") : row;
+    }
+
+    static boolean isLong(String name) {
+        return name.length() > LONG_NAME;
+    }
+
+    /// The cell that a named row begins with.
+    static Markup name(String name) {
+        return Markup.of("td", Markup.of("div", name).with("class", "who")).with("class", "name");
     }
 
     static Markup cell(String kind, String text) {

@@ -63,7 +63,7 @@ final class ShotSheet {
         Markup body = Markup.of("tbody");
         for (Rows.Pair pair : pairs) {
             Markup text = Rows.flowing(Markup.of("td"), pair.text());
-            Markup row = Rows.named(pair.name(), Rows.cell("name", pair.name()), text);
+            Markup row = Rows.named(pair.name(), Rows.name(pair.name()), text);
             body.add(changes.tell(row, text, Changes.Of.ROW, subject.name(), pair.name()));
         }
         section.add(Markup.of("h3", title), Markup.of("table", body));
