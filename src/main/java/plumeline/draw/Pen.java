@@ -22,6 +22,8 @@ enum Pen {
     LEEWAY(1.2, ""),
     /// A side of a leeway that goes on.
     LEEWAY_OPEN(1.2, "2 4"),
+    /// Hatching.
+    HATCH(0.4, ""),
     /// A machine's way.
     WAY(3, "");
 

@@ -75,6 +75,13 @@ final class Shapes {
                 List.of(to.plus(-9 * ux - 5 * uy, -9 * uy + 5 * ux), to, to.plus(-9 * ux + 5 * uy, -9 * uy - 5 * ux)));
     }
 
+    /// Many lines as one shape.
+    static Markup lines(Pen pen, List<Stretch> lines) {
+        StringBuilder way = new StringBuilder();
+        lines.forEach(line -> way.append(way(List.of(line.from(), line.to()))));
+        return pen.on(Markup.of("path").with("d", way.isEmpty() ? "M0 0" : way.toString()));
+    }
+
     /// Slanting lines across a rectangle.
     static Markup hatch(Box box, double step) {
         StringBuilder way = new StringBuilder();
