@@ -1,5 +1,6 @@
 package plumeline.draw;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -63,6 +64,22 @@ final class Lettering {
             end = text.offsetByCodePoints(end, -1);
         }
         return text.substring(0, end) + "...";
+    }
+
+    /// Breaks a text at spaces into lines of a width; a word that is longer is cut.
+    static List<String> wrapped(String text, double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer) > width) {
+                lines.add(fitted(line, width));
+                longer = word;
+            }
+            line = longer;
+        }
+        lines.add(fitted(line, width));
+        return lines;
     }
 
     /// Letters lines of text into a box, from the top, left aligned.

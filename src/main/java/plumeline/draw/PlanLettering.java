@@ -8,6 +8,9 @@ final class PlanLettering {
     /// How far from its anchor a label may lie, pixels.
     private static final double FARTHEST = 330;
 
+    /// How much of the sheet's width a label takes at most; longer lines are broken.
+    private static final double WIDEST = 0.45;
+
     /// A label in waiting; `below` says it in words where it finds no room.
     private record Pending(
             String id, List<String> lines, String below, Spot anchor, List<Spot> candidates, double close) {}
@@ -26,7 +29,7 @@ final class PlanLettering {
     /// Asks for a label near its anchor, after those that were asked for before.
     void near(String id, List<String> lines, Spot anchor, double clear, double close) {
         List<String> fitted = lines.stream()
-                .map(line -> Lettering.fitted(line, sheet.width() * 0.45))
+                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
                 .toList();
         List<Spot> candidates = Labels.around(anchor, fitted, clear, FARTHEST);
         pending.add(new Pending(page.id("name." + id), fitted, String.join(", ", lines), anchor, candidates, close));
