@@ -1,6 +1,7 @@
 package plumeline.draw;
 
 import java.util.Collection;
+import java.util.List;
 
 /// A rectangle on the page, pixels.
 ///
@@ -36,6 +37,15 @@ record Box(double left, double top, double right, double bottom) {
 
     Spot middle() {
         return new Spot((left + right) / 2, (top + bottom) / 2);
+    }
+
+    /// The four sides: left, right, upper, lower.
+    List<Stretch> sides() {
+        Spot a = new Spot(left, top);
+        Spot b = new Spot(right, top);
+        Spot c = new Spot(right, bottom);
+        Spot d = new Spot(left, bottom);
+        return List.of(new Stretch(a, d), new Stretch(b, c), new Stretch(a, b), new Stretch(d, c));
     }
 
     Box grown(double by) {

@@ -2,9 +2,12 @@ package plumeline.draw;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import plumeline.geom.Body;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Point;
 import plumeline.geom.Vec;
@@ -12,8 +15,11 @@ import plumeline.plan.Delivery;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
 import plumeline.plan.Thing;
+import plumeline.sight.Extent;
+import plumeline.sight.Face;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.Scene;
+import plumeline.stage.Sightlines;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
 import plumeline.want.Frame;
@@ -24,6 +30,9 @@ final class CameraView {
     private static final double WIDTH = 345;
     private static final double TALLEST = 270;
     private static final double EDGE = 2;
+
+    /// As near as this a leader's end is on an outline, pixels.
+    private static final double CLOSE = 6;
 
     /// Dashes by which deliveries' frames differ; the weight differs with them.
     private static final List<String> DASHES = List.of("", "12 4", "4 3", "12 3 3 3", "1.5 2.5", "18 3 3 3 3 3");
@@ -45,7 +54,7 @@ final class CameraView {
         stage = shot.posed().stages().getFirst().stage();
         scene = stage.scene(shot.posed().values(), (double) moment.frame(stage.frames()));
         page = new Page(
-                shot.shot() + ".view." + moment.word(), "Shot " + shot.shot() + ": camera view at " + moment.word());
+                shot.shot() + ".view." + moment.id(), "Shot " + shot.shot() + ": camera view at " + moment.word());
         double aspect = scene.picture().widthMetres() / scene.picture().heightMetres();
         wide = Math.min(WIDTH - 2 * EDGE, TALLEST * aspect);
         tall = wide / aspect;
@@ -81,25 +90,36 @@ final class CameraView {
                 -point.y() / scene.picture().heightTangent() * tall);
     }
 
+    private Point point(Spot spot) {
+        Spot middle = picture.middle();
+        return new Point(
+                (spot.x() - middle.x()) / wide * scene.picture().widthTangent(),
+                (middle.y() - spot.y()) / tall * scene.picture().heightTangent());
+    }
+
     private List<Silhouettes.Subject> subjects() {
         List<Silhouettes.Subject> subjects = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             Placed placed = stage.shot().placed().get(i);
             boolean clear =
                     placed.thing().body().filter(b -> b == Thing.Body.CLEAR).isPresent();
-            subjects.add(new Silhouettes.Subject(placed.name(), scene.things().get(i), !clear));
+            Body body = scene.things().get(i);
+            subjects.add(new Silhouettes.Subject(placed.name(), body, scene.view(body), !clear));
         }
         for (int i = 0; i < scene.lamps().size(); i++) {
-            subjects.add(new Silhouettes.Subject(
-                    stage.shot().lights().get(i).name(), scene.lamps().get(i), true));
+            Body lamp = scene.lamps().get(i);
+            subjects.add(new Silhouettes.Subject(stage.shot().lights().get(i).name(), lamp, scene.view(lamp), true));
         }
         return subjects;
     }
 
     private List<Silhouettes.Drawn> drawn = List.of();
+    private final Map<String, Softness.Part> soft = new HashMap<>();
 
     private void drawBodies() {
-        drawn = new Silhouettes(scene.projection(), subjects(), scene.picture().widthTangent() / 300).draw();
+        double across = scene.picture().widthTangent();
+        double up = scene.picture().heightTangent();
+        drawn = new Silhouettes(subjects(), across / 300).draw(new Extent(-across / 2, across / 2, -up / 2, up / 2));
         String clip = page.id("clip");
         page.group("frame")
                 .add(Markup.of(
@@ -116,7 +136,36 @@ final class CameraView {
                 group.add(Shapes.run(run.isSeen() ? Pen.OUTLINE : Pen.HIDDEN, spots(run)));
             }
             body.rims().forEach(run -> group.add(Shapes.run(Pen.EDGE, spots(run))));
+            hatchSoft(body, group);
         }
+    }
+
+    /// Hatches what is soft of a placed thing, as far as it is in view.
+    private void hatchSoft(Silhouettes.Drawn body, Markup group) {
+        int index = stage.thingIndex(body.name());
+        if (index < 0 || !body.isSeen()) {
+            return;
+        }
+        Softness softness =
+                new Softness(scene, scene.things().get(index), Softness.blurPixels(stage.shot(), body.name()));
+        Softness.Part part = softness.part();
+        soft.put(body.name(), part);
+        if (part == Softness.Part.NONE) {
+            return;
+        }
+        List<List<List<Spot>>> hiders = body.hiders().stream().map(this::rings).toList();
+        List<Stretch> lines = Hatching.over(
+                rings(body.shape()), hiders, picture, at -> part == Softness.Part.ALL || softness.isSoft(point(at)));
+        group.add(Shapes.lines(Pen.HATCH, lines));
+    }
+
+    private List<List<Spot>> rings(List<Face> faces) {
+        List<List<Spot>> rings = new ArrayList<>();
+        for (Face face : faces) {
+            rings.add(face.shell().stream().map(this::spot).toList());
+            face.holes().forEach(hole -> rings.add(hole.stream().map(this::spot).toList()));
+        }
+        return rings;
     }
 
     private List<Spot> spots(Silhouettes.Run run) {
@@ -226,8 +275,6 @@ final class CameraView {
     ///
     /// @return how far down the drawing reaches
     private double letterThings() {
-        double floor = picture.bottom() + 4;
-        Labels labels = new Labels(new Box(0, floor, WIDTH, floor + Lettering.ROW * 31));
         List<Silhouettes.Drawn> seen = new ArrayList<>();
         List<String> hidden = new ArrayList<>();
         for (Silhouettes.Drawn body : drawn) {
@@ -240,45 +287,71 @@ final class CameraView {
                 hidden.add(body.name());
             }
         }
-        seen.sort(Comparator.comparingDouble(body -> boxOf(body).middle().x()));
+        List<ViewNames.Name> names = new ArrayList<>();
         for (Silhouettes.Drawn body : seen) {
-            Box box = boxOf(body);
-            Spot anchor = new Spot(
-                    Math.clamp(box.middle().x(), picture.left(), picture.right()),
-                    Math.clamp(box.bottom(), picture.top(), picture.bottom()));
-            letter(labels, body.name(), anchor, floor);
-        }
-        if (!hidden.isEmpty()) {
-            String all = "hidden: " + String.join(", ", hidden.reversed());
-            String text = Lettering.width(all) <= WIDTH - 4 ? all : hidden.size() + " things are hidden";
-            for (int row = 0; row < 29; row++) {
-                Spot at = new Spot(WIDTH / 2, floor + Lettering.ROW * (row + 0.5) + 4);
-                if (labels.place(page.id("hidden"), List.of(text), at, List.of(at), WIDTH)
-                        .isPresent()) {
-                    break;
-                }
+            Spot anchor = anchor(body);
+            if (!body.outline().stream().allMatch(Silhouettes.Run::isSeen)) {
+                page.group("at." + body.name()).add(Shapes.dot(anchor, 1.8));
             }
+            names.add(new ViewNames.Name(page.id("name.thing." + body.name()), nameLines(body.name()), anchor));
         }
-        page.letter(labels.draw());
-        return labels.placed().stream()
-                        .mapToDouble(label -> label.box().bottom())
-                        .max()
-                        .orElse(picture.bottom())
-                + EDGE;
+        ViewNames below = new ViewNames(WIDTH, picture.bottom() + 8);
+        List<String> words = new ArrayList<>();
+        below.addRows(words, "hidden: ", hidden.reversed());
+        return below.letter(page, names, words, page.id("hidden")) + EDGE;
     }
 
-    private void letter(Labels labels, String name, Spot anchor, double floor) {
-        List<String> lines = List.of(Lettering.fitted(name, WIDTH * 0.9));
-        List<Spot> candidates = new ArrayList<>();
-        for (int row = 0; row < 28; row++) {
-            for (int aside = 0; aside <= 10; aside++) {
-                double y = floor + Lettering.ROW * (row + 0.5) + 4;
-                candidates.add(new Spot(anchor.x() + aside * 12, y));
-                candidates.add(new Spot(anchor.x() - aside * 12, y));
-            }
+    /// Where a body is named: on its outline in view, below its middle where that is in view.
+    private Spot anchor(Silhouettes.Drawn body) {
+        List<Spot> seen = body.outline().stream()
+                .filter(Silhouettes.Run::isSeen)
+                .flatMap(run -> run.points().stream())
+                .map(this::spot)
+                .filter(picture::holds)
+                .toList();
+        Box box = boxOf(body);
+        Spot below = new Spot(
+                Math.clamp(box.middle().x(), picture.left(), picture.right()),
+                Math.clamp(box.bottom(), picture.top(), picture.bottom()));
+        if (seen.isEmpty() || body.outline().stream().allMatch(Silhouettes.Run::isSeen)) {
+            return below;
         }
-        candidates.sort(Comparator.comparingDouble(at -> Math.abs(at.x() - anchor.x()) + 2 * Math.abs(at.y() - floor)));
-        labels.place(page.id("name.thing." + name), lines, anchor, candidates, 1);
+        Box inView = Box.about(seen);
+        Spot wanted = inView.holds(below) ? below : new Spot(inView.middle().x(), inView.bottom());
+        return seen.stream()
+                .min(Comparator.comparingDouble(spot -> spot.distance(wanted)))
+                .filter(spot -> spot.distance(below) > CLOSE)
+                .orElse(below);
+    }
+
+    /// A thing's name, with what of it is soft beside it, and whether its picture isn't computed.
+    private List<String> nameLines(String name) {
+        Softness.Part part = soft.getOrDefault(name, Softness.Part.NONE);
+        List<String> lines = new ArrayList<>();
+        String words = part == Softness.Part.NONE ? "" : " (" + part.words() + ")";
+        if (Lettering.width(name + words) <= WIDTH * 0.9) {
+            lines.add(name + words);
+        } else {
+            lines.add(Lettering.fitted(name, WIDTH * 0.9));
+            lines.add(words.strip());
+        }
+        int index = stage.thingIndex(name);
+        if (index >= 0 && !seeing(index).isCovered()) {
+            lines.add("(" + troubleWords(seeing(index).trouble()) + ")");
+        }
+        return lines.stream().filter(line -> !line.isEmpty()).toList();
+    }
+
+    private Sightlines.Seeing seeing(int thing) {
+        return scene.lines().at(List.of(scene.things().get(thing)));
+    }
+
+    private static String troubleWords(Sightlines.Trouble trouble) {
+        return switch (trouble) {
+            case NONE, OTHER_WALL -> "sight through another wall or the rim: not computed";
+            case SURFACE -> "sight through the water's surface: not computed";
+            case WATER_LINE -> "cut by the water line: not computed";
+        };
     }
 
     private Box boxOf(Silhouettes.Drawn body) {

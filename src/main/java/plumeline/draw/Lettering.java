@@ -66,13 +66,13 @@ final class Lettering {
         return text.substring(0, end) + "...";
     }
 
-    /// Breaks a text between words into lines of a width; a word that is wider alone is cut.
+    /// Breaks a text at spaces into lines of a width; a word that is longer is cut.
     static List<String> wrapped(String text, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (width(longer) > width && !line.isEmpty()) {
+            if (!line.isEmpty() && width(longer) > width) {
                 lines.add(fitted(line, width));
                 longer = word;
             }

@@ -24,6 +24,8 @@ enum Pen {
     LEEWAY_OPEN(1.2, "2 4"),
     /// What is sharp on a ruler.
     SHARP(5, ""),
+    /// Hatching.
+    HATCH(0.4, ""),
     /// A machine's way.
     WAY(3, "");
 

@@ -10,6 +10,9 @@ final class PlanLettering {
     /// How far from its anchor a label may lie, pixels.
     private static final double FARTHEST = 330;
 
+    /// How much of the sheet's width a label takes at most; longer lines are broken.
+    private static final double WIDEST = 0.45;
+
     /// How far aside a leader of a stacked label may go for each pixel up or down.
     private static final double FLATTEST = 1.6;
 
@@ -45,7 +48,7 @@ final class PlanLettering {
     /// Asks for a label near its anchor, after those that were asked for before.
     void near(String id, List<String> lines, Spot anchor, double clear, double close) {
         List<String> fitted = lines.stream()
-                .map(line -> Lettering.fitted(line, sheet.width() * 0.45))
+                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
                 .toList();
         List<Spot> candidates = Labels.around(anchor, fitted, clear, FARTHEST);
         pending.add(new Pending(page.id("name." + id), fitted, String.join(", ", lines), anchor, candidates, close));

@@ -102,6 +102,13 @@ final class Shapes {
         return List.of(line(Pen.THIN, line), tick(line.from(), line.to()), tick(line.to(), line.from()));
     }
 
+    /// Many lines as one shape.
+    static Markup lines(Pen pen, List<Stretch> lines) {
+        StringBuilder way = new StringBuilder();
+        lines.forEach(line -> way.append(way(List.of(line.from(), line.to()))));
+        return pen.on(Markup.of("path").with("d", way.isEmpty() ? "M0 0" : way.toString()));
+    }
+
     /// Slanting lines across a rectangle.
     static Markup hatch(Box box, double step) {
         StringBuilder way = new StringBuilder();

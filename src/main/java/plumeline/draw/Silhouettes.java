@@ -8,6 +8,7 @@ import plumeline.geom.Projection;
 import plumeline.geom.Solid;
 import plumeline.geom.Station;
 import plumeline.sight.Edge;
+import plumeline.sight.Extent;
 import plumeline.sight.Face;
 import plumeline.sight.Sight;
 
@@ -23,8 +24,9 @@ final class Silhouettes {
     ///
     /// @param name its name
     /// @param body the body
+    /// @param view how it is seen
     /// @param isOpaque whether it hides what stands behind
-    record Subject(String name, Body body, boolean isOpaque) {}
+    record Subject(String name, Body body, Projection view, boolean isOpaque) {}
 
     /// A run of a line.
     ///
@@ -41,10 +43,14 @@ final class Silhouettes {
     /// @param name the body's name
     /// @param outline runs of its outline
     /// @param rims runs of its rims and edges that are in view
-    record Drawn(String name, List<Run> outline, List<Run> rims) {
+    /// @param shape its outline whole
+    /// @param hiders outlines of what may hide it
+    record Drawn(String name, List<Run> outline, List<Run> rims, List<Face> shape, List<List<Face>> hiders) {
         Drawn {
             outline = List.copyOf(outline);
             rims = List.copyOf(rims);
+            shape = List.copyOf(shape);
+            hiders = List.copyOf(hiders);
         }
 
         boolean isSeen() {
@@ -52,50 +58,93 @@ final class Silhouettes {
         }
     }
 
-    private record Flat(Subject subject, double depth, List<Face> faces) {}
+    /// A body flat in the picture.
+    private record Flat(Subject subject, double depth, List<Face> faces, Extent extent) {
+        boolean meets(Extent other) {
+            return extent.left() <= other.right()
+                    && other.left() <= extent.right()
+                    && extent.bottom() <= other.top()
+                    && other.bottom() <= extent.top();
+        }
 
-    private final Projection projection;
+        boolean covers(Point point) {
+            return point.x() >= extent.left()
+                    && point.x() <= extent.right()
+                    && point.y() >= extent.bottom()
+                    && point.y() <= extent.top()
+                    && faces.stream().anyMatch(face -> isInside(point, face));
+        }
+
+        /// Whether all of a body lies behind this one.
+        boolean coversAll(Flat other) {
+            return faces.size() == 1
+                    && faces.getFirst().holes().isEmpty()
+                    && other.faces().stream()
+                            .allMatch(face -> face.shell().stream().allMatch(this::covers));
+        }
+    }
+
     private final double fineness;
     private final List<Flat> flats = new ArrayList<>();
 
     /// @param fineness longest straight piece that is judged as one, tangent
-    Silhouettes(Projection projection, List<Subject> subjects, double fineness) {
-        this.projection = projection;
+    Silhouettes(List<Subject> subjects, double fineness) {
         this.fineness = fineness;
         for (Subject subject : subjects) {
-            if (Sight.leastDepthMetres(projection, subject.body()) > 0) {
-                List<Face> faces = Sight.united(Sight.outline(projection, subject.body(), STEPS));
-                flats.add(new Flat(subject, projection.depth(subject.body().middle()), faces));
+            Projection view = subject.view();
+            if (Sight.leastDepthMetres(view, subject.body()) > 0) {
+                List<Face> faces = Sight.united(Sight.outline(view, subject.body(), STEPS));
+                double depth = view.aim().depthMetres(subject.body().middle());
+                flats.add(new Flat(subject, depth, faces, Sight.extent(view, subject.body())));
             }
         }
     }
 
-    /// Draws every body that is in front of the lens, farthest first.
-    List<Drawn> draw() {
+    /// Draws every body that is in front of the lens and reaches into a part of the picture, farthest first.
+    List<Drawn> draw(Extent part) {
         List<Flat> order = new ArrayList<>(flats);
+        order.removeIf(flat -> !flat.meets(part));
         order.sort((a, b) -> Double.compare(b.depth(), a.depth()));
         return order.stream().map(this::draw).toList();
     }
 
     private Drawn draw(Flat flat) {
         List<Flat> before = flats.stream()
-                .filter(other -> other.depth() < flat.depth() && other.subject().isOpaque())
+                .filter(other ->
+                        other.depth() < flat.depth() && other.subject().isOpaque() && other.meets(flat.extent()))
                 .toList();
         List<Run> outline = new ArrayList<>();
         for (Face face : flat.faces()) {
             outline.addAll(split(face.shell(), before));
             face.holes().forEach(hole -> outline.addAll(split(hole, before)));
         }
+        return new Drawn(
+                flat.subject().name(),
+                outline,
+                rims(flat, before),
+                flat.faces(),
+                before.stream().map(Flat::faces).toList());
+    }
+
+    private static List<Run> rims(Flat flat, List<Flat> before) {
+        if (before.stream().anyMatch(other -> other.coversAll(flat))) {
+            return List.of();
+        }
         List<Body> hiders = before.stream().map(other -> other.subject().body()).toList();
-        List<Run> rims = Sight.edges(projection, plainer(flat.subject().body()), hiders, STEPS).stream()
+        Subject subject = flat.subject();
+        return Sight.edges(subject.view(), plainer(subject.body()), hiders, STEPS).stream()
                 .filter(edge -> edge.showing() == Edge.Showing.SEEN)
                 .map(edge -> new Run(edge.points(), true))
                 .toList();
-        return new Drawn(flat.subject().name(), outline, rims);
     }
 
     private List<Run> split(List<Point> ring, List<Flat> before) {
         List<Run> runs = new ArrayList<>();
+        if (before.isEmpty()) {
+            List<Point> closed = new ArrayList<>(ring);
+            closed.add(ring.getFirst());
+            return List.of(new Run(closed, true));
+        }
         List<Point> points = new ArrayList<>(List.of(ring.getFirst()));
         boolean seen = true;
         for (int i = 0; i < ring.size(); i++) {
@@ -122,7 +171,7 @@ final class Silhouettes {
     }
 
     private static boolean isCovered(Point point, List<Flat> before) {
-        return before.stream().flatMap(flat -> flat.faces().stream()).anyMatch(face -> isInside(point, face));
+        return before.stream().anyMatch(flat -> flat.covers(point));
     }
 
     static boolean isInside(Point point, Face face) {

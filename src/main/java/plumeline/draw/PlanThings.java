@@ -1,0 +1,182 @@
+package plumeline.draw;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Vec;
+import plumeline.plan.Mark;
+import plumeline.plan.Release;
+import plumeline.plan.Shot;
+import plumeline.search.Leeway;
+import plumeline.solve.MarkAnswer;
+
+/// What stands on the table, in a plan from above: things where they start and end with their leeway, lamps, the place
+/// of a release.
+final class PlanThings {
+    /// With more things than this, figures of leeway stay in the table and names stand alone.
+    private static final int MOST_WITH_FIGURES = 6;
+
+    private final PlanBoard board;
+
+    PlanThings(PlanBoard board) {
+        this.board = board;
+    }
+
+    void draw() {
+        drawThings();
+        drawLamps();
+        drawNozzle();
+    }
+
+    private void drawThings() {
+        for (int i = 0; i < board.first().things().size(); i++) {
+            String name = board.shot().placed().get(i).name();
+            if (!board.marks().isPlaced(name)) {
+                continue;
+            }
+            Body at = board.first().things().get(i);
+            List<Spot> foot = board.scale().spots(Footprint.of(at));
+            Markup group = board.page()
+                    .group("thing." + name)
+                    .add(Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"));
+            Spot middle = board.scale().spot(at.pose().base());
+            group.add(Shapes.dot(middle, 2));
+            Body there = board.last().things().get(i);
+            Spot end = board.scale().spot(there.pose().base());
+            if (middle.distance(end) > 1) {
+                group.add(Shapes.closed(Pen.HIDDEN, board.scale().spots(Footprint.of(there))));
+                group.add(Shapes.line(Pen.THIN, middle, end), Shapes.arrow(middle, end));
+                board.labels().keepLine(new Stretch(middle, end));
+            }
+            Box room = Box.about(foot);
+            board.labels().keepFree(room);
+            drawLeeway(name, middle);
+            double clear = Math.max(room.width(), room.height()) / 2 + 6;
+            board.lettering().near(name, lines(name, at.pose().base()), middle, clear, clear + 10);
+        }
+    }
+
+    private List<String> lines(String name, Vec at) {
+        List<String> lines = new ArrayList<>(List.of(name));
+        boolean figures = board.shot().placed().size() <= MOST_WITH_FIGURES;
+        if (figures) {
+            lines.add("x " + board.signed(at.x()) + board.leewayWords(name + ".x"));
+            lines.add("y " + board.signed(at.y()) + board.leewayWords(name + ".y"));
+            if (Math.abs(at.z()) > 1e-6) {
+                lines.add("up " + board.signed(at.z()) + board.leewayWords(name + ".z"));
+            }
+        }
+        return lines;
+    }
+
+    /// The room in which one mark of a pair may be off, to scale; no smaller than can be seen. An endless side stays
+    /// open.
+    private void drawLeeway(String name, Spot middle) {
+        Optional<MarkAnswer> x = board.marks().find(name + ".x");
+        Optional<MarkAnswer> y = board.marks().find(name + ".y");
+        if (x.isEmpty() || y.isEmpty()) {
+            return;
+        }
+        double[] sides = {
+            pixels(x.get().leeway().minus()),
+            pixels(x.get().leeway().plus()),
+            pixels(y.get().leeway().plus()),
+            pixels(y.get().leeway().minus())
+        };
+        if (Arrays.stream(sides).allMatch(side -> side < 0)) {
+            return;
+        }
+        Box box = new Box(
+                middle.x() - Math.abs(sides[0]),
+                middle.y() - Math.abs(sides[2]),
+                middle.x() + Math.abs(sides[1]),
+                middle.y() + Math.abs(sides[3]));
+        Markup group = board.page().group("leeway." + name);
+        List<Stretch> lines = box.sides();
+        for (int i = 0; i < sides.length; i++) {
+            group.add(Shapes.line(pen(sides[i]), lines.get(i)));
+            board.labels().keepLine(lines.get(i));
+        }
+    }
+
+    private static Pen pen(double side) {
+        return side < 0 ? Pen.LEEWAY_OPEN : Pen.LEEWAY;
+    }
+
+    /// A side's length on the page; negative where it goes on further than is drawn.
+    private double pixels(Leeway.Side side) {
+        double most = 34;
+        double length = side.distance() * board.scale().pixelsPerMetre();
+        return length > most ? -most : Math.max(2.5, length);
+    }
+
+    private void drawLamps() {
+        for (int i = 0; i < board.first().lamps().size(); i++) {
+            String name = board.shot().lights().get(i).name();
+            if (!board.marks().isPlaced(name)) {
+                continue;
+            }
+            Body lamp = board.first().lamps().get(i);
+            List<Spot> foot = board.scale().spots(Footprint.of(lamp));
+            Spot middle = board.scale().spot(lamp.middle());
+            double turn = lamp.pose().turnRadians();
+            Spot ahead = middle.plus(Math.sin(turn) * 30, -Math.cos(turn) * 30);
+            board.page()
+                    .group("lamp." + name)
+                    .add(
+                            Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
+                            Shapes.line(Pen.EDGE, middle, ahead),
+                            Shapes.arrow(middle, ahead));
+            Box room = Box.about(foot);
+            board.labels().keepFree(Box.round(middle, Math.min(room.width(), 40), Math.min(room.height(), 40)));
+            for (int k = 0; k < foot.size(); k++) {
+                board.labels().keepLine(new Stretch(foot.get(k), foot.get((k + 1) % foot.size())));
+            }
+            List<String> lines = new ArrayList<>(List.of(name + " (lamp)"));
+            lines.add("x " + board.signed(lamp.middle().x()) + ", y "
+                    + board.signed(lamp.middle().y()) + ", up "
+                    + board.signed(lamp.middle().z()));
+            board.lettering().near(name, lines, middle, 22, 60);
+        }
+    }
+
+    /// Where something is released, as seen from above.
+    static Optional<Vec> findNozzle(Shot shot, MarkBook marks) {
+        Optional<Mark.Spot> at = shot.findRelease().flatMap(release -> switch (release) {
+            case Release.OfInk ink -> Optional.of(ink.at());
+            case Release.OfPieces pieces -> Optional.of(pieces.at());
+            case Release.OfThing _ -> Optional.empty();
+        });
+        return at.flatMap(spot ->
+                value(spot.x(), marks).flatMap(x -> value(spot.y(), marks).map(y -> new Vec(x, y, 0))));
+    }
+
+    private static Optional<Double> value(Mark mark, MarkBook marks) {
+        return marks.find(mark.path())
+                .flatMap(answer -> answer.setting() instanceof MarkAnswer.Setting.At(double si, var _)
+                        ? Optional.of(si)
+                        : Optional.empty());
+    }
+
+    private void drawNozzle() {
+        findNozzle(board.shot(), board.marks()).ifPresent(place -> {
+            Spot spot = board.scale().spot(place);
+            board.page()
+                    .group("release")
+                    .add(Shapes.dot(spot, 3.5), Shapes.line(Pen.EDGE, spot.plus(-9, 0), spot.plus(9, 0)));
+            board.labels().keepFree(Box.round(spot, 18, 10));
+            board.lettering()
+                    .near(
+                            "release",
+                            List.of(
+                                    "release",
+                                    "x " + board.signed(place.x()) + board.leewayWords("release.x"),
+                                    "y " + board.signed(place.y()) + board.leewayWords("release.y")),
+                            spot,
+                            14,
+                            40);
+        });
+    }
+}
