@@ -98,10 +98,9 @@ final class PapersTest {
         int compared = 0;
         for (ShotAnswer shot : film.shots()) {
             for (MarkAnswer mark : shot.marks()) {
-                String row =
-                        byId(page, shot.shot() + ".mark." + mark.mark().path())
-                                .getTextContent()
-                                .replace("\n", "");
+                String row = byId(page, shot.shot() + ".mark." + mark.mark().path())
+                        .getTextContent()
+                        .replace("\n", "");
                 if (mark.setting() instanceof MarkAnswer.Setting.At at && isTape(mark.mark())) {
                     // Independent of Print: whole millimetres, halves away from zero, a printer's minus sign.
                     long mm = Math.round(Math.abs(at.si()) * 1000 + 1e-9);
