@@ -96,8 +96,9 @@ final class DrawingsPart {
         String still = views.isEmpty() ? "The outlines stay as at the head of this sheet from start to end. " : "";
         section.add(Rows.flowing(
                 Markup.of("p"),
-                still + "Heavy line: the whole picture. Dashed outlines: hidden behind something. " + frames()
-                        + passes()));
+                still
+                        + "Heavy line: the whole picture. Dashed outlines: hidden behind something. Hatched things: soft. "
+                        + frames() + passes()));
     }
 
     /// Whether two views show the same, their ids and titles apart.

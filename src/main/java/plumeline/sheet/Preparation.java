@@ -44,7 +44,7 @@ final class Preparation {
         for (int i = 0; i < subject.shot().placed().size(); i++) {
             Placed placed = subject.shot().placed().get(i);
             body.add(Rows.named(
-                    placed.name() + placed.thing().reference(),
+                    isRoomy(placed) ? "" : placed.name() + placed.thing().reference(),
                     Rows.name(placed.name()),
                     Rows.cell("", placed.thing().reference()),
                     Rows.cell("blank", ""),
@@ -52,6 +52,11 @@ final class Preparation {
         }
         return Markup.of("table", Rows.head(List.of("Where", "What", "Hero no.", "Label's middle")), body)
                 .with("class", "heroes");
+    }
+
+    /// Whether both names fit their columns.
+    private static boolean isRoomy(Placed placed) {
+        return !Rows.isLong(placed.name()) && !Rows.isLong(placed.thing().reference());
     }
 
     /// Facing is the turn of the label's middle from the lens, clockwise seen from above.
