@@ -1,4 +1,5 @@
-/// Drawings of a solved shot as SVG text: camera view, plan from above, leeway at full size.
+/// Drawings of a solved shot as SVG text: camera view, plan from above, side elevation, tank from the side, what is
+/// sharp along the axis, leeway at full size.
 ///
 /// Front class: [plumeline.draw.Drawings]. Lines are black on white and differ by weight and dash, never by colour
 /// alone; what is hidden is dashed, what must stay free is hatched. Every group has an id of the mark, thing, lamp,
