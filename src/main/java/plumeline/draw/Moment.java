@@ -5,15 +5,6 @@ import java.util.Locale;
 
 /// An instant of a shot that is drawn.
 public sealed interface Moment {
-    /// The first frame.
-    Moment START = Named.START;
-
-    /// The frame half way.
-    Moment MIDDLE = Named.MIDDLE;
-
-    /// The last frame.
-    Moment END = Named.END;
-
     /// The instants with a name.
     enum Named implements Moment {
         /// The first frame.
@@ -42,7 +33,7 @@ public sealed interface Moment {
     ///
     /// @return start, middle and end
     static List<Moment> values() {
-        return List.of(START, MIDDLE, END);
+        return List.of(Named.values());
     }
 
     /// Gives the words for it.

@@ -16,7 +16,7 @@ import plumeline.solve.ShotAnswer;
 
 /// The drawings of a sheet with their captions.
 final class DrawingsPart {
-    private static final List<Moment> LATER = List.of(Moment.MIDDLE, Moment.END);
+    private static final List<Moment> LATER = List.of(Moment.Named.MIDDLE, Moment.Named.END);
 
     private final Subject subject;
     private final Plan plan;
@@ -97,7 +97,8 @@ final class DrawingsPart {
         section.add(Rows.flowing(
                 Markup.of("p"),
                 still
-                        + "Heavy line: the whole picture. Dashed outlines: hidden behind something. Hatched things: soft. "
+                        + "Heavy line: the whole picture. Dashed outlines: hidden behind something. Hatched things:"
+                        + " soft. "
                         + frames() + passes()));
     }
 

@@ -17,7 +17,8 @@ final class DrawingsTest {
     private static List<Drawing> draw(FilmAnswer film) {
         List<Drawing> all = new ArrayList<>();
         for (ShotAnswer shot : film.shots()) {
-            for (Moment moment : List.of(Moment.START, Moment.MIDDLE, Moment.END, new Moment.AtFrame(30))) {
+            for (Moment moment :
+                    List.of(Moment.Named.START, Moment.Named.MIDDLE, Moment.Named.END, new Moment.AtFrame(30))) {
                 all.add(Drawings.cameraView(film.plan(), shot, moment));
             }
             all.add(Drawings.planFromAbove(film.plan(), shot));
@@ -105,7 +106,7 @@ final class DrawingsTest {
         assertThat(plan).as("a lamp without a place").doesNotContain("key (lamp)");
         assertThat(Drawings.planFromAbove(film.plan(), Made.shot(film, "looks")).toSvg())
                 .contains("key (lamp)", "back (lamp)");
-        assertThat(Drawings.cameraView(film.plan(), reveal, Moment.END).toSvg())
+        assertThat(Drawings.cameraView(film.plan(), reveal, Moment.Named.END).toSvg())
                 .contains(">wide 16:9<", ">phone 9:16<", ">first (soft)<", ">fourth (soft)<");
     }
 
@@ -159,7 +160,7 @@ final class DrawingsTest {
     @Test
     void hiddenThings_areDashed() {
         FilmAnswer film = Made.film(Made.text());
-        Document svg = SvgReader.parse(Drawings.cameraView(film.plan(), Made.shot(film, "reveal"), Moment.START)
+        Document svg = SvgReader.parse(Drawings.cameraView(film.plan(), Made.shot(film, "reveal"), Moment.Named.START)
                 .toSvg());
         Element second = first(svg, "reveal.view.start.thing.second", "path");
         assertThat(second.getAttribute("stroke-dasharray")).isNotEmpty();
