@@ -30,7 +30,8 @@ final class ViewNames {
 
     private final Box sheet;
 
-    /// @param sheet from the picture's lower edge down
+    /// @param width the sheet's width, pixels
+    /// @param floor the upper edge of the rows, below the picture
     ViewNames(double width, double floor) {
         sheet = new Box(0, floor, width, floor + Lettering.ROW * MOST_ROWS);
     }
