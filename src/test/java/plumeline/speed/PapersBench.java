@@ -55,7 +55,7 @@ public class PapersBench {
     @Benchmark
     @OperationsPerInvocation(SHOTS)
     public String html() {
-        return Papers.html(film.getFirst(), PRINTED);
+        return Papers.of(film.getFirst(), PRINTED).html();
     }
 
     /// Makes the page and prints it.
@@ -64,6 +64,6 @@ public class PapersBench {
     @Benchmark
     @OperationsPerInvocation(SHOTS)
     public byte[] pdf() {
-        return Papers.pdf(film.getFirst(), PRINTED);
+        return Papers.of(film.getFirst(), PRINTED).pdf();
     }
 }
