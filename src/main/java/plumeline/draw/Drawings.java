@@ -3,6 +3,7 @@ package plumeline.draw;
 import java.util.List;
 import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
+import plumeline.sketch.Drawing;
 import plumeline.solve.ShotAnswer;
 
 /// The drawings of a solved shot. A shot with passes is drawn as its first one.

@@ -3,6 +3,9 @@ package plumeline.draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import plumeline.sketch.Box;
+import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 
 /// Slanting lines over the visible part of a shape: falling to the right, so that they differ from those of keep-outs.
 final class Hatching {

@@ -7,6 +7,15 @@ import java.util.Map;
 import plumeline.plan.Mark;
 import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
+import plumeline.sketch.Box;
+import plumeline.sketch.Drawing;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 

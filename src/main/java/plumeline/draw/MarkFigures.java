@@ -10,6 +10,11 @@ import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.search.Leeway;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
 import plumeline.solve.MarkAnswer;
 
 /// Marks of a shot as drawings say them: a figure with its leeway in brackets, and its leeway as a small box.

@@ -2,6 +2,8 @@ package plumeline.draw;
 
 import plumeline.plan.Shot;
 import plumeline.quantity.Print;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Page;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 

@@ -5,6 +5,12 @@ import java.util.List;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.quantity.Print;
+import plumeline.sketch.Box;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 import plumeline.stage.Scene;
 
 /// The camera and what moves, in a plan from above: sight lines to the picture's edges, ways with their rails, the

@@ -4,6 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import plumeline.sketch.Box;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 
 /// The labels of a plan from above: they wait until all lines are drawn, then find their places.
 final class PlanLettering {

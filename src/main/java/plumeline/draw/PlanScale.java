@@ -2,6 +2,8 @@ package plumeline.draw;
 
 import java.util.List;
 import plumeline.geom.Vec;
+import plumeline.sketch.Box;
+import plumeline.sketch.Spot;
 
 /// From the table to the page, seen from above: x to the right, y (away from the camera) up the page.
 ///

@@ -10,6 +10,12 @@ import plumeline.plan.Mark;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.search.Leeway;
+import plumeline.sketch.Box;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 import plumeline.solve.MarkAnswer;
 
 /// What stands on the table, in a plan from above: things where they start and end with their leeway, lamps, the place

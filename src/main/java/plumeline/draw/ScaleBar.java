@@ -3,6 +3,13 @@ package plumeline.draw;
 import java.util.List;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
+import plumeline.sketch.Box;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Page;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
 
 /// A bar of a round length at a drawing's lower left.
 final class ScaleBar {

@@ -10,6 +10,15 @@ import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
+import plumeline.sketch.Box;
+import plumeline.sketch.Drawing;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.Stage;
 

@@ -3,6 +3,13 @@ package plumeline.draw;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.geom.Vec;
+import plumeline.sketch.Box;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Page;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 
 /// Heights over the table top as dimension lines of a side view, each where it stands clear of all else.
 final class SideHeights {

@@ -3,6 +3,9 @@ package plumeline.draw;
 import java.util.List;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Page;
+import plumeline.sketch.Spot;
 
 /// The sheet of a side elevation under construction and what draws on it.
 ///

@@ -8,6 +8,12 @@ import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
+import plumeline.sketch.Box;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
 import plumeline.stage.Scene;
 
 /// The things of a side elevation: outlines, where they end dashed, names and figures. Names of what stands on the

@@ -2,6 +2,12 @@ package plumeline.draw;
 
 import java.util.List;
 import plumeline.geom.Vec;
+import plumeline.sketch.Box;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
 import plumeline.stage.TankWalls;
 
 /// A tank seen from camera right, cut open: panes at their thickness, water with a few level dashes.

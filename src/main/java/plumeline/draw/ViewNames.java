@@ -3,6 +3,12 @@ package plumeline.draw;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import plumeline.sketch.Box;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Spot;
 
 /// Names of things below a camera view, in as many rows as they take; what finds no room is said in rows of words.
 final class ViewNames {

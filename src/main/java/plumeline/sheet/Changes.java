@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import plumeline.draw.Markup;
+import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.solve.WantAnswer;

@@ -3,15 +3,15 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import plumeline.draw.Drawing;
 import plumeline.draw.Drawings;
-import plumeline.draw.Markup;
 import plumeline.draw.Moment;
 import plumeline.plan.Delivery;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
+import plumeline.sketch.Drawing;
+import plumeline.sketch.Markup;
 import plumeline.solve.ShotAnswer;
 
 /// The drawings of a sheet with their captions.

@@ -2,8 +2,8 @@ package plumeline.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import plumeline.draw.Drawing;
-import plumeline.draw.Markup;
+import plumeline.sketch.Drawing;
+import plumeline.sketch.Markup;
 
 /// What a sheet says at a glance, on a phone's first screenful: which shot, how long, its picture, what limits it,
 /// which mark is set next, stop, rate and shutter, the distance by tape, where to take care, which revision.

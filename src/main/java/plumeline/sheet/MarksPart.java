@@ -2,9 +2,9 @@ package plumeline.sheet;
 
 import java.util.List;
 import plumeline.draw.LeewayText;
-import plumeline.draw.Markup;
 import plumeline.quantity.Origin;
 import plumeline.quantity.Print;
+import plumeline.sketch.Markup;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.Words;
 

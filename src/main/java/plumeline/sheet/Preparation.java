@@ -2,11 +2,11 @@ package plumeline.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumeline.draw.Markup;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Placed;
 import plumeline.quantity.Print;
+import plumeline.sketch.Markup;
 
 /// What is done once before the first take: charts and plates, which hero stands where and which way its label faces.
 ///

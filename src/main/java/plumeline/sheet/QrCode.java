@@ -7,7 +7,7 @@ import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import java.util.Map;
-import plumeline.draw.Markup;
+import plumeline.sketch.Markup;
 
 /// A text as a QR code in lines that print sharply at any size.
 ///

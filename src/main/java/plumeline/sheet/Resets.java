@@ -2,13 +2,13 @@ package plumeline.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumeline.draw.Markup;
 import plumeline.plan.Move;
 import plumeline.plan.Placed;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.sketch.Markup;
 
 /// What is done between two takes, with minutes: the plan's own `reset` where it has one, else typical ones.
 ///

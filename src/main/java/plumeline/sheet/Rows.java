@@ -3,7 +3,7 @@ package plumeline.sheet;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import plumeline.draw.Markup;
+import plumeline.sketch.Markup;
 
 /// Tables and lists of the papers.
 final class Rows {

@@ -2,13 +2,13 @@ package plumeline.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import plumeline.draw.Drawing;
 import plumeline.draw.Drawings;
-import plumeline.draw.Markup;
 import plumeline.draw.Moment;
 import plumeline.plan.Pass;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Reading;
+import plumeline.sketch.Drawing;
+import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;
 import plumeline.text.Node;
 

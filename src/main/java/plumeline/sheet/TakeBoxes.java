@@ -2,7 +2,7 @@ package plumeline.sheet;
 
 import java.util.List;
 import java.util.Locale;
-import plumeline.draw.Markup;
+import plumeline.sketch.Markup;
 
 /// Boxes to write takes into, and the code that says which sheet this is to a phone.
 final class TakeBoxes {

@@ -3,7 +3,7 @@ package plumeline.sheet;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import plumeline.draw.Markup;
+import plumeline.sketch.Markup;
 import plumeline.solve.WantAnswer;
 
 /// The list of wants: each with its finding, why, what to try.

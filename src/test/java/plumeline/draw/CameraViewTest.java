@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
+import plumeline.sketch.Drawing;
 import plumeline.solve.FilmAnswer;
 
 final class CameraViewTest {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import plumeline.sketch.Drawing;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
 

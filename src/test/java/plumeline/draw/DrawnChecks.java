@@ -10,6 +10,9 @@ import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import plumeline.sketch.Box;
+import plumeline.sketch.Drawing;
+import plumeline.sketch.Spot;
 
 /// Looks at drawings as drawn: labels' boxes, ids, places of lines.
 final class DrawnChecks {

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import plumeline.sketch.Drawing;
 import plumeline.solve.FilmAnswer;
 
 final class SharpRulerTest {

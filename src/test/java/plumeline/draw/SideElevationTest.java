@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import plumeline.sketch.Box;
+import plumeline.sketch.Drawing;
 import plumeline.solve.FilmAnswer;
 
 final class SideElevationTest {

@@ -15,6 +15,7 @@ final class Rooms {
             "geom:",
             "sight: geom",
             "search:",
+            "sketch:",
             "jobs:",
             "optics: geom",
             "light: geom optics time",
@@ -32,7 +33,7 @@ final class Rooms {
             "want: stage timeline",
             "solve: want search",
             "ask: sight optics light motion time water ink fall sound search quantity text",
-            "draw: solve timeline",
+            "draw: solve timeline sketch",
             "sheet: draw",
             "cli: *");
 
@@ -84,7 +85,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("ask", "draw"));
+        silent.addAll(List.of("ask", "sketch", "draw"));
         return silent;
     }
 

@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,14 +8,15 @@ import java.util.Map;
 ///
 /// Widths are those of the papers' font, in thousandths of its size, rounded up; every label also carries its width
 /// (`textLength`), so that another font is fitted into the same room.
-final class Lettering {
+public final class Lettering {
     /// 14 points in CSS pixels, rounded up.
-    static final double SIZE = 19;
+    public static final double SIZE = 19;
 
-    static final double LINE = 22;
+    /// From one line of a label to the next, pixels.
+    public static final double LINE = 22;
 
-    /// From one row of labels to the next, with air between them.
-    static final double ROW = 26;
+    /// From one row of labels to the next, with air between them, pixels.
+    public static final double ROW = 26;
 
     /// Room of a character that the table doesn't hold.
     private static final int OTHER = 1000;
@@ -41,7 +42,11 @@ final class Lettering {
 
     private Lettering() {}
 
-    static double width(String text) {
+    /// Gives the room of a text.
+    ///
+    /// @param text the text
+    /// @return pixels
+    public static double width(String text) {
         return text.codePoints().map(Lettering::advance).sum() * SIZE / 1000;
     }
 
@@ -50,12 +55,20 @@ final class Lettering {
         return c >= 32 && c < 127 ? WIDTHS[c - 32] : SIGNS.getOrDefault(c, OTHER);
     }
 
-    static double width(List<String> lines) {
+    /// Gives the room of lines of text.
+    ///
+    /// @param lines the lines
+    /// @return the widest one's, pixels
+    public static double width(List<String> lines) {
         return lines.stream().mapToDouble(Lettering::width).max().orElse(0);
     }
 
     /// Cuts a text to a width; a cut text ends in three dots.
-    static String fitted(String text, double width) {
+    ///
+    /// @param text the text
+    /// @param width pixels
+    /// @return the text, no wider
+    public static String fitted(String text, double width) {
         if (width(text) <= width) {
             return text;
         }
@@ -67,7 +80,11 @@ final class Lettering {
     }
 
     /// Breaks a text at spaces into lines of a width; a word that is longer is cut.
-    static List<String> wrapped(String text, double width) {
+    ///
+    /// @param text the text
+    /// @param width pixels
+    /// @return the lines
+    public static List<String> wrapped(String text, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.split(" ", -1)) {
@@ -83,7 +100,11 @@ final class Lettering {
     }
 
     /// Letters lines of text into a box, from the top, left aligned.
-    static Markup text(List<String> lines, Box box) {
+    ///
+    /// @param lines the lines
+    /// @param box the box
+    /// @return the group
+    public static Markup text(List<String> lines, Box box) {
         Markup group = Markup.of("g");
         for (int i = 0; i < lines.size(); i++) {
             group.add(Markup.of("text", lines.get(i))

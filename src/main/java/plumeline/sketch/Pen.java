@@ -1,7 +1,7 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 /// How a line is drawn. Weights are for print read at arm's length; kinds differ by weight and dash.
-enum Pen {
+public enum Pen {
     /// What is seen of a thing, a footprint.
     OUTLINE(1.8, ""),
     /// Rims and edges within an outline.
@@ -38,7 +38,10 @@ enum Pen {
     }
 
     /// Sets the attributes of a group or a shape.
-    Markup on(Markup markup) {
+    ///
+    /// @param markup the group or shape
+    /// @return the same
+    public Markup on(Markup markup) {
         markup.with("fill", "none").with("stroke", "#000").with("stroke-width", weight);
         return dash.isEmpty() ? markup : markup.with("stroke-dasharray", dash);
     }

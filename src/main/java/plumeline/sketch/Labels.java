@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.Optional;
 /// Each label tries its candidate spots in order, near ones first; it covers a line only where no near spot is clear of
 /// lines, and then the line is interrupted under it. A label that fits nowhere is handed back, to be said below the
 /// drawing.
-final class Labels {
+public final class Labels {
     private static final double AIR = 3;
 
     /// Up to here a label rather covers a line than moves further off, pixels.
@@ -20,8 +20,9 @@ final class Labels {
     /// @param id what it names
     /// @param lines its text
     /// @param box the room it takes
-    record Label(String id, List<String> lines, Box box) {
-        Label {
+    public record Label(String id, List<String> lines, Box box) {
+        /// Copies the lines.
+        public Label {
             lines = List.copyOf(lines);
         }
     }
@@ -32,32 +33,59 @@ final class Labels {
     private final List<Stretch> leaders = new ArrayList<>();
     private final List<Label> placed = new ArrayList<>();
 
-    Labels(Box sheet) {
+    /// Opens a sheet without labels.
+    ///
+    /// @param sheet where labels may stand
+    public Labels(Box sheet) {
         this.sheet = sheet;
     }
 
-    void keepFree(Box box) {
+    /// Keeps labels off a rectangle.
+    ///
+    /// @param box the rectangle
+    public void keepFree(Box box) {
         taken.add(box);
     }
 
-    void keepLine(Stretch line) {
+    /// Keeps labels off a line where they find room elsewhere.
+    ///
+    /// @param line the line
+    public void keepLine(Stretch line) {
         drawn.add(line);
     }
 
-    List<Label> placed() {
+    /// Gives the labels that found their places.
+    ///
+    /// @return in the order in which they were placed
+    public List<Label> placed() {
         return List.copyOf(placed);
     }
 
-    List<Stretch> leaders() {
+    /// Gives the lines that lead from labels to what they name.
+    ///
+    /// @return each from the label
+    public List<Stretch> leaders() {
         return List.copyOf(leaders);
     }
 
-    static Box room(List<String> lines, Spot middle) {
+    /// Gives the room that lines of text take.
+    ///
+    /// @param lines the lines
+    /// @param middle the middle of the room
+    /// @return the room
+    public static Box room(List<String> lines, Spot middle) {
         return Box.round(middle, Lettering.width(lines), lines.size() * Lettering.LINE);
     }
 
     /// Places a label near an anchor, with a leader where it comes to lie further off than `close`.
-    Optional<Label> place(String id, List<String> lines, Spot anchor, List<Spot> candidates, double close) {
+    ///
+    /// @param id what it names
+    /// @param lines its text
+    /// @param anchor what it belongs to
+    /// @param candidates middles to try, in order
+    /// @param close from here on it has a leader, pixels
+    /// @return the label; nothing where no candidate is free
+    public Optional<Label> place(String id, List<String> lines, Spot anchor, List<Spot> candidates, double close) {
         List<Spot> near = candidates.stream()
                 .filter(spot -> spot.distance(anchor) <= NEAR)
                 .toList();
@@ -101,8 +129,14 @@ final class Labels {
                 && placed.stream().noneMatch(label -> leader.crosses(label.box().grown(1)));
     }
 
-    /// Spots round an anchor, nearest first, for a label of some lines.
-    static List<Spot> around(Spot anchor, List<String> lines, double clear, double farthest) {
+    /// Gives spots round an anchor, nearest first.
+    ///
+    /// @param anchor the anchor
+    /// @param lines the label's text
+    /// @param clear least distance from the anchor to the label, pixels
+    /// @param farthest greatest, pixels
+    /// @return middles of labels
+    public static List<Spot> around(Spot anchor, List<String> lines, double clear, double farthest) {
         double halfWidth = Lettering.width(lines) / 2;
         double halfHeight = lines.size() * Lettering.LINE / 2;
         double[][] ways = {
@@ -133,7 +167,9 @@ final class Labels {
     }
 
     /// Draws the leaders and the labels, each on a white ground.
-    List<Markup> draw() {
+    ///
+    /// @return the shapes
+    public List<Markup> draw() {
         List<Markup> all = new ArrayList<>();
         for (Stretch leader : leaders) {
             all.add(Shapes.line(Pen.THIN, leader));

@@ -1,12 +1,17 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import java.util.List;
 
 /// Small builders of shapes.
-final class Shapes {
+public final class Shapes {
     private Shapes() {}
 
-    static Markup line(Pen pen, Stretch line) {
+    /// Draws a straight line.
+    ///
+    /// @param pen how
+    /// @param line from where to where
+    /// @return the shape
+    public static Markup line(Pen pen, Stretch line) {
         return pen.on(Markup.of("line")
                 .with("x1", line.from().x())
                 .with("y1", line.from().y())
@@ -14,11 +19,22 @@ final class Shapes {
                 .with("y2", line.to().y()));
     }
 
-    static Markup line(Pen pen, Spot from, Spot to) {
+    /// Draws a straight line.
+    ///
+    /// @param pen how
+    /// @param from one end
+    /// @param to the other
+    /// @return the shape
+    public static Markup line(Pen pen, Spot from, Spot to) {
         return line(pen, new Stretch(from, to));
     }
 
-    static Markup box(Pen pen, Box box) {
+    /// Draws a rectangle.
+    ///
+    /// @param pen how
+    /// @param box the rectangle
+    /// @return the shape
+    public static Markup box(Pen pen, Box box) {
         return pen.on(Markup.of("rect")
                 .with("x", box.left())
                 .with("y", box.top())
@@ -26,13 +42,23 @@ final class Shapes {
                 .with("height", box.height()));
     }
 
-    static Markup run(Pen pen, List<Spot> spots) {
+    /// Draws an open run of lines.
+    ///
+    /// @param pen how
+    /// @param spots its corners, in order
+    /// @return the shape
+    public static Markup run(Pen pen, List<Spot> spots) {
         return pen.on(Markup.of("path").with("d", way(spots).toString()))
                 .with("stroke-linejoin", "round")
                 .with("stroke-linecap", "round");
     }
 
-    static Markup closed(Pen pen, List<Spot> spots) {
+    /// Draws a closed outline.
+    ///
+    /// @param pen how
+    /// @param spots its corners, in order
+    /// @return the shape
+    public static Markup closed(Pen pen, List<Spot> spots) {
         return pen.on(Markup.of("path").with("d", way(spots).append('Z').toString()))
                 .with("stroke-linejoin", "round");
     }
@@ -48,7 +74,12 @@ final class Shapes {
         return way;
     }
 
-    static Markup dot(Spot spot, double radius) {
+    /// Draws a filled dot.
+    ///
+    /// @param spot its middle
+    /// @param radius pixels
+    /// @return the shape
+    public static Markup dot(Spot spot, double radius) {
         return Markup.of("circle")
                 .with("cx", spot.x())
                 .with("cy", spot.y())
@@ -56,8 +87,12 @@ final class Shapes {
                 .with("fill", "#000");
     }
 
-    /// A short stroke across the end of a dimension line.
-    static Markup tick(Spot at, Spot other) {
+    /// Draws a short stroke across the end of a dimension line.
+    ///
+    /// @param at that end
+    /// @param other the other end
+    /// @return the shape
+    public static Markup tick(Spot at, Spot other) {
         double length = Math.max(at.distance(other), 1e-9);
         double ux = (other.x() - at.x()) / length;
         double uy = (other.y() - at.y()) / length;
@@ -65,8 +100,12 @@ final class Shapes {
         return line(Pen.EDGE, at.plus((ux - uy) * a, (uy + ux) * a), at.plus((uy - ux) * a, (-uy - ux) * a));
     }
 
-    /// An arrow head at the second spot.
-    static Markup arrow(Spot from, Spot to) {
+    /// Draws an arrow head at the second spot.
+    ///
+    /// @param from whence it comes
+    /// @param to its point
+    /// @return the shape
+    public static Markup arrow(Spot from, Spot to) {
         double length = Math.max(from.distance(to), 1e-9);
         double ux = (to.x() - from.x()) / length;
         double uy = (to.y() - from.y()) / length;
@@ -75,8 +114,11 @@ final class Shapes {
                 List.of(to.plus(-9 * ux - 5 * uy, -9 * uy + 5 * ux), to, to.plus(-9 * ux + 5 * uy, -9 * uy - 5 * ux)));
     }
 
-    /// A few level dashes across a rectangle: water.
-    static Markup water(Box box) {
+    /// Draws a few level dashes across a rectangle: water.
+    ///
+    /// @param box the rectangle
+    /// @return the shape
+    public static Markup water(Box box) {
         StringBuilder way = new StringBuilder();
         double row = 0;
         for (double y = box.top() + 15; y < box.bottom() - 4; y += 26) {
@@ -97,20 +139,31 @@ final class Shapes {
                 .with("stroke-width", 0.4);
     }
 
-    /// A dimension line with a stroke at each end.
-    static List<Markup> dimension(Stretch line) {
+    /// Draws a dimension line with a stroke at each end.
+    ///
+    /// @param line from where to where
+    /// @return the shapes
+    public static List<Markup> dimension(Stretch line) {
         return List.of(line(Pen.THIN, line), tick(line.from(), line.to()), tick(line.to(), line.from()));
     }
 
-    /// Many lines as one shape.
-    static Markup lines(Pen pen, List<Stretch> lines) {
+    /// Draws many lines as one shape.
+    ///
+    /// @param pen how
+    /// @param lines from where to where each
+    /// @return the shape
+    public static Markup lines(Pen pen, List<Stretch> lines) {
         StringBuilder way = new StringBuilder();
         lines.forEach(line -> way.append(way(List.of(line.from(), line.to()))));
         return pen.on(Markup.of("path").with("d", way.isEmpty() ? "M0 0" : way.toString()));
     }
 
-    /// Slanting lines across a rectangle.
-    static Markup hatch(Box box, double step) {
+    /// Draws slanting lines across a rectangle.
+    ///
+    /// @param box the rectangle
+    /// @param step from one line to the next along the edge, pixels
+    /// @return the shape
+    public static Markup hatch(Box box, double step) {
         StringBuilder way = new StringBuilder();
         for (double c = Math.ceil((box.left() + box.top()) / step) * step; c < box.right() + box.bottom(); c += step) {
             double x1 = Math.max(box.left(), c - box.bottom());

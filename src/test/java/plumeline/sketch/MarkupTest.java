@@ -1,9 +1,10 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
+import plumeline.draw.SvgReader;
 
 final class MarkupTest {
     @Test

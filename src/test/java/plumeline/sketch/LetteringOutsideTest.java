@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

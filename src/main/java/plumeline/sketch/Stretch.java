@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import java.util.Optional;
 
@@ -6,13 +6,20 @@ import java.util.Optional;
 ///
 /// @param from one end
 /// @param to the other end
-record Stretch(Spot from, Spot to) {
-    boolean crosses(Box box) {
+public record Stretch(Spot from, Spot to) {
+    /// Tells whether any of it lies in a rectangle.
+    ///
+    /// @param box the rectangle
+    /// @return true where they meet
+    public boolean crosses(Box box) {
         return clipped(box).isPresent();
     }
 
-    /// The part inside a rectangle.
-    Optional<Stretch> clipped(Box box) {
+    /// Cuts it at a rectangle.
+    ///
+    /// @param box the rectangle
+    /// @return what lies inside; nothing where it passes by
+    public Optional<Stretch> clipped(Box box) {
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
         double[] p = {-dx, dx, -dy, dy};

@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 /// A finished drawing.
 ///

@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import java.util.Collection;
 import java.util.List;
@@ -9,12 +9,22 @@ import java.util.List;
 /// @param top least y
 /// @param right greatest x
 /// @param bottom greatest y
-record Box(double left, double top, double right, double bottom) {
-    static Box round(Spot spot, double width, double height) {
+public record Box(double left, double top, double right, double bottom) {
+    /// Makes one round a middle.
+    ///
+    /// @param spot the middle
+    /// @param width pixels
+    /// @param height pixels
+    /// @return the rectangle
+    public static Box round(Spot spot, double width, double height) {
         return new Box(spot.x() - width / 2, spot.y() - height / 2, spot.x() + width / 2, spot.y() + height / 2);
     }
 
-    static Box about(Collection<Spot> spots) {
+    /// Makes the least one that holds some spots.
+    ///
+    /// @param spots one or more
+    /// @return the rectangle
+    public static Box about(Collection<Spot> spots) {
         Box box = new Box(
                 Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY);
         for (Spot spot : spots) {
@@ -27,20 +37,31 @@ record Box(double left, double top, double right, double bottom) {
         return box;
     }
 
-    double width() {
+    /// Gives its width.
+    ///
+    /// @return pixels
+    public double width() {
         return right - left;
     }
 
-    double height() {
+    /// Gives its height.
+    ///
+    /// @return pixels
+    public double height() {
         return bottom - top;
     }
 
-    Spot middle() {
+    /// Gives its middle.
+    ///
+    /// @return the spot
+    public Spot middle() {
         return new Spot((left + right) / 2, (top + bottom) / 2);
     }
 
-    /// The four sides: left, right, upper, lower.
-    List<Stretch> sides() {
+    /// Gives its four sides.
+    ///
+    /// @return top, right, bottom, left
+    public List<Stretch> sides() {
         Spot a = new Spot(left, top);
         Spot b = new Spot(right, top);
         Spot c = new Spot(right, bottom);
@@ -48,12 +69,19 @@ record Box(double left, double top, double right, double bottom) {
         return List.of(new Stretch(a, d), new Stretch(b, c), new Stretch(a, b), new Stretch(d, c));
     }
 
-    Box grown(double by) {
+    /// Makes it larger at every side.
+    ///
+    /// @param by pixels; negative makes it smaller
+    /// @return the rectangle
+    public Box grown(double by) {
         return new Box(left - by, top - by, right + by, bottom + by);
     }
 
-    /// The smallest rectangle that holds both.
-    Box with(Box other) {
+    /// Makes the least one that holds another too.
+    ///
+    /// @param other the other
+    /// @return the rectangle
+    public Box with(Box other) {
         return new Box(
                 Math.min(left, other.left),
                 Math.min(top, other.top),
@@ -61,20 +89,35 @@ record Box(double left, double top, double right, double bottom) {
                 Math.max(bottom, other.bottom));
     }
 
-    boolean meets(Box other) {
+    /// Tells whether two have an area in common.
+    ///
+    /// @param other the other
+    /// @return true where they do
+    public boolean meets(Box other) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }
 
-    boolean holds(Box other) {
+    /// Tells whether another lies wholly within.
+    ///
+    /// @param other the other
+    /// @return true where it does
+    public boolean holds(Box other) {
         return left <= other.left && top <= other.top && right >= other.right && bottom >= other.bottom;
     }
 
-    boolean holds(Spot spot) {
+    /// Tells whether a spot lies within or on its edge.
+    ///
+    /// @param spot the spot
+    /// @return true where it does
+    public boolean holds(Spot spot) {
         return spot.x() >= left && spot.x() <= right && spot.y() >= top && spot.y() <= bottom;
     }
 
-    /// The spot of the rectangle that is nearest to another.
-    Spot nearestTo(Spot spot) {
+    /// Gives its spot that is nearest to another.
+    ///
+    /// @param spot the other
+    /// @return the same spot where it lies within
+    public Spot nearestTo(Spot spot) {
         return new Spot(Math.clamp(spot.x(), left, right), Math.clamp(spot.y(), top, bottom));
     }
 }

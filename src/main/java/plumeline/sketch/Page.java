@@ -1,36 +1,55 @@
-package plumeline.draw;
+package plumeline.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /// The sheet of one drawing under construction: groups by id, then labels on top.
-final class Page {
+public final class Page {
     private final String id;
     private final String title;
     private final List<Markup> under = new ArrayList<>();
     private final List<Markup> over = new ArrayList<>();
 
-    Page(String id, String title) {
+    /// Opens a sheet.
+    ///
+    /// @param id its id, unique within a film's papers
+    /// @param title what it shows, in words
+    public Page(String id, String title) {
         this.id = id;
         this.title = title;
     }
 
-    String id(String part) {
+    /// Gives a part's id.
+    ///
+    /// @param part the mark, thing, lamp, want or delivery
+    /// @return the sheet's id and the part's
+    public String id(String part) {
         return id + "." + part;
     }
 
     /// Opens a group of the drawing that shows one mark, thing, lamp, want or delivery.
-    Markup group(String part) {
+    ///
+    /// @param part which
+    /// @return the group, empty
+    public Markup group(String part) {
         Markup group = Markup.of("g").with("id", id(part));
         under.add(group);
         return group;
     }
 
-    void letter(List<Markup> labels) {
+    /// Puts labels over all groups.
+    ///
+    /// @param labels the labels
+    public void letter(List<Markup> labels) {
         over.addAll(labels);
     }
 
-    Drawing finish(double width, double height) {
+    /// Closes the sheet.
+    ///
+    /// @param width pixels
+    /// @param height pixels
+    /// @return the drawing
+    public Drawing finish(double width, double height) {
         int across = (int) Math.ceil(width);
         int down = (int) Math.ceil(height);
         Markup svg = Markup.of("svg")
