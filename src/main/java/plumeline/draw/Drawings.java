@@ -1,6 +1,7 @@
 package plumeline.draw;
 
 import java.util.List;
+import java.util.Map;
 import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
 import plumeline.sketch.Drawing;
@@ -64,6 +65,26 @@ public final class Drawings {
     /// @return the ruler at the shot's start, and one at its end where that differs
     public static List<Drawing> sharpRuler(Plan plan, ShotAnswer shot) {
         return SharpRuler.of(plan, shot);
+    }
+
+    /// Draws the labels of placed things unrolled to scale, one of each kind and turn, 6 at most; what is more is said
+    /// in the last one.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @return the drawings; none where no placed thing has a label
+    public static List<Drawing> unrolledLabel(Plan plan, ShotAnswer shot) {
+        return unrolledLabel(plan, shot, Map.of());
+    }
+
+    /// Draws the labels of placed things unrolled, with bands that show or catch something hatched.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @param bands by the names of placed things
+    /// @return the drawings
+    public static List<Drawing> unrolledLabel(Plan plan, ShotAnswer shot, Map<String, List<Band>> bands) {
+        return UnrolledLabel.of(plan, shot, bands);
     }
 
     /// Draws the leeway of tape marks at full size.

@@ -56,6 +56,15 @@ final class DrawingsPart {
                 "What is sharp",
                 Drawings.sharpRuler(plan, answer),
                 "Along the camera's axis from the lens point, figures in " + unit + ". Hatched: soft.");
+        unrolled(section);
+    }
+
+    private void unrolled(Markup section) {
+        add(
+                section,
+                "Labels unrolled",
+                Drawings.unrolledLabel(plan, answer),
+                "To scale, figures in " + unit + " and in deg from the label's middle; the seam stands at both ends.");
     }
 
     private static void add(Markup section, String title, List<Drawing> drawings, String caption) {

@@ -24,12 +24,15 @@ final class DrawingsTest {
             }
             all.add(Drawings.planFromAbove(film.plan(), shot));
             all.addAll(Drawings.leewayBoxes(film.plan(), shot));
+            all.addAll(Drawings.unrolledLabel(film.plan(), shot));
         }
         return all;
     }
 
     private static List<FilmAnswer> films() {
-        String text = Made.text();
+        String text = Made.text()
+                .replace("thing: flacon,", "thing: flacon, turn: 20 deg,")
+                .replace("body: opaque}", "body: opaque, label: {width: 30 mm, height: 50 mm, bottom: 20 mm}}");
         return List.of(
                 Made.film(text),
                 Made.film(text.replace("papers: mm", "papers: in")),

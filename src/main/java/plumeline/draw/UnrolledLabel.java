@@ -1,0 +1,412 @@
+package plumeline.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.plan.Placed;
+import plumeline.plan.Plan;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.sketch.Box;
+import plumeline.sketch.Drawing;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
+import plumeline.solve.ShotAnswer;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+
+/// The mantle of a labelled thing, unrolled to scale from seam to seam: label, logo middle, degrees from the label's
+/// middle, heights, and the stretch that is turned to the lens at start and end.
+final class UnrolledLabel {
+    private static final double WIDTH = 700;
+    private static final double TALLEST = 380;
+    private static final double LEFT = 100;
+    private static final double RIGHT = 30;
+    /// Room for two rows of figures below the mantle.
+    private static final double BELOW = 64;
+
+    private static final int MOST = 6;
+
+    /// Stretches at start and end that differ by less are the same on paper.
+    private static final double SAME_RADIANS = Math.toRadians(0.5);
+
+    private static final double TICK_RADIANS = Math.toRadians(30);
+    private static final List<Integer> FIGURED = List.of(0, -3, 3, -6, 6, -2, 2, -4, 4, -1, 1, -5, 5);
+    private static final double[] HATCHES = {7, 11, 15, 19};
+
+    /// A thing whose label is drawn, with those that are the same and turned alike.
+    private record Shown(int index, Mantle mantle, List<Integer> alike) {}
+
+    /// A stretch that is bracketed.
+    private record Bracket(String when, Mantle.Facing facing, Pen pen) {}
+
+    private final Stage stage;
+    private final Scene first;
+    private final Scene last;
+    private final Print print;
+    private final Shown shown;
+    private final List<Band> bands;
+    private final MarkBook marks;
+    private final Page page;
+    private final List<String> notes = new ArrayList<>();
+    private double pixelsPerMetre;
+    private Box mantle = new Box(0, 0, 0, 0);
+
+    private UnrolledLabel(Plan plan, ShotAnswer answer, Shown shown, List<Band> bands) {
+        stage = answer.posed().stages().getFirst().stage();
+        double[] values = answer.posed().values();
+        first = stage.scene(values, 0);
+        last = stage.scene(values, (double) (stage.frames() - 1));
+        print = new Print(plan.film().papersOrDefault());
+        marks = new MarkBook(answer);
+        this.shown = shown;
+        this.bands = bands;
+        String name = stage.shot().placed().get(shown.index()).name();
+        page = new Page(
+                answer.shot() + ".label." + name,
+                "Shot " + answer.shot() + ": label of " + name + ", unrolled, to scale");
+    }
+
+    static List<Drawing> of(Plan plan, ShotAnswer answer, Map<String, List<Band>> bands) {
+        List<Shown> all = list(answer);
+        List<Drawing> drawings = new ArrayList<>();
+        for (int i = 0; i < Math.min(MOST, all.size()); i++) {
+            Shown shown = all.get(i);
+            Stage stage = answer.posed().stages().getFirst().stage();
+            String name = stage.shot().placed().get(shown.index()).name();
+            UnrolledLabel label = new UnrolledLabel(plan, answer, shown, bands.getOrDefault(name, List.of()));
+            if (i == MOST - 1 && all.size() > MOST) {
+                List<String> more = all.subList(MOST, all.size()).stream()
+                        .map(other -> stage.shot().placed().get(other.index()).name())
+                        .toList();
+                label.notes.add("Labels not drawn: " + String.join(", ", more) + ".");
+            }
+            drawings.add(label.draw());
+        }
+        return drawings;
+    }
+
+    /// Labelled things, those of one kind and turn together.
+    private static List<Shown> list(ShotAnswer answer) {
+        Stage stage = answer.posed().stages().getFirst().stage();
+        Scene scene = stage.scene(answer.posed().values(), 0);
+        List<Shown> all = new ArrayList<>();
+        for (int i = 0; i < scene.things().size(); i++) {
+            Placed placed = stage.shot().placed().get(i);
+            double turn = scene.things().get(i).pose().turnRadians();
+            Optional<Shown> same = all.stream()
+                    .filter(other -> stage.shot()
+                                    .placed()
+                                    .get(other.index())
+                                    .thing()
+                                    .reference()
+                                    .equals(placed.thing().reference())
+                            && Math.abs(scene.things().get(other.index()).pose().turnRadians() - turn) < 1e-9)
+                    .findFirst();
+            if (same.isPresent()) {
+                same.get().alike().add(i);
+                continue;
+            }
+            int index = i;
+            Mantle.find(placed.thing(), scene.things().get(i).solid())
+                    .ifPresent(mantle -> all.add(new Shown(index, mantle, new ArrayList<>())));
+        }
+        return all;
+    }
+
+    private Drawing draw() {
+        List<Bracket> brackets = brackets(shown.index());
+        Mantle of = shown.mantle();
+        double tall = of.highMetres() - of.lowMetres();
+        pixelsPerMetre = Math.min((WIDTH - LEFT - RIGHT) / of.acrossMetres(), TALLEST / tall);
+        double top = 30 + 36.0 * Math.max(1, brackets.size());
+        double wide = of.acrossMetres() * pixelsPerMetre;
+        mantle = new Box(LEFT, top, LEFT + wide, top + tall * pixelsPerMetre);
+        drawHeading();
+        drawBands(brackets);
+        drawMantle();
+        Labels labels = new Labels(new Box(0, Lettering.LINE, WIDTH, mantle.bottom() + BELOW));
+        for (int i = 0; i < brackets.size(); i++) {
+            drawBracket(brackets.get(i), 30 + 36.0 * i, labels);
+        }
+        drawLabel(labels);
+        drawTicks(labels);
+        drawHeights(labels);
+        page.letter(labels.draw());
+        writeNotes();
+        return page.finish(WIDTH, letterNotes(mantle.bottom() + BELOW));
+    }
+
+    private String name(int index) {
+        return stage.shot().placed().get(index).name();
+    }
+
+    private void drawHeading() {
+        Placed placed = stage.shot().placed().get(shown.index());
+        double turn = first.things().get(shown.index()).pose().turnRadians();
+        String text = placed.name() + ": " + placed.thing().reference()
+                + (Math.abs(turn) < 1e-9 ? "" : ", turn " + degrees(turn) + " deg");
+        page.letter(List.of(Markup.of(
+                        "g",
+                        Lettering.text(
+                                List.of(Lettering.fitted(text, WIDTH - 8)), new Box(4, 2, WIDTH, 2 + Lettering.LINE)))
+                .with("id", page.id("name.thing." + placed.name()))));
+    }
+
+    private List<Bracket> brackets(int index) {
+        List<Bracket> brackets = new ArrayList<>();
+        if (!marks.isPlaced(name(index))) {
+            return brackets;
+        }
+        Body at = first.things().get(index);
+        Body there = last.things().get(index);
+        Optional<Mantle.Facing> start = shown.mantle().findFacing(first, at);
+        Optional<Mantle.Facing> end = shown.mantle().findFacing(last, there);
+        start.ifPresent(facing -> brackets.add(new Bracket("start", facing, Pen.EDGE)));
+        boolean differs = end.isPresent()
+                && (start.isEmpty()
+                        || Math.abs(start.get().fromRadians() - end.get().fromRadians()) > SAME_RADIANS
+                        || Math.abs(start.get().toRadians() - end.get().toRadians()) > SAME_RADIANS);
+        if (differs) {
+            brackets.add(new Bracket("end", end.get(), Pen.HIDDEN));
+        }
+        return brackets;
+    }
+
+    private double x(double radians) {
+        return mantle.middle().x() + radians * shown.mantle().radiusMetres() * pixelsPerMetre;
+    }
+
+    private double y(double heightMetres) {
+        return mantle.bottom() - (heightMetres - shown.mantle().lowMetres()) * pixelsPerMetre;
+    }
+
+    /// The parts of a stretch on the unrolled mantle: one, or two where it runs over the seam. All of a box's face.
+    private List<Box> parts(double from, double to) {
+        if (!shown.mantle().isRound()) {
+            return List.of(mantle);
+        }
+        double whole = 2 * Math.PI;
+        double begin = from - whole * Math.floor((from + Math.PI) / whole);
+        double end = begin + Math.min(to - from, whole);
+        List<Box> parts = new ArrayList<>();
+        parts.add(new Box(x(begin), mantle.top(), x(Math.min(end, Math.PI)), mantle.bottom()));
+        if (end > Math.PI + 1e-9) {
+            parts.add(new Box(mantle.left(), mantle.top(), x(end - whole), mantle.bottom()));
+        }
+        return parts;
+    }
+
+    /// Hatches bands, each with its own spacing, and names them below.
+    private void drawBands(List<Bracket> brackets) {
+        if (bands.isEmpty() || !shown.mantle().isRound() || brackets.isEmpty()) {
+            return;
+        }
+        double middle = brackets.getFirst().facing().middleRadians();
+        for (int i = 0; i < bands.size(); i++) {
+            Band band = bands.get(i);
+            Markup group = page.group("band." + band.id());
+            for (Box part : parts(middle + band.fromRadians(), middle + band.toRadians())) {
+                group.add(Shapes.hatch(part, HATCHES[i % HATCHES.length]));
+                part.sides().subList(0, 2).forEach(side -> group.add(Shapes.line(Pen.THIN, side)));
+            }
+            notes.add(band.name() + ": " + range(middle + band.fromRadians(), middle + band.toRadians()) + ", hatched "
+                    + (i == 0 ? "closest" : "wider") + ".");
+        }
+    }
+
+    private void drawMantle() {
+        page.group("mantle").add(Shapes.box(Pen.OUTLINE, mantle));
+    }
+
+    private void drawBracket(Bracket bracket, double y, Labels labels) {
+        Markup group = page.group("lens." + bracket.when());
+        double line = y + 28;
+        List<Box> parts = parts(bracket.facing().fromRadians(), bracket.facing().toRadians());
+        for (Box part : parts) {
+            group.add(
+                    Shapes.line(bracket.pen(), new Spot(part.left(), line), new Spot(part.right(), line)),
+                    Shapes.line(Pen.EDGE, new Spot(part.left(), line), new Spot(part.left(), line + 6)),
+                    Shapes.line(Pen.EDGE, new Spot(part.right(), line), new Spot(part.right(), line + 6)));
+            for (Stretch side : part.sides().subList(0, 2)) {
+                group.add(Shapes.line(bracket.pen() == Pen.EDGE ? Pen.THIN : Pen.THIN_DASHED, side));
+                labels.keepLine(side);
+            }
+        }
+        Box widest = parts.size() > 1 && parts.get(1).width() > parts.get(0).width() ? parts.get(1) : parts.getFirst();
+        List<String> text = List.of(towardWords(bracket));
+        double half = Lettering.width(text) / 2;
+        double x = Math.clamp(widest.middle().x(), half + 2, WIDTH - half - 2);
+        Spot spot = new Spot(x, y + 14);
+        labels.place(page.id("name.lens." + bracket.when()), text, spot, List.of(spot), WIDTH);
+    }
+
+    private String towardWords(Bracket bracket) {
+        return shown.mantle().isRound()
+                ? "toward lens at " + bracket.when() + " "
+                        + range(bracket.facing().fromRadians(), bracket.facing().toRadians())
+                : "front face toward lens at " + bracket.when() + ", "
+                        + degrees(bracket.facing().middleRadians()) + " deg off square";
+    }
+
+    private static String range(double from, double to) {
+        return degrees(from) + ".." + degrees(to) + " deg"
+                + (Math.floor((from + Math.PI) / (2 * Math.PI)) < Math.floor((to + Math.PI) / (2 * Math.PI))
+                        ? " over the seam"
+                        : "");
+    }
+
+    /// Whole degrees within half a turn, without the unit.
+    private static String degrees(double radians) {
+        double within = radians - 2 * Math.PI * Math.floor((radians + Math.PI) / (2 * Math.PI));
+        return Print.degrees(within).replace(" deg", "").replace('-', '−');
+    }
+
+    private void drawLabel(Labels labels) {
+        Mantle.OnIt label = shown.mantle().label();
+        double half = label.widthMetres() / 2 * pixelsPerMetre;
+        double middle = mantle.middle().x();
+        Box box = new Box(middle - half, y(label.topMetres()), middle + half, y(label.bottomMetres()));
+        Spot logo = box.middle();
+        page.group("label")
+                .add(
+                        Shapes.box(Pen.OUTLINE, box),
+                        Shapes.line(Pen.EDGE, logo.plus(-8, 0), logo.plus(8, 0)),
+                        Shapes.line(Pen.EDGE, logo.plus(0, -8), logo.plus(0, 8)));
+        labels.keepFree(Box.round(logo, 18, 18));
+        box.sides().forEach(labels::keepLine);
+        mantle.sides().forEach(labels::keepLine);
+        List<String> lines = new ArrayList<>();
+        lines.add("label");
+        lines.add(print.lengthNumber(label.widthMetres(), Print.Hand.TAPE) + " × "
+                + print.length(label.heightMetres(), Print.Hand.TAPE));
+        if (shown.mantle().isRound()) {
+            lines.add(Print.degrees(label.widthMetres() / shown.mantle().radiusMetres()) + " round");
+        }
+        lines.add(print.length(label.bottomMetres(), Print.Hand.TAPE) + " up");
+        Spot below = new Spot(logo.x(), (logo.y() + box.bottom()) / 2);
+        List<Spot> candidates = new ArrayList<>(List.of(below, new Spot(logo.x(), (logo.y() + box.top()) / 2)));
+        double aside = half + Lettering.width(lines) / 2 + 8;
+        for (double up : new double[] {0, -30, 30, -60, 60}) {
+            candidates.add(logo.plus(aside, up));
+            candidates.add(logo.plus(-aside, up));
+        }
+        double off = label.heightMetres() / 2 * pixelsPerMetre + lines.size() * Lettering.LINE / 2 + 6;
+        candidates.add(logo.plus(0, off));
+        candidates.add(logo.plus(0, -off));
+        candidates.add(new Spot(WIDTH - Lettering.width(lines) / 2 - 2, logo.y()));
+        if (labels.place(page.id("name.label"), lines, logo, candidates, WIDTH).isEmpty()) {
+            notes.add(String.join(", ", lines) + ".");
+        }
+        Spot beside = logo.plus(14 + Lettering.width("logo middle") / 2, -15);
+        labels.place(
+                page.id("name.logo"),
+                List.of("logo middle"),
+                logo,
+                List.of(beside, logo.plus(0, -24), logo.plus(0, -40)),
+                WIDTH);
+    }
+
+    /// Degrees below the mantle, the middle and the quarters first.
+    private void drawTicks(Labels labels) {
+        if (!shown.mantle().isRound()) {
+            return;
+        }
+        Markup group = page.group("degrees");
+        List<Integer> figured = new ArrayList<>();
+        for (int step : FIGURED) {
+            double at = x(step * TICK_RADIANS);
+            group.add(Shapes.line(Pen.EDGE, new Spot(at, mantle.bottom()), new Spot(at, mantle.bottom() + 8)));
+            List<String> text = List.of(Integer.toString(step * 30).replace('-', '−'));
+            Spot spot = new Spot(at, mantle.bottom() + 22);
+            if (step <= 0 || figured.contains(-step)) {
+                labels.place(page.id("degree" + step), text, spot, List.of(spot), WIDTH)
+                        .ifPresent(label -> figured.add(step));
+            }
+        }
+        double low = mantle.bottom() + 50;
+        double half = Lettering.width("seam") / 2;
+        for (double at : new double[] {mantle.left(), mantle.right()}) {
+            Spot spot = new Spot(Math.min(at, WIDTH - half - 2), low);
+            labels.place(
+                    page.id(at == mantle.left() ? "seam.left" : "seam.right"),
+                    List.of("seam"),
+                    spot,
+                    List.of(spot),
+                    WIDTH);
+        }
+        Spot deg = new Spot(mantle.middle().x(), low);
+        labels.place(page.id("unit.degrees"), List.of("deg"), deg, List.of(deg), WIDTH);
+    }
+
+    /// Heights above the base, at the left.
+    private void drawHeights(Labels labels) {
+        boolean metric = print.unit() == PaperUnit.MILLIMETRES;
+        double step = metric ? 0.001 : 0.0254 / 16;
+        double[] factors = metric ? new double[] {2, 2.5, 2} : new double[] {2, 2, 2};
+        for (int i = 0; step * pixelsPerMetre < 30; i++) {
+            step *= factors[i % 3];
+        }
+        Markup group = page.group("heights");
+        double x = mantle.left() - 10;
+        group.add(Shapes.line(Pen.THIN, new Spot(x, mantle.top()), new Spot(x, mantle.bottom())));
+        for (double at = Math.ceil(shown.mantle().lowMetres() / step - 1e-9) * step;
+                at <= shown.mantle().highMetres() + 1e-9;
+                at += step) {
+            group.add(Shapes.line(Pen.EDGE, new Spot(x - 6, y(at)), new Spot(x, y(at))));
+            List<String> text = List.of(print.lengthNumber(at, Print.Hand.TAPE));
+            Spot spot = new Spot(x - 10 - Lettering.width(text) / 2, y(at));
+            labels.place(page.id("height." + Math.round(at * 1e5)), text, spot, List.of(spot), WIDTH);
+        }
+        Spot unit = new Spot(x - 10 - Lettering.width("up, " + print.lengthUnit()) / 2, mantle.bottom() + 50);
+        labels.place(page.id("unit.heights"), List.of("up, " + print.lengthUnit()), unit, List.of(unit), WIDTH);
+    }
+
+    private void writeNotes() {
+        Mantle of = shown.mantle();
+        List<String> said = new ArrayList<>();
+        if (of.isRound()) {
+            said.add("Unrolled at " + print.length(of.radiusMetres(), Print.Hand.TAPE) + " radius.");
+            List<Double> others = of.otherRadii();
+            if (!others.isEmpty()) {
+                said.add("Over the label the radius runs from "
+                        + print.length(others.getFirst(), Print.Hand.TAPE) + " below to "
+                        + print.length(others.getLast(), Print.Hand.TAPE) + " above.");
+            }
+            said.add("Degrees from the label's middle, + to its right as you look at it: a turn clockwise by as much"
+                    + " brings that place to where the middle was.");
+        }
+        if (!of.label().isBottomWritten()) {
+            said.add("Where the label begins isn't written: drawn at half height.");
+        }
+        if (!marks.isPlaced(name(shown.index()))) {
+            said.add("Its place is still open: what is toward the lens isn't known.");
+        } else if (brackets(shown.index()).isEmpty()) {
+            said.add("Nothing of it is toward the lens.");
+        }
+        for (int alike : shown.alike()) {
+            List<String> ranges =
+                    brackets(alike).stream().map(this::towardWords).toList();
+            String where = marks.isPlaced(name(alike)) ? String.join(", ", ranges) : "its place is still open";
+            said.add(name(alike) + " is the same" + (where.isEmpty() ? "" : ": " + where) + ".");
+        }
+        notes.addAll(0, said);
+    }
+
+    private double letterNotes(double from) {
+        List<String> rows = notes.stream()
+                .flatMap(note -> Lettering.wrapped(note, WIDTH - 8).stream())
+                .toList();
+        Box box = new Box(4, from, WIDTH, from + rows.size() * Lettering.LINE);
+        page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", page.id("notes"))));
+        return box.bottom() + 4;
+    }
+}
