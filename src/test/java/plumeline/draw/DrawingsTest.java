@@ -23,6 +23,7 @@ final class DrawingsTest {
             all.add(Drawings.planFromAbove(film.plan(), shot));
             all.addAll(Drawings.leewayBoxes(film.plan(), shot));
             all.addAll(Drawings.unrolledLabel(film.plan(), shot));
+            all.addAll(Drawings.travel(film.plan(), shot));
         }
         return all;
     }
@@ -35,7 +36,12 @@ final class DrawingsTest {
                 Made.film(text),
                 Made.film(text.replace("papers: mm", "papers: in")),
                 Made.film(text.replace("second", LONG)),
-                Made.film(crowded(text, 12)));
+                Made.film(crowded(text, 12)),
+                Made.film(crowded(
+                        text.replace("things:\n", "  square: {ratio: \"1:1\", size: [1080 px, 1080 px]}\nthings:\n")
+                                .replace("turn: -30 deg", "turn: -30 deg, tilt: 14 deg")
+                                .replace("f_number: 11", "f_number: 4"),
+                        1)));
     }
 
     /// The row with more things on the table.
