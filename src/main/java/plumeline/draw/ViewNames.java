@@ -19,6 +19,9 @@ final class ViewNames {
     /// How far leaders of neighbours stand apart, pixels.
     private static final double APART = 7;
 
+    /// More names than this stand in steps anyway.
+    private static final int FEW_NAMES = 8;
+
     /// A name.
     ///
     /// @param id of its label
@@ -70,7 +73,7 @@ final class ViewNames {
 
     /// Finds places for names.
     Placing place(List<Name> names) {
-        Labels best = placed(names, orders(names));
+        Labels best = names.size() > FEW_NAMES ? new Labels(sheet) : placed(names, orders(names));
         if (!isGood(best, names)) {
             Labels steps = inSteps(names);
             best = steps.placed().size() >= best.placed().size() ? steps : best;
