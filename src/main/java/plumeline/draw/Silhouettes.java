@@ -149,7 +149,7 @@ final class Silhouettes {
         }
         double radius = flat.extent().width() / 2 / fineness;
         int quarter = (int) Math.ceil(Math.PI * Math.sqrt(radius / 2 / TENTH) / 4);
-        return Math.clamp(4 * quarter, LEAST_STEPS, STEPS);
+        return Math.clamp(4L * quarter, LEAST_STEPS, STEPS);
     }
 
     private List<Run> splitRing(List<Point> ring, List<Flat> before) {

@@ -119,13 +119,13 @@ final class CameraViewTest {
         var reveal = Made.shot(film, "reveal");
         long frames = reveal.posed().stages().getFirst().stage().frames();
         Drawing end = Drawings.cameraView(film.plan(), reveal, Moment.END);
-        Drawing same = Drawings.cameraView(film.plan(), reveal, new Moment.AtFrame(frames - 1));
+        Drawing same = Drawings.cameraView(film.plan(), reveal, Moment.atFrame(frames - 1));
         assertThat(end.id()).isEqualTo("reveal.view.end");
         assertThat(same.id()).isEqualTo("reveal.view.frame" + (frames - 1));
         assertThat(same.title()).endsWith("at frame " + (frames - 1));
         assertThat(same.toSvg().replace(same.id(), "").replace(same.title(), "").replace("frame " + (frames - 1), ""))
                 .isEqualTo(end.toSvg().replace(end.id(), "").replace(end.title(), ""));
-        assertThat(new Moment.AtFrame(1_000_000).frame(frames)).isEqualTo(frames - 1);
+        assertThat(Moment.atFrame(1_000_000).frame(frames)).isEqualTo(frames - 1);
         assertThat(Moment.values()).containsExactly(Moment.START, Moment.MIDDLE, Moment.END);
     }
 

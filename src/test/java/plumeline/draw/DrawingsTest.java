@@ -17,7 +17,7 @@ final class DrawingsTest {
     private static List<Drawing> draw(FilmAnswer film) {
         List<Drawing> all = new ArrayList<>();
         for (ShotAnswer shot : film.shots()) {
-            for (Moment moment : List.of(Moment.START, Moment.MIDDLE, Moment.END, new Moment.AtFrame(30))) {
+            for (Moment moment : List.of(Moment.START, Moment.MIDDLE, Moment.END, Moment.atFrame(30))) {
                 all.add(Drawings.cameraView(film.plan(), shot, moment));
             }
             all.add(Drawings.planFromAbove(film.plan(), shot));
