@@ -40,6 +40,7 @@ final class CameraView {
     private static final double WIDTH = 345;
     private static final double TALLEST = 270;
     private static final double EDGE = 2;
+    private static final double SOFT_STEP = 6;
 
     /// As near as this a leader's end is on an outline, pixels.
     private static final double CLOSE = 6;
@@ -165,7 +166,11 @@ final class CameraView {
         }
         List<List<List<Spot>>> hiders = body.hiders().stream().map(this::rings).toList();
         List<Stretch> lines = Hatching.over(
-                rings(body.shape()), hiders, picture, at -> part == Softness.Part.ALL || softness.isSoft(point(at)));
+                rings(body.shape()),
+                hiders,
+                picture,
+                SOFT_STEP,
+                at -> part == Softness.Part.ALL || softness.isSoft(point(at)));
         group.add(Shapes.lines(Pen.HATCH, lines));
     }
 
@@ -305,10 +310,19 @@ final class CameraView {
             }
             names.add(new ViewNames.Name(page.id("name.thing." + body.name()), nameLines(body.name()), anchor));
         }
-        ViewNames below = new ViewNames(WIDTH, picture.bottom() + 8);
-        List<String> words = new ArrayList<>();
-        below.addRows(words, "hidden: ", hidden.reversed());
-        return below.letter(page, names, words, page.id("hidden")) + EDGE;
+        double floor = picture.bottom() + 8;
+        ViewNames below = new ViewNames(WIDTH, floor, ViewNames.Side.BELOW);
+        ViewNames.Placing placing = below.place(names);
+        page.letter(placing.labels().draw());
+        List<String> rows = new ArrayList<>();
+        below.addRows(rows, "no room for: ", placing.unplaced());
+        below.addRows(rows, "hidden: ", hidden.reversed());
+        Box box = new Box(2, floor + placing.reach() + 2, WIDTH, floor + placing.reach() + 2);
+        if (!rows.isEmpty()) {
+            box = new Box(2, box.top(), WIDTH, box.top() + Lettering.LINE * rows.size());
+            page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", page.id("hidden"))));
+        }
+        return box.bottom() + EDGE;
     }
 
     /// Where a body is named: on its outline in view, below its middle where that is in view.

@@ -87,6 +87,15 @@ public final class Drawings {
         return UnrolledLabel.of(plan, shot, bands);
     }
 
+    /// Draws where things stand across the picture over the shot.
+    ///
+    /// @param plan the shot's plan
+    /// @param shot the shot, its marks set
+    /// @return one drawing, or none where nothing moves in the picture
+    public static List<Drawing> travel(Plan plan, ShotAnswer shot) {
+        return TravelAcross.of(plan, shot);
+    }
+
     /// Draws the leeway of tape marks at full size.
     ///
     /// @param plan the shot's plan

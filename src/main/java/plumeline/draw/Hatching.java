@@ -9,8 +9,6 @@ import plumeline.sketch.Stretch;
 
 /// Slanting lines over the visible part of a shape: falling to the right, so that they differ from those of keep-outs.
 final class Hatching {
-    private static final double STEP = 6;
-
     /// Pieces of a line are judged at both ends, and halved where these differ, down to the finest.
     private static final double COARSE = 8;
 
@@ -26,12 +24,14 @@ final class Hatching {
     /// @param rings the shape's rings
     /// @param hiders shapes that stand before it, each with its rings
     /// @param box the picture
+    /// @param step from line to line along the page, pixels
     /// @param counts which spots are hatched
-    static List<Stretch> over(List<List<Spot>> rings, List<List<List<Spot>>> hiders, Box box, Predicate<Spot> counts) {
+    static List<Stretch> over(
+            List<List<Spot>> rings, List<List<List<Spot>>> hiders, Box box, double step, Predicate<Spot> counts) {
         List<Stretch> lines = new ArrayList<>();
         Box room = Box.about(rings.stream().flatMap(List::stream).toList());
-        double first = Math.ceil((room.top() - room.right()) / STEP) * STEP;
-        for (double c = first; c <= room.bottom() - room.left(); c += STEP) {
+        double first = Math.ceil((room.top() - room.right()) / step) * step;
+        for (double c = first; c <= room.bottom() - room.left(); c += step) {
             List<Span> spans = clipped(inside(rings, c), box, c);
             for (List<List<Spot>> hider : hiders) {
                 spans = less(spans, inside(hider, c));

@@ -4,52 +4,67 @@ import java.util.List;
 import java.util.Locale;
 
 /// An instant of a shot that is drawn.
-public sealed interface Moment {
-    /// The instants with a name.
-    enum Named implements Moment {
+///
+/// @param which one of the instants with a name, or any frame
+/// @param number the screen frame where it is any, counted from 0; else 0
+public record Moment(Which which, long number) {
+    /// The first frame.
+    public static final Moment START = new Moment(Which.START, 0);
+
+    /// The frame half way.
+    public static final Moment MIDDLE = new Moment(Which.MIDDLE, 0);
+
+    /// The last frame.
+    public static final Moment END = new Moment(Which.END, 0);
+
+    /// Which instant it is.
+    public enum Which {
         /// The first frame.
         START,
         /// The frame half way.
         MIDDLE,
         /// The last frame.
-        END
+        END,
+        /// A frame by its number.
+        FRAME
     }
 
-    /// Any frame.
+    /// Checks the frame.
+    ///
+    /// @throws IllegalArgumentException where it is below 0, or not 0 for an instant with a name
+    public Moment {
+        if (number < 0 || (which != Which.FRAME && number != 0)) {
+            throw new IllegalArgumentException("frame " + number + " of a moment at " + which);
+        }
+    }
+
+    /// Gives the instant of any frame.
     ///
     /// @param number the screen frame, counted from 0
-    record AtFrame(long number) implements Moment {
-        /// Checks the frame.
-        ///
-        /// @throws IllegalArgumentException where it is below 0
-        public AtFrame {
-            if (number < 0) {
-                throw new IllegalArgumentException("a frame is " + number + "; must be 0 or more");
-            }
-        }
+    /// @return the instant
+    public static Moment atFrame(long number) {
+        return new Moment(Which.FRAME, number);
     }
 
     /// Gives the instants that papers show.
     ///
     /// @return start, middle and end
-    static List<Moment> values() {
-        return List.of(Named.values());
+    public static List<Moment> values() {
+        return List.of(START, MIDDLE, END);
     }
 
     /// Gives the words for it.
     ///
     /// @return such as `start` or `frame 12`
-    default String word() {
-        return switch (this) {
-            case Named named -> named.name().toLowerCase(Locale.ROOT);
-            case AtFrame(long number) -> "frame " + number;
-        };
+    public String word() {
+        String word = which.name().toLowerCase(Locale.ROOT);
+        return which == Which.FRAME ? word + " " + number : word;
     }
 
     /// Gives its part of a drawing's id.
     ///
     /// @return such as `start` or `frame12`
-    default String id() {
+    public String id() {
         return word().replace(" ", "");
     }
 
@@ -57,12 +72,12 @@ public sealed interface Moment {
     ///
     /// @param frames how many the shot has, 1 or more
     /// @return the frame, from 0; the last one where the shot is shorter
-    default long frame(long frames) {
-        return switch (this) {
-            case Named.START -> 0;
-            case Named.MIDDLE -> (frames - 1) / 2;
-            case Named.END -> frames - 1;
-            case AtFrame(long number) -> Math.min(number, frames - 1);
+    public long frame(long frames) {
+        return switch (which) {
+            case START -> 0;
+            case MIDDLE -> (frames - 1) / 2;
+            case END -> frames - 1;
+            case FRAME -> Math.min(number, frames - 1);
         };
     }
 }

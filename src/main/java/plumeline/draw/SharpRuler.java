@@ -91,9 +91,9 @@ final class SharpRuler {
         AxisDepths start = AxisDepths.of(stage.scene(values, 0), stage.shot(), marks);
         AxisDepths end = AxisDepths.of(stage.scene(values, (double) (stage.frames() - 1)), stage.shot(), marks);
         List<Drawing> all = new ArrayList<>();
-        all.add(new SharpRuler(unit, answer, stage.shot(), start, Moment.Named.START).draw(Moment.Named.START));
+        all.add(new SharpRuler(unit, answer, stage.shot(), start, Moment.START).draw(Moment.START));
         if (!start.isLike(end)) {
-            all.add(new SharpRuler(unit, answer, stage.shot(), end, Moment.Named.END).draw(Moment.Named.END));
+            all.add(new SharpRuler(unit, answer, stage.shot(), end, Moment.END).draw(Moment.END));
         }
         return all;
     }

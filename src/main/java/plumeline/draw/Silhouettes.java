@@ -16,6 +16,8 @@ import plumeline.sight.Sight;
 /// behind something opaque.
 final class Silhouettes {
     private static final int STEPS = 48;
+    private static final int LEAST_STEPS = 8;
+    private static final double TENTH = 0.1;
 
     /// A rim is drawn where the profile turns by this much or more; a smoothly curved bottle has none.
     private static final double LEAST_TURN_RADIANS = Math.toRadians(18);
@@ -115,8 +117,8 @@ final class Silhouettes {
                 .toList();
         List<Run> outline = new ArrayList<>();
         for (Face face : flat.faces()) {
-            outline.addAll(split(face.shell(), before));
-            face.holes().forEach(hole -> outline.addAll(split(hole, before)));
+            outline.addAll(splitRing(face.shell(), before));
+            face.holes().forEach(hole -> outline.addAll(splitRing(hole, before)));
         }
         return new Drawn(
                 flat.subject().name(),
@@ -126,30 +128,46 @@ final class Silhouettes {
                 before.stream().map(Flat::faces).toList());
     }
 
-    private static List<Run> rims(Flat flat, List<Flat> before) {
+    /// Rims that the body itself doesn't hide, as far as nothing else does.
+    private List<Run> rims(Flat flat, List<Flat> before) {
         if (before.stream().anyMatch(other -> other.coversAll(flat))) {
             return List.of();
         }
-        List<Body> hiders = before.stream().map(other -> other.subject().body()).toList();
         Subject subject = flat.subject();
-        return Sight.edges(subject.view(), plainer(subject.body()), hiders, STEPS).stream()
+        return Sight.edges(subject.view(), plainer(subject.body()), List.of(), rimSteps(flat)).stream()
                 .filter(edge -> edge.showing() == Edge.Showing.SEEN)
-                .map(edge -> new Run(edge.points(), true))
+                .flatMap(edge -> split(edge.points(), before).stream())
+                .filter(Run::isSeen)
                 .toList();
     }
 
-    private List<Run> split(List<Point> ring, List<Flat> before) {
-        List<Run> runs = new ArrayList<>();
-        if (before.isEmpty()) {
-            List<Point> closed = new ArrayList<>(ring);
-            closed.add(ring.getFirst());
-            return List.of(new Run(closed, true));
+    /// As many steps round a rim as keep it within a tenth of the fineness; a straight edge of a box, which hides it
+    /// whole or not at all, takes the fewest.
+    private int rimSteps(Flat flat) {
+        if (flat.subject().body().solid() instanceof Solid.Box) {
+            return LEAST_STEPS;
         }
-        List<Point> points = new ArrayList<>(List.of(ring.getFirst()));
+        double radius = flat.extent().width() / 2 / fineness;
+        int quarter = (int) Math.ceil(Math.PI * Math.sqrt(radius / 2 / TENTH) / 4);
+        return Math.clamp(4L * quarter, LEAST_STEPS, STEPS);
+    }
+
+    private List<Run> splitRing(List<Point> ring, List<Flat> before) {
+        List<Point> closed = new ArrayList<>(ring);
+        closed.add(ring.getFirst());
+        return split(closed, before);
+    }
+
+    private List<Run> split(List<Point> line, List<Flat> before) {
+        if (before.isEmpty()) {
+            return List.of(new Run(line, true));
+        }
+        List<Run> runs = new ArrayList<>();
+        List<Point> points = new ArrayList<>(List.of(line.getFirst()));
         boolean seen = true;
-        for (int i = 0; i < ring.size(); i++) {
-            Point from = ring.get(i);
-            Point to = ring.get((i + 1) % ring.size());
+        for (int i = 1; i < line.size(); i++) {
+            Point from = line.get(i - 1);
+            Point to = line.get(i);
             int pieces =
                     (int) Math.clamp(Math.ceil(Math.hypot(to.x() - from.x(), to.y() - from.y()) / fineness), 1, 400);
             for (int k = 0; k < pieces; k++) {

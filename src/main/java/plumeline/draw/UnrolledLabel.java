@@ -42,9 +42,6 @@ final class UnrolledLabel {
     private static final List<Integer> FIGURED = List.of(0, -3, 3, -6, 6, -2, 2, -4, 4, -1, 1, -5, 5);
     private static final double[] HATCHES = {7, 11, 15, 19};
 
-    /// A thing whose label is drawn, with those that are the same and turned alike.
-    private record Shown(int index, Mantle mantle, List<Integer> alike) {}
-
     /// A stretch that is bracketed.
     private record Bracket(String when, Mantle.Facing facing, Pen pen) {}
 
@@ -52,7 +49,7 @@ final class UnrolledLabel {
     private final Scene first;
     private final Scene last;
     private final Print print;
-    private final Shown shown;
+    private final Labelled shown;
     private final List<Band> bands;
     private final MarkBook marks;
     private final Page page;
@@ -60,7 +57,7 @@ final class UnrolledLabel {
     private double pixelsPerMetre;
     private Box mantle = new Box(0, 0, 0, 0);
 
-    private UnrolledLabel(Plan plan, ShotAnswer answer, Shown shown, List<Band> bands) {
+    private UnrolledLabel(Plan plan, ShotAnswer answer, Labelled shown, List<Band> bands) {
         stage = answer.posed().stages().getFirst().stage();
         double[] values = answer.posed().values();
         first = stage.scene(values, 0);
@@ -76,10 +73,10 @@ final class UnrolledLabel {
     }
 
     static List<Drawing> of(Plan plan, ShotAnswer answer, Map<String, List<Band>> bands) {
-        List<Shown> all = list(answer);
+        List<Labelled> all = Labelled.list(answer);
         List<Drawing> drawings = new ArrayList<>();
         for (int i = 0; i < Math.min(MOST, all.size()); i++) {
-            Shown shown = all.get(i);
+            Labelled shown = all.get(i);
             Stage stage = answer.posed().stages().getFirst().stage();
             String name = stage.shot().placed().get(shown.index()).name();
             UnrolledLabel label = new UnrolledLabel(plan, answer, shown, bands.getOrDefault(name, List.of()));
@@ -92,34 +89,6 @@ final class UnrolledLabel {
             drawings.add(label.draw());
         }
         return drawings;
-    }
-
-    /// Labelled things, those of one kind and turn together.
-    private static List<Shown> list(ShotAnswer answer) {
-        Stage stage = answer.posed().stages().getFirst().stage();
-        Scene scene = stage.scene(answer.posed().values(), 0);
-        List<Shown> all = new ArrayList<>();
-        for (int i = 0; i < scene.things().size(); i++) {
-            Placed placed = stage.shot().placed().get(i);
-            double turn = scene.things().get(i).pose().turnRadians();
-            Optional<Shown> same = all.stream()
-                    .filter(other -> stage.shot()
-                                    .placed()
-                                    .get(other.index())
-                                    .thing()
-                                    .reference()
-                                    .equals(placed.thing().reference())
-                            && Math.abs(scene.things().get(other.index()).pose().turnRadians() - turn) < 1e-9)
-                    .findFirst();
-            if (same.isPresent()) {
-                same.get().alike().add(i);
-                continue;
-            }
-            int index = i;
-            Mantle.find(placed.thing(), scene.things().get(i).solid())
-                    .ifPresent(mantle -> all.add(new Shown(index, mantle, new ArrayList<>())));
-        }
-        return all;
     }
 
     private Drawing draw() {

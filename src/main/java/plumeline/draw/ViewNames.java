@@ -3,14 +3,14 @@ package plumeline.draw;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import plumeline.sketch.Box;
 import plumeline.sketch.Labels;
 import plumeline.sketch.Lettering;
-import plumeline.sketch.Markup;
-import plumeline.sketch.Page;
 import plumeline.sketch.Spot;
 
-/// Names of things below a camera view, in as many rows as they take; what finds no room is said in rows of words.
+/// Names of things below or above a picture, in as many rows as they take.
 final class ViewNames {
     private static final int MOST_ROWS = 30;
     private static final int NAME_ROWS = 12;
@@ -23,55 +23,71 @@ final class ViewNames {
     /// How far leaders of neighbours stand apart, pixels.
     private static final double APART = 7;
 
+    /// More names than this stand in steps anyway.
+    private static final int FEW_NAMES = 8;
+
     /// A name.
     ///
     /// @param id of its label
     /// @param lines its text
-    /// @param anchor where its thing ends below
+    /// @param anchor where its leader ends
     record Name(String id, List<String> lines, Spot anchor) {
         Name {
             lines = List.copyOf(lines);
         }
     }
 
-    private final Box sheet;
+    /// To which side of a picture names stand.
+    enum Side {
+        /// Below its lower edge.
+        BELOW(1),
+        /// Above its upper edge.
+        ABOVE(-1);
 
-    /// @param width the sheet's width, pixels
-    /// @param floor the upper edge of the rows, below the picture
-    ViewNames(double width, double floor) {
-        sheet = new Box(0, floor, width, floor + Lettering.ROW * MOST_ROWS);
+        private final int down;
+
+        Side(int down) {
+            this.down = down;
+        }
     }
 
-    /// Places names and letters them, then the rows of words below them.
+    /// Names in their places.
     ///
-    /// @param page the drawing
-    /// @param names the names
-    /// @param words an id, and words below the names; empty for none
-    /// @return how far down they reach
-    double letter(Page page, List<Name> names, List<String> words, String id) {
-        Labels greedy = placed(names, orders(names));
-        Labels best = greedy;
-        if (!isGood(greedy, names)) {
-            Labels steps = inSteps(names);
-            best = steps.placed().size() >= greedy.placed().size() ? steps : greedy;
+    /// @param labels the labels
+    /// @param unplaced what found no room
+    /// @param reach how far from the picture's edge they reach, pixels
+    record Placing(Labels labels, List<String> unplaced, double reach) {
+        Placing {
+            unplaced = List.copyOf(unplaced);
         }
-        Labels chosen = best;
-        page.letter(chosen.draw());
-        List<String> rows = new ArrayList<>();
+    }
+
+    private final Side side;
+    private final double edge;
+    private final Box sheet;
+
+    /// @param width the page's
+    /// @param edge the height on the page from which on names stand
+    ViewNames(double width, double edge, Side side) {
+        this.side = side;
+        this.edge = edge;
+        double far = edge + side.down * Lettering.ROW * MOST_ROWS;
+        sheet = new Box(0, Math.min(edge, far), width, Math.max(edge, far));
+    }
+
+    /// Finds places for names.
+    Placing place(List<Name> names) {
+        Labels best = names.size() > FEW_NAMES ? new Labels(sheet) : placed(names, orders(names));
+        if (!isGood(best, names)) {
+            Labels steps = inSteps(names);
+            best = steps.placed().size() >= best.placed().size() ? steps : best;
+        }
+        Set<String> placed = best.placed().stream().map(Labels.Label::id).collect(Collectors.toSet());
         List<String> unplaced = names.stream()
-                .filter(name ->
-                        chosen.placed().stream().noneMatch(label -> label.id().equals(name.id())))
+                .filter(name -> !placed.contains(name.id()))
                 .map(name -> String.join(" ", name.lines()))
                 .toList();
-        addRows(rows, "no room for: ", unplaced);
-        rows.addAll(words);
-        double floor = Math.max(bottom(chosen), sheet.top());
-        if (!rows.isEmpty()) {
-            Box box = new Box(2, floor + 2, sheet.right(), floor + 2 + Lettering.LINE * rows.size());
-            page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", id)));
-            floor = box.bottom();
-        }
-        return floor;
+        return new Placing(best, unplaced, reach(best));
     }
 
     /// Breaks a list of names into rows; a name that is too long for one is cut.
@@ -121,13 +137,13 @@ final class ViewNames {
         return best;
     }
 
-    private static boolean isBetter(Labels labels, Labels other) {
+    private boolean isBetter(Labels labels, Labels other) {
         int more = labels.placed().size() - other.placed().size();
-        return more > 0 || more == 0 && bottom(labels) < bottom(other);
+        return more > 0 || more == 0 && reach(labels) < reach(other);
     }
 
     private boolean isGood(Labels labels, List<Name> names) {
-        return labels.placed().size() == names.size() && bottom(labels) <= sheet.top() + FEW_ROWS * Lettering.ROW;
+        return labels.placed().size() == names.size() && reach(labels) <= FEW_ROWS * Lettering.ROW;
     }
 
     /// Two flights of steps that meet: names left of there end at their leader, those right of it begin there, outer
@@ -161,20 +177,25 @@ final class ViewNames {
         return labels;
     }
 
-    private boolean step(Labels labels, Name name, int row, double x, int side) {
+    private boolean step(Labels labels, Name name, int row, double x, int aside) {
         double width = Lettering.width(name.lines());
-        double left = side < 0 ? x - 3 - width : x + 3;
-        double y = sheet.top() + Lettering.LINE * (name.lines().size() - 1) / 2 + STEP * (row + 0.5);
+        double left = aside < 0 ? x - 3 - width : x + 3;
+        double y = y(Lettering.LINE * (name.lines().size() - 1) / 2 + STEP * (row + 0.5));
         double fitting = Math.clamp(left, 1, Math.max(1, sheet.right() - width - 1));
         return labels.place(name.id(), name.lines(), name.anchor(), List.of(new Spot(fitting + width / 2, y)), 1)
                 .isPresent();
     }
 
-    private static double bottom(Labels labels) {
+    private double reach(Labels labels) {
         return labels.placed().stream()
-                .mapToDouble(label -> label.box().bottom())
+                .map(Labels.Label::box)
+                .mapToDouble(box -> side == Side.BELOW ? box.bottom() - edge : edge - box.top())
                 .max()
                 .orElse(0);
+    }
+
+    private double y(double away) {
+        return edge + side.down * away;
     }
 
     private void place(Labels labels, Name name) {
@@ -182,14 +203,13 @@ final class ViewNames {
         List<Spot> candidates = new ArrayList<>();
         double half = Lettering.LINE * (name.lines().size() - 1) / 2;
         for (int row = 0; row < NAME_ROWS; row++) {
-            double y = sheet.top() + Lettering.ROW * (row + 0.5) + half;
+            double y = y(Lettering.ROW * (row + 0.5) + half);
             for (int aside = 0; aside <= 15; aside++) {
                 candidates.add(new Spot(anchor.x() + aside * 12, y));
                 candidates.add(new Spot(anchor.x() - aside * 12, y));
             }
         }
-        candidates.sort(
-                Comparator.comparingDouble(at -> Math.abs(at.x() - anchor.x()) + 2 * Math.abs(at.y() - sheet.top())));
+        candidates.sort(Comparator.comparingDouble(at -> Math.abs(at.x() - anchor.x()) + 2 * Math.abs(at.y() - edge)));
         labels.place(name.id(), name.lines(), anchor, candidates, 1);
     }
 }

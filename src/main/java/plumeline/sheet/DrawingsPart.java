@@ -16,7 +16,7 @@ import plumeline.solve.ShotAnswer;
 
 /// The drawings of a sheet with their captions.
 final class DrawingsPart {
-    private static final List<Moment> LATER = List.of(Moment.Named.MIDDLE, Moment.Named.END);
+    private static final List<Moment> LATER = List.of(Moment.MIDDLE, Moment.END);
 
     private final Subject subject;
     private final Plan plan;
@@ -56,10 +56,16 @@ final class DrawingsPart {
                 "What is sharp",
                 Drawings.sharpRuler(plan, answer),
                 "Along the camera's axis from the lens point, figures in " + unit + ". Hatched: soft.");
-        unrolled(section);
+        later(section);
     }
 
-    private void unrolled(Markup section) {
+    private void later(Markup section) {
+        add(
+                section,
+                "Across the picture",
+                Drawings.travel(plan, answer),
+                "Where things stand between the picture's left and right edge, screen frames from top to bottom, real"
+                        + " seconds beside them.");
         add(
                 section,
                 "Labels unrolled",

@@ -30,7 +30,7 @@ final class ShotSheet {
     static Markup of(FilmAnswer film, Subject subject, String title, Printed printed) {
         ShotSheet sheet = new ShotSheet(subject, printed.changes());
         String revision = Papers.revision(film);
-        Drawing start = Drawings.cameraView(subject.plan(), subject.answer(), Moment.Named.START);
+        Drawing start = Drawings.cameraView(subject.plan(), subject.answer(), Moment.START);
         MarksPart marks = new MarksPart(subject, printed.changes());
         sheet.section.add(new Glance(subject, sheet.standing, marks, printed, start).block(revision));
         sheet.notes();

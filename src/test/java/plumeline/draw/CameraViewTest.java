@@ -59,26 +59,24 @@ final class CameraViewTest {
         double wholeFar = limits[1] + 30;
         double hair = 0.01;
         if (pixels > 2) {
-            assertThat(view(at(1000, wants), Moment.Named.START))
-                    .contains(">can<")
-                    .doesNotContain("soft");
+            assertThat(view(at(1000, wants), Moment.START)).contains(">can<").doesNotContain("soft");
         }
-        assertThat(view(at(nearEdge - hair, wants), Moment.Named.START)).contains("front edge");
-        assertThat(view(at(nearEdge + hair, wants), Moment.Named.START)).doesNotContain("front edge");
-        assertThat(view(at(farEdge + hair, wants), Moment.Named.START)).contains("outline soft");
-        assertThat(view(at(farEdge - hair, wants), Moment.Named.START)).doesNotContain("outline");
-        assertThat(view(at(wholeNear - hair, wants), Moment.Named.START)).contains(">can (soft)<");
-        assertThat(view(at(wholeNear + hair, wants), Moment.Named.START)).doesNotContain(">can (soft)<");
-        assertThat(view(at(wholeFar + hair, wants), Moment.Named.START)).contains(">can (soft)<");
-        assertThat(view(at(wholeFar - hair, wants), Moment.Named.START)).doesNotContain(">can (soft)<");
+        assertThat(view(at(nearEdge - hair, wants), Moment.START)).contains("front edge");
+        assertThat(view(at(nearEdge + hair, wants), Moment.START)).doesNotContain("front edge");
+        assertThat(view(at(farEdge + hair, wants), Moment.START)).contains("outline soft");
+        assertThat(view(at(farEdge - hair, wants), Moment.START)).doesNotContain("outline");
+        assertThat(view(at(wholeNear - hair, wants), Moment.START)).contains(">can (soft)<");
+        assertThat(view(at(wholeNear + hair, wants), Moment.START)).doesNotContain(">can (soft)<");
+        assertThat(view(at(wholeFar + hair, wants), Moment.START)).contains(">can (soft)<");
+        assertThat(view(at(wholeFar - hair, wants), Moment.START)).doesNotContain(">can (soft)<");
     }
 
     @Test
     void whatIsSoft_isHatchedAndNothingElse() {
         String sharp = "[{sharp: can, sharp_to: 8 px}]";
-        assertThat(hatching(view(at(1000, sharp), Moment.Named.START))).isEmpty();
-        String all = hatching(view(at(1200, "[{fills: can, height: 40 %}]"), Moment.Named.START));
-        String front = hatching(view(at(1000, "[{fills: can, height: 40 %}]"), Moment.Named.START));
+        assertThat(hatching(view(at(1000, sharp), Moment.START))).isEmpty();
+        String all = hatching(view(at(1200, "[{fills: can, height: 40 %}]"), Moment.START));
+        String front = hatching(view(at(1000, "[{fills: can, height: 40 %}]"), Moment.START));
         assertThat(all).hasSizeGreaterThan(200);
         // At 2 px the near limit is 986.8 mm: of a can at 1 m the places less than 26.1° off its front are soft, less
         // than half of its width.
@@ -121,15 +119,15 @@ final class CameraViewTest {
         FilmAnswer film = Made.film(Made.text());
         var reveal = Made.shot(film, "reveal");
         long frames = reveal.posed().stages().getFirst().stage().frames();
-        Drawing end = Drawings.cameraView(film.plan(), reveal, Moment.Named.END);
-        Drawing same = Drawings.cameraView(film.plan(), reveal, new Moment.AtFrame(frames - 1));
+        Drawing end = Drawings.cameraView(film.plan(), reveal, Moment.END);
+        Drawing same = Drawings.cameraView(film.plan(), reveal, Moment.atFrame(frames - 1));
         assertThat(end.id()).isEqualTo("reveal.view.end");
         assertThat(same.id()).isEqualTo("reveal.view.frame" + (frames - 1));
         assertThat(same.title()).endsWith("at frame " + (frames - 1));
         assertThat(same.toSvg().replace(same.id(), "").replace(same.title(), "").replace("frame " + (frames - 1), ""))
                 .isEqualTo(end.toSvg().replace(end.id(), "").replace(end.title(), ""));
-        assertThat(new Moment.AtFrame(1_000_000).frame(frames)).isEqualTo(frames - 1);
-        assertThat(Moment.values()).containsExactly(Moment.Named.START, Moment.Named.MIDDLE, Moment.Named.END);
+        assertThat(Moment.atFrame(1_000_000).frame(frames)).isEqualTo(frames - 1);
+        assertThat(Moment.values()).containsExactly(Moment.START, Moment.MIDDLE, Moment.END);
     }
 
     /// A tank far to the side changes nothing of a can that is looked at past it.
@@ -137,11 +135,11 @@ final class CameraViewTest {
     void aThingBesideATank_isSeenStraight() {
         String beside = PLAN.replace(
                 "    frames: 48", "    tank: {tank: glass, at: [-400 mm, 1000 mm], water: 60 mm}\n    frames: 48");
-        assertThat(outline(view(beside, Moment.Named.START))).isEqualTo(outline(view(PLAN, Moment.Named.START)));
+        assertThat(outline(view(beside, Moment.START))).isEqualTo(outline(view(PLAN, Moment.START)));
         String within = PLAN.replace(
                         "    frames: 48", "    tank: {tank: glass, at: [0 mm, 1000 mm], water: 60 mm}\n    frames: 48")
                 .replace("diameter: 60 mm, height: 100 mm", "diameter: 60 mm, height: 80 mm");
-        assertThat(view(within, Moment.Named.START)).contains("(cut by the water line: not computed)");
+        assertThat(view(within, Moment.START)).contains("(cut by the water line: not computed)");
     }
 
     private static List<String> outline(String svg) {

@@ -18,13 +18,13 @@ final class DrawingsTest {
     private static List<Drawing> draw(FilmAnswer film) {
         List<Drawing> all = new ArrayList<>();
         for (ShotAnswer shot : film.shots()) {
-            for (Moment moment :
-                    List.of(Moment.Named.START, Moment.Named.MIDDLE, Moment.Named.END, new Moment.AtFrame(30))) {
+            for (Moment moment : List.of(Moment.START, Moment.MIDDLE, Moment.END, Moment.atFrame(30))) {
                 all.add(Drawings.cameraView(film.plan(), shot, moment));
             }
             all.add(Drawings.planFromAbove(film.plan(), shot));
             all.addAll(Drawings.leewayBoxes(film.plan(), shot));
             all.addAll(Drawings.unrolledLabel(film.plan(), shot));
+            all.addAll(Drawings.travel(film.plan(), shot));
         }
         return all;
     }
@@ -37,7 +37,12 @@ final class DrawingsTest {
                 Made.film(text),
                 Made.film(text.replace("papers: mm", "papers: in")),
                 Made.film(text.replace("second", LONG)),
-                Made.film(crowded(text, 12)));
+                Made.film(crowded(text, 12)),
+                Made.film(crowded(
+                        text.replace("things:\n", "  square: {ratio: \"1:1\", size: [1080 px, 1080 px]}\nthings:\n")
+                                .replace("turn: -30 deg", "turn: -30 deg, tilt: 14 deg")
+                                .replace("f_number: 11", "f_number: 4"),
+                        1)));
     }
 
     /// The row with more things on the table.
@@ -110,7 +115,7 @@ final class DrawingsTest {
         assertThat(plan).as("a lamp without a place").doesNotContain("key (lamp)");
         assertThat(Drawings.planFromAbove(film.plan(), Made.shot(film, "looks")).toSvg())
                 .contains("key (lamp)", "back (lamp)");
-        assertThat(Drawings.cameraView(film.plan(), reveal, Moment.Named.END).toSvg())
+        assertThat(Drawings.cameraView(film.plan(), reveal, Moment.END).toSvg())
                 .contains(">wide 16:9<", ">phone 9:16<", ">first (soft)<", ">fourth (soft)<");
     }
 
@@ -164,7 +169,7 @@ final class DrawingsTest {
     @Test
     void hiddenThings_areDashed() {
         FilmAnswer film = Made.film(Made.text());
-        Document svg = SvgReader.parse(Drawings.cameraView(film.plan(), Made.shot(film, "reveal"), Moment.Named.START)
+        Document svg = SvgReader.parse(Drawings.cameraView(film.plan(), Made.shot(film, "reveal"), Moment.START)
                 .toSvg());
         Element second = first(svg, "reveal.view.start.thing.second", "path");
         assertThat(second.getAttribute("stroke-dasharray")).isNotEmpty();
