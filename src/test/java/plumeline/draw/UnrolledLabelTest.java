@@ -121,10 +121,10 @@ final class UnrolledLabelTest {
 
     @Test
     void aTurningThing_hasTheEndDashed() {
-        Document svg = label(
-                PLAN.replace(
-                        "    frames: 48",
-                        "    moves: {turn: {machine: plate, carries: hero, by: 60 deg, in: 1 s, profile: even}}\n    frames: 48"));
+        Document svg = label(PLAN.replace(
+                "    frames: 48",
+                "    moves: {turn: {machine: plate, carries: hero, by: 60 deg, in: 1 s, profile: even}}\n"
+                        + "    frames: 48"));
         double[] start = bracket(svg, "start");
         double[] end = bracket(svg, "end");
         assertThat(end[0] - start[0]).isCloseTo(60, within(0.02));
