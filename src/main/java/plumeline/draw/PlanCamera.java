@@ -77,8 +77,17 @@ final class PlanCamera {
             });
             Markup group = board.page().group("way." + way.move());
             group.add(Shapes.line(Pen.WAY, from, to), Shapes.arrow(from, to));
-            board.labels().keepLine(new Stretch(from, to));
+            keepFree(from, to);
             board.lettering().near("way." + way.move(), lines, from.toward(to, 0.5), 12, 34);
+        }
+    }
+
+    /// Keeps labels off a used way, in an odd number of pieces, so that one of them holds its middle.
+    private void keepFree(Spot from, Spot to) {
+        int pieces = 2 * (int) (from.distance(to) / (4 * BAR)) + 1;
+        for (int i = 0; i < pieces; i++) {
+            Box piece = Box.about(List.of(from.toward(to, (double) i / pieces), from.toward(to, (i + 1.0) / pieces)));
+            board.labels().keepFree(piece.grown(RAIL));
         }
     }
 

@@ -116,9 +116,10 @@ final class PlanFromAbove {
         board.lettering()
                 .near(
                         "tank",
-                        List.of("tank " + board.print().lengthNumber(size.x(), Print.Hand.TAPE) + " × "
-                                + board.print().lengthNumber(size.y(), Print.Hand.TAPE) + ", front glass y "
-                                + board.signed(front.y())),
+                        List.of(
+                                "tank " + board.print().lengthNumber(size.x(), Print.Hand.TAPE) + " × "
+                                        + board.print().lengthNumber(size.y(), Print.Hand.TAPE),
+                                "front glass y " + board.signed(front.y())),
                         new Spot(outer.middle().x(), outer.top()),
                         4,
                         60);
