@@ -341,7 +341,9 @@ final class TravelAcross {
             List<String> lines =
                     List.of("frame " + frame, Print.seconds(stage.retime().realSeconds((double) frame), 2) + " real");
             double middle = plot.left() - 12 - Lettering.width(lines) / 2;
-            fixed("frame." + frame, lines, new Spot(Math.max(middle, Lettering.width(lines) / 2 + 2), y));
+            // Beside the plot, not beside the names above and below it.
+            double beside = Math.clamp(y, plot.top() + Lettering.LINE, plot.bottom() - Lettering.LINE);
+            fixed("frame." + frame, lines, new Spot(Math.max(middle, Lettering.width(lines) / 2 + 2), beside));
         }
     }
 }

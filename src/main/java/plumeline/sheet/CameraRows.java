@@ -122,19 +122,28 @@ final class CameraRows {
     /// How far the thing in focus is from the sensor mark, in a line.
     String fromSensor() {
         return findTarget()
-                .map(target -> target.name() + "'s middle: " + distance(target))
+                .map(target -> target.name() + "'s middle: " + print.length(depthMetres(target) + sensorBehindMetres())
+                        + " from the sensor mark, along the axis" + byTape())
                 .orElseGet(() -> "Focus: " + print.length(scene.picture().focusMetres() + sensorBehindMetres())
                         + " from the sensor mark, along the axis" + seenThrough());
     }
 
     private String distance(Placed target) {
-        double depth = scene.aim()
+        double depth = depthMetres(target);
+        return print.length(depth + sensorBehindMetres()) + " from the sensor mark, " + print.length(depth)
+                + " from the lens point, along the axis"
+                + byTape();
+    }
+
+    private double depthMetres(Placed target) {
+        return scene.aim()
                 .depthMetres(scene.things()
                         .get(subject.stage().thingIndex(target.name()))
                         .middle());
-        return print.length(depth + sensorBehindMetres()) + " from the sensor mark, " + print.length(depth)
-                + " from the lens point, along the axis"
-                + (subject.stage().findTank().isPresent() ? ", by tape" : "");
+    }
+
+    private String byTape() {
+        return subject.stage().findTank().isPresent() ? ", by tape" : "";
     }
 
     /// What the camera looks at, else what it is focused on, else what stands nearest.

@@ -75,7 +75,7 @@ final class DrawingsPart {
 
     private static void add(Markup section, String title, List<Drawing> drawings, String caption) {
         if (!drawings.isEmpty()) {
-            section.add(Markup.of("h3", title));
+            section.add(Markup.of("h2", title));
             for (int i = 0; i < drawings.size(); i++) {
                 section.add(figure(drawings.get(i), i == drawings.size() - 1 ? caption : ""));
             }
@@ -83,7 +83,7 @@ final class DrawingsPart {
     }
 
     private void plan(Markup section) {
-        section.add(Markup.of("h3", "Plan from above"));
+        section.add(Markup.of("h2", "Plan from above"));
         section.add(figure(
                 Drawings.planFromAbove(plan, answer),
                 "Figures in " + unit
@@ -104,7 +104,7 @@ final class DrawingsPart {
                         Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
             }
         }
-        section.add(Markup.of("h3", "The picture"));
+        section.add(Markup.of("h2", "The picture"));
         if (!views.isEmpty()) {
             section.add(Markup.of("div").with("class", "pair").add(views));
         }
@@ -158,7 +158,7 @@ final class DrawingsPart {
         if (boxes.isEmpty()) {
             return;
         }
-        section.add(Markup.of("h3", "Leeway at full size"));
+        section.add(Markup.of("h2", "Leeway at full size"));
         boxes.forEach(drawing -> section.add(figure(
                 drawing,
                 "True size when A4 is printed at 100 %: the cross is the mark, up is away from the camera, figures in "

@@ -111,24 +111,24 @@ final class FilmPage {
         Markup cover = Markup.of("section").with("class", "cover").with("id", "film");
         cover.add(Markup.of("h1", title).with("dir", "auto"));
         cover.add(Rows.verdict(film.verdict().word(), summary()));
-        cover.add(Markup.of("h3", "Shots"), shots());
+        cover.add(Markup.of("h2", "Shots"), shots());
         if (printed.changes().isCompared()) {
             changes(cover);
         }
         if (!plan.deliveries().isEmpty()) {
-            cover.add(Markup.of("h3", "To be delivered"), deliveries());
+            cover.add(Markup.of("h2", "To be delivered"), deliveries());
         }
         if (!film.wants().isEmpty()) {
-            cover.add(Markup.of("h3", "What must be true of the whole film"));
+            cover.add(Markup.of("h2", "What must be true of the whole film"));
             film.wants().forEach(want -> cover.add(WantsPart.want(printed.changes(), "film", want)));
         }
-        cover.add(Markup.of("h3", "How to read these sheets"), Rows.bullets(howTo()));
+        cover.add(Markup.of("h2", "How to read these sheets"), Rows.bullets(howTo()));
         return cover;
     }
 
     private void changes(Markup cover) {
         cover.add(Markup.of(
-                "h3", "Changed since plan revision " + printed.changes().since()));
+                "h2", "Changed since plan revision " + printed.changes().since()));
         List<String> lines = printed.changes().lines();
         cover.add(
                 lines.isEmpty()

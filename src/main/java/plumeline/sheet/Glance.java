@@ -8,6 +8,9 @@ import plumeline.sketch.Markup;
 /// What a sheet says at a glance, on a phone's first screenful: which shot, how long, its picture, what limits it,
 /// which mark is set next, stop, rate and shutter, the distance by tape, where to take care, which revision.
 final class Glance {
+    /// How much of the picture a phone shows at first.
+    private static final int SEEN_PIXELS = 256;
+
     private final Subject subject;
     private final Standing standing;
     private final MarksPart marks;
@@ -27,17 +30,26 @@ final class Glance {
         words.add(limiting(), Markup.of("div", marks.next()).with("class", "next-mark"));
         CameraRows camera = new CameraRows(subject);
         words.add(Rows.paragraph("exposure", camera.exposure()), Rows.paragraph("from-sensor", camera.fromSensor()));
-        words.add(Rows.paragraph("care", "Take care: " + cares() + ". See the end of this sheet."));
+        words.add(Rows.paragraph("care", "Take care: " + cares() + "; see the end."));
         words.add(Markup.of("p", "Plan revision " + revision + ", printed " + printed.time())
                 .with("class", "revision"));
         return Markup.of(
                         "div",
-                        Markup.of("h2", "Shot " + subject.number() + ": " + subject.name())
+                        Markup.of("h1", "Shot " + subject.number() + ": " + subject.name())
                                 .with("class", "shot-name"),
                         Rows.paragraph("length", subject.length()),
-                        Markup.of("div", Markup.of("div", picture.picture()).with("class", "reference"), words)
-                                .with("class", "sides"))
+                        Markup.of("div", reference(), words).with("class", "sides"))
                 .with("class", "glance");
+    }
+
+    /// On a phone only the picture with its frames' names is seen at first; the things' names are rolled to.
+    private Markup reference() {
+        return Markup.of("div", picture.picture())
+                .with("class", "reference")
+                .with("role", "group")
+                .with("aria-label", picture.title())
+                .with("tabindex", "0")
+                .with("style", "--seen:" + Math.min(picture.heightPixels(), SEEN_PIXELS) + "px");
     }
 
     private Markup limiting() {

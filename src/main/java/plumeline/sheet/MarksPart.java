@@ -35,7 +35,7 @@ final class MarksPart {
             body.add(row(mark, mark.setting() instanceof MarkAnswer.Setting.At ? number++ : 0));
         }
         section.add(
-                Markup.of("h3", "Marks, in the order to set them"),
+                Markup.of("h2", "Marks, in the order to set them"),
                 Markup.of("table", Rows.head(List.of("Mark", "Set to, from where", "Leeway, others as set")), body)
                         .with("class", "marks"));
         if (!subject.answer().leewayWithout().isEmpty()) {
@@ -56,7 +56,6 @@ final class MarksPart {
     /// Ticked boxes hide what is set in the line that says what is next; a style sheet does it.
     private Markup row(MarkAnswer mark, int number) {
         String path = mark.mark().path();
-        Markup row = Rows.named(path).with("id", subject.name() + ".mark." + path);
         Markup name = Markup.of("div").with("class", "who");
         if (number > 0) {
             name.add(Markup.of("input")
@@ -65,9 +64,9 @@ final class MarksPart {
                     .with("aria-label", path + " is set"));
         }
         name.text(path);
-        Markup set = Markup.of("td").with("class", "set");
-        // A long name takes its value with it, above the row's other cells.
-        Markup value = Rows.isLong(path) ? name.text(" ") : set;
+        // Beside a long name its value stands at the far end of its line.
+        Markup value = Markup.of(Rows.isLong(path) ? "div" : "span").with("class", "far");
+        Markup set = Markup.of("td", value).with("class", "set");
         switch (mark.setting()) {
             case MarkAnswer.Setting.Open() ->
                 value.add(Markup.of("span", "free").with("class", "value")).text(" no value yet");
@@ -79,9 +78,11 @@ final class MarksPart {
                 set.text(" " + MarkWords.of(mark.mark(), at.si()).from());
             }
         }
-        row.add(Markup.of("td", name).with("class", "name"), set);
         Markup last = Rows.cell("leeway", leeway.of(mark));
-        return changes.tell(row.add(last), last, Changes.Of.MARK, subject.name(), path);
+        Markup row = Rows.named(path, Markup.of("td", name).with("class", "name"))
+                .add(set, Rows.isLong(path) ? last.addFirst(Rows.gap()) : last)
+                .with("id", subject.name() + ".mark." + path);
+        return changes.tell(row, last, Changes.Of.MARK, subject.name(), path);
     }
 
     private static Markup origin(Origin origin) {

@@ -19,10 +19,10 @@ final class Preparation {
     }
 
     void addTo(Markup section) {
-        section.add(Markup.of("h3", "Before the first take"));
+        section.add(Markup.of("h2", "Before the first take"));
         reminders().forEach(text -> section.add(Rows.toTick(text)));
         if (!subject.shot().placed().isEmpty()) {
-            section.add(Markup.of("h3", "Heroes and how their labels are turned"), heroes());
+            section.add(Markup.of("h2", "Heroes and how their labels are turned"), heroes());
         }
     }
 

@@ -28,7 +28,7 @@ final class Resets {
     }
 
     void addTo(Markup section) {
-        section.add(Markup.of("h3", "Reset between takes"));
+        section.add(Markup.of("h2", "Reset between takes"));
         List<Step> steps = steps();
         Markup body = Markup.of("tbody");
         for (Step step : steps) {

@@ -48,10 +48,20 @@ final class Rows {
     /// A name as long as this takes a line of its own above what is said of it, lest it be broken.
     private static final int LONG_NAME = 15;
 
-    /// A row that begins with a name.
-    static Markup named(String name, Markup... cells) {
-        Markup row = Markup.of("tr", cells);
-        return isLong(name) ? row.with("class", "long") : row;
+    /// A row that begins with a name; a long one leaves a line free above its other cells.
+    static Markup named(String name, Markup first, Markup... others) {
+        Markup row = Markup.of("tr", first);
+        if (!isLong(name)) {
+            return row.add(others);
+        }
+        for (Markup other : others) {
+            row.add(other.addFirst(gap()));
+        }
+        return row.with("class", "long");
+    }
+
+    static Markup gap() {
+        return Markup.of("div", "\u00a0").with("class", "gap");
     }
 
     static boolean isLong(String name) {

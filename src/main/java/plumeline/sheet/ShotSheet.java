@@ -66,7 +66,7 @@ final class ShotSheet {
             Markup row = Rows.named(pair.name(), Rows.name(pair.name()), text);
             body.add(changes.tell(row, text, Changes.Of.ROW, subject.name(), pair.name()));
         }
-        section.add(Markup.of("h3", title), Markup.of("table", body));
+        section.add(Markup.of("h2", title), Markup.of("table", body));
     }
 
     private static List<Rows.Pair> passes(Subject subject) {
@@ -107,7 +107,7 @@ final class ShotSheet {
         }
         Markup kills = Markup.of("div").with("class", "kills");
         kills.add(
-                Markup.of("h3", three.size() == 1 ? "What kills it" : "The " + count(three.size()) + " that kill it"));
+                Markup.of("h2", three.size() == 1 ? "What kills it" : "The " + count(three.size()) + " that kill it"));
         for (Standing.Ranked one : three) {
             kills.add(Rows.toTick(one.answer().id() + ": " + one.answer().want() + ". "
                     + LeewaySentence.sentence(one.words()) + " " + WantWords.check(one.line())));
@@ -120,7 +120,7 @@ final class ShotSheet {
     }
 
     private void cautions() {
-        section.add(Markup.of("div", Markup.of("h3", "Take care"))
+        section.add(Markup.of("div", Markup.of("h2", "Take care"))
                 .with("class", "caution")
                 .add(Rows.bullets(Cautions.of(subject.shot()).stream()
                         .map(caution -> LeewaySentence.capital(caution.about()) + ": " + caution.text())

@@ -14,7 +14,7 @@ final class TakeBoxes {
     private TakeBoxes() {}
 
     static void addTo(Markup section, Subject subject, String title, String revision) {
-        section.add(Markup.of("h3", "Takes"));
+        section.add(Markup.of("h2", "Takes"));
         section.add(Markup.of("div", measured(subject), Markup.of("div", code(subject, title, revision)))
                 .with("class", "beside"));
         Markup body = Markup.of("tbody");

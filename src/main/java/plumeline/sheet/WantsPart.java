@@ -17,7 +17,7 @@ final class WantsPart {
     }
 
     void addTo(Markup section) {
-        section.add(Markup.of("h3", "What must be true on the screen"));
+        section.add(Markup.of("h2", "What must be true on the screen"));
         Stream.concat(subject.answer().wants().stream(), subject.answer().filmWants().stream())
                 .forEach(want -> section.add(want(changes, subject.name(), want)));
     }

@@ -112,6 +112,15 @@ public final class Markup {
         return add(elements.toArray(Markup[]::new));
     }
 
+    /// Adds an element before all others.
+    ///
+    /// @param element the element
+    /// @return this element
+    public Markup addFirst(Markup element) {
+        children.addFirst(new Child.Element(element));
+        return this;
+    }
+
     /// Adds text at the end.
     ///
     /// @param text the text as people read it

@@ -415,6 +415,10 @@ final class PapersPdfOutsideIT {
     void title_isReadBackInItsOwnScript(PapersRun run) {
         String text = PdfText.plain(
                 OutsideTool.poppler("pdftotext", "-l", "1", run.pdf().toString(), "-"));
-        assertThat(PdfText.withoutBlanks(text)).contains(PdfText.withoutBlanks(run.title()));
+        // A figure at the end of a title from right to left stands at its left: poppler reads it first.
+        String read = PdfText.withoutBlanks(text);
+        for (String word : PdfText.plain(run.title()).strip().split("\\s+")) {
+            assertThat(read).contains(word);
+        }
     }
 }
