@@ -31,8 +31,7 @@ final class Glance {
         CameraRows camera = new CameraRows(subject);
         words.add(Rows.paragraph("exposure", camera.exposure()), Rows.paragraph("from-sensor", camera.fromSensor()));
         words.add(Rows.paragraph("care", "Take care: " + cares() + "; see the end."));
-        words.add(Markup.of("p", "Plan revision " + revision + ", printed " + printed.time())
-                .with("class", "revision"));
+        words.add(Markup.of("p", "Revision " + revision + ", " + printed.time()).with("class", "revision"));
         return Markup.of(
                         "div",
                         Markup.of("h1", "Shot " + subject.number() + ": " + subject.name())

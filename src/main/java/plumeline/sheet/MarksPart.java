@@ -75,7 +75,8 @@ final class MarksPart {
                                 .with("class", "value"))
                         .text(" ")
                         .add(origin(at.origin()));
-                set.text(" " + MarkWords.of(mark.mark(), at.si()).from());
+                String where = MarkWords.of(mark.mark(), at.si()).from();
+                set.add(Rows.isLong(path) ? Markup.of("div", where) : Markup.of("span", " " + where));
             }
         }
         Markup last = Rows.cell("leeway", leeway.of(mark));
