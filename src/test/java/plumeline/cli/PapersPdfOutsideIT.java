@@ -38,9 +38,7 @@ final class PapersPdfOutsideIT {
     private static final Pattern TEXT = Pattern.compile("<text [^>]*font=\"(\\d+)\">(.*?)</text>");
 
     static Stream<PapersRun> runs() {
-        List<PapersRun> runs = new ArrayList<>(PapersRun.unseen());
-        runs.add(PapersRun.example());
-        return runs.stream();
+        return PapersRun.all();
     }
 
     /// The shot's part of the tree of tags, found by its heading.
@@ -55,7 +53,7 @@ final class PapersPdfOutsideIT {
         return found.getFirst();
     }
 
-    private static String heading(Element section) {
+    static String heading(Element section) {
         var all = section.getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
             if (((Element) all.item(i)).getTagName().matches("h[1-6]")) {

@@ -25,7 +25,10 @@ public final class RandomPapers {
         things:
           can: {diameter: 66 mm, height: 122 mm, body: opaque}
           box: {width: 60 mm, height: 110 mm, depth: 30 mm, body: opaque, mass: 200 g typical}
-          flacon: {profile: [[0 mm, 21 mm], [90 mm, 21 mm], [118 mm, 10 mm]], body: opaque, variants: {red: {hue: 20 deg}}}
+          flacon:
+            profile: [[0 mm, 21 mm], [90 mm, 21 mm], [118 mm, 10 mm]]
+            body: opaque
+            variants: {red: {hue: 20 deg}}
         kit:
           cameras:
             main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}, modes: [{rate: 24 fps}, {rate: 120 fps}]}

@@ -30,7 +30,8 @@ public final class SixtyShots {
     /// A free distance, found by size; sharpness beside it.
     private static final String SIZED = """
           s%1$d:
-            camera: {body: main, lens: macro, at: [0 mm, free, 61 mm], aim: hero, f_number: 8, rate: 24 fps, shutter: 180 deg}
+            camera: {body: main, lens: macro, at: [0 mm, free, 61 mm],
+              aim: hero, f_number: 8, rate: 24 fps, shutter: 180 deg}
             place: {hero: {thing: can, at: [0 mm, 0 mm]}, back: {thing: box, at: [%2$d mm, 200 mm]}}
             frames: 48
             wants: [{fills: hero, height: %3$d %%}, {sharp: hero, sharp_to: 4 px}, {inside: wide, of: hero}]
@@ -39,8 +40,10 @@ public final class SixtyShots {
     /// A free place behind something, and a slide.
     private static final String HIDDEN = """
           s%1$d:
-            camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 61 mm], aim: ahead, f_number: 11, rate: 24 fps, shutter: 180 deg}
-            place: {hero: {thing: can, at: [0 mm, 0 mm]}, back: {thing: can, at: [free, free between 100 mm and 400 mm]}}
+            camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 61 mm],
+              aim: ahead, f_number: 11, rate: 24 fps, shutter: 180 deg}
+            place: {hero: {thing: can, at: [0 mm, 0 mm]},
+              back: {thing: can, at: [free, free between 100 mm and 400 mm]}}
             moves: {slide: {machine: slider, by: [-%2$d mm, 0 mm], in: 4 s, profile: even}}
             wants: [{hidden: back, behind: hero, when: start}, {clear: all, by: 20 mm}]
         """;
@@ -48,7 +51,8 @@ public final class SixtyShots {
     /// Everything given.
     private static final String GIVEN = """
           s%1$d:
-            camera: {body: main, lens: macro, at: [0 mm, -1000 mm, 61 mm], aim: hero, f_number: 11, rate: 24 fps, shutter: 180 deg}
+            camera: {body: main, lens: macro, at: [0 mm, -1000 mm, 61 mm],
+              aim: hero, f_number: 11, rate: 24 fps, shutter: 180 deg}
             place: {hero: {thing: box, at: [0 mm, 0 mm], turn: %1$d deg}}
             frames: 72
             wants: [{fills: hero, height: 40 %%, or: more}, {reaches: camera}]
