@@ -15,6 +15,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import plumeline.draw.SvgReader;
 import plumeline.sheet.RandomPapers;
 import tools.jackson.databind.JsonNode;
@@ -31,7 +32,8 @@ record PapersRun(String name, Path html, Path pdf, JsonNode json) {
     /// Seeds of [RandomPapers] that are printed.
     static final List<Long> SEEDS = List.of(0L, 1L, 2L, 3L, 5L);
 
-    private static final long EXAMPLE = -1;
+    /// Stands for the example in place of a seed.
+    static final long EXAMPLE = -1;
 
     private static final Path FOLDER =
             Path.of(System.getProperty("basedir", "")).toAbsolutePath().resolve("target/papers-it");
@@ -152,16 +154,21 @@ record PapersRun(String name, Path html, Path pdf, JsonNode json) {
     /// The element of the page with an id.
     static Element byId(Document page, String id) {
         List<Element> found = new ArrayList<>();
-        var all = page.getElementsByTagName("*");
-        for (int i = 0; i < all.getLength(); i++) {
-            Element element = (Element) all.item(i);
-            if (element.getAttribute("id").equals(id)) {
-                found.add(element);
-            }
-        }
+        collect(page.getDocumentElement(), id, found);
         if (found.size() != 1) {
             throw new AssertionError(found.size() + " elements have the id " + id);
         }
         return found.getFirst();
+    }
+
+    private static void collect(Element element, String id, List<Element> found) {
+        if (element.getAttribute("id").equals(id)) {
+            found.add(element);
+        }
+        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element inner) {
+                collect(inner, id, found);
+            }
+        }
     }
 }
