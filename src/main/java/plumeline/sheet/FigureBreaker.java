@@ -8,9 +8,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /// Breaks lines for the PDF printer where the JDK would, but parts no figure from its fraction or its unit
-/// and no name at a dot within it.
+/// and no name or time of day at a dot or colon within it.
 final class FigureBreaker implements FSTextBreaker {
-    private static final Pattern NAME = Pattern.compile("(?<=[A-Za-z0-9_-])\\.(?=[A-Za-z0-9_])");
+    private static final Pattern NAME = Pattern.compile("(?<=[A-Za-z0-9_-])[.:](?=[A-Za-z0-9_])");
 
     private final BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
     private final BitSet parting = new BitSet();
