@@ -338,8 +338,8 @@ final class TravelAcross {
             before = frame;
             double y = y((double) frame / Math.max(1, stage.frames() - 1) * (scenes.size() - 1));
             group.add(Shapes.line(Pen.EDGE, new Spot(plot.left() - 7, y), new Spot(plot.left(), y)));
-            List<String> lines =
-                    List.of("frame " + frame, Print.seconds(stage.retime().realSeconds((double) frame), 2) + " real");
+            List<String> lines = List.of(
+                    "frame " + (frame + 1), Print.seconds(stage.retime().realSeconds((double) frame), 2) + " real");
             double middle = plot.left() - 12 - Lettering.width(lines) / 2;
             // Beside the plot, not beside the names above and below it.
             double beside = Math.clamp(y, plot.top() + Lettering.LINE, plot.bottom() - Lettering.LINE);

@@ -91,7 +91,7 @@ final class EffectRows {
 
     private String start(Quantity start) {
         return start.kind() == Kind.FRAMES
-                ? "at screen frame " + Print.number(start.value(), 0)
+                ? Print.number(start.value(), 0) + " screen frames after the shot's first"
                 : told.quantity(start) + " after the shot's first frame, in real time";
     }
 
@@ -110,7 +110,7 @@ final class EffectRows {
             case When.End() -> "the shot's last frame";
             case When.Whole() -> "the whole shot";
             case When.AtTime(Quantity time) -> time.valueText() + " of real time";
-            case When.AtFrame(long frame) -> "screen frame " + frame;
+            case When.AtFrame(long frame) -> "screen frame " + (frame + 1);
         };
     }
 }

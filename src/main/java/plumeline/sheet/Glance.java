@@ -30,7 +30,7 @@ final class Glance {
         words.add(limiting(), Markup.of("div", marks.next()).with("class", "next-mark"));
         CameraRows camera = new CameraRows(subject);
         words.add(Rows.paragraph("exposure", camera.exposure()), Rows.paragraph("from-sensor", camera.fromSensor()));
-        words.add(Rows.paragraph("care", "Take care: " + cares() + "; see the end."));
+        words.add(Rows.paragraph("care", "Take care: " + cares() + "; see below."));
         words.add(Markup.of("p", "Revision " + revision + ", " + printed.time()).with("class", "revision"));
         return Markup.of(
                         "div",

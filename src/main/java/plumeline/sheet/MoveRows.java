@@ -46,10 +46,11 @@ final class MoveRows {
         move.duration().ifPresent(duration -> words.add("in " + duration.valueText() + " of real time"));
         move.start()
                 .ifPresentOrElse(
-                        start -> words.add("starting at "
+                        start -> words.add("starting "
                                 + (start.kind() == Kind.FRAMES
-                                        ? "screen frame " + Print.number(start.value(), 0)
-                                        : start.valueText())),
+                                        ? Print.number(start.value(), 0) + " screen frames"
+                                        : start.valueText())
+                                + " after the first frame"),
                         () -> words.add("from the first frame on"));
         move.profile()
                 .ifPresent(profile ->

@@ -83,24 +83,7 @@ final class DrawingsTest {
     void labels_meetNeitherEachOtherNorTheSheetsEdge() {
         int examined = 0;
         for (FilmAnswer film : films()) {
-            for (Drawing drawing : draw(film)) {
-                List<SvgReader.Lettered> letters = SvgReader.letters(SvgReader.parse(drawing.toSvg()));
-                for (int i = 0; i < letters.size(); i++) {
-                    SvgReader.Lettered one = letters.get(i);
-                    assertThat(one.left() >= 0
-                                    && one.top() >= -0.5
-                                    && one.right() <= drawing.widthPixels()
-                                    && one.bottom() <= drawing.heightPixels())
-                            .as("%s on the sheet of %s: %s", one.text(), drawing.id(), one)
-                            .isTrue();
-                    for (int k = i + 1; k < letters.size(); k++) {
-                        examined++;
-                        assertThat(one.meets(letters.get(k)))
-                                .as("%s: %s meets %s", drawing.id(), one, letters.get(k))
-                                .isFalse();
-                    }
-                }
-            }
+            examined += DrawnChecks.checkSheets(draw(film));
         }
         assertThat(examined).isGreaterThan(1000);
     }

@@ -61,4 +61,16 @@ public final class SvgReader {
         }
         return boxes;
     }
+
+    /// Shapes of a name that stand directly in the group of an id.
+    public static List<Element> shapes(Document svg, String id, String name) {
+        List<Element> found = new ArrayList<>();
+        var all = svg.getElementsByTagName(name);
+        for (int i = 0; i < all.getLength(); i++) {
+            if (((Element) all.item(i).getParentNode()).getAttribute("id").equals(id)) {
+                found.add((Element) all.item(i));
+            }
+        }
+        return found;
+    }
 }

@@ -39,21 +39,12 @@ final class TravelAcrossTest {
         return Drawings.travel(film.plan(), Made.shot(film, "one"));
     }
 
-    private static List<Element> shapes(Document svg, String id, String name) {
-        List<Element> found = new ArrayList<>();
-        var all = svg.getElementsByTagName(name);
-        for (int i = 0; i < all.getLength(); i++) {
-            if (((Element) all.item(i).getParentNode()).getAttribute("id").equals(id)) {
-                found.add((Element) all.item(i));
-            }
-        }
-        return found;
-    }
-
     /// The edges of a thing where they begin and end: share of the picture's width and of its height on the page.
     private static List<double[]> ends(Document svg, String thing) {
-        Element box = shapes(svg, "one.travel.picture", "rect").getFirst();
-        String way = shapes(svg, "one.travel.thing." + thing, "path").getFirst().getAttribute("d");
+        Element box = SvgReader.shapes(svg, "one.travel.picture", "rect").getFirst();
+        String way = SvgReader.shapes(svg, "one.travel.thing." + thing, "path")
+                .getFirst()
+                .getAttribute("d");
         List<double[]> spots = new ArrayList<>();
         for (String part : way.split("[ML]")) {
             if (!part.isBlank()) {
@@ -98,8 +89,8 @@ final class TravelAcrossTest {
     @Test
     void deliveriesFramesAndTimes_areMarked() {
         Document svg = SvgReader.parse(drawings(PLAN).getFirst().toSvg());
-        Element box = shapes(svg, "one.travel.picture", "rect").getFirst();
-        List<Element> phone = shapes(svg, "one.travel.delivery.phone", "line");
+        Element box = SvgReader.shapes(svg, "one.travel.picture", "rect").getFirst();
+        List<Element> phone = SvgReader.shapes(svg, "one.travel.delivery.phone", "line");
         // 9:16 out of 16:9 is (9/16)² of the width.
         double half = 81.0 / 256 / 2;
         assertThat((number(phone.get(0), "x1") - number(box, "x")) / number(box, "width"))
@@ -108,7 +99,7 @@ final class TravelAcrossTest {
                 .isCloseTo(0.5 + half, within(1e-4));
         assertThat(phone.getFirst().getAttribute("stroke-dasharray")).isNotEmpty();
         assertThat(svg.getDocumentElement().getTextContent())
-                .contains("frame 0", "0 s real", "frame 48", "2 s real", "frame 95", "3.96 s real", "100 %");
+                .contains("frame 1", "0 s real", "frame 49", "2 s real", "frame 96", "3.96 s real", "100 %");
     }
 
     @Test

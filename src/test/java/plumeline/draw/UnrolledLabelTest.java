@@ -3,7 +3,6 @@ package plumeline.draw;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -45,23 +44,12 @@ final class UnrolledLabelTest {
         return SvgReader.parse(drawings(text).getFirst().toSvg());
     }
 
-    private static List<Element> shapes(Document svg, String id, String name) {
-        List<Element> found = new ArrayList<>();
-        var all = svg.getElementsByTagName(name);
-        for (int i = 0; i < all.getLength(); i++) {
-            if (((Element) all.item(i).getParentNode()).getAttribute("id").equals(id)) {
-                found.add((Element) all.item(i));
-            }
-        }
-        return found;
-    }
-
     private static double number(Element element, String attribute) {
         return Double.parseDouble(element.getAttribute(attribute));
     }
 
     private static double width(Document svg, String id) {
-        return number(shapes(svg, id, "rect").getFirst(), "width");
+        return number(SvgReader.shapes(svg, id, "rect").getFirst(), "width");
     }
 
     private static String text(Document svg) {
@@ -70,13 +58,14 @@ final class UnrolledLabelTest {
 
     /// Degrees from the label's middle of a place on the page.
     private static double degrees(Document svg, double x) {
-        Element mantle = shapes(svg, "one.label.hero.mantle", "rect").getFirst();
+        Element mantle = SvgReader.shapes(svg, "one.label.hero.mantle", "rect").getFirst();
         return ((x - number(mantle, "x")) / number(mantle, "width") - 0.5) * 360;
     }
 
     /// Ends of the bracket over what is toward the lens, degrees.
     private static double[] bracket(Document svg, String when) {
-        Element line = shapes(svg, "one.label.hero.lens." + when, "line").getFirst();
+        Element line =
+                SvgReader.shapes(svg, "one.label.hero.lens." + when, "line").getFirst();
         return new double[] {degrees(svg, number(line, "x1")), degrees(svg, number(line, "x2"))};
     }
 
@@ -90,7 +79,7 @@ final class UnrolledLabelTest {
         // 30 mm on 21 mm of radius: 30/21 rad = 81.9 deg.
         assertThat(text(svg))
                 .contains("30 × 50 mm", "82 deg round", "20 mm up", "Unrolled at 21 mm radius", "seam", "logo middle");
-        Element box = shapes(svg, "one.label.hero.mantle", "rect").getFirst();
+        Element box = SvgReader.shapes(svg, "one.label.hero.mantle", "rect").getFirst();
         assertThat(number(box, "height") / number(box, "width")).isCloseTo(90 / (2 * Math.PI * 21), within(1e-4));
     }
 
@@ -129,7 +118,9 @@ final class UnrolledLabelTest {
         double[] start = bracket(svg, "start");
         double[] end = bracket(svg, "end");
         assertThat(end[0] - start[0]).isCloseTo(60, within(0.02));
-        assertThat(shapes(svg, "one.label.hero.lens.end", "line").getFirst().getAttribute("stroke-dasharray"))
+        assertThat(SvgReader.shapes(svg, "one.label.hero.lens.end", "line")
+                        .getFirst()
+                        .getAttribute("stroke-dasharray"))
                 .isNotEmpty();
         Document over = label(PLAN.replace("[0 mm, 600 mm]}", "[0 mm, 600 mm], turn: 170 deg}"));
         assertThat(text(over)).contains("82..−102 deg over the seam");
@@ -155,7 +146,7 @@ final class UnrolledLabelTest {
                 Drawings.unrolledLabel(film.plan(), Made.shot(film, "one"), Map.of("hero", List.of(key)))
                         .getFirst()
                         .toSvg());
-        List<Element> sides = shapes(svg, "one.label.hero.band.key", "line");
+        List<Element> sides = SvgReader.shapes(svg, "one.label.hero.band.key", "line");
         assertThat(degrees(svg, number(sides.get(0), "x1"))).isCloseTo(30, within(0.02));
         assertThat(degrees(svg, number(sides.get(1), "x1"))).isCloseTo(50, within(0.02));
         assertThat(text(svg)).contains("key light: 30..50 deg");

@@ -1,0 +1,212 @@
+package plumeline.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import plumeline.draw.Made;
+import plumeline.draw.SvgReader;
+
+/// What stands on a sheet, and in which order.
+final class ShotSheetTest {
+    private static Document page(String text) {
+        return SvgReader.parse(
+                Papers.of(Made.film(text), new Printed("2026-11-25 10:42")).html());
+    }
+
+    private static List<Element> all(Element in, String tag) {
+        List<Element> found = new ArrayList<>();
+        var nodes = in.getElementsByTagName(tag);
+        for (int i = 0; i < nodes.getLength(); i++) {
+            found.add((Element) nodes.item(i));
+        }
+        return found;
+    }
+
+    private static Element sheet(String text, String shot) {
+        return all(page(text).getDocumentElement(), "section").stream()
+                .filter(section -> section.getAttribute("id").equals("shot." + shot))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> heads(String shot) {
+        return all(sheet(Made.text(), shot), "h2").stream()
+                .map(Element::getTextContent)
+                .toList();
+    }
+
+    /// The text of the table's row that begins with a name.
+    private static String row(Element sheet, String name) {
+        return all(sheet, "tr").stream()
+                .map(tr -> tr.getTextContent().replace("\n", ""))
+                .filter(text -> text.startsWith(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no row " + name));
+    }
+
+    @Test
+    void sheet_followsTheOrderOfWork() {
+        assertThat(heads("plume"))
+                .containsExactly(
+                        "Marks, in the order to set them",
+                        "Camera",
+                        "Light",
+                        "Effect",
+                        "The three things that kill it",
+                        "Before the first take",
+                        "Heroes and how their labels are turned",
+                        "Reset between takes",
+                        "Takes",
+                        "Take care",
+                        "What must be true on the screen",
+                        "The picture",
+                        "Leeway at full size",
+                        "Plan from above",
+                        "From the side",
+                        "The tank from the side",
+                        "What is sharp");
+        assertThat(heads("looks"))
+                .containsSubsequence("Camera", "Moves", "Light", "Passes", "The three things that kill it")
+                .containsSubsequence("The picture", "Across the picture");
+        assertThat(heads("looks")).doesNotContain("Effect", "The tank from the side");
+    }
+
+    @Test
+    void glance_isFirstAndInItsOrder() {
+        Element glance = (Element) sheet(Made.text(), "reveal").getFirstChild();
+        assertThat(glance.getAttribute("class")).isEqualTo("glance");
+        List<String> parts = all(glance, "*").stream()
+                .map(part -> part.getAttribute("class"))
+                .filter(List.of(
+                        "shot-name",
+                        "length",
+                        "reference",
+                        "limiting",
+                        "next-mark",
+                        "exposure",
+                        "from-sensor",
+                        "care",
+                        "revision")::contains)
+                .toList();
+        assertThat(parts)
+                .containsExactly(
+                        "shot-name",
+                        "length",
+                        "reference",
+                        "limiting",
+                        "next-mark",
+                        "exposure",
+                        "from-sensor",
+                        "care",
+                        "revision");
+    }
+
+    /// Things first, then the camera, machines, lamps: the same order in the table and in the line that says which is
+    /// next, with a rule of the style sheet for each.
+    @Test
+    void nextMark_followsTheTablesBoxes() {
+        Element sheet = sheet(Made.text(), "reveal");
+        List<String> boxes = all(sheet, "input").stream()
+                .map(box -> box.getAttribute("aria-label").replace(" is set", ""))
+                .toList();
+        assertThat(boxes)
+                .hasSize(13)
+                .startsWith("first.x", "first.y", "second.x")
+                .endsWith("slide.by");
+        assertThat(boxes.indexOf("camera.x")).isGreaterThan(boxes.indexOf("fourth.y"));
+        List<Element> next = all(sheet, "li").stream()
+                .filter(li ->
+                        ((Element) li.getParentNode()).getAttribute("class").equals("next"))
+                .toList();
+        assertThat(next).hasSize(boxes.size() + 1);
+        for (int i = 0; i < boxes.size(); i++) {
+            assertThat(next.get(i).getTextContent())
+                    .startsWith("Set mark " + (i + 1) + " of " + boxes.size() + ": " + boxes.get(i) + " ");
+        }
+        assertThat(page(Made.text()).getDocumentElement().getTextContent())
+                .contains(".shot:has(.t13:checked) .n13{display:none}");
+    }
+
+    @Test
+    void lamps_sayLevelColourAndLux() {
+        assertThat(row(
+                        sheet(
+                                Made.text()
+                                        .replace(
+                                                "at: [500 mm, -300 mm, 400 mm]}, back",
+                                                "at: [500 mm, -300 mm, 400" + " mm], level: 70 %}, back"),
+                                "looks"),
+                        "key"))
+                .contains(
+                        "strip, panel 300 mm wide, 1200 mm tall",
+                        "white 5600 K",
+                        "gives 4000 lx at 1 m (typical: measure yours)",
+                        "300 W");
+        assertThat(row(sheet(Made.text(), "looks"), "green")).contains("lights.key.level 0 %");
+    }
+
+    /// 450 × 300 × 260 mm are 35.1 l.
+    @Test
+    void effect_saysWaterReleaseAndCall() {
+        Element sheet = sheet(
+                Made.text() + "cues: [{sound: pour, sync: {shot: plume, when: 0.6 s}, lead: 2 frames}]\n", "plume");
+        assertThat(row(sheet, "Tank")).contains("fill to 260 mm above its floor: 35 l, about 35 kg of water");
+        assertThat(row(sheet, "Release")).contains("ink rose_ink, 3 ml; 0.2 s after the shot's first frame");
+        assertThat(row(sheet, "Call")).contains("Roll first");
+        assertThat(row(sheet, "bottle hangs")).contains("on 2 lines");
+        assertThat(row(sheet, "Sound")).contains("pour meets 0.6 s of real time, begins 2 frames earlier");
+    }
+
+    /// The carton is turned 30 deg anticlockwise; the lens stands 60 mm to camera left at 877 mm: atan(60/877) is 3.9
+    /// deg, which from the carton is clockwise of the crew's side, so that the front faces 34 deg anticlockwise of
+    /// it.
+    @Test
+    void heroes_sayHowTheyAreTurnedFromTheLens() {
+        assertThat(row(sheet(Made.text(), "looks"), "herocarton"))
+                .contains("30 deg anticlockwise; from the lens 34 deg anticlockwise");
+        Element turned = sheet(Made.text().replace("turn: -30 deg", "turn: 12 deg"), "looks");
+        assertThat(row(turned, "herocarton")).contains("12 deg clockwise; from the lens 8 deg clockwise");
+    }
+
+    @Test
+    void resets_areSummedOrThePlansOwn() {
+        // Ink 25 to 40, nozzle 1 to 2, hanging still 1 to 2, the hero 1 to 2.
+        assertThat(sheet(Made.text(), "plume").getTextContent()).contains("Together 28 to 46 min, typical");
+        String own = Made.text().replace("    frames: 120\n", "    frames: 120\n    reset: 35 min measured\n");
+        assertThat(sheet(own, "plume").getTextContent()).contains("Reset: 35 min (measured)");
+        assertThat(sheet(Made.text(), "reveal").getTextContent())
+                .contains("Bring slide back to its start mark")
+                .doesNotContain("nozzle");
+    }
+
+    @Test
+    void takesAndReminders_haveTheirBoxes() {
+        Element sheet = sheet(Made.text(), "plume");
+        assertThat(sheet.getTextContent())
+                .contains("Colour chart and grey card", "Clean plate:", "Photograph the taped marks");
+        Element takes = all(sheet, "table").stream()
+                .filter(table -> table.getAttribute("class").equals("takes"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(all(takes, "th").stream().map(Element::getTextContent))
+                .containsExactly("Take", "What showed", "Measured", "Change one thing");
+        assertThat(all(takes, "tr")).hasSize(7);
+        assertThat(all(sheet, "svg").stream().map(svg -> svg.getAttribute("id")))
+                .contains("plume.code");
+    }
+
+    @Test
+    void papersOfOneShot_openWithIt() {
+        var film = Made.film(Made.text());
+        var one = new plumeline.solve.FilmAnswer(
+                film.plan(), film.planSha256(), film.verdict(), film.shots().subList(1, 2), film.wants());
+        Document page =
+                SvgReader.parse(Papers.of(one, new Printed("2026-11-25 10:42")).html());
+        assertThat(all(page.getDocumentElement(), "section").stream().map(part -> part.getAttribute("id")))
+                .containsExactly("shot.plume", "film");
+    }
+}
