@@ -15,6 +15,43 @@ public final class Clearance {
         return Convex.distanceMetres(Lump.of(one), Lump.of(other));
     }
 
+    /// Gives a clearance that two bodies have at least, at next to no cost: of the balls round them or, upright, of the
+    /// upright cylinders.
+    ///
+    /// @param one a body
+    /// @param other another
+    /// @return no more than their clearance, metres
+    public static double atLeastMetres(Body one, Body other) {
+        return atLeast(one, other.middle(), isUpright(other), other.solid().reachMetres(), ball(other));
+    }
+
+    /// Gives a clearance that a body has at least to whatever lies in a ball.
+    ///
+    /// @param body a body
+    /// @param middle the ball's middle, metres
+    /// @param radiusMetres its radius, metres, 0 for a place
+    /// @return no more than their clearance, metres
+    public static double atLeastMetres(Body body, Vec middle, double radiusMetres) {
+        return atLeast(body, middle, true, radiusMetres, radiusMetres);
+    }
+
+    private static double atLeast(Body body, Vec middle, boolean isUpright, double reach, double ball) {
+        Vec way = middle.minus(body.middle());
+        double balls = way.lengthMetres() - ball(body) - ball;
+        return isUpright && isUpright(body)
+                ? Math.max(balls, Math.hypot(way.x(), way.y()) - body.solid().reachMetres() - reach)
+                : balls;
+    }
+
+    private static boolean isUpright(Body body) {
+        return body.pose().leanRadians() == 0;
+    }
+
+    /// The radius of a ball round a body's middle that holds it.
+    private static double ball(Body body) {
+        return Math.hypot(body.solid().heightMetres() / 2, body.solid().reachMetres());
+    }
+
     /// Gives the clearance of a body and a barrel.
     ///
     /// @param body a body
@@ -58,18 +95,25 @@ public final class Clearance {
     /// @param to the other end, metres
     /// @return whether any place of the line belongs to the body
     public static boolean isMet(Body body, Vec from, Vec to) {
+        if (passesBy(body.middle(), ball(body), from, to)) {
+            return false;
+        }
         Lump line = new Lump.Corners(List.of(from, to));
-        Vec way = to.minus(from);
-        double square = way.dot(way);
         for (Lump lump : Lump.of(body)) {
-            double share = square > 0 ? Math.clamp(lump.middle().minus(from).dot(way) / square, 0, 1) : 0;
-            Vec nearest = from.plus(way.times(share));
-            if (nearest.distanceMetres(lump.middle()) <= lump.radius()
+            if (!passesBy(lump.middle(), lump.radius(), from, to)
                     && Closest.apart(line, lump).equals(Vec.ZERO)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /// Whether a line between two places stays outside a ball.
+    private static boolean passesBy(Vec middle, double radius, Vec from, Vec to) {
+        Vec way = to.minus(from);
+        double square = way.dot(way);
+        double share = square > 0 ? Math.clamp(middle.minus(from).dot(way) / square, 0, 1) : 0;
+        return from.plus(way.times(share)).distanceMetres(middle) > radius;
     }
 
     /// Gives the smallest gap between a body and the walls of a room that holds it; exact.

@@ -3,10 +3,6 @@ package plumeline.want;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-import plumeline.geom.Barrel;
-import plumeline.geom.Body;
-import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
@@ -19,8 +15,7 @@ import plumeline.stage.TankWalls;
 
 /// Nothing runs into anything: things, lamps, the camera with its barrel, and the tank's panes keep a stated air gap.
 ///
-/// Margin in mm: the smallest clearance of each named body to every other one, less the gap. The barrel is taken as a
-/// cylinder that ends at the lens point and reaches back along the axis; without one the lens point itself counts. The
+/// Margin in mm: the smallest clearance of each named body to every other one, less the gap, as [Air] has it. The
 /// tank is its five panes. The table isn't counted: what stands on it touches it. One part a named body.
 ///
 /// @param line as written
@@ -28,21 +23,10 @@ import plumeline.stage.TankWalls;
 /// @param gapMetres air wanted, metres
 /// @param barrel the lens's barrel
 /// @param papers the unit of length that the papers speak
-record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.Barrel> barrel, PaperUnit papers)
+record Clear(WantLine line, List<Air.Standing> bodies, double gapMetres, Optional<Kit.Barrel> barrel, PaperUnit papers)
         implements Want {
     /// Beyond this nothing is near, millimetres.
     private static final double FAR_MILLIMETRES = 10_000;
-
-    /// What a want names.
-    sealed interface Named {
-        record Thing(int index) implements Named {}
-
-        record Lamp(int index) implements Named {}
-
-        record Camera() implements Named {}
-
-        record Tank() implements Named {}
-    }
 
     Clear {
         bodies = List.copyOf(bodies);
@@ -55,115 +39,116 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
 
     @Override
     public double[] parts(Moments moments) {
-        return Parts.worst(
-                moments.during(line.when()),
-                scene -> partsIn(scene, moments.stage().findTank()));
+        List<Instant> instants = instants(moments);
+        return bodies.stream()
+                .mapToDouble(own -> nearest(own, instants).metres())
+                .map(metres -> Math.min(FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres)))
+                .toArray();
     }
 
-    private double[] partsIn(Scene scene, Optional<TankWalls> tank) {
-        double[] parts = new double[bodies.size()];
-        List<Body> others = new ArrayList<>(scene.things());
-        others.addAll(scene.lamps());
-        for (int i = 0; i < parts.length; i++) {
-            double metres = switch (bodies.get(i)) {
-                case Named.Thing(int index) -> bodyClearance(scene, index, others, tank);
-                case Named.Lamp(int index) ->
-                    bodyClearance(scene, scene.things().size() + index, others, tank);
-                case Named.Camera() ->
-                    Math.min(least(others, body -> toCamera(scene, body)), cameraToTank(scene, tank));
-                case Named.Tank() -> Math.min(least(others, body -> toTank(body, tank)), cameraToTank(scene, tank));
-            };
-            parts[i] = Math.min(FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres));
+    /// An instant and what stands elsewhere than an instant before; all of it at first.
+    private record Instant(Air now, List<Air.Standing> moved) {}
+
+    private List<Instant> instants(Moments moments) {
+        Optional<TankWalls> tank = moments.stage().findTank();
+        List<Instant> instants = new ArrayList<>();
+        for (Scene scene : moments.during(line.when())) {
+            Air now = new Air(scene, tank, barrel);
+            List<Air.Standing> moved = now.all();
+            if (!instants.isEmpty()) {
+                Air before = instants.getLast().now();
+                moved.removeIf(one -> now.isAsAt(before, one));
+            }
+            instants.add(new Instant(now, moved));
         }
-        return parts;
+        return instants;
     }
 
-    private double bodyClearance(Scene scene, int own, List<Body> all, Optional<TankWalls> tank) {
-        Body body = all.get(own);
-        double least = Math.min(toCamera(scene, body), toTank(body, tank));
-        for (int i = 0; i < all.size(); i++) {
-            if (i != own) {
-                least = Math.min(least, Clearance.betweenMetres(body, all.get(i)));
+    /// Two at an instant.
+    private record Pair(Air now, Air.Standing own, Air.Standing other) {
+        double atLeastMetres() {
+            return now.atLeastMetres(own, other);
+        }
+
+        Near measured() {
+            return new Near(other, now.betweenMetres(own, other));
+        }
+    }
+
+    private record Near(Air.Standing other, double metres) {}
+
+    /// What one comes nearest to in all the instants: the pair that can be nearest is measured first, then those that
+    /// can still be nearer.
+    private static Near nearest(Air.Standing own, List<Instant> instants) {
+        List<Pair> pairs = changing(own, instants);
+        if (pairs.isEmpty()) {
+            return new Near(own, Double.POSITIVE_INFINITY);
+        }
+        double[] atLeast = pairs.stream().mapToDouble(Pair::atLeastMetres).toArray();
+        int first = Parts.worstOf(atLeast);
+        Near nearest = pairs.get(first).measured();
+        for (int i = 0; i < atLeast.length; i++) {
+            if (i != first && atLeast[i] < nearest.metres()) {
+                Near near = pairs.get(i).measured();
+                nearest = near.metres() < nearest.metres() ? near : nearest;
             }
         }
-        return least;
+        return nearest;
     }
 
-    private static double least(List<Body> bodies, ToDoubleFunction<Body> metres) {
-        return bodies.stream().mapToDouble(metres).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    /// Wholly between the walls a body's bounds tell how near they are; else each pane is asked.
-    private static double toTank(Body body, Optional<TankWalls> tank) {
-        if (tank.isEmpty()) {
-            return Double.POSITIVE_INFINITY;
+    /// One and each other, once and again whenever one of the two has moved.
+    private static List<Pair> changing(Air.Standing own, List<Instant> instants) {
+        List<Pair> pairs = new ArrayList<>();
+        for (Instant instant : instants) {
+            List<Air.Standing> others =
+                    instant.moved().contains(own) ? instant.now().all() : instant.moved();
+            for (Air.Standing other : others) {
+                if (!other.equals(own)) {
+                    pairs.add(new Pair(instant.now(), own, other));
+                }
+            }
         }
-        Bounds inside = tank.get().inside();
-        return Clearance.insideMetres(body, inside) >= 0
-                ? Clearance.insideMetres(body, openAbove(inside))
-                : least(tank.get().panes(), pane -> Clearance.betweenMetres(body, pane));
-    }
-
-    /// A tank has no lid.
-    private static Bounds openAbove(Bounds inside) {
-        Vec high = inside.high();
-        return new Bounds(inside.low(), new Vec(high.x(), high.y(), Double.MAX_VALUE));
-    }
-
-    private double cameraToTank(Scene scene, Optional<TankWalls> tank) {
-        return tank.isPresent() ? least(tank.get().panes(), pane -> toCamera(scene, pane)) : Double.POSITIVE_INFINITY;
-    }
-
-    private double toCamera(Scene scene, Body body) {
-        return barrel.isPresent()
-                ? Clearance.betweenMetres(body, posed(barrel.get(), scene))
-                : Clearance.toMetres(body, scene.aim().eye());
-    }
-
-    private static Barrel posed(Kit.Barrel barrel, Scene scene) {
-        double radius = barrel.diameter().si() / 2;
-        Vec front = scene.aim().eye();
-        Vec back = front.minus(scene.aim().forward().times(barrel.length().si()));
-        return new Barrel(back, front, radius, radius);
+        return pairs;
     }
 
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit unit) {
         double[] parts = parts(moments);
         int worst = Parts.worstOf(parts);
+        if (parts[worst] >= FAR_MILLIMETRES) {
+            return Optional.of("Clear; nothing is near.");
+        }
         String size = Parts.distance(parts[worst], unit);
-        String name = name(bodies.get(worst), moments);
-        String asked = gapMetres > 0
-                ? " than the " + new Print(unit).difference(gapMetres, Print.Hand.TAPE) + " of air asked for"
-                : "";
-        if (parts[worst] >= 0) {
+        String own = name(bodies.get(worst), moments);
+        String other = name(nearest(bodies.get(worst), instants(moments)).other(), moments);
+        if (gapMetres > 0) {
+            String asked = " than the " + new Print(unit).difference(gapMetres, Print.Hand.TAPE) + " of air asked for.";
+            String between = "between " + own + " and " + other + " " + size;
             return Optional.of(
-                    parts[worst] >= FAR_MILLIMETRES
-                            ? "Clear; nothing is near."
-                            : gapMetres > 0
-                                    ? "Clear; round " + name + " " + size + " more" + asked + "."
-                                    : "Clear; " + size + " of air round " + name + ".");
+                    parts[worst] >= 0
+                            ? "Clear; " + between + " more" + asked
+                            : "Too close: " + between + " less" + asked);
         }
         return Optional.of(
-                gapMetres > 0
-                        ? "Too close: round " + name + " " + size + " less" + asked + "."
-                        : name + " runs " + size + " into something.");
+                parts[worst] >= 0
+                        ? "Clear; " + size + " of air between " + own + " and " + other + "."
+                        : own + " runs " + size + " into " + other + ".");
     }
 
-    private static String name(Named body, Moments moments) {
+    private static String name(Air.Standing body, Moments moments) {
         return switch (body) {
-            case Named.Thing(int index) -> Parts.name(moments, index);
-            case Named.Lamp(int index) ->
+            case Air.Standing.Thing(int index) -> Parts.name(moments, index);
+            case Air.Standing.Lamp(int index) ->
                 moments.stage().shot().lights().get(index).name();
-            case Named.Camera() -> "the camera";
-            case Named.Tank() -> "the tank";
+            case Air.Standing.Camera() -> "the camera";
+            case Air.Standing.Tank() -> "the tank";
         };
     }
 
     /// A camera may stand before the table and lower than its top, and on the table it may not: say so.
     @Override
     public Optional<String> findCaution(Moments moments) {
-        if (!bodies.contains(new Named.Camera())) {
+        if (!bodies.contains(new Air.Standing.Camera())) {
             return Optional.empty();
         }
         double least = moments.during(line.when()).stream()
@@ -178,7 +163,7 @@ record Clear(WantLine line, List<Named> bodies, double gapMetres, Optional<Kit.B
 
     private double aboveTable(Scene scene) {
         return barrel.isPresent()
-                ? Clearance.aboveMetres(posed(barrel.get(), scene), new Plane(Vec.ZERO, Vec.UP))
+                ? Clearance.aboveMetres(Air.posed(barrel.get(), scene), new Plane(Vec.ZERO, Vec.UP))
                 : scene.aim().eye().z();
     }
 

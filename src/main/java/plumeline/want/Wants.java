@@ -149,7 +149,7 @@ public final class Wants {
     }
 
     private static Want clear(WantLine line, Plan plan, Stage stage) {
-        List<Clear.Named> bodies = bodies(line.subjects(), stage);
+        List<Air.Standing> bodies = bodies(line.subjects(), stage);
         if (bodies.isEmpty()) {
             return new NotComputed(line, "The shot has no tank.");
         }
@@ -216,21 +216,21 @@ public final class Wants {
                 .toList();
     }
 
-    private static List<Clear.Named> bodies(List<Named> names, Stage stage) {
-        List<Clear.Named> bodies = new ArrayList<>();
+    private static List<Air.Standing> bodies(List<Named> names, Stage stage) {
+        List<Air.Standing> bodies = new ArrayList<>();
         List<Integer> things = things(names, stage);
-        things.forEach(index -> bodies.add(new Clear.Named.Thing(index)));
+        things.forEach(index -> bodies.add(new Air.Standing.Thing(index)));
         List<Integer> lamps = isAll(names)
                 ? IntStream.range(0, stage.shot().lights().size()).boxed().toList()
                 : lamps(names, stage);
-        lamps.forEach(index -> bodies.add(new Clear.Named.Lamp(index)));
+        lamps.forEach(index -> bodies.add(new Air.Standing.Lamp(index)));
         if (isAll(names) || names.stream().anyMatch(named -> named.name().equals("camera"))) {
-            bodies.add(new Clear.Named.Camera());
+            bodies.add(new Air.Standing.Camera());
         }
         if (stage.findTank().isPresent()
                 && (isAll(names)
                         || names.stream().anyMatch(named -> named.name().equals("tank")))) {
-            bodies.add(new Clear.Named.Tank());
+            bodies.add(new Air.Standing.Tank());
         }
         return bodies;
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 
 final class ClearanceTest {
@@ -20,6 +22,27 @@ final class ClearanceTest {
         assertThat(Clearance.betweenMetres(at(CAN, 0, 0), at(CAN, 0.06, 0.08))).isEqualTo(0.1 - 0.042, within(1e-9));
         assertThat(Clearance.betweenMetres(at(CAN, 0, 0), at(CAN, 0.03, 0))).isEqualTo(-0.012, within(1e-6));
         assertThat(Clearance.toMetres(at(CAN, 0, 0), new Vec(0, -0.6, 0.05))).isEqualTo(0.579, within(1e-9));
+    }
+
+    @Test
+    void atLeast_isNeverMoreThanTheClearance_andUprightCylindersHaveJustThat() {
+        RandomGenerator random = new SplittableRandom(7);
+        List<Solid> solids = List.of(CAN, FLACON, new Solid.Box(0.3, 0.02, 0.05));
+        for (int round = 0; round < 900; round++) {
+            Body one = posed(solids.get(round % 3), random);
+            Body other = posed(solids.get(round / 3 % 3), random);
+            assertThat(Clearance.atLeastMetres(one, other))
+                    .isLessThanOrEqualTo(Clearance.betweenMetres(one, other) + 1e-9);
+            Vec place = other.middle();
+            assertThat(Clearance.atLeastMetres(one, place, 0))
+                    .isLessThanOrEqualTo(Clearance.toMetres(one, place) + 1e-9);
+        }
+        assertThat(Clearance.atLeastMetres(at(CAN, 0, 0), at(CAN, 0.06, 0.08))).isEqualTo(0.1 - 0.042, within(1e-9));
+    }
+
+    private static Body posed(Solid solid, RandomGenerator random) {
+        Vec base = new Vec(random.nextDouble(-0.3, 0.3), random.nextDouble(-0.3, 0.3), random.nextDouble(0.2));
+        return new Body(solid, new Pose(base, random.nextDouble(3), random.nextBoolean() ? 0 : random.nextDouble(1)));
     }
 
     /// Along y, at a height, so far to camera right.

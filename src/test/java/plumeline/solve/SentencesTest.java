@@ -34,9 +34,11 @@ final class SentencesTest {
                         + " | The gap between hero and side has 2.1 % of the picture's width to spare.",
                 "{shown: [hero, side], gap: 3 %} | FAILS"
                         + " | The gap between hero and side lacks 0.9 % of the picture's width.",
-                "{clear: all} | HOLDS | Clear; 7 mm of air round hero.",
-                "{clear: all, by: 3 mm} | HOLDS | Clear; round hero 4 mm more than the 3 mm of air asked for.",
-                "{clear: all, by: 20 mm} | FAILS | Too close: round hero 13 mm less than the 20 mm of air asked for.",
+                "{clear: all} | HOLDS | Clear; 7 mm of air between hero and side.",
+                "{clear: all, by: 3 mm} | HOLDS"
+                        + " | Clear; between hero and side 4 mm more than the 3 mm of air asked for.",
+                "{clear: all, by: 20 mm} | FAILS"
+                        + " | Too close: between hero and side 13 mm less than the 20 mm of air asked for.",
                 "{off_picture: key} | FAILS | key reaches into the picture by 2.3 %.",
                 "{inside: wide, of: side} | HOLDS"
                         + " | Inside; side is 14.5 % of the camera picture's height from wide's lower side.",
@@ -119,7 +121,7 @@ final class SentencesTest {
         WantAnswer answer = Solved.want(Solved.shot(text), 1);
         assertThat(answer.want()).isEqualTo("clear all by 13/16 in");
         assertThat(answer.because().getFirst())
-                .isEqualTo("Too close: round hero 1/2 in less than the 13/16 in of air asked for.");
+                .isEqualTo("Too close: between hero and side 1/2 in less than the 13/16 in of air asked for.");
         assertThat(String.join(" ", answer.attempts())).contains(" in ").doesNotContain("mm");
     }
 

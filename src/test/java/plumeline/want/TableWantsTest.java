@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import plumeline.plan.Plan;
 import plumeline.quantity.PaperUnit;
@@ -27,6 +28,18 @@ final class TableWantsTest {
     void clear_ofBodiesInEachOther_isNegative() {
         String into = PAIR.replace("[40 mm, 90 mm]", "[40 mm, 0 mm]");
         assertThat(Wanted.margin(CAMERA, into, "wants: [{clear: all}]")).isEqualTo(40 - 54, within(1e-3));
+    }
+
+    @Test
+    void clear_ofACarriedThing_isWhereItPassesNearest() {
+        String passing = PAIR.replace("[0 mm, 0 mm]", "[-160 mm, 0 mm]");
+        String carried = "moves: {slide: {machine: slider, carries: hero, by: [400 mm, 0 mm], in: 2 s, profile: even}}";
+        List<Double> frames = IntStream.range(0, 49).asDoubleStream().boxed().toList();
+        for (String named : List.of("hero", "other", "all")) {
+            // A frame carries it 8 mm on: one of them stands at the other's x, 90 mm before it.
+            assertThat(Wanted.margin(frames, CAMERA, passing, carried, "frames: 49", "wants: [{clear: " + named + "}]"))
+                    .isEqualTo(90 - 54, within(0.2));
+        }
     }
 
     @Test
@@ -155,7 +168,7 @@ final class TableWantsTest {
             Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{clear: hero}]");
             Clear clear = new Clear(
                     plan.shots().getFirst().wants().getFirst(),
-                    List.of(new Clear.Named.Thing(0)),
+                    List.of(new Air.Standing.Thing(0)),
                     0.0508,
                     java.util.Optional.empty(),
                     papers);
