@@ -29,14 +29,7 @@ final class Footprint {
                     }
                 }
             }
-            case Solid.Box(double width, double depth, double height) -> {
-                for (int i = 0; i < 8; i++) {
-                    points.add(body.place(new Vec(
-                            (i & 1) == 0 ? -width / 2 : width / 2,
-                            (i & 2) == 0 ? -depth / 2 : depth / 2,
-                            (i & 4) == 0 ? 0 : height)));
-                }
-            }
+            case Solid.Box box -> box.corners().forEach(corner -> points.add(body.place(corner)));
         }
         return hull(points);
     }

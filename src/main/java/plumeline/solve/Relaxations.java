@@ -55,9 +55,16 @@ final class Relaxations {
         Judged.Instance worst = worst(fine, line, there);
         var moments = fine.moments(worst.run().stage(), there);
         return worst.want().listRelaxed(lack, moments).stream()
-                .filter(relaxed -> relaxed.want().margin(relaxed.want().parts(moments)) >= 0)
+                .filter(relaxed -> holds(relaxed.want(), line, fine, there))
                 .map(Want.Relaxed::sentence)
                 .toList();
+    }
+
+    /// Whether a want that asks for less holds in each of the line's runs.
+    private static boolean holds(Want want, Judged.Line line, Judged judged, double[] si) {
+        return line.instances().stream()
+                .allMatch(instance ->
+                        want.margin(want.parts(judged.moments(instance.run().stage(), si))) >= 0);
     }
 
     private Margins all() {

@@ -18,14 +18,7 @@ final class Around {
     static List<Vec> places(Body body) {
         List<Vec> places = new ArrayList<>();
         switch (body.solid()) {
-            case Solid.Box box -> {
-                for (int corner = 0; corner < 8; corner++) {
-                    places.add(body.place(new Vec(
-                            ((corner & 1) - 0.5) * box.widthMetres(),
-                            ((corner >> 1 & 1) - 0.5) * box.depthMetres(),
-                            (corner >> 2) * box.heightMetres())));
-                }
-            }
+            case Solid.Box box -> box.corners().forEach(corner -> places.add(body.place(corner)));
             case Solid.Revolved revolved -> {
                 for (Station station : revolved.stations()) {
                     double radius = station.radiusMetres() / Math.cos(Math.PI / ROUND);

@@ -93,10 +93,11 @@ record Reaches(WantLine line, Camera camera) implements Want {
 
     @Override
     public Optional<String> findLack(Moments moments) {
+        List<String> lacks = new ArrayList<>();
         Picture picture = moments.at(0).picture();
         Optional<Kit.FNumbers> numbers = camera.lens().fNumbers();
         if (numbers.isPresent() && apertureMetres(numbers.get(), picture) < 0) {
-            return Optional.of(String.format(
+            lacks.add(String.format(
                     Locale.ROOT,
                     "%s has f/%s to f/%s, not f/%s.",
                     camera.lens().name(),
@@ -110,10 +111,9 @@ record Reaches(WantLine line, Camera camera) implements Want {
                     .map(mode -> mode.rate().toText())
                     .reduce((a, b) -> a + ", " + b)
                     .orElse("");
-            return Optional.of(
-                    camera.body().name() + " has no mode of " + rate.get().toText() + "; it has " + modes + ".");
+            lacks.add(camera.body().name() + " has no mode of " + rate.get().toText() + "; it has " + modes + ".");
         }
-        return Optional.empty();
+        return lacks.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", lacks));
     }
 
     private boolean lacksMode() {

@@ -77,30 +77,45 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
     }
 
     private double[] partsIn(Scene scene) {
-        double[] parts = new double[things.size() * 2];
         Picture picture = scene.picture();
         Sharpness sharpness =
                 new Sharpness(picture.lens(), Math.max(picture.fNumber(), 0.1), blurPixels * picture.pixelMetres());
         double near = Optics.nearLimitMetres(sharpness, picture.focusMetres());
         FarLimit far = Optics.farLimit(sharpness, picture.focusMetres());
+        return both(
+                scene,
+                (seen, nearest, farthest) -> new Pair(
+                        Parts.MILLIMETRES * seen.stretched(nearest, seen.depth(nearest) - near),
+                        switch (far) {
+                            case FarLimit.Endless() -> ENDLESS_MILLIMETRES;
+                            case FarLimit.At(double limit) ->
+                                Parts.MILLIMETRES * seen.stretched(farthest, limit - seen.depth(farthest));
+                        }));
+    }
+
+    private record Pair(double nearest, double farthest) {}
+
+    private interface Measure {
+        Pair of(Seen seen, double nearestMetres, double farthestMetres);
+    }
+
+    /// Measures each thing's nearest place and its farthest, whose depths are given.
+    private double[] both(Scene scene, Measure measure) {
+        double[] parts = new double[things.size() * 2];
         for (int i = 0; i < things.size(); i++) {
             Body body = scene.things().get(things.get(i));
             double inFront = Parts.inFrontMetres(scene, body);
-            if (inFront <= 0) {
-                parts[2 * i] = Parts.behind(inFront);
-                parts[2 * i + 1] = parts[2 * i];
-                continue;
+            Pair pair = new Pair(Parts.behind(inFront), Parts.behind(inFront));
+            if (inFront > 0) {
+                Depths depths = Sight.depths(scene.aim(), body);
+                boolean axis = axisOnly == AxisOnly.YES;
+                pair = measure.of(
+                        new Seen(scene.view(body), scene.aim(), body.middle()),
+                        axis ? depths.axisMetres() : depths.nearMetres(),
+                        axis ? depths.axisMetres() : depths.outlineMetres());
             }
-            Depths depths = Sight.depths(scene.aim(), body);
-            double nearest = axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.nearMetres();
-            double farthest = axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.outlineMetres();
-            Seen seen = new Seen(scene.view(body), scene.aim(), body.middle());
-            parts[2 * i] = Parts.MILLIMETRES * seen.stretched(nearest, seen.depth(nearest) - near);
-            parts[2 * i + 1] = switch (far) {
-                case FarLimit.Endless() -> ENDLESS_MILLIMETRES;
-                case FarLimit.At(double limit) ->
-                    Parts.MILLIMETRES * seen.stretched(farthest, limit - seen.depth(farthest));
-            };
+            parts[2 * i] = pair.nearest();
+            parts[2 * i + 1] = pair.farthest();
         }
         return parts;
     }
@@ -112,24 +127,12 @@ record Sharp(WantLine line, List<Integer> things, double blurPixels, AxisOnly ax
     }
 
     private double[] slackIn(Scene scene) {
-        double[] slack = new double[things.size() * 2];
         Picture picture = scene.picture();
-        for (int i = 0; i < things.size(); i++) {
-            Body body = scene.things().get(things.get(i));
-            double inFront = Parts.inFrontMetres(scene, body);
-            if (inFront <= 0) {
-                slack[2 * i] = Parts.behind(inFront);
-                slack[2 * i + 1] = slack[2 * i];
-                continue;
-            }
-            Depths depths = Sight.depths(scene.aim(), body);
-            Seen seen = new Seen(scene.view(body), scene.aim(), body.middle());
-            double nearest = seen.depth(axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.nearMetres());
-            double farthest = seen.depth(axisOnly == AxisOnly.YES ? depths.axisMetres() : depths.outlineMetres());
-            slack[2 * i] = blurPixels - Math.max(0, -behindFocus(picture, nearest));
-            slack[2 * i + 1] = blurPixels - Math.max(0, behindFocus(picture, farthest));
-        }
-        return slack;
+        return both(
+                scene,
+                (seen, nearest, farthest) -> new Pair(
+                        blurPixels - Math.max(0, -behindFocus(picture, seen.depth(nearest))),
+                        blurPixels - Math.max(0, behindFocus(picture, seen.depth(farthest)))));
     }
 
     /// The blur at a depth as seen, in pixels, negative before the focus.

@@ -283,4 +283,16 @@ final class SolveTest {
         assertThat(Solved.sentences(Solved.shot(text.replace("190 mm", "150 mm"))))
                 .noneMatch(sentence -> sentence.contains("picture's edge"));
     }
+
+    @Test
+    void movingShot_ofOneFrame_isJudgedAtThatFrame() {
+        ShotAnswer answer = Solved.shot(Solved.text(
+                "camera: {body: main, lens: macro, at: [0 mm, -1000 mm, 61 mm], aim: hero, f_number: 8, rate: 24 fps}",
+                "place: {hero: {thing: can, at: [0 mm, 0 mm]}}",
+                "moves: {slide: {machine: slider, by: [-40 mm, 0 mm], in: 4 s}}",
+                "frames: 1",
+                "wants: [{sharp: hero, sharp_to: 8 px}]"));
+        assertThat(Solved.want(answer, 1).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(Solved.margin(Solved.want(answer, 1))).isBetween(1.0, 50.0);
+    }
 }

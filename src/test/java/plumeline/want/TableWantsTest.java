@@ -130,6 +130,9 @@ final class TableWantsTest {
         assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 60 fps"), PAIR, wants)
                         .orElseThrow())
                 .isEqualTo("main has no mode of 60 fps; it has 24 fps, 120 fps.");
+        assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 1.4, rate: 60 fps"), PAIR, wants)
+                        .orElseThrow())
+                .isEqualTo("fifty has f/2 to f/22, not f/1.4. main has no mode of 60 fps; it has 24 fps, 120 fps.");
         assertThat(Wanted.lack(CAMERA.replace("f_number: 8", "f_number: 8, rate: 120 fps"), PAIR, wants))
                 .isEmpty();
     }
