@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import plumeline.draw.LeewayText;
+import plumeline.plan.Mark;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
+import plumeline.quantity.Print;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.Words;
@@ -31,7 +33,7 @@ final class LeewaySentence {
     String of(MarkAnswer answer) {
         return switch (answer.setting()) {
             case MarkAnswer.Setting.Open() -> "Not found yet: no want that is computed bears on it.";
-            case MarkAnswer.Setting.At at -> sides(answer, MarkWords.of(answer.mark(), at.si())) + tight(answer);
+            case MarkAnswer.Setting.At at -> sides(answer, MarkWords.of(shot, answer.mark(), at.si())) + tight(answer);
         };
     }
 
@@ -44,11 +46,11 @@ final class LeewaySentence {
             return capital(words.subject()) + " is loose" + figures(answer, words) + ".";
         }
         if (minusLoose) {
-            return one(answer, plus, words.plus(), answer.ends().plus())
+            return one(answer, LeewayText.Way.PLUS, answer.ends().plus())
                     + loose(answer, LeewayText.Way.MINUS, words.minus());
         }
         if (plusLoose) {
-            return one(answer, minus, words.minus(), answer.ends().minus())
+            return one(answer, LeewayText.Way.MINUS, answer.ends().minus())
                     + loose(answer, LeewayText.Way.PLUS, words.plus());
         }
         return bothEnd(answer, words);
@@ -57,26 +59,57 @@ final class LeewaySentence {
     private String bothEnd(MarkAnswer answer, MarkWords words) {
         String minus = text.side(answer.mark(), answer.leeway().minus());
         String plus = text.side(answer.mark(), answer.leeway().plus());
+        String less = phrase(answer, LeewayText.Way.MINUS);
+        String more = phrase(answer, LeewayText.Way.PLUS);
         String elseMinus = consequence(answer.ends().minus());
         String elsePlus = consequence(answer.ends().plus());
         if (!elseMinus.equals(elsePlus)) {
-            return minus + " " + words.minus() + ", else " + elseMinus + "; " + plus + " " + words.plus() + ", else "
-                    + elsePlus + ".";
+            return less + ", else " + elseMinus + "; " + more + ", else " + elsePlus + ".";
         }
-        return minus.equals(plus)
+        return minus.equals(plus) && !isFNumber(answer.mark())
                 ? "±" + minus + " " + words.both() + ", else " + elseMinus + "."
-                : minus + " " + words.minus() + ", " + plus + " " + words.plus() + ", else " + elseMinus + ".";
+                : less + ", " + more + ", else " + elseMinus + ".";
     }
 
-    private String one(MarkAnswer answer, Leeway.Side side, String way, String want) {
-        return text.side(answer.mark(), side) + " " + way + ", else " + consequence(want) + ".";
+    private String one(MarkAnswer answer, LeewayText.Way way, String want) {
+        return phrase(answer, way) + ", else " + consequence(want) + ".";
+    }
+
+    private String phrase(MarkAnswer answer, LeewayText.Way way) {
+        double si = ((MarkAnswer.Setting.At) answer.setting()).si();
+        return phrase(text, shot, answer, si, way);
+    }
+
+    /// How far a mark may be off to one side: `3 mm to camera left`; of a stop, to which: `open to f/6.4`.
+    static String phrase(LeewayText text, Shot shot, MarkAnswer answer, double si, LeewayText.Way way) {
+        boolean isPlus = way == LeewayText.Way.PLUS;
+        Leeway.Side side = way.of(answer.leeway());
+        MarkWords words = MarkWords.of(shot, answer.mark(), si);
+        String where = isPlus ? words.plus() : words.minus();
+        return isFNumber(answer.mark())
+                ? where + " " + stop(si, side, isPlus)
+                : text.side(answer.mark(), side) + " " + where;
+    }
+
+    /// The farthest stop that still does, to a tenth on the near side.
+    private static String stop(double si, Leeway.Side side, boolean isPlus) {
+        double tenths = 10 * (si + (isPlus ? side.distance() : -side.distance()));
+        return "f/" + Print.number((isPlus ? Math.floor(tenths + 1e-9) : Math.ceil(tenths - 1e-9)) / 10, 1);
+    }
+
+    private static boolean isFNumber(Mark mark) {
+        return mark.path().equals("camera.f_number");
     }
 
     private String loose(MarkAnswer answer, LeewayText.Way side, String way) {
         String figure = side.of(answer.leeway()) instanceof Leeway.Side.Ends ends
-                ? " (" + text.findStop(answer, side, shot).orElseGet(() -> text.side(answer.mark(), ends)) + ")"
+                ? " (" + text.findStop(answer, side, shot).orElseGet(() -> farSide(answer, side, ends)) + ")"
                 : "";
         return " " + capital(way) + " is loose" + figure + ".";
+    }
+
+    private String farSide(MarkAnswer answer, LeewayText.Way way, Leeway.Side.Ends ends) {
+        return isFNumber(answer.mark()) ? phrase(answer, way) : text.side(answer.mark(), ends);
     }
 
     private String consequence(String id) {
@@ -91,7 +124,9 @@ final class LeewaySentence {
             if (way.of(answer.leeway()) instanceof Leeway.Side.Ends ends) {
                 figures.add(text.findStop(answer, way, shot)
                         .map(stop -> (isMinus ? words.minus() : words.plus()) + " " + stop)
-                        .orElseGet(() -> (isMinus ? "−" : "+") + text.side(answer.mark(), ends)));
+                        .orElseGet(() -> isFNumber(answer.mark())
+                                ? phrase(answer, way)
+                                : (isMinus ? "−" : "+") + text.side(answer.mark(), ends)));
             }
         }
         return figures.isEmpty() ? "" : " (" + String.join(", ", figures) + ")";

@@ -1,6 +1,8 @@
 package plumeline.sheet;
 
+import plumeline.geom.Vec;
 import plumeline.plan.Mark;
+import plumeline.plan.Shot;
 
 /// What a mark is called on paper, and from where and which way it is measured.
 ///
@@ -9,24 +11,25 @@ import plumeline.plan.Mark;
 /// @param both both ways, as in `±7 mm sideways`
 /// @param from from where it is measured
 record MarkWords(String minus, String plus, String both, String from) {
+    /// @param shot the mark's shot
     /// @param si its value, SI; decides which side of the zero mark is named
-    static MarkWords of(Mark mark, double si) {
+    static MarkWords of(Shot shot, Mark mark, double si) {
         String path = mark.path();
         String axis = path.substring(path.lastIndexOf('.') + 1);
         return switch (axis) {
-            case "x", "y", "z" -> place(path, axis, si);
+            case "x", "y", "z" -> place(mark, axis, si);
             case "turn" ->
                 new MarkWords(
                         "anticlockwise",
                         "clockwise",
                         "of turn",
                         si < 0 ? "anticlockwise, seen from above" : "clockwise, seen from above");
-            case "tilt" -> tilt(path, si);
+            case "tilt" -> tilt(mark, si);
             case "focus" ->
                 new MarkWords("nearer", "farther", "of focus distance", "from the lens point, along the axis");
-            case "f_number" -> new MarkWords("wider open", "stopped down", "of f-number", "on the lens's ring");
+            case "f_number" -> new MarkWords("open to", "stopped down to", "of aperture", "on the lens's ring");
             case "level" -> new MarkWords("dimmer", "brighter", "of level", "of what the lamp gives");
-            case "by", "by_x", "by_y", "by_z" -> travel(mark, axis, si);
+            case "by", "by_x", "by_y", "by_z" -> travel(shot, mark, axis, si);
             default ->
                 axis.startsWith("tied_")
                         ? new MarkWords("lower", "higher", "up and down", "up from the thing's base")
@@ -34,7 +37,7 @@ record MarkWords(String minus, String plus, String both, String from) {
         };
     }
 
-    private static MarkWords place(String path, String axis, double si) {
+    private static MarkWords place(Mark mark, String axis, double si) {
         return switch (axis) {
             case "x" ->
                 new MarkWords(
@@ -53,13 +56,19 @@ record MarkWords(String minus, String plus, String both, String from) {
                                 ? "level with the zero mark"
                                 : (si < 0 ? "toward the camera from" : "away from the camera, from")
                                         + " the zero mark");
-            default ->
-                new MarkWords(
-                        "lower",
-                        "higher",
-                        "up and down",
-                        path.equals("camera.z") ? "up from the table top to the lens point" : "up from the table top");
+            default -> new MarkWords("lower", "higher", "up and down", "up from the table top to " + measuredEnd(mark));
         };
+    }
+
+    /// Where on what is set the tape ends.
+    private static String measuredEnd(Mark mark) {
+        if (mark.path().startsWith("camera.")) {
+            return "the lens point";
+        }
+        if (mark.path().startsWith("release.")) {
+            return "where it is let go";
+        }
+        return mark.kind() == Mark.Kind.LAMP_PLACE ? "the lamp's middle" : "its base";
     }
 
     /// Whether a tape shows nothing.
@@ -67,24 +76,42 @@ record MarkWords(String minus, String plus, String both, String from) {
         return Math.abs(metres) < 0.0005;
     }
 
-    private static MarkWords tilt(String path, double si) {
-        return path.equals("camera.tilt")
-                ? new MarkWords("down", "up", "of tilt", si < 0 ? "down from level" : "up from level")
-                : new MarkWords("to camera left", "to camera right", "of lean", "its top leaning to camera right");
+    /// Cameras and lamps tilt from level; a thing leans while its label still faces the crew, and is turned then.
+    private static MarkWords tilt(Mark mark, double si) {
+        if (mark.path().equals("camera.tilt") || mark.kind() == Mark.Kind.LAMP_TURN) {
+            return new MarkWords("down", "up", "of tilt", si < 0 ? "down from level" : "up from level");
+        }
+        String side = si < 0 ? "left" : "right";
+        return new MarkWords(
+                "to camera left",
+                "to camera right",
+                "of lean",
+                "its top leaning to camera " + side + " while unturned; turn it after that");
     }
 
-    private static MarkWords travel(Mark mark, String axis, double si) {
+    private static MarkWords travel(Shot shot, Mark mark, String axis, double si) {
         boolean round = mark.kind() == Mark.Kind.MOTOR_TURN || mark.kind() == Mark.Kind.TURN;
         String way = switch (axis) {
             case "by_x" -> si < 0 ? ", to camera left" : ", to camera right";
             case "by_y" -> si < 0 ? ", toward the camera" : ", away from the camera";
             case "by_z" -> si < 0 ? ", down" : ", up";
-            default -> round ? (si < 0 ? ", anticlockwise" : ", clockwise") : "";
+            default -> round ? (si < 0 ? ", anticlockwise" : ", clockwise") : along(shot, mark, si);
         };
         String from = "end to end" + way;
         return si < 0
                 ? new MarkWords("further", "less far", "of travel", from)
                 : new MarkWords("less far", "further", "of travel", from);
+    }
+
+    /// Where a move along a line goes, by the move's own direction.
+    private static String along(Shot shot, Mark mark, double si) {
+        return shot.moves().stream()
+                .filter(move -> move.marks().stream().anyMatch(own -> own.path().equals(mark.path())))
+                .flatMap(move -> move.travel().stream())
+                .map(travel -> travel.vectorMetres(_ -> si))
+                .map(by -> "," + MoveRows.toward(new Vec(by[0], by[1], by[2])))
+                .findFirst()
+                .orElse("");
     }
 
     /// What is loose, as in `Sideways is loose`, `Travel is loose`.

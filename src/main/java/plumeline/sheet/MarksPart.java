@@ -75,7 +75,8 @@ final class MarksPart {
                                 .with("class", "value"))
                         .text(" ")
                         .add(origin(at.origin()));
-                String where = MarkWords.of(mark.mark(), at.si()).from();
+                String where =
+                        MarkWords.of(subject.shot(), mark.mark(), at.si()).from();
                 set.add(Rows.isLong(path) ? Markup.of("div", where) : Markup.of("span", " " + where));
             }
         }
@@ -100,7 +101,7 @@ final class MarksPart {
             MarkAnswer mark = set.get(i);
             double si = ((MarkAnswer.Setting.At) mark.setting()).si();
             String text = mark.mark().path() + " " + Rows.minus(words.value(mark.mark(), si)) + " "
-                    + MarkWords.of(mark.mark(), si).from();
+                    + MarkWords.of(subject.shot(), mark.mark(), si).from();
             Markup item = Markup.of("li").with("class", "n" + (i + 1));
             list.add(Rows.flowing(item, "Set mark " + (i + 1) + " of " + set.size() + ": " + text));
         }

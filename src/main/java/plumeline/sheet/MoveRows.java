@@ -63,7 +63,7 @@ final class MoveRows {
         List<Named> carried = move.listCarried();
         return carried.isEmpty()
                 ? "The camera "
-                : LeewaySentence.capital(carried.stream().map(Named::name).collect(Collectors.joining(", "))) + " ";
+                : carried.stream().map(Named::name).collect(Collectors.joining(", ")) + " ";
     }
 
     private String way(Move move) {
@@ -93,7 +93,8 @@ final class MoveRows {
         return "goes " + print.length(way.lengthMetres(), Print.Hand.MOTOR) + " end to end" + toward(way);
     }
 
-    private static String toward(Vec way) {
+    /// Where a way leads, as in ` to camera left and up`.
+    static String toward(Vec way) {
         List<String> ways = new ArrayList<>();
         double least = way.lengthMetres() * 0.02;
         if (Math.abs(way.x()) > least) {

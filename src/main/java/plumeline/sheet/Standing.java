@@ -84,14 +84,22 @@ final class Standing {
                         && mark.setting() instanceof MarkAnswer.Setting.At at
                         && text.findStop(mark, way, stage).isEmpty()) {
                     least = errors;
-                    MarkWords named = MarkWords.of(mark.mark(), at.si());
-                    words = "Least leeway: " + mark.mark().path() + " " + text.side(mark.mark(), side) + " "
-                            + (isPlus ? named.plus() : named.minus()) + "; a hand places it to "
-                            + text.placingError(mark) + ".";
+                    words = "Least leeway: " + mark.mark().path() + " "
+                            + LeewaySentence.phrase(text, stage, mark, at.si(), way) + handPlaces(mark, text)
+                            + ".";
                 }
             }
         }
         return new Ranked(answer, line, least, words);
+    }
+
+    /// How near a hand comes; a stop is set by its own figure.
+    private static String handPlaces(MarkAnswer mark, LeewayText text) {
+        return isFNumber(mark) ? "" : "; a hand places it to " + text.placingError(mark);
+    }
+
+    private static boolean isFNumber(MarkAnswer mark) {
+        return mark.mark().path().equals("camera.f_number");
     }
 
     /// The three to check first.
