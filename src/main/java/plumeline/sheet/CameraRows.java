@@ -40,12 +40,22 @@ final class CameraRows {
         List<Rows.Pair> rows = new ArrayList<>(settings());
         rows.add(new Rows.Pair("Lens point", print.length(scene.aim().eye().z()) + " above the table top"));
         rows.add(new Rows.Pair("Aim at start", aim()));
+        rows.addAll(set());
+        findTarget().ifPresent(target -> rows.add(new Rows.Pair("To " + target.name(), distance(target))));
+        return rows;
+    }
+
+    /// What is dialled or taped after the marks.
+    List<Rows.Pair> set() {
+        List<Rows.Pair> rows = new ArrayList<>();
         double focus = scene.picture().focusMetres();
         rows.add(new Rows.Pair(
                 "Focus",
-                print.length(focus + sensorBehindMetres()) + " from the sensor mark, on the lens's scale; "
-                        + print.length(focus) + " from the lens point, along the axis" + seenThrough()));
-        findTarget().ifPresent(target -> rows.add(new Rows.Pair("To " + target.name(), distance(target))));
+                (isProbe()
+                                ? ""
+                                : print.length(focus + sensorBehindMetres())
+                                        + " from the sensor mark, on the lens's scale; ")
+                        + print.length(focus) + " from " + lensPoint() + ", along the axis" + seenThrough()));
         rows.add(new Rows.Pair("Sensor mark", sensorWords()));
         return rows;
     }
@@ -54,12 +64,13 @@ final class CameraRows {
         return camera.heldOrDefault() == Camera.Held.UPRIGHT ? ", held upright (short side down)" : ", held level";
     }
 
-    /// An inch paper leaves the engraved focal length out: it is in millimetres the world over, and no sheet mixes
-    /// units.
+    /// An inch paper gives the focal length as the lens's engraved figure, which is the same the world over: no sheet
+    /// mixes units.
     private String lens() {
         Quantity focal = camera.lens().focalLength();
         boolean metric = print.unit() == PaperUnit.MILLIMETRES;
-        return camera.lens().name() + (metric ? ", " + focal.valueText() : "") + Told.origin(focal);
+        String engraved = metric ? focal.valueText() : "engraved " + Print.number(focal.si() * 1000, 1);
+        return camera.lens().name() + ", " + engraved + Told.origin(focal);
     }
 
     /// Stop, rate, shutter and sensitivity in a line.
@@ -112,7 +123,21 @@ final class CameraRows {
                 .orElse(scene.picture().imageMetres());
     }
 
+    /// A barrel that is longer than the mark is behind the lens point hides where the mark is: then tapes are held to
+    /// the barrel's front.
+    private boolean isProbe() {
+        return camera.findSensorBehind().isEmpty()
+                && camera.lens()
+                        .barrel()
+                        .filter(barrel -> barrel.length().si() > sensorBehindMetres())
+                        .isPresent();
+    }
+
     private String sensorWords() {
+        if (isProbe()) {
+            return "not in the plan, and behind the whole barrel: measure from the front of the barrel, where the lens"
+                    + " point is.";
+        }
         return camera.findSensorBehind()
                 .map(behind -> print.length(behind.si()) + " behind the lens point" + Told.origin(behind))
                 .orElseGet(() -> print.length(sensorBehindMetres())
@@ -122,17 +147,33 @@ final class CameraRows {
     /// How far the thing in focus is from the sensor mark, in a line.
     String fromSensor() {
         return findTarget()
-                .map(target -> target.name() + "'s middle: " + print.length(depthMetres(target) + sensorBehindMetres())
-                        + " from the sensor mark, along the axis" + byTape())
-                .orElseGet(() -> "Focus: " + print.length(scene.picture().focusMetres() + sensorBehindMetres())
-                        + " from the sensor mark, along the axis" + seenThrough());
+                .map(target -> target.name() + "'s middle: " + taped(depthMetres(target)) + byTape() + focusRing())
+                .orElseGet(() -> "Focus: " + taped(scene.picture().focusMetres()) + seenThrough());
+    }
+
+    /// A distance from where a tape is held.
+    private String taped(double metres) {
+        return print.length(isProbe() ? metres : metres + sensorBehindMetres())
+                + (isProbe() ? " from the front of the barrel" : " from the sensor mark") + ", along the axis";
+    }
+
+    /// Through water a tape and the lens's ring differ.
+    private String focusRing() {
+        return subject.stage().findTank().isPresent()
+                ? "; focus ring " + print.length(scene.picture().focusMetres() + (isProbe() ? 0 : sensorBehindMetres()))
+                : "";
+    }
+
+    private String lensPoint() {
+        return isProbe() ? "the front of the barrel" : "the lens point";
     }
 
     private String distance(Placed target) {
         double depth = depthMetres(target);
-        return print.length(depth + sensorBehindMetres()) + " from the sensor mark, " + print.length(depth)
-                + " from the lens point, along the axis"
-                + byTape();
+        return isProbe()
+                ? taped(depth) + byTape()
+                : print.length(depth + sensorBehindMetres()) + " from the sensor mark, " + print.length(depth)
+                        + " from the lens point, along the axis" + byTape();
     }
 
     private double depthMetres(Placed target) {
@@ -147,7 +188,7 @@ final class CameraRows {
     }
 
     /// What the camera looks at, else what it is focused on, else what stands nearest.
-    private Optional<Placed> findTarget() {
+    Optional<Placed> findTarget() {
         if (camera.aim() instanceof Camera.Aim.At at) {
             return subject.shot().findPlaced(at.thing());
         }

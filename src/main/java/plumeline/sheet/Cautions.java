@@ -26,7 +26,8 @@ final class Cautions {
 
     static List<Caution> of(Shot shot) {
         List<Caution> all = new ArrayList<>();
-        boolean wet = shot.findTank().isPresent() || shot.findRelease().isPresent();
+        boolean wet = shot.findTank().isPresent()
+                || shot.findRelease().filter(Release.OfInk.class::isInstance).isPresent();
         boolean lit = !shot.lights().isEmpty();
         if (wet) {
             all.add(new Caution(

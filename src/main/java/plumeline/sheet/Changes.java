@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import plumeline.plan.Shot;
 import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
@@ -70,9 +72,38 @@ public final class Changes {
         Optional<String> was = Optional.ofNullable(words.get(new Key(of, shot, name)));
         was.ifPresent(text -> {
             row.with("class", row.findAttribute("class").map(own -> own + " ").orElse("") + "changed");
-            last.add(Rows.flowing(Markup.of("span").with("class", "was"), " Changed: " + text + "."));
+            last.add(
+                    Rows.flowing(Markup.of("span").with("class", "was"), " Changed: " + LeewaySentence.sentence(text)));
         });
         return row;
+    }
+
+    /// What of a row reads otherwise: its clauses without those that it begins and ends with both times.
+    private record Difference(String was, String now) {
+        private static final Pattern CLAUSE = Pattern.compile("(?<=[,;.:]) ");
+
+        static Difference between(String was, String now) {
+            List<String> old = List.of(CLAUSE.split(was));
+            List<String> present = List.of(CLAUSE.split(now));
+            int most = Math.min(old.size(), present.size());
+            int head = 0;
+            while (head < most && old.get(head).equals(present.get(head))) {
+                head++;
+            }
+            int tail = 0;
+            while (tail < most - head
+                    && old.get(old.size() - 1 - tail).equals(present.get(present.size() - 1 - tail))) {
+                tail++;
+            }
+            // A clause that only one of them has is told with the one before it.
+            int from = head == old.size() - tail || head == present.size() - tail ? Math.max(0, head - 1) : head;
+            return new Difference(clauses(old, from, tail), clauses(present, from, tail));
+        }
+
+        private static String clauses(List<String> all, int from, int tail) {
+            String text = String.join(" ", all.subList(from, all.size() - tail));
+            return text.matches(".*[,;.:]") ? text.substring(0, text.length() - 1) : text;
+        }
     }
 
     /// The comparing itself.
@@ -88,6 +119,7 @@ public final class Changes {
         }
 
         Changes changes() {
+            compare(Of.ROW, "film", Facts.film(before.plan()), Facts.film(now.plan()));
             compareWants("film", before.wants(), now.wants());
             for (ShotAnswer shot : now.shots()) {
                 before.shots().stream()
@@ -95,9 +127,9 @@ public final class Changes {
                         .findFirst()
                         .ifPresentOrElse(old -> compare(old, shot), () -> lines.add(shot.shot() + ": a new shot."));
             }
-            for (ShotAnswer old : before.shots()) {
-                if (now.plan().findShot(old.shot()).isEmpty()) {
-                    lines.add(old.shot() + ": no longer in the plan.");
+            for (Shot old : before.plan().shots()) {
+                if (now.plan().findShot(old.name()).isEmpty()) {
+                    lines.add(old.name() + ": no longer in the plan.");
                 }
             }
             return new Changes(Papers.revision(before), words, lines);
@@ -118,12 +150,13 @@ public final class Changes {
                 if (was == null) {
                     note(of, shot, name, name + " " + value, "new");
                 } else if (!was.equals(value)) {
-                    note(of, shot, name, name + " " + value, "was " + was);
+                    Difference difference = Difference.between(was, value);
+                    note(of, shot, name, name + " " + difference.now(), "was " + difference.was());
                 }
             });
             old.forEach((name, value) -> {
                 if (!present.containsKey(name)) {
-                    lines.add(shot + ": " + name + " " + value + " is gone.");
+                    lines.add(LeewaySentence.sentence(shot + ": " + name + " is gone: " + value));
                 }
             });
         }
@@ -167,7 +200,7 @@ public final class Changes {
 
         private void note(Of of, String shot, String name, String subject, String was) {
             words.put(new Key(of, shot, name), was);
-            lines.add(shot + ": " + subject + ", " + was + ".");
+            lines.add(LeewaySentence.sentence(shot + ": " + subject + ", " + was));
         }
     }
 }

@@ -147,7 +147,7 @@ final class DrawingsPart {
     }
 
     private String passes() {
-        return subject.shot().passes().isEmpty()
+        return subject.passes().isEmpty()
                 ? ""
                 : " Drawn is pass " + answer.posed().stages().getFirst().pass() + " of "
                         + subject.shot().passes().stream().map(Pass::name).collect(Collectors.joining(", ")) + ".";

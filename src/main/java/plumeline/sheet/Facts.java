@@ -3,6 +3,8 @@ package plumeline.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumeline.plan.Plan;
+import plumeline.quantity.Origin;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.Words;
 
@@ -17,17 +19,33 @@ final class Facts {
         for (MarkAnswer mark : subject.answer().marks()) {
             String value = switch (mark.setting()) {
                 case MarkAnswer.Setting.Open() -> "free";
-                case MarkAnswer.Setting.At at -> Rows.minus(words.value(mark.mark(), at.si()));
+                case MarkAnswer.Setting.At at -> Rows.minus(words.value(mark.mark(), at.si())) + believed(at.origin());
             };
             facts.put(mark.mark().path(), value);
         }
         return facts;
     }
 
-    /// What neither is a mark nor only follows from marks: rows of camera, moves, light, effect, by their names.
+    /// What changes how far a figure is trusted.
+    private static String believed(Origin origin) {
+        return origin == Origin.MEASURED || origin == Origin.TYPICAL ? " " + origin.word() : "";
+    }
+
+    /// What the cover says of the film.
+    static Map<String, String> film(Plan plan) {
+        Map<String, String> facts = new LinkedHashMap<>();
+        FilmRows.deliveries(plan).forEach(pair -> facts.put("delivery " + pair.name(), pair.text()));
+        FilmRows.cut(plan).forEach(pair -> facts.put("in the cut " + pair.name(), pair.text()));
+        return facts;
+    }
+
+    /// What neither is a mark nor only follows from marks: rows of camera, moves, light,
+    /// passes, effect, sizes, by their names; and what is taped or dialled after them.
     static Map<String, String> rows(Subject subject) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("Length", subject.length());
+        TankFirst.of(subject).ifPresent(text -> facts.put("Tank stands", text));
+        facts.put("Reset", new Resets(subject.shot(), !subject.passes().isEmpty()).total());
         for (List<Rows.Pair> table : tables(subject)) {
             table.forEach(pair -> facts.put(pair.name(), pair.text()));
         }
@@ -37,8 +55,11 @@ final class Facts {
     private static List<List<Rows.Pair>> tables(Subject subject) {
         return List.of(
                 new CameraRows(subject).settings(),
+                new CameraRows(subject).set(),
                 MoveRows.of(subject),
                 LightRows.of(subject),
-                EffectRows.of(subject));
+                PassRows.of(subject),
+                EffectRows.of(subject),
+                ThingRows.of(subject));
     }
 }

@@ -2,10 +2,8 @@ package plumeline.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
 import plumeline.quantity.PaperUnit;
 import plumeline.sketch.Markup;
@@ -39,9 +37,9 @@ final class FilmPage {
         List<String> sheets = subjects.parallelStream()
                 .map(subject -> ShotSheet.of(film, subject, title, printed).toText())
                 .toList();
-        // Papers of one shot open with it; else the cover is the way to each.
+        // Papers of one shot open with it unless they say what changed; else the cover is the way to each.
         sections = new ArrayList<>(sheets);
-        sections.add(sheets.size() == 1 ? 1 : 0, cover().toText());
+        sections.add(sheets.size() == 1 && !printed.changes().isCompared() ? 1 : 0, cover().toText());
     }
 
     /// The whole page.
@@ -82,7 +80,7 @@ final class FilmPage {
                 .mapToInt(subject -> subject.answer().marks().size())
                 .max()
                 .orElse(0);
-        return IntStream.rangeClosed(1, most)
+        return IntStream.rangeClosed(0, most)
                 .mapToObj(i -> ".shot:has(.t" + i + ":checked) .n" + i + "{display:none}")
                 .collect(Collectors.joining("\n"));
     }
@@ -115,8 +113,11 @@ final class FilmPage {
         if (printed.changes().isCompared()) {
             changes(cover);
         }
+        if (!plan.cuts().isEmpty()) {
+            cover.add(Markup.of("h2", "In the cut"), Rows.pairs(FilmRows.cut(plan)));
+        }
         if (!plan.deliveries().isEmpty()) {
-            cover.add(Markup.of("h2", "To be delivered"), deliveries());
+            cover.add(Markup.of("h2", "To be delivered"), Rows.pairs(FilmRows.deliveries(plan)));
         }
         if (!film.wants().isEmpty()) {
             cover.add(Markup.of("h2", "What must be true of the whole film"));
@@ -167,7 +168,8 @@ final class FilmPage {
     private Markup shots() {
         Markup body = Markup.of("tbody");
         for (Subject subject : subjects) {
-            String verdict = subject.answer().verdict().word();
+            String verdict =
+                    Standing.of(plan, subject.answer()).limiting().verdict().word();
             body.add(Rows.named(
                     subject.number() + ": " + subject.name(),
                     Markup.of(
@@ -183,27 +185,6 @@ final class FilmPage {
                     Markup.of("td", Markup.of("span", verdict).with("class", "verdict " + verdict))));
         }
         return Markup.of("table", Rows.head(List.of("Shot", "Length", "Finding")), body);
-    }
-
-    private Markup deliveries() {
-        List<Rows.Pair> rows = new ArrayList<>();
-        for (Delivery delivery : plan.deliveries()) {
-            List<String> words = new ArrayList<>();
-            delivery.ratio().ifPresent(ratio -> words.add(ratio.across() + ":" + ratio.down()));
-            delivery.size().ifPresent(size -> words.add(size.acrossPixels() + " × " + size.downPixels() + " px"));
-            delivery.length().ifPresent(length -> words.add(length.valueText()));
-            for (String key : List.of("loudness", "true_peak")) {
-                delivery.written()
-                        .findQuantity(key)
-                        .ifPresent(value -> words.add(
-                                key.replace('_', ' ').toLowerCase(Locale.ROOT) + " " + Rows.minus(value.valueText())));
-            }
-            if (delivery.isTextless()) {
-                words.add("a copy without titles");
-            }
-            rows.add(new Rows.Pair(delivery.name(), String.join(", ", words) + DrawingsPart.keepOut(delivery)));
-        }
-        return Rows.pairs(rows);
     }
 
     private List<String> howTo() {

@@ -28,6 +28,9 @@ final class Glance {
     Markup block(String revision) {
         Markup words = Markup.of("div").with("class", "words");
         words.add(limiting(), Markup.of("div", marks.next()).with("class", "next-mark"));
+        marks.together()
+                .filter(text -> subject.answer().together() < 1)
+                .ifPresent(text -> words.add(Rows.paragraph("together", text)));
         CameraRows camera = new CameraRows(subject);
         words.add(Rows.paragraph("exposure", camera.exposure()), Rows.paragraph("from-sensor", camera.fromSensor()));
         words.add(Rows.paragraph("care", "Take care: " + cares() + "; see below."));

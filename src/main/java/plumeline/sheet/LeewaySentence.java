@@ -16,7 +16,7 @@ import plumeline.solve.Words;
 /// A mark's leeway as a consequence: `±7 mm sideways, else a sliver shows.`
 final class LeewaySentence {
     /// From so many placing errors on nobody need watch a side: it is loose.
-    private static final double LOOSE = 15;
+    static final double LOOSE = 15;
 
     private final LeewayText text;
     private final Words words;

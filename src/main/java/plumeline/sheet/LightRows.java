@@ -3,6 +3,7 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.geom.Body;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
@@ -32,7 +33,7 @@ final class LightRows {
         Kit.Light kit = light.light();
         List<String> words = new ArrayList<>(List.of(kit.name() + ", " + shape(kit.emitter())));
         words.add(faces(light));
-        words.add("level " + level(light) + " of what it gives");
+        words.add(level(light));
         quantity(light, "white").ifPresent(white -> words.add("white " + told.quantity(white)));
         quantity(light, "hue").ifPresent(hue -> words.add("hue " + told.quantity(hue) + " (CIE LCh)"));
         kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.quantity(gives)));
@@ -76,13 +77,10 @@ final class LightRows {
         if (!isPlaced(light)) {
             return "faces what the camera looks at";
         }
-        double turn = subject.first()
-                .lamps()
-                .get(subject.stage().lampIndex(light.name()))
-                .pose()
-                .turnRadians();
-        return "faces what the camera looks at, turned " + Print.degrees(Math.abs(turn))
-                + (turn < 0 ? " anticlockwise" : " clockwise") + " from away, seen from above";
+        Body lamp = subject.first().lamps().get(subject.stage().lampIndex(light.name()));
+        double turn = Math.IEEEremainder(lamp.pose().turnRadians(), 2 * Math.PI);
+        return "faces what the camera looks at: from facing straight away from the crew, turned "
+                + Print.degrees(Math.abs(turn)) + (turn < 0 ? " anticlockwise" : " clockwise") + " seen from above";
     }
 
     private boolean isPlaced(PlacedLight light) {
@@ -91,16 +89,24 @@ final class LightRows {
 
     private String level(PlacedLight light) {
         return light.level()
-                .map(level -> value(level).map(si -> Print.share(si, 0)).orElse("not found yet"))
-                .orElse("100 %");
+                .map(level -> value(level).map(LightRows::level).orElse("level not found yet"))
+                .orElse(level(1));
     }
 
+    private static String level(double share) {
+        return share == 0 ? "off" : "level " + Print.share(share, 0) + " of what it gives";
+    }
+
+    /// What is found for a mark; what a pass alone writes isn't among the shot's marks.
     private Optional<Double> value(Mark mark) {
         return subject.answer().marks().stream()
                 .filter(answer -> answer.mark().path().equals(mark.path()))
                 .flatMap(answer -> answer.setting() instanceof MarkAnswer.Setting.At(double si, var _)
                         ? Optional.of(si).stream()
                         : Optional.<Double>empty().stream())
-                .findFirst();
+                .findFirst()
+                .or(() -> mark instanceof Mark.Fixed fixed
+                        ? Optional.of(fixed.quantity().si())
+                        : Optional.<Double>empty());
     }
 }

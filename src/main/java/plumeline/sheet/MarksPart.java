@@ -1,7 +1,9 @@
 package plumeline.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import plumeline.draw.LeewayText;
+import plumeline.plan.Mark;
 import plumeline.quantity.Origin;
 import plumeline.quantity.Print;
 import plumeline.sketch.Markup;
@@ -34,34 +36,44 @@ final class MarksPart {
         for (MarkAnswer mark : ordered()) {
             body.add(row(mark, mark.setting() instanceof MarkAnswer.Setting.At ? number++ : 0));
         }
-        section.add(
-                Markup.of("h2", "Marks, in the order to set them"),
-                Markup.of("table", Rows.head(List.of("Mark", "Set to, from where", "Leeway, others as set")), body)
-                        .with("class", "marks"));
+        section.add(Markup.of("h2", "Marks, in the order to set them"));
+        TankFirst.of(subject)
+                .ifPresent(text -> section.add(
+                        Rows.flowing(Markup.of("div", box(0, "tank")).with("class", "first"), text)));
+        section.add(Markup.of("table", Rows.head(List.of("Mark", "Set to, from where", "Leeway, others as set")), body)
+                .with("class", "marks"));
         if (!subject.answer().leewayWithout().isEmpty()) {
             section.add(Markup.of(
                     "p",
                     "Leeway leaves out what fails already: "
                             + String.join(", ", subject.answer().leewayWithout()) + "."));
         }
-        double together = subject.answer().together();
-        if (Double.isFinite(together) && together > 0 && together < 100) {
-            section.add(Markup.of(
-                    "p",
-                    "All marks together may be off by " + Print.number(Math.floor(together * 10) / 10, 1)
-                            + " × what a hand places."));
-        }
+        together().ifPresent(text -> section.add(Markup.of("p", text)));
     }
+
+    /// How far all marks may be off at once, where that is worth knowing: a hand that places to less than it needs a
+    /// jig.
+    Optional<String> together() {
+        double together = Math.floor(subject.answer().together() * 10) / 10;
+        if (!(together < MUCH) || subject.answer().together() <= 0) {
+            return Optional.empty();
+        }
+        String times = Print.number(together, 1) + " × what a hand places";
+        return Optional.of(
+                together < 1
+                        ? "All marks together may be off by " + times + " only: use jigs, then look through the lens."
+                        : "All marks together may be off by " + times + ".");
+    }
+
+    /// From so many times on nobody need know.
+    private static final double MUCH = 10;
 
     /// Ticked boxes hide what is set in the line that says what is next; a style sheet does it.
     private Markup row(MarkAnswer mark, int number) {
         String path = mark.mark().path();
         Markup name = Markup.of("div").with("class", "who");
         if (number > 0) {
-            name.add(Markup.of("input")
-                    .with("type", "checkbox")
-                    .with("class", "tick t" + number)
-                    .with("aria-label", path + " is set"));
+            name.add(box(number, path));
         }
         name.text(path);
         // Beside a long name its value stands at the far end of its line.
@@ -74,10 +86,11 @@ final class MarksPart {
                 value.add(Markup.of("span", Rows.minus(words.value(mark.mark(), at.si())))
                                 .with("class", "value"))
                         .text(" ")
-                        .add(origin(at.origin()));
+                        .add(origin(at.origin()))
+                        .text(spread(mark));
                 String where =
                         MarkWords.of(subject.shot(), mark.mark(), at.si()).from();
-                set.add(Rows.isLong(path) ? Markup.of("div", where) : Markup.of("span", " " + where));
+                set.add(Rows.isLong(path) ? Markup.of("div", where) : Markup.of("span", ", " + where));
             }
         }
         Markup last = Rows.cell("leeway", leeway.of(mark));
@@ -87,8 +100,22 @@ final class MarksPart {
         return changes.tell(row, last, Changes.Of.MARK, subject.name(), path);
     }
 
+    private static Markup box(int number, String what) {
+        return Markup.of("input")
+                .with("type", "checkbox")
+                .with("class", "tick t" + number)
+                .with("aria-label", what + " is set");
+    }
+
     private static Markup origin(Origin origin) {
         return Markup.of("span", origin.word()).with("class", "origin " + origin.word());
+    }
+
+    /// A spread that is written is what the hand placed it to.
+    private String spread(MarkAnswer answer) {
+        return answer.mark() instanceof Mark.Fixed(var _, var _, var quantity, var _, var _) && quantity.hasSpread()
+                ? " ± " + words.difference(answer.mark(), answer.placingErrorSi())
+                : "";
     }
 
     /// The marks that have a value, each in a line, to be shown one after the other.
@@ -97,6 +124,8 @@ final class MarksPart {
                 .filter(mark -> mark.setting() instanceof MarkAnswer.Setting.At)
                 .toList();
         Markup list = Markup.of("ol").with("class", "next");
+        TankFirst.of(subject)
+                .ifPresent(text -> list.add(Rows.flowing(Markup.of("li").with("class", "n0"), text)));
         for (int i = 0; i < set.size(); i++) {
             MarkAnswer mark = set.get(i);
             double si = ((MarkAnswer.Setting.At) mark.setting()).si();

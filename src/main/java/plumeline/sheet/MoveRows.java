@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plumeline.geom.Vec;
+import plumeline.motion.Profile;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
 import plumeline.plan.Move;
 import plumeline.plan.Named;
+import plumeline.plan.Playback;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
 import plumeline.solve.MarkAnswer;
@@ -18,6 +21,8 @@ import plumeline.stage.Stage;
 
 /// The moves of a shot: end to end, in real seconds, with profile and machine.
 final class MoveRows {
+    private static final int QUARTERS = 4;
+
     private final Print print;
     private final ShotAnswer answer;
     private final Stage stage;
@@ -35,9 +40,23 @@ final class MoveRows {
 
     static List<Rows.Pair> of(Subject subject) {
         MoveRows rows = new MoveRows(subject);
-        return rows.stage.shot().moves().stream()
-                .map(move -> new Rows.Pair(move.name(), rows.words(move)))
-                .toList();
+        List<Rows.Pair> all = new ArrayList<>();
+        rows.stage.shot().moves().forEach(move -> all.add(new Rows.Pair(move.name(), rows.words(move))));
+        playback(subject.shot().playback()).ifPresent(text -> all.add(new Rows.Pair("Playback", text)));
+        return all;
+    }
+
+    private static Optional<String> playback(Playback playback) {
+        return switch (playback) {
+            case Playback.Constant(double speed, var _) ->
+                speed == 1 ? Optional.empty() : Optional.of(Print.share(speed, 0) + " of real speed throughout.");
+            case Playback.Curve(List<Playback.Key> keys, Playback.Ease ease, var _) ->
+                Optional.of(keys.stream()
+                                .map(key ->
+                                        Print.share(key.speed(), 0) + " at frame " + Print.number(key.frame() + 1, 0))
+                                .collect(Collectors.joining(", "))
+                        + ", " + ease.name().toLowerCase(Locale.ROOT) + " between.");
+        };
     }
 
     private String words(Move move) {
@@ -56,7 +75,23 @@ final class MoveRows {
                 .ifPresent(profile ->
                         words.add(profile.name().toLowerCase(Locale.ROOT).replace('_', '-') + " profile"));
         move.machine().map(Kit.Machine::name).ifPresent(name -> words.add("by " + name));
+        speed(move).ifPresent(words::add);
         return String.join(", ", words) + "." + limits(move);
+    }
+
+    /// What is dialled: the even speed, or the highest of a move that speeds up and slows down.
+    private Optional<String> speed(Move move) {
+        boolean isRound =
+                move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
+        return stage.findTravel(
+                        stage.shot().moves().indexOf(move), answer.posed().values())
+                .map(travel -> (travel.profile() == Profile.EVEN ? "at " : "at most ")
+                        + (isRound ? turning(travel.peakSpeed()) : new Told(print).speed(travel.peakSpeed())));
+    }
+
+    private static String turning(double radiansPerSecond) {
+        return Print.number(Math.toDegrees(radiansPerSecond), 1) + " deg/s ("
+                + Print.number(radiansPerSecond * 30 / Math.PI, 1) + " rpm)";
     }
 
     private static String carried(Move move) {
@@ -107,13 +142,22 @@ final class MoveRows {
         return Math.abs(way.z()) > least ? level + (way.z() < 0 ? " and down" : " and up") : level;
     }
 
+    /// A pan follows the move, so it is told at quarters of the shot.
     private String panned() {
+        List<String> turns = new ArrayList<>();
+        for (int quarter = 1; quarter <= QUARTERS; quarter++) {
+            double frame = Math.rint((stage.frames() - 1.0) * quarter / QUARTERS);
+            turns.add(turned(frame) + " at frame " + Print.number(frame + 1, 0));
+        }
+        return "turned since the first frame " + String.join(", ", turns);
+    }
+
+    private String turned(double frame) {
         double[] at = answer.posed().values();
-        double turn = stage.scene(at, (double) (stage.frames() - 1)).aim().turnRadians()
+        double turn = stage.scene(at, frame).aim().turnRadians()
                 - stage.scene(at, 0).aim().turnRadians();
         double turned = Math.IEEEremainder(turn, 2 * Math.PI);
-        return Print.fineDegrees(Math.abs(turned)) + (turned < 0 ? " anticlockwise" : " clockwise")
-                + " from the first frame to the last";
+        return Print.fineDegrees(Math.abs(turned)) + (turned < 0 ? " anticlockwise" : " clockwise");
     }
 
     private String limits(Move move) {

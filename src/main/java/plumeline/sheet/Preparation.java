@@ -1,7 +1,9 @@
 package plumeline.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Placed;
@@ -28,12 +30,13 @@ final class Preparation {
 
     private List<String> reminders() {
         List<String> all = new ArrayList<>();
-        String each = subject.shot().passes().isEmpty() ? "" : ", once for each pass";
+        String each = subject.passes().isEmpty() ? "" : ", once for each pass";
         all.add("Colour chart and grey card where the hero stands, in the shot's light" + each + ".");
         boolean painted = subject.shot().placed().stream().anyMatch(Placed::isHung)
                 || subject.shot().findRelease().isPresent()
-                || !subject.shot().passes().isEmpty();
-        all.add("Clean plate: same move, focus and light, the things taken away"
+                || !subject.passes().isEmpty();
+        all.add("Clean plate: same " + (subject.stage().isMoving() ? "move, " : "")
+                + "focus and light, the things taken away"
                 + (painted ? "; this shot needs it for cleaning up and laying passes over each other." : "."));
         all.add("Photograph the taped marks and the lamps as they stand, with the revision in the picture.");
         return all;
@@ -42,16 +45,28 @@ final class Preparation {
     private Markup heroes() {
         Markup body = Markup.of("tbody");
         for (int i = 0; i < subject.shot().placed().size(); i++) {
-            Placed placed = subject.shot().placed().get(i);
+            heroes(body, i);
+        }
+        return Markup.of("table", Rows.head(List.of("Where", "What", "Hero no.", "Label's middle")), body)
+                .with("class", "heroes");
+    }
+
+    /// A row for the thing that stands there, and one for each other that a later pass puts in its place.
+    private void heroes(Markup body, int i) {
+        Set<String> said = new HashSet<>();
+        for (Subject pass : subject.eachPass()) {
+            Placed placed = pass.shot().placed().get(i);
+            String clocking = clocking(pass, placed, i);
+            if (!said.add(placed.thing().reference() + clocking)) {
+                continue;
+            }
             body.add(Rows.named(
                     isRoomy(placed) ? "" : placed.name() + placed.thing().reference(),
                     Rows.name(placed.name()),
                     Rows.cell("", placed.thing().reference()),
                     Rows.cell("blank", ""),
-                    Rows.cell("", clocking(placed, i))));
+                    Rows.cell("", clocking)));
         }
-        return Markup.of("table", Rows.head(List.of("Where", "What", "Hero no.", "Label's middle")), body)
-                .with("class", "heroes");
     }
 
     /// Whether both names fit their columns.
@@ -60,9 +75,9 @@ final class Preparation {
     }
 
     /// Facing is the turn of the label's middle from the lens, clockwise seen from above.
-    private String clocking(Placed placed, int index) {
-        Body body = subject.first().things().get(index);
-        Vec toLens = subject.first().aim().eye().minus(body.pose().base());
+    private static String clocking(Subject pass, Placed placed, int index) {
+        Body body = pass.first().things().get(index);
+        Vec toLens = pass.first().aim().eye().minus(body.pose().base());
         double turn = body.pose().turnRadians();
         double facing = Math.IEEEremainder(turn - Math.atan2(-toLens.x(), -toLens.y()), 2 * Math.PI);
         String middle = placed.thing().label().isPresent() ? "" : "no label; its front ";

@@ -22,9 +22,11 @@ final class Resets {
     record Step(String text, double least, double most) {}
 
     private final Shot shot;
+    private final boolean hasPasses;
 
-    Resets(Shot shot) {
+    Resets(Shot shot, boolean hasPasses) {
         this.shot = shot;
+        this.hasPasses = hasPasses;
     }
 
     void addTo(Markup section) {
@@ -39,23 +41,21 @@ final class Resets {
                             .with("class", "reset"),
                     Rows.cell("minutes", minutes(step.least(), step.most()))));
         }
-        section.add(Markup.of("table", body).with("class", "resets"), total(steps));
+        section.add(Markup.of("table", body).with("class", "resets"), Rows.flowing(Markup.of("p"), total()));
     }
 
-    private Markup total(List<Step> steps) {
+    /// All steps together, in a sentence.
+    String total() {
+        List<Step> steps = steps();
         return shot.written()
                 .findQuantity("reset")
-                .map(reset -> Rows.flowing(
-                        Markup.of("p"),
-                        "Reset: " + Print.number(reset.si() / 60, 1) + " min" + origin(reset) + "; the steps' minutes"
-                                + " are typical."))
-                .orElseGet(() -> Markup.of(
-                        "p",
-                        "Together "
-                                + minutes(
-                                        steps.stream().mapToDouble(Step::least).sum(),
-                                        steps.stream().mapToDouble(Step::most).sum())
-                                + ", typical: write down yours."));
+                .map(reset -> "Reset: " + Print.number(reset.si() / 60, 1) + " min" + origin(reset)
+                        + "; the steps' minutes are typical.")
+                .orElseGet(() -> "Together "
+                        + minutes(
+                                steps.stream().mapToDouble(Step::least).sum(),
+                                steps.stream().mapToDouble(Step::most).sum())
+                        + ", typical: write down yours.");
     }
 
     private static String origin(Quantity reset) {
@@ -85,7 +85,7 @@ final class Resets {
         if (shot.placed().stream().anyMatch(Placed::isHung)) {
             steps.add(new Step("Let it hang still.", 1, 2));
         }
-        if (!shot.passes().isEmpty()) {
+        if (hasPasses) {
             steps.add(new Step("Next pass: set what it changes, touch nothing else.", 1, 2));
         }
         steps.add(new Step("Hero: fingerprints, dust, drops; marks not kicked; battery and card.", 1, 2));

@@ -7,7 +7,7 @@ import plumeline.plan.Shot;
 import plumeline.solve.MarkAnswer;
 
 /// In which order a crew sets marks: things on the table from the zero mark out, then the camera, then machines, lamps,
-/// last what is let go. Within each the plan's order stands.
+/// last what is let go. Within each the plan's order stands, but a thing is leaned before it is turned.
 ///
 /// **Source:** common practice.
 final class SettingOrder {
@@ -23,13 +23,32 @@ final class SettingOrder {
 
     List<MarkAnswer> of(List<MarkAnswer> marks) {
         return marks.stream()
-                .sorted(Comparator.comparingInt(answer -> rank(answer.mark())))
+                .sorted(Comparator.comparingInt((MarkAnswer answer) -> rank(answer.mark()))
+                        .thenComparingInt(answer -> first(marks, answer.mark()))
+                        .thenComparingInt(answer -> turn(answer.mark())))
                 .toList();
     }
 
+    /// Where the first mark of the same owner stands in the plan.
+    private static int first(List<MarkAnswer> marks, Mark mark) {
+        for (int i = 0; i < marks.size(); i++) {
+            if (owner(marks.get(i).mark()).equals(owner(mark))) {
+                return i;
+            }
+        }
+        return marks.size();
+    }
+
+    private static int turn(Mark mark) {
+        return mark.path().endsWith(".turn") ? 1 : 0;
+    }
+
+    private static String owner(Mark mark) {
+        return mark.path().substring(0, Math.max(0, mark.path().indexOf('.')));
+    }
+
     private int rank(Mark mark) {
-        String path = mark.path();
-        String owner = path.substring(0, Math.max(0, path.indexOf('.')));
+        String owner = owner(mark);
         if (placed.contains(owner)) {
             return 0;
         }

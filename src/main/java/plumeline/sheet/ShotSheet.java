@@ -1,16 +1,11 @@
 package plumeline.sheet;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import plumeline.draw.Drawings;
 import plumeline.draw.Moment;
-import plumeline.plan.Pass;
-import plumeline.quantity.Quantities;
-import plumeline.quantity.Reading;
 import plumeline.sketch.Drawing;
 import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;
-import plumeline.text.Node;
 
 /// The sheet of one shot, in the order in which a crew needs it: at a glance, marks, camera, moves, light, effect, what
 /// kills it, what is done before and between takes, boxes for takes; then the wants, the drawings, where to take care.
@@ -35,14 +30,15 @@ final class ShotSheet {
         sheet.section.add(new Glance(subject, sheet.standing, marks, printed, start).block(revision));
         sheet.notes();
         marks.addTo(sheet.section);
-        sheet.table("Camera", new CameraRows(subject).list());
-        sheet.table("Moves", MoveRows.of(subject));
-        sheet.table("Light", LightRows.of(subject));
-        sheet.table("Passes", passes(subject));
+        sheet.table("Camera" + subject.inFirstPass(), new CameraRows(subject).list());
+        sheet.table(subject.shot().moves().isEmpty() ? "Playback" : "Moves", MoveRows.of(subject));
+        sheet.table("Light" + subject.inFirstPass(), LightRows.of(subject));
+        sheet.table("Passes", PassRows.of(subject));
         sheet.table("Effect", EffectRows.of(subject));
         sheet.kills();
         new Preparation(subject).addTo(sheet.section);
-        new Resets(subject.shot()).addTo(sheet.section);
+        sheet.table("Sizes the marks rest on", ThingRows.of(subject));
+        new Resets(subject.shot(), !subject.passes().isEmpty()).addTo(sheet.section);
         TakeBoxes.addTo(sheet.section, subject, title, revision);
         sheet.cautions();
         new WantsPart(subject, printed.changes()).addTo(sheet.section);
@@ -69,37 +65,6 @@ final class ShotSheet {
         section.add(Markup.of("h2", title), Markup.of("table", body));
     }
 
-    private static List<Rows.Pair> passes(Subject subject) {
-        return subject.plan().findShot(subject.name()).stream()
-                .flatMap(shot -> shot.passes().stream())
-                .map(pass -> new Rows.Pair(pass.name(), overrides(new Told(subject.print()), pass)))
-                .toList();
-    }
-
-    private static String overrides(Told told, Pass pass) {
-        return pass.overrides().isEmpty()
-                ? "As the shot itself."
-                : pass.overrides().entrySet().stream()
-                                .map(one -> one.getKey() + " " + written(told, one.getValue()))
-                                .collect(Collectors.joining("; "))
-                        + ".";
-    }
-
-    private static String written(Told told, Node node) {
-        return switch (node) {
-            case Node.Scalar scalar ->
-                Quantities.read(scalar.text()) instanceof Reading.Read read
-                        ? told.quantity(read.quantity())
-                        : scalar.text();
-            case Node.Sequence sequence ->
-                sequence.items().stream().map(item -> written(told, item)).collect(Collectors.joining(", ", "[", "]"));
-            case Node.Mapping mapping ->
-                mapping.entries().stream()
-                        .map(entry -> entry.key() + " " + written(told, entry.value()))
-                        .collect(Collectors.joining(", ", "{", "}"));
-        };
-    }
-
     private void kills() {
         List<Standing.Ranked> three = standing.firstThree();
         if (three.isEmpty()) {
@@ -109,8 +74,9 @@ final class ShotSheet {
         kills.add(
                 Markup.of("h2", three.size() == 1 ? "What kills it" : "The " + count(three.size()) + " that kill it"));
         for (Standing.Ranked one : three) {
-            kills.add(Rows.toTick(one.answer().id() + ": " + one.answer().want() + ". "
-                    + LeewaySentence.sentence(one.words()) + " " + WantWords.check(one.line())));
+            kills.add(Rows.toTick(
+                    one.answer().id() + ": " + one.answer().want() + ". " + LeewaySentence.sentence(one.words()) + " "
+                            + WantWords.check(one.line(), subject.stage().isMoving())));
         }
         section.add(kills);
     }

@@ -64,6 +64,16 @@ final class Standing {
         };
     }
 
+    /// What a crew checks first: what fails, what a few placing errors end, what isn't known; then the rest.
+    private static int danger(Ranked one) {
+        return switch (one.answer().verdict()) {
+            case FAILS -> 0;
+            case TIGHT -> 1;
+            case HOLDS -> one.errors() < LeewaySentence.LOOSE ? 1 : 3;
+            case UNKNOWN -> 2;
+        };
+    }
+
     private static Ranked rank(WantAnswer answer, WantLine line, ShotAnswer shot, LeewayText text) {
         if (answer.verdict() == Verdict.FAILS) {
             return new Ranked(answer, line, 0, "It fails as the marks stand.");
@@ -104,7 +114,19 @@ final class Standing {
 
     /// The three to check first.
     List<Ranked> firstThree() {
-        return ranked.stream().limit(3).toList();
+        return ranked.stream()
+                .sorted(Comparator.comparingInt(Standing::danger))
+                .limit(3)
+                .toList();
+    }
+
+    /// A want by its id and its word: `reveal.2 (shown)`.
+    private static String named(Ranked one) {
+        return one.answer().id() + " (" + one.line().word().replace('_', ' ') + ")";
+    }
+
+    private static String inPass(Ranked one) {
+        return one.answer().pass().isEmpty() ? "" : " in pass " + one.answer().pass();
     }
 
     /// What limits the shot: the finding that stands nearest to failing, the film's own counted too, and what isn't
@@ -117,14 +139,14 @@ final class Standing {
     Limiting limiting() {
         String unknown = ranked.stream()
                 .filter(one -> one.answer().verdict() == Verdict.UNKNOWN)
-                .map(one -> one.answer().id())
+                .map(Standing::named)
                 .collect(Collectors.joining(", "));
         String also = unknown.isEmpty() ? "" : " Not known: " + unknown + ".";
         if (ranked.isEmpty()) {
             return new Limiting(Verdict.UNKNOWN, "No want is written for this shot.");
         }
         Ranked first = ranked.getFirst();
-        String id = first.answer().id() + ": ";
+        String id = named(first) + inPass(first) + ": ";
         return switch (first.answer().verdict()) {
             case FAILS ->
                 new Limiting(

@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import plumeline.plan.Placed;
 import plumeline.sketch.Markup;
 
 /// Boxes to write takes into, and the code that says which sheet this is to a phone.
@@ -42,10 +43,7 @@ final class TakeBoxes {
 
     private static Markup measured(Subject subject) {
         StringBuilder text = new StringBuilder("One change a take. Measured: distance from the sensor mark to ")
-                .append(
-                        subject.shot().placed().isEmpty()
-                                ? "the subject"
-                                : subject.shot().placed().getFirst().name());
+                .append(new CameraRows(subject).findTarget().map(Placed::name).orElse("the subject"));
         if (!subject.shot().lights().isEmpty()) {
             text.append("; lux there, lamp by lamp");
         }

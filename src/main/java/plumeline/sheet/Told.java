@@ -16,7 +16,7 @@ record Told(Print print) {
     private String value(Quantity quantity) {
         String text = switch (quantity.kind()) {
             case LENGTH -> (quantity.si() < 0 ? "−" : "") + print.difference(Math.abs(quantity.si()), Print.Hand.TAPE);
-            case SPEED -> motor(quantity.si()) + "/s";
+            case SPEED -> speed(quantity.si());
             case ACCELERATION -> motor(quantity.si()) + "/s2";
             default -> Rows.minus(quantity.valueText());
         };
@@ -29,6 +29,11 @@ record Told(Print print) {
     /// How far a meter stood from a lamp: in metres as lamps are told, where papers are in millimetres.
     private String distance(double metres) {
         return print.unit() == PaperUnit.MILLIMETRES ? Print.number(metres, 2) + " m" : print.length(metres);
+    }
+
+    /// A speed along a line.
+    String speed(double metresPerSecond) {
+        return motor(metresPerSecond) + "/s";
     }
 
     private String motor(double metres) {

@@ -24,13 +24,13 @@ final class WantWords {
     }
 
     /// Says how a want is checked on the set.
-    static String check(WantLine line) {
+    static String check(WantLine line, boolean isMoving) {
         String at = switch (line.when()) {
             case When.Start() -> "at the start mark";
             case When.End() -> "at the end mark";
-            case When.Whole() -> "at start, middle and end";
+            case When.Whole() -> isMoving ? "at start, middle and end" : "in the picture";
             case When.AtTime(var time) -> "at " + time.valueText();
-            case When.AtFrame(long frame) -> "at frame " + frame;
+            case When.AtFrame(long frame) -> "at frame " + (frame + 1);
         };
         return switch (line.word()) {
             case "hidden" -> "Look through the lens " + at + ": no sliver beside the front thing.";
@@ -40,7 +40,10 @@ final class WantWords {
             case "sharp" -> "Magnify the nearest front edge and both outer edges at the taking aperture, " + at + ".";
             case "inside" ->
                 "Show every delivery's frame lines and keep-outs on the monitor " + at + ": nothing crosses a line.";
-            case "clear" -> "Run the whole move slowly with one person watching each gap, a hand at the stop.";
+            case "clear" ->
+                isMoving
+                        ? "Run the whole move slowly with one person watching each gap, a hand at the stop."
+                        : "Look along each gap from above and from the side.";
             case "off_picture" -> "Move a hand along the named edge " + at + ": the hand stays out of the picture.";
             case "reaches" -> "Focus on it by eye and read rate and aperture off the camera.";
             case "same_size" -> "Lay the other shot's still over the picture: the heights meet.";

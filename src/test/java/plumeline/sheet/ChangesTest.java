@@ -81,7 +81,32 @@ final class ChangesTest {
         assertThat(told(fewer, Made.text())).containsExactly("plume: plume.2 stays_under bottle, new.");
         String faster = Made.text().replace("f_number: 8, rate: 120 fps", "f_number: 8, rate: 60 fps");
         assertThat(told(Made.text(), faster))
-                .anyMatch(line -> line.startsWith("plume: Set to f/8, 60 fps") && line.contains(", was f/8, 120 fps"));
+                .contains("plume: Set to 60 fps, shutter 180 deg (1/120 s), was 120 fps, shutter 180 deg (1/240 s).");
+    }
+
+    /// What a crew acts on beside marks: a tank that can't be moved once filled, sizes, deliveries, the cut, resets.
+    @Test
+    void whatNoMarkSays_isToldToo() {
+        checkTold("tank: glass, at: [0 mm, 30 mm]", "tank: glass, at: [0 mm, 45 mm]", "plume: Tank stands");
+        checkTold("width: 60 mm, depth", "width: 61 mm measured, depth", "looks: carton 61 mm (measured) wide, was 60");
+        checkTold("keep_out: {top: 14 %", "keep_out: {top: 10 %", "film: delivery phone");
+        checkTold("speed: 20 %", "speed: 25 %", "plume: Playback 25 %");
+        checkTold("frames: 120", "reset: 12 min\n    frames: 120", "plume: Reset Reset: 12 min as planned");
+        checkTold("lights.back.level: 0 %", "lights.back.level: 5 %", "looks: white back level 5 %, was back off.");
+        checkTold(
+                "at: [0 mm, 0 mm], turn: -30 deg",
+                "at: [0 mm measured, 0 mm], turn: -30 deg",
+                "looks: hero.x 0 mm measured, was 0 mm.");
+        String renamed = Made.text().replace("  looks:\n", "  colours:\n");
+        assertThat(told(Made.text(), renamed)).contains("colours: a new shot.", "looks: no longer in the plan.");
+    }
+
+    private static void checkTold(String was, String is, String line) {
+        assertThat(Made.text()).contains(was);
+        assertThat(told(Made.text(), Made.text().replace(was, is)))
+                .as(is)
+                .anyMatch(one -> one.startsWith(line))
+                .noneMatch(one -> one.endsWith(".."));
     }
 
     @Test

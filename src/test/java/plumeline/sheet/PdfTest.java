@@ -133,11 +133,11 @@ final class PdfTest {
         return out.toString();
     }
 
-    /// On paper only the first mark stands in the line that says which is next.
+    /// On paper only the first stands in the line that says which is next.
     private static boolean isLaterMark(Element element) {
         return element.getTagName().equals("li")
                 && ((Element) element.getParentNode()).getAttribute("class").equals("next")
-                && !element.getAttribute("class").equals("n1");
+                && element.getPreviousSibling() != null;
     }
 
     private static boolean isInline(Element element) {

@@ -54,11 +54,13 @@ final class ShotSheetTest {
                 .containsExactly(
                         "Marks, in the order to set them",
                         "Camera",
+                        "Playback",
                         "Light",
                         "Effect",
                         "The three things that kill it",
                         "Before the first take",
                         "Heroes and how their labels are turned",
+                        "Sizes the marks rest on",
                         "Reset between takes",
                         "Takes",
                         "Take care",
@@ -70,7 +72,12 @@ final class ShotSheetTest {
                         "The tank from the side",
                         "What is sharp");
         assertThat(heads("looks"))
-                .containsSubsequence("Camera", "Moves", "Light", "Passes", "The three things that kill it")
+                .containsSubsequence(
+                        "Camera, in pass green",
+                        "Moves",
+                        "Light, in pass green",
+                        "Passes",
+                        "The three things that kill it")
                 .containsSubsequence("The picture", "Across the picture");
         assertThat(heads("looks")).doesNotContain("Effect", "The tank from the side");
     }
@@ -143,7 +150,7 @@ final class ShotSheetTest {
                         "white 5600 K",
                         "gives 4000 lx at 1 m (typical: measure yours)",
                         "300 W");
-        assertThat(row(sheet(Made.text(), "looks"), "green")).contains("lights.key.level 0 %");
+        assertThat(row(sheet(Made.text(), "looks"), "green")).contains("key off");
     }
 
     /// 450 × 300 × 260 mm are 35.1 l.
@@ -205,5 +212,57 @@ final class ShotSheetTest {
                 SvgReader.parse(Papers.of(one, new Printed("2026-11-25 10:42")).html());
         assertThat(all(page.getDocumentElement(), "section").stream().map(part -> part.getAttribute("id")))
                 .containsExactly("shot.plume", "film");
+    }
+
+    /// 30 mm behind the zero mark, 300 mm deep inside two panes of 8 mm: its front stands 128 mm before the zero mark.
+    @Test
+    void tank_isSetFirst() {
+        Element sheet = sheet(Made.text(), "plume");
+        Element next = all(sheet, "li").stream()
+                .filter(li ->
+                        ((Element) li.getParentNode()).getAttribute("class").equals("next"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(next.getTextContent())
+                .isEqualTo(
+                        "The tank first (glass): outer face of its front glass 128 mm toward the camera from the zero"
+                                + " mark; its middle on the centreline. Level it, fill it where it stands.");
+        assertThat(all(sheet, "input").getFirst().getAttribute("aria-label")).isEqualTo("tank is set");
+    }
+
+    /// A plate: 60 deg in 6 s are 10 deg/s, 5/3 rpm; a slide's 120 mm in 12 s.
+    @Test
+    void moves_sayWhatIsDialled() {
+        Element sheet = sheet(Made.text(), "looks");
+        assertThat(row(sheet, "turnhero turns")).contains("at 10 deg/s (1.7 rpm)");
+        assertThat(row(sheet, "slideThe camera")).contains("at 10 mm/s");
+        assertThat(row(sheet, "Playback")).isEqualTo("Playback400 % of real speed throughout.");
+        String ramp = Made.text().replace("speed: 20 %", "speed: [[0 frames, 100 %], [24 frames, 20 %]]");
+        assertThat(row(sheet(ramp, "plume"), "Playback"))
+                .isEqualTo("Playback100 % at frame 1, 20 % at frame 25, straight between.");
+    }
+
+    /// A second pass has its own hero to number and turn, and is changed to between takes.
+    @Test
+    void passes_areSaidInWordsAndHaveTheirOwnHeroes() {
+        String other = Made.text()
+                .replace(
+                        "white: {lights.back.level: 0 %}",
+                        "white: {lights.back.level: 0 %, place.hero.thing: flacon, camera.f_number: 16}");
+        Element sheet = sheet(other, "looks");
+        assertThat(row(sheet, "white")).isEqualTo("whiteback off; hero is flacon; camera f/16.");
+        assertThat(row(sheet, "herocarton")).contains("30 deg anticlockwise");
+        assertThat(row(sheet, "heroflacon")).contains("30 deg anticlockwise");
+        assertThat(sheet.getTextContent()).contains("Next pass: set what it changes, touch nothing else.");
+    }
+
+    /// Nobody can hold a tape to a mark inside a barrel of 380 mm.
+    @Test
+    void probe_isMeasuredFromItsFront() {
+        String probe =
+                Made.text().replace("sensor_behind: 71 mm measured", "barrel: {diameter: 30 mm, length: 380 mm}");
+        Element sheet = sheet(probe, "reveal");
+        assertThat(row(sheet, "Sensor mark")).contains("measure from the front of the barrel");
+        assertThat(sheet.getTextContent()).contains("first's middle: 600 mm from the front of the barrel");
     }
 }

@@ -1,0 +1,40 @@
+package plumeline.sheet;
+
+import java.util.Optional;
+import plumeline.plan.TankPlace;
+import plumeline.quantity.Print;
+import plumeline.stage.TankWalls;
+
+/// Where the tank is put down before any mark is set: it can't be moved once there is water in it.
+///
+/// **Source:** common practice.
+final class TankFirst {
+    private TankFirst() {}
+
+    static Optional<String> of(Subject subject) {
+        return subject.shot()
+                .findTank()
+                .flatMap(tank -> subject.stage().findTank().map(walls -> words(tank, walls, subject.print())));
+    }
+
+    private static String words(TankPlace tank, TankWalls walls, Print print) {
+        double middle = tank.at().getFirst().si();
+        double front = walls.outside().low().y();
+        double under = walls.outside().low().z();
+        return "The tank first (" + tank.tank().name() + "): outer face of its front glass "
+                + from(front, print, "toward the camera from the zero mark", "away from the camera, from the zero mark")
+                + "; its middle "
+                + (Math.abs(middle) < NOTHING_METRES
+                        ? "on the centreline"
+                        : from(middle, print, "to camera left of the zero mark", "to camera right of the zero mark"))
+                + (under > NOTHING_METRES ? "; its underside " + print.length(under) + " over the table top" : "")
+                + ". Level it, fill it where it stands.";
+    }
+
+    /// Less than this no tape shows.
+    private static final double NOTHING_METRES = 0.0005;
+
+    private static String from(double metres, Print print, String less, String more) {
+        return print.length(Math.abs(metres)) + " " + (metres < 0 ? less : more);
+    }
+}

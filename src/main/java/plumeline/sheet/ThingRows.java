@@ -1,0 +1,64 @@
+package plumeline.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plumeline.plan.Thing;
+import plumeline.quantity.Quantity;
+
+/// What each product is taken to be: the sizes that all marks rest on, and whether they were measured.
+final class ThingRows {
+    private static final List<String> WEIGHED = List.of("mass", "displaces", "contents");
+
+    private final Told told;
+
+    private ThingRows(Told told) {
+        this.told = told;
+    }
+
+    static List<Rows.Pair> of(Subject subject) {
+        ThingRows rows = new ThingRows(new Told(subject.print()));
+        Map<String, Rows.Pair> things = new LinkedHashMap<>();
+        for (Subject pass : subject.eachPass()) {
+            pass.shot().placed().forEach(placed -> {
+                Thing thing = placed.thing();
+                things.putIfAbsent(thing.reference(), new Rows.Pair(thing.reference(), rows.words(thing)));
+            });
+        }
+        return List.copyOf(things.values());
+    }
+
+    private String words(Thing thing) {
+        List<String> words = new ArrayList<>();
+        switch (thing.form()) {
+            case Thing.Form.Box(Quantity width, Quantity depth, Quantity height) -> {
+                words.add(told.quantity(width) + " wide");
+                words.add(told.quantity(depth) + " deep");
+                words.add(told.quantity(height) + " tall");
+            }
+            case Thing.Form.Cylinder(Quantity diameter, Quantity height) -> {
+                words.add(told.quantity(diameter) + " across");
+                words.add(told.quantity(height) + " tall");
+            }
+            case Thing.Form.Profile(List<Thing.Station> stations) -> words.add(turned(stations));
+        }
+        thing.label()
+                .ifPresent(label ->
+                        words.add("label " + told.quantity(label.width()) + " × " + told.quantity(label.height())));
+        for (String key : WEIGHED) {
+            thing.written().findQuantity(key).ifPresent(value -> words.add(key + " " + told.quantity(value)));
+        }
+        return String.join(", ", words) + ".";
+    }
+
+    /// A profile's widest place and its height.
+    private String turned(List<Thing.Station> stations) {
+        Thing.Station widest = stations.getFirst();
+        for (Thing.Station station : stations) {
+            widest = station.radius().si() > widest.radius().si() ? station : widest;
+        }
+        return "widest radius " + told.quantity(widest.radius()) + ", "
+                + told.quantity(stations.getLast().height()) + " tall";
+    }
+}
