@@ -62,6 +62,7 @@ final class PapersCommand implements Command {
             }
             since = Optional.of(earlier);
         }
+        PlainFile.makeFolder(folder);
         FilmAnswer answer = Solve.film(plan, shots);
         write(answer, since.map(earlier -> changes(earlier, answer)).orElse(Changes.none()), folder, console);
         console.answer(folder.resolve(PAGE) + "\n" + folder.resolve(PRINT) + "\n" + folder.resolve(MARKS) + "\n");

@@ -105,6 +105,22 @@ final class PlainFile {
         }
     }
 
+    /// Makes a folder to write into, before any work is done.
+    static void makeFolder(Path folder) throws Refusal {
+        try {
+            Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw new Refusal(
+                    e.getFile() + " is a file; a folder is wanted there", "Name another folder with --to DIR.");
+        } catch (IOException e) {
+            throw new Refusal("the folder " + folder + " can't be made here", "Name another folder with --to DIR.");
+        }
+        if (!Files.isWritable(folder)) {
+            throw new Refusal(
+                    "the folder " + folder + " may not be written into by you", "Name another folder with --to DIR.");
+        }
+    }
+
     /// Refuses what can't be written anew, before any work is done: a pipe or a device, a file that is set read-only. A
     /// step that moves a file over another doesn't mind the other's being read-only; its owner does.
     static void refuseUnlessRewritable(String name) throws Refusal, IOException {

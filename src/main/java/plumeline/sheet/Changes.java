@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import plumeline.plan.Shot;
 import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;
@@ -85,6 +86,9 @@ public final class Changes {
         static Difference between(String was, String now) {
             List<String> old = List.of(CLAUSE.split(was));
             List<String> present = List.of(CLAUSE.split(now));
+            if (old.size() == present.size()) {
+                return new Difference(unlike(old, present), unlike(present, old));
+            }
             int most = Math.min(old.size(), present.size());
             int head = 0;
             while (head < most && old.get(head).equals(present.get(head))) {
@@ -100,8 +104,19 @@ public final class Changes {
             return new Difference(clauses(old, from, tail), clauses(present, from, tail));
         }
 
+        private static String unlike(List<String> all, List<String> others) {
+            return text(IntStream.range(0, all.size())
+                    .filter(i -> !all.get(i).equals(others.get(i)))
+                    .mapToObj(all::get)
+                    .toList());
+        }
+
         private static String clauses(List<String> all, int from, int tail) {
-            String text = String.join(" ", all.subList(from, all.size() - tail));
+            return text(all.subList(from, all.size() - tail));
+        }
+
+        private static String text(List<String> clauses) {
+            String text = String.join(" ", clauses);
             return text.matches(".*[,;.:]") ? text.substring(0, text.length() - 1) : text;
         }
     }

@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import plumeline.plan.Camera;
 import plumeline.sketch.Drawing;
 import plumeline.sketch.Markup;
 
@@ -10,6 +11,9 @@ import plumeline.sketch.Markup;
 final class Glance {
     /// How much of the picture a phone shows at first.
     private static final int SEEN_PIXELS = 256;
+
+    /// How much of an upright one, whose foot would be cut off otherwise.
+    private static final int UPRIGHT_PIXELS = 372;
 
     private final Subject subject;
     private final Standing standing;
@@ -51,7 +55,14 @@ final class Glance {
                 .with("role", "group")
                 .with("aria-label", picture.title())
                 .with("tabindex", "0")
-                .with("style", "--seen:" + Math.min(picture.heightPixels(), SEEN_PIXELS) + "px");
+                .with(
+                        "style",
+                        "--seen:" + Math.min(picture.heightPixels(), isUpright() ? UPRIGHT_PIXELS : SEEN_PIXELS)
+                                + "px");
+    }
+
+    private boolean isUpright() {
+        return subject.shot().camera().heldOrDefault() == Camera.Held.UPRIGHT;
     }
 
     private Markup limiting() {

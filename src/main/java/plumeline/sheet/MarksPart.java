@@ -77,8 +77,12 @@ final class MarksPart {
         }
         name.text(path);
         // Beside a long name its value stands at the far end of its line.
-        Markup value = Markup.of(Rows.isLong(path) ? "div" : "span").with("class", "far");
+        boolean isFar = Rows.isLong(path) && !Rows.fillsLine(path);
+        Markup value = Markup.of(isFar ? "div" : "span").with("class", isFar ? "far" : "near");
         Markup set = Markup.of("td", value).with("class", "set");
+        if (Rows.fillsLine(path)) {
+            Rows.below(path, set);
+        }
         switch (mark.setting()) {
             case MarkAnswer.Setting.Open() ->
                 value.add(Markup.of("span", "free").with("class", "value")).text(" no value yet");
@@ -90,12 +94,12 @@ final class MarksPart {
                         .text(spread(mark));
                 String where =
                         MarkWords.of(subject.shot(), mark.mark(), at.si()).from();
-                set.add(Rows.isLong(path) ? Markup.of("div", where) : Markup.of("span", ", " + where));
+                set.add(isFar ? Markup.of("div", where) : Markup.of("span", ", " + where));
             }
         }
         Markup last = Rows.cell("leeway", leeway.of(mark));
         Markup row = Rows.named(path, Markup.of("td", name).with("class", "name"))
-                .add(set, Rows.isLong(path) ? last.addFirst(Rows.gap()) : last)
+                .add(set, Rows.isLong(path) ? Rows.below(path, last) : last)
                 .with("id", subject.name() + ".mark." + path);
         return changes.tell(row, last, Changes.Of.MARK, subject.name(), path);
     }

@@ -60,18 +60,13 @@ final class Preparation {
             if (!said.add(placed.thing().reference() + clocking)) {
                 continue;
             }
-            body.add(Rows.named(
-                    isRoomy(placed) ? "" : placed.name() + placed.thing().reference(),
+            body.add(Markup.of(
+                    "tr",
                     Rows.name(placed.name()),
                     Rows.cell("", placed.thing().reference()),
                     Rows.cell("blank", ""),
                     Rows.cell("", clocking)));
         }
-    }
-
-    /// Whether both names fit their columns.
-    private static boolean isRoomy(Placed placed) {
-        return !Rows.isLong(placed.name()) && !Rows.isLong(placed.thing().reference());
     }
 
     /// Facing is the turn of the label's middle from the lens, clockwise seen from above.

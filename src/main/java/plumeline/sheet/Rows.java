@@ -3,6 +3,7 @@ package plumeline.sheet;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import plumeline.sketch.Lettering;
 import plumeline.sketch.Markup;
 
 /// Tables and lists of the papers.
@@ -55,14 +56,28 @@ final class Rows {
             return row.add(others);
         }
         for (Markup other : others) {
-            row.add(other.addFirst(gap()));
+            row.add(below(name, other));
         }
         return row.with("class", "long");
     }
 
-    static Markup gap() {
-        return Markup.of("div", "\u00a0").with("class", "gap");
+    /// A cell that begins below a long name: a line free for each that the name takes.
+    static Markup below(String name, Markup cell) {
+        for (double left = Lettering.width(name); left > 0; left -= NAME_PIXELS) {
+            cell.addFirst(Markup.of("div", "\u00a0").with("class", "gap"));
+        }
+        return cell;
     }
+
+    /// Whether a name leaves no room on its line for a value at the far end.
+    static boolean fillsLine(String name) {
+        return Lettering.width(name) > NAME_PIXELS - FAR_PIXELS;
+    }
+
+    /// Of a line of 690 pixels, less a letter that no longer fits.
+    private static final double NAME_PIXELS = 670;
+
+    private static final double FAR_PIXELS = 190;
 
     static boolean isLong(String name) {
         return name.length() > LONG_NAME;

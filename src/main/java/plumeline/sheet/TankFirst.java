@@ -21,12 +21,12 @@ final class TankFirst {
         double middle = tank.at().getFirst().si();
         double front = walls.outside().low().y();
         double under = walls.outside().low().z();
-        return "The tank first (" + tank.tank().name() + "): outer face of its front glass "
+        return "Tank first (" + tank.tank().name() + "): front glass's outer face "
                 + from(front, print, "toward the camera from the zero mark", "away from the camera, from the zero mark")
-                + "; its middle "
+                + ", middle "
                 + (Math.abs(middle) < NOTHING_METRES
                         ? "on the centreline"
-                        : from(middle, print, "to camera left of the zero mark", "to camera right of the zero mark"))
+                        : from(middle, print, "to camera left", "to camera right"))
                 + (under > NOTHING_METRES ? "; its underside " + print.length(under) + " over the table top" : "")
                 + ". Level it, fill it where it stands.";
     }

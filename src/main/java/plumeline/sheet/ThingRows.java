@@ -23,7 +23,11 @@ final class ThingRows {
         for (Subject pass : subject.eachPass()) {
             pass.shot().placed().forEach(placed -> {
                 Thing thing = placed.thing();
-                things.putIfAbsent(thing.reference(), new Rows.Pair(thing.reference(), rows.words(thing)));
+                String words = rows.words(thing);
+                Rows.Pair same = things.putIfAbsent(thing.name(), new Rows.Pair(thing.name(), words));
+                if (same != null && !same.text().equals(words)) {
+                    things.put(thing.reference(), new Rows.Pair(thing.reference(), words));
+                }
             });
         }
         return List.copyOf(things.values());

@@ -15,7 +15,7 @@ final class WantWords {
             case "fills" -> "it fills too little or too much";
             case "sharp" -> "an edge goes soft";
             case "inside" -> "it crosses a frame's edge or a keep-out";
-            case "clear" -> "something touches";
+            case "clear" -> "it comes too near something";
             case "off_picture" -> "it comes into the picture";
             case "reaches" -> "the lens or camera can't be set so";
             case "same_size" -> "the two shots don't match in size";

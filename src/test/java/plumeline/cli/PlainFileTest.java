@@ -129,4 +129,15 @@ final class PlainFileTest {
             return ' ';
         }
     }
+
+    @Test
+    void folderThatCannotBe_isRefusedBeforeAnyWork(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("taken"), "x");
+        assertThatThrownBy(() -> PlainFile.makeFolder(file))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("taken is a file; a folder is wanted there");
+        assertThatThrownBy(() -> PlainFile.makeFolder(file.resolve("under"))).isInstanceOf(Refusal.class);
+        PlainFile.makeFolder(folder.resolve("new/deep"));
+        assertThat(folder.resolve("new/deep")).isDirectory();
+    }
 }

@@ -224,9 +224,8 @@ final class ShotSheetTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(next.getTextContent())
-                .isEqualTo(
-                        "The tank first (glass): outer face of its front glass 128 mm toward the camera from the zero"
-                                + " mark; its middle on the centreline. Level it, fill it where it stands.");
+                .isEqualTo("Tank first (glass): front glass's outer face 128 mm toward the camera from the zero"
+                        + " mark, middle on the centreline. Level it, fill it where it stands.");
         assertThat(all(sheet, "input").getFirst().getAttribute("aria-label")).isEqualTo("tank is set");
     }
 
