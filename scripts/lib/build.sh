@@ -123,7 +123,7 @@ make_build() {
   path=@/plumeline.jar papers='@'
   for jar in "$work"/app/lib/*.jar; do
     case ${jar##*/} in
-      batik* | commons-* | fontbox* | graphics2d* | openhtmltopdf* | pdfbox* | xml* | xmpbox*)
+      batik* | commons-* | fontbox* | graphics2d* | icu4j* | openhtmltopdf* | pdfbox* | xml* | xmpbox*)
         papers=$papers:@/lib/${jar##*/}
         ;;
       *) path=$path:@/lib/${jar##*/} ;;

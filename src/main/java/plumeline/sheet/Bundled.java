@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 
 /// What is bundled for papers: the lettering and the style sheet. The only class of this room that loads anything.
 final class Bundled {
@@ -14,7 +15,29 @@ final class Bundled {
     /// The family name for [#eastern].
     static final String EASTERN_FAMILY = "Plumeline Eastern Lettering";
 
+    /// Scripts that the lettering holds; signs common to all are taken to be held.
+    private static final Set<Character.UnicodeScript> LETTERED = Set.of(
+            Character.UnicodeScript.LATIN,
+            Character.UnicodeScript.GREEK,
+            Character.UnicodeScript.CYRILLIC,
+            Character.UnicodeScript.ARMENIAN,
+            Character.UnicodeScript.GEORGIAN,
+            Character.UnicodeScript.HEBREW,
+            Character.UnicodeScript.ARABIC,
+            Character.UnicodeScript.HAN,
+            Character.UnicodeScript.HIRAGANA,
+            Character.UnicodeScript.KATAKANA,
+            Character.UnicodeScript.COMMON,
+            Character.UnicodeScript.INHERITED);
+
     private Bundled() {}
+
+    /// Whether a character can be printed; pictures such as emoji can't.
+    static boolean isLettered(int character) {
+        return LETTERED.contains(Character.UnicodeScript.of(character)) && character < FIRST_PICTURE;
+    }
+
+    private static final int FIRST_PICTURE = 0x1F000;
 
     static InputStream regular() {
         return new ByteArrayInputStream(bytes("DejaVuSansCondensed.ttf"));

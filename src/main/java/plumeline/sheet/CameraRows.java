@@ -104,7 +104,7 @@ final class CameraRows {
     private String aim() {
         Aim aim = scene.aim();
         String at = camera.aim() instanceof Camera.Aim.At(String thing, var _) ? thing + "'s middle: " : "";
-        return at + turned(aim.turnRadians(), "clockwise", "anticlockwise") + " seen from above, "
+        return at + "turned " + turned(aim.turnRadians(), "clockwise", "anticlockwise") + " seen from above, tilted "
                 + turned(aim.tiltRadians(), "up", "down");
     }
 

@@ -189,7 +189,7 @@ final class FilmPage {
 
     private List<String> howTo() {
         boolean metric = plan.film().papersOrDefault() == PaperUnit.MILLIMETRES;
-        return List.of(
+        List<String> all = new ArrayList<>(List.of(
                 metric
                         ? "Lengths are in whole mm, 0.1 mm on motor axes."
                         : "Lengths are in inches and sixteenths, hundredths on motor axes.",
@@ -197,8 +197,13 @@ final class FilmPage {
                         + " clockwise seen from above.",
                 "Frames count on the screen, seconds on the table.",
                 "holds: true, and stays so when any one mark is off as a hand may leave it. tight: true, but would"
-                        + " then fail. fails: not true as the marks stand. unknown: a fact is missing.",
+                        + " then fail. fails: not true as the marks stand. unknown: a fact is missing, or it isn't computed"
+                        + " yet.",
                 "Solved values were found for this plan; typical ones stand for yours until you measure.",
-                "Check the revision at the foot of each page against the plan before you build.");
+                "Check the revision at the foot of each page against the plan before you build."));
+        if (title.codePoints().anyMatch(c -> !Bundled.isLettered(c))) {
+            all.add("The print has no letters for some of the film's title: they stand as □ there; the page has them.");
+        }
+        return all;
     }
 }

@@ -53,6 +53,9 @@ final class PdfPrinter {
                     merger.appendDocument(whole, next);
                 }
             }
+            if (pages.stream().anyMatch(RightToLeft.Turner::joins)) {
+                LettersOfForms.correct(whole);
+            }
             PageNumbers.write(whole);
             PDMarkInfo tagged = new PDMarkInfo();
             tagged.setMarked(true);
@@ -122,7 +125,8 @@ final class PdfPrinter {
         builder.useFont(new PDFontSupplier(lettering(document, file)), Bundled.FAMILY, weight, FontStyle.NORMAL, true);
     }
 
-    /// Letters as they are written: joined ones (such as fi) couldn't be searched for.
+    /// Letters as they are written: joined ones (such as fi) couldn't be searched for; Arabic ones are told apart from
+    /// their forms.
     static PDFont lettering(PDDocument document, InputStream file) throws IOException {
         TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(file));
         letters.setEnableGsub(false);

@@ -69,7 +69,7 @@ final class Resets {
     List<Step> steps() {
         List<Step> steps = new ArrayList<>();
         for (Move move : shot.moves()) {
-            if (move.travel().isPresent()) {
+            if (move.travel().isPresent() || !move.kept().isEmpty()) {
                 steps.add(new Step("Bring " + move.name() + " back to its start mark, from the same side.", 1, 1));
             }
         }

@@ -1,5 +1,7 @@
 package plumeline.sheet;
 
+import com.ibm.icu.text.ArabicShaping;
+import com.ibm.icu.text.ArabicShapingException;
 import com.openhtmltopdf.bidi.BidiReorderer;
 import com.openhtmltopdf.bidi.BidiSplitter;
 import com.openhtmltopdf.bidi.BidiTextRun;
@@ -11,7 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /// Orders text that runs from right to left for the PDF printer, which sets it from left to right, by the JDK's own
-/// bidirectional algorithm. Letters keep their separate forms: Arabic is not joined.
+/// bidirectional algorithm, and joins Arabic letters.
 final class RightToLeft implements BidiSplitter {
     private static final Pattern LETTER = Pattern.compile("\\X");
     private static final String OPEN = "()[]{}<>«»";
@@ -80,15 +82,58 @@ final class RightToLeft implements BidiSplitter {
 
     /// What turns right-to-left runs round for the printer.
     static final class Turner implements BidiReorderer {
+        /// Forms of lam with alef, isolated and final by turns: alef with madda, hamza above, hamza below, plain.
+        private static final int FIRST_LAM_ALEF = 0xFEF5;
+
+        private static final int LAST_LAM_ALEF = 0xFEFC;
+        private static final char LAM_INITIAL = '\uFEDF';
+        private static final char LAM_MEDIAL = '\uFEE0';
+        private static final String FINAL_ALEFS = "\uFE82\uFE84\uFE88\uFE8E";
+
+        private static final ArabicShaping JOINING =
+                new ArabicShaping(ArabicShaping.LETTERS_SHAPE | ArabicShaping.LENGTH_GROW_SHRINK);
+
         @Override
         public String reorderRTLTextToLTR(String text) {
             return reversed(text);
         }
 
+        /// Joins Arabic letters by their joined forms, which the lettering holds and which readers of a print take
+        /// for the letters themselves.
         @Override
         public String shapeText(String text) {
-            return text;
+            if (!joins(text)) {
+                return text;
+            }
+            try {
+                return parted(JOINING.shape(text));
+            } catch (ArabicShapingException e) {
+                return text;
+            }
         }
+
+        /// Lam with alef in one form reads as one letter that nobody wrote: the two are set side by side, joined.
+        private static String parted(String joined) {
+            StringBuilder text = new StringBuilder();
+            joined.chars().forEach(c -> {
+                if (c >= FIRST_LAM_ALEF && c <= LAST_LAM_ALEF) {
+                    boolean isFinal = (c - FIRST_LAM_ALEF) % 2 == 1;
+                    text.append(isFinal ? LAM_MEDIAL : LAM_INITIAL);
+                    text.append(FINAL_ALEFS.charAt((c - FIRST_LAM_ALEF) / 2));
+                } else {
+                    text.append((char) c);
+                }
+            });
+            return text.toString();
+        }
+
+        /// Whether a text has letters that are joined.
+        static boolean joins(String text) {
+            return text.chars().anyMatch(c -> c >= FIRST_ARABIC && c <= LAST_ARABIC);
+        }
+
+        private static final int FIRST_ARABIC = 0x0600;
+        private static final int LAST_ARABIC = 0x06FF;
 
         @Override
         public String deshapeText(String text) {

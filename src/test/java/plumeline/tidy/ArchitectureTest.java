@@ -29,6 +29,7 @@ final class ArchitectureTest {
             "org.apache.pdfbox.", Set.of("sheet"),
             "org.apache.fontbox.", Set.of("sheet"),
             "com.google.zxing.", Set.of("sheet"),
+            "com.ibm.icu.", Set.of("sheet"),
             "org.w3c.dom.", Set.of("sheet"));
 
     /// What physics may know of `quantity`: exact rates and ratios.
