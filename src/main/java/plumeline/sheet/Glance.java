@@ -10,7 +10,7 @@ import plumeline.sketch.Markup;
 /// which mark is set next, stop, rate and shutter, the distance by tape, where to take care, which revision.
 final class Glance {
     /// How much of the picture a phone shows at first.
-    private static final int SEEN_PIXELS = 256;
+    private static final int SEEN_PIXELS = 252;
 
     /// How much of an upright one, whose foot would be cut off otherwise.
     private static final int UPRIGHT_PIXELS = 372;
@@ -32,9 +32,7 @@ final class Glance {
     Markup block(String revision) {
         Markup words = Markup.of("div").with("class", "words");
         words.add(limiting(), Markup.of("div", marks.next()).with("class", "next-mark"));
-        marks.together()
-                .filter(text -> subject.answer().together() < 1)
-                .ifPresent(text -> words.add(Rows.paragraph("together", text)));
+        marks.findJigs().ifPresent(text -> words.add(Rows.paragraph("together", text)));
         CameraRows camera = new CameraRows(subject);
         words.add(Rows.paragraph("exposure", camera.exposure()), Rows.paragraph("from-sensor", camera.fromSensor()));
         words.add(Rows.paragraph("care", "Take care: " + cares() + "; see below."));

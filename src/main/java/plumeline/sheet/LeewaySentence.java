@@ -38,8 +38,6 @@ final class LeewaySentence {
     }
 
     private String sides(MarkAnswer answer, MarkWords words) {
-        Leeway.Side minus = answer.leeway().minus();
-        Leeway.Side plus = answer.leeway().plus();
         boolean minusLoose = isLoose(answer, LeewayText.Way.MINUS);
         boolean plusLoose = isLoose(answer, LeewayText.Way.PLUS);
         if (minusLoose && plusLoose) {

@@ -55,14 +55,18 @@ final class MarksPart {
     /// jig.
     Optional<String> together() {
         double together = Math.floor(subject.answer().together() * 10) / 10;
-        if (!(together < MUCH) || subject.answer().together() <= 0) {
-            return Optional.empty();
-        }
-        String times = Print.number(together, 1) + " × what a hand places";
-        return Optional.of(
-                together < 1
-                        ? "All marks together may be off by " + times + " only: use jigs, then look through the lens."
-                        : "All marks together may be off by " + times + ".");
+        return together < MUCH && subject.answer().together() > 0
+                ? Optional.of("All marks together may be off by " + Print.number(together, 1) + " × what a hand places"
+                        + (together < 1 ? ": use jigs, then look through the lens." : "."))
+                : Optional.empty();
+    }
+
+    /// The same in a line, where a hand alone doesn't do.
+    Optional<String> findJigs() {
+        double together = Math.floor(subject.answer().together() * 10) / 10;
+        return together < 1 && subject.answer().together() > 0
+                ? Optional.of("All marks at once: " + Print.number(together, 1) + " × a hand's error. Use jigs.")
+                : Optional.empty();
     }
 
     /// From so many times on nobody need know.

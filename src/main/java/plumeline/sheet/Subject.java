@@ -77,14 +77,14 @@ record Subject(Plan plan, ShotAnswer answer, PaperUnit unit, int pass) {
     /// How fast it plays, where not as shot.
     private String played() {
         return switch (shot().playback()) {
-            case Playback.Constant(double speed, var _) -> speed == 1 ? "" : ", played at " + Print.share(speed, 0);
-            case Playback.Curve _ -> ", played by a ramp";
+            case Playback.Constant(double speed, var _) -> speed == 1 ? "" : " at " + Print.share(speed, 0);
+            case Playback.Curve _ -> ", ramped";
         };
     }
 
     String length() {
         Stage stage = stage();
-        return stage.frames() + (stage.frames() == 1 ? " screen frame / " : " screen frames / ")
+        return stage.frames() + (stage.frames() == 1 ? " frame / " : " frames / ")
                 + Print.seconds(stage.retime().realSeconds((double) stage.frames()), 2) + " real" + played();
     }
 }
