@@ -146,7 +146,7 @@ final class PapersTest {
         Document page = SvgReader.parse(html(Made.text()));
         String reveal = byId(page, "shot.reveal").getTextContent();
         // 96 frames at 24 fps and 200 % are 8 s on the table.
-        assertThat(reveal).contains("Shot 1: reveal", "96 screen frames / 8 s real", "360 deg (1/24 s)");
+        assertThat(reveal).contains("Shot 1: reveal", "96 frames / 8 s real", "360 deg (1/24 s)");
         // The lens stands 600 mm before the flacon and 7 mm under its middle; the plan puts the sensor 71 mm behind.
         long focus = Math.round(Math.hypot(600, 59 - 52));
         assertThat(reveal)
