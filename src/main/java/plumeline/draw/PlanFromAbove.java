@@ -97,12 +97,34 @@ final class PlanFromAbove {
         Stretch centre = new Stretch(
                 new Spot(zero.x(), 4), new Spot(zero.x(), board.scale().sheet().bottom() - 4));
         group.add(Shapes.line(Pen.CENTRE, centre));
-        group.add(Shapes.line(Pen.OUTLINE, zero.plus(-11, 0), zero.plus(11, 0)));
-        group.add(Shapes.line(Pen.OUTLINE, zero.plus(0, -11), zero.plus(0, 11)));
-        board.labels().keepFree(Box.round(zero, 24, 24));
+        Box cross = cross(zero);
+        Stretch across = new Stretch(new Spot(cross.left(), zero.y()), new Spot(cross.right(), zero.y()));
+        Stretch along = new Stretch(new Spot(zero.x(), cross.top()), new Spot(zero.x(), cross.bottom()));
+        group.add(Shapes.line(Pen.OUTLINE, across), Shapes.line(Pen.OUTLINE, along));
+        board.labels().keepEdge(across);
+        board.labels().keepEdge(along);
         board.labels().keepLine(centre);
-        board.lettering().near("zero", List.of("zero mark"), zero, 16, 40);
+        nameZero(across);
         board.lettering().near("centreline", List.of("centreline"), new Spot(zero.x(), 12), 4, 60);
+    }
+
+    /// The zero mark's cross: its arms reach out from under what stands on it.
+    private Box cross(Spot zero) {
+        Box cross = Box.round(zero, 22, 22);
+        for (int i = 0; i < board.first().things().size(); i++) {
+            Box foot = Box.about(
+                    board.scale().spots(Footprint.of(board.first().things().get(i))));
+            if (board.marks().isPlaced(board.shot().placed().get(i).name()) && foot.holds(zero)) {
+                cross = cross.with(foot.grown(11));
+            }
+        }
+        return cross;
+    }
+
+    /// The zero mark's name leads to the end of an arm, so that its leader runs over nothing that stands on the mark.
+    private void nameZero(Stretch across) {
+        List<String> words = List.of("zero mark");
+        board.lettering().near("zero", words, across.from(), 5, 24);
     }
 
     private void drawTank(TankWalls tank) {
@@ -110,7 +132,8 @@ final class PlanFromAbove {
         group.add(Shapes.box(Pen.OUTLINE, box(tank.outside())));
         group.add(Shapes.box(Pen.EDGE, box(tank.inside())));
         Box outer = box(tank.outside());
-        outer.sides().forEach(board.labels()::keepLine);
+        outer.sides().forEach(board.labels()::keepEdge);
+        box(tank.inside()).sides().forEach(board.labels()::keepEdge);
         Vec front = tank.outside().low();
         Vec size = tank.outside().high().minus(front);
         board.lettering()

@@ -26,6 +26,9 @@ final class PlanLettering {
     /// How far a hanging label reaches past its leader, pixels.
     private static final double LEDGE = 8;
 
+    /// Between spots of a sheet that is searched for free room, pixels.
+    private static final double GRID = 18;
+
     /// A label in waiting; `below` says it in words where it finds no room at its candidates nor `otherwise`.
     private record Pending(
             String id,
@@ -58,7 +61,28 @@ final class PlanLettering {
                 .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
                 .toList();
         List<Spot> candidates = Labels.around(anchor, fitted, clear, FARTHEST);
-        pending.add(new Pending(page.id("name." + id), fitted, String.join(", ", lines), anchor, candidates, close));
+        pending.add(new Pending(
+                page.id("name." + id),
+                fitted,
+                String.join(", ", lines),
+                anchor,
+                candidates,
+                close,
+                anywhere(anchor, fitted)));
+    }
+
+    /// Spots all over the sheet, the nearest first.
+    private List<Spot> anywhere(Spot anchor, List<String> lines) {
+        double halfWidth = Lettering.width(lines) / 2;
+        double halfHeight = lines.size() * Lettering.LINE / 2;
+        List<Spot> spots = new ArrayList<>();
+        for (double x = sheet.left() + halfWidth + 2; x < sheet.right() - halfWidth; x += GRID) {
+            for (double y = sheet.top() + halfHeight + 2; y < sheet.bottom() - halfHeight; y += GRID) {
+                spots.add(new Spot(x, y));
+            }
+        }
+        spots.sort(Comparator.comparingDouble(spot -> spot.distance(anchor)));
+        return spots;
     }
 
     /// Asks for a figure beside a dimension line, before all names.

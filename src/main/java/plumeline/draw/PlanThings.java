@@ -52,12 +52,15 @@ final class PlanThings {
             Body there = board.last().things().get(i);
             Spot end = board.scale().spot(there.pose().base());
             if (middle.distance(end) > 1) {
-                group.add(Shapes.closed(Pen.HIDDEN, board.scale().spots(Footprint.of(there))));
+                List<Spot> ring = board.scale().spots(Footprint.of(there));
+                group.add(Shapes.closed(Pen.HIDDEN, ring));
+                board.labels().keepRing(ring);
                 group.add(Shapes.line(Pen.THIN, middle, end), Shapes.arrow(middle, end));
-                board.labels().keepLine(new Stretch(middle, end));
+                board.labels().keepEdge(new Stretch(middle, end));
             }
             Box room = Box.about(foot);
-            board.labels().keepFree(room);
+            board.labels().keepThing(room);
+            board.labels().keepRing(foot);
             drawLeeway(name, middle);
             double clear = Math.max(room.width(), room.height()) / 2 + 6;
             board.lettering().near(name, lines(name, at.pose().base()), middle, clear, clear + 10);
@@ -103,7 +106,7 @@ final class PlanThings {
         List<Stretch> lines = box.sides();
         for (int i = 0; i < sides.length; i++) {
             group.add(Shapes.line(pen(sides[i]), lines.get(i)));
-            board.labels().keepLine(lines.get(i));
+            board.labels().keepEdge(lines.get(i));
         }
     }
 
@@ -135,11 +138,9 @@ final class PlanThings {
                             Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
                             Shapes.line(Pen.EDGE, middle, ahead),
                             Shapes.arrow(middle, ahead));
-            Box room = Box.about(foot);
-            board.labels().keepFree(Box.round(middle, Math.min(room.width(), 40), Math.min(room.height(), 40)));
-            for (int k = 0; k < foot.size(); k++) {
-                board.labels().keepLine(new Stretch(foot.get(k), foot.get((k + 1) % foot.size())));
-            }
+            board.labels().keepRing(foot);
+            board.labels().keepEdge(new Stretch(middle, ahead));
+            board.labels().keepFree(Box.round(ahead, 14, 14));
             List<String> lines = new ArrayList<>(List.of(name + " (lamp)"));
             lines.add("x " + board.signed(lamp.middle().x()) + ", y "
                     + board.signed(lamp.middle().y()) + ", up "
