@@ -18,6 +18,7 @@ import plumeline.stage.Stage;
 /// @param scale from the table to the page
 /// @param labels where labels may stand
 /// @param lettering the labels in waiting
+/// @param detail what is shown of things
 record PlanBoard(
         Stage stage,
         MarkBook marks,
@@ -27,7 +28,18 @@ record PlanBoard(
         Page page,
         PlanScale scale,
         Labels labels,
-        PlanLettering lettering) {
+        PlanLettering lettering,
+        Detail detail) {
+    /// What a plan from above shows of things.
+    enum Detail {
+        /// All, in one piece.
+        WHOLE,
+        /// Where they are; names and figures stand in an enlarged part.
+        OVERVIEW,
+        /// Things and what is between them.
+        ENLARGED
+    }
+
     Shot shot() {
         return stage.shot();
     }

@@ -61,7 +61,7 @@ final class PlanCamera {
     }
 
     /// Ways, and rails as two thin lines between end stops. Where on its rail a way lies isn't known: it is drawn from
-    /// one stop.
+    /// one stop, or so that the rail ends before a thing.
     void drawWays(List<PlanWay> ways) {
         for (PlanWay way : ways) {
             Spot from = board.scale().spot(way.from());
@@ -71,10 +71,11 @@ final class PlanCamera {
             }
             List<String> lines = new ArrayList<>(
                     List.of(way.move() + " " + board.print().length(way.metres(), Print.Hand.MOTOR) + way.toward()));
-            way.stop().ifPresent(stop -> {
-                drawRail(way, from, board.scale().spot(stop));
-                lines.add("rail " + board.print().length(way.travelMetres(), Print.Hand.TAPE));
-            });
+            List<Spot> rail = board.scale().spots(way.rail());
+            if (!rail.isEmpty()) {
+                drawRail(way, rail.getFirst(), rail.getLast());
+                lines.add("rail " + board.print().length(way.travelMetres(), Print.Hand.TAPE) + way.railWords());
+            }
             Markup group = board.page().group("way." + way.move());
             group.add(Shapes.line(Pen.WAY, from, to), Shapes.arrow(from, to));
             keep(from, to);

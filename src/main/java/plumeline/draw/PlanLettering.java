@@ -29,7 +29,8 @@ final class PlanLettering {
     /// Between spots of a sheet that is searched for free room, pixels.
     private static final double GRID = 18;
 
-    /// A label in waiting; `below` says it in words where it finds no room at its candidates nor `otherwise`.
+    /// A label in waiting; `below` says it in words where it finds no room at its candidates nor `otherwise`. Where it
+    /// has an own room, a number stands there then, and before the words.
     private record Pending(
             String id,
             List<String> lines,
@@ -37,7 +38,19 @@ final class PlanLettering {
             Spot anchor,
             List<Spot> candidates,
             double close,
-            List<Spot> otherwise) {
+            List<Spot> otherwise,
+            List<Box> own) {
+        Pending(
+                String id,
+                List<String> lines,
+                String below,
+                Spot anchor,
+                List<Spot> candidates,
+                double close,
+                List<Spot> otherwise) {
+            this(id, lines, below, anchor, candidates, close, otherwise, List.of());
+        }
+
         Pending(String id, List<String> lines, String below, Spot anchor, List<Spot> candidates, double close) {
             this(id, lines, below, anchor, candidates, close, List.of());
         }
@@ -48,6 +61,7 @@ final class PlanLettering {
     private final Box sheet;
     private final List<Pending> pending = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private int numbers;
 
     PlanLettering(Page page, Labels labels, Box sheet) {
         this.page = page;
@@ -69,6 +83,23 @@ final class PlanLettering {
                 candidates,
                 close,
                 anywhere(anchor, fitted)));
+    }
+
+    /// Asks for the name of a thing; where it finds no room a number stands at the thing and its row below the sheet.
+    void thing(String id, List<String> lines, Box own, Spot anchor, String listed) {
+        List<String> fitted = lines.stream()
+                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
+                .toList();
+        double clear = Math.max(own.width(), own.height()) / 2 + 6;
+        pending.add(new Pending(
+                page.id("name." + id),
+                fitted,
+                listed,
+                anchor,
+                Labels.around(anchor, fitted, clear, FARTHEST),
+                clear + 10,
+                anywhere(anchor, fitted),
+                List.of(own)));
     }
 
     /// Spots all over the sheet, the nearest first.
@@ -171,13 +202,29 @@ final class PlanLettering {
         List<String> unplaced = new ArrayList<>();
         for (Pending label : pending) {
             if (place(label, label.candidates())
-                    .or(() -> place(label, label.otherwise()))
-                    .isEmpty()) {
+                            .or(() -> place(label, label.otherwise()))
+                            .isEmpty()
+                    && !isNumbered(label)) {
                 unplaced.add(label.below());
             }
         }
         page.letter(labels.draw());
         return letterBelow(unplaced);
+    }
+
+    private boolean isNumbered(Pending label) {
+        for (Box own : label.own()) {
+            List<String> number = List.of(Integer.toString(numbers + 1));
+            List<Spot> spots = Labels.around(label.anchor(), number, own.width() / 2 + 3, FARTHEST);
+            if (labels.placeInside(label.id(), number, own)
+                    .or(() -> labels.place(label.id(), number, label.anchor(), spots, own.width() / 2 + 13))
+                    .isPresent()) {
+                numbers++;
+                notes.add(numbers + ": " + label.below());
+                return true;
+            }
+        }
+        return false;
     }
 
     private Optional<Labels.Label> place(Pending label, List<Spot> candidates) {

@@ -32,7 +32,9 @@ final class PlanThings {
 
     void draw() {
         drawThings();
-        drawLamps();
+        if (board.detail() != PlanBoard.Detail.ENLARGED) {
+            drawLamps();
+        }
         drawNozzle();
     }
 
@@ -51,19 +53,23 @@ final class PlanThings {
             group.add(Shapes.dot(middle, 2));
             Body there = board.last().things().get(i);
             Spot end = board.scale().spot(there.pose().base());
-            if (middle.distance(end) > 1) {
-                List<Spot> ring = board.scale().spots(Footprint.of(there));
+            List<Spot> ring = board.scale().spots(Footprint.of(there));
+            if (middle.distance(end) > 1 && ring.stream().allMatch(board.scale().sheet()::holds)) {
                 group.add(Shapes.closed(Pen.HIDDEN, ring));
                 board.labels().keepRing(ring);
                 group.add(Shapes.line(Pen.THIN, middle, end), Shapes.arrow(middle, end));
                 board.labels().keepEdge(new Stretch(middle, end));
             }
             Box room = Box.about(foot);
-            board.labels().keepThing(room);
             board.labels().keepRing(foot);
+            if (board.detail() == PlanBoard.Detail.OVERVIEW) {
+                continue;
+            }
+            board.labels().keepThing(room);
             drawLeeway(name, middle);
-            double clear = Math.max(room.width(), room.height()) / 2 + 6;
-            board.lettering().near(name, lines(name, at.pose().base()), middle, clear, clear + 10);
+            Vec base = at.pose().base();
+            String listed = name + ", x " + board.signed(base.x()) + ", y " + board.signed(base.y());
+            board.lettering().thing(name, lines(name, base), room, middle, listed);
         }
     }
 
@@ -174,6 +180,9 @@ final class PlanThings {
                     .group("release")
                     .add(Shapes.dot(spot, 3.5), Shapes.line(Pen.EDGE, spot.plus(-9, 0), spot.plus(9, 0)));
             board.labels().keepFree(Box.round(spot, 18, 10));
+            if (board.detail() == PlanBoard.Detail.OVERVIEW) {
+                return;
+            }
             board.lettering()
                     .near(
                             "release",

@@ -57,4 +57,41 @@ final class PlanLabelsTest {
                 .noneMatch(leader -> leader.crosses(can.grown(-0.5)) && !can.holds(leader.to()));
         assertThat(svg.getDocumentElement().getTextContent()).contains("zero mark");
     }
+
+    /// Twelve cans of 66 mm, 90 mm apart, seen from 3 m: once more larger, every one named or numbered and listed with
+    /// x and y, no taller than a page's 240 mm.
+    @Test
+    void twelveThingsFarFromTheLens_areEnlargedAndAllNamed() {
+        MadeSet set = MadeSet.of("lens: macro, at: [0 mm, -3000 mm, 300 mm], aim: a, f_number: 22", MadeSet.crowd(12));
+        Drawing plan = Drawings.planFromAbove(set.film().plan(), set.shot());
+        Document svg = SvgReader.parse(plan.toSvg());
+        Box left = DrawnChecks.box(DrawnChecks.element(svg, "one.plan.near.thing.a", "path", 0));
+        Box right = DrawnChecks.box(DrawnChecks.element(svg, "one.plan.near.thing.b3", "path", 0));
+        assertThat(left.with(right).width()).as("the row's share of 700").isGreaterThan(350);
+        List<String> texts =
+                SvgReader.letters(svg).stream().map(SvgReader.Lettered::text).toList();
+        for (int i = 1; i < 12; i++) {
+            String name = i == 6 ? "the_very_long" : "b" + i;
+            assertThat(texts)
+                    .as(name)
+                    .anyMatch(text -> text.equals(name)
+                            || text.startsWith(name + "_")
+                            || text.contains(": " + name) && text.contains(", x "));
+        }
+        assertThat(texts).noneMatch(text -> text.startsWith("no room above: b"));
+        assertThat(plan.heightPixels()).isLessThanOrEqualTo(907);
+    }
+
+    /// One millimetre is as long in both parts as their own scale bars say.
+    @Test
+    void theEnlargedPart_isToItsOwnScale() {
+        MadeSet set = MadeSet.of("lens: macro, at: [0 mm, -3000 mm, 300 mm], aim: a, f_number: 22", MadeSet.crowd(4));
+        Document svg = SvgReader.parse(
+                Drawings.planFromAbove(set.film().plan(), set.shot()).toSvg());
+        String bar = DrawnChecks.group(svg, "one.plan.near.name.scale").getTextContent();
+        double metres = Double.parseDouble(bar.trim().replace(" mm", "")) / 1000;
+        double pixelsPerMetre = DrawnChecks.pixelsPerMetre(svg, "one.plan.near", metres);
+        Box can = DrawnChecks.box(DrawnChecks.element(svg, "one.plan.near.thing.a", "path", 0));
+        assertThat(can.width() / pixelsPerMetre).isCloseTo(0.066, org.assertj.core.api.Assertions.within(0.0005));
+    }
 }
