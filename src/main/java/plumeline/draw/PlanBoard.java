@@ -49,9 +49,12 @@ record PlanBoard(
         return print.lengthNumber(metres, Print.Hand.TAPE).replace('-', '−');
     }
 
-    /// A mark's leeway in brackets, after its value; empty where it has no answer.
+    /// A mark's leeway in brackets, after its value and the word for a measured one; empty where it has no answer.
     String leewayWords(String path) {
         LeewayText leeway = new LeewayText(print.unit());
-        return marks.find(path).map(answer -> " (" + leeway.both(answer) + ")").orElse("");
+        return marks.measuredWord(path)
+                + marks.find(path)
+                        .map(answer -> " (" + leeway.both(answer) + ")")
+                        .orElse("");
     }
 }

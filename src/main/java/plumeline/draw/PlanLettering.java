@@ -134,7 +134,7 @@ final class PlanLettering {
     /// Asks for a label above or below its anchor, or aside of that; for things that stand in a row.
     void stacked(String id, List<String> lines, Spot anchor, double clear, Way way) {
         List<String> fitted = lines.stream()
-                .map(line -> Lettering.fitted(line, sheet.width() * 0.45))
+                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
                 .toList();
         double half = fitted.size() * Lettering.LINE / 2;
         List<Spot> candidates = new ArrayList<>();
@@ -150,6 +150,7 @@ final class PlanLettering {
                 at -> Math.abs(at.x() - anchor.x()) - wide > FLATTEST * (Math.abs(at.y() - anchor.y()) - half));
         candidates.sort(
                 Comparator.comparingDouble(at -> Math.abs(at.x() - anchor.x()) + 1.3 * Math.abs(at.y() - anchor.y())));
+        candidates.addAll(anywhere(anchor, fitted));
         String below = String.join(", ", lines);
         List<Spot> hanging = hanging(anchor, wide, sign * (half + clear), sign);
         pending.add(new Pending(page.id("name." + id), fitted, below, anchor, hanging, clear - 1, candidates));
