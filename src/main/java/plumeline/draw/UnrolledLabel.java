@@ -251,8 +251,8 @@ final class UnrolledLabel {
                         Shapes.line(Pen.EDGE, logo.plus(-8, 0), logo.plus(8, 0)),
                         Shapes.line(Pen.EDGE, logo.plus(0, -8), logo.plus(0, 8)));
         labels.keepFree(Box.round(logo, 18, 18));
-        box.sides().forEach(labels::keepEdge);
-        mantle.sides().forEach(labels::keepEdge);
+        box.sides().forEach(labels::keepLine);
+        mantle.sides().forEach(labels::keepLine);
         List<String> lines = new ArrayList<>();
         lines.add("label");
         lines.add(print.lengthNumber(label.widthMetres(), Print.Hand.TAPE) + " × "
