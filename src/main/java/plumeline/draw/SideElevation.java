@@ -143,11 +143,11 @@ final class SideElevation {
         stage.findTank()
                 .ifPresent(tank -> lettering.near(
                         "tank", List.of("tank"), sheet.spot(tank.outside().high()), 5, 40));
-        letterLamps();
         drawCamera("start", first, Pen.EDGE);
         if (isElsewhere(first.aim(), last.aim())) {
             drawCamera("end", last, Pen.HIDDEN);
         }
+        letterLamps();
         lettering.near("table", List.of("table top"), new Spot(20, sheet.tablePixels() + SideSheet.TABLE), 4, 60);
         lettering.atLowerRight("from", "from camera right, at the start");
         if (!figures.leewayWords().isEmpty()) {
