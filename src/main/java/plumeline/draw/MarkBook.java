@@ -3,6 +3,7 @@ package plumeline.draw;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import plumeline.quantity.Origin;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 
@@ -16,6 +17,16 @@ final class MarkBook {
 
     Optional<MarkAnswer> find(String path) {
         return Optional.ofNullable(byPath.get(path));
+    }
+
+    /// Says after a mark's figure that somebody measured it; empty where its value comes from elsewhere.
+    String measuredWord(String path) {
+        return find(path)
+                        .filter(answer -> answer.setting() instanceof MarkAnswer.Setting.At(double _, var origin)
+                                && origin == Origin.MEASURED)
+                        .isPresent()
+                ? " measured"
+                : "";
     }
 
     /// Whether something has its place on the table: neither x nor y is still to be found.

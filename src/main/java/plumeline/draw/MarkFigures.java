@@ -27,11 +27,17 @@ final class MarkFigures {
     private final MarkBook marks;
     private final LeewayText leeway;
     private final Print print;
+    private boolean hasLeeway;
 
     MarkFigures(MarkBook marks, PaperUnit unit) {
         this.marks = marks;
         leeway = new LeewayText(unit);
         print = new Print(unit);
+    }
+
+    /// What the boxes of leeway mean, for a row below the drawing; empty where none was drawn.
+    String leewayWords() {
+        return hasLeeway ? "Box at a mark: its leeway; a dotted side goes on further than is drawn." : "";
     }
 
     /// Says a length as a tape has it, with a true minus.
@@ -42,6 +48,7 @@ final class MarkFigures {
     /// Says a mark's figure: a word, the length, and in brackets how far off it may be.
     String say(String word, double metres, String path) {
         return word + " " + signed(metres)
+                + marks.measuredWord(path)
                 + marks.find(path)
                         .map(answer -> " (" + leeway.both(answer) + ")")
                         .orElse("");
@@ -98,9 +105,17 @@ final class MarkFigures {
         if (z.isPresent() && (up > 0 || down > 0)) {
             sides.add(Shapes.line(pen(up), a, b));
             sides.add(Shapes.line(pen(down), d, c));
+        } else if (z.isPresent() && !sides.isEmpty()) {
+            sides.add(Shapes.line(Pen.LEEWAY_OPEN, a, b));
+            sides.add(Shapes.line(Pen.LEEWAY_OPEN, d, c));
+        }
+        if (sides.size() == 2 && z.isPresent()) {
+            sides.add(Shapes.line(Pen.LEEWAY_OPEN, a, d));
+            sides.add(Shapes.line(Pen.LEEWAY_OPEN, b, c));
         }
         if (!sides.isEmpty()) {
             page.group("leeway." + name).add(sides);
+            hasLeeway = true;
         }
     }
 

@@ -18,6 +18,7 @@ import plumeline.stage.Stage;
 /// @param scale from the table to the page
 /// @param labels where labels may stand
 /// @param lettering the labels in waiting
+/// @param detail what is shown of things
 record PlanBoard(
         Stage stage,
         MarkBook marks,
@@ -27,7 +28,18 @@ record PlanBoard(
         Page page,
         PlanScale scale,
         Labels labels,
-        PlanLettering lettering) {
+        PlanLettering lettering,
+        Detail detail) {
+    /// What a plan from above shows of things.
+    enum Detail {
+        /// All, in one piece.
+        WHOLE,
+        /// Where they are; names and figures stand in an enlarged part.
+        OVERVIEW,
+        /// Things and what is between them.
+        ENLARGED
+    }
+
     Shot shot() {
         return stage.shot();
     }
@@ -37,9 +49,12 @@ record PlanBoard(
         return print.lengthNumber(metres, Print.Hand.TAPE).replace('-', '−');
     }
 
-    /// A mark's leeway in brackets, after its value; empty where it has no answer.
+    /// A mark's leeway in brackets, after its value and the word for a measured one; empty where it has no answer.
     String leewayWords(String path) {
         LeewayText leeway = new LeewayText(print.unit());
-        return marks.find(path).map(answer -> " (" + leeway.both(answer) + ")").orElse("");
+        return marks.measuredWord(path)
+                + marks.find(path)
+                        .map(answer -> " (" + leeway.both(answer) + ")")
+                        .orElse("");
     }
 }

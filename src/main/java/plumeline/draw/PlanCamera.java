@@ -61,7 +61,7 @@ final class PlanCamera {
     }
 
     /// Ways, and rails as two thin lines between end stops. Where on its rail a way lies isn't known: it is drawn from
-    /// one stop.
+    /// one stop, or so that the rail ends before a thing.
     void drawWays(List<PlanWay> ways) {
         for (PlanWay way : ways) {
             Spot from = board.scale().spot(way.from());
@@ -71,24 +71,22 @@ final class PlanCamera {
             }
             List<String> lines = new ArrayList<>(
                     List.of(way.move() + " " + board.print().length(way.metres(), Print.Hand.MOTOR) + way.toward()));
-            way.stop().ifPresent(stop -> {
-                drawRail(way, from, board.scale().spot(stop));
-                lines.add("rail " + board.print().length(way.travelMetres(), Print.Hand.TAPE));
-            });
+            List<Spot> rail = board.scale().spots(way.rail());
+            if (!rail.isEmpty()) {
+                drawRail(way, rail.getFirst(), rail.getLast());
+                lines.add("rail " + board.print().length(way.travelMetres(), Print.Hand.TAPE) + way.railWords());
+            }
             Markup group = board.page().group("way." + way.move());
             group.add(Shapes.line(Pen.WAY, from, to), Shapes.arrow(from, to));
-            keepFree(from, to);
+            keep(from, to);
             board.lettering().near("way." + way.move(), lines, from.toward(to, 0.5), 12, 34);
         }
     }
 
-    /// Keeps labels off a used way, in an odd number of pieces, so that one of them holds its middle.
-    private void keepFree(Spot from, Spot to) {
-        int pieces = 2 * (int) (from.distance(to) / (4 * BAR)) + 1;
-        for (int i = 0; i < pieces; i++) {
-            Box piece = Box.about(List.of(from.toward(to, (double) i / pieces), from.toward(to, (i + 1.0) / pieces)));
-            board.labels().keepFree(piece.grown(RAIL));
-        }
+    /// Keeps labels off a used way and its head; leaders may touch it.
+    private void keep(Spot from, Spot to) {
+        board.labels().keepEdge(new Stretch(from, to));
+        Box.round(to, 2 * BAR, 2 * BAR).sides().forEach(board.labels()::keepEdge);
     }
 
     private void drawRail(PlanWay way, Spot from, Spot stop) {
@@ -99,10 +97,12 @@ final class PlanCamera {
         for (double side : new double[] {-RAIL, RAIL}) {
             Stretch line = new Stretch(from.plus(nx * side, ny * side), stop.plus(nx * side, ny * side));
             group.add(Shapes.line(Pen.THIN, line));
-            board.labels().keepLine(line);
+            board.labels().keepEdge(line);
         }
         for (Spot end : List.of(from, stop)) {
-            group.add(Shapes.line(Pen.OUTLINE, end.plus(nx * BAR, ny * BAR), end.plus(-nx * BAR, -ny * BAR)));
+            Stretch bar = new Stretch(end.plus(nx * BAR, ny * BAR), end.plus(-nx * BAR, -ny * BAR));
+            group.add(Shapes.line(Pen.OUTLINE, bar));
+            board.labels().keepEdge(bar);
         }
     }
 

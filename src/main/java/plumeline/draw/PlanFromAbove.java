@@ -2,26 +2,20 @@ package plumeline.draw;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
-import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.sketch.Box;
 import plumeline.sketch.Drawing;
 import plumeline.sketch.Labels;
-import plumeline.sketch.Lettering;
-import plumeline.sketch.Markup;
 import plumeline.sketch.Page;
 import plumeline.sketch.Pen;
 import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
-import plumeline.sketch.Stretch;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
-import plumeline.stage.TankWalls;
 
 /// The set from straight above, to scale: true footprints with names, the camera with sight lines to the picture's
 /// edges at start and end, machines' ways on their rails, distances between marks, leeway boxes, zero mark, centreline,
@@ -31,29 +25,40 @@ final class PlanFromAbove {
     private static final double TALLEST = 640;
     private static final double MARGIN = 86;
 
-    private final PlanBoard board;
+    /// How tall each is at most where things are drawn once more, larger.
+    private static final double LOWER = 380;
+
+    private static final double PART_TALLEST = 460;
+
+    private static final double PART_MARGIN = 80;
+
+    /// Things that take less than this of the sheet are drawn once more, larger.
+    private static final double SMALL_SHARE = 0.3;
+
+    private final ShotAnswer answer;
+    private final Stage stage;
+    private final MarkBook marks;
+    private final Scene first;
+    private final Scene last;
+    private final Print print;
     private final List<PlanWay> ways;
 
     private PlanFromAbove(Plan plan, ShotAnswer answer) {
-        Stage stage = answer.posed().stages().getFirst().stage();
+        this.answer = answer;
+        stage = answer.posed().stages().getFirst().stage();
         double[] values = answer.posed().values();
-        Scene first = stage.scene(values, 0);
-        Scene last = stage.scene(values, (double) (stage.frames() - 1));
-        MarkBook marks = new MarkBook(answer);
-        ways = PlanWay.of(stage, values);
-        Page page = new Page(answer.shot() + ".plan", "Shot " + answer.shot() + ": plan from above, to scale");
-        PlanScale scale = PlanScale.fitting(places(stage, marks, first, last), WIDTH, TALLEST, MARGIN);
-        Labels labels = new Labels(scale.sheet().grown(-1));
-        PlanLettering lettering = new PlanLettering(page, labels, scale.sheet());
-        Print print = new Print(plan.film().papersOrDefault());
-        board = new PlanBoard(stage, marks, first, last, print, page, scale, labels, lettering);
+        first = stage.scene(values, 0);
+        last = stage.scene(values, (double) (stage.frames() - 1));
+        marks = new MarkBook(answer);
+        ways = PlanWay.of(stage, values, marks);
+        print = new Print(plan.film().papersOrDefault());
     }
 
     static Drawing of(Plan plan, ShotAnswer answer) {
         return new PlanFromAbove(plan, answer).draw();
     }
 
-    private List<Vec> places(Stage stage, MarkBook marks, Scene first, Scene last) {
+    private List<Vec> places() {
         List<Vec> places =
                 new ArrayList<>(List.of(Vec.ZERO, first.aim().eye(), last.aim().eye()));
         Shot shot = stage.shot();
@@ -69,7 +74,7 @@ final class PlanFromAbove {
             }
         }
         ways.forEach(way -> places.add(way.to()));
-        ways.forEach(way -> way.stop().ifPresent(places::add));
+        ways.forEach(way -> places.addAll(way.rail()));
         stage.findTank()
                 .ifPresent(tank -> places.addAll(
                         List.of(tank.outside().low(), tank.outside().high())));
@@ -77,96 +82,102 @@ final class PlanFromAbove {
         return places;
     }
 
+    /// What stands near to each other: things at the start and the place of a release, and the zero mark near them.
+    private List<Vec> near() {
+        List<Vec> near = new ArrayList<>();
+        int subjects = 0;
+        for (int i = 0; i < first.things().size(); i++) {
+            if (marks.isPlaced(stage.shot().placed().get(i).name())) {
+                near.addAll(Footprint.of(first.things().get(i)));
+                subjects++;
+            }
+        }
+        for (Vec nozzle : PlanThings.findNozzle(stage.shot(), marks).stream().toList()) {
+            near.add(nozzle);
+            subjects++;
+        }
+        if (subjects < 2) {
+            return List.of();
+        }
+        Box box = about(near);
+        if (box.grown(Math.max(box.width(), box.height()) / 3).holds(new Spot(0, 0))) {
+            near.add(Vec.ZERO);
+        }
+        return near;
+    }
+
+    private static Box about(List<Vec> places) {
+        return Box.about(
+                places.stream().map(place -> new Spot(place.x(), place.y())).toList());
+    }
+
+    /// Whether things would be so small beside the way to the lens that they are drawn once more, larger.
+    private static boolean isSmall(List<Vec> near, PlanScale scale) {
+        if (near.isEmpty()) {
+            return false;
+        }
+        Box box = about(near);
+        double share = Math.max(
+                box.width() * scale.pixelsPerMetre() / (WIDTH - 2 * MARGIN),
+                box.height() * scale.pixelsPerMetre() / (TALLEST - 2 * MARGIN));
+        return share < SMALL_SHARE;
+    }
+
+    private PlanBoard board(Page page, PlanScale scale, PlanBoard.Detail detail) {
+        Labels labels = new Labels(scale.sheet().grown(-1));
+        PlanLettering lettering = new PlanLettering(page, labels, scale.sheet());
+        return new PlanBoard(stage, marks, first, last, print, page, scale, labels, lettering, detail);
+    }
+
     private Drawing draw() {
-        drawScaleBar();
-        drawDatum();
-        board.stage().findTank().ifPresent(this::drawTank);
+        List<Vec> places = places();
+        List<Vec> near = near();
+        PlanScale whole = PlanScale.fitting(places, WIDTH, TALLEST, MARGIN);
+        Page page = new Page(answer.shot() + ".plan", "Shot " + answer.shot() + ": plan from above, to scale");
+        if (!isSmall(near, whole)) {
+            return page.finish(WIDTH, draw(board(page, whole, PlanBoard.Detail.WHOLE), near));
+        }
+        PlanScale low = PlanScale.fitting(places, WIDTH, LOWER, MARGIN);
+        double end = draw(board(page, low, PlanBoard.Detail.OVERVIEW), near);
+        PlanScale part =
+                PlanScale.fitting(near, WIDTH, PART_TALLEST, PART_MARGIN).lowered(end + 6);
+        return page.finish(WIDTH, drawPart(board(page.part("near"), part, PlanBoard.Detail.ENLARGED), near));
+    }
+
+    private double draw(PlanBoard board, List<Vec> near) {
+        ScaleBar.draw(board.page(), board.labels(), board.scale(), board.print());
+        PlanGround ground = new PlanGround(board, near.contains(Vec.ZERO));
+        ground.draw();
         PlanCamera camera = new PlanCamera(board);
         camera.drawSight();
         new PlanThings(board).draw();
         camera.drawCamera();
         camera.drawWays(ways);
-        drawDistances();
+        ground.drawDistances();
+        if (board.detail() == PlanBoard.Detail.OVERVIEW) {
+            Box room = Box.about(board.scale().spots(near)).grown(7);
+            board.page().group("enlarged").add(Shapes.box(Pen.HIDDEN, room));
+            board.labels().keepThing(room);
+            board.lettering().near("enlarged", List.of("enlarged below"), edge(room), 4, 40);
+        }
         board.lettering().atLowerRight("crew", "crew side");
-        return board.page().finish(WIDTH, board.lettering().letter());
+        return board.lettering().letter();
     }
 
-    private void drawDatum() {
-        Spot zero = board.scale().spot(Vec.ZERO);
-        Markup group = board.page().group("zero");
-        Stretch centre = new Stretch(
-                new Spot(zero.x(), 4), new Spot(zero.x(), board.scale().sheet().bottom() - 4));
-        group.add(Shapes.line(Pen.CENTRE, centre));
-        group.add(Shapes.line(Pen.OUTLINE, zero.plus(-11, 0), zero.plus(11, 0)));
-        group.add(Shapes.line(Pen.OUTLINE, zero.plus(0, -11), zero.plus(0, 11)));
-        board.labels().keepFree(Box.round(zero, 24, 24));
-        board.labels().keepLine(centre);
-        board.lettering().near("zero", List.of("zero mark"), zero, 16, 40);
-        board.lettering().near("centreline", List.of("centreline"), new Spot(zero.x(), 12), 4, 60);
+    private static Spot edge(Box room) {
+        return new Spot(room.right() + 0.5, room.middle().y());
     }
 
-    private void drawTank(TankWalls tank) {
-        Markup group = board.page().group("tank");
-        group.add(Shapes.box(Pen.OUTLINE, box(tank.outside())));
-        group.add(Shapes.box(Pen.EDGE, box(tank.inside())));
-        Box outer = box(tank.outside());
-        outer.sides().forEach(board.labels()::keepLine);
-        Vec front = tank.outside().low();
-        Vec size = tank.outside().high().minus(front);
-        board.lettering()
-                .near(
-                        "tank",
-                        List.of(
-                                "tank " + board.print().lengthNumber(size.x(), Print.Hand.TAPE) + " × "
-                                        + board.print().lengthNumber(size.y(), Print.Hand.TAPE),
-                                "front glass y " + board.signed(front.y())),
-                        new Spot(outer.middle().x(), outer.top()),
-                        4,
-                        60);
-    }
-
-    private Box box(Bounds bounds) {
-        Spot low = board.scale().spot(bounds.low());
-        Spot high = board.scale().spot(bounds.high());
-        return new Box(low.x(), high.y(), high.x(), low.y());
-    }
-
-    private void drawDistances() {
-        List<Distances.Between> all = Distances.of(board.first(), board.shot(), board.marks());
-        Markup group = board.page().group("distances");
-        for (int i = 0; i < all.size(); i++) {
-            Distances.Between between = all.get(i);
-            Spot from = board.scale().spot(between.from());
-            Spot to = board.scale().spot(between.to());
-            Stretch line = new Stretch(from, to);
-            group.add(Shapes.line(Pen.THIN, line), Shapes.tick(from, to), Shapes.tick(to, from));
-            board.labels().keepLine(line);
-            String figure = board.print().lengthNumber(between.metres(), Print.Hand.TAPE);
-            String below = between.id().replace(".", " to ") + " " + figure;
-            board.lettering().beside("distance." + between.id(), figure, below, line);
-        }
-    }
-
-    private void drawScaleBar() {
-        double metres = board.print().unit() == PaperUnit.MILLIMETRES ? 0.1 : 0.1016;
-        while (metres * board.scale().pixelsPerMetre() < 60) {
-            metres *= 2;
-        }
-        double length = metres * board.scale().pixelsPerMetre();
-        double y = board.scale().sheet().bottom() - 8;
-        Box bar = new Box(6, y - 8, 6 + length, y);
-        Markup group = board.page().group("scale");
-        group.add(
-                Shapes.line(Pen.OUTLINE, new Spot(bar.left(), y), new Spot(bar.right(), y)),
-                Shapes.line(Pen.OUTLINE, new Spot(bar.left(), bar.top()), new Spot(bar.left(), y)),
-                Shapes.line(
-                        Pen.EDGE,
-                        new Spot(bar.middle().x(), bar.top() + 3),
-                        new Spot(bar.middle().x(), y)),
-                Shapes.line(Pen.OUTLINE, new Spot(bar.right(), bar.top()), new Spot(bar.right(), y)));
-        board.labels().keepFree(bar);
-        List<String> text = List.of(board.print().length(metres));
-        Spot at = new Spot(bar.right() + 8 + Lettering.width(text) / 2, y - 9);
-        board.labels().place(board.page().id("name.scale"), text, at, List.of(at), WIDTH);
+    private double drawPart(PlanBoard board, List<Vec> near) {
+        board.page()
+                .group("edge")
+                .add(Shapes.box(Pen.HIDDEN, board.scale().sheet().grown(-1)));
+        ScaleBar.draw(board.page(), board.labels(), board.scale(), board.print());
+        PlanGround ground = new PlanGround(board, near.contains(Vec.ZERO));
+        ground.draw();
+        new PlanThings(board).draw();
+        ground.drawDistances();
+        board.lettering().atLowerRight("part", "enlarged part");
+        return board.lettering().letter();
     }
 }

@@ -26,7 +26,11 @@ final class PlanLettering {
     /// How far a hanging label reaches past its leader, pixels.
     private static final double LEDGE = 8;
 
-    /// A label in waiting; `below` says it in words where it finds no room at its candidates nor `otherwise`.
+    /// Between spots of a sheet that is searched for free room, pixels.
+    private static final double GRID = 18;
+
+    /// A label in waiting; `below` says it in words where it finds no room at its candidates nor `otherwise`. Where it
+    /// has an own room, a number stands there then, and before the words.
     private record Pending(
             String id,
             List<String> lines,
@@ -34,7 +38,19 @@ final class PlanLettering {
             Spot anchor,
             List<Spot> candidates,
             double close,
-            List<Spot> otherwise) {
+            List<Spot> otherwise,
+            List<Box> own) {
+        Pending(
+                String id,
+                List<String> lines,
+                String below,
+                Spot anchor,
+                List<Spot> candidates,
+                double close,
+                List<Spot> otherwise) {
+            this(id, lines, below, anchor, candidates, close, otherwise, List.of());
+        }
+
         Pending(String id, List<String> lines, String below, Spot anchor, List<Spot> candidates, double close) {
             this(id, lines, below, anchor, candidates, close, List.of());
         }
@@ -45,6 +61,7 @@ final class PlanLettering {
     private final Box sheet;
     private final List<Pending> pending = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private int numbers;
 
     PlanLettering(Page page, Labels labels, Box sheet) {
         this.page = page;
@@ -58,7 +75,45 @@ final class PlanLettering {
                 .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
                 .toList();
         List<Spot> candidates = Labels.around(anchor, fitted, clear, FARTHEST);
-        pending.add(new Pending(page.id("name." + id), fitted, String.join(", ", lines), anchor, candidates, close));
+        pending.add(new Pending(
+                page.id("name." + id),
+                fitted,
+                String.join(", ", lines),
+                anchor,
+                candidates,
+                close,
+                anywhere(anchor, fitted)));
+    }
+
+    /// Asks for the name of a thing; where it finds no room a number stands at the thing and its row below the sheet.
+    void thing(String id, List<String> lines, Box own, Spot anchor, String listed) {
+        List<String> fitted = lines.stream()
+                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
+                .toList();
+        double clear = Math.max(own.width(), own.height()) / 2 + 6;
+        pending.add(new Pending(
+                page.id("name." + id),
+                fitted,
+                listed,
+                anchor,
+                Labels.around(anchor, fitted, clear, FARTHEST),
+                clear + 10,
+                anywhere(anchor, fitted),
+                List.of(own)));
+    }
+
+    /// Spots all over the sheet, the nearest first.
+    private List<Spot> anywhere(Spot anchor, List<String> lines) {
+        double halfWidth = Lettering.width(lines) / 2;
+        double halfHeight = lines.size() * Lettering.LINE / 2;
+        List<Spot> spots = new ArrayList<>();
+        for (double x = sheet.left() + halfWidth + 2; x < sheet.right() - halfWidth; x += GRID) {
+            for (double y = sheet.top() + halfHeight + 2; y < sheet.bottom() - halfHeight; y += GRID) {
+                spots.add(new Spot(x, y));
+            }
+        }
+        spots.sort(Comparator.comparingDouble(spot -> spot.distance(anchor)));
+        return spots;
     }
 
     /// Asks for a figure beside a dimension line, before all names.
@@ -79,7 +134,7 @@ final class PlanLettering {
     /// Asks for a label above or below its anchor, or aside of that; for things that stand in a row.
     void stacked(String id, List<String> lines, Spot anchor, double clear, Way way) {
         List<String> fitted = lines.stream()
-                .map(line -> Lettering.fitted(line, sheet.width() * 0.45))
+                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
                 .toList();
         double half = fitted.size() * Lettering.LINE / 2;
         List<Spot> candidates = new ArrayList<>();
@@ -95,6 +150,7 @@ final class PlanLettering {
                 at -> Math.abs(at.x() - anchor.x()) - wide > FLATTEST * (Math.abs(at.y() - anchor.y()) - half));
         candidates.sort(
                 Comparator.comparingDouble(at -> Math.abs(at.x() - anchor.x()) + 1.3 * Math.abs(at.y() - anchor.y())));
+        candidates.addAll(anywhere(anchor, fitted));
         String below = String.join(", ", lines);
         List<Spot> hanging = hanging(anchor, wide, sign * (half + clear), sign);
         pending.add(new Pending(page.id("name." + id), fitted, below, anchor, hanging, clear - 1, candidates));
@@ -147,13 +203,29 @@ final class PlanLettering {
         List<String> unplaced = new ArrayList<>();
         for (Pending label : pending) {
             if (place(label, label.candidates())
-                    .or(() -> place(label, label.otherwise()))
-                    .isEmpty()) {
+                            .or(() -> place(label, label.otherwise()))
+                            .isEmpty()
+                    && !isNumbered(label)) {
                 unplaced.add(label.below());
             }
         }
         page.letter(labels.draw());
         return letterBelow(unplaced);
+    }
+
+    private boolean isNumbered(Pending label) {
+        for (Box own : label.own()) {
+            List<String> number = List.of(Integer.toString(numbers + 1));
+            List<Spot> spots = Labels.around(label.anchor(), number, own.width() / 2 + 3, FARTHEST);
+            if (labels.placeInside(label.id(), number, own)
+                    .or(() -> labels.place(label.id(), number, label.anchor(), spots, own.width() / 2 + 13))
+                    .isPresent()) {
+                numbers++;
+                notes.add(numbers + ": " + label.below());
+                return true;
+            }
+        }
+        return false;
     }
 
     private Optional<Labels.Label> place(Pending label, List<Spot> candidates) {

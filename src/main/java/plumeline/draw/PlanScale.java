@@ -45,6 +45,12 @@ record PlanScale(Box sheet, double left, double far, double pixelsPerMetre) {
         return new PlanScale(new Box(0, 0, width, height), left, far, scale);
     }
 
+    /// The same sheet further down the page.
+    PlanScale lowered(double pixels) {
+        Box moved = new Box(sheet.left(), sheet.top() + pixels, sheet.right(), sheet.bottom() + pixels);
+        return new PlanScale(moved, left, far, pixelsPerMetre);
+    }
+
     Spot spot(Vec place) {
         return new Spot(
                 sheet.left() + (place.x() - left) * pixelsPerMetre, sheet.top() + (far - place.y()) * pixelsPerMetre);

@@ -32,7 +32,9 @@ final class PlanThings {
 
     void draw() {
         drawThings();
-        drawLamps();
+        if (board.detail() != PlanBoard.Detail.ENLARGED) {
+            drawLamps();
+        }
         drawNozzle();
     }
 
@@ -51,16 +53,23 @@ final class PlanThings {
             group.add(Shapes.dot(middle, 2));
             Body there = board.last().things().get(i);
             Spot end = board.scale().spot(there.pose().base());
-            if (middle.distance(end) > 1) {
-                group.add(Shapes.closed(Pen.HIDDEN, board.scale().spots(Footprint.of(there))));
+            List<Spot> ring = board.scale().spots(Footprint.of(there));
+            if (middle.distance(end) > 1 && ring.stream().allMatch(board.scale().sheet()::holds)) {
+                group.add(Shapes.closed(Pen.HIDDEN, ring));
+                board.labels().keepRing(ring);
                 group.add(Shapes.line(Pen.THIN, middle, end), Shapes.arrow(middle, end));
-                board.labels().keepLine(new Stretch(middle, end));
+                board.labels().keepEdge(new Stretch(middle, end));
             }
             Box room = Box.about(foot);
-            board.labels().keepFree(room);
+            board.labels().keepRing(foot);
+            if (board.detail() == PlanBoard.Detail.OVERVIEW) {
+                continue;
+            }
+            board.labels().keepThing(room);
             drawLeeway(name, middle);
-            double clear = Math.max(room.width(), room.height()) / 2 + 6;
-            board.lettering().near(name, lines(name, at.pose().base()), middle, clear, clear + 10);
+            Vec base = at.pose().base();
+            String listed = name + ", x " + board.signed(base.x()) + ", y " + board.signed(base.y());
+            board.lettering().thing(name, lines(name, base), room, middle, listed);
         }
     }
 
@@ -103,7 +112,7 @@ final class PlanThings {
         List<Stretch> lines = box.sides();
         for (int i = 0; i < sides.length; i++) {
             group.add(Shapes.line(pen(sides[i]), lines.get(i)));
-            board.labels().keepLine(lines.get(i));
+            board.labels().keepEdge(lines.get(i));
         }
     }
 
@@ -135,11 +144,9 @@ final class PlanThings {
                             Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
                             Shapes.line(Pen.EDGE, middle, ahead),
                             Shapes.arrow(middle, ahead));
-            Box room = Box.about(foot);
-            board.labels().keepFree(Box.round(middle, Math.min(room.width(), 40), Math.min(room.height(), 40)));
-            for (int k = 0; k < foot.size(); k++) {
-                board.labels().keepLine(new Stretch(foot.get(k), foot.get((k + 1) % foot.size())));
-            }
+            board.labels().keepRing(foot);
+            board.labels().keepEdge(new Stretch(middle, ahead));
+            board.labels().keepFree(Box.round(ahead, 14, 14));
             List<String> lines = new ArrayList<>(List.of(name + " (lamp)"));
             lines.add("x " + board.signed(lamp.middle().x()) + ", y "
                     + board.signed(lamp.middle().y()) + ", up "
@@ -173,6 +180,9 @@ final class PlanThings {
                     .group("release")
                     .add(Shapes.dot(spot, 3.5), Shapes.line(Pen.EDGE, spot.plus(-9, 0), spot.plus(9, 0)));
             board.labels().keepFree(Box.round(spot, 18, 10));
+            if (board.detail() == PlanBoard.Detail.OVERVIEW) {
+                return;
+            }
             board.lettering()
                     .near(
                             "release",

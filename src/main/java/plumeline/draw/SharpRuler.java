@@ -8,6 +8,7 @@ import plumeline.optics.FarLimit;
 import plumeline.plan.Named;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
+import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.sketch.Box;
@@ -296,7 +297,8 @@ final class SharpRuler {
         }
         shot.camera()
                 .findSensorBehind()
-                .ifPresent(behind -> below.add("From the sensor mark add " + print.length(behind.si()) + "."));
+                .ifPresent(behind -> below.add("From the sensor mark add " + print.length(behind.si())
+                        + (behind.origin() == Origin.MEASURED ? " measured." : ".")));
         if (depths.isThroughGlass()) {
             below.add("Seen through the tank's wall: depths are where things look to be, nearer than they stand.");
         }

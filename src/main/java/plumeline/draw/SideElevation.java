@@ -21,6 +21,7 @@ import plumeline.sketch.Pen;
 import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
+import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
@@ -31,7 +32,7 @@ import plumeline.stage.TankWalls;
 /// lower edge, leeway boxes; what moves away or up stands dashed where it ends.
 final class SideElevation {
     private static final double WIDTH = 700;
-    private static final double TALLEST = 640;
+    private static final double TALLEST = 440;
     private static final double LEAST = 330;
 
     /// By how much a sheet may grow for rows of names.
@@ -42,6 +43,9 @@ final class SideElevation {
 
     /// Rows of names for which room is made.
     private static final int MOST_ROWS = 13;
+
+    /// How long the arrow of a tilted lamp is, pixels.
+    private static final double TILT_ARROW = 34;
 
     private static final double MOVED_METRES = 0.0005;
     private final Stage stage;
@@ -139,13 +143,16 @@ final class SideElevation {
         stage.findTank()
                 .ifPresent(tank -> lettering.near(
                         "tank", List.of("tank"), sheet.spot(tank.outside().high()), 5, 40));
-        letterLamps();
         drawCamera("start", first, Pen.EDGE);
         if (isElsewhere(first.aim(), last.aim())) {
             drawCamera("end", last, Pen.HIDDEN);
         }
+        letterLamps();
         lettering.near("table", List.of("table top"), new Spot(20, sheet.tablePixels() + SideSheet.TABLE), 4, 60);
         lettering.atLowerRight("from", "from camera right, at the start");
+        if (!figures.leewayWords().isEmpty()) {
+            lettering.note(figures.leewayWords());
+        }
         return page.finish(WIDTH, lettering.letter());
     }
 
@@ -165,7 +172,7 @@ final class SideElevation {
         TankDrawing.draw(page, scale, tank);
         Box outer = TankDrawing.box(scale, tank.outside().low(), tank.outside().high());
         for (double x : new double[] {outer.left(), outer.right()}) {
-            labels.keepLine(new Stretch(new Spot(x, outer.top()), new Spot(x, outer.bottom())));
+            labels.keepEdge(new Stretch(new Spot(x, outer.top()), new Spot(x, outer.bottom())));
         }
     }
 
@@ -223,14 +230,36 @@ final class SideElevation {
                     Shapes.line(Pen.EDGE, middle.plus(-7, 0), middle.plus(7, 0)),
                     Shapes.line(Pen.EDGE, middle.plus(0, -7), middle.plus(0, 7)));
             List<Spot> edge = sheet.spots(lamp);
-            labels.keepFree(Box.round(
-                    middle,
-                    Math.min(Box.about(edge).width(), 40),
-                    Math.min(Box.about(edge).height(), 60)));
+            labels.keepFree(Box.round(middle, 16, 16));
             for (int k = 0; k < edge.size(); k++) {
-                labels.keepLine(new Stretch(edge.get(k), edge.get((k + 1) % edge.size())));
+                labels.keepEdge(new Stretch(edge.get(k), edge.get((k + 1) % edge.size())));
+            }
+            drawTilt(group, name, lamp, middle);
+            double below = -lamp.bounds().low().z();
+            if (below > MOVED_METRES) {
+                lettering.note(name + " (lamp) reaches " + print.length(below, Print.Hand.TAPE)
+                        + " below the table top as drawn: it must stand clear of the table.");
             }
         }
+    }
+
+    /// Where a tilted lamp points, from its middle; its housing is drawn upright.
+    private void drawTilt(Markup group, String name, Body lamp, Spot middle) {
+        double tilt = tiltRadians(name);
+        if (tilt == 0) {
+            return;
+        }
+        double across = Math.cos(lamp.pose().turnRadians()) * Math.cos(tilt);
+        Spot ahead = middle.plus(TILT_ARROW * across, -TILT_ARROW * Math.sin(tilt));
+        group.add(Shapes.line(Pen.EDGE, middle, ahead), Shapes.arrow(middle, ahead));
+        labels.keepEdge(new Stretch(middle, ahead));
+    }
+
+    private double tiltRadians(String name) {
+        return marks.find(name + ".tilt").stream()
+                .mapToDouble(answer -> answer.setting() instanceof MarkAnswer.Setting.At(double si, var _) ? si : 0)
+                .findFirst()
+                .orElse(0);
     }
 
     private void letterLamps() {
@@ -245,6 +274,9 @@ final class SideElevation {
             boolean isDrawn = heights.drawBeside("lamp." + name, name + " middle", Box.about(sheet.spots(lamp)), up);
             if (!isDrawn || shot.placed().size() <= SideThings.MOST_WITH_FIGURES) {
                 lines.add(figures.say("middle up", up, name + ".z"));
+            }
+            if (tiltRadians(name) != 0) {
+                lines.add("tilt " + Print.degrees(tiltRadians(name)).replace('-', '−') + " (arrow)");
             }
             lettering.near(name, lines, sheet.spot(lamp.middle()), 10, 40);
         }

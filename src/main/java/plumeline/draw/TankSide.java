@@ -35,12 +35,18 @@ import plumeline.stage.TankWalls;
 /// computed ([Sightlines]), words say so and nothing is dashed.
 final class TankSide {
     private static final double WIDTH = 700;
-    private static final double TALLEST = 680;
-    private static final double LEAST = 360;
+    private static final double TALLEST = 440;
+    private static final double LEAST = 320;
     private static final Box MARGINS = new Box(176, 110, 160, 76);
 
     /// With more things than this, figures stand in their names' labels.
     private static final int MOST_WITH_LINES = 2;
+
+    /// How far apart the outer lines of a hanging thing are, as a share of its width.
+    private static final double LINES_SHARE = 0.6;
+
+    /// Shorter dimension lines aren't drawn, pixels.
+    private static final double LEAST_DIMENSION = 8;
 
     /// What sticks out of the water's surface by less is level with it.
     private static final double LEVEL_METRES = 0.0005;
@@ -107,9 +113,10 @@ final class TankSide {
 
     private Drawing draw() {
         TankDrawing.draw(page, scale, tank);
-        for (double x : new double[] {outer.left(), outer.right()}) {
-            labels.keepLine(new Stretch(new Spot(x, outer.top()), new Spot(x, outer.bottom())));
-        }
+        outer.sides().subList(0, 2).forEach(labels::keepEdge);
+        inner.sides().subList(0, 2).forEach(labels::keepEdge);
+        labels.keepEdge(outer.sides().get(3));
+        labels.keepEdge(inner.sides().get(3));
         ScaleBar.draw(page, labels, scale, print);
         drawWaterLine();
         things.forEach(this::drawThing);
@@ -121,8 +128,20 @@ final class TankSide {
                 lettering.note(placed.name() + ": its place is still open, so it isn't drawn.");
             }
         }
+        sayPlace();
         lettering.atLowerRight("from", "from camera right, at the start");
         return page.finish(WIDTH, lettering.letter());
+    }
+
+    /// What a view from the side can't show: where the tank stands sideways; and what its boxes mean.
+    private void sayPlace() {
+        double left = tank.outside().low().x();
+        double right = tank.outside().high().x();
+        lettering.note("Tank sideways: outside from x " + figures.signed(left) + " to x " + figures.signed(right)
+                + ", its middle at x " + figures.signed((left + right) / 2) + ".");
+        if (!figures.leewayWords().isEmpty()) {
+            lettering.note(figures.leewayWords());
+        }
     }
 
     private Spot spot(Vec place) {
@@ -175,10 +194,7 @@ final class TankSide {
         Box room = Box.about(
                 rings.stream().flatMap(ring -> ring.stream().map(scale::spot)).toList());
         if (placed.isHung()) {
-            Spot top = new Spot(spot(body.middle()).x(), room.top());
-            Spot up = new Spot(top.x(), Math.min(outer.top() - 26, room.top() - 26));
-            group.add(Shapes.line(Pen.THIN, top, up));
-            labels.keepLine(new Stretch(top, up));
+            drawLines(group, placed, spot(body.middle()).x(), room);
         }
         rings.forEach(
                 ring -> group.add(Shapes.closed(Pen.OUTLINE, scale.spots(ring)).with("fill", "#fff")));
@@ -191,7 +207,7 @@ final class TankSide {
             Vec base = body.pose().base();
             lines.add(figures.say("y", base.y(), placed.name() + ".y"));
             lines.add(figures.say("up", base.z(), placed.name() + ".z"));
-            lines.addAll(seenWords(body));
+            saySeen(placed.name(), body, lines);
         } else {
             List<String> said =
                     new ArrayList<>(List.of(figures.signed(behindGlass(body)) + " behind the glass", depthWords(body)));
@@ -201,6 +217,37 @@ final class TankSide {
         }
         lettering.near(
                 placed.name(), lines, new Spot(room.right(), room.middle().y()), 10, 40);
+    }
+
+    /// The lines on which a thing hangs, side by side, one where the plan doesn't say how many.
+    private void drawLines(Markup group, Placed placed, double x, Box room) {
+        long count = placed.lines().isPresent() ? placed.lines().getAsLong() : 1;
+        for (int i = 0; i < count; i++) {
+            double aside = count > 1 ? room.width() * LINES_SHARE * (i / (count - 1.0) - 0.5) : 0;
+            Spot top = new Spot(x + aside, room.top());
+            Stretch line = new Stretch(top, new Spot(top.x(), Math.min(outer.top() - 26, room.top() - 26)));
+            group.add(Shapes.line(Pen.THIN, line));
+            labels.keepEdge(line);
+        }
+    }
+
+    /// How high a thing's lowest place is over the tank's floor.
+    private void drawBase(String name, Body body, Box room) {
+        if (inner.bottom() - room.bottom() < LEAST_DIMENSION) {
+            return;
+        }
+        double x = room.right() + 12;
+        Stretch base = new Stretch(new Spot(x, inner.bottom()), new Spot(x, room.bottom()));
+        page.group("base." + name)
+                .add(Shapes.dimension(base))
+                .add(Shapes.line(
+                        Pen.THIN,
+                        new Spot(room.middle().x() + 4, room.bottom()),
+                        base.to().plus(5, 0)));
+        labels.keepLine(base);
+        String figure =
+                figures.signed(body.bounds().low().z() - tank.inside().low().z());
+        lettering.beside("figure.base." + name, figure, name + " over the tank's floor " + figure, base);
     }
 
     private double behindGlass(Body body) {
@@ -228,6 +275,7 @@ final class TankSide {
         labels.keepLine(glass);
         String figure = figures.signed(behindGlass(body));
         lettering.beside("figure.distance." + name, figure, name + " behind the glass " + figure, glass);
+        drawBase(name, body, room);
         if (!isWet()) {
             return;
         }
@@ -270,6 +318,15 @@ final class TankSide {
                         "looks " + print.length(nearerMetres(view, body)) + " nearer",
                         isAcross(view) ? "(dashed)" : "(through a side wall)"))
                 .orElse(List.of("seen past the tank"));
+    }
+
+    /// How it is seen, with its name; why that isn't known, below the drawing.
+    private void saySeen(String name, Body body, List<String> lines) {
+        if (seeing(body).isCovered()) {
+            lines.addAll(seenWords(body));
+        } else {
+            lettering.note(name + ": " + String.join(" ", seenWords(body)) + ".");
+        }
     }
 
     private static String reason(Sightlines.Trouble trouble) {
@@ -344,10 +401,27 @@ final class TankSide {
         List<String> lines = new ArrayList<>(List.of("release"));
         if (isWet()) {
             double over = place.z() - tank.waterLineMetres();
+            drawOver(mouth, over);
             lines.add(figures.signed(Math.abs(over)) + (over >= 0 ? " over the water" : " under the surface"));
         }
         double behind = place.y() - tank.inside().low().y();
         lines.add(figures.signed(Math.abs(behind)) + (behind >= 0 ? " behind the glass" : " before the glass"));
         lettering.stacked("release", lines, mouth.plus(0, -40), 6, PlanLettering.Way.UP);
+    }
+
+    /// How high the mouth is over the water.
+    private void drawOver(Spot mouth, double overMetres) {
+        double water = scale.spot(new Vec(0, tank.waterLineMetres(), 0)).y();
+        if (Math.abs(mouth.y() - water) < LEAST_DIMENSION) {
+            return;
+        }
+        Stretch over = new Stretch(new Spot(mouth.x() + 16, water), new Spot(mouth.x() + 16, mouth.y()));
+        page.group("over.release")
+                .add(Shapes.dimension(over))
+                .add(Shapes.line(Pen.THIN, mouth.plus(4, 0), over.to().plus(5, 0)));
+        labels.keepLine(over);
+        String figure = figures.signed(Math.abs(overMetres));
+        String side = overMetres >= 0 ? "release over the water " : "release under the surface ";
+        lettering.beside("figure.over.release", figure, side + figure, over);
     }
 }

@@ -30,7 +30,7 @@ final class TravelAcross {
     private static final double WIDTH = 700;
     private static final double LEFT = 150;
     private static final double RIGHT = 670;
-    private static final double HEIGHT = 410;
+    private static final double HEIGHT = 260;
 
     /// Room above the names for the shares of the width.
     private static final double HEAD = 50;
@@ -46,7 +46,8 @@ final class TravelAcross {
     /// Things that start nearer to each other than this share of the width aren't told apart there.
     private static final double NEAR_SHARE = 0.03;
 
-    private static final double[] HATCHES = {8, 11, 15, 20};
+    /// More things than this are named at the start only.
+    private static final int MOST_NAMED_TWICE = 8;
 
     /// One thing at one instant; shares of the picture's width from its left side.
     ///
@@ -172,9 +173,7 @@ final class TravelAcross {
     }
 
     private Drawing draw() {
-        for (int i = 0; i < tracks.size(); i++) {
-            drawTrack(tracks.get(i), HATCHES[i % HATCHES.length]);
-        }
+        tracks.forEach(this::drawTrack);
         ViewNames.Placing above =
                 new ViewNames(WIDTH, plot.top() - GAP, ViewNames.Side.ABOVE).place(names(plot.top() - GAP));
         ViewNames.Placing below = new ViewNames(WIDTH, plot.bottom() + GAP, ViewNames.Side.BELOW).place(namesAtEnd());
@@ -195,9 +194,11 @@ final class TravelAcross {
 
     private double letterUnplaced(double from) {
         double low = from + Lettering.ROW * plan.deliveries().size() + 4;
-        List<String> rows = unplaced.isEmpty()
-                ? List.of()
-                : Lettering.wrapped("No room for: " + String.join(", ", unplaced) + ".", WIDTH - 8);
+        List<String> rows = new ArrayList<>();
+        rows.add("Each thing is between two lines, its left and its right edge.");
+        if (!unplaced.isEmpty()) {
+            rows.addAll(Lettering.wrapped("No room for: " + String.join(", ", unplaced) + ".", WIDTH - 8));
+        }
         Box box = new Box(4, low, WIDTH, low + rows.size() * Lettering.LINE);
         page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", page.id("unplaced"))));
         return box.bottom();
@@ -213,11 +214,12 @@ final class TravelAcross {
 
     /// Where things start behind each other, what is in the picture at the end is named there too.
     private List<ViewNames.Name> namesAtEnd() {
-        boolean isShared = tracks.stream()
-                .filter(Track::startsInPicture)
-                .anyMatch(track -> tracks.stream()
-                        .filter(other -> other.startsInPicture() && !other.equals(track))
-                        .anyMatch(other -> Math.abs(other.startShare() - track.startShare()) < NEAR_SHARE));
+        boolean isShared = tracks.size() <= MOST_NAMED_TWICE
+                && tracks.stream()
+                        .filter(Track::startsInPicture)
+                        .anyMatch(track -> tracks.stream()
+                                .filter(other -> other.startsInPicture() && !other.equals(track))
+                                .anyMatch(other -> Math.abs(other.startShare() - track.startShare()) < NEAR_SHARE));
         return tracks.stream()
                 .filter(track -> isShared && track.endsInPicture(scenes.size() - 1))
                 .map(track -> name(
@@ -249,7 +251,7 @@ final class TravelAcross {
         }
     }
 
-    private void drawTrack(Track track, double step) {
+    private void drawTrack(Track track) {
         Markup group = page.group("thing." + track.name());
         for (List<Across> run : track.runs()) {
             List<Spot> left = run.stream()
@@ -261,11 +263,7 @@ final class TravelAcross {
             List<Stretch> edges = new ArrayList<>();
             addEdge(edges, left);
             addEdge(edges, right);
-            List<Spot> ring = new ArrayList<>(left);
-            ring.addAll(right.reversed());
-            group.add(
-                    Shapes.lines(Pen.OUTLINE, edges),
-                    Shapes.lines(Pen.HATCH, Hatching.over(List.of(ring), List.of(), plot, step, spot -> true)));
+            group.add(Shapes.lines(Pen.OUTLINE, edges));
             edges.forEach(labels::keepLine);
         }
     }

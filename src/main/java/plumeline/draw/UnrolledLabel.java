@@ -27,7 +27,7 @@ import plumeline.stage.Stage;
 /// middle, heights, and the stretch that is turned to the lens at start and end.
 final class UnrolledLabel {
     private static final double WIDTH = 700;
-    private static final double TALLEST = 380;
+    private static final double TALLEST = 170;
     private static final double LEFT = 100;
     private static final double RIGHT = 30;
     /// Room for two rows of figures below the mantle.
@@ -280,8 +280,18 @@ final class UnrolledLabel {
                 page.id("name.logo"),
                 List.of("logo middle"),
                 logo,
-                List.of(beside, logo.plus(0, -24), logo.plus(0, -40)),
-                WIDTH);
+                logoSpots(logo, beside, half + 14 + Lettering.width("logo middle") / 2),
+                60);
+    }
+
+    /// On the label, else beside it.
+    private static List<Spot> logoSpots(Spot logo, Spot beside, double aside) {
+        List<Spot> spots = new ArrayList<>(List.of(beside, logo.plus(0, -24), logo.plus(0, -40)));
+        for (double up : new double[] {0, -26, 26, -52, 52}) {
+            spots.add(logo.plus(-aside, up));
+            spots.add(logo.plus(aside, up));
+        }
+        return spots;
     }
 
     /// Degrees below the mantle, the middle and the quarters first.

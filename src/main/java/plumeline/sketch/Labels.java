@@ -6,14 +6,20 @@ import java.util.Optional;
 
 /// Places labels on a sheet so that none meets another, a thing that stands there, or the sheet's edge.
 ///
-/// Each label tries its candidate spots in order, near ones first; it covers a line only where no near spot is clear of
-/// lines, and then the line is interrupted under it. A label that fits nowhere is handed back, to be said below the
-/// drawing.
+/// Each label tries its candidate spots in order, near ones first; it covers a thin line only where no near spot is
+/// clear of lines, and then the line is interrupted under its letters. It never covers an edge. A label that fits
+/// nowhere is handed back, to be said below the drawing.
 public final class Labels {
     private static final double AIR = 3;
 
-    /// Up to here a label rather covers a line than moves further off, pixels.
+    /// Up to here a label rather covers a thin line than moves further off, pixels.
     private static final double NEAR = 150;
+
+    /// Up to here a label moves off before it covers a thin line, pixels.
+    private static final double CLEAN = 220;
+
+    /// A label that stands nearer to another thing than this many times its way to its own has a leader.
+    private static final double DOUBTFUL = 2;
 
     /// A placed label.
     ///
@@ -30,6 +36,9 @@ public final class Labels {
     private final Box sheet;
     private final List<Box> taken = new ArrayList<>();
     private final List<Stretch> drawn = new ArrayList<>();
+    private final List<Stretch> edges = new ArrayList<>();
+    private final List<Box> things = new ArrayList<>();
+    private final List<List<Spot>> rings = new ArrayList<>();
     private final List<Stretch> leaders = new ArrayList<>();
     private final List<Label> placed = new ArrayList<>();
 
@@ -52,6 +61,31 @@ public final class Labels {
     /// @param line the line
     public void keepLine(Stretch line) {
         drawn.add(line);
+    }
+
+    /// Keeps labels off a line wherever they stand.
+    ///
+    /// @param line the line
+    public void keepEdge(Stretch line) {
+        edges.add(line);
+    }
+
+    /// Keeps labels off a thing; one that stands nearer to it than to its own has a leader.
+    ///
+    /// @param box the thing's room
+    public void keepThing(Box box) {
+        taken.add(box);
+        things.add(box);
+    }
+
+    /// Keeps labels and the leaders of others out of an outline.
+    ///
+    /// @param ring its corners in order, convex
+    public void keepRing(List<Spot> ring) {
+        rings.add(List.copyOf(ring));
+        for (int i = 0; i < ring.size(); i++) {
+            edges.add(new Stretch(ring.get(i), ring.get((i + 1) % ring.size())));
+        }
     }
 
     /// Gives the labels that found their places.
@@ -86,13 +120,45 @@ public final class Labels {
     /// @param close from here on it has a leader, pixels
     /// @return the label; nothing where no candidate is free
     public Optional<Label> place(String id, List<String> lines, Spot anchor, List<Spot> candidates, double close) {
-        List<Spot> near = candidates.stream()
-                .filter(spot -> spot.distance(anchor) <= NEAR)
-                .toList();
-        return tryAll(id, lines, anchor, near, close, false)
+        List<Spot> near = within(candidates, anchor, NEAR);
+        return tryAll(id, lines, anchor, within(candidates, anchor, CLEAN), close, false)
                 .or(() -> tryAll(id, lines, anchor, near, close, true))
                 .or(() -> tryAll(id, lines, anchor, candidates, close, false))
                 .or(() -> tryAll(id, lines, anchor, candidates, close, true));
+    }
+
+    /// Places a label within the room of what it names.
+    ///
+    /// @param id what it names
+    /// @param lines its text
+    /// @param own the room
+    /// @return the label; nothing where it doesn't fit
+    public Optional<Label> placeInside(String id, List<String> lines, Box own) {
+        List<Spot> spots = new ArrayList<>();
+        for (double share : new double[] {0.5, 0.3, 0.7}) {
+            for (double aside : new double[] {0.7, 0.3, 0.5}) {
+                spots.add(new Spot(own.left() + own.width() * aside, own.top() + own.height() * share));
+            }
+        }
+        for (Spot spot : spots) {
+            Box box = room(lines, spot);
+            boolean isFree = taken.stream().filter(other -> !other.equals(own)).noneMatch(box::meets)
+                    && edges.stream().noneMatch(line -> line.crosses(box))
+                    && leaders.stream().noneMatch(line -> line.crosses(box));
+            if (own.holds(box) && isFree) {
+                Label label = new Label(id, lines, box);
+                placed.add(label);
+                taken.add(box);
+                return Optional.of(label);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<Spot> within(List<Spot> candidates, Spot anchor, double reach) {
+        return candidates.stream()
+                .filter(spot -> spot.distance(anchor) <= reach)
+                .toList();
     }
 
     private Optional<Label> tryAll(
@@ -100,7 +166,7 @@ public final class Labels {
         for (Spot candidate : candidates) {
             Box box = room(lines, candidate);
             Stretch leader = new Stretch(box.nearestTo(anchor), anchor);
-            boolean led = leader.from().distance(anchor) > close;
+            boolean led = leader.from().distance(anchor) > close || isDoubtful(box, anchor);
             if (isFree(box, overLines) && (!led || isOpen(leader))) {
                 Label label = new Label(id, lines, box);
                 placed.add(label);
@@ -119,6 +185,8 @@ public final class Labels {
         return sheet.holds(box)
                 && taken.stream().noneMatch(roomy::meets)
                 && leaders.stream().noneMatch(line -> line.crosses(roomy))
+                && edges.stream().noneMatch(line -> line.crosses(box.grown(1)))
+                && rings.stream().noneMatch(ring -> isInside(ring, box.middle()))
                 && (overLines || drawn.stream().noneMatch(line -> line.crosses(box)));
     }
 
@@ -126,7 +194,47 @@ public final class Labels {
     private boolean isOpen(Stretch leader) {
         Spot anchor = leader.to();
         return taken.stream().noneMatch(box -> !box.holds(anchor) && leader.crosses(box))
-                && placed.stream().noneMatch(label -> leader.crosses(label.box().grown(1)));
+                && placed.stream().noneMatch(label -> leader.crosses(label.box().grown(1)))
+                && rings.stream().filter(ring -> !isInside(ring, anchor)).noneMatch(ring -> cuts(leader, ring));
+    }
+
+    /// Whether a label would be read as another thing's: that one is as near to it as its own.
+    private boolean isDoubtful(Box box, Spot anchor) {
+        double own = things.stream()
+                .filter(thing -> thing.holds(anchor))
+                .mapToDouble(thing -> apart(thing, box))
+                .min()
+                .orElse(box.nearestTo(anchor).distance(anchor));
+        return things.stream()
+                .filter(thing -> !thing.holds(anchor))
+                .anyMatch(thing -> apart(thing, box) < DOUBTFUL * Math.max(own, AIR));
+    }
+
+    private static double apart(Box one, Box other) {
+        double across = Math.max(0, Math.max(one.left() - other.right(), other.left() - one.right()));
+        double down = Math.max(0, Math.max(one.top() - other.bottom(), other.top() - one.bottom()));
+        return Math.hypot(across, down);
+    }
+
+    private static boolean cuts(Stretch line, List<Spot> ring) {
+        for (int i = 0; i < ring.size(); i++) {
+            if (line.crosses(new Stretch(ring.get(i), ring.get((i + 1) % ring.size())))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /// Whether a spot lies on the same side of all sides of a convex ring.
+    private static boolean isInside(List<Spot> ring, Spot spot) {
+        boolean left = false;
+        boolean right = false;
+        for (int i = 0; i < ring.size(); i++) {
+            double side = new Stretch(ring.get(i), ring.get((i + 1) % ring.size())).side(spot);
+            left |= side > 0;
+            right |= side < 0;
+        }
+        return !(left && right);
     }
 
     /// Gives spots round an anchor, nearest first.
@@ -166,7 +274,7 @@ public final class Labels {
         return spots;
     }
 
-    /// Draws the leaders and the labels, each on a white ground.
+    /// Draws the leaders and the labels, each line of letters on a white ground of its own width.
     ///
     /// @return the shapes
     public List<Markup> draw() {
@@ -175,17 +283,17 @@ public final class Labels {
             all.add(Shapes.line(Pen.THIN, leader));
         }
         for (Label label : placed) {
+            Markup group = Markup.of("g").with("id", label.id());
             Box box = label.box();
-            all.add(Markup.of(
-                            "g",
-                            Markup.of("rect")
-                                    .with("x", box.left() - 1)
-                                    .with("y", box.top())
-                                    .with("width", box.width() + 2)
-                                    .with("height", box.height())
-                                    .with("fill", "#fff"),
-                            Lettering.text(label.lines(), box))
-                    .with("id", label.id()));
+            for (int i = 0; i < label.lines().size(); i++) {
+                group.add(Markup.of("rect")
+                        .with("x", box.left() - 1)
+                        .with("y", box.top() + Lettering.LINE * i + 1)
+                        .with("width", Lettering.width(label.lines().get(i)) + 2)
+                        .with("height", Lettering.SIZE)
+                        .with("fill", "#fff"));
+            }
+            all.add(group.add(Lettering.text(label.lines(), box)));
         }
         return all;
     }

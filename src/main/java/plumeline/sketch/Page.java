@@ -7,16 +7,30 @@ import java.util.List;
 public final class Page {
     private final String id;
     private final String title;
-    private final List<Markup> under = new ArrayList<>();
-    private final List<Markup> over = new ArrayList<>();
+    private final List<Markup> under;
+    private final List<Markup> over;
 
     /// Opens a sheet.
     ///
     /// @param id its id, unique within a film's papers
     /// @param title what it shows, in words
     public Page(String id, String title) {
+        this(id, title, new ArrayList<>(), new ArrayList<>());
+    }
+
+    private Page(String id, String title, List<Markup> under, List<Markup> over) {
         this.id = id;
         this.title = title;
+        this.under = under;
+        this.over = over;
+    }
+
+    /// Opens a part of the same sheet whose ids begin with a word of its own.
+    ///
+    /// @param word the word
+    /// @return the part; what is drawn on it is on this sheet
+    public Page part(String word) {
+        return new Page(id(word), title, under, over);
     }
 
     /// Gives a part's id.

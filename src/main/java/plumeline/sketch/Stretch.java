@@ -15,6 +15,24 @@ public record Stretch(Spot from, Spot to) {
         return clipped(box).isPresent();
     }
 
+    /// Tells on which side of it a spot lies.
+    ///
+    /// @param spot the spot
+    /// @return above 0 on one side, below 0 on the other, 0 on the line
+    public double side(Spot spot) {
+        return (to.x() - from.x()) * (spot.y() - from.y()) - (to.y() - from.y()) * (spot.x() - from.x());
+    }
+
+    /// Tells whether two cross within both.
+    ///
+    /// @param other the other
+    /// @return true where they do; two along one line do not
+    public boolean crosses(Stretch other) {
+        return side(other.from) * side(other.to) <= 0
+                && other.side(from) * other.side(to) <= 0
+                && !(side(other.from) == 0 && side(other.to) == 0);
+    }
+
     /// Cuts it at a rectangle.
     ///
     /// @param box the rectangle

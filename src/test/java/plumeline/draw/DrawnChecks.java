@@ -13,6 +13,7 @@ import org.w3c.dom.NodeList;
 import plumeline.sketch.Box;
 import plumeline.sketch.Drawing;
 import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 
 /// Looks at drawings as drawn: labels' boxes, ids, places of lines.
 final class DrawnChecks {
@@ -99,5 +100,73 @@ final class DrawnChecks {
     static double pixelsPerMetre(Document svg, String drawing, double barMetres) {
         Element bar = element(svg, drawing + ".scale", "line", 0);
         return (number(bar, "x2") - number(bar, "x1")) / barMetres;
+    }
+
+    /// All straight strokes in groups whose ids hold one of some words.
+    static List<Stretch> strokes(Document svg, String... words) {
+        List<Stretch> all = new ArrayList<>();
+        NodeList groups = svg.getElementsByTagName("g");
+        for (int i = 0; i < groups.getLength(); i++) {
+            Element group = (Element) groups.item(i);
+            String id = group.getAttribute("id");
+            if (!id.contains(".name.") && List.of(words).stream().anyMatch(id::contains)) {
+                addStrokes(all, group);
+            }
+        }
+        return all;
+    }
+
+    private static void addStrokes(List<Stretch> all, Element group) {
+        NodeList lines = group.getElementsByTagName("line");
+        for (int i = 0; i < lines.getLength(); i++) {
+            all.add(stretch((Element) lines.item(i)));
+        }
+        NodeList boxes = group.getElementsByTagName("rect");
+        for (int i = 0; i < boxes.getLength(); i++) {
+            Element box = (Element) boxes.item(i);
+            double x = number(box, "x");
+            double y = number(box, "y");
+            all.addAll(new Box(x, y, x + number(box, "width"), y + number(box, "height")).sides());
+        }
+        NodeList paths = group.getElementsByTagName("path");
+        for (int i = 0; i < paths.getLength(); i++) {
+            addRuns(all, ((Element) paths.item(i)).getAttribute("d"));
+        }
+    }
+
+    private static void addRuns(List<Stretch> all, String way) {
+        for (String run : way.split("(?=M)", -1)) {
+            List<Spot> spots = new ArrayList<>();
+            Matcher numbers = NUMBER.matcher(run);
+            while (numbers.find()) {
+                double x = Double.parseDouble(numbers.group());
+                assertThat(numbers.find()).isTrue();
+                spots.add(new Spot(x, Double.parseDouble(numbers.group())));
+            }
+            for (int k = 1; k < spots.size(); k++) {
+                all.add(new Stretch(spots.get(k - 1), spots.get(k)));
+            }
+            if (run.endsWith("Z")) {
+                all.add(new Stretch(spots.getLast(), spots.getFirst()));
+            }
+        }
+    }
+
+    /// Lines from labels to what they name: those that stand in no group.
+    static List<Stretch> leaders(Document svg) {
+        List<Stretch> all = new ArrayList<>();
+        NodeList lines = svg.getElementsByTagName("line");
+        for (int i = 0; i < lines.getLength(); i++) {
+            Element line = (Element) lines.item(i);
+            if (line.getParentNode().equals(svg.getDocumentElement())) {
+                all.add(stretch(line));
+            }
+        }
+        return all;
+    }
+
+    private static Stretch stretch(Element line) {
+        return new Stretch(
+                new Spot(number(line, "x1"), number(line, "y1")), new Spot(number(line, "x2"), number(line, "y2")));
     }
 }

@@ -74,4 +74,41 @@ final class PlanRailTest {
         assertThat(length(lines(svg, "looks.plan.rail.push").getFirst())).isCloseTo(3 * way, within(0.1));
         assertThat(svg.getDocumentElement().getTextContent()).contains("push 200.0 mm away");
     }
+
+    /// A push of 200 mm toward a can of 66 mm at 360 mm on a rail of 600 mm: laid back so that it ends 10 mm before the
+    /// can, at 360 − 33 − 10 = 317 mm from the start.
+    @Test
+    void aRailTowardAThing_isLaidBackBeforeIt() {
+        MadeSet set = MadeSet.of(
+                        "lens: macro, at: [0 mm, -360 mm, 60 mm], aim: a, f_number: 8",
+                        MadeSet.thing("a", "can", "at: [0 mm, 0 mm]"))
+                .with("moves: {push: {machine: slider, by: [0 mm, 200 mm], in: 2 s, profile: even}}");
+        Document svg = SvgReader.parse(
+                Drawings.planFromAbove(set.film().plan(), set.shot()).toSvg());
+        Element way = lines(svg, "one.plan.way.push").getFirst();
+        double pixelsPerMetre = length(way) / 0.2;
+        List<Element> rail = lines(svg, "one.plan.rail.push");
+        assertThat(rail).hasSize(4);
+        assertThat(length(rail.getFirst()) / pixelsPerMetre).isCloseTo(0.6, within(0.001));
+        double start = Double.parseDouble(way.getAttribute("y1"));
+        double end = Double.parseDouble(rail.getFirst().getAttribute("y2"));
+        assertThat((start - end) / pixelsPerMetre).isCloseTo(0.317, within(0.002));
+        assertThat(svg.getDocumentElement().getTextContent())
+                .contains("rail 600 mm, laid back")
+                .doesNotContain("meets");
+    }
+
+    /// A lens that goes on past the can's middle: the rail can't but meet it, and says so.
+    @Test
+    void aRailThatMeetsAThing_saysSo() {
+        MadeSet set = MadeSet.of(
+                        "lens: macro, at: [0 mm, -360 mm, 200 mm], aim: ahead, f_number: 8",
+                        MadeSet.thing("a", "can", "at: [0 mm, 0 mm]"))
+                .with("moves: {push: {machine: slider, by: [0 mm, 400 mm], in: 2 s, profile: even}}");
+        String text = SvgReader.parse(
+                        Drawings.planFromAbove(set.film().plan(), set.shot()).toSvg())
+                .getDocumentElement()
+                .getTextContent();
+        assertThat(text).contains("rail 600 mm").contains("meets a");
+    }
 }

@@ -179,4 +179,23 @@ final class SideElevationTest {
             }
         }
     }
+
+    /// A panel of 400 mm with its middle 100 mm up reaches 100 mm below the table top; tilted 30 deg down it points so.
+    @Test
+    void aLamp_saysThatItReachesBelowTheTableAndShowsItsTilt() {
+        MadeSet set = MadeSet.of(
+                        "lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: a, f_number: 11",
+                        MadeSet.thing("a", "can", "at: [0 mm, 0 mm]"))
+                .with("lights: {key: {light: strip, at: [500 mm, -300 mm, 100 mm], turn: 0 deg, tilt: -30 deg}}");
+        Document svg = SvgReader.parse(
+                Drawings.sideElevation(set.film().plan(), set.shot()).toSvg());
+        String text = svg.getDocumentElement().getTextContent();
+        assertThat(text)
+                .contains("key (lamp) reaches 100 mm below the table top", "tilt −30 deg", "lens at start")
+                .doesNotContain("no room above");
+        org.w3c.dom.Element arrow = DrawnChecks.element(svg, "one.side.lamp.key", "line", 2);
+        double across = DrawnChecks.number(arrow, "x2") - DrawnChecks.number(arrow, "x1");
+        double down = DrawnChecks.number(arrow, "y2") - DrawnChecks.number(arrow, "y1");
+        assertThat(Math.toDegrees(Math.atan2(down, across))).isCloseTo(30, org.assertj.core.api.Assertions.within(0.1));
+    }
 }

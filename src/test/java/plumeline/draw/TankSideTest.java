@@ -30,8 +30,8 @@ final class TankSideTest {
     }
 
     private static double pixelsPerMetre(Document svg) {
-        assertThat(svg.getDocumentElement().getTextContent()).contains("50 mm");
-        return DrawnChecks.pixelsPerMetre(svg, "one.tank", 0.05);
+        assertThat(svg.getDocumentElement().getTextContent()).contains("100 mm");
+        return DrawnChecks.pixelsPerMetre(svg, "one.tank", 0.1);
     }
 
     /// Common practice: 150 mm of water looks about 38 mm nearer (n − 1 over n, n = 1.333); here 37.5 mm, and a third
@@ -149,5 +149,27 @@ final class TankSideTest {
             compared += DrawnChecks.checkSheets(Drawings.tankSide(set.film().plan(), set.shot()));
         }
         assertThat(compared).isGreaterThan(400);
+    }
+
+    /// A can that hangs on two lines with its base 96 mm over the table, 1 mm of it the floor's pane; the mouth of the
+    /// nozzle 37 mm over the water.
+    @Test
+    void linesBaseAndNozzle_areDrawnToScale() {
+        MadeSet set = set(
+                "lens: macro, at: [0 mm, -400 mm, 150 mm], aim: a, f_number: 8",
+                MadeSet.thing("a", "can", "at: [0 mm, 100 mm, 96 mm], lines: 2"),
+                WET + "release: {ink: rose_ink, volume: 3 ml, at: [0 mm, -30 mm, 298 mm], start: 0.2 s}\n");
+        Document svg = draw(set);
+        double scale = pixelsPerMetre(svg);
+        Element over = DrawnChecks.element(svg, "one.tank.over.release", "line", 0);
+        assertThat(Math.abs(DrawnChecks.number(over, "y1") - DrawnChecks.number(over, "y2")) / scale)
+                .isCloseTo(0.037, within(0.0005));
+        Element base = DrawnChecks.element(svg, "one.tank.base.a", "line", 0);
+        assertThat(Math.abs(DrawnChecks.number(base, "y1") - DrawnChecks.number(base, "y2")) / scale)
+                .isCloseTo(0.095, within(0.0005));
+        double first = DrawnChecks.number(DrawnChecks.element(svg, "one.tank.thing.a", "line", 0), "x1");
+        double second = DrawnChecks.number(DrawnChecks.element(svg, "one.tank.thing.a", "line", 1), "x1");
+        assertThat(second - first).as("two lines, not one").isGreaterThan(10);
+        assertThat(svg.getDocumentElement().getTextContent()).contains("Tank sideways: outside from x −226 to x 226");
     }
 }

@@ -126,4 +126,14 @@ final class TravelAcrossTest {
         String behind = PLAN.replace("at: [100 mm, 1500 mm]", "at: [0 mm, -300 mm]");
         assertThat(drawings(behind).getFirst().toSvg()).doesNotContain("carton").doesNotContain("NaN");
     }
+
+    /// Hatching says soft elsewhere; twelve names fit one page of 240 mm, 907 pixels of 96 to the inch.
+    @Test
+    void twelveThings_areOutlinedWithoutHatchingOnOnePage() {
+        MadeSet set = MadeSet.of("lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: ahead, f_number: 11", MadeSet.crowd(12))
+                .with("moves: {slide: {machine: slider, by: [100 mm, 0 mm], in: 2 s, profile: even}}");
+        Drawing travel = Drawings.travel(set.film().plan(), set.shot()).getFirst();
+        assertThat(travel.heightPixels()).isLessThanOrEqualTo(907);
+        assertThat(travel.toSvg()).doesNotContain("stroke-width=\"0.4\"").contains("its left and its right edge");
+    }
 }
