@@ -27,7 +27,7 @@ final class LeewayTextTest {
         assertThat(MM.withUnit(tape, 0.00188)).isEqualTo("1.8 mm");
         assertThat(MM.withUnit(tape, 0)).isEqualTo("0.0 mm");
         assertThat(IN.withUnit(tape, 0.0254 * 0.99 / 4)).isEqualTo("3/16 in");
-        assertThat(IN.withUnit(tape, 0.0254 * 0.99 / 8)).isEqualTo("3/32 in");
+        assertThat(IN.withUnit(tape, 0.0254 * 0.99 / 8)).isEqualTo("1/16 in");
         assertThat(IN.withUnit(tape, 0.00178)).isEqualTo("1/16 in");
     }
 

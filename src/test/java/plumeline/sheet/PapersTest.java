@@ -200,13 +200,13 @@ final class PapersTest {
                 .isFalse();
     }
 
-    /// 1.73 mm are 2.2 thirty-seconds of an inch, 2 mm 2.5 of them.
+    /// 1.73 mm are 1.1 sixteenths of an inch, 2 mm 1.26 of them.
     @Test
     void smallInches_areWhatATapeShows() {
         Document page = SvgReader.parse(html(Made.text().replace("papers: mm", "papers: in")));
         assertThat(byId(page, "plume.mark.camera.y").getTextContent())
                 .contains("1/16 in toward the camera")
-                .endsWith("You place to 3/32 in. Use a jig.");
+                .endsWith("You place to a little over 1/16 in. Use a jig.");
         assertThat(page.getDocumentElement().getTextContent()).doesNotContain("0.07 in");
     }
 
