@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import plumeline.draw.LeewayText;
-import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
 import plumeline.solve.Words;
 
 /// A mark's leeway as a consequence: `±7 mm sideways, else a sliver shows.`
@@ -18,10 +19,10 @@ final class LeewaySentence {
 
     private final LeewayText text;
     private final Words words;
-    private final Shot shot;
+    private final ShotAnswer shot;
     private final Map<String, WantLine> wants;
 
-    LeewaySentence(LeewayText text, Shot shot, Map<String, WantLine> wants) {
+    LeewaySentence(LeewayText text, ShotAnswer shot, Map<String, WantLine> wants) {
         this.text = text;
         words = new Words(text.unit());
         this.shot = shot;
@@ -40,6 +41,11 @@ final class LeewaySentence {
         Leeway.Side plus = answer.leeway().plus();
         boolean minusLoose = isLoose(answer, LeewayText.Way.MINUS);
         boolean plusLoose = isLoose(answer, LeewayText.Way.PLUS);
+        if (minusLoose && plusLoose && isMet(answer)) {
+            return (loose(answer, LeewayText.Way.MINUS, words.minus())
+                            + loose(answer, LeewayText.Way.PLUS, words.plus()))
+                    .strip();
+        }
         if (minusLoose && plusLoose) {
             return capital(words.subject()) + " is loose" + figures(answer, words) + ".";
         }
@@ -72,7 +78,16 @@ final class LeewaySentence {
         return text.side(answer.mark(), side) + " " + way + ", else " + consequence(want) + ".";
     }
 
+    private boolean isMet(MarkAnswer answer) {
+        return text.findMet(answer, LeewayText.Way.MINUS, shot).isPresent()
+                || text.findMet(answer, LeewayText.Way.PLUS, shot).isPresent();
+    }
+
     private String loose(MarkAnswer answer, LeewayText.Way side, String way) {
+        Optional<String> met = text.findMet(answer, side, shot);
+        if (met.isPresent()) {
+            return " " + capital(way) + " " + met.get() + ".";
+        }
         String figure = side.of(answer.leeway()) instanceof Leeway.Side.Ends ends
                 ? " (" + text.findStop(answer, side, shot).orElseGet(() -> text.side(answer.mark(), ends)) + ")"
                 : "";
@@ -105,7 +120,12 @@ final class LeewaySentence {
     }
 
     private String tight(MarkAnswer answer) {
-        if (answer.leeway().least() >= answer.placingErrorSi()) {
+        boolean isShort = false;
+        for (LeewayText.Way way : LeewayText.Way.values()) {
+            isShort |= way.of(answer.leeway()).distance() < answer.placingErrorSi()
+                    && text.findStop(answer, way, shot).isEmpty();
+        }
+        if (!isShort) {
             return "";
         }
         return " " + capital(words.tooCoarse(answer.mark(), answer.placingErrorSi()));

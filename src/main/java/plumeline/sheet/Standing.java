@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import plumeline.draw.LeewayText;
 import plumeline.plan.Plan;
-import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
@@ -72,7 +71,6 @@ final class Standing {
         String words = answer.verdict() == Verdict.UNKNOWN
                 ? "Unknown: " + String.join(" ", answer.because())
                 : "No single mark ends it within reach.";
-        Shot stage = shot.posed().stages().getFirst().stage().shot();
         for (MarkAnswer mark : shot.marks()) {
             for (LeewayText.Way way : LeewayText.Way.values()) {
                 boolean isPlus = way == LeewayText.Way.PLUS;
@@ -82,7 +80,7 @@ final class Standing {
                         && mark.placingErrorSi() > 0
                         && errors < least
                         && mark.setting() instanceof MarkAnswer.Setting.At at
-                        && text.findStop(mark, way, stage).isEmpty()) {
+                        && text.findStop(mark, way, shot).isEmpty()) {
                     least = errors;
                     MarkWords named = MarkWords.of(mark.mark(), at.si());
                     words = "Least leeway: " + mark.mark().path() + " " + text.side(mark.mark(), side) + " "

@@ -85,6 +85,23 @@ final class SentencesTest {
     }
 
     @Test
+    void whatRestsOnAFloor_needsNoJigToKeepItFromGoingLower() {
+        String[] lines = {
+            CAMERA,
+            "tank: {tank: glass, at: [0 mm, 30 mm]}",
+            "place: {hero: {thing: can, at: [0 mm, 0 mm, 8 mm]}}",
+            "wants: [{clear: [hero, tank]}]"
+        };
+        WantAnswer tight = Solved.want(Solved.shot(Solved.text(lines)), 1);
+        assertThat(tight.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(tight.because().getLast()).isEqualTo("hero.z: it rests on the tank's floor, so it can't go lower.");
+        // Near a wall too, only the wall can be met.
+        lines[2] = "place: {hero: {thing: can, at: [191.5 mm, 0 mm, 8 mm]}}";
+        assertThat(Solved.want(Solved.shot(Solved.text(lines)), 1).because().getLast())
+                .isEqualTo("hero.x: 0.5 mm to camera right; you place to 2 mm. Use a jig.");
+    }
+
+    @Test
     void clearGlass_sendsToTheLens() {
         String glass = "place: {hero: {thing: glass, at: [0 mm, 0 mm]}, back: {thing: tall, at: [0 mm, 100 mm]}}";
         check(
