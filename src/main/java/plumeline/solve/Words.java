@@ -180,6 +180,18 @@ public final class Words {
         };
     }
 
+    /// Says which way something goes, by its longest part: `to camera left`, `away from the camera`, `up`.
+    static String heading(double x, double y, double z) {
+        double most = Math.max(Math.abs(x), Math.max(Math.abs(y), Math.abs(z)));
+        if (most == Math.abs(x)) {
+            return x < 0 ? "to camera left" : "to camera right";
+        }
+        if (most == Math.abs(y)) {
+            return y < 0 ? "toward the camera" : "away from the camera";
+        }
+        return z < 0 ? "down" : "up";
+    }
+
     /// Gives a margin with its unit, lengths in the papers' unit. It is never nothing: what would round to 0 is `under`
     /// the finest figure.
     ///
