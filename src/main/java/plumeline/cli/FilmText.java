@@ -2,7 +2,6 @@ package plumeline.cli;
 
 import java.util.List;
 import plumeline.draw.LeewayText;
-import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.search.Leeway;
@@ -42,9 +41,7 @@ final class FilmText {
         text.append('\n').append(shot.shot()).append(": ").append(shot.verdict().word());
         text.append('\n');
         wants(shot.wants());
-        shot.marks()
-                .forEach(mark ->
-                        mark(mark, shot.posed().stages().getFirst().stage().shot()));
+        shot.marks().forEach(mark -> mark(mark, shot));
         if (!shot.leewayWithout().isEmpty()) {
             text.append("  Leeway leaves out what fails already: ")
                     .append(String.join(", ", shot.leewayWithout()))
@@ -84,7 +81,7 @@ final class FilmText {
         }
     }
 
-    private void mark(MarkAnswer answer, Shot shot) {
+    private void mark(MarkAnswer answer, ShotAnswer shot) {
         switch (answer.setting()) {
             case MarkAnswer.Setting.At at -> {
                 String value = words.value(answer.mark(), at.si());
@@ -100,7 +97,7 @@ final class FilmText {
         }
     }
 
-    private String leeway(MarkAnswer answer, Shot shot) {
+    private String leeway(MarkAnswer answer, ShotAnswer shot) {
         String minus = side(answer, LeewayText.Way.MINUS, shot);
         String plus = side(answer, LeewayText.Way.PLUS, shot);
         if (minus.equals(plus)) {
@@ -109,7 +106,7 @@ final class FilmText {
         return "- " + minus + " / + " + plus;
     }
 
-    private String side(MarkAnswer answer, LeewayText.Way way, Shot shot) {
+    private String side(MarkAnswer answer, LeewayText.Way way, ShotAnswer shot) {
         return leeways.findStop(answer, way, shot).orElseGet(() -> switch (way.of(answer.leeway())) {
             case Leeway.Side.Ends(double distance) -> leeways.withUnit(answer.mark(), distance);
             case Leeway.Side.Endless() -> "any";

@@ -1,17 +1,28 @@
 package plumeline.draw;
 
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import plumeline.plan.Mark;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
 import plumeline.solve.Words;
+import plumeline.stage.Stage;
+import plumeline.want.Course;
 
 /// Leeway in figures that a hand can use: rounded down, so that no paper promises more than there is.
 ///
 /// @param unit the papers' unit
 public record LeewayText(PaperUnit unit) {
+    /// So far a body is looked for where no want ends a side, metres.
+    private static final double FAR_METRES = 20;
+
+    /// Leeway is true to this share of itself.
+    private static final double SAME = 0.01;
+
     /// One way along a mark.
     public enum Way {
         /// Towards smaller values.
@@ -75,40 +86,112 @@ public record LeewayText(PaperUnit unit) {
         return new Words(unit).leewaySi(mark, si);
     }
 
-    /// Says to where a side goes on, where that is as far as the mark itself can go: a machine has a travel, and under
-    /// the table's top nothing stands. Leeway minds wants only and may be longer.
+    /// Says to where a side goes on, where that is nearer than where a want ends it: a machine has a travel, under the
+    /// table's top nothing stands, and a thing, a lamp or the camera meets what stands in its way at the first
+    /// frame. Leeway minds wants only and may be longer.
     ///
     /// @param answer the mark's answer
     /// @param way to which side
-    /// @param shot the mark's shot
+    /// @param shot the mark's shot, its marks set
     /// @return such as `to the end of the travel`; nothing where the side's own figure counts, or none does
-    public Optional<String> findStop(MarkAnswer answer, Way way, Shot shot) {
-        return switch (answer.setting()) {
-            case MarkAnswer.Setting.Open() -> Optional.<String>empty();
-            case MarkAnswer.Setting.At at ->
-                findStop(answer.mark(), at.si(), way, shot)
-                        .filter(stop -> way.of(answer.leeway()) instanceof Leeway.Side.Ends(double distance)
-                                && distance > stop.si())
-                        .map(Stop::words);
-        };
+    public Optional<String> findStop(MarkAnswer answer, Way way, ShotAnswer shot) {
+        return findNearest(answer, way, shot).map(stop -> stop.words(this, answer.mark()));
+    }
+
+    /// Says what a side runs into, where that is nearer than anything else that ends it.
+    ///
+    /// @param answer the mark's answer
+    /// @param way to which side
+    /// @param shot the mark's shot, its marks set
+    /// @return such as `267 mm until it meets the tank's wall`, `it rests on the table`; nothing where nothing is
+    /// met
+    public Optional<String> findMet(MarkAnswer answer, Way way, ShotAnswer shot) {
+        return findNearest(answer, way, shot)
+                .filter(stop -> !(stop instanceof Stop.Edge))
+                .map(stop -> stop.words(this, answer.mark()));
     }
 
     /// How far a mark can go, SI, and to where that is.
-    private record Stop(double si, String words) {}
+    private sealed interface Stop {
+        double si();
 
-    private static Optional<Stop> findStop(Mark mark, double si, Way way, Shot shot) {
+        default String words(LeewayText text, Mark mark) {
+            return switch (this) {
+                case Edge(double _, String words) -> words;
+                case Rest(String upon) -> "it rests on " + upon;
+                case Meets(Course.Met met) -> text.withUnit(mark, met.metres()) + " until it meets " + met.name();
+            };
+        }
+
+        /// Where a travel or the table ends.
+        record Edge(double si, String words) implements Stop {}
+
+        /// A thing lies on something.
+        record Rest(String upon) implements Stop {
+            @Override
+            public double si() {
+                return 0;
+            }
+        }
+
+        /// Something stands in the way.
+        record Meets(Course.Met met) implements Stop {
+            @Override
+            public double si() {
+                return met.metres();
+            }
+        }
+    }
+
+    private static Optional<Stop> findNearest(MarkAnswer answer, Way way, ShotAnswer shot) {
+        if (!(answer.setting() instanceof MarkAnswer.Setting.At(double si, var _))) {
+            return Optional.empty();
+        }
+        Mark mark = answer.mark();
+        Stage stage = shot.posed().stages().getFirst().stage();
+        Course course = new Course(stage, shot.posed().valuesSi(), mark.path(), unplaced(shot));
+        Optional<String> rest = way == Way.MINUS ? course.findRest() : Optional.empty();
+        if (rest.isPresent()) {
+            return rest.map(Stop.Rest::new);
+        }
+        double end = way.of(answer.leeway()).distance();
+        Optional<Stop> edge = findEdge(mark, si, way, stage.shot())
+                .filter(stop -> Double.isFinite(end) && end > stop.si())
+                .map(Stop.class::cast);
+        double nearest = edge.map(Stop::si).orElse(end);
+        if (!(nearest > answer.placingErrorSi())) {
+            return edge;
+        }
+        // What a want that minds bodies ends is met there too, a trifle sooner or later.
+        double trifle = edge.isPresent() ? 0 : SAME * end + answer.placingErrorSi() / 40;
+        return course.findMet(way == Way.PLUS ? 1 : -1, Math.min(nearest, FAR_METRES))
+                .filter(met -> !Double.isFinite(end) || met.metres() < nearest - trifle)
+                .map(met -> (Stop) new Stop.Meets(met))
+                .or(() -> edge);
+    }
+
+    /// What has no place yet.
+    private static Set<String> unplaced(ShotAnswer shot) {
+        return shot.marks().stream()
+                .filter(answer -> answer.setting() instanceof MarkAnswer.Setting.Open)
+                .map(answer -> answer.mark().path())
+                .map(path -> path.substring(0, Math.max(0, path.lastIndexOf('.'))))
+                .collect(Collectors.toSet());
+    }
+
+    private static Optional<Stop.Edge> findEdge(Mark mark, double si, Way way, Shot shot) {
         if (mark.path().endsWith(".z")) {
             boolean stands = mark.kind() == Mark.Kind.HEIGHT || mark.kind() == Mark.Kind.HUNG;
             return stands && way == Way.MINUS && si >= 0
-                    ? Optional.of(
-                            new Stop(si, mark.kind() == Mark.Kind.HEIGHT ? "to the table top" : "all the way down"))
+                    ? Optional.of(new Stop.Edge(
+                            si, mark.kind() == Mark.Kind.HEIGHT ? "to the table top" : "all the way down"))
                     : Optional.empty();
         }
         return shot.moves().stream()
                 .filter(move -> move.marks().stream().anyMatch(own -> own.path().equals(mark.path())))
                 .flatMap(move -> move.machine().stream())
                 .flatMap(machine -> machine.written().findQuantity("travel").stream())
-                .map(travel -> new Stop(travel.si() + (way == Way.MINUS ? si : -si), "to the end of the travel"))
+                .map(travel -> new Stop.Edge(travel.si() + (way == Way.MINUS ? si : -si), "to the end of the travel"))
                 .filter(stop -> stop.si() >= 0)
                 .findFirst();
     }

@@ -6,8 +6,8 @@ import java.math.RoundingMode;
 /// Prints numbers as a hand can set them, in one unit of length for all of a film's papers.
 ///
 /// Lengths are in whole millimetres, or inches and sixteenths; a motor axis takes tenths of a millimetre, or hundredths
-/// of an inch. Halves round away from zero; there is never a negative zero. Differences, such as a leeway, are finer
-/// where they are small.
+/// of an inch. Halves round away from zero; there is never a negative zero. Differences in
+/// millimetres, such as a leeway, are finer where they are small.
 ///
 /// @param unit the unit of length
 public record Print(PaperUnit unit) {
@@ -106,7 +106,7 @@ public record Print(PaperUnit unit) {
     }
 
     /// Prints a difference of lengths without its unit: millimetres whole, in tenths below 2 mm; inches in sixteenths,
-    /// thirty-seconds below 1/8 in and hundredths below 1/32 in, always hundredths on a motor.
+    /// as a tape has them, and hundredths on a motor.
     ///
     /// @param metres the difference, metres, >= 0
     /// @param hand what sets it
@@ -117,7 +117,7 @@ public record Print(PaperUnit unit) {
         return fine.number(countSteps(metres, fine.stepMetres(), rounding));
     }
 
-    /// Prints a difference of lengths with its unit, to the nearest step: `7 mm`, `0.4 mm`, `3/32 in`. What would round
+    /// Prints a difference of lengths with its unit, to the nearest step: `7 mm`, `0.4 mm`, `3/16 in`. What would round
     /// to nothing is said to be under a step.
     ///
     /// @param metres the difference, metres, >= 0
@@ -134,7 +134,6 @@ public record Print(PaperUnit unit) {
         WHOLE(1e-3),
         TENTHS(1e-4),
         SIXTEENTHS(SIXTEENTH_METRES),
-        THIRTY_SECONDS(SIXTEENTH_METRES / 2),
         HUNDREDTHS(HUNDREDTH_METRES);
 
         private final double stepMetres;
@@ -152,7 +151,6 @@ public record Print(PaperUnit unit) {
                 case WHOLE -> Long.toString(steps);
                 case TENTHS -> decimals(steps, 1);
                 case SIXTEENTHS -> mixed(steps, 16);
-                case THIRTY_SECONDS -> mixed(steps, 32);
                 case HUNDREDTHS -> decimals(steps, 2);
             };
         }
@@ -162,11 +160,7 @@ public record Print(PaperUnit unit) {
         if (unit == PaperUnit.MILLIMETRES) {
             return metres < 0.002 ? Fineness.TENTHS : Fineness.WHOLE;
         }
-        double thirtySeconds = metres / Fineness.THIRTY_SECONDS.stepMetres() + FORGIVEN;
-        if (hand == Hand.MOTOR || thirtySeconds < 1) {
-            return Fineness.HUNDREDTHS;
-        }
-        return thirtySeconds < 4 ? Fineness.THIRTY_SECONDS : Fineness.SIXTEENTHS;
+        return hand == Hand.MOTOR ? Fineness.HUNDREDTHS : Fineness.SIXTEENTHS;
     }
 
     private static long countSteps(double value, double step, Rounding rounding) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import plumeline.draw.LeewayText;
 import plumeline.plan.Mark;
 import plumeline.plan.Shot;
@@ -11,6 +12,7 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.Print;
 import plumeline.search.Leeway;
 import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
 import plumeline.solve.Words;
 
 /// A mark's leeway as a consequence: `±7 mm sideways, else a sliver shows.`
@@ -20,26 +22,34 @@ final class LeewaySentence {
 
     private final LeewayText text;
     private final Words words;
-    private final Shot shot;
+    private final ShotAnswer shot;
+    private final Shot staged;
     private final Map<String, WantLine> wants;
 
-    LeewaySentence(LeewayText text, Shot shot, Map<String, WantLine> wants) {
+    LeewaySentence(LeewayText text, ShotAnswer shot, Map<String, WantLine> wants) {
         this.text = text;
         words = new Words(text.unit());
         this.shot = shot;
+        staged = shot.posed().stages().getFirst().stage().shot();
         this.wants = Map.copyOf(wants);
     }
 
     String of(MarkAnswer answer) {
         return switch (answer.setting()) {
             case MarkAnswer.Setting.Open() -> "Not found yet: no want that is computed bears on it.";
-            case MarkAnswer.Setting.At at -> sides(answer, MarkWords.of(shot, answer.mark(), at.si())) + tight(answer);
+            case MarkAnswer.Setting.At at ->
+                sides(answer, MarkWords.of(staged, answer.mark(), at.si())) + tight(answer);
         };
     }
 
     private String sides(MarkAnswer answer, MarkWords words) {
         boolean minusLoose = isLoose(answer, LeewayText.Way.MINUS);
         boolean plusLoose = isLoose(answer, LeewayText.Way.PLUS);
+        if (minusLoose && plusLoose && isMet(answer)) {
+            return (loose(answer, LeewayText.Way.MINUS, words.minus())
+                            + loose(answer, LeewayText.Way.PLUS, words.plus()))
+                    .strip();
+        }
         if (minusLoose && plusLoose) {
             return capital(words.subject()) + " is loose" + figures(answer, words) + ".";
         }
@@ -75,7 +85,7 @@ final class LeewaySentence {
 
     private String phrase(MarkAnswer answer, LeewayText.Way way) {
         double si = ((MarkAnswer.Setting.At) answer.setting()).si();
-        return phrase(text, shot, answer, si, way);
+        return phrase(text, staged, answer, si, way);
     }
 
     /// How far a mark may be off to one side: `3 mm to camera left`; of a stop, to which: `open to f/6.4`.
@@ -99,7 +109,16 @@ final class LeewaySentence {
         return mark.path().equals("camera.f_number");
     }
 
+    private boolean isMet(MarkAnswer answer) {
+        return text.findMet(answer, LeewayText.Way.MINUS, shot).isPresent()
+                || text.findMet(answer, LeewayText.Way.PLUS, shot).isPresent();
+    }
+
     private String loose(MarkAnswer answer, LeewayText.Way side, String way) {
+        Optional<String> met = text.findMet(answer, side, shot);
+        if (met.isPresent()) {
+            return " " + capital(way) + " " + met.get() + ".";
+        }
         String figure = side.of(answer.leeway()) instanceof Leeway.Side.Ends ends
                 ? " (" + text.findStop(answer, side, shot).orElseGet(() -> farSide(answer, side, ends)) + ")"
                 : "";
@@ -138,7 +157,12 @@ final class LeewaySentence {
     }
 
     private String tight(MarkAnswer answer) {
-        if (answer.leeway().least() >= answer.placingErrorSi()) {
+        boolean isShort = false;
+        for (LeewayText.Way way : LeewayText.Way.values()) {
+            isShort |= way.of(answer.leeway()).distance() < answer.placingErrorSi()
+                    && text.findStop(answer, way, shot).isEmpty();
+        }
+        if (!isShort) {
             return "";
         }
         return " " + capital(words.tooCoarse(answer.mark(), answer.placingErrorSi()));

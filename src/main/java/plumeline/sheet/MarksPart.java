@@ -23,7 +23,7 @@ final class MarksPart {
         this.changes = changes;
         words = new Words(subject.unit());
         leeway = new LeewaySentence(
-                new LeewayText(subject.unit()), subject.shot(), Standing.lines(subject.plan(), subject.answer()));
+                new LeewayText(subject.unit()), subject.answer(), Standing.lines(subject.plan(), subject.answer()));
     }
 
     List<MarkAnswer> ordered() {

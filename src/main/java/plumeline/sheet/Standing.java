@@ -92,7 +92,7 @@ final class Standing {
                         && mark.placingErrorSi() > 0
                         && errors < least
                         && mark.setting() instanceof MarkAnswer.Setting.At at
-                        && text.findStop(mark, way, stage).isEmpty()) {
+                        && text.findStop(mark, way, shot).isEmpty()) {
                     least = errors;
                     words = "Least leeway: " + mark.mark().path() + " "
                             + LeewaySentence.phrase(text, stage, mark, at.si(), way) + handPlaces(mark, text)

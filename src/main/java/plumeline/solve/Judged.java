@@ -12,6 +12,7 @@ import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
+import plumeline.plan.When;
 import plumeline.stage.Stage;
 import plumeline.want.Moments;
 import plumeline.want.Recall;
@@ -36,6 +37,11 @@ final class Judged {
             return line.id();
         }
 
+        /// The id with the want's word, as findings name another want: `b2.1 (fills)`.
+        String named() {
+            return id() + " (" + line.word() + ")";
+        }
+
         boolean isComputed() {
             return instances.stream().allMatch(Instance::isComputed);
         }
@@ -48,6 +54,10 @@ final class Judged {
     }
 
     private static final int COARSE = 5;
+
+    /// A move that changes a margin by less, in the want's unit, doesn't matter to it.
+    private static final double MATTERS = 0.05;
+
     private static final int MOST_FRAMES = 2000;
 
     private final List<ShotAnswer.Run> runs;
@@ -140,6 +150,34 @@ final class Judged {
 
     Moments moments(Stage stage, double[] si) {
         return new Moments(stage, si, frames, recall);
+    }
+
+    /// A finding's sentence with the instant at which its want is worst, where that is judged over the whole of a move
+    /// that matters to it.
+    String withMoment(String sentence, Instance instance, double[] si) {
+        Stage stage = instance.run().stage();
+        if (!stage.isMoving() || !(instance.want().line().when() instanceof When.Whole) || !sentence.endsWith(".")) {
+            return sentence;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        double at = 0;
+        for (double frame : frames) {
+            Want want = instance.want();
+            double margin = want.margin(want.parts(new Moments(stage, si, List.of(frame), recall)));
+            most = Math.max(most, margin);
+            if (margin < least - 1e-9) {
+                least = margin;
+                at = frame;
+            }
+        }
+        return most - least < MATTERS
+                ? sentence
+                : sentence.substring(0, sentence.length() - 1) + moment(stage, Math.round(at)) + ".";
+    }
+
+    private static String moment(Stage stage, long frame) {
+        return frame == 0 ? " at the start" : frame == stage.frames() - 1 ? " at the end" : " at frame " + (frame + 1);
     }
 
     int[] partsOf(Predicate<Line> which) {

@@ -57,7 +57,10 @@ final class MachineNotes {
         }
         boolean isRound =
                 move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
-        String advice = advice(travel.seconds(), least);
+        double start = stage.endSeconds(move.name()) - travel.seconds();
+        String advice = start + travel.seconds() > shotSeconds(stage) + 1e-6
+                ? toEnd(stage, start, least)
+                : advice(travel.seconds(), least);
         return speed.filter(top -> travel.peakSpeed() > top.si() * FORGIVEN)
                 .map(top -> move.name() + " needs " + speed(travel.peakSpeed(), isRound) + ", " + machine.name()
                         + " does " + speed(top.si(), isRound) + typical(top) + "." + advice)
@@ -90,6 +93,56 @@ final class MachineNotes {
         double slower = Math.ceil(least / seconds / PLAYBACK_STEP - 1e-9) * PLAYBACK_STEP;
         return " Run it in " + Print.seconds(seconds * slower, 2) + ", play all of it at " + Print.share(slower, 0)
                 + " of its speeds.";
+    }
+
+    private static double shotSeconds(Stage stage) {
+        return stage.retime().realSeconds((double) stage.frames());
+    }
+
+    /// What makes a move end within the shot that its machine can make as it is; empty for another, which is told how
+    /// to run.
+    static String toEnd(Stage stage, Move move, double[] si) {
+        int index = stage.shot().moves().indexOf(move);
+        double end = stage.endSeconds(move.name());
+        Optional<Travel> travel = stage.findTravel(index, si);
+        boolean isTooFast = travel.isPresent()
+                && move.machine().isPresent()
+                && new MachineNotes(stage, PaperUnit.MILLIMETRES)
+                        .find(move, move.machine().get(), travel.get())
+                        .isPresent();
+        return isTooFast
+                ? ""
+                : " " + capital(playback(stage, end)) + ", or give the shot " + frames(stage, end) + " frames.";
+    }
+
+    /// A time in which a machine can make a move that isn't over when the shot is, so that it ends with the shot.
+    private static String toEnd(Stage stage, double start, double least) {
+        double run = Math.ceil(least * 10 - 1e-9) / 10;
+        return " Run it in " + Print.seconds(run, 2) + " and " + playback(stage, start + run) + ", or give the shot "
+                + frames(stage, start + run) + " frames.";
+    }
+
+    /// The playback, by tens of per cent, with which a shot of its frames lasts until a real time.
+    private static String playback(Stage stage, double endSeconds) {
+        double now = stage.shot().playback() instanceof Playback.Constant(double speed, var _) ? speed : 1;
+        double share = now * endSeconds / shotSeconds(stage);
+        double playback = Math.ceil(share / PLAYBACK_STEP - 1e-9) * PLAYBACK_STEP;
+        return stage.shot().playback() instanceof Playback.Constant
+                ? "play at " + Print.share(playback, 0)
+                : "play all of it at " + Print.share(playback, 0) + " of its speeds";
+    }
+
+    /// The frames in which a shot lasts until a real time at the playback that it has.
+    private static long frames(Stage stage, double endSeconds) {
+        double most = stage.frames();
+        while (stage.retime().realSeconds(most) < endSeconds) {
+            most *= 2;
+        }
+        return (long) Math.ceil(stage.retime().frameAt(endSeconds, most) - 1e-6);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String typical(Quantity quantity) {

@@ -62,7 +62,8 @@ final class Remedies {
                 return List.of("It can't hold together with all the others at once.");
             }
             return List.of("It can't hold together with "
-                    + String.join(" or ", against.stream().map(Judged.Line::id).toList()) + ".");
+                    + String.join(
+                            " or ", against.stream().map(Judged.Line::named).toList()) + ".");
         }
     }
 
@@ -124,7 +125,7 @@ final class Remedies {
                     && (line.id().equals(failing.id()) || holds(line, parts)));
             relaxations
                     .ofOther(other, si, rest)
-                    .forEach(easier -> attempts.add("It holds where " + other.id() + " asks for less: " + easier));
+                    .forEach(easier -> attempts.add("It holds where " + other.named() + " asks for less: " + easier));
         }
         return attempts;
     }
@@ -279,14 +280,28 @@ final class Remedies {
         String after = followers(change.there(), change.index());
         if (change.isMotor() && mark.path().endsWith(".by")) {
             String name = mark.path().substring(0, mark.path().length() - 3);
-            return name + " " + by + (Math.abs(to) > Math.abs(from) ? " further" : " less") + ": " + values + "."
-                    + after;
+            return name + " " + along(mark, by, from, to) + ": " + values + "." + after;
         }
         if (mark.path().equals("camera.f_number")) {
             String stops = Print.number(Math.abs(2 * Math.log(to / from) / Math.log(2)), 1);
             return "Set " + values + " (" + stops + " stops " + (to > from ? "down" : "open") + ")." + after;
         }
         return "Set " + values + " (" + by + " " + words.way(mark, to - from) + ")." + after;
+    }
+
+    /// Says by how much further or less far a way goes; where it turns about, which way and how far it goes then.
+    private String along(Mark mark, String by, double from, double to) {
+        if (from * to >= 0) {
+            return by + (Math.abs(to) > Math.abs(from) ? " further" : " less");
+        }
+        String length = words.value(mark, Math.abs(to));
+        return judged.stage().shot().moves().stream()
+                .flatMap(move -> move.travel().stream())
+                .filter(travel -> travel.marks().contains(mark))
+                .map(travel -> travel.vectorMetres(_ -> to))
+                .map(way -> Words.heading(way[0], way[1], way[2]) + " " + length)
+                .findFirst()
+                .orElse("the other way, " + length);
     }
 
     private String followers(List<Double> there, int index) {

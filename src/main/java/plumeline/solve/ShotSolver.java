@@ -146,8 +146,9 @@ final class ShotSolver {
             return unknown(line, pass, unknown.get());
         }
         List<String> because = new ArrayList<>();
-        because.add(want.findStanding(moments, papers)
-                .orElseGet(() -> words.standing(line.line().word(), margin, want.unit())));
+        String standing = want.findStanding(moments, papers)
+                .orElseGet(() -> words.standing(line.line().word(), margin, want.unit()));
+        because.add(judged.withMoment(standing, instance, si));
         want.findCaution(moments).ifPresent(because::add);
         OptionalDouble over = want.findOverPupil(moments);
         over.ifPresent(rim -> because.add(words.overPupil(rim, want.unit())));

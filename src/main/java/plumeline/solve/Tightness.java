@@ -4,13 +4,22 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import plumeline.plan.Mark;
 import plumeline.search.Leeway;
+import plumeline.stage.Stage;
 import plumeline.stage.StagedMark;
+import plumeline.want.Course;
 
 /// Which wants would fail once some single mark is off by its placing error, and by which mark.
 final class Tightness {
-    private record Cause(StagedMark mark, double errorSi, double margin) {}
+    /// @param rest what a thing rests on that would have to go lower; empty for any other cause
+    private record Cause(StagedMark mark, double errorSi, double margin, String rest) {
+        /// A jig helps nobody against a floor: any other cause comes before one that can't happen.
+        boolean isBefore(Cause other) {
+            return rest.isEmpty() == other.rest.isEmpty() ? margin < other.margin : rest.isEmpty();
+        }
+    }
 
     private final Map<Judged.Instance, Cause> causes = new HashMap<>();
 
@@ -25,9 +34,11 @@ final class Tightness {
                 double[] off = si.clone();
                 off[i] += way * error;
                 double[] there = judged.parts(off);
+                String rest = way < 0 ? rest(judged.stage(), si, marks.get(i).mark()) : "";
                 for (Judged.Line line : judged.lines()) {
                     for (Judged.Instance instance : line.instances()) {
-                        tightness.note(instance, least(instance, parts), least(instance, there), marks.get(i), error);
+                        Cause cause = new Cause(marks.get(i), error, least(instance, there), rest);
+                        tightness.note(instance, least(instance, parts), cause);
                     }
                 }
             }
@@ -41,12 +52,17 @@ final class Tightness {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private void note(Judged.Instance instance, double set, double off, StagedMark mark, double errorSi) {
-        if (set >= 0 && off < 0) {
-            Cause known = causes.get(instance);
-            if (known == null || off < known.margin()) {
-                causes.put(instance, new Cause(mark, errorSi, off));
-            }
+    private static String rest(Stage stage, double[] si, Mark mark) {
+        return mark.path().endsWith(".z")
+                ? new Course(stage, Arrays.stream(si).boxed().toList(), mark.path(), Set.of())
+                        .findRest()
+                        .orElse("")
+                : "";
+    }
+
+    private void note(Judged.Instance instance, double set, Cause cause) {
+        if (set >= 0 && cause.margin() < 0) {
+            causes.merge(instance, cause, (known, other) -> other.isBefore(known) ? other : known);
         }
     }
 
@@ -63,6 +79,9 @@ final class Tightness {
             return "";
         }
         Mark mark = cause.mark().mark();
+        if (!cause.rest().isEmpty()) {
+            return mark.path() + ": it rests on " + cause.rest() + ", so it can't go lower.";
+        }
         return marks.stream()
                 .filter(answer -> answer.mark().path().equals(mark.path()))
                 .findFirst()

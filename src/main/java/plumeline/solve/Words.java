@@ -12,6 +12,9 @@ public final class Words {
     /// Angles below this are told in tenths.
     private static final double FINE_RADIANS = Math.toRadians(2);
 
+    /// A length that is over its figure by more than this part of a step is said to be over it.
+    private static final double OVER = 0.1;
+
     private final Print print;
 
     /// Makes words in a unit.
@@ -40,7 +43,7 @@ public final class Words {
     ///
     /// @param mark the mark
     /// @param si a difference, SI
-    /// @return such as `7 mm`, `3/32 in`, finer where it is small
+    /// @return such as `7 mm`, `3/16 in`, finer where it is small
     public String difference(Mark mark, double si) {
         return switch (mark.kind()) {
             case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS -> print.difference(Math.abs(si), Print.Hand.TAPE);
@@ -59,10 +62,16 @@ public final class Words {
     public String leeway(Mark mark, double si) {
         String figure = leewayFigure(mark, si);
         return switch (mark.kind()) {
-            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR -> figure + " " + print.lengthUnit();
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR ->
+                isUnderAStep(mark, si) ? print.difference(0, hand(mark)) : figure + " " + print.lengthUnit();
             case TURN, LAMP_TURN, MOTOR_TURN -> figure + " deg";
             case DIAL -> isFNumber(mark) ? figure : figure + " %";
         };
+    }
+
+    /// Whether less is left than an inch's finest part, of which there is no figure.
+    private boolean isUnderAStep(Mark mark, double si) {
+        return print.unit() == PaperUnit.INCHES && leewaySi(mark, si) == 0;
     }
 
     /// Gives how far a mark may be off without its unit, rounded down.
@@ -118,7 +127,24 @@ public final class Words {
             case FOCUS -> "Focus by eye on the magnified picture.";
             case DIAL -> "Set it by the camera's own figure.";
         };
-        return "you place to " + difference(mark, errorSi) + ". " + help;
+        return "you place to " + placing(mark, errorSi) + ". " + help;
+    }
+
+    /// How far off a hand may leave a mark; where inches have no figure for it, what it is over, so that it never reads
+    /// like a leeway that is less.
+    private String placing(Mark mark, double errorSi) {
+        String error = difference(mark, errorSi);
+        boolean isOver = print.unit() == PaperUnit.INCHES
+                && error.equals(leeway(mark, errorSi))
+                && errorSi - leewaySi(mark, errorSi) > OVER * print.stepMetres(hand(mark));
+        return isOver && isLength(mark) ? "a little over " + error : error;
+    }
+
+    private static boolean isLength(Mark mark) {
+        return switch (mark.kind()) {
+            case TAPE, HEIGHT, HUNG, LAMP_PLACE, FOCUS, MOTOR -> true;
+            case TURN, LAMP_TURN, MOTOR_TURN, DIAL -> false;
+        };
     }
 
     /// Says both ways along a mark.
@@ -152,6 +178,18 @@ public final class Words {
             case "turn" -> more ? "clockwise from above" : "counter-clockwise from above";
             default -> more ? "more" : "less";
         };
+    }
+
+    /// Says which way something goes, by its longest part: `to camera left`, `away from the camera`, `up`.
+    static String heading(double x, double y, double z) {
+        double most = Math.max(Math.abs(x), Math.max(Math.abs(y), Math.abs(z)));
+        if (most == Math.abs(x)) {
+            return x < 0 ? "to camera left" : "to camera right";
+        }
+        if (most == Math.abs(y)) {
+            return y < 0 ? "toward the camera" : "away from the camera";
+        }
+        return z < 0 ? "down" : "up";
     }
 
     /// Gives a margin with its unit, lengths in the papers' unit. It is never nothing: what would round to 0 is `under`

@@ -11,7 +11,7 @@ import java.util.Set;
 /// Checks maps: known keys, names, dotted paths and words.
 final class MapChecker {
     /// Up to so many known keys are listed in a message.
-    private static final int FEW = 16;
+    private static final int FEW = 19;
 
     private final Checker checker;
 

@@ -85,6 +85,35 @@ record Air(Scene scene, Optional<TankWalls> tank, Optional<Kit.Barrel> barrel) {
         };
     }
 
+    /// Gives the clearance of one to a pane of glass, metres.
+    double toPaneMetres(Standing one, Body pane) {
+        return findBody(one).map(body -> Clearance.betweenMetres(body, pane)).orElseGet(() -> toCamera(pane));
+    }
+
+    /// Gives bounds that one doesn't leave where it stands, however a lamp or the camera turns there.
+    Bounds bounds(Standing one) {
+        return switch (one) {
+            case Standing.Thing(int index) -> scene.things().get(index).bounds();
+            case Standing.Lamp(int index) -> {
+                Body lamp = scene.lamps().get(index);
+                double reach = lamp.solid().reachMetres();
+                double half = lamp.solid().heightMetres() / 2;
+                yield about(lamp.middle(), new Vec(reach, reach, half));
+            }
+            case Standing.Camera() -> {
+                double reach = barrel.map(own ->
+                                Math.hypot(own.length().si(), own.diameter().si() / 2))
+                        .orElse(0.0);
+                yield about(scene.aim().eye(), new Vec(reach, reach, reach));
+            }
+            case Standing.Tank() -> tank.orElseThrow().outside();
+        };
+    }
+
+    private static Bounds about(Vec middle, Vec half) {
+        return new Bounds(middle.minus(half), middle.plus(half));
+    }
+
     /// Says whether one stands just as it does at another instant of the same shot.
     boolean isAsAt(Air other, Standing one) {
         return switch (one) {

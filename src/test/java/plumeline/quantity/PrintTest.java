@@ -70,7 +70,7 @@ final class PrintTest {
     }
 
     @Test
-    void differences_areFinerWhereTheyAreSmall() {
+    void differences_areFinerInMillimetresAndSixteenthsInInches() {
         checkDifferences(MM, Hand.TAPE, 0.0074, "7 mm", "7");
         checkDifferences(MM, Hand.TAPE, 0.0076, "8 mm", "7");
         checkDifferences(MM, Hand.TAPE, 0.002, "2 mm", "2");
@@ -78,14 +78,14 @@ final class PrintTest {
         checkDifferences(MM, Hand.MOTOR, 0.00004, "under 0.1 mm", "0.0");
         checkDifferences(MM, Hand.TAPE, 0, "under 0.1 mm", "0.0");
         checkDifferences(IN, Hand.TAPE, 2.7 * INCH, "2 11/16 in", "2 11/16");
-        checkDifferences(IN, Hand.TAPE, 0.99 * INCH / 8, "1/8 in", "3/32");
+        checkDifferences(IN, Hand.TAPE, 0.99 * INCH / 8, "1/8 in", "1/16");
         checkDifferences(IN, Hand.TAPE, INCH / 8, "1/8 in", "1/8");
-        // A placing error of 2 mm is 2.5 thirty-seconds.
-        checkDifferences(IN, Hand.TAPE, 0.002, "3/32 in", "1/16");
+        // A placing error of 2 mm is 1.26 sixteenths.
+        checkDifferences(IN, Hand.TAPE, 0.002, "1/16 in", "1/16");
         checkDifferences(IN, Hand.TAPE, 0.00178, "1/16 in", "1/16");
-        checkDifferences(IN, Hand.TAPE, INCH / 32, "1/32 in", "1/32");
-        checkDifferences(IN, Hand.TAPE, 0.0005, "0.02 in", "0.01");
-        checkDifferences(IN, Hand.TAPE, 0.0001, "under 0.01 in", "0.00");
+        checkDifferences(IN, Hand.TAPE, INCH / 32, "1/16 in", "0");
+        checkDifferences(IN, Hand.TAPE, 0.0005, "under 1/16 in", "0");
+        checkDifferences(IN, Hand.TAPE, 0.0001, "under 1/16 in", "0");
         checkDifferences(IN, Hand.MOTOR, 0.0123, "0.48 in", "0.48");
         checkDifferences(IN, Hand.MOTOR, 0.00178, "0.07 in", "0.07");
     }

@@ -130,11 +130,14 @@ final class PapersTest {
         assertThat(byId(page, "reveal.mark.second.x").getTextContent())
                 .endsWith("±3 mm sideways, else a sliver shows (reveal.1).");
         assertThat(byId(page, "reveal.mark.second.y").getTextContent())
-                .endsWith("9 mm toward the camera, else a gap closes (reveal.2). Away from the camera is loose.");
+                .endsWith("9 mm toward the camera, else a gap closes (reveal.2). Away from the camera 63 mm until it"
+                        + " meets third.");
         assertThat(byId(page, "reveal.mark.third.x").getTextContent())
                 .endsWith("6 mm to camera left, else a sliver shows (reveal.1); 1.2 mm to camera right, else a gap"
                         + " closes (reveal.2). You place to 2 mm. Use a jig.");
-        assertThat(byId(page, "reveal.mark.first.y").getTextContent()).endsWith("Forward and back is loose.");
+        assertThat(byId(page, "reveal.mark.first.y").getTextContent())
+                .endsWith("Toward the camera 579 mm until it meets the camera. Away from the camera 62 mm until it"
+                        + " meets second.");
         assertThat(byId(page, "reveal.mark.slide.by").getTextContent())
                 .endsWith("Travel is loose (further to the end of the travel, +131 mm).");
         assertThat(byId(page, "plume.mark.camera.z").getTextContent()).contains("139 mm measured");
@@ -200,13 +203,13 @@ final class PapersTest {
                 .isFalse();
     }
 
-    /// 1.73 mm are 2.2 thirty-seconds of an inch, 2 mm 2.5 of them.
+    /// 1.73 mm are 1.1 sixteenths of an inch, 2 mm 1.26 of them.
     @Test
     void smallInches_areWhatATapeShows() {
         Document page = SvgReader.parse(html(Made.text().replace("papers: mm", "papers: in")));
         assertThat(byId(page, "plume.mark.camera.y").getTextContent())
                 .contains("1/16 in toward the camera")
-                .endsWith("You place to 3/32 in. Use a jig.");
+                .endsWith("You place to a little over 1/16 in. Use a jig.");
         assertThat(page.getDocumentElement().getTextContent()).doesNotContain("0.07 in");
     }
 

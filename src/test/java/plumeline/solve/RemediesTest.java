@@ -147,7 +147,7 @@ final class RemediesTest {
                 "wants: [{fills: hero, height: 50 %}, {fills: hero, height: 30 %}]"));
         assertThat(Solved.failingIds(answer)).hasSize(1);
         String other = Solved.trueIds(answer).getFirst();
-        assertThat(Solved.sentences(answer)).contains("It can't hold together with " + other + ".");
+        assertThat(Solved.sentences(answer)).contains("It can't hold together with " + other + " (fills).");
     }
 
     @Test
@@ -159,5 +159,17 @@ final class RemediesTest {
         assertThat(Solved.failingIds(answer)).containsExactly("one.1");
         assertThat(Solved.want(answer, 1).because())
                 .contains("It can't hold with the locked marks as they are, whatever the free ones.");
+    }
+
+    /// Seen from 600 mm, a can 66 mm across leaves the middle of the picture to the right only if the camera goes left.
+    @Test
+    void wayThatTurnsAbout_saysWhichWay() {
+        String text = Solved.text(
+                "camera: {body: main, lens: fifty, at: [-80 mm, -600 mm, 59 mm], aim: ahead, f_number: 8}",
+                ALONE,
+                "moves: {slide: {machine: slider, by: [20 mm, 0 mm], in: 5 s, profile: even}}",
+                "wants: [{off_picture: hero, when: end}, {inside: wide, when: start}]");
+        assertThat(only(text, "slide "))
+                .matches("slide to camera left [0-9.]+ mm: slide\\.by -[0-9.]+ mm instead of 20\\.0 mm\\.");
     }
 }

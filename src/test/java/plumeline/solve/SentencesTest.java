@@ -85,6 +85,75 @@ final class SentencesTest {
     }
 
     @Test
+    void whatRestsOnAFloor_needsNoJigToKeepItFromGoingLower() {
+        String[] lines = {
+            CAMERA,
+            "tank: {tank: glass, at: [0 mm, 30 mm]}",
+            "place: {hero: {thing: can, at: [0 mm, 0 mm, 8 mm]}}",
+            "wants: [{clear: [hero, tank]}]"
+        };
+        WantAnswer tight = Solved.want(Solved.shot(Solved.text(lines)), 1);
+        assertThat(tight.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(tight.because().getLast()).isEqualTo("hero.z: it rests on the tank's floor, so it can't go lower.");
+        // Near a wall too, only the wall can be met.
+        lines[2] = "place: {hero: {thing: can, at: [191.5 mm, 0 mm, 8 mm]}}";
+        assertThat(Solved.want(Solved.shot(Solved.text(lines)), 1).because().getLast())
+                .isEqualTo("hero.x: 0.5 mm to camera right; you place to 2 mm. Use a jig.");
+    }
+
+    private static List<String> movingNotes(String move, String... more) {
+        List<String> lines = new ArrayList<>(List.of(
+                "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: ahead, f_number: 8}",
+                ALONE,
+                "moves: {slide: {machine: slider, profile: even, " + move + "}}"));
+        lines.addAll(List.of(more));
+        return Solved.shot(Solved.text(lines.toArray(String[]::new))).notes();
+    }
+
+    /// 2 s are 48 frames of 24 a second.
+    @Test
+    void moveThatEndsEarly_saysHowManyFramesStandStill() {
+        assertThat(movingNotes("by: [100 mm, 0 mm], in: 2 s", "frames: 48")).isEmpty();
+        assertThat(movingNotes("by: [100 mm, 0 mm], in: 2 s", "frames: 49"))
+                .containsExactly("slide is over after 2 s; the last frame stands still.");
+        assertThat(movingNotes("by: [100 mm, 0 mm], in: 2 s", "frames: 63"))
+                .containsExactly("slide is over after 2 s; the last 15 frames stand still.");
+    }
+
+    @Test
+    void moveThatEndsLate_isMadeToEnd() {
+        assertThat(movingNotes("by: [100 mm, 0 mm], in: 2 s", "frames: 24"))
+                .containsExactly("slide is not over when the last frame ends: it takes 2 s, the shot 1 s of real time."
+                        + " Play at 200 %, or give the shot 48 frames.");
+        // 400 mm at 80 mm/s take 5 s: 2.5 times the shot's 2 s at 50 % of 96 frames; at 50 % 5 s are 240 frames.
+        assertThat(movingNotes("by: [400 mm, 0 mm], in: 2.5 s", "frames: 96", "speed: 50 %"))
+                .containsExactly(
+                        "slide is not over when the last frame ends: it takes 2.5 s, the shot 2 s of real time.",
+                        "slide needs 160 mm/s, slider does 80 mm/s. Run it in 5 s and play at 130 %, or give the shot"
+                                + " 240 frames.");
+    }
+
+    @Test
+    void wantOverAMove_saysWhereItIsWorst() {
+        String text = Solved.text(
+                "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: ahead, f_number: 8}",
+                ALONE,
+                "moves: {slide: {machine: slider, by: [100 mm, 0 mm], in: 2 s}}",
+                "frames: 48",
+                "wants: [{inside: wide}, {inside: wide, when: end}]");
+        ShotAnswer shot = Solved.shot(text);
+        assertThat(Solved.want(shot, 1).because().getFirst()).endsWith(" left side at the end.");
+        assertThat(Solved.want(shot, 2).because().getFirst()).endsWith(" left side.");
+    }
+
+    @Test
+    void heading_isTheLongestPart() {
+        assertThat(Words.heading(-0.2, 0.1, 0)).isEqualTo("to camera left");
+        assertThat(Words.heading(0.1, 0.2, 0)).isEqualTo("away from the camera");
+        assertThat(Words.heading(0, 0.1, -0.2)).isEqualTo("down");
+    }
+
+    @Test
     void clearGlass_sendsToTheLens() {
         String glass = "place: {hero: {thing: glass, at: [0 mm, 0 mm]}, back: {thing: tall, at: [0 mm, 100 mm]}}";
         check(

@@ -15,7 +15,7 @@ final class WordsTest {
         for (double size : new double[] {0, 1e-12, -0.0004, 0.049, -0.049}) {
             assertThat(MM.margin(size, "%")).isEqualTo("under 0.1 %");
             assertThat(MM.margin(size, "mm")).isEqualTo("under 0.1 mm");
-            assertThat(IN.margin(size, "mm")).isEqualTo("under 0.01 in");
+            assertThat(IN.margin(size, "mm")).isEqualTo("under 1/16 in");
             assertThat(MM.margin(size, "px")).isEqualTo("under 0.1 px");
         }
         assertThat(MM.margin(-0.06, "%")).isEqualTo("0.1 %");
@@ -33,17 +33,20 @@ final class WordsTest {
     @Test
     void smallInches_areWhatATapeShows() {
         assertThat(IN.margin(1.78, "mm")).isEqualTo("1/16 in");
-        assertThat(IN.margin(-2.4, "mm")).isEqualTo("3/32 in");
+        assertThat(IN.margin(-2.4, "mm")).isEqualTo("1/8 in");
         assertThat(IN.margin(34, "mm")).isEqualTo("1 5/16 in");
         var answer = Solved.shot(Solved.text(
                 "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero}",
                 "place: {hero: {thing: can, at: [0 mm, 0 mm]}}",
                 "moves: {slide: {machine: slider, by: [100 mm, 0 mm], in: 5 s}}"));
         Mark tape = Solved.mark(answer, "hero.x").mark();
-        assertThat(IN.difference(tape, 0.002)).isEqualTo("3/32 in");
+        assertThat(IN.difference(tape, 0.002)).isEqualTo("1/16 in");
         assertThat(IN.difference(tape, 0.0018)).isEqualTo("1/16 in");
         assertThat(IN.difference(tape, -0.005)).isEqualTo("3/16 in");
         assertThat(MM.difference(tape, 0.0018)).isEqualTo("1.8 mm");
+        assertThat(IN.leeway(tape, 0.0015)).isEqualTo("under 1/16 in");
+        assertThat(IN.tooCoarse(tape, 0.002)).isEqualTo("you place to a little over 1/16 in. Use a jig.");
+        assertThat(IN.tooCoarse(tape, 0.0254 / 8)).isEqualTo("you place to 1/8 in. Use a jig.");
         Mark motor = Solved.mark(answer, "slide.by").mark();
         assertThat(IN.difference(motor, 0.0018)).isEqualTo("0.07 in");
     }
