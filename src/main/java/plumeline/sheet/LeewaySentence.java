@@ -122,7 +122,11 @@ final class LeewaySentence {
         String figure = side.of(answer.leeway()) instanceof Leeway.Side.Ends ends
                 ? " (" + text.findStop(answer, side, shot).orElseGet(() -> farSide(answer, side, ends)) + ")"
                 : "";
-        return " " + capital(way) + " is loose" + figure + ".";
+        return " " + capital(isFNumber(answer.mark()) ? stopping(side) : way) + " is loose" + figure + ".";
+    }
+
+    private static String stopping(LeewayText.Way way) {
+        return way == LeewayText.Way.PLUS ? "stopping down" : "opening";
     }
 
     private String farSide(MarkAnswer answer, LeewayText.Way way, Leeway.Side.Ends ends) {

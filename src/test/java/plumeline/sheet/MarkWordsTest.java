@@ -79,5 +79,14 @@ final class MarkWordsTest {
                 .isEqualTo("open to f/9.4");
         assertThat(LeewaySentence.phrase(text, shot(), answer, 11, LeewayText.Way.PLUS))
                 .isEqualTo("stopped down to f/15.9");
+        var shots = Made.shot(Made.film(TEXT), "looks");
+        MarkAnswer oneSide = new MarkAnswer(
+                stop,
+                new MarkAnswer.Setting.At(11, Origin.GIVEN),
+                new Leeway(new Leeway.Side.Ends(1.64), new Leeway.Side.Endless()),
+                new MarkAnswer.Ends("looks.1", ""),
+                0.3);
+        assertThat(new LeewaySentence(text, shots, java.util.Map.of()).of(oneSide))
+                .isEqualTo("open to f/9.4, else a want fails. Stopping down is loose.");
     }
 }
