@@ -10,7 +10,7 @@ import plumeline.sketch.Markup;
 /// which mark is set next, stop, rate and shutter, the distance by tape, where to take care, which revision.
 final class Glance {
     /// How much of the picture a phone shows at first.
-    private static final int SEEN_PIXELS = 252;
+    private static final int SEEN_PIXELS = 250;
 
     /// How much of an upright one, whose foot would be cut off otherwise.
     private static final int UPRIGHT_PIXELS = 372;

@@ -8,6 +8,7 @@ import plumeline.motion.Travel;
 import plumeline.plan.Kit;
 import plumeline.plan.Move;
 import plumeline.plan.Playback;
+import plumeline.quantity.Kind;
 import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -38,12 +39,30 @@ final class MachineNotes {
             Move move = stage.shot().moves().get(i);
             if (move.machine().isPresent()) {
                 Kit.Machine machine = move.machine().get();
-                stage.findTravel(i, si)
-                        .flatMap(travel -> notes.find(move, machine, travel))
-                        .ifPresent(all::add);
+                stage.findTravel(i, si).ifPresent(travel -> {
+                    notes.findTooFar(move, machine, travel).ifPresent(all::add);
+                    notes.find(move, machine, travel).ifPresent(all::add);
+                });
             }
         }
         return all;
+    }
+
+    /// A rail or a rack that ends before the move does.
+    private Optional<String> findTooFar(Move move, Kit.Machine machine, Travel travel) {
+        boolean isRound =
+                move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
+        return machine.written()
+                .findQuantity("travel")
+                .filter(most -> isRound == (most.kind() == Kind.ANGLE))
+                .filter(most -> Math.abs(travel.distance()) > most.si() * FORGIVEN)
+                .map(most -> move.name() + " goes " + far(Math.abs(travel.distance()), isRound) + ", " + machine.name()
+                        + " has " + far(most.si(), isRound) + typical(most)
+                        + ". Shorten the move, or take a longer machine.");
+    }
+
+    private String far(double distance, boolean isRound) {
+        return isRound ? Print.degrees(distance) : new Print(unit).length(distance);
     }
 
     private Optional<String> find(Move move, Kit.Machine machine, Travel travel) {

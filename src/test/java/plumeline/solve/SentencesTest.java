@@ -110,6 +110,12 @@ final class SentencesTest {
         return Solved.shot(Solved.text(lines.toArray(String[]::new))).notes();
     }
 
+    @Test
+    void moveLongerThanItsRail_saysBoth() {
+        assertThat(movingNotes("by: [-900 mm, 0 mm], in: 20 s", "frames: 480"))
+                .containsExactly("slide goes 900 mm, slider has 600 mm. Shorten the move, or take a longer machine.");
+    }
+
     /// 2 s are 48 frames of 24 a second.
     @Test
     void moveThatEndsEarly_saysHowManyFramesStandStill() {
