@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import java.util.function.DoubleSupplier;
+
 /// Water with one thing dissolved in it.
 ///
 /// @param solute what is dissolved
@@ -11,58 +13,29 @@ public record Solution(Solute solute, double massShare) {
     /// Index of water against air at 20 degC in sodium light, as tables of solutions count it.
     private static final double WATER_INDEX = 1.33299;
 
+    private static final double[] SALT_VOLUME = {
+        -0.00324112223655149, 0.0636354335906616, 1.01371399467365, 0.0145951015210159, 3317.34854426537
+    };
+    private static final double[] SALT_VISCOSITY = {
+        16.221788633396, 1.32293086770011, 1.48485985010431, 0.00746912559657377, 30.7802007540575, 2.05826852322558
+    };
+    private static final double[] SUGAR_VOLUME = {
+        532.919899042424, 13692.5881480438, 12.6127261369233, 0.0266415899284128, 649.049186827162
+    };
+
     /// What can be dissolved.
     public enum Solute {
         /// Table salt, NaCl, up to 26 % by mass; sea salt is not the same.
-        SALT(
-                0.26,
-                Range.ofCelsius(5, 40),
-                new double[] {
-                    -0.00324112223655149, 0.0636354335906616, 1.01371399467365, 0.0145951015210159, 3317.34854426537
-                },
-                new double[] {
-                    16.221788633396,
-                    1.32293086770011,
-                    1.48485985010431,
-                    0.00746912559657377,
-                    30.7802007540575,
-                    2.05826852322558
-                },
-                0.0005,
-                0.02),
+        SALT(0.26),
         /// Table sugar, sucrose, up to 50 % by mass.
-        SUGAR(
-                0.50,
-                Range.ofCelsius(15, 40),
-                new double[] {532.919899042424, 13692.5881480438, 12.6127261369233, 0.0266415899284128, 649.049186827162
-                },
-                new double[0],
-                0.0005,
-                0.03),
+        SUGAR(0.50),
         /// Glycerine, up to the pure liquid.
-        GLYCERINE(1, Range.ofCelsius(15, 30), new double[0], new double[0], 0.001, 0.04);
+        GLYCERINE(1);
 
-        private final Range shares;
-        private final Range temperatures;
-        private final double[] volumeConstants;
-        private final double[] viscosityConstants;
-        private final double densityErrorShare;
-        private final double viscosityErrorShare;
+        private final double mostShare;
 
-        @SuppressWarnings("ImmutableEnumChecker") // The tables are never written to.
-        Solute(
-                double mostShare,
-                Range temperatures,
-                double[] volumeConstants,
-                double[] viscosityConstants,
-                double densityErrorShare,
-                double viscosityErrorShare) {
-            this.shares = new Range(Figure.Measure.MASS_SHARE, 0, mostShare);
-            this.temperatures = temperatures;
-            this.volumeConstants = volumeConstants;
-            this.viscosityConstants = viscosityConstants;
-            this.densityErrorShare = densityErrorShare;
-            this.viscosityErrorShare = viscosityErrorShare;
+        Solute(double mostShare) {
+            this.mostShare = mostShare;
         }
     }
 
@@ -96,7 +69,10 @@ public record Solution(Solute solute, double massShare) {
     /// @return density, kg/m³
     public Figure densityKilogramsPerMetre3(double temperatureKelvin) {
         return inRange(
-                temperatureKelvin, solute.temperatures, solute.densityErrorShare, () -> density(temperatureKelvin));
+                temperatureKelvin,
+                temperatures(),
+                solute == Solute.GLYCERINE ? 0.001 : 0.0005,
+                () -> density(temperatureKelvin));
     }
 
     /// Gives the dynamic viscosity. Salt to 26 % by mass, 5 to 40 degC; sugar to 50 %, 15 to 40 degC; glycerine 0 to
@@ -109,8 +85,13 @@ public record Solution(Solute solute, double massShare) {
     /// @param temperatureKelvin the solution's temperature, K
     /// @return viscosity, Pa s
     public Figure viscosityPascalSeconds(double temperatureKelvin) {
-        Range range = solute == Solute.GLYCERINE ? Range.ofCelsius(0, 100) : solute.temperatures;
-        return inRange(temperatureKelvin, range, solute.viscosityErrorShare, () -> viscosity(temperatureKelvin));
+        Range range = solute == Solute.GLYCERINE ? Range.ofCelsius(0, 100) : temperatures();
+        double errorShare = switch (solute) {
+            case SALT -> 0.02;
+            case SUGAR -> 0.03;
+            case GLYCERINE -> 0.04;
+        };
+        return inRange(temperatureKelvin, range, errorShare, () -> viscosity(temperatureKelvin));
     }
 
     /// Gives the refractive index against air in sodium light, 15 to 30 degC: refractions of the parts, by mass, at the
@@ -125,25 +106,35 @@ public record Solution(Solute solute, double massShare) {
         return inRange(temperatureKelvin, Range.ofCelsius(15, 30), 0.0007, () -> index(temperatureKelvin));
     }
 
-    private Figure inRange(
-            double temperatureKelvin, Range temperatures, double errorShare, java.util.function.DoubleSupplier law) {
-        return solute.shares.holds(massShare)
+    private Figure inRange(double temperatureKelvin, Range temperatures, double errorShare, DoubleSupplier law) {
+        Range shares = new Range(Figure.Measure.MASS_SHARE, 0, solute.mostShare);
+        return shares.holds(massShare)
                 ? temperatures.figure(temperatureKelvin, errorShare, law)
-                : solute.shares.refuse(massShare);
+                : shares.refuse(massShare);
+    }
+
+    private Range temperatures() {
+        return switch (solute) {
+            case SALT -> Range.ofCelsius(5, 40);
+            case SUGAR -> Range.ofCelsius(15, 40);
+            case GLYCERINE -> Range.ofCelsius(15, 30);
+        };
     }
 
     private double density(double temperatureKelvin) {
         double celsius = temperatureKelvin - Laws.ZERO_CELSIUS_KELVIN;
-        return solute == Solute.GLYCERINE
-                ? Laws.volk(massShare, celsius)
-                : Laws.laliberteDensity(massShare, celsius, solute.volumeConstants);
+        return switch (solute) {
+            case SALT -> Laws.laliberteDensity(massShare, celsius, SALT_VOLUME);
+            case SUGAR -> Laws.laliberteDensity(massShare, celsius, SUGAR_VOLUME);
+            case GLYCERINE -> Laws.volk(massShare, celsius);
+        };
     }
 
     private double viscosity(double temperatureKelvin) {
         double celsius = temperatureKelvin - Laws.ZERO_CELSIUS_KELVIN;
         return switch (solute) {
             case GLYCERINE -> Laws.cheng(massShare, celsius);
-            case SALT -> Laws.laliberteViscosity(massShare, celsius, solute.viscosityConstants);
+            case SALT -> Laws.laliberteViscosity(massShare, celsius, SALT_VISCOSITY);
             case SUGAR -> sugarViscosity(celsius);
         };
     }

@@ -12,8 +12,7 @@ import plumeline.tidy.Outside;
 final class SubstancesOutsideTest {
     @Test
     @Outside(
-            source =
-                    "CRC Handbook of Chemistry and Physics, 102nd edition, and others by row in solutions.csv",
+            source = "CRC Handbook of Chemistry and Physics, 102nd edition, and others by row in solutions.csv",
             place = "src/test/resources/outside/water/solutions.csv",
             kind = "standard",
             printedDigits = 5)

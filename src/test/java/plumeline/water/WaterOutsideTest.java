@@ -55,8 +55,7 @@ final class WaterOutsideTest {
 
     @Test
     @Outside(
-            source =
-                    "if97 1.0.5, a program for water by the industrial formulation (another equation of state)",
+            source = "if97 1.0.5, a program for water by the industrial formulation (another equation of state)",
             kind = "other program",
             printedDigits = 6)
     void everyHalfDegree_agreesWithAnotherProgram() {
