@@ -40,9 +40,10 @@ final class BeadsWords {
                 attempts,
                 cautions,
                 List.of(
-                        "Furmidge's balance with 0.77 to 0.79 per diameter (24/π³ measured, π/4 of a round base); drying"
-                                + " of a cap by Popov's shape factor; water by Tanaka and IAPWS, glycerine by Volk, Zhang;"
-                                + " typical angles from memory of published tables"));
+                        "Furmidge's balance with 0.77 to 0.79 per diameter (24/π³ measured, π/4 of a round base);"
+                                + " drying of a cap by Popov's shape factor",
+                        "Water by Tanaka and IAPWS, glycerine by Volk and Zhang; typical angles from memory of"
+                                + " published tables"));
     }
 
     private void saySize() {

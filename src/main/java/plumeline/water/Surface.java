@@ -38,14 +38,20 @@ public enum Surface {
     /// Silicone rubber or a silicone coat.
     SILICONE(112, 107, 117, 87, 72, 100);
 
-    private final ContactAngles usual;
-    private final ContactAngles low;
-    private final ContactAngles high;
+    private final int advancing;
+    private final int leastAdvancing;
+    private final int mostAdvancing;
+    private final int receding;
+    private final int leastReceding;
+    private final int mostReceding;
 
     Surface(int advancing, int leastAdvancing, int mostAdvancing, int receding, int leastReceding, int mostReceding) {
-        this.usual = ContactAngles.ofDegrees(advancing, receding);
-        this.low = ContactAngles.ofDegrees(leastAdvancing, leastReceding);
-        this.high = ContactAngles.ofDegrees(mostAdvancing, mostReceding);
+        this.advancing = advancing;
+        this.leastAdvancing = leastAdvancing;
+        this.mostAdvancing = mostAdvancing;
+        this.receding = receding;
+        this.leastReceding = leastReceding;
+        this.mostReceding = mostReceding;
     }
 
     /// Finds a surface by its word.
@@ -72,20 +78,20 @@ public enum Surface {
     ///
     /// @return advancing and receding
     public ContactAngles usual() {
-        return usual;
+        return ContactAngles.ofDegrees(advancing, receding);
     }
 
     /// Gives the least of both that is usual.
     ///
     /// @return advancing and receding
     public ContactAngles low() {
-        return low;
+        return ContactAngles.ofDegrees(leastAdvancing, leastReceding);
     }
 
     /// Gives the most of both that is usual.
     ///
     /// @return advancing and receding
     public ContactAngles high() {
-        return high;
+        return ContactAngles.ofDegrees(mostAdvancing, mostReceding);
     }
 }
