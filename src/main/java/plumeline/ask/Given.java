@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
@@ -64,6 +65,11 @@ final class Given {
         return values.has(key);
     }
 
+    /// Whether a key that may be a word or a map is a map.
+    boolean isMap(String key) {
+        return values.findNode(key).orElse(null) instanceof Node.Mapping;
+    }
+
     String text(String key) {
         return values.text(key);
     }
@@ -77,6 +83,10 @@ final class Given {
 
     Given map(String key) {
         return new Given(values.map(key), ledger);
+    }
+
+    Optional<Given> findMap(String key) {
+        return has(key) ? Optional.of(map(key)) : Optional.empty();
     }
 
     List<Given> maps(String key) {

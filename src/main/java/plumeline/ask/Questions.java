@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /// The questions that can be asked.
 public final class Questions {
-    private static final List<String> NAMES = List.of("framing", "reveal");
+    private static final List<String> NAMES = List.of("framing", "reveal", "beads", "sweat");
 
     private Questions() {}
 
@@ -29,6 +29,8 @@ public final class Questions {
         return switch (name) {
             case "framing" -> Optional.of(new Question(new FramingInquiry()));
             case "reveal" -> Optional.of(new Question(new RevealInquiry()));
+            case "beads" -> Optional.of(new Question(new Beads.Asked()));
+            case "sweat" -> Optional.of(new Question(new Sweat.Asked()));
             default -> Optional.empty();
         };
     }

@@ -170,6 +170,8 @@ final class Words {
             case "deg" -> Print.number(value, 0) + " deg";
             case "%" -> Print.number(value, 1) + " %";
             case "px" -> pixels(value);
+            case "min" -> Print.number(value, Math.abs(value) < 10 ? 1 : 0) + " min";
+            case "degC" -> Print.number(value, 1) + " degC";
             default -> significant(value) + " " + unit;
         };
     }

@@ -17,7 +17,8 @@ import tools.jackson.databind.json.JsonMapper;
 final class QuestionsTest {
     @Test
     void everyQuestion_isListedAndFound() {
-        assertThat(Questions.listAll().stream().map(Question::name)).containsExactly("framing", "reveal");
+        assertThat(Questions.listAll().stream().map(Question::name))
+                .containsExactly("framing", "reveal", "beads", "sweat");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -82,7 +83,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18);
+        assertThat(values).isEqualTo(12 + 18 + 3 + 3);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {
@@ -136,19 +137,20 @@ final class QuestionsTest {
     }
 
     @Test
+    void emptyMap_isAnsweredOnlyWhereEveryFieldHasADefault() {
+        for (Question question : Questions.listAll()) {
+            if (question.name().equals("beads")) {
+                assertThat(Asking.answer("beads", "{}").assumed()).hasSize(5);
+            } else {
+                assertThat(Asking.problems(question.name(), "{}")).isNotEmpty();
+            }
+        }
+    }
+
+    @Test
     void brokenInputs_areRefusedNotThrown() {
         List<String> broken = List.of(
-                "",
-                "   \n",
-                "framing",
-                "- 1\n- 2\n",
-                "{",
-                "sensor: [",
-                "a: &b 1",
-                "\u0000",
-                "sensor: null\n",
-                "[]",
-                "{}");
+                "", "   \n", "framing", "- 1\n- 2\n", "{", "sensor: [", "a: &b 1", "\u0000", "sensor: null\n", "[]");
         for (Question question : Questions.listAll()) {
             for (String text : broken) {
                 assertThat(Asking.problems(question.name(), text)).as(text).isNotEmpty();
