@@ -90,21 +90,22 @@ public final class Attitudes {
     /// @param fromRadians the tilt at which it is let go, radians, 0 to π; no rest that can't bear a push counts
     /// @return the rest
     public static Rest settle(Vessel vessel, double waterKilogramsPerMetre3, Hold hold, double fromRadians) {
-        List<Attitude> all = list(vessel, waterKilogramsPerMetre3, hold);
-        if (all.isEmpty()) {
+        Curve curve = new Curve(vessel, waterKilogramsPerMetre3, hold);
+        Sample here = curve.at(Math.clamp(fromRadians, EDGE_RADIANS, Math.PI - EDGE_RADIANS));
+        if (curve.isNothing(here) && curve.isFlat()) {
             return new Rest.Indifferent();
         }
-        double from = Math.clamp(fromRadians, EDGE_RADIANS, Math.PI - EDGE_RADIANS);
-        double moment = rightingNewtonMetres(vessel, waterKilogramsPerMetre3, hold, from);
-        Attitude best = moment > 0 ? all.getFirst() : all.getLast();
-        for (Attitude each : all) {
-            boolean ahead = moment > 0 ? each.tiltRadians() <= from : each.tiltRadians() >= from;
-            double way = Math.abs(each.tiltRadians() - from);
-            if (ahead && way < Math.abs(best.tiltRadians() - from)) {
-                best = each;
+        boolean down = here.moment() > 0;
+        double step = Math.PI / STEPS * (down ? -1 : 1);
+        while (here.tilt() > EDGE_RADIANS && down || here.tilt() < Math.PI - EDGE_RADIANS && !down) {
+            Sample next = curve.at(Math.clamp(here.tilt() + step, EDGE_RADIANS, Math.PI - EDGE_RADIANS));
+            if (next.moment() > 0 != down) {
+                double tilt = down ? curve.root(next, here) : curve.root(here, next);
+                return new Rest.At(curve.attitude(tilt));
             }
+            here = next;
         }
-        return new Rest.At(best);
+        return new Rest.At(curve.attitude(down ? 0 : Math.PI));
     }
 
     /// Gives the righting moment at a tilt.
@@ -156,12 +157,16 @@ public final class Attitudes {
             return samples;
         }
 
-        /// No moment anywhere, against one that its weight would have at a lever of its own height.
-        private boolean isFlat() {
+        /// No moment, against one that its weight would have at a lever of its own height.
+        private boolean isNothing(Sample sample) {
             double size = vessel.outer().highestMetres(Vec.UP) - vessel.outer().lowestMetres(Vec.UP);
             double most = INDIFFERENT * vessel.massKilograms() * Buoyancy.GRAVITY_METRES_PER_SECOND2 * size;
+            return Math.abs(sample.moment()) <= most * Math.sin(sample.tilt());
+        }
+
+        private boolean isFlat() {
             for (Sample each : coarse()) {
-                if (Math.abs(each.moment()) > most * Math.sin(each.tilt())) {
+                if (!isNothing(each)) {
                     return false;
                 }
             }

@@ -5,11 +5,11 @@ import java.util.List;
 
 /// What keeps a floating product under, upright: each is tried on the vessel, and what fails says why.
 public final class Remedies {
-    /// Ballast over what makes it neutral.
+    /// Ballast over what makes it neutral, as the question `float` counts it.
     public static final double BALLAST_MARGIN = 1.1;
 
-    /// What a liquid inside must hold it down with, kilograms: 20 g, common practice.
-    private static final double LIQUID_MARGIN_KILOGRAMS = 0.020;
+    /// What ballast or a liquid inside must hold it down with, kilograms: 20 g, common practice.
+    private static final double DOWN_KILOGRAMS = 0.020;
 
     /// Pure glycerol at 20 degC, 1261.1 kg/m3 (CRC Handbook, 102nd ed.); heavier clear liquids aren't for a set.
     private static final double HEAVIEST_LIQUID = 1261;
@@ -25,6 +25,8 @@ public final class Remedies {
         OPEN_DRAIN_FLOOD,
         /// Ballast inside, on its floor.
         BALLAST_INSIDE,
+        /// Ballast outside, touching its base from below.
+        BALLAST_OUTSIDE,
         /// A line from its base to the tank's floor.
         TIE_DOWN,
         /// A heavier liquid inside.
@@ -78,6 +80,7 @@ public final class Remedies {
             tried.add(trial.flood());
             tried.add(trial.ballast(filled, ballastKilogramsPerMetre3));
         }
+        tried.add(trial.ballastOutside(ballastKilogramsPerMetre3));
         tried.add(trial.tieDown());
         if (vessel.inside() instanceof Vessel.Inside.Filled filled && filled.liquidMetres3() > 0) {
             tried.add(trial.liquid(filled));
@@ -104,7 +107,8 @@ public final class Remedies {
         /// On the floor of the cavity; in its liquid it weighs all it weighs, as the vessel's outside stays as it is.
         private Remedy ballast(Vessel.Inside.Filled filled, double density) {
             double lift = Buoyancy.netLiftNewtons(vessel, water);
-            double mass = BALLAST_MARGIN * Buoyancy.ballastKilograms(lift, density, 0);
+            double wanted = lift + DOWN_KILOGRAMS * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+            double mass = Buoyancy.ballastKilograms(wanted, density, 0);
             double radius = Math.cbrt(mass / density * 3 / (4 * Math.PI));
             double height = filled.cavity().lowestMetres(Stance.up(0)) + radius;
             if (mass / density > filled.airMetres3()) {
@@ -112,6 +116,15 @@ public final class Remedies {
             }
             Vessel.Ballast ballast = new Vessel.Ballast(mass, density, height, Vessel.Ballast.Where.INSIDE);
             return judge(Way.BALLAST_INSIDE, vessel.with(ballast), mass, topMetres());
+        }
+
+        private Remedy ballastOutside(double density) {
+            double lift = Buoyancy.netLiftNewtons(vessel, water);
+            double wanted = lift + DOWN_KILOGRAMS * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+            double mass = Buoyancy.ballastKilograms(wanted, density, water);
+            double height = baseMetres() - Math.cbrt(mass / density * 3 / (4 * Math.PI));
+            Vessel.Ballast ballast = new Vessel.Ballast(mass, density, height, Vessel.Ballast.Where.OUTSIDE);
+            return judge(Way.BALLAST_OUTSIDE, vessel.with(ballast), mass, topMetres());
         }
 
         private Remedy tieDown() {
@@ -123,8 +136,7 @@ public final class Remedies {
 
         private Remedy liquid(Vessel.Inside.Filled filled) {
             double lift = Buoyancy.netLiftNewtons(vessel, water) / Buoyancy.GRAVITY_METRES_PER_SECOND2;
-            double density =
-                    filled.densityKilogramsPerMetre3() + (lift + LIQUID_MARGIN_KILOGRAMS) / filled.liquidMetres3();
+            double density = filled.densityKilogramsPerMetre3() + (lift + DOWN_KILOGRAMS) / filled.liquidMetres3();
             if (density > HEAVIEST_LIQUID) {
                 double left = Buoyancy.netLiftNewtons(vessel, water);
                 return new Remedy(Way.OTHER_LIQUID, Result.NO_SUCH_LIQUID, density, left, 0);

@@ -17,7 +17,8 @@ import tools.jackson.databind.json.JsonMapper;
 final class QuestionsTest {
     @Test
     void everyQuestion_isListedAndFound() {
-        assertThat(Questions.listAll().stream().map(Question::name)).containsExactly("framing", "reveal");
+        assertThat(Questions.listAll().stream().map(Question::name))
+                .containsExactly("framing", "reveal", "float", "hang");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -82,7 +83,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

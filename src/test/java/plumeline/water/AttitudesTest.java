@@ -162,7 +162,7 @@ final class AttitudesTest {
         Vessel bottle =
                 new Vessel(hull, new Vessel.Shell(0.013, 0.0575), new Vessel.Inside.Filled(cavity, liquid, 999));
         List<Remedies.Remedy> ways = Remedies.list(bottle, WATER, 7850);
-        assertThat(ways).hasSize(4);
+        assertThat(ways).hasSize(5);
         assertThat(ways.getFirst().way()).isEqualTo(Remedies.Way.OPEN_DRAIN_FLOOD);
         assertThat(ways.get(1).way()).isEqualTo(Remedies.Way.BALLAST_INSIDE);
         assertThat(ways).allSatisfy(each -> {
@@ -179,6 +179,8 @@ final class AttitudesTest {
                 .orElseThrow();
         assertThat(tie.result()).isEqualTo(Remedies.Result.TURNS);
         assertThat(tried.getLast().works()).isFalse();
+        assertThat(tried)
+                .allSatisfy(each -> assertThat(each.works()).isEqualTo(each.result() == Remedies.Result.WORKS));
         assertThat(Remedies.list(topHeavy.with(lead(0.5)), WATER, 7850)).isEmpty();
     }
 
