@@ -19,7 +19,8 @@ import plumeline.water.Vessel;
 final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     private static final String EXAMPLE = """
         # float: will it stay under, and which end up? Leave out what has a default; add ± to what you measured.
-        profile: [[0 mm, 23 mm], [12 mm, 33 mm], [95 mm, 33 mm], [112 mm, 26.5 mm], [118 mm, 26.5 mm]]   # height, radius
+        # heights from the base, with the radius there
+        profile: [[0 mm, 23 mm], [12 mm, 33 mm], [95 mm, 33 mm], [112 mm, 26.5 mm], [118 mm, 26.5 mm]]
         # instead of profile:
         #   outside: 372 ml       # or gained: 372 g ± 2 g, what a jug on a scale gains when it is held just under
         #   or diameter: 66 mm, height: 121 mm, shape_factor: 0.9

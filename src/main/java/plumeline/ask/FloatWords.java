@@ -102,7 +102,8 @@ final class FloatWords {
                 rests.isEmpty()
                         ? how + " no way up is preferred: it stays as it is turned; on a line it hangs below its tie."
                         : how
-                                + ", let go upright, it comes to rest as told; all its rests (0 is upright, 180 upside down): "
+                                + ", let go upright, it comes to rest as told; all its rests"
+                                + " (0 is upright, 180 upside down): "
                                 + String.join(", ", rests) + ". Its wall is taken as evenly thick.");
     }
 

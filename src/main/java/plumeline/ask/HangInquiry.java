@@ -104,8 +104,8 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
                     "P-ASK-38",
                     "no centres",
                     "centre_of_mass and centre_of_volume, or a form with contents",
-                    "Balance it on a ruler for its centre of mass; the middle of its height is near the other. Or give a"
-                            + " profile with empty_mass and contents.");
+                    "Balance it on a ruler for its centre of mass; the middle of its height is near the other."
+                            + " Or give a profile with empty_mass and contents.");
         }
         return vessel.orElseGet(() -> standIn(body, 0, 0));
     }
@@ -220,8 +220,8 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
         return new Notes(
                 because,
                 attempts,
-                List.of(
-                        "In air it weighs more than in water: ask line for the heaviest load it sees, lifted out full."),
+                List.of("In air it weighs more than in water: ask line for the heaviest load it sees, lifted out"
+                        + " full."),
                 List.of("lever rule on weight and lift; derived in docs/derivations/float.md"));
     }
 
