@@ -138,7 +138,7 @@ record FloatBody(
         if (empty <= 0) {
             given.refuse(
                     "whole_mass",
-                    "P-ASK-31",
+                    "P-ASK-51",
                     given.quantity("whole_mass").valueText(),
                     "more than the contents' " + grams(contents),
                     "Weigh it again, full; or measure how much is in it.");
@@ -196,7 +196,7 @@ record FloatBody(
         if (hole || thin) {
             given.refuse(
                     "profile",
-                    "P-ASK-32",
+                    "P-ASK-52",
                     hole ? "a profile with a hole" : "a profile without volume",
                     "rings from 0 mm up, with a radius everywhere between the ends",
                     "Measure the diameter at each height where the outline bends, from the base to the top.");
@@ -229,7 +229,7 @@ record FloatBody(
             String key = given.has("empty_mass") ? "empty_mass" : "whole_mass";
             given.refuse(
                     key,
-                    "P-ASK-33",
+                    "P-ASK-53",
                     "a wall of " + millilitres(wall),
                     "at most the outside's " + millilitres(outside),
                     "Weigh it again, hold it under in a jug on a scale again, or give wall: {density: ...}.");
@@ -239,7 +239,7 @@ record FloatBody(
         if (left < -1e-9 * outside) {
             given.refuse(
                     "contents",
-                    "P-ASK-34",
+                    "P-ASK-54",
                     millilitres(liquid[0]) + " of contents",
                     "at most " + millilitres(cavity) + ", the outside less the wall",
                     "Measure what is in it, and the outside by holding it under in a jug on a scale.");
@@ -249,7 +249,7 @@ record FloatBody(
         if (air > left * (1 + 1e-9) + 1e-9 * outside) {
             given.refuse(
                     "air",
-                    "P-ASK-35",
+                    "P-ASK-55",
                     given.quantity("air").valueText(),
                     "at most " + millilitres(left) + ", the outside less wall and contents",
                     "Measure the headspace: fill it up with water from a weighed jug; 1 g is 1 ml.");

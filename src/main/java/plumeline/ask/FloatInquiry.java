@@ -125,7 +125,7 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
         if (ballast <= body.waterKilogramsPerMetre3()) {
             given.refuse(
                     "ballast",
-                    "P-ASK-36",
+                    "P-ASK-56",
                     "ballast that floats",
                     "a density greater than the water's",
                     "Take steel: {density: 7.85 g/ml}.");

@@ -83,7 +83,7 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
         if (points.size() == 2 && points.get(0).equals(points.get(1))) {
             given.refuse(
                     "points",
-                    "P-ASK-37",
+                    "P-ASK-57",
                     "two lines at one height",
                     "two heights, or one line",
                     "Take one line, or tie the second near the other end.");
@@ -101,7 +101,7 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
             String key = given.has("whole_mass") ? "whole_mass" : "empty_mass";
             given.refuse(
                     key,
-                    "P-ASK-38",
+                    "P-ASK-58",
                     "no centres",
                     "centre_of_mass and centre_of_volume, or a form with contents",
                     "Balance it on a ruler for its centre of mass; the middle of its height is near the other."

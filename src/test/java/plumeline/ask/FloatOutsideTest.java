@@ -123,12 +123,12 @@ final class FloatOutsideTest {
         assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
         String centres = "whole_mass: 600 g\noutside: 500 ml\npoints: [100 mm]\n";
         assertThat(Asking.problems("hang", centres).getFirst())
-                .contains("P-ASK-38")
+                .contains("P-ASK-58")
                 .contains("Balance it on a ruler");
         assertThat(Asking.problems("hang", centres + "centre_of_mass: 3 mm\n")).isNotEmpty();
         String same = centres + "centre_of_mass: 3 mm\ncentre_of_volume: 3 mm\n";
         assertThat(Asking.problems("hang", same.replace("[100 mm]", "[90 mm, 90 mm]"))
                         .getFirst())
-                .contains("P-ASK-37");
+                .contains("P-ASK-57");
     }
 }

@@ -97,28 +97,28 @@ final class FloatTest {
                 .contains("371 ml of contents")
                 .contains("at most 367 ml")
                 .contains("holding it under in a jug on a scale")
-                .contains("P-ASK-34");
+                .contains("P-ASK-54");
         assertThat(Asking.problems("float", start + "contents: {volume: 355 ml}\nair: 20 ml\n")
                         .getFirst())
                 .contains("at most 11.8 ml")
-                .contains("P-ASK-35");
+                .contains("P-ASK-55");
         assertThat(Asking.problems("float", start + "air: -1 ml\n").getFirst()).contains("air is -1 ml");
         assertThat(Asking.problems("float", "outside: 20 ml\nempty_mass: 100 g\n")
                         .getFirst())
-                .contains("P-ASK-33");
+                .contains("P-ASK-53");
         assertThat(Asking.problems("float", "outside: 400 ml\nwhole_mass: 300 g\ncontents: {volume: 355 ml}\n")
                         .getFirst())
-                .contains("P-ASK-31");
+                .contains("P-ASK-51");
         String hole = "empty_mass: 14 g\nprofile: [[0 mm, 30 mm], [50 mm, 0 mm], [90 mm, 30 mm]]\n";
         assertThat(Asking.problems("float", hole).getFirst())
                 .contains("a profile with a hole")
                 .contains("Measure the diameter")
-                .contains("P-ASK-32");
+                .contains("P-ASK-52");
         assertThat(Asking.problems("float", "empty_mass: 14 g\nprofile: [[5 mm, 30 mm], [90 mm, 30 mm]]\n"))
                 .hasSize(1);
         assertThat(Asking.problems("float", start + "ballast: {density: 0.9 g/ml}\n")
                         .getFirst())
-                .contains("P-ASK-36");
+                .contains("P-ASK-56");
         assertThat(Asking.problems("float", start + "gained: 3 g\n")).isNotEmpty();
         assertThat(Asking.problems("float", "outside: 372 ml\n")).isNotEmpty();
         assertThat(Asking.problems("float", start + "water: {temperature: 60 degC}\n")
