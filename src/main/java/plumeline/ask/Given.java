@@ -97,6 +97,20 @@ final class Given {
         return all;
     }
 
+    /// The quantities of a list in SI, in order.
+    List<Double> list(String key) {
+        return values.quantities(key).stream().map(Quantity::si).toList();
+    }
+
+    /// The rows of a curve or profile in SI.
+    List<List<Double>> rows(String key) {
+        List<List<Double>> rows = new ArrayList<>();
+        for (List<Quantity> row : values.rows(key)) {
+            rows.add(row.stream().map(Quantity::si).toList());
+        }
+        return rows;
+    }
+
     /// Adds a problem of meaning with a key that is there.
     void refuse(String key, String code, String given, String allowed, String attempt) {
         ledger.problems.add(new Problem(values.place(key), values.path(key), code, given, allowed, attempt));

@@ -7,6 +7,7 @@ import java.util.Optional;
 /// The questions that can be asked.
 public final class Questions {
     private static final List<String> NAMES = List.of("framing", "reveal", "beads", "sweat");
+    private static final List<String> NAMES = List.of("framing", "reveal", "float", "hang");
 
     private Questions() {}
 
@@ -31,6 +32,8 @@ public final class Questions {
             case "reveal" -> Optional.of(new Question(new RevealInquiry()));
             case "beads" -> Optional.of(new Question(new Beads.Asked()));
             case "sweat" -> Optional.of(new Question(new Sweat.Asked()));
+            case "float" -> Optional.of(new Question(new FloatInquiry()));
+            case "hang" -> Optional.of(new Question(new HangInquiry()));
             default -> Optional.empty();
         };
     }

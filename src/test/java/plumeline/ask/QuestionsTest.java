@@ -19,6 +19,7 @@ final class QuestionsTest {
     void everyQuestion_isListedAndFound() {
         assertThat(Questions.listAll().stream().map(Question::name))
                 .containsExactly("framing", "reveal", "beads", "sweat");
+                .containsExactly("framing", "reveal", "float", "hang");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -84,6 +85,7 @@ final class QuestionsTest {
             }
         }
         assertThat(values).isEqualTo(12 + 18 + 3 + 3);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -1,0 +1,277 @@
+package plumeline.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.geom.Vec;
+
+/// A product as water knows it: an outer form, a shell that weighs, what is inside, a hollow under it, ballast. All its
+/// parts lie round one axis.
+///
+/// @param outer what displaces water, a hollow base included as if it were filled
+/// @param shell the empty product's mass and where its centre is
+/// @param inside what can move in it
+/// @param hollow the hollow under its base
+/// @param ballasts what was added to make it sink
+public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List<Ballast> ballasts) {
+    private static final double ROUNDING = 1e-9;
+    private static final int MOST_ROUNDS = 60;
+
+    /// The empty product's mass.
+    ///
+    /// @param massKilograms mass, kilograms, > 0
+    /// @param centreMetres height of its centre on the axis, metres
+    public record Shell(double massKilograms, double centreMetres) {
+        /// Checks the mass.
+        public Shell {
+            Ranges.checkPositive(massKilograms, "massKilograms");
+        }
+    }
+
+    /// What is inside.
+    public sealed interface Inside {
+        /// Nothing that moves: the shell's mass is all.
+        record Solid() implements Inside {}
+
+        /// A liquid and, in what is left of the cavity, air, which lies at the highest place.
+        ///
+        /// @param cavity the room inside
+        /// @param liquidMetres3 the liquid's volume, cubic metres, from 0 to the cavity's
+        /// @param densityKilogramsPerMetre3 the liquid's density, kilograms a cubic metre, > 0
+        record Filled(Form cavity, double liquidMetres3, double densityKilogramsPerMetre3) implements Inside {
+            /// Checks that it goes in.
+            public Filled {
+                Ranges.checkNotNegative(liquidMetres3, "liquidMetres3");
+                Ranges.checkPositive(densityKilogramsPerMetre3, "densityKilogramsPerMetre3");
+                double room = cavity.whole().volumeMetres3();
+                Ranges.check(
+                        liquidMetres3 <= room * (1 + ROUNDING),
+                        "liquidMetres3",
+                        liquidMetres3,
+                        "no more than the cavity's " + room);
+            }
+
+            /// Gives the air that is left.
+            ///
+            /// @return volume, cubic metres, ≥ 0
+            public double airMetres3() {
+                return Math.max(0, cavity.whole().volumeMetres3() - liquidMetres3);
+            }
+        }
+    }
+
+    /// The hollow under the base.
+    public sealed interface Hollow {
+        /// None.
+        record Flat() implements Hollow {}
+
+        /// A hollow that opens downward at its lowest ring and may hold air. Air that no longer has room above the
+        /// rim's highest point at a tilt has left.
+        ///
+        /// @param recess its form
+        /// @param airMetres3 the air in it when upright, cubic metres, from 0 to the recess's volume
+        record Under(Turned recess, double airMetres3) implements Hollow {
+            /// Checks that the air has room.
+            public Under {
+                Ranges.checkNotNegative(airMetres3, "airMetres3");
+                double room = recess.whole().volumeMetres3();
+                Ranges.check(
+                        airMetres3 <= room * (1 + ROUNDING),
+                        "airMetres3",
+                        airMetres3,
+                        "no more than the hollow's " + room);
+            }
+
+            /// The air that is still there, and its centroid.
+            Portion heldAir(Vec up) {
+                Turned.Ring rim = recess.rings().getFirst();
+                double spill = rim.heightMetres() * up.z() + rim.radiusMetres() * Math.hypot(up.x(), up.y());
+                Portion whole = recess.whole();
+                double room = whole.volumeMetres3() - recess.below(up, spill).volumeMetres3();
+                double air = Math.clamp(airMetres3, 0, Math.max(0, room));
+                if (!(air > 0)) {
+                    return Portion.NOTHING;
+                }
+                Portion wet =
+                        Level.find(recess, up, whole.volumeMetres3() - air).under();
+                Vec moment = whole.centroid()
+                        .times(whole.volumeMetres3())
+                        .minus(wet.centroid().times(wet.volumeMetres3()));
+                return new Portion(air, moment.times(1 / air), 0);
+            }
+        }
+    }
+
+    /// A weight on the axis, taken as a ball.
+    ///
+    /// @param massKilograms mass, kilograms, > 0
+    /// @param densityKilogramsPerMetre3 its density, kilograms a cubic metre, > 0
+    /// @param heightMetres height of its centre, metres
+    /// @param where inside or outside
+    public record Ballast(double massKilograms, double densityKilogramsPerMetre3, double heightMetres, Where where) {
+        /// Where it is.
+        public enum Where {
+            /// In the liquid inside; it displaces no water outside.
+            INSIDE,
+            /// Outside; the water bears a part of it.
+            OUTSIDE
+        }
+
+        /// Checks the ranges.
+        public Ballast {
+            Ranges.checkPositive(massKilograms, "massKilograms");
+            Ranges.checkPositive(densityKilogramsPerMetre3, "densityKilogramsPerMetre3");
+        }
+
+        /// Gives its volume.
+        ///
+        /// @return volume, cubic metres
+        public double volumeMetres3() {
+            return massKilograms / densityKilogramsPerMetre3;
+        }
+
+        /// The part of the ball under a level, in closed form.
+        private double underMetres3(Vec up, double levelMetres) {
+            double r = Math.cbrt(volumeMetres3() * 3 / (4 * Math.PI));
+            double depth = Math.clamp(levelMetres - heightMetres * up.z() + r, 0, 2 * r);
+            return Math.PI * depth * depth * (r - depth / 3);
+        }
+    }
+
+    /// Copies the list; what is inside must have room.
+    public Vessel {
+        ballasts = List.copyOf(ballasts);
+        if (inside instanceof Inside.Filled filled) {
+            double added = 0;
+            for (Ballast each : ballasts) {
+                added += each.where() == Ballast.Where.INSIDE ? each.volumeMetres3() : 0;
+            }
+            Ranges.check(
+                    added
+                            <= filled.airMetres3()
+                                    + ROUNDING * filled.cavity().whole().volumeMetres3(),
+                    "ballast inside",
+                    added,
+                    "no more than the air's " + filled.airMetres3());
+        }
+    }
+
+    /// Makes a vessel with a flat base and no ballast.
+    ///
+    /// @param outer what displaces water
+    /// @param shell the empty product's mass
+    /// @param inside what can move in it
+    public Vessel(Form outer, Shell shell, Inside inside) {
+        this(outer, shell, inside, new Hollow.Flat(), List.of());
+    }
+
+    /// Adds ballast.
+    ///
+    /// @param ballast the weight
+    /// @return the vessel with it
+    public Vessel with(Ballast ballast) {
+        List<Ballast> all = new ArrayList<>(ballasts);
+        all.add(ballast);
+        return new Vessel(outer, shell, inside, hollow, all);
+    }
+
+    /// Puts something else inside.
+    ///
+    /// @param other what is inside then
+    /// @return the vessel with it
+    public Vessel holding(Inside other) {
+        return new Vessel(outer, shell, other, hollow, ballasts);
+    }
+
+    /// Gives all that weighs.
+    ///
+    /// @return mass, kilograms
+    public double massKilograms() {
+        double mass = shell.massKilograms();
+        if (inside instanceof Inside.Filled filled) {
+            mass += filled.liquidMetres3() * filled.densityKilogramsPerMetre3();
+        }
+        for (Ballast each : ballasts) {
+            mass += each.massKilograms();
+        }
+        return mass;
+    }
+
+    /// Gives the water it displaces when all of it is under and upright.
+    ///
+    /// @return volume, cubic metres
+    public double displacedMetres3() {
+        double volume = outer.whole().volumeMetres3();
+        if (hollow instanceof Hollow.Under under) {
+            volume += under.airMetres3() - under.recess().whole().volumeMetres3();
+        }
+        for (Ballast each : ballasts) {
+            volume += each.where() == Ballast.Where.OUTSIDE ? each.volumeMetres3() : 0;
+        }
+        return volume;
+    }
+
+    /// Where all that weighs has its centre at a tilt.
+    Vec massCentre(Vec up) {
+        Vec moment = new Vec(0, 0, shell.massKilograms() * shell.centreMetres());
+        double liquidDensity = 0;
+        if (inside instanceof Inside.Filled filled && filled.liquidMetres3() > 0) {
+            liquidDensity = filled.densityKilogramsPerMetre3();
+            double taken = filled.liquidMetres3();
+            for (Ballast each : ballasts) {
+                taken += each.where() == Ballast.Where.INSIDE ? each.volumeMetres3() : 0;
+            }
+            Portion liquid = Level.find(filled.cavity(), up, taken).under();
+            moment = moment.plus(liquid.centroid().times(liquidDensity * taken));
+        }
+        for (Ballast each : ballasts) {
+            double borne = each.where() == Ballast.Where.INSIDE ? liquidDensity * each.volumeMetres3() : 0;
+            moment = moment.plus(new Vec(0, 0, (each.massKilograms() - borne) * each.heightMetres()));
+        }
+        return moment.times(1 / massKilograms());
+    }
+
+    /// What it displaces with all of it under, at a tilt.
+    Portion displacedUnder(Vec up) {
+        return displaced(up, outer.whole(), Double.POSITIVE_INFINITY);
+    }
+
+    /// What it displaces where it floats at a tilt, and the level of the water. A hollow that stands out of the water
+    /// is taken as wet up to the level.
+    Level.At displacedAfloat(Vec up, double waterKilogramsPerMetre3) {
+        double volume = massKilograms() / waterKilogramsPerMetre3;
+        if (ballasts.isEmpty() && hollow instanceof Hollow.Flat) {
+            return Level.find(outer, up, volume);
+        }
+        Level.At at = Level.find(outer, up, volume);
+        for (int i = 0; i < MOST_ROUNDS; i++) {
+            Portion displaced = displaced(up, at.under(), at.levelMetres());
+            double lacking = volume - displaced.volumeMetres3();
+            if (Math.abs(lacking) <= 1e-12 * volume) {
+                return new Level.At(at.levelMetres(), displaced);
+            }
+            at = Level.find(outer, up, at.under().volumeMetres3() + lacking);
+        }
+        return new Level.At(at.levelMetres(), displaced(up, at.under(), at.levelMetres()));
+    }
+
+    private Portion displaced(Vec up, Portion hull, double levelMetres) {
+        boolean all = Double.isInfinite(levelMetres);
+        double volume = hull.volumeMetres3();
+        Vec moment = hull.centroid().times(volume);
+        if (hollow instanceof Hollow.Under under) {
+            Portion wet = all ? under.recess().whole() : under.recess().below(up, levelMetres);
+            Portion air = under.heldAir(up);
+            volume += air.volumeMetres3() - wet.volumeMetres3();
+            moment = moment.plus(air.centroid().times(air.volumeMetres3()))
+                    .minus(wet.centroid().times(wet.volumeMetres3()));
+        }
+        for (Ballast each : ballasts) {
+            if (each.where() == Ballast.Where.OUTSIDE) {
+                double under = all ? each.volumeMetres3() : each.underMetres3(up, levelMetres);
+                volume += under;
+                moment = moment.plus(new Vec(0, 0, under * each.heightMetres()));
+            }
+        }
+        return new Portion(volume, volume > 0 ? moment.times(1 / volume) : Vec.ZERO, hull.sectionMetres2());
+    }
+}

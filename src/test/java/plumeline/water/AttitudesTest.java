@@ -1,0 +1,244 @@
+package plumeline.water;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import plumeline.geom.Vec;
+
+/// Stable attitudes of random bodies, and how they are held.
+final class AttitudesTest {
+    private static final double WATER = 998.207;
+    private static final long SEED = 4711;
+    private static final int BODIES = 1000;
+
+    private static Vessel random(Random random) {
+        Turned hull = FormTest.randomTurned(random);
+        Portion whole = hull.whole();
+        Turned cavity =
+                hull.scaled(0.80 + 0.15 * random.nextDouble(), whole.centroid().z());
+        double room = cavity.whole().volumeMetres3();
+        double mass = (0.05 + 0.7 * random.nextDouble()) * whole.volumeMetres3() * 1000;
+        double centre = hull.heightMetres() * (0.2 + 0.6 * random.nextDouble());
+        double share = random.nextInt(4) == 0 ? 0 : random.nextDouble();
+        return new Vessel(
+                hull,
+                new Vessel.Shell(mass, centre),
+                new Vessel.Inside.Filled(cavity, share * room, 900 + 300 * random.nextDouble()));
+    }
+
+    private static Hold hold(Random random, Vessel vessel) {
+        return random.nextInt(3) == 0
+                ? new Hold.Tied(random.nextDouble() * ((Turned) vessel.outer()).heightMetres())
+                : new Hold.Free();
+    }
+
+    /// Energy again, from levels found by halving: none of what the attitudes were found with but the cut itself.
+    private static double energy(Vessel vessel, Hold hold, double tilt) {
+        Vec up = new Vec(Math.sin(tilt), 0, Math.cos(tilt));
+        Vessel.Inside.Filled filled = (Vessel.Inside.Filled) vessel.inside();
+        double liquid = filled.liquidMetres3() * filled.densityKilogramsPerMetre3();
+        double mass = vessel.shell().massKilograms() + liquid;
+        Portion wet = halved(filled.cavity(), up, filled.liquidMetres3());
+        double weights = vessel.shell().massKilograms() * vessel.shell().centreMetres() * up.z()
+                + liquid * up.dot(wet.centroid());
+        Portion whole = vessel.outer().whole();
+        double lift = whole.volumeMetres3() * WATER;
+        return 9.80665
+                * switch (hold) {
+                    case Hold.Tied(double height) ->
+                        weights - lift * up.dot(whole.centroid()) - (mass - lift) * height * up.z();
+                    case Hold.Free() when mass >= lift -> weights - mass * up.dot(whole.centroid());
+                    case Hold.Free() -> {
+                        Portion under = halved(vessel.outer(), up, mass / WATER);
+                        yield weights - mass * up.dot(under.centroid());
+                    }
+                };
+    }
+
+    private static Portion halved(Form form, Vec up, double volume) {
+        double low = form.lowestMetres(up);
+        double high = form.highestMetres(up);
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (form.below(up, middle).volumeMetres3() > volume) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return form.below(up, low);
+    }
+
+    @Test
+    void randomBodies_energyNeverFalls_whenPushedFromAStableAttitude() {
+        Random random = new Random(SEED);
+        System.out.println("seed " + SEED);
+        int attitudes = 0;
+        int several = 0;
+        for (int i = 0; i < BODIES; i++) {
+            Vessel vessel = random(random);
+            Hold hold = hold(random, vessel);
+            List<Attitudes.Attitude> all = Attitudes.list(vessel, WATER, hold);
+            assertThat(all).as("body " + i).isNotEmpty();
+            several += all.size() > 1 ? 1 : 0;
+            double scale = vessel.massKilograms() * 9.80665 * ((Turned) vessel.outer()).heightMetres();
+            for (Attitudes.Attitude each : all) {
+                double rest = energy(vessel, hold, each.tiltRadians());
+                assertThat(each.energyJoules()).isCloseTo(rest, within(1e-8 * scale));
+                for (double degrees : new double[] {-0.4, -0.2, -0.05, 0.05, 0.2, 0.4}) {
+                    double pushed = energy(vessel, hold, each.tiltRadians() + Math.toRadians(degrees));
+                    assertThat(pushed - rest)
+                            .as("body " + i + " at " + Math.toDegrees(each.tiltRadians()) + " by " + degrees)
+                            .isGreaterThanOrEqualTo(-1e-9 * scale);
+                }
+                attitudes++;
+            }
+        }
+        System.out.println(attitudes + " attitudes, " + several + " bodies with several");
+        assertThat(attitudes).isGreaterThan(BODIES);
+    }
+
+    @Test
+    void randomBodies_noLowerPlaceIsMissed() {
+        Random random = new Random(SEED + 1);
+        for (int i = 0; i < 150; i++) {
+            Vessel vessel = random(random);
+            Hold hold = hold(random, vessel);
+            List<Attitudes.Attitude> all = Attitudes.list(vessel, WATER, hold);
+            double scale = vessel.massKilograms() * 9.80665 * ((Turned) vessel.outer()).heightMetres();
+            double before = energy(vessel, hold, Math.toRadians(-1));
+            double here = energy(vessel, hold, 0);
+            for (int degrees = 0; degrees <= 180; degrees++) {
+                double after = energy(vessel, hold, Math.toRadians(degrees + 1.0));
+                double tilt = Math.toRadians(degrees);
+                if (here < before - 1e-7 * scale && here < after - 1e-7 * scale) {
+                    assertThat(all)
+                            .as("body " + i + " at " + degrees)
+                            .anySatisfy(
+                                    each -> assertThat(each.tiltRadians()).isCloseTo(tilt, within(Math.toRadians(1))));
+                }
+                before = here;
+                here = after;
+            }
+        }
+    }
+
+    @Test
+    void rightingMoment_isTheSlopeOfTheEnergy() {
+        Random random = new Random(SEED + 2);
+        for (int i = 0; i < 200; i++) {
+            Vessel vessel = random(random);
+            Hold hold = hold(random, vessel);
+            double tilt = 0.1 + 2.9 * random.nextDouble();
+            double step = 1e-4;
+            double slope = (energy(vessel, hold, tilt + step) - energy(vessel, hold, tilt - step)) / (2 * step);
+            double scale = vessel.massKilograms() * 9.80665 * ((Turned) vessel.outer()).heightMetres();
+            assertThat(Attitudes.rightingNewtonMetres(vessel, WATER, hold, tilt))
+                    .isCloseTo(slope, within(1e-5 * scale));
+        }
+    }
+
+    @Test
+    void flooded_evenShell_isIndifferent_andLeansNowhere() {
+        Turned hull = Turned.cylinder(0.03, 0.1);
+        Turned cavity = hull.scaled(0.98, 0.05);
+        Vessel even = new Vessel(
+                hull,
+                new Vessel.Shell(0.02, 0.05),
+                new Vessel.Inside.Filled(cavity, cavity.whole().volumeMetres3(), WATER));
+        assertThat(Attitudes.list(even, WATER, new Hold.Free())).isEmpty();
+        assertThat(Attitudes.settle(even, WATER, new Hold.Free(), 1)).isEqualTo(new Attitudes.Rest.Indifferent());
+    }
+
+    @Test
+    void ballastThatTurnsItOver_isNoRemedy_andRemediesAreRanked() {
+        Turned hull = Turned.cylinder(0.033, 0.115);
+        Turned cavity = hull.scaled(0.995, 0.0575);
+        double liquid = 355e-6;
+        Vessel bottle =
+                new Vessel(hull, new Vessel.Shell(0.013, 0.0575), new Vessel.Inside.Filled(cavity, liquid, 999));
+        List<Remedies.Remedy> ways = Remedies.list(bottle, WATER, 7850);
+        assertThat(ways).hasSize(5);
+        assertThat(ways.getFirst().way()).isEqualTo(Remedies.Way.OPEN_DRAIN_FLOOD);
+        assertThat(ways.get(1).way()).isEqualTo(Remedies.Way.BALLAST_INSIDE);
+        assertThat(ways).allSatisfy(each -> {
+            if (each.works() && each.way() != Remedies.Way.TIE_DOWN) {
+                assertThat(each.netLiftNewtons()).isNegative();
+            }
+        });
+        // A heavy lid: what hangs by its top still turns when tied by its base.
+        Vessel topHeavy = new Vessel(hull, new Vessel.Shell(0.2, 0.110), new Vessel.Inside.Filled(cavity, 1e-4, 999));
+        List<Remedies.Remedy> tried = Remedies.list(topHeavy, WATER, 7850);
+        Remedies.Remedy tie = tried.stream()
+                .filter(each -> each.way() == Remedies.Way.TIE_DOWN)
+                .findFirst()
+                .orElseThrow();
+        assertThat(tie.result()).isEqualTo(Remedies.Result.TURNS);
+        assertThat(tried.getLast().works()).isFalse();
+        assertThat(tried)
+                .allSatisfy(each -> assertThat(each.works()).isEqualTo(each.result() == Remedies.Result.WORKS));
+        assertThat(Remedies.list(topHeavy.with(lead(0.5)), WATER, 7850)).isEmpty();
+    }
+
+    private static Vessel.Ballast lead(double kilograms) {
+        return new Vessel.Ballast(kilograms, 11340, 0.01, Vessel.Ballast.Where.INSIDE);
+    }
+
+    @Test
+    void hollow_losesItsAirWhenLaidDown() {
+        Turned recess = FormTest.turned(0, 0.024, 0.010, 0.018);
+        Vessel.Hollow.Under under = new Vessel.Hollow.Under(recess, 5e-6);
+        assertThat(under.heldAir(FormTest.up(0)).volumeMetres3()).isCloseTo(5e-6, within(1e-12));
+        assertThat(under.heldAir(FormTest.up(0)).centroid().z()).isBetween(0.005, 0.010);
+        assertThat(under.heldAir(FormTest.up(20)).volumeMetres3()).isLessThan(5e-6);
+        assertThat(under.heldAir(FormTest.up(90)).volumeMetres3()).isZero();
+        assertThat(under.heldAir(FormTest.up(180)).volumeMetres3()).isZero();
+    }
+
+    @Test
+    void whatDoesNotGoIn_isRefused() {
+        Turned cavity = Turned.cylinder(0.03, 0.1);
+        double room = cavity.whole().volumeMetres3();
+        assertThatThrownBy(() -> new Vessel.Inside.Filled(cavity, room * 1.01, 1000))
+                .hasMessageContaining("liquid");
+        assertThatThrownBy(() -> new Vessel.Inside.Filled(cavity, -1e-6, 1000)).hasMessageContaining("not negative");
+        Vessel full = new Vessel(
+                cavity, new Vessel.Shell(0.1, 0.05), new Vessel.Inside.Filled(cavity.scaled(0.9, 0.05), 2.0e-4, 1000));
+        assertThatThrownBy(() -> full.with(lead(0.5))).hasMessageContaining("ballast inside");
+        assertThatThrownBy(() -> Buoyancy.ballastKilograms(1, 900, WATER)).hasMessageContaining("greater than");
+    }
+
+    @Test
+    void outsideBallast_floating_isBorneByTheWater() {
+        Turned hull = Turned.cylinder(0.03, 0.1);
+        Vessel light = new Vessel(hull, new Vessel.Shell(0.1, 0.05), new Vessel.Inside.Solid())
+                .with(new Vessel.Ballast(0.1, 7850, -0.01, Vessel.Ballast.Where.OUTSIDE));
+        Level.At at = light.displacedAfloat(Vec.UP, WATER);
+        assertThat(at.under().volumeMetres3() * WATER).isCloseTo(0.2, within(1e-9));
+        double draught = (0.2 / WATER - 0.1 / 7850) / (Math.PI * 0.0009);
+        assertThat(at.levelMetres()).isCloseTo(draught, within(1e-9));
+    }
+
+    @Test
+    void listing_isQuick() {
+        Random random = new Random(SEED + 3);
+        Vessel[] vessels = new Vessel[50];
+        for (int i = 0; i < vessels.length; i++) {
+            vessels[i] = random(random);
+        }
+        long best = Long.MAX_VALUE;
+        for (int round = 0; round < 8; round++) {
+            long began = System.nanoTime();
+            for (Vessel vessel : vessels) {
+                Attitudes.list(vessel, WATER, new Hold.Free());
+            }
+            best = Math.min(best, System.nanoTime() - began);
+        }
+        System.out.println("attitudes: " + best / vessels.length / 1000 + " µs each");
+        assertThat(best / vessels.length).isLessThan(5_000_000);
+    }
+}
