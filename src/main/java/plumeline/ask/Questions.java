@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /// The questions that can be asked.
 public final class Questions {
-    private static final List<String> NAMES = List.of("framing", "reveal");
+    private static final List<String> NAMES = List.of("framing", "reveal", "tank", "line");
 
     private Questions() {}
 
@@ -29,6 +29,8 @@ public final class Questions {
         return switch (name) {
             case "framing" -> Optional.of(new Question(new FramingInquiry()));
             case "reveal" -> Optional.of(new Question(new RevealInquiry()));
+            case "tank" -> Optional.of(new Question(new TankInquiry()));
+            case "line" -> Optional.of(new Question(new LineInquiry()));
             default -> Optional.empty();
         };
     }

@@ -88,7 +88,7 @@ final class Spreads {
             if (margin < 0) {
                 return Verdict.FAILS;
             }
-            if (margin < half(criterionSquares[c])) {
+            if (margin < half(criterionSquares[c]) && verdict.compareTo(Verdict.TIGHT) > 0) {
                 verdict = Verdict.TIGHT;
             }
         }

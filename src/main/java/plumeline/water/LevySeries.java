@@ -113,9 +113,13 @@ final class LevySeries {
         return found;
     }
 
-    /// Looks at every crossing of these places for the largest principal moment and the largest deflection.
-    Plates.Peak peak(double[] xs, double[] ys) {
-        int terms = alpha.length;
+    int countTerms() {
+        return alpha.length;
+    }
+
+    /// Looks at every crossing of these places for the largest principal moment and the largest deflection, by so many
+    /// of the first terms.
+    Plates.Peak peak(double[] xs, double[] ys, int terms) {
         double[][] sine = new double[xs.length][terms];
         double[][] cosine = new double[xs.length][terms];
         for (int x = 0; x < xs.length; x++) {
@@ -130,10 +134,23 @@ final class LevySeries {
         double deflection = 0;
         double[][] along = new double[4][terms];
         for (double y : ys) {
-            takeAlong(along, y);
+            takeAlong(along, y, terms);
             for (int x = 0; x < xs.length; x++) {
-                double moment = principal(along, sine[x], cosine[x]);
-                deflection = Math.max(deflection, Math.abs(sum(along[0], sine[x])));
+                double w = 0;
+                double mx = 0;
+                double my = 0;
+                double mxy = 0;
+                // The small far terms first: they would be lost in the large ones.
+                for (int i = terms - 1; i >= 0; i--) {
+                    double wave = sine[x][i];
+                    w += along[0][i] * wave;
+                    mx += along[1][i] * wave;
+                    my += along[2][i] * wave;
+                    mxy += along[3][i] * cosine[x][i];
+                }
+                double half = (mx - my) / 2;
+                double moment = Math.abs(mx + my) / 2 + Math.sqrt(half * half + mxy * mxy);
+                deflection = Math.max(deflection, Math.abs(w));
                 if (moment > most) {
                     most = moment;
                     mostX = xs[x];
@@ -145,42 +162,32 @@ final class LevySeries {
     }
 
     /// Every term's deflection, Mx, My and Mxy at a height, but for its sine or cosine.
-    private void takeAlong(double[][] along, double y) {
-        for (int i = 0; i < alpha.length; i++) {
+    private void takeAlong(double[][] along, double y, int terms) {
+        boolean wet = liquid && y < h;
+        for (int i = 0; i < terms; i++) {
             double al = alpha[i];
-            double whole = at(i, y, 0);
-            double curved = al * al * at(i, y, 2);
+            double[] k = coefficients[i];
+            double u = al * y;
+            double v = al * (b - y);
+            double below = Math.exp(-u);
+            double above = Math.exp(-v);
+            // Y and its first two derivatives, each over α to that power.
+            double whole = (k[0] + k[1] * u) * below + (k[2] + k[3] * v) * above;
+            double slope = -(k[0] + k[1] * (u - 1)) * below + (k[2] + k[3] * (v - 1)) * above;
+            double curve = (k[0] + k[1] * (u - 2)) * below + (k[2] + k[3] * (v - 2)) * above;
+            if (liquid) {
+                double s = al * Math.abs(y - h);
+                double kink = c[i] / (4 * al) * Math.exp(-s);
+                whole += kink * (3 + s) + (wet ? c[i] * (h - y) : 0);
+                slope += kink * (2 + s) * (wet ? 1 : -1) - (wet ? c[i] / al : 0);
+                curve += kink * (1 + s);
+            } else {
+                whole += c[i];
+            }
             along[0][i] = whole;
-            along[1][i] = al * al * whole - nu * curved;
-            along[2][i] = nu * al * al * whole - curved;
-            along[3][i] = -(1 - nu) * al * al * at(i, y, 1);
+            along[1][i] = al * al * (whole - nu * curve);
+            along[2][i] = al * al * (nu * whole - curve);
+            along[3][i] = -(1 - nu) * al * al * slope;
         }
-    }
-
-    /// Y's derivative over αᵈ.
-    private double at(int term, double y, int derivative) {
-        double al = alpha[term];
-        double[] k = coefficients[term];
-        double below = Math.exp(-al * y);
-        double above = Math.exp(-al * (b - y));
-        double sign = derivative % 2 == 0 ? 1 : -1;
-        return sign * (k[0] + k[1] * (al * y - derivative)) * below
-                + (k[2] + k[3] * (al * (b - y) - derivative)) * above
-                + loaded(term, y, derivative);
-    }
-
-    private static double principal(double[][] along, double[] sine, double[] cosine) {
-        double mx = sum(along[1], sine);
-        double my = sum(along[2], sine);
-        double mxy = sum(along[3], cosine);
-        return Math.abs(mx + my) / 2 + Math.hypot((mx - my) / 2, mxy);
-    }
-
-    private static double sum(double[] factors, double[] waves) {
-        double sum = 0;
-        for (int i = factors.length - 1; i >= 0; i--) {
-            sum += factors[i] * waves[i];
-        }
-        return sum;
     }
 }

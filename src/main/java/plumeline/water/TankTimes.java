@@ -2,7 +2,7 @@ package plumeline.water;
 
 /// How long a tank takes to fill, to empty and to come to rest.
 public final class TankTimes {
-    private static final int STEPS = 200;
+    private static final int STEPS = 50;
 
     /// Losses of a hose's ends in velocity heads: in 0.5, out 1.
     ///
@@ -54,7 +54,7 @@ public final class TankTimes {
         double slow = 0;
         double fast = Math.sqrt(twoGh);
         // The needed head rises with the speed but for the jump of the friction at Re 2300; halving finds the crossing.
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 44; i++) {
             double speed = (slow + fast) / 2;
             double reynolds = speed * hose.boreMetres() / viscosityMetres2PerSecond;
             double friction = reynolds < 2300 ? 64 / reynolds : 0.316 / Math.sqrt(Math.sqrt(reynolds));
@@ -115,11 +115,12 @@ public final class TankTimes {
         double k = Math.PI / side;
         double kh = k * load.depthMetres();
         double omega = 2 * Math.PI / wavePeriodSeconds(side, load.depthMetres(), load.gravityMetresPerSecond2());
-        // Squared speeds at the solid faces over those in all of the water, one a length; k cancels but for kh.
-        double energy = side * across * Math.sinh(2 * kh) / (4 * k);
-        double floor = side * across / 2;
-        double frontAndBack = side * Math.sinh(2 * kh) / (2 * k);
-        double ends = across * (Math.sinh(2 * kh) / (2 * k) - load.depthMetres());
+        // Squared speeds in all of the water and at the solid faces, each over k² sinh 2kh, which may be endless.
+        double flat = 1 / Math.sinh(2 * kh);
+        double energy = side * across / (4 * k);
+        double floor = side * across / 2 * flat;
+        double frontAndBack = side / (2 * k);
+        double ends = across * (1 / (2 * k) - load.depthMetres() * flat);
         double layer = Math.sqrt(Need.positive(viscosityMetres2PerSecond, "viscosity") * omega / 2);
         return 2 * energy / (layer * (floor + frontAndBack + ends));
     }

@@ -17,7 +17,8 @@ import tools.jackson.databind.json.JsonMapper;
 final class QuestionsTest {
     @Test
     void everyQuestion_isListedAndFound() {
-        assertThat(Questions.listAll().stream().map(Question::name)).containsExactly("framing", "reveal");
+        assertThat(Questions.listAll().stream().map(Question::name))
+                .containsExactly("framing", "reveal", "tank", "line");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -30,7 +31,7 @@ final class QuestionsTest {
         for (Question question : Questions.listAll()) {
             assertThat(question.example()).contains("#").endsWith("\n");
             Answer answer = Asking.answer(question.name(), question.example());
-            assertThat(answer.verdict()).as(question.name()).isEqualTo(Verdict.HOLDS);
+            assertThat(answer.verdict()).as(question.name()).isIn(Verdict.HOLDS, Verdict.NO_OBJECTION_FOUND);
             assertThat(answer.question()).isEqualTo(question.name());
             assertThat(answer.notes().sources()).isNotEmpty();
         }
@@ -82,7 +83,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18);
+        assertThat(values).isEqualTo(12 + 18 + 7 + 5);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {
@@ -95,7 +96,7 @@ final class QuestionsTest {
         for (Question question : Questions.listAll()) {
             String text = Asking.answer(question.name(), question.example()).toText(PaperUnit.MILLIMETRES);
             assertThat(text.lines().count()).as(text).isLessThanOrEqualTo(30);
-            assertThat(text).startsWith(question.name() + ": holds\n");
+            assertThat(text).containsPattern("^" + question.name() + ": (holds|no objection found)\n");
         }
     }
 
