@@ -208,7 +208,8 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
                         attempts(inputs),
                         cautions(),
                         List.of(
-                                "nylon 530 to 780 N/mm² by retail charts, planned with 600; knots, factor: common practice",
+                                "nylon 530 to 780 N/mm² by retail charts, planned with 600; knots, factor: "
+                                        + "common practice",
                                 "Gaussian lens, docs/derivations/lens.md; through water at its apparent distance")));
     }
 

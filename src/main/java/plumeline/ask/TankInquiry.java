@@ -204,7 +204,8 @@ final class TankInquiry implements Inquiry<TankLoad> {
                     attempts,
                     cautions(),
                     List.of(
-                            "thin plates by Lévy's series (docs/derivations/panes.md), 70 GPa, Poisson 0.23, clear spans",
+                            "thin plates by Lévy's series (docs/derivations/panes.md), 70 GPa, Poisson 0.23,"
+                                    + " clear spans",
                             "19.2 MPa and the factor 3.8: aquarium trade (Stilwell, Aquarium World, February 2001)"));
         }
 
