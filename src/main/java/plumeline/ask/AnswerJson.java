@@ -3,6 +3,7 @@ package plumeline.ask;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import plumeline.ask.Answer.Assumed;
 
 /// Writes an answer as JSON. Our own few lines, as a question's wall time is mostly classes being loaded.
 final class AnswerJson {

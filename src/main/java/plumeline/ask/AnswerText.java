@@ -2,6 +2,9 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import plumeline.ask.Answer.Assumed;
+import plumeline.ask.Answer.Notes;
 import plumeline.quantity.PaperUnit;
 
 /// Writes an answer as text for people. Many values go several to a line, so that the whole stays at about 30 lines.
@@ -9,6 +12,9 @@ final class AnswerText {
     private static final int ROOM = 100;
     private static final int MOST_SINGLE = 14;
     private static final int MOST_SHORT = 45;
+
+    /// Questions where someone can be hurt: what to mind stands before any figure.
+    private static final Set<String> CAUTIONS_FIRST = Set.of("line", "tank");
 
     private final Words words;
 
@@ -22,6 +28,10 @@ final class AnswerText {
                 .append(": ")
                 .append(answer.verdict().word())
                 .append('\n');
+        boolean cautionsFirst = CAUTIONS_FIRST.contains(answer.question());
+        if (cautionsFirst) {
+            section(out, "Caution", answer.notes().cautions());
+        }
         values(out, answer.answers());
         List<String> assumed = new ArrayList<>();
         for (Assumed each : answer.assumed()) {
@@ -30,7 +40,9 @@ final class AnswerText {
         Notes notes = answer.notes();
         section(out, "Because", notes.because());
         section(out, "Try", notes.attempts());
-        section(out, "Caution", notes.cautions());
+        if (!cautionsFirst) {
+            section(out, "Caution", notes.cautions());
+        }
         section(out, "Assumed", assumed);
         section(out, "Source", notes.sources());
         return out.toString();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import plumeline.ask.Answer.Notes;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;

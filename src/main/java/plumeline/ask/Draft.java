@@ -2,6 +2,8 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.ask.Answer.Assumed;
+import plumeline.ask.Answer.Notes;
 
 /// An answer before intervals and verdict.
 ///
@@ -26,4 +28,10 @@ record Draft(List<Item> items, List<Criterion> criteria, Verdict best, Notes not
         all.add(more);
         return new Draft(items, criteria, best, notes, all);
     }
+
+    /// Something that must not fall below 0 for the answer to hold.
+    ///
+    /// @param what what it is, as sentences say it: `the air before the pane`
+    /// @param margin how far from failing, in its own unit, negative when it fails
+    record Criterion(String what, double margin) {}
 }

@@ -10,9 +10,9 @@ import plumeline.quantity.Print;
 import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
-import plumeline.water.Buoyancy;
 import plumeline.water.Turned;
 import plumeline.water.Vessel;
+import plumeline.water.Water;
 
 /// A product in water as `float` and `hang` read it.
 ///
@@ -162,13 +162,9 @@ record FloatBody(
         return ofWater(water.si("temperature", "20 degC", why));
     }
 
-    /// Density of air-free fresh water, 0 to 40 degC.
-    ///
-    /// **Source:** M. Tanaka et al., Metrologia 38 (2001) 301–309, the equation of p. 305.
+    /// Density of fresh water at a temperature that the question takes, 0 to 40 degC.
     static double ofWater(double kelvin) {
-        double t = kelvin - COLD_CELSIUS;
-        double from = t - 3.983035;
-        return 999.974950 * (1 - from * from * (t + 301.797) / (522528.9 * (t + 69.34881)));
+        return Water.densityKilogramsPerMetre3(kelvin).find().orElseThrow();
     }
 
     private static Optional<Turned> readFigure(Given given) {
@@ -274,7 +270,7 @@ record FloatBody(
     }
 
     double netNewtons() {
-        return netKilograms() * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+        return netKilograms() * Water.GRAVITY_METRES_PER_SECOND2;
     }
 
     /// The body with what moves in it; empty where form or contents aren't known. The wall is taken as evenly thick.

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumeline.ask.Answer.Notes;
+import plumeline.ask.Draft.Criterion;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.text.Range;
@@ -14,6 +16,7 @@ import plumeline.water.Buoyancy;
 import plumeline.water.Hold;
 import plumeline.water.Remedies;
 import plumeline.water.Vessel;
+import plumeline.water.Water;
 
 /// The question `float` in text: will it stay under, which end up.
 final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
@@ -86,7 +89,7 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
                 case FloatBody.Parts.Unknown _ -> Optional.empty();
                 case FloatBody.Parts.Known known ->
                     Optional.of((known.wallMetres3() * inputs.body().waterKilogramsPerMetre3() - known.emptyKilograms())
-                            * Buoyancy.GRAVITY_METRES_PER_SECOND2);
+                            * Water.GRAVITY_METRES_PER_SECOND2);
             };
         }
     }

@@ -2,11 +2,13 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.ask.Answer.Notes;
 import plumeline.quantity.Print;
 import plumeline.water.Attitudes;
 import plumeline.water.Buoyancy;
 import plumeline.water.Hold;
 import plumeline.water.Remedies;
+import plumeline.water.Water;
 
 /// What `float` says beside its numbers; whatever it tells to try, it has tried.
 final class FloatWords {
@@ -108,7 +110,7 @@ final class FloatWords {
     }
 
     private void sayHeavier() {
-        double lacking = (ENOUGH_KILOGRAMS + body.netKilograms()) * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+        double lacking = (ENOUGH_KILOGRAMS + body.netKilograms()) * Water.GRAVITY_METRES_PER_SECOND2;
         double mass = Buoyancy.ballastKilograms(
                 lacking, found.inputs().ballastKilogramsPerMetre3(), body.waterKilogramsPerMetre3());
         attempts.add("Add " + FloatBody.grams(mass) + " of ballast at its base: 20 g down then.");
@@ -133,11 +135,11 @@ final class FloatWords {
     private void sayPlainRemedies() {
         found.findFloodedNewtons()
                 .filter(newtons -> newtons < 0)
-                .ifPresent(newtons -> attempts.add(
-                        "Open, drain and flood it, no air left: " + FloatBody.grams(-newtons / 9.80665) + " down."));
+                .ifPresent(newtons -> attempts.add("Open, drain and flood it, no air left: "
+                        + FloatBody.grams(-newtons / Water.GRAVITY_METRES_PER_SECOND2) + " down."));
         attempts.add("Tie it to the tank's floor: the line pulls " + Print.number(body.netNewtons(), 2) + " N.");
         double mass = Buoyancy.ballastKilograms(
-                body.netNewtons() + ENOUGH_KILOGRAMS * Buoyancy.GRAVITY_METRES_PER_SECOND2,
+                body.netNewtons() + ENOUGH_KILOGRAMS * Water.GRAVITY_METRES_PER_SECOND2,
                 found.inputs().ballastKilogramsPerMetre3(),
                 body.waterKilogramsPerMetre3());
         attempts.add("Ballast outside, under its base: " + FloatBody.grams(found.ballastKilograms())
@@ -145,7 +147,7 @@ final class FloatWords {
     }
 
     private static String said(Remedies.Remedy remedy) {
-        String down = "; " + FloatBody.grams(-remedy.netLiftNewtons() / Buoyancy.GRAVITY_METRES_PER_SECOND2)
+        String down = "; " + FloatBody.grams(-remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
                 + " down, upright on a line from its top.";
         return switch (remedy.way()) {
             case OPEN_DRAIN_FLOOD -> "Open it, drain it and fill it with tank water until no bubble is left" + down;

@@ -2,6 +2,8 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.ask.Answer.Notes;
+import plumeline.ask.Draft.Criterion;
 import plumeline.optics.FarLimit;
 import plumeline.optics.Layer;
 import plumeline.optics.LensModel;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import plumeline.ask.Answer.Notes;
+import plumeline.ask.Draft.Criterion;
 import plumeline.optics.FarLimit;
 import plumeline.optics.FlatWall;
 import plumeline.optics.FocusSetting;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import plumeline.ask.Answer.Assumed;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Quantities;

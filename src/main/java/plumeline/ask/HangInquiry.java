@@ -3,6 +3,8 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.ask.Answer.Notes;
+import plumeline.ask.Draft.Criterion;
 import plumeline.geom.Vec;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;

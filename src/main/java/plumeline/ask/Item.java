@@ -13,7 +13,9 @@ public record Item(String name, Value value, Rounding rounding) {
         /// Never to more: how far something may be off, how high a camera may stand.
         DOWN,
         /// Never to less: how low a camera may stand, what travel is needed.
-        UP
+        UP,
+        /// Never to less, in hundredths of a millimetre: how thick a line must be.
+        HUNDREDTHS_UP
     }
 
     Item(String name, Value value) {

@@ -3,6 +3,7 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.ask.Answer.Assumed;
 import plumeline.text.Check;
 import plumeline.text.Document;
 import plumeline.text.Node;

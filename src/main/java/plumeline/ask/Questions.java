@@ -6,8 +6,8 @@ import java.util.Optional;
 
 /// The questions that can be asked.
 public final class Questions {
-    private static final List<String> NAMES = List.of("framing", "reveal", "beads", "sweat");
-    private static final List<String> NAMES = List.of("framing", "reveal", "float", "hang");
+    private static final List<String> NAMES =
+            List.of("framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads");
 
     private Questions() {}
 
@@ -34,6 +34,8 @@ public final class Questions {
             case "sweat" -> Optional.of(new Question(new Sweat.Asked()));
             case "float" -> Optional.of(new Question(new FloatInquiry()));
             case "hang" -> Optional.of(new Question(new HangInquiry()));
+            case "tank" -> Optional.of(new Question(new TankInquiry()));
+            case "line" -> Optional.of(new Question(new LineInquiry()));
             default -> Optional.empty();
         };
     }

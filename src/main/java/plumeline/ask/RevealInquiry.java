@@ -2,6 +2,9 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.ask.Answer.Assumed;
+import plumeline.ask.Answer.Notes;
+import plumeline.ask.Draft.Criterion;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.search.Leeway;

@@ -2,6 +2,7 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.ask.Answer.Notes;
 import plumeline.quantity.Print;
 
 /// What `reveal` says beside its numbers.

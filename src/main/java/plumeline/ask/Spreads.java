@@ -3,6 +3,8 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import plumeline.ask.Answer.Notes;
+import plumeline.ask.Draft.Criterion;
 
 /// Adds up what each spread input does to an answer, to first order: root sum of squares of half the change over ± its
 /// 95 % half-width, brought to the middle 80 %.
@@ -88,7 +90,7 @@ final class Spreads {
             if (margin < 0) {
                 return Verdict.FAILS;
             }
-            if (margin < half(criterionSquares[c])) {
+            if (margin < half(criterionSquares[c]) && verdict.compareTo(Verdict.TIGHT) > 0) {
                 verdict = Verdict.TIGHT;
             }
         }

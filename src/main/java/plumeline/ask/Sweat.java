@@ -3,6 +3,7 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import plumeline.ask.Answer.Notes;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;

@@ -111,10 +111,26 @@ final class Words {
     }
 
     String value(Item item) {
+        if (item.rounding() == Item.Rounding.HUNDREDTHS_UP) {
+            return hundredths(item.value());
+        }
         return switch (item.value()) {
             case Value.Number(double number, String unit) when unit.equals("mm") -> length(safe(number / 1e3, item));
             case Value.Number _, Value.Spread _, Value.Numbers _, Value.Word _ -> value(item.value());
         };
+    }
+
+    private String hundredths(Value value) {
+        return switch (value) {
+            case Value.Number(double number, String _) -> hundredthsUp(number) + " mm";
+            case Value.Spread(double number, String _, double low, double high) ->
+                between(hundredthsUp(number) + " mm", hundredthsUp(low) + " mm", hundredthsUp(high) + " mm");
+            case Value.Numbers _, Value.Word _ -> value(value);
+        };
+    }
+
+    private static String hundredthsUp(double millimetres) {
+        return Print.number(Math.ceil(millimetres * 100 - 1e-6) / 100, 2);
     }
 
     /// A length on a step that it is printed in, rounded the way that keeps the promise.
@@ -126,7 +142,7 @@ final class Words {
         return switch (item.rounding()) {
             case NEAREST -> metres;
             case DOWN -> Math.floor(steps + 1e-6) * step;
-            case UP -> Math.ceil(steps - 1e-6) * step;
+            case UP, HUNDREDTHS_UP -> Math.ceil(steps - 1e-6) * step;
         };
     }
 

@@ -160,7 +160,7 @@ public final class Attitudes {
         /// No moment, against one that its weight would have at a lever of its own height.
         private boolean isNothing(Sample sample) {
             double size = vessel.outer().highestMetres(Vec.UP) - vessel.outer().lowestMetres(Vec.UP);
-            double most = INDIFFERENT * vessel.massKilograms() * Buoyancy.GRAVITY_METRES_PER_SECOND2 * size;
+            double most = INDIFFERENT * vessel.massKilograms() * Water.GRAVITY_METRES_PER_SECOND2 * size;
             return Math.abs(sample.moment()) <= most * Math.sin(sample.tilt());
         }
 

@@ -5,9 +5,6 @@ package plumeline.water;
 /// Archimedes: lift is the weight of the displaced water. No surface tension (a gram at most for what a hand holds; it
 /// counts for needles), no current, air weighs nothing.
 public final class Buoyancy {
-    /// Standard gravity, metres a second squared (exact by convention, 3rd CGPM 1901).
-    public static final double GRAVITY_METRES_PER_SECOND2 = 9.80665;
-
     private Buoyancy() {}
 
     /// Gives the net lift with all of it under.
@@ -17,7 +14,7 @@ public final class Buoyancy {
     /// @return lift less weight, newtons; positive floats
     public static double netLiftNewtons(Vessel vessel, double waterKilogramsPerMetre3) {
         double mass = vessel.displacedMetres3() * waterKilogramsPerMetre3 - vessel.massKilograms();
-        return mass * GRAVITY_METRES_PER_SECOND2;
+        return mass * Water.GRAVITY_METRES_PER_SECOND2;
     }
 
     /// Gives the share of its volume that is under water.
@@ -45,7 +42,7 @@ public final class Buoyancy {
                 densityKilogramsPerMetre3,
                 "greater than the water's " + waterKilogramsPerMetre3);
         double share = 1 - waterKilogramsPerMetre3 / densityKilogramsPerMetre3;
-        return Math.max(0, liftNewtons) / GRAVITY_METRES_PER_SECOND2 / share;
+        return Math.max(0, liftNewtons) / Water.GRAVITY_METRES_PER_SECOND2 / share;
     }
 
     /// Gives the most air a cavity may hold before its vessel floats; the rest of it is filled with liquid.

@@ -90,7 +90,7 @@ public final class Hanging {
         double smallRadians = 1e-4;
         double tilt = Math.abs(wanted.tiltRadians() - smallRadians);
         Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), tilt);
-        double held = (stance.massKilograms() - stance.displacedKilograms()) * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+        double held = (stance.massKilograms() - stance.displacedKilograms()) * Water.GRAVITY_METRES_PER_SECOND2;
         return -stance.rightingNewtonMetres() / (held * Math.sin(tilt));
     }
 

@@ -35,7 +35,7 @@ public record KitchenScale(
     /// @return lift less weight, newtons; positive floats
     public double netLiftNewtons(double jugKilogramsPerMetre3, double tankKilogramsPerMetre3) {
         double lifted = volumeMetres3(jugKilogramsPerMetre3) * tankKilogramsPerMetre3;
-        return (lifted - wholeKilograms) * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+        return (lifted - wholeKilograms) * Water.GRAVITY_METRES_PER_SECOND2;
     }
 
     /// Gives the half-width of the net lift: root sum of squares.
@@ -45,7 +45,7 @@ public record KitchenScale(
     /// @return 95 % half-width, newtons
     public double halfWidthNewtons(double jugKilogramsPerMetre3, double tankKilogramsPerMetre3) {
         double lifted = gainedHalfKilograms * tankKilogramsPerMetre3 / jugKilogramsPerMetre3;
-        return Math.hypot(lifted, wholeHalfKilograms) * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+        return Math.hypot(lifted, wholeHalfKilograms) * Water.GRAVITY_METRES_PER_SECOND2;
     }
 
     /// Gives the odds that it sinks.

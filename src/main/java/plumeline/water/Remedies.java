@@ -107,7 +107,7 @@ public final class Remedies {
         /// On the floor of the cavity; in its liquid it weighs all it weighs, as the vessel's outside stays as it is.
         private Remedy ballast(Vessel.Inside.Filled filled, double density) {
             double lift = Buoyancy.netLiftNewtons(vessel, water);
-            double wanted = lift + DOWN_KILOGRAMS * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+            double wanted = lift + DOWN_KILOGRAMS * Water.GRAVITY_METRES_PER_SECOND2;
             double mass = Buoyancy.ballastKilograms(wanted, density, 0);
             double radius = Math.cbrt(mass / density * 3 / (4 * Math.PI));
             double height = filled.cavity().lowestMetres(Stance.up(0)) + radius;
@@ -120,7 +120,7 @@ public final class Remedies {
 
         private Remedy ballastOutside(double density) {
             double lift = Buoyancy.netLiftNewtons(vessel, water);
-            double wanted = lift + DOWN_KILOGRAMS * Buoyancy.GRAVITY_METRES_PER_SECOND2;
+            double wanted = lift + DOWN_KILOGRAMS * Water.GRAVITY_METRES_PER_SECOND2;
             double mass = Buoyancy.ballastKilograms(wanted, density, water);
             double height = baseMetres() - Math.cbrt(mass / density * 3 / (4 * Math.PI));
             Vessel.Ballast ballast = new Vessel.Ballast(mass, density, height, Vessel.Ballast.Where.OUTSIDE);
@@ -135,7 +135,7 @@ public final class Remedies {
         }
 
         private Remedy liquid(Vessel.Inside.Filled filled) {
-            double lift = Buoyancy.netLiftNewtons(vessel, water) / Buoyancy.GRAVITY_METRES_PER_SECOND2;
+            double lift = Buoyancy.netLiftNewtons(vessel, water) / Water.GRAVITY_METRES_PER_SECOND2;
             double density = filled.densityKilogramsPerMetre3() + (lift + DOWN_KILOGRAMS) / filled.liquidMetres3();
             if (density > HEAVIEST_LIQUID) {
                 double left = Buoyancy.netLiftNewtons(vessel, water);

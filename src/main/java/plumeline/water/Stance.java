@@ -47,7 +47,7 @@ public record Stance(
     /// @return energy, joules
     public double energyJoules() {
         Vec up = up(tiltRadians);
-        return Buoyancy.GRAVITY_METRES_PER_SECOND2 * balance(up.dot(massCentre), up.dot(displacedCentre), up.z());
+        return Water.GRAVITY_METRES_PER_SECOND2 * balance(up.dot(massCentre), up.dot(displacedCentre), up.z());
     }
 
     /// Gives the righting moment: the slope of the energy over the tilt. Positive turns it back towards upright.
@@ -55,8 +55,7 @@ public record Stance(
     /// @return moment, newton metres
     public double rightingNewtonMetres() {
         Vec up = up(tiltRadians);
-        return Buoyancy.GRAVITY_METRES_PER_SECOND2
-                * balance(lever(massCentre, up), lever(displacedCentre, up), -up.x());
+        return Water.GRAVITY_METRES_PER_SECOND2 * balance(lever(massCentre, up), lever(displacedCentre, up), -up.x());
     }
 
     private double balance(double ofMass, double ofWater, double ofAxis) {

@@ -9,6 +9,7 @@ import static plumeline.ask.Asking.problems;
 import static plumeline.ask.Asking.spread;
 
 import org.junit.jupiter.api.Test;
+import plumeline.ask.Answer.Assumed;
 import plumeline.quantity.PaperUnit;
 import plumeline.water.Surface;
 

@@ -9,6 +9,7 @@ import static plumeline.ask.Asking.spread;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.ask.Answer.Assumed;
 import plumeline.quantity.PaperUnit;
 
 /// The question `framing` in text: values, defaults, intervals, verdicts, sentences and messages.

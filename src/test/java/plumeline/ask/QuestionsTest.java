@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.ask.Answer.Assumed;
+import plumeline.ask.Answer.Notes;
 import plumeline.quantity.PaperUnit;
 import plumeline.text.Document;
 import plumeline.text.Node;
@@ -18,8 +20,7 @@ final class QuestionsTest {
     @Test
     void everyQuestion_isListedAndFound() {
         assertThat(Questions.listAll().stream().map(Question::name))
-                .containsExactly("framing", "reveal", "beads", "sweat");
-                .containsExactly("framing", "reveal", "float", "hang");
+                .containsExactly("framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -32,7 +33,7 @@ final class QuestionsTest {
         for (Question question : Questions.listAll()) {
             assertThat(question.example()).contains("#").endsWith("\n");
             Answer answer = Asking.answer(question.name(), question.example());
-            assertThat(answer.verdict()).as(question.name()).isEqualTo(Verdict.HOLDS);
+            assertThat(answer.verdict()).as(question.name()).isIn(Verdict.HOLDS, Verdict.NO_OBJECTION_FOUND);
             assertThat(answer.question()).isEqualTo(question.name());
             assertThat(answer.notes().sources()).isNotEmpty();
         }
@@ -84,8 +85,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 3 + 3);
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {
@@ -98,7 +98,7 @@ final class QuestionsTest {
         for (Question question : Questions.listAll()) {
             String text = Asking.answer(question.name(), question.example()).toText(PaperUnit.MILLIMETRES);
             assertThat(text.lines().count()).as(text).isLessThanOrEqualTo(30);
-            assertThat(text).startsWith(question.name() + ": holds\n");
+            assertThat(text).containsPattern("^" + question.name() + ": (holds|no objection found)\n");
         }
     }
 
