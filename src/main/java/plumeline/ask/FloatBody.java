@@ -29,7 +29,6 @@ record FloatBody(
         double wholeKilograms,
         Parts parts,
         double netHalfKilograms) {
-    private static final double COLD_CELSIUS = 273.15;
 
     /// What it is made of.
     sealed interface Parts {
