@@ -17,6 +17,7 @@ final class WantWords {
             case "inside" -> "it crosses a frame's edge or a keep-out";
             case "clear" -> "it comes too near something";
             case "off_picture" -> "it comes into the picture";
+            case "stays_under" -> "it floats up";
             case "reaches" -> "the lens or camera can't be set so";
             case "same_size" -> "the two shots don't match in size";
             default -> "a want fails";

@@ -8,7 +8,18 @@ import plumeline.quantity.PaperUnit;
 
 /// One thing that must be true on the screen or on the table.
 public sealed interface Want
-        permits Fills, Sharp, Hidden, Shown, Inside, Clear, OffPicture, Reaches, SameSize, Sighted, NotComputed {
+        permits Fills,
+                Sharp,
+                Hidden,
+                Shown,
+                Inside,
+                Clear,
+                OffPicture,
+                Reaches,
+                SameSize,
+                StaysUnder,
+                Sighted,
+                NotComputed {
     /// Gives the want as the crew wrote it.
     ///
     /// @return its line in the plan

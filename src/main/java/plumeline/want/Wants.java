@@ -83,6 +83,7 @@ public final class Wants {
             }
             case Reaches reaches -> new Sighted(reaches, List.of(), List.of(), Sighted.Seen.EACH);
             case Clear clear -> clear;
+            case StaysUnder under -> under;
             case Sighted already -> already;
             case NotComputed not -> not;
         };
@@ -108,6 +109,7 @@ public final class Wants {
             case "off_picture" -> new OffPicture(line, things(line.subjects(), stage), lamps(line.subjects(), stage));
             case "reaches" -> new Reaches(line, stage.shot().camera());
             case "same_size" -> sameSize(line, plan, stage, elsewhere);
+            case "stays_under" -> staysUnder(line, stage);
             default -> new NotComputed(line, NOT_YET);
         };
     }
@@ -121,6 +123,13 @@ public final class Wants {
             case "inside", "clear", "reaches" -> true;
             default -> false;
         };
+    }
+
+    private static Want staysUnder(WantLine line, Stage stage) {
+        StaysUnder want = new StaysUnder(line, things(line.subjects(), stage), si(line.written(), "by", 0));
+        return want.findNever(stage)
+                .<Want>map(why -> new NotComputed(line, why))
+                .orElse(want);
     }
 
     private static Want fills(WantLine line, Stage stage) {

@@ -25,6 +25,12 @@ final class Wanted {
         things:
           can: {diameter: 66 mm, height: 122 mm}
           tall: {diameter: 42 mm, height: 118 mm, body: opaque}
+          weighed: {diameter: 42 mm, height: 118 mm, mass: 197 g, displaces: 133.5 ml}
+          floater: {diameter: 42 mm, height: 118 mm, mass: 120 g, displaces: 133.5 ml}
+          light: {diameter: 42 mm, height: 118 mm, mass: 135 g, displaces: 133.5 ml}
+          near: {diameter: 42 mm, height: 118 mm, mass: 135 g ± 1.5 g, displaces: 133.5 ml ± 0.5 ml}
+          unpushed: {diameter: 42 mm, height: 118 mm, mass: 197 g}
+          opened: {diameter: 42 mm, height: 118 mm, mass: 197 g, displaces: 133.5 ml, closed: no}
           glass: {diameter: 42 mm, height: 118 mm, body: clear}
           box: {width: 60 mm, depth: 20 mm, height: 100 mm}
           flacon: {profile: [[0 mm, 21 mm], [90 mm, 21 mm], [90 mm, 10 mm], [118 mm, 10 mm]]}

@@ -1,0 +1,71 @@
+package plumeline.want;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plumeline.quantity.PaperUnit;
+
+/// Net weight in water, by hand: fresh water at 20 °C has 0.998207 g/ml (CIPM table, Tanaka et al. 2001).
+final class StaysUnderTest {
+    private static final String CAMERA = "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: hero}";
+    private static final String HUNG = "place: {hero: {thing: %s, at: [0 mm, 0 mm, 100 mm], lines: 1}}";
+    private static final String TANK = "tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}";
+
+    private static String[] lines(String thing, String want) {
+        return new String[] {CAMERA, HUNG.formatted(thing), TANK, "wants: [" + want + "]"};
+    }
+
+    @Test
+    void margin_isMassLessWaterDisplaced() {
+        assertThat(Wanted.margin(lines("weighed", "{stays_under: hero}")))
+                .isEqualTo(197 - 0.998207 * 133.5, within(1e-3));
+        assertThat(Wanted.margin(lines("weighed", "{stays_under: hero, by: 60 g}")))
+                .isEqualTo(197 - 0.998207 * 133.5 - 60, within(1e-3));
+        assertThat(Wanted.margin(lines("floater", "{stays_under: hero}")))
+                .isEqualTo(120 - 0.998207 * 133.5, within(1e-3));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "weighed | {stays_under: hero} | hero sinks by 64 g.",
+                "weighed | {stays_under: hero, by: 80 g} | hero sinks by 64 g; 80 g are wanted.",
+                "floater | {stays_under: hero} | hero floats: it lacks 13 g of weight. Open, drain and flood it, or put"
+                        + " ballast in."
+            })
+    void standing_saysByHowMuch(String thing, String want, String sentence) {
+        assertThat(Wanted.standing(PaperUnit.MILLIMETRES, lines(thing, want))).contains(sentence);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tall | Weigh hero, whole and filled: write its mass.",
+                "unpushed | Push hero just under in a jug on a kitchen scale: the grams gained are the millilitres it"
+                        + " displaces.",
+                "opened | hero is open: how much water runs in decides. Ask float.",
+                "near | hero sinks by 1.7 g, but that may be off by 2 g: weigh it more closely."
+            })
+    void whatIsMissing_isNamed(String thing, String why) {
+        assertThat(Wanted.never(lines(thing, "{stays_under: hero}"))).contains(why);
+    }
+
+    @Test
+    void aShotWithoutATank_isUnknown() {
+        assertThat(Wanted.never(CAMERA, HUNG.formatted("weighed"), "wants: [{stays_under: hero}]"))
+                .contains("The shot has no tank.");
+    }
+
+    /// 135 − 0.998207 · 133.5 g.
+    @Test
+    void aSinkerThatBubblesCanLift_isWarnedOf() {
+        assertThat(Wanted.caution(lines("light", "{stays_under: hero}")))
+                .contains("Bubbles of 1.7 ml together float hero: wet it, wipe it, tilt air out from under its base.");
+        assertThat(Wanted.caution(lines("weighed", "{stays_under: hero}"))).isEmpty();
+    }
+}
