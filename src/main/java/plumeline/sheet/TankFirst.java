@@ -21,7 +21,7 @@ final class TankFirst {
         double middle = tank.at().getFirst().si();
         double front = walls.outside().low().y();
         double under = walls.outside().low().z();
-        return "Tank first (" + tank.tank().name() + "): front glass's outer face "
+        return "Tank first (" + tank.tank().name() + "): front face "
                 + from(front, print, "toward the camera from the zero mark", "away from the camera, from the zero mark")
                 + ", middle "
                 + (Math.abs(middle) < NOTHING_METRES

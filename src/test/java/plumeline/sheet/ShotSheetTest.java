@@ -224,7 +224,7 @@ final class ShotSheetTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(next.getTextContent())
-                .isEqualTo("Tank first (glass): front glass's outer face 128 mm toward the camera from the zero"
+                .isEqualTo("Tank first (glass): front face 128 mm toward the camera from the zero"
                         + " mark, middle on the centreline. Level it, fill it where it stands.");
         assertThat(all(sheet, "input").getFirst().getAttribute("aria-label")).isEqualTo("tank is set");
     }
