@@ -63,7 +63,10 @@ public final class Lettering {
         return lines.stream().mapToDouble(Lettering::width).max().orElse(0);
     }
 
-    /// Cuts a text to a width; a cut text ends in three dots.
+    /// How many letters at the end of a cut text stay: names of a row often differ there alone.
+    private static final int TAIL = 6;
+
+    /// Cuts a text to a width: three dots stand for what is left out before its last letters.
     ///
     /// @param text the text
     /// @param width pixels
@@ -72,11 +75,16 @@ public final class Lettering {
         if (width(text) <= width) {
             return text;
         }
+        int count = text.codePointCount(0, text.length());
+        String rest = "..." + text.substring(text.offsetByCodePoints(text.length(), -Math.min(TAIL, count)));
+        if (width(rest) > width) {
+            rest = "...";
+        }
         int end = text.length();
-        while (end > 0 && width(text.substring(0, end) + "...") > width) {
+        while (end > 0 && width(text.substring(0, end) + rest) > width) {
             end = text.offsetByCodePoints(end, -1);
         }
-        return text.substring(0, end) + "...";
+        return text.substring(0, end) + rest;
     }
 
     /// Breaks a text at spaces into lines of a width; a word that is longer is cut.
