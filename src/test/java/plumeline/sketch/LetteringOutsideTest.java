@@ -35,14 +35,4 @@ final class LetteringOutsideTest {
     void letters_areFourteenPointsOrMore() {
         assertThat(Lettering.SIZE * 72 / 96).isGreaterThanOrEqualTo(14);
     }
-
-    @Test
-    void fitted_keepsWhereNamesDiffer() {
-        String cut = Lettering.fitted("the_long_named_bottle_of_rosewater_04", 200);
-        assertThat(cut).startsWith("the_long").endsWith("...ter_04");
-        assertThat(Lettering.width(cut)).isLessThanOrEqualTo(200);
-        assertThat(Lettering.width(Lettering.fitted("the_long_named_bottle_of_rosewater_04", 40)))
-                .isLessThanOrEqualTo(40);
-        assertThat(Lettering.fitted("hero", 200)).isEqualTo("hero");
-    }
 }
