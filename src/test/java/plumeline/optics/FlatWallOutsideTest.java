@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.tidy.Outside;
+import plumeline.tidy.OutsideRow;
 
 /// Refraction at a flat wall against published worked examples and formulas.
 final class FlatWallOutsideTest {
@@ -19,7 +20,7 @@ final class FlatWallOutsideTest {
             kind = "published examples",
             printedDigits = 3)
     void everyRow_agreesWithItsSource() {
-        List<OutsideRow> rows = OutsideRow.readAll("wall.csv");
+        List<OutsideRow> rows = OutsideRow.readAll("optics", "wall.csv");
         for (OutsideRow row : rows) {
             assertThat(compute(row))
                     .as(row.id() + " " + row.source())

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.tidy.Outside;
+import plumeline.tidy.OutsideRow;
 
 /// Lens sums against published worked examples and formulas.
 final class LensOutsideTest {
@@ -16,7 +17,7 @@ final class LensOutsideTest {
             kind = "published examples",
             printedDigits = 3)
     void everyRow_agreesWithItsSource() {
-        List<OutsideRow> rows = OutsideRow.readAll("lens.csv");
+        List<OutsideRow> rows = OutsideRow.readAll("optics", "lens.csv");
         for (OutsideRow row : rows) {
             assertThat(compute(row))
                     .as(row.id() + " " + row.source())

@@ -98,8 +98,8 @@ final class AttitudesTest {
                 attitudes++;
             }
         }
-        System.out.println(attitudes + " attitudes, " + several + " bodies with several");
         assertThat(attitudes).isGreaterThan(BODIES);
+        assertThat(several).as("bodies that can come to rest in several ways").isGreaterThan(100);
     }
 
     @Test
@@ -221,24 +221,5 @@ final class AttitudesTest {
         assertThat(at.under().volumeMetres3() * WATER).isCloseTo(0.2, within(1e-9));
         double draught = (0.2 / WATER - 0.1 / 7850) / (Math.PI * 0.0009);
         assertThat(at.levelMetres()).isCloseTo(draught, within(1e-9));
-    }
-
-    @Test
-    void listing_isQuick() {
-        Random random = new Random(SEED + 3);
-        Vessel[] vessels = new Vessel[50];
-        for (int i = 0; i < vessels.length; i++) {
-            vessels[i] = random(random);
-        }
-        long best = Long.MAX_VALUE;
-        for (int round = 0; round < 8; round++) {
-            long began = System.nanoTime();
-            for (Vessel vessel : vessels) {
-                Attitudes.list(vessel, WATER, new Hold.Free());
-            }
-            best = Math.min(best, System.nanoTime() - began);
-        }
-        System.out.println("attitudes: " + best / vessels.length / 1000 + " µs each");
-        assertThat(best / vessels.length).isLessThan(5_000_000);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import plumeline.tidy.Outside;
+import plumeline.tidy.OutsideRow;
 
 /// Solutions, solids, drops and dew against tables.
 final class SubstancesOutsideTest {
@@ -17,7 +18,7 @@ final class SubstancesOutsideTest {
             kind = "standard",
             printedDigits = 5)
     void everySolution_agreesWithItsSource() {
-        List<OutsideRow> rows = OutsideRow.readAll("solutions.csv");
+        List<OutsideRow> rows = OutsideRow.readAll("water", "solutions.csv");
         for (OutsideRow row : rows) {
             Solution solution = new Solution(Solution.Solute.valueOf(row.word(0).toUpperCase(Locale.ROOT)), row.in(1));
             double kelvin = row.in(2) + 273.15;
@@ -39,7 +40,7 @@ final class SubstancesOutsideTest {
             kind = "standard",
             printedDigits = 3)
     void everySolid_agreesWithItsSource() {
-        List<OutsideRow> rows = OutsideRow.readAll("materials.csv");
+        List<OutsideRow> rows = OutsideRow.readAll("water", "materials.csv");
         for (OutsideRow row : rows) {
             Material material = Material.find(row.word(0)).orElseThrow();
             assertThat(material.densityKilogramsPerMetre3())
@@ -57,7 +58,7 @@ final class SubstancesOutsideTest {
             kind = "published values",
             printedDigits = 2)
     void everyDrop_agreesWithItsSource() {
-        List<OutsideRow> rows = OutsideRow.readAll("drops.csv");
+        List<OutsideRow> rows = OutsideRow.readAll("water", "drops.csv");
         for (OutsideRow row : rows) {
             if (row.law().equals("equilibrium")) {
                 checkEquilibrium(row);

@@ -8,6 +8,7 @@ import com.hummeling.if97.IF97;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.tidy.Outside;
+import plumeline.tidy.OutsideRow;
 
 /// Pure water against the formulations' own tables, and against another program over the whole range.
 final class WaterOutsideTest {
@@ -21,7 +22,7 @@ final class WaterOutsideTest {
             kind = "standard",
             printedDigits = 5)
     void everyRow_agreesWithItsSource() {
-        List<OutsideRow> rows = OutsideRow.readAll("water.csv");
+        List<OutsideRow> rows = OutsideRow.readAll("water", "water.csv");
         for (OutsideRow row : rows) {
             assertThat(compute(row))
                     .as(row.id() + " " + row.source())

@@ -1,4 +1,4 @@
-package plumeline.water;
+package plumeline.tidy;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,17 +7,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /// A row of an outside table: what to compute, from what, and what a source says it is.
-record OutsideRow(String id, String law, List<String> inputs, double expected, double tolerance, String source) {
-    String word(int place) {
+public record OutsideRow(String id, String law, List<String> inputs, double expected, double tolerance, String source) {
+    /// An input as it stands.
+    public String word(int place) {
         return inputs.get(place);
     }
 
-    double in(int place) {
+    /// An input as a number.
+    public double in(int place) {
         return Double.parseDouble(inputs.get(place));
     }
 
-    static List<OutsideRow> readAll(String name) {
-        try (InputStream stream = OutsideRow.class.getResourceAsStream("/outside/water/" + name)) {
+    /// Reads a table of a room.
+    public static List<OutsideRow> readAll(String room, String name) {
+        try (InputStream stream = OutsideRow.class.getResourceAsStream("/outside/" + room + "/" + name)) {
             if (stream == null) {
                 throw new IllegalStateException("no table " + name);
             }
