@@ -67,9 +67,11 @@ final class Remedies {
         }
     }
 
-    /// Finds what stands against a failing want; empty where no mark is free.
+    /// Finds what stands against a failing want; empty where no mark is free or none bears on it.
     Optional<Conflict> findConflict(Judged.Line failing) {
-        if (!axes.anyFree()) {
+        boolean isMoved = failing.instances().stream()
+                .anyMatch(instance -> instance.want().restsOnMarks());
+        if (!axes.anyFree() || !isMoved) {
             return Optional.empty();
         }
         if (!feasible(Set.of(failing.id()))) {

@@ -47,6 +47,11 @@ record StaysUnder(WantLine line, List<Integer> things, double byKilograms) imple
                 .toArray();
     }
 
+    @Override
+    public boolean restsOnMarks() {
+        return false;
+    }
+
     /// Why it can't be told, whatever the marks.
     Optional<String> findNever(Stage stage) {
         if (stage.shot().findTank().isEmpty()) {

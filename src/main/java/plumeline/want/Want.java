@@ -120,4 +120,11 @@ public sealed interface Want
     default List<Relaxed> listRelaxed(double lack, Moments moments) {
         return List.of();
     }
+
+    /// Tells whether moving marks can change the margin at all.
+    ///
+    /// @return false for what only a thing's own figures decide
+    default boolean restsOnMarks() {
+        return true;
+    }
 }

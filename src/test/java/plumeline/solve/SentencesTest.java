@@ -111,6 +111,24 @@ final class SentencesTest {
         return Solved.shot(Solved.text(lines.toArray(String[]::new))).notes();
     }
 
+    /// 100 g in 200 ml of water: no mark can mend that, and nothing is said of marks.
+    @Test
+    void floatingThing_isNotBlamedOnMarks() {
+        WantAnswer answer = Solved.want(
+                Solved.shot(Solved.text(
+                                "camera: {body: main, lens: fifty, at: [0 mm, free, 59 mm], aim: hero, f_number: 8}",
+                                "tank: {tank: glass, at: [0 mm, 0 mm], water: 260 mm}",
+                                "place: {hero: {thing: can, at: [0 mm, 0 mm, 80 mm], lines: 1}}",
+                                "wants: [{stays_under: hero}, {fills: hero, height: 30 %}]")
+                        .replace("height: 122 mm}", "height: 122 mm, mass: 100 g, displaces: 200 ml}")),
+                1);
+        check(
+                answer,
+                Verdict.FAILS,
+                "hero floats: it lacks 100 g of weight. Open, drain and flood it, or put ballast in.");
+        assertThat(answer.because()).hasSize(1);
+    }
+
     @Test
     void moveLongerThanItsRail_saysBoth() {
         assertThat(movingNotes("by: [-900 mm, 0 mm], in: 20 s", "frames: 480"))
