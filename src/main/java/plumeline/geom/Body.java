@@ -33,6 +33,13 @@ public record Body(Solid solid, Pose pose) {
         return pose.base().plus(new Vec(0, 0, solid.heightMetres() / 2));
     }
 
+    /// Gives the radius of a ball round the body's middle that holds it, however it stands.
+    ///
+    /// @return radius, metres
+    public double ballMetres() {
+        return Math.hypot(solid.heightMetres() / 2, solid.reachMetres());
+    }
+
     /// Gives the same solid in another pose.
     ///
     /// @param other the pose

@@ -22,7 +22,7 @@ public final class Clearance {
     /// @param other another
     /// @return no more than their clearance, metres
     public static double atLeastMetres(Body one, Body other) {
-        return atLeast(one, other.middle(), isUpright(other), other.solid().reachMetres(), ball(other));
+        return atLeast(one, other.middle(), isUpright(other), other.solid().reachMetres(), other.ballMetres());
     }
 
     /// Gives a clearance that a body has at least to whatever lies in a ball.
@@ -37,7 +37,7 @@ public final class Clearance {
 
     private static double atLeast(Body body, Vec middle, boolean isUpright, double reach, double ball) {
         Vec way = middle.minus(body.middle());
-        double balls = way.lengthMetres() - ball(body) - ball;
+        double balls = way.lengthMetres() - body.ballMetres() - ball;
         return isUpright && isUpright(body)
                 ? Math.max(balls, Math.hypot(way.x(), way.y()) - body.solid().reachMetres() - reach)
                 : balls;
@@ -45,11 +45,6 @@ public final class Clearance {
 
     private static boolean isUpright(Body body) {
         return body.pose().leanRadians() == 0;
-    }
-
-    /// The radius of a ball round a body's middle that holds it.
-    private static double ball(Body body) {
-        return Math.hypot(body.solid().heightMetres() / 2, body.solid().reachMetres());
     }
 
     /// Gives the clearance of a body and a barrel.
@@ -95,7 +90,7 @@ public final class Clearance {
     /// @param to the other end, metres
     /// @return whether any place of the line belongs to the body
     public static boolean isMet(Body body, Vec from, Vec to) {
-        if (passesBy(body.middle(), ball(body), from, to)) {
+        if (passesBy(body.middle(), body.ballMetres(), from, to)) {
             return false;
         }
         Lump line = new Lump.Corners(List.of(from, to));

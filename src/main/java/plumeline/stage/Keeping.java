@@ -33,7 +33,7 @@ final class Keeping {
     /// A body whose whole sphere is farther than its reach needs no closer look.
     private static boolean isWhollyInFront(Pinhole level, Aim from, Body body) {
         Vec way = body.middle().minus(from.eye());
-        double sphere = Math.hypot(body.solid().reachMetres(), body.solid().heightMetres() / 2);
+        double sphere = body.ballMetres();
         return Math.hypot(way.x(), way.y()) > sphere || Sight.leastDepthMetres(level, body) > 0;
     }
 

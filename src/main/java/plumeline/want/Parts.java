@@ -36,7 +36,7 @@ final class Parts {
     /// How far a body is in front of the lens: above 0 wholly. A body whose whole sphere is in front needs no closer
     /// look.
     static double inFrontMetres(Scene scene, Body body) {
-        double sphere = Math.hypot(body.solid().reachMetres(), body.solid().heightMetres() / 2);
+        double sphere = body.ballMetres();
         double least = scene.aim().depthMetres(body.middle()) - sphere;
         return least > 0 ? least : Sight.leastDepthMetres(scene.view(body), body);
     }
