@@ -264,4 +264,32 @@ final class ShotSheetTest {
         assertThat(row(sheet, "Sensor mark")).contains("measure from the front of the barrel");
         assertThat(sheet.getTextContent()).contains("first's middle: 600 mm from the front of the barrel");
     }
+
+    /// A pan that keeps things in the middle is told at the quarters of 96 frames, always the same way round.
+    @Test
+    void pan_isToldAtQuarters() {
+        String pan = row(sheet(Made.text(), "reveal"), "panThe camera");
+        assertThat(pan).contains("at frame 25", "at frame 49", "at frame 72", "at frame 96");
+        assertThat(pan.split("deg clockwise", -1)).hasSize(5);
+    }
+
+    /// What fails comes before what isn't known, and what isn't known before what nothing ends soon.
+    @Test
+    void kills_areOrderedByDanger() {
+        String kills = all(sheet(Made.text(), "plume"), "div").stream()
+                .filter(div -> div.getAttribute("class").equals("kills"))
+                .findFirst()
+                .orElseThrow()
+                .getTextContent();
+        assertThat(kills.indexOf("film.1")).isNotNegative().isLessThan(kills.indexOf("plume.1"));
+        assertThat(kills.indexOf("plume.1")).isLessThan(kills.indexOf("plume.2"));
+    }
+
+    @Test
+    void cover_listsTheCut() {
+        String cut = Made.text() + "cut: [{shot: plume, frames: 48}, {shot: reveal, frames: 96}]\n";
+        String cover =
+                page(cut).getElementsByTagName("main").item(0).getTextContent().replace("\n", "");
+        assertThat(cover).contains("In the cut", "1: plume48 frames", "2: reveal96 frames");
+    }
 }
