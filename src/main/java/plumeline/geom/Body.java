@@ -37,7 +37,9 @@ public record Body(Solid solid, Pose pose) {
     ///
     /// @return radius, metres
     public double ballMetres() {
-        return Math.hypot(solid.heightMetres() / 2, solid.reachMetres());
+        double half = solid.heightMetres() / 2;
+        double reach = solid.reachMetres();
+        return Math.sqrt(half * half + reach * reach);
     }
 
     /// Gives the same solid in another pose.

@@ -39,7 +39,11 @@ public final class Clearance {
         Vec way = middle.minus(body.middle());
         double balls = way.lengthMetres() - body.ballMetres() - ball;
         return isUpright && isUpright(body)
-                ? Math.max(balls, Math.hypot(way.x(), way.y()) - body.solid().reachMetres() - reach)
+                ? Math.max(
+                        balls,
+                        Math.sqrt(way.x() * way.x() + way.y() * way.y())
+                                - body.solid().reachMetres()
+                                - reach)
                 : balls;
     }
 

@@ -131,7 +131,7 @@ public sealed interface Solid {
 
         @Override
         public double reachMetres() {
-            return Math.hypot(widthMetres, depthMetres) / 2;
+            return Math.sqrt(widthMetres * widthMetres + depthMetres * depthMetres) / 2;
         }
     }
 }

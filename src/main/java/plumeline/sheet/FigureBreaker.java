@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /// Breaks lines for the PDF printer where the JDK would, but parts no figure from its fraction or its unit
 /// and no name or time of day at a dot or colon within it.
 final class FigureBreaker implements FSTextBreaker {
-    private static final Pattern NAME = Pattern.compile("(?<=[A-Za-z0-9_-])[.:](?=[A-Za-z0-9_])");
+    private static final Pattern NAME = Pattern.compile("[.:](?<=[A-Za-z0-9_-][.:])(?=[A-Za-z0-9_])");
 
     private final BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
     private final BitSet parting = new BitSet();
@@ -19,12 +19,8 @@ final class FigureBreaker implements FSTextBreaker {
     public void setText(String text) {
         breaks.setText(text);
         parting.clear();
-        if (text.chars().noneMatch(c -> c == '.' || (c >= '0' && c <= '9'))) {
-            return;
-        }
-        Matcher figures = Rows.FIGURE.matcher(text);
-        while (figures.find()) {
-            parting.set(figures.start() + 1, figures.end());
+        for (Rows.Figure figure : Rows.figures(text)) {
+            parting.set(figure.from() + 1, figure.to());
         }
         Matcher names = NAME.matcher(text);
         while (names.find()) {

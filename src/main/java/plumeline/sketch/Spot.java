@@ -28,6 +28,8 @@ public record Spot(double x, double y) {
     /// @param other the other
     /// @return pixels
     public double distance(Spot other) {
-        return Math.hypot(x - other.x, y - other.y);
+        double dx = x - other.x;
+        double dy = y - other.y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 }

@@ -238,21 +238,52 @@ public final class Stage {
     /// @param frame the screen frame, counted from 0
     /// @return the shot at that instant
     public Scene scene(double[] values, double frame) {
-        List<Body> atStart = posed(values);
-        Aim first = camera.aim(values, atStart);
-        double focus = camera.focusMetres(values, atStart, TankWalls.lines(tank, first));
-        double seconds = retime.realSeconds(frame);
-        List<Body> now = carried(atStart, values, seconds);
-        Aim aim = moved(first, now, values, seconds);
-        return new Scene(
-                frame,
-                seconds,
-                aim,
-                TankWalls.lines(tank, aim),
-                TankWalls.view(tank, aim),
-                camera.picture(values, focus),
-                now,
-                lampBodies(values, now, seconds));
+        return laid(values).scene(frame);
+    }
+
+    /// Lays the shot out for some values of its marks: what stands at its start is posed once for all its frames.
+    ///
+    /// @param values the marks' values, SI, in the order of [#marks]
+    /// @return the shot, ready to be posed at any frame
+    public Laid laid(double[] values) {
+        return new Laid(values);
+    }
+
+    /// The shot for some values of its marks. What no move carries is the same body at every frame.
+    public final class Laid {
+        private final double[] values;
+        private final List<Body> atStart;
+        private final List<Body> lampsAtStart;
+        private final Aim first;
+        private final double focus;
+
+        private Laid(double[] given) {
+            values = given.clone();
+            atStart = posed(values);
+            lampsAtStart = lampBodies(values, atStart);
+            first = camera.aim(values, atStart);
+            focus = camera.focusMetres(values, atStart, TankWalls.lines(tank, first));
+        }
+
+        /// Poses the shot.
+        ///
+        /// @param frame the screen frame, counted from 0
+        /// @return the shot at that instant
+        public Scene scene(double frame) {
+            double seconds = retime.realSeconds(frame);
+            List<Body> now = carried(atStart, values, seconds);
+            Aim aim = moved(first, now, values, seconds);
+            List<Body> lampsNow = now.equals(atStart) ? lampsAtStart : lampBodies(values, now);
+            return new Scene(
+                    frame,
+                    seconds,
+                    aim,
+                    TankWalls.lines(tank, aim),
+                    TankWalls.view(tank, aim),
+                    camera.picture(values, focus),
+                    now,
+                    carriedLamps(lampsNow, values, seconds));
+        }
     }
 
     private List<Body> posed(double[] values) {
@@ -316,10 +347,16 @@ public final class Stage {
         return panned;
     }
 
-    private List<Body> lampBodies(double[] values, List<Body> now, double seconds) {
-        List<Body> bodies = new ArrayList<>(lamps.size());
-        for (int i = 0; i < lamps.size(); i++) {
-            Body body = lamps.get(i).posed(values, now, camera.lensPoint(values));
+    private List<Body> lampBodies(double[] values, List<Body> things) {
+        return lamps.stream()
+                .map(lamp -> lamp.posed(values, things, camera.lensPoint(values)))
+                .toList();
+    }
+
+    private List<Body> carriedLamps(List<Body> still, double[] values, double seconds) {
+        List<Body> bodies = new ArrayList<>(still.size());
+        for (int i = 0; i < still.size(); i++) {
+            Body body = still.get(i);
             for (Motions.Motion motion : motions) {
                 if (motion.carries(shot.lights().get(i).name())) {
                     Vec way = motion.way().vectorIn(values).times(motion.shareAt(seconds, values));

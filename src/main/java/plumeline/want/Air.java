@@ -116,10 +116,17 @@ record Air(Scene scene, Optional<TankWalls> tank, Optional<Kit.Barrel> barrel) {
 
     /// Says whether one stands just as it does at another instant of the same shot.
     boolean isAsAt(Air other, Standing one) {
+        return posed(one).equals(other.posed(one));
+    }
+
+    /// Gives what decides how far one is from others: its shape where it stands.
+    Record posed(Standing one) {
         return switch (one) {
-            case Standing.Camera() -> scene.aim().equals(other.scene.aim());
-            case Standing.Tank() -> true;
-            default -> findBody(one).equals(other.findBody(one));
+            case Standing.Thing(int index) -> scene.things().get(index);
+            case Standing.Lamp(int index) -> scene.lamps().get(index);
+            case Standing.Camera() ->
+                barrel.<Record>map(own -> posed(own, scene)).orElse(scene.aim().eye());
+            case Standing.Tank() -> tank.orElseThrow();
         };
     }
 

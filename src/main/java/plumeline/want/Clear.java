@@ -1,6 +1,5 @@
 package plumeline.want;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Clearance;
@@ -11,7 +10,6 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.stage.Scene;
-import plumeline.stage.TankWalls;
 
 /// Nothing runs into anything: things, lamps, the camera with its barrel, and the tank's panes keep a stated air gap.
 ///
@@ -39,76 +37,15 @@ record Clear(WantLine line, List<Air.Standing> bodies, double gapMetres, Optiona
 
     @Override
     public double[] parts(Moments moments) {
-        List<Instant> instants = instants(moments);
+        Crowd crowd = crowd(moments);
         return bodies.stream()
-                .mapToDouble(own -> nearest(own, instants).metres())
+                .mapToDouble(own -> crowd.nearest(own).metres())
                 .map(metres -> Math.min(FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres)))
                 .toArray();
     }
 
-    /// An instant and what stands elsewhere than an instant before; all of it at first.
-    private record Instant(Air now, List<Air.Standing> moved) {}
-
-    private List<Instant> instants(Moments moments) {
-        Optional<TankWalls> tank = moments.stage().findTank();
-        List<Instant> instants = new ArrayList<>();
-        for (Scene scene : moments.during(line.when())) {
-            Air now = new Air(scene, tank, barrel);
-            List<Air.Standing> moved = now.all();
-            if (!instants.isEmpty()) {
-                Air before = instants.getLast().now();
-                moved.removeIf(one -> now.isAsAt(before, one));
-            }
-            instants.add(new Instant(now, moved));
-        }
-        return instants;
-    }
-
-    /// Two at an instant.
-    private record Pair(Air now, Air.Standing own, Air.Standing other) {
-        double atLeastMetres() {
-            return now.atLeastMetres(own, other);
-        }
-
-        Near measured() {
-            return new Near(other, now.betweenMetres(own, other));
-        }
-    }
-
-    private record Near(Air.Standing other, double metres) {}
-
-    /// What one comes nearest to in all the instants: the pair that can be nearest is measured first, then those that
-    /// can still be nearer.
-    private static Near nearest(Air.Standing own, List<Instant> instants) {
-        List<Pair> pairs = changing(own, instants);
-        if (pairs.isEmpty()) {
-            return new Near(own, Double.POSITIVE_INFINITY);
-        }
-        double[] atLeast = pairs.stream().mapToDouble(Pair::atLeastMetres).toArray();
-        int first = Parts.worstOf(atLeast);
-        Near nearest = pairs.get(first).measured();
-        for (int i = 0; i < atLeast.length; i++) {
-            if (i != first && atLeast[i] < nearest.metres()) {
-                Near near = pairs.get(i).measured();
-                nearest = near.metres() < nearest.metres() ? near : nearest;
-            }
-        }
-        return nearest;
-    }
-
-    /// One and each other, once and again whenever one of the two has moved.
-    private static List<Pair> changing(Air.Standing own, List<Instant> instants) {
-        List<Pair> pairs = new ArrayList<>();
-        for (Instant instant : instants) {
-            List<Air.Standing> others =
-                    instant.moved().contains(own) ? instant.now().all() : instant.moved();
-            for (Air.Standing other : others) {
-                if (!other.equals(own)) {
-                    pairs.add(new Pair(instant.now(), own, other));
-                }
-            }
-        }
-        return pairs;
+    private Crowd crowd(Moments moments) {
+        return new Crowd(moments.during(line.when()), moments.stage().findTank(), barrel, moments.recall());
     }
 
     @Override
@@ -120,7 +57,7 @@ record Clear(WantLine line, List<Air.Standing> bodies, double gapMetres, Optiona
         }
         String size = Parts.distance(parts[worst], unit);
         String own = name(bodies.get(worst), moments);
-        String other = name(nearest(bodies.get(worst), instants(moments)).other(), moments);
+        String other = name(crowd(moments).nearest(bodies.get(worst)).other(), moments);
         if (gapMetres > 0) {
             String asked = " than the " + new Print(unit).difference(gapMetres, Print.Hand.TAPE) + " of air asked for.";
             String between = "between " + own + " and " + other + " " + size;

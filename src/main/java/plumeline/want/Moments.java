@@ -12,6 +12,7 @@ import plumeline.stage.Stage;
 public final class Moments {
     private final Stage stage;
     private final double[] values;
+    private final Stage.Laid laid;
     private final List<Double> frames;
     private final Recall recall;
     private final Map<Double, Scene> posed = new HashMap<>();
@@ -25,6 +26,7 @@ public final class Moments {
     public Moments(Stage stage, double[] values, List<Double> frames, Recall recall) {
         this.stage = stage;
         this.values = values.clone();
+        laid = stage.laid(values);
         this.frames = List.copyOf(frames);
         this.recall = recall;
     }
@@ -52,7 +54,7 @@ public final class Moments {
     /// @param frame the screen frame
     /// @return the scene
     public Scene at(double frame) {
-        return posed.computeIfAbsent(frame, f -> stage.scene(values, f));
+        return posed.computeIfAbsent(frame, laid::scene);
     }
 
     /// Gives the shot at the instants that count for a want.

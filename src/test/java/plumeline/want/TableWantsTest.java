@@ -43,6 +43,26 @@ final class TableWantsTest {
     }
 
     @Test
+    void clear_withOneMemory_isWhatItIsWithout() {
+        String boxes = "place: {hero: {thing: box, at: [0 mm, 0 mm], turn: 20 deg},"
+                + " other: {thing: flacon, at: [-30 mm, 90 mm], tilt: 15 deg}}";
+        String thick = CAMERA.replace("fifty", "thick");
+        String lamp = "lights: {key: {light: tubes, at: [300 mm, -200 mm, 200 mm], aim: hero}}";
+        String slide = "moves: {slide: {machine: slider, by: [-80 mm, 0 mm], in: 2 s, profile: even}}";
+        Plan plan = Wanted.plan(thick, boxes, lamp, slide, "frames: 49", "wants: [{clear: all}]");
+        var stage = Wanted.stage(plan);
+        Want want = Wanted.want(plan);
+        Recall one = new Recall();
+        double[] values = stage.startValues();
+        for (int step = 0; step < 3 * values.length; step++) {
+            values[step % values.length] += 0.001;
+            List<Double> frames = List.of(0.0, 24.0, 48.0);
+            assertThat(want.parts(new Moments(stage, values, frames, one)))
+                    .containsExactly(want.parts(new Moments(stage, values, frames, new Recall())));
+        }
+    }
+
+    @Test
     void clear_camera_isTheLensPointsWayToTheNearestSurface() {
         // The can's axis stands 690 mm deep, 40 mm aside; nothing but things is near: the table isn't counted.
         assertThat(Wanted.margin(CAMERA, PAIR, "wants: [{clear: camera}]")).isEqualTo(600 - 21, within(1e-6));
