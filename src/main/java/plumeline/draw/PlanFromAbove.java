@@ -48,7 +48,7 @@ final class PlanFromAbove {
         stage = answer.posed().stages().getFirst().stage();
         double[] values = answer.posed().values();
         first = stage.scene(values, 0);
-        last = stage.scene(values, (double) (stage.frames() - 1));
+        last = stage.scene(values, (double) stage.frames());
         marks = new MarkBook(answer);
         ways = PlanWay.of(stage, values, marks);
         print = new Print(plan.film().papersOrDefault());

@@ -71,7 +71,7 @@ final class SideElevation {
         print = new Print(unit);
         double[] values = answer.posed().values();
         first = stage.scene(values, 0);
-        last = stage.scene(values, (double) (stage.frames() - 1));
+        last = stage.scene(values, (double) stage.frames());
         page = new Page(
                 answer.shot() + ".side", "Shot " + answer.shot() + ": side elevation from camera right, to scale");
         Box margins = margins();

@@ -98,11 +98,12 @@ final class SideElevationTest {
         assertThat(box.width() / scale).isCloseTo(0.122 / 2 + 0.066 * c, within(HALF_PIXEL_METRES));
     }
 
+    /// Where the slide stops, with the end of the last of 48 frames at 24 a second: not where that frame begins.
     @Test
     void cameraThatGoesIn_standsDashedAtItsEnd() {
         MadeSet set = MadeSet.of("lens: macro, at: [0 mm, -961 mm, 61 mm], aim: a, f_number: 8", MadeSet.crowd(1));
         MadeSet moving = set.with(
-                "moves: {slide: {machine: slider, by: [0 mm, 300 mm], in: 1 s, profile: even}}\n" + set.rest());
+                "moves: {slide: {machine: slider, by: [0 mm, 300 mm], in: 2 s, profile: even}}\n" + set.rest());
         Document svg = draw(moving);
         double start = DrawnChecks.number(DrawnChecks.element(svg, "one.side.camera.start", "circle", 0), "cx");
         double end = DrawnChecks.number(DrawnChecks.element(svg, "one.side.camera.end", "circle", 0), "cx");
