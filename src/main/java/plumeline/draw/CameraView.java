@@ -28,6 +28,7 @@ import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
 import plumeline.solve.ShotAnswer;
+import plumeline.stage.Mirrored;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
 import plumeline.stage.Stage;
@@ -87,6 +88,10 @@ final class CameraView {
         picture = new Box(left, above, left + wide, above + tall);
         drawBodies();
         drawTank();
+        mirrored = stage.findTank()
+                .map(walls -> new MirrorImages(stage, scene, walls, this::spot)
+                        .draw(page, subjects(), fineness(), picture, page.id("clip")))
+                .orElse(List.of());
         drawFrames(frames);
         page.group("picture").add(Shapes.box(Pen.BORDER, picture));
         letterFrames(frames);
@@ -125,12 +130,13 @@ final class CameraView {
     }
 
     private List<Silhouettes.Drawn> drawn = List.of();
+    private List<Mirrored> mirrored = List.of();
     private final Map<String, Softness.Part> soft = new HashMap<>();
 
     private void drawBodies() {
         double across = scene.picture().widthTangent();
         double up = scene.picture().heightTangent();
-        drawn = new Silhouettes(subjects(), across / 300).draw(new Extent(-across / 2, across / 2, -up / 2, up / 2));
+        drawn = new Silhouettes(subjects(), fineness()).draw(new Extent(-across / 2, across / 2, -up / 2, up / 2));
         String clip = page.id("clip");
         page.group("frame")
                 .add(Markup.of(
@@ -149,6 +155,10 @@ final class CameraView {
             body.rims().forEach(run -> group.add(Shapes.run(Pen.EDGE, spots(run))));
             hatchSoft(body, group);
         }
+    }
+
+    private double fineness() {
+        return scene.picture().widthTangent() / 300;
     }
 
     /// Hatches what is soft of a placed thing, as far as it is in view.
@@ -317,12 +327,22 @@ final class CameraView {
         List<String> rows = new ArrayList<>();
         below.addRows(rows, "no room for: ", placing.unplaced());
         below.addRows(rows, "hidden: ", hidden.reversed());
+        below.addRows(rows, "mirrored by the surface: ", mirroredNames(Mirrored.By.SURFACE));
+        below.addRows(rows, "mirrored by a side wall: ", mirroredNames(Mirrored.By.WALL));
         Box box = new Box(2, floor + placing.reach() + 2, WIDTH, floor + placing.reach() + 2);
         if (!rows.isEmpty()) {
             box = new Box(2, box.top(), WIDTH, box.top() + Lettering.LINE * rows.size());
             page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", page.id("hidden"))));
         }
         return box.bottom() + EDGE;
+    }
+
+    private List<String> mirroredNames(Mirrored.By by) {
+        return mirrored.stream()
+                .filter(image -> image.by() == by)
+                .map(image -> stage.shot().placed().get(image.thing()).name())
+                .distinct()
+                .toList();
     }
 
     /// Where a body is named: on its outline in view, below its middle where that is in view.

@@ -151,4 +151,21 @@ final class CameraViewTest {
                 .map(path -> path.getAttribute("d"))
                 .toList();
     }
+
+    /// A level lens at 60 mm, the front glass 900 mm before it and wet up to 268 mm. The farthest of the image's rim is
+    /// 72 mm of water behind the glass, which looks 54 mm (over n = 1.333), and 5 mm of pane: it is below the
+    /// glass's wet edge while it is under 60 + 208 · 959/900 = 282 mm, and it is 2 · 268 mm less the can's top.
+    @ParameterizedTest
+    @CsvSource({"256, yes", "262, yes", "252, no", "240, no"})
+    void surface_showsAThingTwiceWhereTheFrontGlassIsWet(double top, String isSeen) {
+        String tank = "tank: {tank: glass, at: [0 mm, 958 mm], water: 260 mm}";
+        String hung = PLAN.replace("[100 mm, 100 mm, 100 mm]", "[500 mm, 100 mm, 300 mm]")
+                .replace("at: [0 mm, 1000 mm]", "at: [0 mm, 950 mm, " + (top - 100) + " mm], lines: 2")
+                .replace("0 mm, 0 mm, 50 mm", "0 mm, 0 mm, 60 mm")
+                .replace("focal_length: 100 mm", "focal_length: 30 mm")
+                .replace("frames: 48", tank + "\n    frames: 48");
+        String view = view(hung, Moment.START);
+        assertThat(view.contains("mirrored by the surface: can")).isEqualTo(isSeen.equals("yes"));
+        assertThat(view.contains("one.view.start.mirrored.can.SURFACE")).isEqualTo(isSeen.equals("yes"));
+    }
 }
