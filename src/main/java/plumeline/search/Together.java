@@ -13,14 +13,23 @@ final class Together {
     private static final int CORNERS = 8;
     private static final double SAME = 1e-12;
 
+    /// Steps on the way to a corner: none is shorter than a share of the way so far, nor the first longer than this
+    /// many placing errors.
+    private static final double STEP_SHARE = 0.2;
+
+    private static final double LEAST_STEP = 0.01;
+    private static final double FIRST_STEP = 1;
+
     private final List<Axis> axes;
     private final Margins margins;
     private final double[] values;
+    private final Slopes here;
 
     private Together(List<Axis> axes, Margins margins, double[] values) {
         this.axes = axes;
         this.margins = margins;
         this.values = values;
+        here = Slopes.at(axes, margins, values);
     }
 
     static double at(List<Axis> axes, Margins margins, double[] values) {
@@ -28,7 +37,6 @@ final class Together {
     }
 
     private double find() {
-        Slopes here = Slopes.at(axes, margins, values);
         if (here.margins.length == 0) {
             return Search.LOOSE;
         }
@@ -36,14 +44,14 @@ final class Together {
             return 0;
         }
         double least = Search.LOOSE;
-        for (int p : inOrderOfShare(here)) {
+        for (int p : inOrderOfShare()) {
             double[] corner = new double[values.length];
             for (int a = 0; a < corner.length; a++) {
                 corner[a] = -Math.signum(here.slope[p][a]) * axes.get(a).placingError();
             }
             least = Math.min(least, partLimit(p, corner, least));
         }
-        return scattered(here, least);
+        return scattered(least);
     }
 
     private double partLimit(int part, double[] corner, double known) {
@@ -58,7 +66,7 @@ final class Together {
     }
 
     /// Looks from further corners too: a part that is the least of several things may have more than one bad corner.
-    private double scattered(Slopes here, double known) {
+    private double scattered(double known) {
         double limit = known;
         long bits = 0x9E3779B97F4A7C15L;
         for (int i = 0; i < CORNERS && limit > 0; i++) {
@@ -101,12 +109,29 @@ final class Together {
         return turned;
     }
 
+    /// The first size at which a part fails on the way to a corner. Walked from where the marks are set, in steps as
+    /// long as the margin there lasts by its slopes, twice as far at most: beyond a failure things may have passed each
+    /// other and hold again.
     private double grow(int part, double[] corner, double known) {
-        if (margins.at(offset(corner, known))[part] >= 0) {
-            return known;
-        }
         double low = 0;
-        double high = known;
+        double margin = here.margins[part];
+        while (low < known) {
+            double lasts = here.feel[part] > 0 ? margin / here.feel[part] : Search.LOOSE;
+            double step = Math.clamp(lasts, STEP_SHARE * low + LEAST_STEP, Math.max(low, FIRST_STEP));
+            double next = Math.min(known, low + step);
+            margin = margins.at(offset(corner, next))[part];
+            if (margin < 0) {
+                return failing(part, corner, low, next);
+            }
+            low = next;
+        }
+        return known;
+    }
+
+    /// The size at which a part begins to fail, between one at which it holds and one at which it doesn't.
+    private double failing(int part, double[] corner, double holds, double fails) {
+        double low = holds;
+        double high = fails;
         for (int i = 0; i < 40 && high - low > 1e-4 * Math.max(high, 1e-2); i++) {
             double middle = (low + high) / 2;
             if (margins.at(offset(corner, middle))[part] >= 0) {
@@ -126,7 +151,7 @@ final class Together {
         return there;
     }
 
-    private static int[] inOrderOfShare(Slopes here) {
+    private int[] inOrderOfShare() {
         Integer[] order = new Integer[here.margins.length];
         for (int p = 0; p < order.length; p++) {
             order[p] = p;

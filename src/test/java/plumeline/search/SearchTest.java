@@ -77,6 +77,15 @@ final class SearchTest {
         assertThat(Search.together(axes, margins, Search.values(axes))).isEqualTo(4.5, within(1e-2));
     }
 
+    /// Two things 14 mm apart that must keep 10 mm: both off by 2 mm meet. Far beyond they have passed each other and
+    /// are apart again; what matters is the first failure.
+    @Test
+    void together_endsWhereAPartFirstFails_notWhereItHoldsAgain() {
+        List<Axis> axes = List.of(locked("x", 0), locked("y", 0.014));
+        Margins margins = v -> new double[] {Math.abs(v[1] - v[0]) - 0.010, 5 - Math.abs(v[0])};
+        assertThat(Search.together(axes, margins, Search.values(axes))).isEqualTo(1, within(1e-3));
+    }
+
     @Test
     void solve_isTheSameEveryTime() {
         List<Axis> axes = List.of(free("x", 0.1, 0, 4), free("y", 0.1, 0, 4));
