@@ -109,8 +109,7 @@ final class CameraRows {
     }
 
     private static String turned(double radians, String more, String less) {
-        String size = Print.fineDegrees(Math.abs(radians));
-        return size.equals("0.0 deg") ? "0 deg" : size + " " + (radians < 0 ? less : more);
+        return MarkWords.turned(Print.fineDegrees(Math.abs(radians)), radians, more, less);
     }
 
     private String seenThrough() {

@@ -80,7 +80,6 @@ final class Preparation {
     }
 
     private static String turned(double radians) {
-        String size = Print.degrees(Math.abs(radians));
-        return size.equals("0 deg") ? size : size + (radians < 0 ? " anticlockwise" : " clockwise");
+        return MarkWords.turned(Print.degrees(Math.abs(radians)), radians, "clockwise", "anticlockwise");
     }
 }

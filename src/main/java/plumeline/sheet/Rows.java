@@ -13,6 +13,8 @@ final class Rows {
             + "(?: \\d+/\\d+|/\\d+)?(?: (?:mm/s2|mm/s|mm|in/s2|in/s|in|deg/s|deg|%|s|fps|px|stops)(?![A-Za-z0-9/]))"
             + "| \\d+/\\d+|/\\d+)");
 
+    private static final Pattern HYPHEN = Pattern.compile("(?<![^\\s(\\[=])-(?=\\d)");
+
     private static final String SIGNS = "−±+-";
 
     private Rows() {}
@@ -115,8 +117,9 @@ final class Rows {
                 .toList();
     }
 
-    /// Adds a text in which no figure is parted from its unit at a line's end.
-    static Markup flowing(Markup to, String text) {
+    /// Adds a text in which no figure is parted from its unit at a line's end, nor has a hyphen for a minus sign.
+    static Markup flowing(Markup to, String written) {
+        String text = HYPHEN.matcher(written).replaceAll("−");
         int from = 0;
         for (Figure figure : figures(text)) {
             to.text(text.substring(from, figure.from()));
