@@ -48,8 +48,7 @@ final class MoveRows {
 
     private static Optional<String> playback(Playback playback) {
         return switch (playback) {
-            case Playback.Constant(double speed, var _) ->
-                speed == 1 ? Optional.empty() : Optional.of(Print.share(speed, 0) + " of real speed throughout.");
+            case Playback.Constant(double speed, var _) -> speed == 1 ? Optional.empty() : Optional.of(playback(speed));
             case Playback.Curve(List<Playback.Key> keys, Playback.Ease ease, var _) ->
                 Optional.of(keys.stream()
                                 .map(key ->
@@ -57,6 +56,10 @@ final class MoveRows {
                                 .collect(Collectors.joining(", "))
                         + ", " + ease.name().toLowerCase(Locale.ROOT) + " between.");
         };
+    }
+
+    static String playback(double speed) {
+        return Print.share(speed, 0) + " of real speed throughout.";
     }
 
     private String words(Move move) {

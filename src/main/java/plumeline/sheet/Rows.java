@@ -25,10 +25,16 @@ final class Rows {
     /// @param text its value in words
     record Pair(String name, String text) {}
 
-    static Markup pairs(List<Pair> pairs) {
+    /// A table of two columns.
+    ///
+    /// @param of what its rows are, where changed ones are marked
+    /// @param shot on whose sheet it stands
+    static Markup pairs(List<Pair> pairs, Changes changes, Changes.Of of, String shot) {
         Markup body = Markup.of("tbody");
         for (Pair pair : pairs) {
-            body.add(named(pair.name(), name(pair.name()), flowing(Markup.of("td"), pair.text())));
+            Markup text = flowing(Markup.of("td"), pair.text());
+            Markup row = named(pair.name(), name(pair.name()), text);
+            body.add(changes.tell(row, text, of, shot, pair.name()));
         }
         return Markup.of("table", body);
     }

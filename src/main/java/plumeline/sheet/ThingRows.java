@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import plumeline.plan.Thing;
 import plumeline.quantity.Quantity;
 
@@ -19,11 +21,21 @@ final class ThingRows {
 
     static List<Rows.Pair> of(Subject subject) {
         ThingRows rows = new ThingRows(new Told(subject.print()));
+        return list(subject, rows::words);
+    }
+
+    /// The same with all else that the drawings show.
+    static List<Rows.Pair> whole(Subject subject) {
+        ThingRows rows = new ThingRows(new Told(subject.print()));
+        return list(subject, thing -> rows.words(thing) + rows.drawn(thing));
+    }
+
+    private static List<Rows.Pair> list(Subject subject, Function<Thing, String> said) {
         Map<String, Rows.Pair> things = new LinkedHashMap<>();
         for (Subject pass : subject.eachPass()) {
             pass.shot().placed().forEach(placed -> {
                 Thing thing = placed.thing();
-                String words = rows.words(thing);
+                String words = said.apply(thing);
                 Rows.Pair same = things.putIfAbsent(thing.name(), new Rows.Pair(thing.name(), words));
                 if (same != null && !same.text().equals(words)) {
                     things.put(thing.reference(), new Rows.Pair(thing.reference(), words));
@@ -54,6 +66,26 @@ final class ThingRows {
             thing.written().findQuantity(key).ifPresent(value -> words.add(key + " " + told.quantity(value)));
         }
         return String.join(", ", words) + ".";
+    }
+
+    private String drawn(Thing thing) {
+        StringBuilder words = new StringBuilder();
+        thing.written()
+                .findWord("body")
+                .ifPresent(body -> words.append(" Body ").append(body).append('.'));
+        thing.label()
+                .flatMap(Thing.Label::bottom)
+                .ifPresent(bottom -> words.append(" Label's lower edge ")
+                        .append(told.quantity(bottom))
+                        .append('.'));
+        if (thing.form() instanceof Thing.Form.Profile(List<Thing.Station> stations)) {
+            words.append(" Outline: ")
+                    .append(stations.stream()
+                            .map(one -> "radius " + told.quantity(one.radius()) + " at " + told.quantity(one.height()))
+                            .collect(Collectors.joining(", ")))
+                    .append('.');
+        }
+        return words.toString();
     }
 
     /// A profile's widest place and its height.

@@ -41,6 +41,11 @@ final class WantsPart {
         return changes.tell(part, said, Changes.Of.WANT, of, want.id());
     }
 
+    /// Why a want stands as it does, and what to try.
+    static String reasons(WantAnswer want) {
+        return sentences(want.because()) + (want.attempts().isEmpty() ? "" : " Try: " + tries(want.attempts()));
+    }
+
     /// What is tried begins with what a want asks for, or with a move's name.
     static String tries(List<String> all) {
         return sentences(
