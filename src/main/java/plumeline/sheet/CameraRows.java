@@ -35,7 +35,7 @@ final class CameraRows {
     /// What is chosen and dialled, apart from what follows from the marks.
     List<Rows.Pair> settings() {
         return List.of(
-                new Rows.Pair(BODY, camera.body().name() + held() + "; lens " + lens()),
+                new Rows.Pair(BODY, camera.body().name() + held() + "; lens " + lens(), drawn()),
                 new Rows.Pair("Set to", exposure()));
     }
 
@@ -51,8 +51,7 @@ final class CameraRows {
     /// What a change is told of: what is chosen, dialled and taped; not where the lens point is and how it is turned,
     /// which the marks say.
     List<Rows.Pair> facts() {
-        List<Rows.Pair> rows = new ArrayList<>();
-        settings().forEach(row -> rows.add(row.name().equals(BODY) ? new Rows.Pair(BODY, row.text() + drawn()) : row));
+        List<Rows.Pair> rows = new ArrayList<>(settings());
         rows.add(new Rows.Pair(AIM, aimedAt()));
         rows.addAll(set());
         return rows;

@@ -93,13 +93,9 @@ public final class Changes {
         return lines;
     }
 
-    /// What stood on a sheet and has no place there now.
-    Optional<Markup> findGone(String shot) {
-        return Optional.ofNullable(gone.get(shot)).map(texts -> {
-            Markup list = Markup.of("ul");
-            texts.forEach(text -> list.add(Rows.flowing(Markup.of("li").with("class", "changed"), text)));
-            return list;
-        });
+    /// What stood on a sheet and has no place there now, in sentences that are among the lines.
+    List<String> gone(String shot) {
+        return gone.getOrDefault(shot, List.of());
     }
 
     /// Marks a row in the margin and says in its last cell what it was.

@@ -93,31 +93,34 @@ final class Comparison {
     }
 
     private void compare(
-            Map<Key, String> old,
-            Map<Key, String> present,
+            Map<Key, Rows.Pair> old,
+            Map<Key, Rows.Pair> present,
             Function<Key, Optional<String>> unwrittenBefore,
             Function<Key, Optional<String>> unwrittenNow) {
         present.forEach((key, value) -> {
-            Optional<String> was = Optional.ofNullable(old.get(key)).or(() -> unwrittenBefore.apply(key));
-            if (was.isEmpty()) {
-                note(key, Facts.name(key) + " " + value, "new");
-            } else if (!was.get().equals(value)) {
-                Difference difference = Difference.between(was.get(), value);
-                note(key, Facts.name(key) + " " + difference.now(), "was " + difference.was());
-            }
+            Optional<String> was =
+                    Optional.ofNullable(old.get(key)).map(Comparison::whole).or(() -> unwrittenBefore.apply(key));
+            was.ifPresentOrElse(
+                    text -> compareText(key, Facts.name(key), text, whole(value)),
+                    () -> note(key, Facts.name(key) + " " + value.text(), "new"));
         });
         old.forEach((key, value) -> {
             if (!present.containsKey(key)) {
-                Optional<String> is = unwrittenNow.apply(key);
-                if (is.isEmpty()) {
-                    drop(key.shot(), key.shot() + ": " + key.name() + " is gone: " + value);
-                } else if (!is.get().equals(value)) {
-                    drop(
-                            key.shot(),
-                            key.shot() + ": " + Facts.name(key) + " " + Difference.bare(is.get()) + ", was " + value);
-                }
+                dropped(key, value.text(), unwrittenNow.apply(key));
             }
         });
+    }
+
+    private void dropped(Key key, String was, Optional<String> is) {
+        if (is.isEmpty()) {
+            drop(key.shot(), key.shot() + ": " + Facts.subject(key) + " is gone: " + was);
+        } else if (!is.get().equals(was)) {
+            drop(key.shot(), key.shot() + ": " + Facts.name(key) + " " + Difference.bare(is.get()) + ", was " + was);
+        }
+    }
+
+    private static String whole(Rows.Pair pair) {
+        return pair.text() + pair.drawn();
     }
 
     /// Told where nothing else of a sheet is: leeway, reasons and notes follow from what is changed elsewhere, and
@@ -166,8 +169,13 @@ final class Comparison {
     private void compareText(Key key, String name, String was, String is) {
         if (!was.equals(is)) {
             Difference difference = Difference.between(was, is);
-            note(key, name + " " + difference.now(), "was " + difference.was());
+            note(key, name + " " + inside(difference.now()), "was " + inside(difference.was()));
         }
+    }
+
+    /// A text within a sentence.
+    private static String inside(String text) {
+        return text.startsWith("The ") ? "t" + text.substring(1) : text;
     }
 
     /// Film wants are judged over the shots that were solved: over others they say something else.

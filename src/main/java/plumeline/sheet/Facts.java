@@ -17,6 +17,8 @@ import plumeline.solve.Words;
 /// What papers say, by where it stands, as text: what two revisions are compared by. What only follows from other
 /// facts, such as leeway, isn't among them.
 final class Facts {
+    static final String TITLE = "Title";
+
     /// The names in a sheet's head.
     static final String SHOT = "Shot";
 
@@ -61,21 +63,22 @@ final class Facts {
 
     /// Marks as they are told beside another revision's: with their origin where that tells how far a figure is
     /// trusted, or where it differs.
-    static Map<Key, String> told(Map<Key, Setting> marks, Map<Key, Setting> others) {
-        Map<Key, String> told = new LinkedHashMap<>();
+    static Map<Key, Rows.Pair> told(Map<Key, Setting> marks, Map<Key, Setting> others) {
+        Map<Key, Rows.Pair> told = new LinkedHashMap<>();
         marks.forEach((key, setting) -> {
             boolean isSame = others.getOrDefault(key, setting).origin().equals(setting.origin());
             boolean isPlain = setting.origin().equals(Origin.GIVEN.word())
                     || setting.origin().equals(Origin.SOLVED.word());
-            told.put(key, setting.figure() + (isSame && isPlain ? "" : " " + setting.origin()).stripTrailing());
+            String origin = isSame && isPlain ? "" : " " + setting.origin();
+            told.put(key, new Rows.Pair(key.name(), (setting.figure() + origin).stripTrailing()));
         });
         return told;
     }
 
     /// What the cover says of the film.
-    static Map<Key, String> film(Plan plan) {
-        Map<Key, String> facts = new LinkedHashMap<>();
-        facts.put(new Key(Of.TITLE, Changes.FILM, "Title"), FilmRows.title(plan));
+    static Map<Key, Rows.Pair> film(Plan plan) {
+        Map<Key, Rows.Pair> facts = new LinkedHashMap<>();
+        put(facts, Of.TITLE, Changes.FILM, List.of(new Rows.Pair(TITLE, FilmRows.title(plan))));
         put(facts, Of.DELIVERY, Changes.FILM, FilmRows.deliveries(plan));
         put(facts, Of.CUT, Changes.FILM, FilmRows.cut(plan));
         return facts;
@@ -83,28 +86,32 @@ final class Facts {
 
     /// What neither is a mark nor only follows from marks: head, tank, rows of camera, moves, light, passes, effect,
     /// heroes, sizes; and what is taped or dialled after them.
-    static Map<Key, String> rows(Subject subject) {
+    static Map<Key, Rows.Pair> rows(Subject subject) {
         String shot = subject.name();
         CameraRows camera = new CameraRows(subject);
-        Map<Key, String> facts = new LinkedHashMap<>();
-        facts.put(new Key(Of.HEAD, shot, NUMBER), Integer.toString(subject.number()));
-        facts.put(new Key(Of.HEAD, shot, LENGTH), subject.length());
-        TankFirst.findPlace(subject).ifPresent(text -> facts.put(new Key(Of.TANK, shot, TANK), text));
+        Map<Key, Rows.Pair> facts = new LinkedHashMap<>();
+        put(
+                facts,
+                Of.HEAD,
+                shot,
+                List.of(
+                        new Rows.Pair(NUMBER, Integer.toString(subject.number())),
+                        new Rows.Pair(LENGTH, subject.length())));
+        TankFirst.findPlace(subject).ifPresent(text -> put(facts, Of.TANK, shot, List.of(new Rows.Pair(TANK, text))));
         put(facts, Of.CAMERA, shot, camera.facts());
         put(facts, Of.MOVE, shot, MoveRows.of(subject));
         put(facts, Of.LIGHT, shot, LightRows.of(subject));
         put(facts, Of.PASS, shot, PassRows.of(subject));
         put(facts, Of.EFFECT, shot, EffectRows.of(subject));
         put(facts, Of.HERO, shot, Preparation.products(subject));
-        put(facts, Of.THING, shot, ThingRows.whole(subject));
-        facts.put(
-                new Key(Of.RESET, shot, RESET),
-                new Resets(subject.shot(), !subject.passes().isEmpty()).minutes());
+        put(facts, Of.THING, shot, ThingRows.of(subject));
+        String minutes = new Resets(subject.shot(), !subject.passes().isEmpty()).minutes();
+        put(facts, Of.RESET, shot, List.of(new Rows.Pair(RESET, minutes)));
         return facts;
     }
 
-    private static void put(Map<Key, String> facts, Of of, String shot, List<Rows.Pair> rows) {
-        rows.forEach(pair -> facts.put(new Key(of, shot, pair.name()), pair.text()));
+    private static void put(Map<Key, Rows.Pair> facts, Of of, String shot, List<Rows.Pair> rows) {
+        rows.forEach(pair -> facts.put(new Key(of, shot, pair.name()), pair));
     }
 
     /// What a shot has where it doesn't say, and its sheet neither.
@@ -133,6 +140,11 @@ final class Facts {
                     case "focus" -> print.length(subject.first().picture().focusMetres());
                     default -> null;
                 });
+    }
+
+    /// What is said to be new or gone.
+    static String subject(Key key) {
+        return key.of() == Of.HERO ? key.name() : name(key);
     }
 
     /// What a change is said to be of.

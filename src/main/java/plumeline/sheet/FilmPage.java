@@ -109,7 +109,7 @@ final class FilmPage {
         Markup cover = Markup.of("section").with("class", "cover").with("id", "film");
         Changes changes = printed.changes();
         cover.add(Markup.of("h1", title).with("dir", "auto"));
-        Markup renamed = changes.tell(Markup.of("p"), Changes.Of.TITLE, Changes.FILM, "Title");
+        Markup renamed = changes.tell(Markup.of("p"), Changes.Of.TITLE, Changes.FILM, Facts.TITLE);
         if (renamed.findAttribute("class").isPresent()) {
             cover.add(renamed);
         }
@@ -140,13 +140,13 @@ final class FilmPage {
         cover.add(Markup.of(
                 "h2", "Changed since plan revision " + printed.changes().since()));
         List<String> lines = printed.changes().lines();
-        cover.add(
-                lines.isEmpty()
-                        ? Markup.of("p", "Nothing that is printed here.")
-                        : Rows.bullets(lines).with("class", "changes"));
-        printed.changes()
-                .findGone(Changes.FILM)
-                .ifPresent(list -> cover.add(Markup.of("h2", "No longer in the film"), list));
+        List<String> gone = printed.changes().gone(Changes.FILM);
+        Markup list = Markup.of("ul").with("class", "changes");
+        for (String line : lines) {
+            Markup item = Rows.flowing(Markup.of("li"), line);
+            list.add(gone.contains(line) ? item.with("class", "changed") : item);
+        }
+        cover.add(lines.isEmpty() ? Markup.of("p", "Nothing that is printed here.") : list);
     }
 
     private String summary() {

@@ -23,7 +23,13 @@ final class Rows {
     ///
     /// @param name what it is
     /// @param text its value in words
-    record Pair(String name, String text) {}
+    /// @param drawn what else of it is to be seen in the drawings, in words that aren't printed; empty where
+    /// nothing is
+    record Pair(String name, String text, String drawn) {
+        Pair(String name, String text) {
+            this(name, text, "");
+        }
+    }
 
     /// A table of two columns.
     ///

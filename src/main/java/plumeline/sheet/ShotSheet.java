@@ -49,8 +49,12 @@ final class ShotSheet {
     }
 
     private void gone() {
-        changes.findGone(subject.name())
-                .ifPresent(list -> section.add(Markup.of("h2", "No longer on this sheet"), list));
+        List<String> gone = changes.gone(subject.name());
+        if (!gone.isEmpty()) {
+            Markup list = Markup.of("ul");
+            gone.forEach(text -> list.add(Rows.flowing(Markup.of("li").with("class", "changed"), text)));
+            section.add(Markup.of("h2", "No longer on this sheet"), list);
+        }
     }
 
     private void notes() {

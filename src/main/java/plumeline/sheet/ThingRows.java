@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import plumeline.plan.Thing;
 import plumeline.quantity.Quantity;
@@ -21,28 +20,22 @@ final class ThingRows {
 
     static List<Rows.Pair> of(Subject subject) {
         ThingRows rows = new ThingRows(new Told(subject.print()));
-        return list(subject, rows::words);
-    }
-
-    /// The same with all else that the drawings show.
-    static List<Rows.Pair> whole(Subject subject) {
-        ThingRows rows = new ThingRows(new Told(subject.print()));
-        return list(subject, thing -> rows.words(thing) + rows.drawn(thing));
-    }
-
-    private static List<Rows.Pair> list(Subject subject, Function<Thing, String> said) {
         Map<String, Rows.Pair> things = new LinkedHashMap<>();
         for (Subject pass : subject.eachPass()) {
             pass.shot().placed().forEach(placed -> {
                 Thing thing = placed.thing();
-                String words = said.apply(thing);
-                Rows.Pair same = things.putIfAbsent(thing.name(), new Rows.Pair(thing.name(), words));
+                String words = rows.words(thing);
+                Rows.Pair same = things.putIfAbsent(thing.name(), rows.pair(thing.name(), thing, words));
                 if (same != null && !same.text().equals(words)) {
-                    things.put(thing.reference(), new Rows.Pair(thing.reference(), words));
+                    things.put(thing.reference(), rows.pair(thing.reference(), thing, words));
                 }
             });
         }
         return List.copyOf(things.values());
+    }
+
+    private Rows.Pair pair(String name, Thing thing, String words) {
+        return new Rows.Pair(name, words, drawn(thing));
     }
 
     private String words(Thing thing) {

@@ -118,7 +118,7 @@ final class PapersSinceTest {
         String list = page.contains("<ul class=\"changes\">")
                 ? page.substring(page.indexOf("<ul class=\"changes\">")).split("</ul>", -1)[0]
                 : "";
-        return java.util.regex.Pattern.compile("<li>(.*?)</li>")
+        return java.util.regex.Pattern.compile("<li[^>]*>(.*?)</li>")
                 .matcher(list)
                 .results()
                 .map(item -> item.group(1).replaceAll("<[^>]*>", ""))

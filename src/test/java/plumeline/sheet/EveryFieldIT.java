@@ -35,6 +35,12 @@ final class EveryFieldIT {
     private static final Pattern GONE =
             Pattern.compile("<li class=\"changed\">((?:[^<]|<span class=\"f\">[^<]*</span>)*)</li>");
 
+    /// The plan can't be read then.
+    private static final String REFUSED = "refused: ";
+
+    /// Nothing of it is printed.
+    private static final String SAME = "same: ";
+
     private static final Pattern MARKED = Pattern.compile("class=\"([^\"]* )?changed\"");
 
     /// The example with a value for each mark, so that all of it is printed.
@@ -71,9 +77,7 @@ final class EveryFieldIT {
             List.of("thing: flacon.bergamot, at", "thing: flacon.rose, at"),
             List.of("thing: flacon.lavender, at", "thing: flacon.rose, at"),
             List.of("at: [-6 mm, 312 mm]", "at: [-6 mm, 312 mm], turn: 10 deg"),
-            List.of(
-                    "fourth: {thing: flacon.lavender, at: [-6 mm, 312 mm]}",
-                    "fifth: {thing: flacon, at: [0 mm, 1 mm]}"),
+            List.of("-6 mm, 312 mm]}\n", "-6 mm, 312 mm]}\n      fifth: {thing: flacon.rose, at: [9 mm, 400 mm]}\n"),
             List.of("light: strip, at: [500 mm, -300 mm, 400 mm]", "light: tubes, at: [500 mm, -300 mm, 400 mm]"),
             List.of("-300 mm, 400 mm]}}", "-300 mm, 400 mm], level: 50 %}}"),
             List.of("-300 mm, 400 mm]}}", "-300 mm, 400 mm], aim: third}}"),
@@ -89,7 +93,7 @@ final class EveryFieldIT {
             List.of("bergamot: {}, rose", "bergamot: {}, plain: {}, rose"),
             List.of("lights.key.level: 0 %", "lights.key.level: 10 %"),
             List.of("when: start}\n      - {shown", "when: end}\n      - {shown"),
-            List.of("behind: first", "behind: second"),
+            List.of("hidden: [second, third, fourth]", "hidden: [second, third]"),
             List.of("      - {shown: [first, second, third, fourth], gap: 2 %, when: end}\n", ""),
             List.of("pass: bergamot, frames", "pass: rose, frames"),
             List.of("[green, white], each", "[white, green], each"),
@@ -109,7 +113,7 @@ final class EveryFieldIT {
             try {
                 film = Made.film(text);
             } catch (IllegalArgumentException refused) {
-                return List.of("refused");
+                return List.of(REFUSED + name);
             }
             Changes changes = Changes.between(before, film);
             String html = Papers.of(film, new Printed("now", changes)).html();
@@ -125,7 +129,7 @@ final class EveryFieldIT {
                 }
             }
             if (changes.lines().isEmpty()) {
-                return differs ? List.of(name + ": nothing is told") : List.of("same");
+                return differs ? List.of(name + ": nothing is told") : List.of(SAME + name);
             }
             faults.addAll(unmarked(html, changes));
             return faults.stream()
@@ -175,7 +179,7 @@ final class EveryFieldIT {
                 .forEach(found -> sections.put(
                         found.group(1),
                         found.group(2)
-                                .replaceAll("<h2>No longer (on this sheet|in the film)</h2>\n<ul>.*?</ul>", "")
+                                .replaceAll("<h2>No longer on this sheet</h2>\n<ul>.*?</ul>", "")
                                 .replaceAll(WAS, "")
                                 .replace(" class=\"changed\"", "")
                                 .replace(" changed\"", "\"")));
@@ -203,26 +207,29 @@ final class EveryFieldIT {
                         + PLAN.substring(at + change.getFirst().length()));
     }
 
-    private static void check(List<Edit> edits, int leastTold) {
+    /// What isn't as it should be, edit by edit.
+    private static List<List<String>> faults(List<Edit> edits) {
         FilmAnswer before = Made.film(PLAN);
         Map<String, String> old = sections(Papers.of(before, new Printed("now", Changes.between(before, before)))
                 .html());
-        List<List<String>> all =
-                edits.parallelStream().map(edit -> edit.faults(before, old)).toList();
-        assertThat(all.stream()
-                        .flatMap(List::stream)
-                        .filter(fault -> !fault.equals("refused") && !fault.equals("same")))
-                .isEmpty();
-        assertThat(all.stream().filter(List::isEmpty)).hasSizeGreaterThanOrEqualTo(leastTold);
+        return edits.parallelStream().map(edit -> edit.faults(before, old)).toList();
     }
 
     @Test
     void everyFigure_isToldAndMarkedWhereItIsPrinted() {
-        check(FIGURE.matcher(PLAN).results().map(EveryFieldIT::figure).toList(), 140);
+        List<List<String>> all =
+                faults(FIGURE.matcher(PLAN).results().map(EveryFieldIT::figure).toList());
+        assertThat(all.stream()
+                        .flatMap(List::stream)
+                        .filter(fault -> !fault.startsWith(REFUSED) && !fault.startsWith(SAME)))
+                .isEmpty();
+        assertThat(all.stream().filter(List::isEmpty)).hasSizeGreaterThanOrEqualTo(140);
     }
 
     @Test
     void everyWord_isToldAndMarkedWhereItIsPrinted() {
-        check(WORDS.stream().map(EveryFieldIT::word).toList(), WORDS.size());
+        assertThat(faults(WORDS.stream().map(EveryFieldIT::word).toList()).stream()
+                        .flatMap(List::stream))
+                .isEmpty();
     }
 }
