@@ -40,6 +40,7 @@ import plumeline.want.Frame;
 final class CameraView {
     private static final double WIDTH = 345;
     private static final double TALLEST = 270;
+    private static final double TALLEST_UPRIGHT = 230;
     private static final double EDGE = 2;
     private static final double SOFT_STEP = 6;
 
@@ -68,7 +69,7 @@ final class CameraView {
         page = new Page(
                 shot.shot() + ".view." + moment.id(), "Shot " + shot.shot() + ": camera view at " + moment.word());
         double aspect = scene.picture().widthMetres() / scene.picture().heightMetres();
-        wide = Math.min(WIDTH - 2 * EDGE, TALLEST * aspect);
+        wide = Math.min(WIDTH - 2 * EDGE, (aspect < 1 ? TALLEST_UPRIGHT : TALLEST) * aspect);
         tall = wide / aspect;
     }
 

@@ -110,8 +110,8 @@ final class Together {
     }
 
     /// The first size at which a part fails on the way to a corner. Walked from where the marks are set, in steps as
-    /// long as the margin there lasts by its slopes, twice as far at most: beyond a failure things may have passed each
-    /// other and hold again.
+    /// long as the margin there lasts by its slopes, twice as far at most: beyond a failure things may have passed
+    /// each other and hold again.
     private double grow(int part, double[] corner, double known) {
         double low = 0;
         double margin = here.margins[part];
