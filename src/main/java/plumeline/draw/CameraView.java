@@ -40,7 +40,7 @@ import plumeline.want.Frame;
 final class CameraView {
     private static final double WIDTH = 345;
     private static final double TALLEST = 270;
-    private static final double TALLEST_UPRIGHT = 230;
+    private static final double TALLEST_UPRIGHT = 212;
     private static final double EDGE = 2;
     private static final double SOFT_STEP = 6;
 

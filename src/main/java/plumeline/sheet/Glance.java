@@ -14,7 +14,7 @@ final class Glance {
     private static final int SEEN_PIXELS = 250;
 
     /// How much of an upright one, whose foot would be cut off otherwise.
-    private static final int UPRIGHT_PIXELS = 292;
+    private static final int UPRIGHT_PIXELS = 274;
 
     private final Subject subject;
     private final Standing standing;
