@@ -155,6 +155,7 @@ final class FilmPage {
             case FAILS -> count == 1 ? "fails" : "fail";
             case UNKNOWN -> "unknown";
             case TIGHT -> "tight";
+            case NO_OBJECTION_FOUND -> "no objection found";
             case HOLDS -> count == 1 ? "holds" : "hold";
         };
     }

@@ -59,7 +59,7 @@ final class Standing {
     private static int order(Verdict verdict) {
         return switch (verdict) {
             case FAILS -> 0;
-            case TIGHT, HOLDS -> 1;
+            case TIGHT, NO_OBJECTION_FOUND, HOLDS -> 1;
             case UNKNOWN -> 2;
         };
     }
@@ -69,7 +69,7 @@ final class Standing {
         return switch (one.answer().verdict()) {
             case FAILS -> 0;
             case TIGHT -> 1;
-            case HOLDS -> one.errors() < LeewaySentence.LOOSE ? 1 : 3;
+            case NO_OBJECTION_FOUND, HOLDS -> one.errors() < LeewaySentence.LOOSE ? 1 : 3;
             case UNKNOWN -> 2;
         };
     }
@@ -155,7 +155,7 @@ final class Standing {
                                 + LeewaySentence.sentence(
                                         String.join(" ", first.answer().because()))
                                 + also);
-            case TIGHT, HOLDS -> new Limiting(first.answer().verdict(), id + first.words() + also);
+            case TIGHT, NO_OBJECTION_FOUND, HOLDS -> new Limiting(first.answer().verdict(), id + first.words() + also);
             case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + also);
         };
     }
