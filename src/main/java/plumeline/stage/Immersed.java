@@ -11,9 +11,9 @@ import plumeline.water.Vessel;
 
 /// A plan's thing as water knows it: what it weighs, what it displaces, and the vessel that floats, hangs or stands.
 ///
-/// A sealed thing weighs its `mass`, or its `empty_mass` and `contents`. An open one holds tank water where neither wall,
-/// contents nor `air` is. The form is drawn wider or narrower so that it has the volume that was measured, and shifted
-/// along its axis where `centre_of_volume` is written; a box with liquid in it is taken as round.
+/// A sealed thing weighs its `mass`, or its `empty_mass` and `contents`. An open one holds tank water where neither
+/// wall, contents nor `air` is. The form is drawn wider or narrower so that it has the volume that was measured, and
+/// shifted along its axis where `centre_of_volume` is written; a box with liquid in it is taken as round.
 ///
 /// @param mass all that weighs, kilograms
 /// @param displaced the water it displaces with all of it under, cubic metres
@@ -21,8 +21,7 @@ import plumeline.water.Vessel;
 /// @param basis where the volume comes from
 /// @param body the vessel, where its centre of mass is known
 /// @param assumed what was taken for what isn't written, each in a few words
-public record Immersed(
-        Amount mass, Amount displaced, Amount net, Basis basis, Body body, List<String> assumed) {
+public record Immersed(Amount mass, Amount displaced, Amount net, Basis basis, Body body, List<String> assumed) {
     /// How far a volume by a form may be off, 95 %: a millimetre in a diameter of 40.
     ///
     /// **Source:** common practice with a tape.
@@ -153,7 +152,9 @@ public record Immersed(
             if (!thing.written().has("displaces")) {
                 assumed.add("its volume by its form, ± 5 %");
             }
-            if (liquid.value() > 0 && findWeighed().isEmpty() && find("contents.density").isEmpty()) {
+            if (liquid.value() > 0
+                    && findWeighed().isEmpty()
+                    && find("contents.density").isEmpty()) {
                 assumed.add("contents as heavy as water");
             }
             Optional<Amount> mass = find("mass");
@@ -162,8 +163,8 @@ public record Immersed(
             if (mass.isEmpty() && empty.isEmpty()) {
                 return new Reading.Missing(Lack.MASS);
             }
-            double emptyKilograms = empty.map(Amount::value)
-                    .orElseGet(() -> mass.orElseThrow().value() - contents);
+            double emptyKilograms =
+                    empty.map(Amount::value).orElseGet(() -> mass.orElseThrow().value() - contents);
             if (!(emptyKilograms > 0)) {
                 return new Reading.Missing(Lack.TOO_LIGHT);
             }
@@ -190,7 +191,9 @@ public record Immersed(
             if (flooded < 0) {
                 return new Reading.Missing(Lack.TOO_FULL);
             }
-            double net = empty + contents - water * (wall + liquid.value() + air.get().value());
+            double net = empty
+                    + contents
+                    - water * (wall + liquid.value() + air.get().value());
             double off = Math.hypot(half, water * air.get().half());
             double whole = empty + contents + water * flooded;
             return known(

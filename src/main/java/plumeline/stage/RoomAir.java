@@ -26,7 +26,7 @@ public final class RoomAir {
         double celsius = temperature.get().si() - ZERO_CELSIUS_KELVIN;
         return celsius < COLDEST_CELSIUS || celsius > WARMEST_CELSIUS
                 ? Optional.empty()
-                : Optional.of(new MoistAir(
-                        temperature.get().si(), humidity.get().si()));
+                : Optional.of(
+                        new MoistAir(temperature.get().si(), humidity.get().si()));
     }
 }

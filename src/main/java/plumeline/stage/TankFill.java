@@ -51,7 +51,8 @@ public sealed interface TankFill {
         return Water.densityKilogramsPerMetre3(kelvin).find();
     }
 
-    /// Reads a tank. A rim that isn't written is none; a floor lies on its edges; the glass weighs what its panes weigh.
+    /// Reads a tank. A rim that isn't written is none; a floor lies on its edges; the glass weighs what its panes
+    /// weigh.
     ///
     /// @param place the tank as placed
     /// @return tank and water, or what is missing
@@ -75,7 +76,8 @@ public sealed interface TankFill {
         if (!kit.written().has("floor_support")) {
             assumed.add("the floor carried by its edges only");
         }
-        boolean full = kit.written().findWord("floor_support").filter("full"::equals).isPresent();
+        boolean full =
+                kit.written().findWord("floor_support").filter("full"::equals).isPresent();
         GlassTank glass = new GlassTank(
                 kit.inside().width().si(),
                 kit.inside().depth().si(),
@@ -83,12 +85,12 @@ public sealed interface TankFill {
                 kit.pane().si(),
                 kit.written().says("rim") ? GlassTank.Rim.ALL_ROUND : GlassTank.Rim.NONE,
                 full ? GlassTank.Support.FULL : GlassTank.Support.EDGES);
-        double empty = kit.written().findQuantity("empty_mass").map(Quantity::si).orElse(glass.glassKilograms());
+        double empty =
+                kit.written().findQuantity("empty_mass").map(Quantity::si).orElse(glass.glassKilograms());
         if (!kit.written().has("empty_mass")) {
             assumed.add("the tank as heavy as its panes");
         }
-        TankLoad load = new TankLoad(
-                glass, depth.si(), empty, density.getAsDouble(), Water.GRAVITY_METRES_PER_SECOND2);
+        TankLoad load = new TankLoad(glass, depth.si(), empty, density.getAsDouble(), Water.GRAVITY_METRES_PER_SECOND2);
         return new Known(load, assumed);
     }
 }

@@ -18,8 +18,8 @@ import plumeline.water.Water;
 
 /// Drops of a size stay on a thing's upright side; every round thing has one, however it leans.
 ///
-/// Margin in mm: base diameter of the largest drop that stays, less the drops' own. No mark bears on it. Where the least
-/// of the surface's usual angles and of the law's factor holds no such drop, it is tight.
+/// Margin in mm: base diameter of the largest drop that stays, less the drops' own. No mark bears on it. Where the
+/// least of the surface's usual angles and of the law's factor holds no such drop, it is tight.
 ///
 /// @param line as written
 /// @param thing index of the thing
@@ -43,7 +43,8 @@ record BeadsStay(WantLine line, int thing, double sizeMetres, Found found) imple
     /// Makes the want, or one that says what is missing.
     static Want of(WantLine line, int thing, Thing product, String name, Plan.Film film) {
         Written keys = line.written();
-        double glycerine = keys.findQuantity("liquid.glycerine").map(Quantity::si).orElse(0.0);
+        double glycerine =
+                keys.findQuantity("liquid.glycerine").map(Quantity::si).orElse(0.0);
         double kelvin =
                 film.written().findQuantity("air.temperature").map(Quantity::si).orElse(ROOM_KELVIN);
         Optional<Drops.Liquid> liquid = findLiquid(glycerine, kelvin);
@@ -62,7 +63,8 @@ record BeadsStay(WantLine line, int thing, double sizeMetres, Found found) imple
                 .orElseThrow();
         if (metres == 0) {
             return new NotComputed(
-                    line, "Not computed: at such contact angles water spreads to a film, or rolls off, on " + name + ".");
+                    line,
+                    "Not computed: at such contact angles water spreads to a film, or rolls off, on " + name + ".");
         }
         String assumed = product.written().has("surface") ? "" : "Assumed: its surface is a can's lacquer.";
         double size = keys.findQuantity("size").map(Quantity::si).orElse(USUAL_METRES);
@@ -103,7 +105,8 @@ record BeadsStay(WantLine line, int thing, double sizeMetres, Found found) imple
                 ? "Measure the angles inside a drop on " + name
                         + " again: it is larger while the drop grows than while it shrinks."
                 : "Not known: how drops stand on " + written.findWord("surface").orElse("it") + ". Name " + name
-                        + "'s surface lacquer, paint, glass, metal, wax or pet, or photograph a growing and a shrinking drop"
+                        + "'s surface lacquer, paint, glass, metal, wax or pet, or photograph a growing and a"
+                        + " shrinking drop"
                         + " from the side: write surface: {advancing: 80 deg, receding: 50 deg}.";
     }
 
@@ -133,8 +136,8 @@ record BeadsStay(WantLine line, int thing, double sizeMetres, Found found) imple
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
         String name = Parts.name(moments, thing);
-        String sizes = "Drops of up to " + millimetres(found.metres) + " stay on " + name + "; " + millimetres(sizeMetres)
-                + " is wanted";
+        String sizes = "Drops of up to " + millimetres(found.metres) + " stay on " + name + "; "
+                + millimetres(sizeMetres) + " is wanted";
         return Optional.of(
                 found.metres >= sizeMetres
                         ? sizes + "."

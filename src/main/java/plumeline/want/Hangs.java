@@ -18,10 +18,11 @@ import plumeline.stage.TankWalls;
 import plumeline.water.Line;
 import plumeline.water.Water;
 
-/// A thing hangs at a tilt, wholly under the tank's water or wholly out of it; `upright` of a hung thing is the same at 0.
+/// A thing hangs at a tilt, wholly under the tank's water or wholly out of it; `upright` of a hung thing is the same at
+/// 0.
 ///
-/// Margin in degrees in two parts, see [Poise#parts]; one part more says how far it is from being cut by the water line,
-/// in mm, and is none of the margin.
+/// Margin in degrees in two parts, see [Poise#parts]; one part more says how far it is from being cut by the water
+/// line, in mm, and is none of the margin.
 ///
 /// @param line as written
 /// @param thing index of the thing
@@ -68,7 +69,8 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
     public Optional<String> findUnknown(Moments moments) {
         return coverMetres(moments.stage(), scene(moments).things().get(thing)) < 0
                 ? Optional.of("Not computed: the water line cuts " + Parts.name(moments, thing)
-                        + ", or it reaches through the tank's wall. Hang it wholly under the water or wholly out of it.")
+                        + ", or it reaches through the tank's wall. Hang it wholly under the water or"
+                        + " wholly out of it.")
                 : Optional.empty();
     }
 
@@ -129,8 +131,7 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         Poise.Ties ties = ties(moments);
         double tilt = poise.tiltDegrees(ties, wish);
         String wanted = Lacks.degrees(wish.tiltDegrees()) + " ± " + Lacks.degrees(wish.withinDegrees()) + " is wanted";
-        String balance =
-                new Print(papers).length(poise.balanceMetres(Math.abs(wish.tiltDegrees())), Print.Hand.TAPE);
+        String balance = new Print(papers).length(poise.balanceMetres(Math.abs(wish.tiltDegrees())), Print.Hand.TAPE);
         double[] parts = poise.parts(ties, wish);
         if (margin(parts) >= 0) {
             return Optional.of(name + " hangs at " + Lacks.degrees(tilt) + "; " + wanted + ". "
@@ -144,8 +145,8 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         if (parts[1] >= 0) {
             return Optional.of(name + " hangs at " + Lacks.degrees(tilt) + "; " + wanted + ".");
         }
-        return Optional.of(name + " comes to rest at " + Lacks.degrees(tilt) + "; " + wanted + ". It balances " + balance
-                + " from its base: tie it " + where() + ".");
+        return Optional.of(name + " comes to rest at " + Lacks.degrees(tilt) + "; " + wanted + ". It balances "
+                + balance + " from its base: tie it " + where() + ".");
     }
 
     private String where() {

@@ -15,7 +15,8 @@ final class Lacks {
         return switch (lack) {
             case MASS -> "Weigh " + name + ", whole and filled: write its mass.";
             case TOO_LIGHT -> name + " weighs no more than its contents. Weigh it again, full.";
-            case AIR -> name + " is open: write how much air stays in it, 0 ml once it is flooded and no bubble is left.";
+            case AIR ->
+                name + " is open: write how much air stays in it, 0 ml once it is flooded and no bubble is left.";
             case TOO_FULL ->
                 "Wall, contents and air have no room in " + name
                         + ". Push it under in a jug on a kitchen scale: the grams gained are the millilitres it"
@@ -23,8 +24,7 @@ final class Lacks {
             case CENTRE ->
                 "Balance " + name + " on a ruler, as it will hang: write its centre_of_mass from its base. Or write its"
                         + " empty_mass and contents.";
-            case PROFILE ->
-                name + "'s profile has a hole. Measure its radius at each height where the outline bends.";
+            case PROFILE -> name + "'s profile has a hole. Measure its radius at each height where the outline bends.";
         };
     }
 

@@ -23,8 +23,8 @@ import plumeline.stage.Stage;
 /// The lines that a thing hangs on aren't seen: thin enough, behind an opaque body, or out of the picture.
 ///
 /// Margin in px, a part a line: the best of how much thinner than `under` the line is where it shows widest, how far it
-/// is inside the outline of what hides it, and how far it is beyond the picture's edge. A line goes straight up from its
-/// tie, or from the middle of the top where `tied` isn't written, and counts from where it leaves the thing.
+/// is inside the outline of what hides it, and how far it is beyond the picture's edge. A line goes straight up from
+/// its tie, or from the middle of the top where `tied` isn't written, and counts from where it leaves the thing.
 ///
 /// @param line as written
 /// @param thing index of the thing
@@ -102,7 +102,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
 
     private Shows shows(Moments moments, Scene scene, int index) {
         Seen seen = seen(moments, scene, index);
-        Projection view = scene.projection();
+        Projection view = view(scene);
         double pixels = scene.picture().imageMetres() / scene.picture().pixelMetres();
         if (view.depth(seen.foot) <= NEAREST_METRES) {
             return new Shows(0, 0, FAR_PIXELS);
@@ -121,6 +121,11 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
         return new Shows(pixels * widest, behind(moments, scene, seen, pixels), out);
     }
 
+    /// As the thing itself is seen: past the tank, or through its wall.
+    private Projection view(Scene scene) {
+        return scene.view(scene.things().get(thing));
+    }
+
     private double wide(Projection view, Vec place) {
         return hung.diameterMetres() / Math.max(view.depth(place), NEAREST_METRES);
     }
@@ -133,7 +138,8 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
             return List.of(new double[] {foot, seen.topMetres});
         }
         return List.of(
-                new double[] {foot, surface - THIN_METRES / 2}, new double[] {surface + THIN_METRES / 2, seen.topMetres});
+                new double[] {foot, surface - THIN_METRES / 2},
+                new double[] {surface + THIN_METRES / 2, seen.topMetres});
     }
 
     private double behind(Moments moments, Scene scene, Seen seen, double pixels) {
@@ -152,14 +158,14 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
         Body thread = seen.between(seen.foot.z(), seen.topMetres, hung.diameterMetres());
         return hiders.isEmpty() || Parts.inFrontMetres(scene, thread) <= 0
                 ? -FAR_PIXELS
-                : pixels * moments.recall().hidden(scene.projection(), thread, hiders).least();
+                : pixels * moments.recall().hidden(view(scene), thread, hiders).least();
     }
 
     private Seen seen(Moments moments, Scene scene, int index) {
         Body body = scene.things().get(thing);
         List<Double> ties = moments.stage().tiesMetres(thing, moments.values());
         Vec foot = foot(body, ties.isEmpty() ? body.solid().heightMetres() : ties.get(index));
-        Projection view = scene.projection();
+        Projection view = view(scene);
         double tilt = scene.aim().forward().z();
         double reach = REACH_METRES;
         if (tilt < 0) {
@@ -238,12 +244,14 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     }
 
     private String sentence(Shows shows, String name) {
-        String wide = name + "'s line shows " + pixels(shows.widePixels) + " wide; under " + pixels(underPixels) + " is wanted";
+        String wide = name + "'s line shows " + pixels(shows.widePixels) + " wide; under " + pixels(underPixels)
+                + " is wanted";
         double thin = underPixels - shows.widePixels;
         if (shows.margin(underPixels) < 0) {
             double mask = Math.ceil(shows.widePixels - 1e-9) + 2 * MASK_EDGE_PIXELS;
             return wide + ". Paint it out with a mask of " + pixels(mask)
-                    + ", hide it behind something opaque, or take thinner line where that still bears five times the load.";
+                    + ", hide it behind something opaque, or take thinner line where that still bears five"
+                    + " times the load.";
         }
         if (shows.outPixels >= Math.max(thin, shows.behindPixels)) {
             return name + "'s line is out of the picture by " + pixels(shows.outPixels) + ".";

@@ -17,8 +17,8 @@ import plumeline.water.Water;
 /// b(0) it rests upright, under b(π) upside down. Two lines at a tilt both pull while b(θ) lies between their ties.
 /// Derived in `docs/derivations/float.md`. Angles here are in degrees, 0 upright, 180 upside down.
 final class Poise {
-    /// What a millimetre between a tie and where it tips counts for, degrees: then 3 deg are used up, the usual `within`.
-    /// The tilt itself jumps where a body tips over; this keeps margins steady there.
+    /// What a millimetre between a tie and where it tips counts for, degrees: then 3 deg are used up, the usual
+    /// `within`. The tilt itself jumps where a body tips over; this keeps margins steady there.
     private static final double DEGREES_PER_METRE = 3000;
 
     /// A tie this near to the balance point is on it, as far as a hand can set it.
@@ -116,7 +116,9 @@ final class Poise {
     /// The tilt at which it hangs.
     double tiltDegrees(Ties ties, Wish wish) {
         if (ties.areSpread(wish)) {
-            return isHeld(ties) ? Math.abs(ties.cutDegrees()) : restDegrees(carrying(ties), Math.abs(ties.cutDegrees()));
+            return isHeld(ties)
+                    ? Math.abs(ties.cutDegrees())
+                    : restDegrees(carrying(ties), Math.abs(ties.cutDegrees()));
         }
         double tie = carrying(ties, wish);
         return new Window(wish).isOnIt(tie)
@@ -124,7 +126,8 @@ final class Poise {
                 : restDegrees(tie, Math.abs(wish.tiltDegrees()));
     }
 
-    /// What each line pulls, newtons, by the lever; negative where it would have to push. Of more than two, the outermost.
+    /// What each line pulls, newtons, by the lever; negative where it would have to push. Of more than two, the
+    /// outermost.
     List<Double> pullsNewtons(Ties ties, Wish wish) {
         List<Double> pulls = new ArrayList<>();
         boolean isSpread = ties.areSpread(wish) && ties.highest() > ties.lowest();
@@ -160,8 +163,8 @@ final class Poise {
         return Math.abs(wish.tiltDegrees()) <= HALF_ROUND / 2.0 ? ties.highest() : ties.lowest();
     }
 
-    /// The margin in two parts, degrees: how far the tilt is from what is allowed, and how far the ties are from where it
-    /// tips over, 3 deg a millimetre. Past that, the part is no less than the tilt it tips to is off.
+    /// The margin in two parts, degrees: how far the tilt is from what is allowed, and how far the ties are from where
+    /// it tips over, 3 deg a millimetre. Past that, the part is no less than the tilt it tips to is off.
     double[] parts(Ties ties, Wish wish) {
         double within = wish.withinDegrees();
         if (floats()) {
@@ -194,7 +197,8 @@ final class Poise {
         private final double highMetres;
         private final double slackMetres;
 
-        /// Let go at the wanted tilt, it goes to where the tie is in balance: that must come before the tilt is too far off.
+        /// Let go at the wanted tilt, it goes to where the tie is in balance: that must come before the tilt is too far
+        /// off.
         Window(Wish wish) {
             double wanted = Math.abs(wish.tiltDegrees());
             double within = wish.withinDegrees();

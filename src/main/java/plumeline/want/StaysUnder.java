@@ -8,8 +8,8 @@ import plumeline.stage.Immersed;
 
 /// A thing sinks in the tank's water.
 ///
-/// Margin in grams: its weight in water less what is wanted. No mark bears on it; where the spreads of what was measured
-/// reach past 0 it is unknown.
+/// Margin in grams: its weight in water less what is wanted. No mark bears on it; where the spreads of what was
+/// measured reach past 0 it is unknown.
 ///
 /// **Source:** Archimedes; fresh water by temperature from [plumeline.water.Water].
 ///
@@ -75,8 +75,8 @@ record StaysUnder(WantLine line, int thing, double byKilograms, Immersed immerse
     public Optional<String> findCaution(Moments moments) {
         double net = immersed.net().value();
         String bubbles = net >= 0 && net < BUBBLES_KILOGRAMS
-                ? "Bubbles of " + Print.number(net * Lacks.GRAMS, 1) + " ml together float " + Parts.name(moments, thing)
-                        + ": wet it, wipe it, tilt air out from under its base."
+                ? "Bubbles of " + Print.number(net * Lacks.GRAMS, 1) + " ml together float "
+                        + Parts.name(moments, thing) + ": wet it, wipe it, tilt air out from under its base."
                 : "";
         String all = (bubbles + " " + Lacks.assumed(immersed.assumed())).strip();
         return all.isEmpty() ? Optional.empty() : Optional.of(all);

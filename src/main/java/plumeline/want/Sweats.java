@@ -13,8 +13,8 @@ import plumeline.water.MoistAir;
 
 /// A chilled thing sweats, or stays dry: its skin is colder, or warmer, than the air's dew point.
 ///
-/// Margin in degC: dew point less the thing's temperature to sweat, the other way round to stay dry. No mark bears on it.
-/// Where the spreads of what was measured reach past 0 it is unknown; where a hygrometer's usual 3 % would, tight.
+/// Margin in degC: dew point less the thing's temperature to sweat, the other way round to stay dry. No mark bears on
+/// it. Where the spreads of what was measured reach past 0 it is unknown; where a hygrometer's usual 3 % would, tight.
 ///
 /// @param line as written
 /// @param thing index of the thing
@@ -65,9 +65,7 @@ record Sweats(WantLine line, int thing, Wanted wanted, Found found) implements W
                 Math.hypot(
                         moved(air.get(), temperature.halfWidthSi(), 0), moved(air.get(), 0, humidity.halfWidthSi())));
         Found found = new Found(
-                skin.get().si(),
-                dew.getAsDouble(),
-                humidity.hasSpread() ? 0 : moved(air.get(), 0, HYGROMETER_SHARE));
+                skin.get().si(), dew.getAsDouble(), humidity.hasSpread() ? 0 : moved(air.get(), 0, HYGROMETER_SHARE));
         double margin = found.dewKelvin - found.productKelvin;
         if (Math.abs(margin) < off) {
             return new NotComputed(
@@ -119,7 +117,8 @@ record Sweats(WantLine line, int thing, Wanted wanted, Found found) implements W
                 holds
                         ? stands
                         : isWet
-                                ? stands + " Let it warm to " + Print.number(Math.ceil(dew), 0) + " degC, or dry the air."
+                                ? stands + " Let it warm to " + Print.number(Math.ceil(dew), 0)
+                                        + " degC, or dry the air."
                                 : stands + " Chill it to " + Print.number(Math.floor(dew) - 1, 0) + " degC or colder.");
     }
 

@@ -19,8 +19,8 @@ import plumeline.water.Water;
 
 /// A tank's panes carry its water, and the table the tank. The best that is said is that no objection was found.
 ///
-/// Margin: the safety factor over 3.8. No mark bears on it. Where the floor pane's own weight would use it up it is tight;
-/// where a pane is no thin plate, unknown; a table that is too small or too weak fails whatever the margin.
+/// Margin: the safety factor over 3.8. No mark bears on it. Where the floor pane's own weight would use it up it is
+/// tight; where a pane is no thin plate, unknown; a table that is too small or too weak fails whatever the margin.
 ///
 /// @param line as written
 /// @param found what the panes bear
@@ -42,7 +42,8 @@ record TankCarries(WantLine line, TankCheck.Found found, Table table, String ass
             double carries = table.flatMap(kit -> kit.written().findQuantity("carries"))
                     .map(Table::kilograms)
                     .orElse(Double.POSITIVE_INFINITY);
-            List<Quantity> size = table.map(kit -> kit.written().listQuantities("size")).orElse(List.of());
+            List<Quantity> size =
+                    table.map(kit -> kit.written().listQuantities("size")).orElse(List.of());
             return size.size() < 2
                     ? new Table(carries, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)
                     : new Table(carries, size.get(0).si(), size.get(1).si());
@@ -79,7 +80,8 @@ record TankCarries(WantLine line, TankCheck.Found found, Table table, String ass
             case NO_THIN_PLATE ->
                 new NotComputed(
                         want.line,
-                        "A pane of " + name + " is thicker than a tenth of its shorter side, or longer than 20 times it: no"
+                        "A pane of " + name
+                                + " is thicker than a tenth of its shorter side, or longer than 20 times it: no"
                                 + " thin plate, so nothing is said of its stress. Ask the tank's maker.");
             case MEMBRANE ->
                 new NotComputed(
@@ -112,8 +114,10 @@ record TankCarries(WantLine line, TankCheck.Found found, Table table, String ass
     @Override
     public Optional<String> findLack(Moments moments) {
         double kilograms = found.load().totalKilograms();
-        double width = found.load().tank().lengthMetres() + 2 * found.load().tank().glassMetres();
-        double depth = found.load().tank().widthMetres() + 2 * found.load().tank().glassMetres();
+        double width =
+                found.load().tank().lengthMetres() + 2 * found.load().tank().glassMetres();
+        double depth =
+                found.load().tank().widthMetres() + 2 * found.load().tank().glassMetres();
         if (kilograms > table.carriesKilograms) {
             return Optional.of("The table carries " + kilograms(table.carriesKilograms) + "; tank and water weigh "
                     + kilograms(kilograms) + ". Take a stronger table, or less water. " + cautions());
@@ -133,19 +137,22 @@ record TankCarries(WantLine line, TankCheck.Found found, Table table, String ass
             case SHORT_WALL -> "short walls";
             case FLOOR -> "floor";
         };
-        String stands = name + "'s " + panes + " bear " + stress + " MPa: a safety factor of " + factor + "; 3.8 is asked for";
+        String stands =
+                name + "'s " + panes + " bear " + stress + " MPa: a safety factor of " + factor + "; 3.8 is asked for";
         return Optional.of(
                 found.safetyFactor() >= TankCheck.LEAST_FACTOR
                         ? stands + ", and no objection was found."
-                        : stands + ". Less water, a rim all round, a level bed under all of the floor, or thicker glass.");
+                        : stands
+                                + ". Less water, a rim all round, a level bed under all of the floor, or"
+                                + " thicker glass.");
     }
 
     @Override
     public Optional<String> findTight(Moments moments) {
         double all = found.safetyFactorWithOwnWeight();
         return all < TankCheck.LEAST_FACTOR
-                ? Optional.of("With the floor pane's own weight the factor is " + Print.number(Math.floor(all * 100) / 100, 2)
-                        + ".")
+                ? Optional.of("With the floor pane's own weight the factor is "
+                        + Print.number(Math.floor(all * 100) / 100, 2) + ".")
                 : Optional.empty();
     }
 
@@ -158,17 +165,21 @@ record TankCarries(WantLine line, TankCheck.Found found, Table table, String ass
         TankLoad load = found.load();
         List<String> all = new ArrayList<>();
         if (Double.isInfinite(table.carriesKilograms)) {
-            all.add("Hold " + kilograms(load.totalKilograms()) + " against the table's own rating: write what it carries.");
+            all.add("Hold " + kilograms(load.totalKilograms())
+                    + " against the table's own rating: write what it carries.");
         }
         if (found.validity() == PaneBending.Validity.MEMBRANE_BEGINS) {
             all.add("A pane bows by over half its thickness: it bends less than computed.");
         }
-        all.add("Glass: no scratched, chipped, seamed or twisted pane, and nothing here speaks for the seams; if one breaks, "
+        all.add("Glass: no scratched, chipped, seamed or twisted pane, and nothing here speaks for the seams;"
+                + " if one breaks, "
                 + Print.number(load.volumeMetres3() * LITRES, 0) + " l run out at once.");
-        all.add("Water near mains: residual-current protection tested that day, drip loops, low voltage within reach of the"
+        all.add("Water near mains: residual-current protection tested that day, drip loops, low voltage within"
+                + " reach of the"
                 + " water, unplug before hands go in.");
         all.add("Lifting: two people from about " + kilograms(TWO_PEOPLE_KILOGRAMS) + " (empty: "
-                + kilograms(load.emptyKilograms()) + "); " + (int) Math.ceil(load.volumeMetres3() / BUCKET_METRES3 - 1e-9)
+                + kilograms(load.emptyKilograms()) + "); "
+                + (int) Math.ceil(load.volumeMetres3() / BUCKET_METRES3 - 1e-9)
                 + " times a 10 l bucket; never move it with water in it.");
         all.add("Slippery floor: wipe at once, keep cables off it.");
         all.add("Local codes, the house and the tank's maker have the last word.");

@@ -7,8 +7,9 @@ import plumeline.quantity.PaperUnit;
 
 /// A thing on no line stays upright: standing, afloat, or as it sinks.
 ///
-/// Margin in degrees: of one that stands, how much farther it may lean than it is placed before it falls over its base's
-/// edge; of one in the water, how much nearer to upright it comes to rest than `within`. No mark bears on the second.
+/// Margin in degrees: of one that stands, how much farther it may lean than it is placed before it falls over its
+/// base's edge; of one in the water, how much nearer to upright it comes to rest than `within`. No mark bears on the
+/// second.
 ///
 /// @param line as written
 /// @param thing index of the thing

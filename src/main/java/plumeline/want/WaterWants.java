@@ -1,6 +1,5 @@
 package plumeline.want;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Body;
 import plumeline.plan.Placed;
@@ -29,21 +28,25 @@ final class WaterWants {
     private static final double PUSH_RADIANS = Math.toRadians(1);
 
     private final WantLine line;
-    private final Plan plan;
     private final Stage stage;
     private final int index;
 
-    private WaterWants(WantLine line, Plan plan, Stage stage) {
+    private WaterWants(WantLine line, Stage stage) {
         this.line = line;
-        this.plan = plan;
         this.stage = stage;
         index = stage.thingIndex(line.subjects().getFirst().name());
     }
 
     static boolean isOne(String word) {
         return switch (word) {
-            case "stays_under", "hangs", "upright", "beads_stay", "sweats", "stays_dry", "line_hidden", "tank_carries" ->
-                true;
+            case "stays_under",
+                    "hangs",
+                    "upright",
+                    "beads_stay",
+                    "sweats",
+                    "stays_dry",
+                    "line_hidden",
+                    "tank_carries" -> true;
             default -> false;
         };
     }
@@ -53,7 +56,7 @@ final class WaterWants {
         if (line.word().equals("tank_carries")) {
             return TankCarries.of(line, plan, stage.shot().findTank());
         }
-        WaterWants wants = new WaterWants(line, plan, stage);
+        WaterWants wants = new WaterWants(line, stage);
         Placed placed = wants.placed();
         return switch (line.word()) {
             case "stays_under" -> wants.staysUnder();
@@ -102,8 +105,11 @@ final class WaterWants {
         return line.written()
                 .findQuantity("tilt")
                 .map(Quantity::si)
-                .orElseGet(() ->
-                        stage.scene(stage.startValues(), 0).things().get(index).pose().leanRadians());
+                .orElseGet(() -> stage.scene(stage.startValues(), 0)
+                        .things()
+                        .get(index)
+                        .pose()
+                        .leanRadians());
     }
 
     private Want hangs(double tiltRadians) {

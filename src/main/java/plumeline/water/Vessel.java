@@ -164,8 +164,8 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         this(outer, shell, inside, new Hollow.Flat(), List.of());
     }
 
-    /// Makes the vessel that an evenly thick wall leaves: its cavity is the outer form drawn smaller about the middle of
-    /// its height.
+    /// Makes the vessel that an evenly thick wall leaves: its cavity is the outer form drawn smaller about the middle
+    /// of its height.
     ///
     /// @param outer what displaces water
     /// @param emptyKilograms the empty product, kilograms, > 0
