@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import plumeline.geom.Vec;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
 import plumeline.text.Range;
@@ -277,22 +276,14 @@ record FloatBody(
         if (figure.isEmpty() || !(parts instanceof Parts.Known known)) {
             return Optional.empty();
         }
-        Turned hull = figure.get();
-        double bottom = hull.lowestMetres(Vec.UP);
         double cavity = known.liquidMetres3() + known.airMetres3() + known.floodedMetres3();
-        Vessel.Shell shell = new Vessel.Shell(known.emptyKilograms(), hull.skinCentroidMetres());
-        if (cavity < 1e-9 * outsideMetres3) {
-            return Optional.of(new Vessel(hull, shell, new Vessel.Inside.Solid()));
-        }
-        Turned room = hull.scaled(Math.cbrt(cavity / outsideMetres3), bottom + hull.heightMetres() / 2);
         double liquid = known.liquidMetres3() + known.floodedMetres3();
         double density = liquid > 0
                 ? (known.liquidMetres3() * known.liquidKilogramsPerMetre3()
                                 + known.floodedMetres3() * waterKilogramsPerMetre3)
                         / liquid
                 : waterKilogramsPerMetre3;
-        double fits = Math.min(liquid, room.whole().volumeMetres3());
-        return Optional.of(new Vessel(hull, shell, new Vessel.Inside.Filled(room, fits, density)));
+        return Optional.of(Vessel.evenWalled(figure.get(), known.emptyKilograms(), cavity, liquid, density));
     }
 
     /// What each ± does to lift less weight, to first order.

@@ -153,19 +153,8 @@ final class TankInquiry implements Inquiry<TankLoad> {
         return switch (found.validity()) {
             case NO_THIN_PLATE, MEMBRANE -> Verdict.UNKNOWN;
             case GOOD, MEMBRANE_BEGINS ->
-                factorWithOwnWeight(found) < TankCheck.LEAST_FACTOR ? Verdict.TIGHT : Verdict.NO_OBJECTION_FOUND;
+                found.safetyFactorWithOwnWeight() < TankCheck.LEAST_FACTOR ? Verdict.TIGHT : Verdict.NO_OBJECTION_FOUND;
         };
-    }
-
-    /// The safety factor of all panes, the floor's own weight counted.
-    private static double factorWithOwnWeight(TankCheck.Found found) {
-        double stress = 0;
-        for (TankCheck.Finding each : found.panes()) {
-            boolean floor = each.place() == TankCheck.Place.FLOOR;
-            double share = floor ? 1 + TankCheck.floorOwnShare(found.load()) : 1;
-            stress = Math.max(stress, share * each.bending().stressPascals());
-        }
-        return TankCheck.STRENGTH_PASCALS / stress;
     }
 
     /// What `tank` says beside its numbers; whatever it tells to try, it has tried.
@@ -270,7 +259,7 @@ final class TankInquiry implements Inquiry<TankLoad> {
             if (load.tank().support() == GlassTank.Support.EDGES) {
                 because.add("The floor pane's own weight adds " + Words.share(TankCheck.floorOwnShare(load))
                         + " to its stress, not counted above: with it the factor is "
-                        + Print.number(factorWithOwnWeight(found), 2)
+                        + Print.number(found.safetyFactorWithOwnWeight(), 2)
                         + (best(found) == Verdict.TIGHT && found.safetyFactor() >= TankCheck.LEAST_FACTOR
                                 ? ", under 3.8: tight."
                                 : "."));

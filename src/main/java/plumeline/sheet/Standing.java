@@ -59,7 +59,7 @@ final class Standing {
     private static int order(Verdict verdict) {
         return switch (verdict) {
             case FAILS -> 0;
-            case TIGHT, HOLDS -> 1;
+            case TIGHT, NO_OBJECTION_FOUND, HOLDS -> 1;
             case UNKNOWN -> 2;
         };
     }
@@ -69,7 +69,7 @@ final class Standing {
         return switch (one.answer().verdict()) {
             case FAILS -> 0;
             case TIGHT -> 1;
-            case HOLDS -> one.errors() < LeewaySentence.LOOSE ? 1 : 3;
+            case NO_OBJECTION_FOUND, HOLDS -> one.errors() < LeewaySentence.LOOSE ? 1 : 3;
             case UNKNOWN -> 2;
         };
     }
@@ -154,6 +154,7 @@ final class Standing {
         Ranked first = ranked.getFirst();
         String id = named(first) + inPass(first) + ": ";
         return switch (first.answer().verdict()) {
+<<<<<<< HEAD
             case FAILS -> {
                 String because = String.join(" ", first.answer().because());
                 yield new Limiting(Verdict.FAILS, id + LeewaySentence.sentence(because) + unknown);
@@ -163,6 +164,17 @@ final class Standing {
                         ? new Limiting(first.answer().verdict(), id + first.words())
                         : new Limiting(Verdict.UNKNOWN, unknown.strip() + " Of the rest, " + id + first.words());
             case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + unknown);
+=======
+            case FAILS ->
+                new Limiting(
+                        Verdict.FAILS,
+                        id
+                                + LeewaySentence.sentence(
+                                        String.join(" ", first.answer().because()))
+                                + also);
+            case TIGHT, NO_OBJECTION_FOUND, HOLDS -> new Limiting(first.answer().verdict(), id + first.words() + also);
+            case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + also);
+>>>>>>> dca688d9c5162e674066c7f6233f52918c9fbc8c
         };
     }
 }

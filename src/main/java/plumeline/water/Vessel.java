@@ -164,6 +164,32 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         this(outer, shell, inside, new Hollow.Flat(), List.of());
     }
 
+    /// Makes the vessel that an evenly thick wall leaves: its cavity is the outer form drawn smaller about the middle
+    /// of its height.
+    ///
+    /// @param outer what displaces water
+    /// @param emptyKilograms the empty product, kilograms, > 0
+    /// @param cavityMetres3 the room inside, cubic metres, ≥ 0, less than the outer form's
+    /// @param liquidMetres3 the liquid in it, cubic metres, ≥ 0; more than the room is cut to it
+    /// @param densityKilogramsPerMetre3 the liquid's density, kilograms a cubic metre, > 0
+    /// @return the vessel; without a cavity where that is next to nothing
+    public static Vessel evenWalled(
+            Turned outer,
+            double emptyKilograms,
+            double cavityMetres3,
+            double liquidMetres3,
+            double densityKilogramsPerMetre3) {
+        Shell shell = new Shell(emptyKilograms, outer.skinCentroidMetres());
+        double volume = outer.whole().volumeMetres3();
+        if (cavityMetres3 < ROUNDING * volume) {
+            return new Vessel(outer, shell, new Inside.Solid());
+        }
+        double middle = outer.rings().getFirst().heightMetres() + outer.heightMetres() / 2;
+        Turned room = outer.scaled(Math.cbrt(cavityMetres3 / volume), middle);
+        double fits = Math.min(liquidMetres3, room.whole().volumeMetres3());
+        return new Vessel(outer, shell, new Inside.Filled(room, fits, densityKilogramsPerMetre3));
+    }
+
     /// Adds ballast.
     ///
     /// @param ballast the weight
