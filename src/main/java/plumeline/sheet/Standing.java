@@ -154,27 +154,15 @@ final class Standing {
         Ranked first = ranked.getFirst();
         String id = named(first) + inPass(first) + ": ";
         return switch (first.answer().verdict()) {
-<<<<<<< HEAD
             case FAILS -> {
                 String because = String.join(" ", first.answer().because());
                 yield new Limiting(Verdict.FAILS, id + LeewaySentence.sentence(because) + unknown);
             }
-            case TIGHT, HOLDS ->
+            case TIGHT, NO_OBJECTION_FOUND, HOLDS ->
                 names.isEmpty()
                         ? new Limiting(first.answer().verdict(), id + first.words())
                         : new Limiting(Verdict.UNKNOWN, unknown.strip() + " Of the rest, " + id + first.words());
             case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + unknown);
-=======
-            case FAILS ->
-                new Limiting(
-                        Verdict.FAILS,
-                        id
-                                + LeewaySentence.sentence(
-                                        String.join(" ", first.answer().because()))
-                                + also);
-            case TIGHT, NO_OBJECTION_FOUND, HOLDS -> new Limiting(first.answer().verdict(), id + first.words() + also);
-            case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + also);
->>>>>>> dca688d9c5162e674066c7f6233f52918c9fbc8c
         };
     }
 }
