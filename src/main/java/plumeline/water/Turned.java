@@ -95,25 +95,47 @@ public record Turned(List<Ring> rings) implements Form {
         return new Turned(scaled);
     }
 
-    /// Gives the centroid's height of an evenly thin skin: mantles and flat faces by their areas.
+    /// Gives its radius at a height; the larger one at a step.
     ///
-    /// @return height, metres
-    public double skinCentroidMetres() {
-        Ring first = rings.getFirst();
-        Ring last = rings.getLast();
-        double area = first.radiusMetres() * first.radiusMetres() + last.radiusMetres() * last.radiusMetres();
-        double moment = first.radiusMetres() * first.radiusMetres() * first.heightMetres()
-                + last.radiusMetres() * last.radiusMetres() * last.heightMetres();
+    /// @param atMetres height, metres
+    /// @return radius, metres; 0 beyond its ends
+    public double radiusMetres(double atMetres) {
+        double widest = 0;
         for (int i = 1; i < rings.size(); i++) {
             Ring a = rings.get(i - 1);
             Ring b = rings.get(i);
             double rise = b.heightMetres() - a.heightMetres();
-            double sum = a.radiusMetres() + b.radiusMetres();
-            double slant = Math.hypot(rise, b.radiusMetres() - a.radiusMetres());
-            area += sum * slant;
-            moment += slant * (sum * a.heightMetres() + rise * (a.radiusMetres() + 2 * b.radiusMetres()) / 3);
+            if (atMetres >= a.heightMetres() && atMetres <= b.heightMetres()) {
+                double part = rise > 0 ? (atMetres - a.heightMetres()) / rise : 0;
+                widest = Math.max(widest, a.radiusMetres() + part * (b.radiusMetres() - a.radiusMetres()));
+            }
         }
-        return moment / area;
+        return widest;
+    }
+
+    /// Gives the same form with other radii.
+    ///
+    /// @param factor of every radius, > 0
+    /// @return the wider or narrower form
+    public Turned widened(double factor) {
+        Ranges.checkPositive(factor, "factor");
+        List<Ring> wide = new ArrayList<>();
+        for (Ring ring : rings) {
+            wide.add(new Ring(ring.heightMetres(), ring.radiusMetres() * factor));
+        }
+        return new Turned(wide);
+    }
+
+    /// Gives the same form at another height.
+    ///
+    /// @param metres by how much it goes up, metres
+    /// @return the raised form
+    public Turned raised(double metres) {
+        List<Ring> raised = new ArrayList<>();
+        for (Ring ring : rings) {
+            raised.add(new Ring(ring.heightMetres() + metres, ring.radiusMetres()));
+        }
+        return new Turned(raised);
     }
 
     @Override

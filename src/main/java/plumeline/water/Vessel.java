@@ -182,6 +182,44 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         return new Vessel(outer, shell, other, hollow, ballasts);
     }
 
+    /// Puts other air under its base; there is none under a flat one.
+    ///
+    /// @param airMetres3 the air, cubic metres, from 0 to the hollow's volume
+    /// @return the vessel with it
+    public Vessel withAirUnder(double airMetres3) {
+        return switch (hollow) {
+            case Hollow.Flat() -> this;
+            case Hollow.Under(Turned recess, double _) ->
+                new Vessel(outer, shell, inside, new Hollow.Under(recess, airMetres3), ballasts);
+        };
+    }
+
+    /// Tells whether it is alike all round its axis.
+    ///
+    /// @return false where its outside or its cavity is a box
+    public boolean isRound() {
+        return isRound(outer) && (!(inside instanceof Inside.Filled filled) || isRound(filled.cavity()));
+    }
+
+    private static boolean isRound(Form form) {
+        return switch (form) {
+            case Turned _ -> true;
+            case Block _ -> false;
+            case Dished(Form full, Turned _) -> isRound(full);
+        };
+    }
+
+    /// Lets the air under its base go that has no room there when it is turned so; it doesn't come back.
+    Vessel spilled(Vec up) {
+        if (!(hollow instanceof Hollow.Under under) || under.airMetres3() == 0) {
+            return this;
+        }
+        double held = under.heldAir(up).volumeMetres3();
+        return held < under.airMetres3() * (1 - ROUNDING)
+                ? withAirUnder(held)
+                : this;
+    }
+
     /// Gives all that weighs.
     ///
     /// @return mass, kilograms

@@ -56,9 +56,9 @@ final class FloatOutsideTest {
             kind = "standard",
             printedDigits = 7)
     void water_hasItsDensity() {
-        assertThat(FloatBody.ofWater(298.15)).isCloseTo(997.047013, within(0.001));
-        assertThat(FloatBody.ofWater(273.15)).isCloseTo(999.84229, within(0.002));
-        assertThat(FloatBody.ofWater(293.15)).isCloseTo(998.2072, within(0.001));
+        assertThat(FloatLiquid.ofWater(298.15)).isCloseTo(997.047013, within(0.001));
+        assertThat(FloatLiquid.ofWater(273.15)).isCloseTo(999.84229, within(0.002));
+        assertThat(FloatLiquid.ofWater(293.15)).isCloseTo(998.2072, within(0.001));
     }
 
     @Test
