@@ -2,6 +2,7 @@ package plumeline.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -77,7 +78,9 @@ record FloatBody(
 
     /// A substance by its density or its name.
     static Shape substance() {
-        List<String> names = Stream.of(Material.values()).map(Material::word).toList();
+        List<String> names = Stream.of(Material.values())
+                .map(each -> each.word().toLowerCase(Locale.ROOT))
+                .toList();
         return Shape.Keys.of(
                         Key.optional(
                                 "density", "its density", amount(Kind.DENSITY, Range.between("0.001 g/ml", "25 g/ml"))),

@@ -4,8 +4,8 @@ package plumeline.water;
 /// `docs/derivations/panes.md`.
 public final class Plates {
     private static final int LEAST_TERMS = 24;
-    private static final int COLUMNS = 24;
-    private static final int ROWS = 60;
+    private static final int COLUMNS = 16;
+    private static final int ROWS = 48;
     private static final int ZOOMS = 2;
     private static final int ZOOM_STEPS = 6;
 

@@ -126,16 +126,15 @@ public record Turned(List<Ring> rings) implements Form {
         return new Turned(wide);
     }
 
-    /// Gives the same form at another height.
+    /// Gives what of it lies over a height.
     ///
-    /// @param metres by how much it goes up, metres
-    /// @return the raised form
-    public Turned raised(double metres) {
-        List<Ring> raised = new ArrayList<>();
-        for (Ring ring : rings) {
-            raised.add(new Ring(ring.heightMetres() + metres, ring.radiusMetres()));
-        }
-        return new Turned(raised);
+    /// @param metres the height, metres, between its ends
+    /// @return its upper part
+    public Turned above(double metres) {
+        List<Ring> upper = new ArrayList<>();
+        upper.add(new Ring(metres, radiusMetres(metres)));
+        rings.stream().filter(ring -> ring.heightMetres() > metres).forEach(upper::add);
+        return new Turned(upper);
     }
 
     @Override
@@ -169,6 +168,9 @@ public record Turned(List<Ring> rings) implements Form {
         double side = Math.hypot(up.x(), up.y());
         if (side < UPRIGHT) {
             return belowUpright(levelMetres / up.z(), up.z() > 0);
+        }
+        if (levelMetres >= highestMetres(up)) {
+            return whole();
         }
         Sum sum = new Sum();
         double chord = levelMetres / side;

@@ -10,7 +10,7 @@ import plumeline.geom.Vec;
 /// @param outer the outside, a hollow base included as if it were filled
 /// @param hollow the hollow under its base
 public record Wall(Form outer, Vessel.Hollow hollow) {
-    private static final int HALVINGS = 60;
+    private static final int MOST_STEPS = 60;
 
     /// Gives the volume that it displaces without air under its base.
     ///
@@ -34,19 +34,36 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
     public Form room(double roomMetres3) {
         Ranges.checkPositive(roomMetres3, "roomMetres3");
         Ranges.check(roomMetres3 < displacedMetres3(), "roomMetres3", roomMetres3, "less than the outside");
+        return even(roomMetres3).orElseGet(() -> smaller(roomMetres3));
+    }
+
+    /// The room by regula falsi on the thickness, as Illinois has it.
+    private Optional<Form> even(double roomMetres3) {
         double thin = 0;
         double thick = mostMetres();
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (thin + thick) / 2;
-            if (inside(middle).map(form -> form.whole().volumeMetres3()).orElse(0.0) > roomMetres3) {
-                thin = middle;
+        double tooMuch = displacedMetres3() - roomMetres3;
+        double tooLittle = -roomMetres3;
+        int side = 0;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double metres = (thin * tooLittle - thick * tooMuch) / (tooLittle - tooMuch);
+            Optional<Form> form = inside(metres);
+            double over = form.map(each -> each.whole().volumeMetres3()).orElse(0.0) - roomMetres3;
+            if (Math.abs(over) <= 1e-12 * roomMetres3) {
+                return form;
+            }
+            if (over > 0) {
+                thin = metres;
+                tooMuch = over;
+                tooLittle = side > 0 ? tooLittle / 2 : tooLittle;
+                side = 1;
             } else {
-                thick = middle;
+                thick = metres;
+                tooLittle = over;
+                tooMuch = side < 0 ? tooMuch / 2 : tooMuch;
+                side = -1;
             }
         }
-        Optional<Form> even = inside(thin);
-        return even.filter(form -> Math.abs(form.whole().volumeMetres3() - roomMetres3) < 1e-9 * roomMetres3)
-                .orElseGet(() -> smaller(roomMetres3));
+        return Optional.empty();
     }
 
     private double mostMetres() {
@@ -56,7 +73,7 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
         return Math.min(height, Math.min(across, deep)) / 2;
     }
 
-    /// What is left inside a wall of a thickness; the dome is as thick measured upright.
+    /// What is left inside a wall of a thickness.
     private Optional<Form> inside(double metres) {
         Optional<Form> full = switch (outer) {
             case Turned turned -> new Inset(turned.rings(), metres).find().map(Form.class::cast);
@@ -70,8 +87,27 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
         return switch (hollow) {
             case Vessel.Hollow.Flat() -> full;
             case Vessel.Hollow.Under(Turned recess, double _) ->
-                full.map(form -> new Dished(form, recess.raised(metres)));
+                full.flatMap(form -> new Inset(recess.rings(), -metres)
+                        .find()
+                        .map(dome -> dome.above(form.lowestMetres(Vec.UP)))
+                        .filter(dome -> isWithin(form, dome))
+                        .map(dome -> new Dished(form, dome)));
         };
+    }
+
+    private static boolean isWithin(Form form, Turned dome) {
+        for (Turned.Ring ring : dome.rings()) {
+            double widest = switch (form) {
+                case Turned turned -> turned.radiusMetres(ring.heightMetres());
+                case Block(double width, double depth, double height, double base) ->
+                    ring.heightMetres() < base + height ? Math.min(width, depth) / 2 : 0;
+                case Dished _ -> 0;
+            };
+            if (ring.radiusMetres() >= widest) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Form smaller(double roomMetres3) {
@@ -122,7 +158,7 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
     /// An outline's faces moved inward by the same way: its flat ends, its slopes and its steps.
     ///
     /// @param rings the outline from the base to the top
-    /// @param metres the way, metres, ≥ 0
+    /// @param metres the way, metres; outward where it is less than 0
     private record Inset(List<Turned.Ring> rings, double metres) {
         /// A face of the outline in the half plane of radius and height, moved inward: where it starts, and which way it
         /// goes.
