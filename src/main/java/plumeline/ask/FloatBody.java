@@ -69,7 +69,8 @@ record FloatBody(
                         "height of the empty product's centre of mass",
                         amount(Kind.LENGTH, Range.between("0 mm", "10 m"))),
                 Key.optional("contents", "what is inside", FloatLiquid.contents()),
-                Key.optional("air", "the air inside", room),
+                Key.optional("air", "the air inside", room)
+                        .hint("the water that fills its headspace up, from a weighed jug: 1 g is 1 ml", ""),
                 Key.optional("wall", "the wall's substance", substance()),
                 Key.optional("closed", "whether it is sealed", new Shape.YesNo()),
                 Key.optional("water", "the tank's water", FloatLiquid.water())));
@@ -102,8 +103,7 @@ record FloatBody(
     /// Which of the keys go together.
     static List<Shape.Rule> rules() {
         return List.of(
-                FloatForm.rule(),
-                new Shape.Rule.ExactlyOne(List.of(List.of("empty_mass"), List.of("whole_mass"))));
+                FloatForm.rule(), new Shape.Rule.ExactlyOne(List.of(List.of("empty_mass"), List.of("whole_mass"))));
     }
 
     static Shape amount(Kind kind, Range range) {

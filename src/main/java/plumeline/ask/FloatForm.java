@@ -54,7 +54,8 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
                                 Key.required("depth", "how deep it is in the middle", length),
                                 Key.optional("volume", "what it holds: fill it with water, upside down", volume)
                                         .hint("what water it takes, upside down on a scale: 1 g is 1 ml", ""),
-                                Key.optional("air", "the air that is caught under it", room))));
+                                Key.optional("air", "the air that is caught under it", room)
+                                        .hint("0 ml once it was tilted clear, or what its hollow holds", ""))));
     }
 
     static Shape.Rule rule() {
@@ -93,9 +94,9 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
                             "Measure it at the rim it stands on, and its depth in the middle with a ruler across.");
             return new FloatForm(outline.get().whole().volumeMetres3(), 0, Optional.empty());
         }
-        Vessel.Hollow beneath =
-                recess.<Vessel.Hollow>map(form -> new Vessel.Hollow.Under(form, Math.min(under, hollow)))
-                        .orElseGet(Vessel.Hollow.Flat::new);
+        Vessel.Hollow beneath = recess.<Vessel.Hollow>map(
+                        form -> new Vessel.Hollow.Under(form, Math.min(under, hollow)))
+                .orElseGet(Vessel.Hollow.Flat::new);
         Wall wall = new Wall(outline.get(), beneath);
         return new FloatForm(wall.displacedMetres3(), under, Optional.of(wall));
     }
@@ -117,8 +118,8 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
         return Math.min(air, hollowMetres3);
     }
 
-    /// A dome with `r² = a²(1 − (z/h)^q)`, which holds the share q/(q + 1) of its cylinder; by default that of a cap of a
-    /// ball, 1/2 + h²/(6a²).
+    /// A dome with `r² = a²(1 − (z/h)^q)`, which holds the share q/(q + 1) of its cylinder; by default that of a cap of
+    /// a ball, 1/2 + h²/(6a²).
     private static Optional<Turned> readRecess(Given base) {
         double a = base.si("diameter") / 2;
         double h = base.si("depth");

@@ -45,7 +45,11 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     /// @param netHalfKilograms 95 % half-width of lift less weight, kilograms; 0 where no input has a spread
     /// @param guessed whether the contents' density is the default
     record Inputs(
-            FloatBody body, double ballastKilogramsPerMetre3, boolean closed, double netHalfKilograms, boolean guessed) {}
+            FloatBody body,
+            double ballastKilogramsPerMetre3,
+            boolean closed,
+            double netHalfKilograms,
+            boolean guessed) {}
 
     /// What was found.
     ///

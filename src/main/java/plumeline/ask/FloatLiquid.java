@@ -47,7 +47,9 @@ final class FloatLiquid {
 
     static Shape contents() {
         List<Key> keys = new ArrayList<>();
-        keys.add(Key.required("volume", "their volume", FloatBody.amount(Kind.VOLUME, Range.between("0 ml", "1000 l"))));
+        Shape room = FloatBody.amount(Kind.VOLUME, Range.between("0 ml", "1000 l"));
+        keys.add(Key.required("volume", "their volume", room)
+                .hint("what its label says, or pour it into a weighed jug", ""));
         return shape(keys, "their density");
     }
 
@@ -62,11 +64,10 @@ final class FloatLiquid {
 
     private static Shape shape(List<Key> keys, String density) {
         List<String> ways = new ArrayList<>(List.of("density", "weighed"));
-        keys.add(Key.optional(
-                "density", density, FloatBody.amount(Kind.DENSITY, Range.between("0.5 g/ml", "3 g/ml"))));
+        keys.add(Key.optional("density", density, FloatBody.amount(Kind.DENSITY, Range.between("0.5 g/ml", "3 g/ml"))));
         for (In each : In.values()) {
-            keys.add(Key.optional(
-                    each.key, each.doc, FloatBody.amount(Kind.SHARE, Range.between("0 %", "100 %"))));
+            keys.add(Key.optional(each.key, each.doc, FloatBody.amount(Kind.SHARE, Range.between("0 %", "100 %")))
+                    .hint("what was weighed in over the whole, or weigh a measured volume of it", ""));
             ways.add(each.key);
         }
         keys.add(Key.optional(
@@ -110,7 +111,8 @@ final class FloatLiquid {
         if (contents.has("weighed")) {
             return readWeighed(contents);
         }
-        double kelvin = given.findMap("water").flatMap(FloatLiquid::findTemperature).orElse(ROOM_KELVIN);
+        double kelvin =
+                given.findMap("water").flatMap(FloatLiquid::findTemperature).orElse(ROOM_KELVIN);
         OptionalDouble mix = readMix(contents, kelvin);
         return mix.isPresent()
                 ? mix.getAsDouble()

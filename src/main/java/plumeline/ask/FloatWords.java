@@ -60,7 +60,9 @@ final class FloatWords {
         double net = body.netKilograms();
         String side = net > 0 ? "Floats" : "Sinks";
         double lifted = body.outsideMetres3() * body.waterKilogramsPerMetre3();
-        String half = found.inputs().netHalfKilograms() > 0 ? " ± " + FloatBody.grams(found.inputs().netHalfKilograms()) + " (95 %)" : "";
+        String half = found.inputs().netHalfKilograms() > 0
+                ? " ± " + FloatBody.grams(found.inputs().netHalfKilograms()) + " (95 %)"
+                : "";
         String odds = "";
         if (found.inputs().netHalfKilograms() > 0) {
             double sinks = Buoyancy.oddsOfSinking(net, found.inputs().netHalfKilograms());
@@ -110,7 +112,8 @@ final class FloatWords {
         }
         double hundredth = known.liquidMetres3() * 10;
         because.add("Its contents' density is a guess: each 0.01 g/ml of it is " + FloatBody.grams(hundredth) + ".");
-        attempts.add("Weigh 100 ml of its contents and give contents: {volume: ..., weighed: {volume: 100 ml, mass: ...}}.");
+        attempts.add(
+                "Weigh 100 ml of its contents and give contents: {volume: ..., weighed: {volume: 100 ml, mass: ...}}.");
     }
 
     private void sayAir() {

@@ -301,8 +301,9 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
     private static String shows(Asked asked, View.From view) {
         String wide = Print.number(asked.diameterMetres() * 1e3, 2) + " mm show ";
         double dry = view.pixels(asked.diameterMetres(), 1);
-        String sharp = " when sharp; wider than 1 px is painted out, by a mask of whole px and 2 more on each side (common"
-                + " practice).";
+        String sharp =
+                " when sharp; wider than 1 px is painted out, by a mask of whole px and 2 more on each side (common"
+                        + " practice).";
         if (view.index() == 1) {
             return wide + fine(dry) + sharp;
         }

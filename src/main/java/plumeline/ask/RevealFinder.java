@@ -135,10 +135,11 @@ final class RevealFinder {
         return new RevealSet(moved).isShown(RevealSet.values(moved, others));
     }
 
-    /// How far everything may be off at once, in placing errors, asked of those parts only that can be the first to fail.
+    /// How far everything may be off at once, in placing errors, asked of those parts only that can be the first to
+    /// fail.
     ///
-    /// By first differences most parts are many times looser than the tightest: these are only proven to hold where they
-    /// are hurt most, and all are asked in full where that doesn't show it.
+    /// By first differences most parts are many times looser than the tightest: these are only proven to hold where
+    /// they are hurt most, and all are asked in full where that doesn't show it.
     private static final class RevealTogether {
         private static final double LOOSER = 3;
 

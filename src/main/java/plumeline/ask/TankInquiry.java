@@ -71,8 +71,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
                 Key.optional("rim", "whether the upper edges are held all round", new Shape.YesNo()),
                 Key.optional("floor_support", "what bears the floor", new Shape.Choice(List.of("full", "edges"))),
                 Key.optional("empty_mass", "the tank's own mass", amount(Kind.MASS, "0 kg", "10000 kg")),
-                Key.optional(
-                        "flawed", "whether a pane is scratched, chipped or pieced together", new Shape.YesNo()));
+                Key.optional("flawed", "whether a pane is scratched, chipped or pieced together", new Shape.YesNo()));
     }
 
     private static Shape amount(Kind kind, String low, String high) {

@@ -2,18 +2,20 @@ package plumeline.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Vec;
 
 /// Which end up: where a body comes to rest. A box is turned all ways, one that is round only by the tilt of its axis.
 ///
-/// For what is round the righting moment is looked at every two degrees and, where it comes near to nothing without changing its sign, at
-/// quarters of that; a rest is then found to a thousandth of a degree. Two rests nearer to each other than half a
-/// degree may be taken for one.
+/// For what is round the righting moment is looked at every two degrees and, where it comes near to nothing without
+/// changing its sign, at quarters of that; a rest is then found to a thousandth of a degree. Two rests nearer to each
+/// other than half a degree may be taken for one.
 public final class Attitudes {
     private static final int STEPS = 90;
     private static final int QUARTERS = 4;
     private static final double EDGE_RADIANS = Math.toRadians(0.02);
     private static final double FINE_RADIANS = Math.toRadians(0.0005);
+    private static final int MOST_RETURNS = 8;
     private static final double STEP_BACK_RADIANS = Math.toRadians(0.5);
 
     /// A way to lean that favours no side of a box.
@@ -26,8 +28,8 @@ public final class Attitudes {
     /// A tilt at which a vessel rests and to which it comes back when it is pushed a little.
     ///
     /// @param tiltRadians tilt of the axis from upright, radians, 0 to π
-    /// @param towardRadians which side is up when it is tilted: from its width's direction toward its depth's, radians, 0
-    /// to π/2 (all corners of a box that are alike count as one); 0 for what is round
+    /// @param towardRadians which side is up when it is tilted: from its width's direction toward its depth's,
+    /// radians, 0 to π/2 (all corners of a box that are alike count as one); 0 for what is round
     /// @param stiffnessNewtonMetresPerRadian what the moment grows by when it is pushed, newton metres a radian, ≥
     /// 0; the least of all ways
     /// @param energyJoules potential energy, joules
@@ -68,8 +70,8 @@ public final class Attitudes {
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
     /// @param hold what holds it
-    /// @return the attitudes from upright on, each with the air under its base that it holds there; none where it is
-    /// indifferent
+    /// @return the attitudes from upright on, each with the air under its base that it holds there; none where it
+    /// is indifferent
     public static List<Attitude> list(Vessel vessel, double waterKilogramsPerMetre3, Hold hold) {
         if (!vessel.isRound()) {
             Rolling rolling = new Rolling(vessel, waterKilogramsPerMetre3, hold);
@@ -111,18 +113,21 @@ public final class Attitudes {
                     ? new Rest.Indifferent()
                     : new Rest.At(rolling.settle(vessel, Stance.up(fromRadians, OBLIQUE_RADIANS)));
         }
-        Vessel now = vessel.spilled(Stance.up(fromRadians));
-        double from = fromRadians;
-        while (true) {
-            Curve curve = new Curve(now, waterKilogramsPerMetre3, hold);
-            Rest rest = curve.settle(from);
-            if (!(rest instanceof Rest.At(Attitude attitude)) || !curve.losesAirAndHold(attitude.tiltRadians())) {
-                return rest;
-            }
-            // With less air it doesn't stay where that air left: it goes back.
-            now = now.spilled(Stance.up(attitude.tiltRadians()));
-            from = attitude.tiltRadians() - STEP_BACK_RADIANS;
+        return settle(vessel.spilled(Stance.up(fromRadians)), waterKilogramsPerMetre3, hold, fromRadians, MOST_RETURNS);
+    }
+
+    /// With less air than it set out with it may not stay where that air left: then it goes back.
+    private static Rest settle(
+            Vessel vessel, double waterKilogramsPerMetre3, Hold hold, double fromRadians, int returns) {
+        Curve curve = new Curve(vessel, waterKilogramsPerMetre3, hold);
+        Rest rest = curve.settle(fromRadians);
+        if (returns == 0
+                || !(rest instanceof Rest.At(Attitude attitude))
+                || !curve.losesAirAndHold(attitude.tiltRadians())) {
+            return rest;
         }
+        Vessel left = vessel.spilled(Stance.up(attitude.tiltRadians()));
+        return settle(left, waterKilogramsPerMetre3, hold, attitude.tiltRadians() - STEP_BACK_RADIANS, returns - 1);
     }
 
     /// Gives the righting moment at a tilt.
@@ -194,8 +199,8 @@ public final class Attitudes {
 
         /// Whether air has left from under its base at a rest, so that it is none.
         private boolean losesAirAndHold(double tilt) {
-            Vessel left = vessel.spilled(Stance.up(tilt));
-            return left != vessel && new Curve(left, water, hold).stiffness(tilt) <= 0;
+            Optional<Vessel> left = vessel.findSpilled(Stance.up(tilt));
+            return left.isPresent() && new Curve(left.get(), water, hold).stiffness(tilt) <= 0;
         }
 
         /// No moment, against one that its weight would have at a lever of its own height.
@@ -258,8 +263,7 @@ public final class Attitudes {
         }
 
         private Attitude attitude(double tilt) {
-            double energy =
-                    Stance.of(vessel, water, hold, Stance.up(tilt)).energyJoules();
+            double energy = Stance.of(vessel, water, hold, Stance.up(tilt)).energyJoules();
             return new Attitude(tilt, 0, Math.max(0, stiffness(tilt)), energy);
         }
 

@@ -4,8 +4,8 @@ import plumeline.geom.Vec;
 
 /// A box whose axis goes up through the middle of its base: x along its width, y along its depth, z up.
 ///
-/// Cut into six tetrahedra of one volume round its long diagonal; each is cut by the plane in closed form, so volume and
-/// centroid are exact at any tilt.
+/// Cut into six tetrahedra of one volume round its long diagonal; each is cut by the plane in closed form, so volume
+/// and centroid are exact at any tilt.
 ///
 /// **Source:** own derivation; a tetrahedron's corner cut off by a plane is a tetrahedron again.
 ///

@@ -18,9 +18,8 @@ public record Dished(Form full, Turned dome) implements Form {
     }
 
     private static Portion without(Portion all, Portion part) {
-        Vec moment = all.centroid()
-                .times(all.volumeMetres3())
-                .minus(part.centroid().times(part.volumeMetres3()));
+        Vec moment =
+                all.centroid().times(all.volumeMetres3()).minus(part.centroid().times(part.volumeMetres3()));
         return Portion.of(
                 all.volumeMetres3() - part.volumeMetres3(),
                 moment.x(),

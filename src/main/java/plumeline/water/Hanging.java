@@ -68,8 +68,8 @@ public final class Hanging {
     }
 
     /// Gives the one tie height that counts for an attitude: level, the balance point x = (M·x_m − ρV·x_v)/(M − ρV);
-    /// upright, the height above which a tie holds it upright; upside down, the height below which one does, whichever
-    /// way it leans. For what floats and is held from below it is the other way round.
+    /// upright, the height above which a tie holds it upright; upside down, the height below which one does,
+    /// whichever way it leans. For what floats and is held from below it is the other way round.
     ///
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
@@ -96,8 +96,7 @@ public final class Hanging {
     private static double balanceMetres(
             Vessel vessel, double waterKilogramsPerMetre3, Wanted wanted, double towardRadians) {
         double tilt = Math.abs(wanted.tiltRadians() - 1e-4);
-        Stance stance =
-                Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), Stance.up(tilt, towardRadians));
+        Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), Stance.up(tilt, towardRadians));
         double held = (stance.massKilograms() - stance.displacedKilograms()) * Water.GRAVITY_METRES_PER_SECOND2;
         return -stance.rightingNewtonMetres() / (held * Math.sin(tilt));
     }

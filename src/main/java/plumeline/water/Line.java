@@ -85,7 +85,9 @@ public final class Line {
     /// @return factor, dimensionless
     public static double safetyFactor(double strengthNewtons, double knotShare, double loadNewtons) {
         checkKnot(knotShare);
-        return Ranges.checkPositive(strengthNewtons, "strength") * knotShare / Ranges.checkPositive(loadNewtons, "load");
+        return Ranges.checkPositive(strengthNewtons, "strength")
+                * knotShare
+                / Ranges.checkPositive(loadNewtons, "load");
     }
 
     /// Gives the unknotted strength that a load asks for.
@@ -154,7 +156,8 @@ public final class Line {
     /// @param gravityMetresPerSecond2 g, metres a second squared, > 0
     /// @return period there and back, seconds
     public static double swingSeconds(Hung hung, double lengthMetres, double gravityMetresPerSecond2) {
-        double still = Ranges.checkPositive(lengthMetres, "length") / Ranges.checkPositive(gravityMetresPerSecond2, "gravity");
+        double still =
+                Ranges.checkPositive(lengthMetres, "length") / Ranges.checkPositive(gravityMetresPerSecond2, "gravity");
         return 2 * Math.PI * Math.sqrt(still * hung.slowness());
     }
 
@@ -167,8 +170,8 @@ public final class Line {
     public static double waitSeconds(double periodSeconds, double keptShare, double endShare) {
         Ranges.checkPositive(1 - keptShare, "share lost in a period");
         Ranges.checkPositive(1 - endShare, "share to be lost");
-        double periods =
-                Math.log(Ranges.checkPositive(endShare, "end share")) / Math.log(Ranges.checkPositive(keptShare, "kept share"));
+        double periods = Math.log(Ranges.checkPositive(endShare, "end share"))
+                / Math.log(Ranges.checkPositive(keptShare, "kept share"));
         return Ranges.checkPositive(periodSeconds, "period") * periods;
     }
 
@@ -185,6 +188,9 @@ public final class Line {
     /// @return period there and back, seconds
     public static double turnSeconds(double swingSeconds, double gyrationMetres, double apartMetres) {
         Ranges.checkPositive(swingSeconds, "period");
-        return swingSeconds * 2 * Ranges.checkPositive(gyrationMetres, "radius") / Ranges.checkPositive(apartMetres, "way apart");
+        return swingSeconds
+                * 2
+                * Ranges.checkPositive(gyrationMetres, "radius")
+                / Ranges.checkPositive(apartMetres, "way apart");
     }
 }

@@ -22,8 +22,8 @@ public record Pane(double widthMetres, double heightMetres, double thicknessMetr
     public record Elasticity(double youngPascals, double poisson) {
         /// Annealed float glass.
         ///
-        /// **Source:** EN 572-1: 70 GPa and 0.23 (from memory of it; the project's check values print 70,000 N/mm²
-        /// too).
+        /// **Source:** EN 572-1: 70 GPa and 0.23 (from memory of it; the project's check values print 70,000
+        /// N/mm² too).
         public static final Elasticity FLOAT_GLASS = new Elasticity(70e9, 0.23);
 
         /// Checks the ranges.

@@ -37,9 +37,12 @@ final class Rolling {
     /// Whether no direction is preferred to another.
     boolean isFlat(Vessel vessel, double share) {
         for (double tilt : TILTS) {
-            double turns = at(vessel, Stance.up(Math.toRadians(tilt), tilt)).slope().lengthMetres();
-            if (turns > share * scaleJoules * Math.sin(Math.toRadians(tilt))) {
-                return false;
+            for (double toward : TOWARDS) {
+                Vec up = Stance.up(Math.toRadians(tilt), Math.toRadians(toward));
+                double turns = at(vessel, up).slope().lengthMetres();
+                if (turns > share * scaleJoules * Math.sin(Math.toRadians(tilt))) {
+                    return false;
+                }
             }
         }
         return true;
@@ -100,12 +103,15 @@ final class Rolling {
         }
 
         private Vec quarter() {
-            return new Vec(Math.abs(here.up().x()), Math.abs(here.up().y()), here.up().z());
+            return new Vec(
+                    Math.abs(here.up().x()), Math.abs(here.up().y()), here.up().z());
         }
 
         private Attitudes.Attitude attitude() {
             double side = Math.hypot(here.up().x(), here.up().y());
-            double toward = side < SAME_RADIANS * 1e-3 ? 0 : Math.atan2(quarter().y(), quarter().x());
+            double toward = side < SAME_RADIANS * 1e-3
+                    ? 0
+                    : Math.atan2(quarter().y(), quarter().x());
             double stiffness = Math.max(0, bowl.least());
             return new Attitudes.Attitude(here.tiltRadians(), toward, stiffness, here.energyJoules());
         }
@@ -122,11 +128,9 @@ final class Rolling {
             double energy = here.energyJoules();
             while (step.lengthMetres() > DONE_RADIANS) {
                 Vec up = here.up().plus(step).unit();
-                Stance there = at(vessel, up);
-                if (there.energyJoules() < energy) {
-                    Vessel left = vessel.spilled(up);
-                    here = left == vessel ? there : at(left, up);
-                    vessel = left;
+                if (at(vessel, up).energyJoules() < energy) {
+                    vessel = vessel.spilled(up);
+                    here = at(vessel, up);
                     bowl = bowl();
                     return true;
                 }
@@ -137,12 +141,16 @@ final class Rolling {
 
         private Bowl bowl() {
             Vec up = here.up();
-            Vec first = up.cross(Math.abs(up.z()) < 0.7 ? Vec.UP : new Vec(1, 0, 0)).unit();
+            Vec first =
+                    up.cross(Math.abs(up.z()) < 0.7 ? Vec.UP : new Vec(1, 0, 0)).unit();
             Vec second = up.cross(first);
             Vec slope = here.slope();
-            Vec one = at(vessel, up.plus(first.times(PROBE_RADIANS)).unit()).slope().minus(slope);
-            Vec other =
-                    at(vessel, up.plus(second.times(PROBE_RADIANS)).unit()).slope().minus(slope);
+            Vec one = at(vessel, up.plus(first.times(PROBE_RADIANS)).unit())
+                    .slope()
+                    .minus(slope);
+            Vec other = at(vessel, up.plus(second.times(PROBE_RADIANS)).unit())
+                    .slope()
+                    .minus(slope);
             double mixed = (one.dot(second) + other.dot(first)) / 2;
             return Bowl.of(first, second, slope, one.dot(first), mixed, other.dot(second));
         }

@@ -37,18 +37,17 @@ public record Solution(Solute solute, double massShare) {
         ETHANOL(1, 0, 40);
 
         private final double mostShare;
-        private final Range temperatures;
+        private final double lowCelsius;
+        private final double highCelsius;
 
         Solute(double mostShare, double lowCelsius, double highCelsius) {
             this.mostShare = mostShare;
-            temperatures = Range.ofCelsius(lowCelsius, highCelsius);
+            this.lowCelsius = lowCelsius;
+            this.highCelsius = highCelsius;
         }
 
-        /// Gives the most of it that the laws know in solution.
-        ///
-        /// @return mass share, fraction of one
-        public double mostShare() {
-            return mostShare;
+        private Range temperatures() {
+            return Range.ofCelsius(lowCelsius, highCelsius);
         }
     }
 
@@ -106,7 +105,7 @@ public record Solution(Solute solute, double massShare) {
     public Figure densityKilogramsPerMetre3(double temperatureKelvin) {
         return inRange(
                 temperatureKelvin,
-                solute.temperatures,
+                solute.temperatures(),
                 solute == Solute.GLYCERINE ? 0.001 : 0.0005,
                 () -> density(temperatureKelvin));
     }
@@ -114,10 +113,11 @@ public record Solution(Solute solute, double massShare) {
     /// Gives the dynamic viscosity. Salt to 26 % by mass, 5 to 40 degC; sea salt to 4.2 %, 0 to 40 degC; sugar to 50 %,
     /// 15 to 40 degC; glycerine 0 to 100 degC; ethanol 19 to 21 degC, as tables have it at 20 degC.
     ///
-    /// **Source:** salt: Laliberté 2009; sea salt: Sharqawy, Lienhard and Zubair, Desalination and Water Treatment 16
-    /// (2010) 354; ethanol: rows of the CRC Handbook, 102nd edition, joined in the logarithm; sugar: at 20 degC a curve through the rows for 5, 20, 30 and 50 % of the
-    /// CRC Handbook, 102nd edition, and Génotelle's course with temperature (Industries Alimentaires et Agricoles
-    /// 95 (1978) 747, from memory); glycerine: Cheng, Ind. Eng. Chem. Res. 47 (2008) 3285.
+    /// **Source:** salt: Laliberté 2009; sea salt: Sharqawy, Lienhard and Zubair, Desalination and Water Treatment
+    /// 16 (2010) 354; ethanol: rows of the CRC Handbook, 102nd edition, joined in the logarithm; sugar: at 20 degC
+    /// a curve through the rows for 5, 20, 30 and 50 % of the CRC Handbook, 102nd edition, and Génotelle's course
+    /// with temperature (Industries Alimentaires et Agricoles 95 (1978) 747, from memory); glycerine: Cheng, Ind.
+    /// Eng. Chem. Res. 47 (2008) 3285.
     ///
     /// @param temperatureKelvin the solution's temperature, K
     /// @return viscosity, Pa s
@@ -125,7 +125,7 @@ public record Solution(Solute solute, double massShare) {
         Range range = switch (solute) {
             case GLYCERINE -> Range.ofCelsius(0, 100);
             case ETHANOL -> Range.ofCelsius(19, 21);
-            case SALT, SEA_SALT, SUGAR -> solute.temperatures;
+            case SALT, SEA_SALT, SUGAR -> solute.temperatures();
         };
         double errorShare = switch (solute) {
             case SALT, SEA_SALT -> 0.02;
@@ -140,8 +140,8 @@ public record Solution(Solute solute, double massShare) {
     /// solution's density, `(n² − 1)/(n² + 2) = ρ Σ wᵢ rᵢ`.
     ///
     /// **Source:** Lorentz and Lorenz; each solute's refraction taken from one point or two of the CRC Handbook,
-    /// 102nd edition, at 20 degC (salt 10 %, sugar 20 and 50 %, glycerine 52 %, ethanol 20 and 100 %); sea salt: Quan
-    /// and Fry, Applied Optics 34 (1995) 3477.
+    /// 102nd edition, at 20 degC (salt 10 %, sugar 20 and 50 %, glycerine 52 %, ethanol 20 and 100 %); sea salt:
+    /// Quan and Fry, Applied Optics 34 (1995) 3477.
     ///
     /// @param temperatureKelvin the solution's temperature, K
     /// @return index, dimensionless

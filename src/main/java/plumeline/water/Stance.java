@@ -5,7 +5,8 @@ import plumeline.geom.Vec;
 /// A vessel in the water, turned one way: masses, centres, energy and moment.
 ///
 /// **Source:** own derivation in `docs/derivations/float.md`: potential energy of weights and of displaced water;
-/// liquids and waterline lie where that energy is least, so its slope over the direction is the moment of the forces alone.
+/// liquids and waterline lie where that energy is least, so its slope over the direction is the moment of the forces
+/// alone.
 ///
 /// @param up the world's upward direction in the body's frame, unit
 /// @param massKilograms all that weighs, kilograms

@@ -2,6 +2,7 @@ package plumeline.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Vec;
 
 /// A product as water knows it: an outer form, a shell that weighs, what is inside, a hollow under it, ballast. All its
@@ -227,13 +228,16 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
 
     /// Lets the air under its base go that has no room there when it is turned so; it doesn't come back.
     Vessel spilled(Vec up) {
+        return findSpilled(up).orElse(this);
+    }
+
+    /// The vessel with less air under its base; empty where none has left.
+    Optional<Vessel> findSpilled(Vec up) {
         if (!(hollow instanceof Hollow.Under under) || under.airMetres3() == 0) {
-            return this;
+            return Optional.empty();
         }
         double held = under.heldAir(up).volumeMetres3();
-        return held < under.airMetres3() * (1 - ROUNDING)
-                ? withAirUnder(held)
-                : this;
+        return held < under.airMetres3() * (1 - ROUNDING) ? Optional.of(withAirUnder(held)) : Optional.empty();
     }
 
     /// Gives all that weighs.
@@ -293,8 +297,8 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         return hollow instanceof Hollow.Under under ? under.heldAir(up) : Portion.NOTHING;
     }
 
-    /// What it displaces where it floats at a tilt, and the level of the water: Newton's steps on the level, kept between
-    /// bounds. A hollow that stands out of the water is taken as wet up to the level.
+    /// What it displaces where it floats at a tilt, and the level of the water: Newton's steps on the level, kept
+    /// between bounds. A hollow that stands out of the water is taken as wet up to the level.
     Level.At displacedAfloat(Vec up, double waterKilogramsPerMetre3) {
         double volume = massKilograms() / waterKilogramsPerMetre3;
         if (ballasts.isEmpty() && hollow instanceof Hollow.Flat) {
@@ -332,9 +336,8 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         Portion hull = all ? outer.whole() : outer.below(up, levelMetres);
         double volume = hull.volumeMetres3() + air.volumeMetres3();
         double section = hull.sectionMetres2();
-        Vec moment = hull.centroid()
-                .times(hull.volumeMetres3())
-                .plus(air.centroid().times(air.volumeMetres3()));
+        Vec moment =
+                hull.centroid().times(hull.volumeMetres3()).plus(air.centroid().times(air.volumeMetres3()));
         if (hollow instanceof Hollow.Under under) {
             Portion wet = all ? under.recess().whole() : under.recess().below(up, levelMetres);
             volume -= wet.volumeMetres3();

@@ -79,8 +79,8 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
             case Turned turned -> new Inset(turned.rings(), metres).find().map(Form.class::cast);
             case Block(double width, double depth, double height, double base) ->
                 2 * metres < Math.min(height, Math.min(width, depth))
-                        ? Optional.of(new Block(
-                                width - 2 * metres, depth - 2 * metres, height - 2 * metres, base + metres))
+                        ? Optional.of(
+                                new Block(width - 2 * metres, depth - 2 * metres, height - 2 * metres, base + metres))
                         : Optional.empty();
             case Dished _ -> Optional.empty();
         };
@@ -160,8 +160,8 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
     /// @param rings the outline from the base to the top
     /// @param metres the way, metres; outward where it is less than 0
     private record Inset(List<Turned.Ring> rings, double metres) {
-        /// A face of the outline in the half plane of radius and height, moved inward: where it starts, and which way it
-        /// goes.
+        /// A face of the outline in the half plane of radius and height, moved inward: where it starts, and which way
+        /// it goes.
         private record Face(double r, double z, double alongR, double alongZ) {
             private static Face of(double r0, double z0, double r1, double z1, double metres) {
                 double length = Math.hypot(r1 - r0, z1 - z0);
@@ -173,9 +173,7 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
             /// Where two faces meet; where they are one, the start of the second.
             private Turned.Ring meet(Face next) {
                 double cross = alongR * next.alongZ - alongZ * next.alongR;
-                double way = Math.abs(cross) < 1e-9
-                        ? 0
-                        : (alongR * (z - next.z) - alongZ * (r - next.r)) / cross;
+                double way = Math.abs(cross) < 1e-9 ? 0 : (alongR * (z - next.z) - alongZ * (r - next.r)) / cross;
                 return new Turned.Ring(next.z + way * next.alongZ, Math.max(0, next.r + way * next.alongR));
             }
 
@@ -231,7 +229,8 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
             }
             for (int i = 0; i < inside.size(); i++) {
                 boolean end = i == 0 || i == inside.size() - 1;
-                boolean falls = i > 0 && inside.get(i).heightMetres() < inside.get(i - 1).heightMetres();
+                boolean falls = i > 0
+                        && inside.get(i).heightMetres() < inside.get(i - 1).heightMetres();
                 if (falls || !end && inside.get(i).radiusMetres() == 0) {
                     return false;
                 }

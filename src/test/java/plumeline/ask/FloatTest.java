@@ -101,7 +101,11 @@ final class FloatTest {
                         .getFirst())
                 .contains("at most 11.8 ml")
                 .contains("P-ASK-55");
-        assertThat(Asking.problems("float", start + "air: -1 ml\n").getFirst()).contains("air is -1 ml");
+        assertThat(Asking.problems("float", start + "air: -1 ml\n").getFirst())
+                .contains("air is -1 ml")
+                .contains("from a weighed jug");
+        assertThat(Asking.problems("float", start + "water: {salt: -3 %}\n").getFirst())
+                .contains("weigh a measured volume");
         assertThat(Asking.problems("float", "outside: 20 ml\nempty_mass: 100 g\n")
                         .getFirst())
                 .contains("P-ASK-53");
@@ -172,11 +176,9 @@ final class FloatTest {
         String can = "outside: 372 ml\nempty_mass: 14 g\nwater: {density: 1 g/ml}\n";
         Answer weighed = Asking.answer(
                 "float", can + "contents: {volume: 350 ml, weighed: {volume: 100 ml ± 1 ml, mass: 104 g ± 1 g}}\n");
-        assertThat(Asking.number(weighed, "net_lift"))
-                .isCloseTo((372 - 14 - 350 * 1.04) * 9.80665e-3, within(1e-9));
+        assertThat(Asking.number(weighed, "net_lift")).isCloseTo((372 - 14 - 350 * 1.04) * 9.80665e-3, within(1e-9));
         double half = 350 * Math.hypot(0.01, 0.0104);
-        assertThat(weighed.notes().because().getFirst())
-                .contains("± " + FloatBody.grams(half / 1e3) + " (95 %)");
+        assertThat(weighed.notes().because().getFirst()).contains("± " + FloatBody.grams(half / 1e3) + " (95 %)");
         Answer guessed = Asking.answer("float", can + "contents: {volume: 350 ml}\n");
         assertThat(guessed.notes().attempts()).anyMatch(line -> line.startsWith("Weigh 100 ml of its contents"));
         assertThat(guessed.assumed()).anyMatch(each -> each.name().equals("contents.density"));
@@ -217,7 +219,8 @@ final class FloatTest {
 
     @Test
     void emptyCentre_isTakenAsGiven() {
-        String bottle = "diameter: 60 mm\nheight: 160 mm\nshape_factor: 0.9\nempty_mass: 300 g\nwall: {material: glass}\n";
+        String bottle =
+                "diameter: 60 mm\nheight: 160 mm\nshape_factor: 0.9\nempty_mass: 300 g\nwall: {material: glass}\n";
         assertThat(number(bottle + "empty_centre: 30 mm\n", "upright")).isZero();
         assertThat(number(bottle + "empty_centre: 130 mm\n", "upright")).isEqualTo(180);
     }

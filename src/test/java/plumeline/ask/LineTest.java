@@ -58,8 +58,8 @@ final class LineTest {
     void length_saysSwingAndWait() {
         Answer answer = answer("line", "load: 1 N\nstrength: 30 N\nlength: 994 mm\n");
         assertThat(answer.notes().because())
-                .anySatisfy(
-                        line -> assertThat(line).contains("there and back in 2 s").contains("after 87 s"));
+                .anySatisfy(line ->
+                        assertThat(line).contains("there and back in 2 s").contains("after 87 s"));
     }
 
     @Test

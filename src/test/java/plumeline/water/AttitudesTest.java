@@ -52,9 +52,7 @@ final class AttitudesTest {
     }
 
     private static Hold hold(Random random, Vessel vessel) {
-        return random.nextInt(3) == 0
-                ? new Hold.Tied(random.nextDouble() * height(vessel.outer()))
-                : new Hold.Free();
+        return random.nextInt(3) == 0 ? new Hold.Tied(random.nextDouble() * height(vessel.outer())) : new Hold.Free();
     }
 
     /// Energy again, from levels found by halving: none of what the attitudes were found with but the cut itself.
@@ -201,8 +199,8 @@ final class AttitudesTest {
 
     private static double apart(Attitudes.Attitude attitude, Vec up) {
         Vec other = Stance.up(attitude.tiltRadians(), attitude.towardRadians());
-        return Math.acos(Math.clamp(
-                Math.abs(other.x() * up.x()) + Math.abs(other.y() * up.y()) + other.z() * up.z(), -1, 1));
+        return Math.acos(
+                Math.clamp(Math.abs(other.x() * up.x()) + Math.abs(other.y() * up.y()) + other.z() * up.z(), -1, 1));
     }
 
     @Test
@@ -214,9 +212,11 @@ final class AttitudesTest {
         assertThat(Math.toDegrees(all.getFirst().tiltRadians())).isCloseTo(90, within(0.01));
         assertThat(Math.toDegrees(all.getFirst().towardRadians())).isCloseTo(90, within(0.01));
         Attitudes.Rest rest = Attitudes.settle(wood, WATER, new Hold.Free(), 0);
-        assertThat(rest).isInstanceOfSatisfying(Attitudes.Rest.At.class, at -> assertThat(
-                        Math.toDegrees(at.attitude().tiltRadians()))
-                .isCloseTo(90, within(0.01)));
+        assertThat(rest)
+                .isInstanceOfSatisfying(
+                        Attitudes.Rest.At.class,
+                        at -> assertThat(Math.toDegrees(at.attitude().tiltRadians()))
+                                .isCloseTo(90, within(0.01)));
     }
 
     @Test

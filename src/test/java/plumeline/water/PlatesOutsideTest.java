@@ -175,7 +175,8 @@ final class PlatesOutsideTest {
         return Plates.bend(new Pane(width, height, 1, top), new PaneLoad.Even(1), STEEL);
     }
 
-    private static PaneBending water(double width, double height, double depth, Pane.Top top, Pane.Elasticity material) {
+    private static PaneBending water(
+            double width, double height, double depth, Pane.Top top, Pane.Elasticity material) {
         return Plates.bend(new Pane(width, height, 1, top), new PaneLoad.Liquid(depth, 1), material);
     }
 
