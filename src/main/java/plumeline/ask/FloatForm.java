@@ -19,7 +19,7 @@ import plumeline.water.Wall;
 /// @param underMetres3 air under its hollow base, cubic metres
 /// @param wall its outside, where its form is known
 record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
-    private static final int RINGS = 6;
+    private static final int RINGS = 4;
 
     static List<Key> keys() {
         Shape volume = FloatBody.amount(Kind.VOLUME, Range.between("0.01 ml", "1000 l"));

@@ -172,6 +172,9 @@ public record Turned(List<Ring> rings) implements Form {
         if (levelMetres >= highestMetres(up)) {
             return whole();
         }
+        if (levelMetres <= lowestMetres(up)) {
+            return Portion.NOTHING;
+        }
         Sum sum = new Sum();
         double chord = levelMetres / side;
         double slope = -up.z() / side;
