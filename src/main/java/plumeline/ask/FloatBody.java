@@ -11,7 +11,6 @@ import plumeline.quantity.Print;
 import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
-import plumeline.water.Form;
 import plumeline.water.Material;
 import plumeline.water.Vessel;
 import plumeline.water.Wall;

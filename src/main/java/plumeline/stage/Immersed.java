@@ -233,7 +233,8 @@ public record Immersed(Amount mass, Amount displaced, Amount net, Basis basis, B
             boolean isTold = thing.written().has("contents.volume")
                     || thing.written().has("empty_mass") && !thing.written().has("mass");
             if (!isTold) {
-                Vessel.Shell even = new Vessel.Shell(whole, hull.whole().centroid().z());
+                Vessel.Shell even =
+                        new Vessel.Shell(whole, hull.whole().centroid().z());
                 return new Body.Of(
                         new Vessel(hull, even, new Vessel.Inside.Solid()),
                         List.of("its weight spread evenly through its form: balance it on a ruler"));

@@ -159,7 +159,8 @@ final class ImmersedTest {
         assertThat(vessel(cone).shell().centreMetres()).isEqualTo(0.030, within(1e-9));
         Immersed.Body.Of body = (Immersed.Body.Of) known(cone).body();
         assertThat(body.assumed()).containsExactly("its weight spread evenly through its form: balance it on a ruler");
-        assertThat(vessel(cone + ", centre_of_mass: 20 mm").shell().centreMetres()).isEqualTo(0.020, within(1e-12));
+        assertThat(vessel(cone + ", centre_of_mass: 20 mm").shell().centreMetres())
+                .isEqualTo(0.020, within(1e-12));
     }
 
     /// 600 · 400 · 400 mm of water at 20 degC: 95.83 kg, as the reference of the trade counts it.
