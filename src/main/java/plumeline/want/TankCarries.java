@@ -133,12 +133,12 @@ record TankCarries(WantLine line, TankCheck.Found found, Table table, String ass
         String factor = Print.number(Math.floor(found.safetyFactor() * 100) / 100, 2);
         String stress = Print.number(found.mostStressed().bending().stressPascals() / 1e6, 2);
         String panes = switch (found.mostStressed().place()) {
-            case LONG_WALL -> "long walls";
-            case SHORT_WALL -> "short walls";
-            case FLOOR -> "floor";
+            case LONG_WALL -> "long walls bear ";
+            case SHORT_WALL -> "short walls bear ";
+            case FLOOR -> "floor bears ";
         };
         String stands =
-                name + "'s " + panes + " bear " + stress + " MPa: a safety factor of " + factor + "; 3.8 is asked for";
+                name + "'s " + panes + stress + " MPa: a safety factor of " + factor + "; 3.8 is asked for";
         return Optional.of(
                 found.safetyFactor() >= TankCheck.LEAST_FACTOR
                         ? stands + ", and no objection was found."
