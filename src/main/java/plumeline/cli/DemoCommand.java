@@ -77,7 +77,7 @@ final class DemoCommand implements Command {
     /// How many wants stand, and how far everything may be off at once.
     private static String told(ShotAnswer shot) {
         long stand = shot.wants().stream()
-                .filter(want -> want.verdict() == Verdict.HOLDS || want.verdict() == Verdict.TIGHT)
+                .filter(want -> want.verdict().compareTo(Verdict.TIGHT) >= 0)
                 .count();
         return stand + " of " + shot.wants().size() + " wants hold; "
                 + shot.marks().size() + " marks" + solved(shot);

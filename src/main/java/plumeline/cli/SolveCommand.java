@@ -36,7 +36,7 @@ final class SolveCommand implements Command {
         var plan = reading.plan().get();
         FilmAnswer answer = Solve.film(plan, PlanFile.shots(plan, given));
         console.answer(given.has("--json") ? FilmJson.of(answer) + "\n" : FilmText.of(answer));
-        boolean stands = answer.verdict() == Verdict.HOLDS || answer.verdict() == Verdict.TIGHT;
+        boolean stands = answer.verdict().compareTo(Verdict.TIGHT) >= 0;
         return given.has("--strict") && !stands ? Outcome.NOT_HELD : Outcome.ANSWERED;
     }
 

@@ -29,6 +29,11 @@ final class Forms {
         return new Shape.Amount(Kind.SHARE, Range.between(low, high), Shape.Mark.FIXED);
     }
 
+    /// A share that isn't nothing.
+    static Shape someShare() {
+        return new Shape.Amount(Kind.SHARE, Range.above("0 %", "100 %"), Shape.Mark.FIXED);
+    }
+
     static Shape share() {
         return share("0 %", "100 %");
     }

@@ -13,6 +13,7 @@ import static plumeline.plan.Forms.name;
 import static plumeline.plan.Forms.names;
 import static plumeline.plan.Forms.over;
 import static plumeline.plan.Forms.share;
+import static plumeline.plan.Forms.someShare;
 import static plumeline.plan.Forms.spot;
 import static plumeline.plan.Forms.start;
 import static plumeline.plan.Forms.text;
@@ -70,7 +71,13 @@ final class Grammar {
                 must("rate", "the rate at which it is shown", over(Kind.RATE)),
                 may("frames", "its length", frames()),
                 may("tempo", "the music's tempo", over(Kind.TEMPO)),
-                may("papers", "the papers' unit of length", word("mm", "in")));
+                may("papers", "the papers' unit of length", word("mm", "in")),
+                may(
+                        "air",
+                        "the air on the set, lamps on",
+                        Keys.of(
+                                may("temperature", "its temperature", any(Kind.TEMPERATURE)),
+                                may("humidity", "its relative humidity", someShare()))));
     }
 
     private static Shape delivery() {
@@ -166,7 +173,16 @@ final class Grammar {
                 may(
                         "tied",
                         "heights from its base where lines leave it",
-                        new Items(mark(Kind.LENGTH, Range.NOT_NEGATIVE), 1, 8)));
+                        new Items(mark(Kind.LENGTH, Range.NOT_NEGATIVE), 1, 8)),
+                may("line", "the line it hangs on", line()));
+    }
+
+    private static Shape line() {
+        return Keys.of(
+                may("diameter", "its diameter", over(Kind.LENGTH)),
+                may("strength", "as labelled, unknotted", over(Kind.FORCE)),
+                may("material", "what it is made of", word("nylon", "fluorocarbon")),
+                may("knot", "share of the strength that is left at the knot", someShare()));
     }
 
     private static Shape light() {

@@ -166,12 +166,20 @@ final class WantGrammar {
                 "hangs",
                 Subject.THING,
                 "it hangs at this tilt",
-                must("tilt", "the tilt wanted", any(Kind.ANGLE)),
+                may("tilt", "the tilt wanted; as placed, else upright, where not written", any(Kind.ANGLE)),
                 within(Kind.ANGLE));
-        add("beads_stay", Subject.THING, "droplets stay on it");
+        add(
+                "beads_stay",
+                Subject.THING,
+                "droplets stay on it",
+                may("size", "diameter of the drops' wetted base", over(Kind.LENGTH)),
+                may(
+                        "liquid",
+                        "what the drops are of",
+                        Shape.Keys.of(may("glycerine", "glycerine by volume, the rest water", share()))));
         add("stays_dry", Subject.THING, "it doesn't sweat");
         add("sweats", Subject.THING, "it sweats");
-        add("upright", Subject.THING, "it stays upright");
+        add("upright", Subject.THING, "it stays upright", within(Kind.ANGLE));
         add("line_hidden", Subject.THING, "the line it hangs on isn't seen", under(Shape.Need.OPTIONAL, Kind.PIXELS));
         add("tank_carries", Subject.TANK, "the tank's panes carry the water");
         add(

@@ -25,12 +25,13 @@ final class DrawingsPart {
 
     private final Drawing start;
 
+    /// @param drawn the shot's answer, led by the pass that is drawn
     /// @param start the camera view at start, which stands at the head of the sheet
-    DrawingsPart(Subject subject, Drawing start) {
+    DrawingsPart(Subject subject, ShotAnswer drawn, Drawing start) {
         this.subject = subject;
         this.start = start;
         plan = subject.plan();
-        answer = subject.answer();
+        answer = drawn;
         unit = subject.unit() == PaperUnit.MILLIMETRES ? "mm" : "inches";
     }
 

@@ -167,6 +167,7 @@ final class FilmPage {
             case FAILS -> count == 1 ? "fails" : "fail";
             case UNKNOWN -> "unknown";
             case TIGHT -> "tight";
+            case NO_OBJECTION_FOUND -> "no objection found";
             case HOLDS -> count == 1 ? "holds" : "hold";
         };
     }
@@ -212,7 +213,8 @@ final class FilmPage {
                 "Frames count on the screen, seconds on the table.",
                 "holds: true, and stays so when any one mark is off as a hand may leave it. tight: true, but would"
                         + " then fail. fails: not true as the marks stand. unknown: a fact is missing, or it isn't"
-                        + " computed yet.",
+                        + " computed yet. no objection found: the best that is said where glass or weight can"
+                        + " hurt someone; it is no permission.",
                 "Solved values were found for this plan; typical ones stand for yours until you measure.",
                 "Check the revision at the foot of each page against the plan before you build."));
         if (title.codePoints().anyMatch(c -> !Bundled.isLettered(c))) {

@@ -1,6 +1,7 @@
 package plumeline.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plumeline.plan.Camera;
 import plumeline.sketch.Drawing;
@@ -13,7 +14,7 @@ final class Glance {
     private static final int SEEN_PIXELS = 250;
 
     /// How much of an upright one, whose foot would be cut off otherwise.
-    private static final int UPRIGHT_PIXELS = 372;
+    private static final int UPRIGHT_PIXELS = 274;
 
     private final Subject subject;
     private final Standing standing;
@@ -31,7 +32,9 @@ final class Glance {
 
     Markup block(String revision) {
         Markup words = Markup.of("div").with("class", "words");
-        words.add(limiting(), Markup.of("div", marks.next()).with("class", "next-mark"));
+        words.add(limiting());
+        firstNote().ifPresent(text -> words.add(Rows.paragraph("note", text)));
+        words.add(Markup.of("div", marks.next()).with("class", "next-mark"));
         marks.findJigs().ifPresent(text -> words.add(Rows.paragraph("together", text)));
         CameraRows camera = new CameraRows(subject);
         words.add(Rows.paragraph("exposure", camera.exposure()), Rows.paragraph("from-sensor", camera.fromSensor()));
@@ -66,6 +69,15 @@ final class Glance {
     private Markup limiting() {
         Standing.Limiting limiting = standing.limiting();
         return Rows.verdict(limiting.verdict().word(), limiting.sentence()).with("class", "limiting");
+    }
+
+    /// What a machine can't do decides whether the shot can be run at all: the first note that goes on to say what to
+    /// do, without that.
+    private Optional<String> firstNote() {
+        return subject.answer().notes().stream()
+                .filter(note -> note.contains(". "))
+                .findFirst()
+                .map(note -> note.substring(0, note.indexOf(". ") + 1));
     }
 
     private String cares() {

@@ -65,7 +65,7 @@ final class MarksPart {
     Optional<String> findJigs() {
         double together = Math.floor(subject.answer().together() * 10) / 10;
         return together < 1 && subject.answer().together() > 0
-                ? Optional.of("All marks at once: " + Print.number(together, 1) + " × a hand's error. Use jigs.")
+                ? Optional.of("All marks at once: " + Print.number(together, 1) + " × what a hand places. Use jigs.")
                 : Optional.empty();
     }
 

@@ -19,7 +19,6 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -103,7 +102,7 @@ final class PdfPrinter {
             builder.withHtmlContent(described(html), "about:blank");
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 renderer.layout();
-                renderer.createPDFKeepOpen().save(bytes, CompressParameters.NO_COMPRESSION);
+                renderer.createPDFKeepOpen().save(bytes);
             }
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

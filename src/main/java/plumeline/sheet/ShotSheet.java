@@ -6,6 +6,7 @@ import plumeline.draw.Moment;
 import plumeline.sketch.Drawing;
 import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;
+import plumeline.solve.ShotAnswer;
 
 /// The sheet of one shot, in the order in which a crew needs it: at a glance, marks, camera, moves, light, effect, what
 /// kills it, what is done before and between takes, boxes for takes; then the wants, the drawings, where to take care.
@@ -25,7 +26,8 @@ final class ShotSheet {
     static Markup of(FilmAnswer film, Subject subject, String title, Printed printed) {
         ShotSheet sheet = new ShotSheet(subject, printed.changes());
         String revision = Papers.revision(film);
-        Drawing start = Drawings.cameraView(subject.plan(), subject.answer(), Moment.START);
+        ShotAnswer drawn = subject.answer().ledBy(sheet.standing.limitingPass());
+        Drawing start = Drawings.cameraView(subject.plan(), drawn, Moment.START);
         MarksPart marks = new MarksPart(subject, printed.changes());
         sheet.section.add(new Glance(subject, sheet.standing, marks, printed, start).block(revision));
         sheet.gone();
@@ -44,7 +46,7 @@ final class ShotSheet {
         TakeBoxes.addTo(sheet.section, subject, title, revision);
         sheet.cautions();
         new WantsPart(subject, printed.changes()).addTo(sheet.section);
-        new DrawingsPart(subject, start).addTo(sheet.section);
+        new DrawingsPart(subject, drawn, start).addTo(sheet.section);
         return sheet.section;
     }
 

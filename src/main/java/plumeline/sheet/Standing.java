@@ -59,7 +59,7 @@ final class Standing {
     private static int order(Verdict verdict) {
         return switch (verdict) {
             case FAILS -> 0;
-            case TIGHT, HOLDS -> 1;
+            case TIGHT, NO_OBJECTION_FOUND, HOLDS -> 1;
             case UNKNOWN -> 2;
         };
     }
@@ -69,7 +69,7 @@ final class Standing {
         return switch (one.answer().verdict()) {
             case FAILS -> 0;
             case TIGHT -> 1;
-            case HOLDS -> one.errors() < LeewaySentence.LOOSE ? 1 : 3;
+            case NO_OBJECTION_FOUND, HOLDS -> one.errors() < LeewaySentence.LOOSE ? 1 : 3;
             case UNKNOWN -> 2;
         };
     }
@@ -120,43 +120,49 @@ final class Standing {
                 .toList();
     }
 
-    /// A want by its id and its word: `reveal.2 (shown)`.
+    /// A want by its id and its word: `reveal.2 (shown)`. None is called safe.
     private static String named(Ranked one) {
-        return one.answer().id() + " (" + one.line().word().replace('_', ' ') + ")";
+        String word = one.line().word();
+        return one.answer().id() + " (" + (word.equals("flash_safe") ? "flashes" : word.replace('_', ' ')) + ")";
     }
 
     private static String inPass(Ranked one) {
         return one.answer().pass().isEmpty() ? "" : " in pass " + one.answer().pass();
     }
 
-    /// What limits the shot: the finding that stands nearest to failing, the film's own counted too, and what isn't
-    /// known.
+    /// What limits the shot, the film's own wants counted too: how the worst of its wants stands, by which finding, and
+    /// what isn't known.
     ///
-    /// @param verdict how the limiting want stands
+    /// @param verdict the worst verdict
     /// @param sentence why, and by which mark
     record Limiting(Verdict verdict, String sentence) {}
 
+    /// The pass in which the want that stands nearest to failing does so; empty where it is none's.
+    String limitingPass() {
+        return ranked.isEmpty() ? "" : ranked.getFirst().answer().pass();
+    }
+
     Limiting limiting() {
-        String unknown = ranked.stream()
+        String names = ranked.stream()
                 .filter(one -> one.answer().verdict() == Verdict.UNKNOWN)
                 .map(Standing::named)
                 .collect(Collectors.joining(", "));
-        String also = unknown.isEmpty() ? "" : " Not known: " + unknown + ".";
+        String unknown = names.isEmpty() ? "" : " Not known: " + names + ".";
         if (ranked.isEmpty()) {
             return new Limiting(Verdict.UNKNOWN, "No want is written for this shot.");
         }
         Ranked first = ranked.getFirst();
         String id = named(first) + inPass(first) + ": ";
         return switch (first.answer().verdict()) {
-            case FAILS ->
-                new Limiting(
-                        Verdict.FAILS,
-                        id
-                                + LeewaySentence.sentence(
-                                        String.join(" ", first.answer().because()))
-                                + also);
-            case TIGHT, HOLDS -> new Limiting(first.answer().verdict(), id + first.words() + also);
-            case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + also);
+            case FAILS -> {
+                String because = String.join(" ", first.answer().because());
+                yield new Limiting(Verdict.FAILS, id + LeewaySentence.sentence(because) + unknown);
+            }
+            case TIGHT, NO_OBJECTION_FOUND, HOLDS ->
+                names.isEmpty()
+                        ? new Limiting(first.answer().verdict(), id + first.words())
+                        : new Limiting(Verdict.UNKNOWN, unknown.strip() + " Of the rest, " + id + first.words());
+            case UNKNOWN -> new Limiting(Verdict.UNKNOWN, "None of its wants is computed." + unknown);
         };
     }
 }

@@ -18,6 +18,13 @@ final class WantWords {
             case "clear" -> "it comes too near something";
             case "off_picture" -> "it comes into the picture";
             case "stays_under" -> "it floats up";
+            case "hangs" -> "it hangs askew";
+            case "upright" -> "it leans or turns over";
+            case "beads_stay" -> "drops run down";
+            case "sweats" -> "it stays dry";
+            case "stays_dry" -> "it sweats";
+            case "line_hidden" -> "the line shows";
+            case "tank_carries" -> "a pane or the table breaks";
             case "reaches" -> "the lens or camera can't be set so";
             case "same_size" -> "the two shots don't match in size";
             default -> "a want fails";
@@ -54,7 +61,10 @@ final class WantWords {
 
     private static String checkLater(String word) {
         return switch (word) {
-            case "stays_under", "hangs" -> "Put the filled and closed hero in a bucket the evening before.";
+            case "stays_under" -> "Put the filled and closed hero in a bucket the evening before.";
+            case "hangs", "upright" -> "Let it come to rest and look along its edge at a plumb line.";
+            case "beads_stay" -> "Spray a spare in the shot's light and wait ten minutes.";
+            case "sweats", "stays_dry" -> "Read the probe on it and the hygrometer beside it, lamps on.";
             case "line_hidden" -> "Shoot a few frames and magnify: no line.";
             case "tank_carries" -> "Fill slowly, look at every seam, keep the floor under it free.";
             case "ink_reaches", "clear_until", "rises", "falls_through", "smear" ->

@@ -1,5 +1,7 @@
 package plumeline.solve;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import plumeline.stage.Stage;
 
@@ -56,5 +58,16 @@ public record ShotAnswer(
         marks = List.copyOf(marks);
         leewayWithout = List.copyOf(leewayWithout);
         notes = List.copyOf(notes);
+    }
+
+    /// Gives the same answer with one of its passes first, to draw that one.
+    ///
+    /// @param pass the pass's name
+    /// @return this where there is no such pass
+    public ShotAnswer ledBy(String pass) {
+        List<Run> runs = new ArrayList<>(posed.stages());
+        runs.sort(Comparator.comparing(run -> !run.pass().equals(pass)));
+        Posed led = new Posed(runs, posed.valuesSi());
+        return new ShotAnswer(shot, verdict, wants, filmWants, marks, together, leewayWithout, notes, led);
     }
 }

@@ -153,7 +153,8 @@ final class ShotSolver {
         OptionalDouble over = want.findOverPupil(moments);
         over.ifPresent(rim -> because.add(words.overPupil(rim, want.unit())));
         List<String> attempts = List.of();
-        Verdict verdict = Verdict.HOLDS;
+        Verdict verdict = want.isSafety() ? Verdict.NO_OBJECTION_FOUND : Verdict.HOLDS;
+        Optional<String> tight = want.findTight(moments);
         if (margin < 0) {
             verdict = Verdict.FAILS;
             Remedies remedies = new Remedies(judged, axes, si, words);
@@ -163,6 +164,9 @@ final class ShotSolver {
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, marks, words));
+        } else if (tight.isPresent()) {
+            verdict = Verdict.TIGHT;
+            because.add(tight.get());
         }
         return new WantAnswer(
                 line.id(),

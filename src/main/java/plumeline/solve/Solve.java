@@ -80,7 +80,9 @@ public final class Solve {
 
     private ShotAnswer answer(Shot shot) {
         List<WantLine> filmWants = isInFilm(shot)
-                ? plan.wants().stream().filter(Wants::isJudgedByShot).toList()
+                ? plan.wants().stream()
+                        .filter(line -> Wants.isJudgedByShot(line) && Wants.isAbout(line, shot))
+                        .toList()
                 : List.of();
         return ShotSolver.solve(plan, shot, filmWants, this::share);
     }

@@ -8,6 +8,8 @@ public enum Verdict {
     UNKNOWN("unknown"),
     /// It would fail once some single mark is off by its placing error.
     TIGHT("tight"),
+    /// The best that is said where someone's safety rests on it: it stands where a want else holds.
+    NO_OBJECTION_FOUND("no objection found"),
     /// It is true and stays so.
     HOLDS("holds");
 

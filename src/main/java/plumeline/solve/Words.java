@@ -203,6 +203,7 @@ public final class Words {
         return switch (unit) {
             case "mm" -> print.difference(size / MILLIMETRES, Print.Hand.TAPE);
             case "%" -> size < 10 ? tenths(size) + " %" : Print.number(size, 0) + " %";
+            case "1" -> tenths(size);
             default -> tenths(size) + " " + unit;
         };
     }

@@ -2,6 +2,7 @@ package plumeline.stage;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import plumeline.geom.Vec;
 import plumeline.plan.Kit;
@@ -32,7 +33,7 @@ final class MarkRanges {
 
     static StagedMark of(Mark mark, Shot shot, Plan plan) {
         double step = step(mark, plan.film().papersOrDefault());
-        double reach = reach(mark);
+        double reach = findTied(mark, shot).orElse(reach(mark));
         double[] range = range(mark, shot, plan);
         if (!path(mark, ".z")) {
             Vec anchor = anchor(shot);
@@ -88,7 +89,7 @@ final class MarkRanges {
                 path.equals("camera.y")
                         ? new double[] {-CAMERA_FAR_METRES, -CAMERA_NEAR_METRES}
                         : tableRange(path, plan);
-            case HEIGHT -> new double[] {0, TABLE_METRES};
+            case HEIGHT -> new double[] {0, findTied(mark, shot).orElse(TABLE_METRES)};
             case LAMP_PLACE -> new double[] {path.endsWith(".z") ? 0 : -LAMP_METRES, LAMP_METRES};
             case TURN, LAMP_TURN, MOTOR_TURN ->
                 path.endsWith(".tilt")
@@ -128,6 +129,14 @@ final class MarkRanges {
                 .findFirst()
                 .orElse(TABLE_METRES);
         return new double[] {-travel, travel};
+    }
+
+    /// How high a tie can be: to the top of what it is tied to.
+    private static OptionalDouble findTied(Mark mark, Shot shot) {
+        return shot.placed().stream()
+                .filter(placed -> placed.tied().contains(mark))
+                .mapToDouble(placed -> Forms.solid(placed.thing().form()).heightMetres())
+                .findFirst();
     }
 
     private static double[] dialRange(String path, Shot shot) {

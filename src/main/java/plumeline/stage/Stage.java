@@ -23,7 +23,14 @@ import plumeline.time.Retime;
 public final class Stage {
     private static final int MOST_TURNS = 12;
 
-    private record Standing(Solid solid, Slots.Slot x, Slots.Slot y, Slots.Slot z, Slots.Slot turn, Slots.Slot lean) {
+    private record Standing(
+            Solid solid,
+            Slots.Slot x,
+            Slots.Slot y,
+            Slots.Slot z,
+            Slots.Slot turn,
+            Slots.Slot lean,
+            List<Slots.Slot> tied) {
         Body posed(double[] values) {
             Vec base = new Vec(x.in(values), y.in(values), z.in(values));
             return new Body(solid, new Pose(base, turn.in(values), lean.in(values)));
@@ -53,7 +60,8 @@ public final class Stage {
                     slots.of(placed.at().y()),
                     slots.of(placed.at().z(), 0),
                     slots.of(placed.turn(), 0),
-                    slots.of(placed.tilt(), 0)));
+                    slots.of(placed.tilt(), 0),
+                    placed.tied().stream().map(slots::of).toList()));
         }
         double framesPerSecond = plan.film().rate().si();
         motions = Motions.of(effective, slots, 1 / framesPerSecond);
@@ -153,6 +161,15 @@ public final class Stage {
             }
         }
         return -1;
+    }
+
+    /// Gives where lines leave a hung thing.
+    ///
+    /// @param thing its index in [Scene#things]
+    /// @param values the marks' values, SI
+    /// @return heights over its base along its axis, metres, one a line; empty where `tied` isn't written
+    public List<Double> tiesMetres(int thing, double[] values) {
+        return things.get(thing).tied().stream().map(tie -> tie.in(values)).toList();
     }
 
     /// Finds the tank's walls.

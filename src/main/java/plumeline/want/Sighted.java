@@ -78,7 +78,7 @@ record Sighted(Want want, List<Integer> things, List<Integer> lamps, Seen seen) 
         return want.findUnknown(moments);
     }
 
-    private static String reason(Sightlines.Trouble trouble, String names) {
+    static String reason(Sightlines.Trouble trouble, String names) {
         return switch (trouble) {
             case SURFACE ->
                 "Not computed: the camera looks through the water's surface at " + names

@@ -18,6 +18,12 @@ public sealed interface Want
                 Reaches,
                 SameSize,
                 StaysUnder,
+                Hangs,
+                Upright,
+                BeadsStay,
+                Sweats,
+                LineHidden,
+                TankCarries,
                 Sighted,
                 NotComputed {
     /// Gives the want as the crew wrote it.
@@ -87,6 +93,21 @@ public sealed interface Want
     /// @return a sentence; empty where there is nothing to say
     default Optional<String> findCaution(Moments moments) {
         return Optional.empty();
+    }
+
+    /// Finds why a want that holds with the figures as given may fail all the same, whatever the marks.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return a sentence; empty where the marks' placing errors alone make it tight
+    default Optional<String> findTight(Moments moments) {
+        return Optional.empty();
+    }
+
+    /// Tells whether someone's safety rests on it: then it never holds, but no objection is found.
+    ///
+    /// @return true for what glass and tables carry
+    default boolean isSafety() {
+        return false;
     }
 
     /// Finds the margin seen from the whole entrance pupil instead of from the lens point alone, in the want's unit.

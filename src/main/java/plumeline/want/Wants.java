@@ -84,6 +84,12 @@ public final class Wants {
             case Reaches reaches -> new Sighted(reaches, List.of(), List.of(), Sighted.Seen.EACH);
             case Clear clear -> clear;
             case StaysUnder under -> under;
+            case Hangs hangs -> hangs;
+            case Upright upright -> upright;
+            case BeadsStay beads -> beads;
+            case Sweats sweats -> sweats;
+            case LineHidden hidden -> hidden;
+            case TankCarries carries -> carries;
             case Sighted already -> already;
             case NotComputed not -> not;
         };
@@ -109,8 +115,8 @@ public final class Wants {
             case "off_picture" -> new OffPicture(line, things(line.subjects(), stage), lamps(line.subjects(), stage));
             case "reaches" -> new Reaches(line, stage.shot().camera());
             case "same_size" -> sameSize(line, plan, stage, elsewhere);
-            case "stays_under" -> staysUnder(line, stage);
-            default -> new NotComputed(line, NOT_YET);
+            default ->
+                WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new NotComputed(line, NOT_YET);
         };
     }
 
@@ -120,16 +126,23 @@ public final class Wants {
     /// @return true for `inside` and its like
     public static boolean isJudgedByShot(WantLine line) {
         return switch (line.word()) {
-            case "inside", "clear", "reaches" -> true;
+            case "inside", "clear", "reaches", "tank_carries" -> true;
             default -> false;
         };
     }
 
-    private static Want staysUnder(WantLine line, Stage stage) {
-        StaysUnder want = new StaysUnder(line, things(line.subjects(), stage), si(line.written(), "by", 0));
-        return want.findNever(stage)
-                .<Want>map(why -> new NotComputed(line, why))
-                .orElse(want);
+    /// Tells whether a film's want has anything to judge in a shot.
+    ///
+    /// @param line a want of the film that is judged by shot
+    /// @param shot one of its shots
+    /// @return false for a tank that the shot doesn't place
+    public static boolean isAbout(WantLine line, Shot shot) {
+        return !line.word().equals("tank_carries")
+                || shot.findTank()
+                        .filter(tank -> tank.tank()
+                                .name()
+                                .equals(line.subjects().getFirst().name()))
+                        .isPresent();
     }
 
     private static Want fills(WantLine line, Stage stage) {

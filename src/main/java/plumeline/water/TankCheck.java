@@ -76,6 +76,18 @@ public final class TankCheck {
             return STRENGTH_PASCALS / mostStressed().bending().stressPascals();
         }
 
+        /// Gives the strength over the largest stress where the floor pane's own weight counts too.
+        ///
+        /// @return factor, dimensionless
+        public double safetyFactorWithOwnWeight() {
+            double stress = 0;
+            for (Finding each : panes) {
+                double share = each.place() == Place.FLOOR ? 1 + floorOwnShare(load) : 1;
+                stress = Math.max(stress, share * each.bending().stressPascals());
+            }
+            return STRENGTH_PASCALS / stress;
+        }
+
         /// Gives the worst validity of all panes.
         ///
         /// @return validity
@@ -121,7 +133,7 @@ public final class TankCheck {
     }
 
     private static Finding bend(Place place, Pane pane, PaneLoad load) {
-        return new Finding(place, pane, Plates.bend(pane, load, PaneMaterial.FLOAT_GLASS));
+        return new Finding(place, pane, Plates.bend(pane, load, Pane.Elasticity.FLOAT_GLASS));
     }
 
     /// Gives how much of the liquid's pressure the floor pane's own weight adds: `ρ_glass t/(ρh)`. It isn't in the

@@ -331,4 +331,20 @@ final class ShotSheetTest {
                 page(cut).getElementsByTagName("main").item(0).getTextContent().replace("\n", "");
         assertThat(cover).contains("In the cut", "1: plume48 frames", "2: reveal96 frames");
     }
+
+    /// Each want on water stands on its shot's sheet once, with how it is checked.
+    @Test
+    void wantsOnWater_standOnTheSheetOnce() {
+        String now = "{stays_under: bottle}, {hangs: bottle}, {line_hidden: bottle}, {tank_carries: glass}, {upright:"
+                + " bottle}, {beads_stay: bottle}, {sweats: bottle}, {stays_dry: bottle}";
+        Element sheet = sheet(Made.text().replace("{stays_under: bottle}", now), "plume");
+        for (int i = 2; i <= 9; i++) {
+            String id = ".want.plume." + i;
+            assertThat(all(sheet, "div").stream()
+                            .filter(div -> div.getAttribute("id").endsWith(id))
+                            .toList())
+                    .as(id)
+                    .hasSize(1);
+        }
+    }
 }

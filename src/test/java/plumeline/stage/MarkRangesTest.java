@@ -42,6 +42,14 @@ final class MarkRangesTest {
         checkRange(stage, "hero.y", -1.5, 1.5);
     }
 
+    @Test
+    void ties_areOnTheirThing() {
+        Stage stage = stage(PLAN.replace("at: [free, free, free]", "at: [free, free, free], tied: [free, 30 mm]"));
+        checkRange(stage, "hero.tied_1", 0, 0.096);
+        checkRange(stage, "hero.tied_2", 0, 0.096);
+        assertThat(stage.tiesMetres(0, stage.startValues())).containsExactly(0.048, 0.030);
+    }
+
     private static Stage stage(String text) {
         Plan plan = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml")
                 .plan()

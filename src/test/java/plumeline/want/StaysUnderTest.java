@@ -46,13 +46,20 @@ final class StaysUnderTest {
             delimiter = '|',
             value = {
                 "tall | Weigh hero, whole and filled: write its mass.",
-                "unpushed | Push hero just under in a jug on a kitchen scale: the grams gained are the millilitres it"
-                        + " displaces.",
-                "opened | hero is open: how much water runs in decides. Ask float.",
-                "near | hero sinks by 1.7 g, but that may be off by 2 g: weigh it more closely."
+                "opened | hero is open: write how much air stays in it, 0 ml once it is flooded and no bubble is left.",
+                "near | hero sinks by 1.7 g, but that may be off by 2.1 g: weigh it more closely."
             })
     void whatIsMissing_isNamed(String thing, String why) {
         assertThat(Wanted.never(lines(thing, "{stays_under: hero}"))).contains(why);
+    }
+
+    /// π · 21² · 118 = 163.5 ml as a cylinder; ± 5 % of that is 8.2 g of water.
+    @Test
+    void withoutDisplaces_theFormsVolumeCounts_andIsSaidToBeTypical() {
+        String[] lines = lines("unpushed", "{stays_under: hero}");
+        assertThat(Wanted.margin(lines)).isEqualTo(197 - 0.998207 * Math.PI * 2.1 * 2.1 * 11.8, within(1e-3));
+        assertThat(Wanted.standing(PaperUnit.MILLIMETRES, lines)).contains("hero sinks by 34 g ± 8.2 g.");
+        assertThat(Wanted.caution(lines)).contains("Assumed: its volume by its form, ± 5 %.");
     }
 
     @Test

@@ -28,9 +28,10 @@ final class Wanted {
           weighed: {diameter: 42 mm, height: 118 mm, mass: 197 g, displaces: 133.5 ml}
           floater: {diameter: 42 mm, height: 118 mm, mass: 120 g, displaces: 133.5 ml}
           light: {diameter: 42 mm, height: 118 mm, mass: 135 g, displaces: 133.5 ml}
-          near: {diameter: 42 mm, height: 118 mm, mass: 135 g ± 1.5 g, displaces: 133.5 ml ± 0.5 ml}
+          near: {diameter: 42 mm, height: 118 mm, mass: 135 g ± 2 g, displaces: 133.5 ml ± 0.5 ml}
           unpushed: {diameter: 42 mm, height: 118 mm, mass: 197 g}
           opened: {diameter: 42 mm, height: 118 mm, mass: 197 g, displaces: 133.5 ml, closed: no}
+          unweighed: {diameter: 42 mm, height: 118 mm, displaces: 133.5 ml}
           glass: {diameter: 42 mm, height: 118 mm, body: clear}
           box: {width: 60 mm, depth: 20 mm, height: 100 mm}
           flacon: {profile: [[0 mm, 21 mm], [90 mm, 21 mm], [90 mm, 10 mm], [118 mm, 10 mm]]}
@@ -55,7 +56,10 @@ final class Wanted {
     private Wanted() {}
 
     static Plan plan(String... lines) {
-        String text = HEAD + "    " + String.join("\n    ", lines) + "\n";
+        return read(HEAD + "    " + String.join("\n    ", lines) + "\n");
+    }
+
+    static Plan read(String text) {
         var reading = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml");
         return reading.plan()
                 .orElseThrow(() -> new AssertionError(

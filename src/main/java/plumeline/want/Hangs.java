@@ -1,0 +1,192 @@
+package plumeline.want;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import plumeline.geom.Body;
+import plumeline.geom.Vec;
+import plumeline.plan.Placed;
+import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.stage.HangingLine;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+import plumeline.stage.TankWalls;
+import plumeline.water.Line;
+import plumeline.water.Water;
+
+/// A thing hangs at a tilt, wholly under the tank's water or wholly out of it; `upright` of a hung thing is the same at
+/// 0.
+///
+/// Margin in degrees in two parts, see [Poise#parts]; one part more says how far it is from being cut by the water
+/// line, in mm, and is none of the margin.
+///
+/// @param line as written
+/// @param thing index of the thing
+/// @param wish the tilt
+/// @param inWater how it hangs under the tank's water; in air where there is no tank
+/// @param inAir how it hangs in air
+/// @param loads what it weighs, for its line
+record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inAir, Loads loads) implements Want {
+    private static final double FAR_MILLIMETRES = 10_000;
+
+    /// Its weight.
+    ///
+    /// @param airKilograms all that it weighs lifted out, kilograms
+    /// @param netKilograms its weight in water, negative where it floats, kilograms
+    /// @param assumed what was assumed, as a sentence
+    record Loads(double airKilograms, double netKilograms, String assumed) {}
+
+    @Override
+    public String unit() {
+        return "deg";
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        Scene scene = scene(moments);
+        double cover = coverMetres(moments.stage(), scene.things().get(thing));
+        double[] own = poise(moments).parts(ties(moments), wish);
+        double[] all = Arrays.copyOf(own, own.length + 1);
+        all[own.length] = Math.clamp(Parts.MILLIMETRES * cover, -FAR_MILLIMETRES, FAR_MILLIMETRES);
+        return all;
+    }
+
+    @Override
+    public double margin(double[] parts) {
+        return Math.min(parts[0], parts[1]);
+    }
+
+    @Override
+    public boolean restsOnMarks() {
+        return !inWater.floats() || !inAir.floats();
+    }
+
+    @Override
+    public Optional<String> findUnknown(Moments moments) {
+        return coverMetres(moments.stage(), scene(moments).things().get(thing)) < 0
+                ? Optional.of("Not computed: the water line cuts " + Parts.name(moments, thing)
+                        + ", or it reaches through the tank's wall. Hang it wholly under the water or"
+                        + " wholly out of it.")
+                : Optional.empty();
+    }
+
+    private Scene scene(Moments moments) {
+        return moments.at(moments.stage().frameOf(line.when()));
+    }
+
+    private Poise.Ties ties(Moments moments) {
+        Stage stage = moments.stage();
+        Placed placed = stage.shot().placed().get(thing);
+        double placedTilt =
+                Math.toDegrees(scene(moments).things().get(thing).pose().leanRadians());
+        double cut = placed.tilt().isPresent() ? Math.IEEEremainder(placedTilt, 360) : wish.tiltDegrees();
+        return new Poise.Ties(stage.tiesMetres(thing, moments.values()), cut);
+    }
+
+    private Poise poise(Moments moments) {
+        return isWet(moments.stage(), scene(moments).things().get(thing)) ? inWater : inAir;
+    }
+
+    private static boolean isWet(Stage stage, Body body) {
+        return stage.findTank().filter(walls -> underMetres(walls, body) >= 0).isPresent();
+    }
+
+    /// How far it is from being cut: by the water line, or by a wall.
+    private static double coverMetres(Stage stage, Body body) {
+        return stage.findTank()
+                .map(walls -> Math.max(underMetres(walls, body), outMetres(walls, body)))
+                .orElse(FAR_MILLIMETRES);
+    }
+
+    private static double underMetres(TankWalls walls, Body body) {
+        Vec low = body.bounds().low().minus(walls.inside().low());
+        Vec high = walls.inside().high().minus(body.bounds().high());
+        double under = walls.waterLineMetres() - body.bounds().high().z();
+        return least(low.x(), low.y(), low.z(), high.x(), high.y(), under);
+    }
+
+    private static double outMetres(TankWalls walls, Body body) {
+        Vec before = walls.outside().low().minus(body.bounds().high());
+        Vec behind = body.bounds().low().minus(walls.outside().high());
+        double over = body.bounds().low().z() - walls.waterLineMetres();
+        return -least(-before.x(), -before.y(), -behind.x(), -behind.y(), -over);
+    }
+
+    private static double least(double... values) {
+        return Arrays.stream(values).min().orElseThrow();
+    }
+
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        String name = Parts.name(moments, thing);
+        Poise poise = poise(moments);
+        if (poise.floats()) {
+            return Optional.of(name + " floats by " + Lacks.grams(loads.netKilograms())
+                    + ": a line from above would have to push. Make it sink first: ask float.");
+        }
+        Poise.Ties ties = ties(moments);
+        double tilt = poise.tiltDegrees(ties, wish);
+        String wanted = Lacks.degrees(wish.tiltDegrees()) + " ± " + Lacks.degrees(wish.withinDegrees()) + " is wanted";
+        String balance = new Print(papers).length(poise.balanceMetres(Math.abs(wish.tiltDegrees())), Print.Hand.TAPE);
+        double[] parts = poise.parts(ties, wish);
+        if (margin(parts) >= 0) {
+            return Optional.of(name + " hangs at " + Lacks.degrees(tilt) + "; " + wanted + ". "
+                    + pulls(poise.pullsNewtons(ties, wish), poise == inWater && inWater != inAir));
+        }
+        if (poise.tips(ties, wish)) {
+            return Optional.of(name + " tips to " + Lacks.degrees(tilt)
+                    + ": a line would have to push. It balances " + balance
+                    + " from its base: tie it on both sides of that.");
+        }
+        if (parts[1] >= 0) {
+            return Optional.of(name + " hangs at " + Lacks.degrees(tilt) + "; " + wanted + ".");
+        }
+        return Optional.of(name + " comes to rest at " + Lacks.degrees(tilt) + "; " + wanted + ". It balances "
+                + balance + " from its base: tie it " + where() + ".");
+    }
+
+    private String where() {
+        double wanted = Math.abs(wish.tiltDegrees());
+        return wanted < wish.withinDegrees()
+                ? "above that"
+                : wanted > 180 - wish.withinDegrees() ? "below that" : "on both sides of that";
+    }
+
+    private static String pulls(List<Double> pulls, boolean isWet) {
+        String where = isWet ? "In water " : "In air ";
+        return where
+                + (pulls.size() == 1 ? "its line pulls " : "its lines pull ")
+                + pulls.stream().map(Lacks::newtons).collect(Collectors.joining(" and ")) + ".";
+    }
+
+    /// Hanging things hurt people.
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        List<String> cautions = new ArrayList<>();
+        Placed placed = moments.stage().shot().placed().get(thing);
+        double newtons = loads.airKilograms() * Water.GRAVITY_METRES_PER_SECOND2;
+        Optional<HangingLine> hung = HangingLine.find(placed);
+        if (hung.isEmpty()) {
+            cautions.add("Its line isn't given: see that one alone bears " + Lacks.newtons(Line.LEAST_FACTOR * newtons)
+                    + " at the knot, five times its weight in air.");
+        } else {
+            double factor = hung.get().safetyFactor(newtons);
+            cautions.add((factor < Line.LEAST_FACTOR ? "Its line is too weak: one alone" : "One line alone") + " bears "
+                    + Print.number(Math.floor(factor * 10) / 10, 1)
+                    + " times its weight in air at the knot; five times is asked for.");
+        }
+        cautions.add("Nobody's hand, head or glass under it; lift it out of the water with a hand beneath.");
+        cautions.add(assumed(hung));
+        cautions.removeIf(String::isEmpty);
+        return Optional.of(String.join(" ", cautions));
+    }
+
+    private String assumed(Optional<HangingLine> hung) {
+        String lines = hung.map(line -> Lacks.assumed(line.assumed())).orElse("");
+        return (loads.assumed() + " " + lines).strip();
+    }
+}

@@ -1,0 +1,124 @@
+package plumeline.want;
+
+import java.util.Optional;
+import plumeline.geom.Solid;
+import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+
+/// A thing on no line stays upright: standing, afloat, or as it sinks.
+///
+/// Margin in degrees: of one that stands, how much farther it may lean than it is placed before it falls over its
+/// base's edge; of one in the water, how much nearer to upright it comes to rest than `within`. No mark bears on the
+/// second.
+///
+/// @param line as written
+/// @param thing index of the thing
+/// @param rest how it rests
+/// @param assumed what was assumed, as a sentence
+record Upright(WantLine line, int thing, Rest rest, String assumed) implements Want {
+    private static final double STEP_DEGREES = 0.25;
+    private static final double LYING_DEGREES = 90;
+
+    /// How it rests.
+    sealed interface Rest {
+        /// It stands on its base.
+        ///
+        /// @param tipDegrees the lean from which it falls
+        record Standing(double tipDegrees) implements Rest {}
+
+        /// The water turns it.
+        ///
+        /// @param way how it is in the water
+        /// @param tiltDegrees where it comes to rest, let go upright
+        /// @param withinDegrees how far that may be off
+        record Turned(Way way, double tiltDegrees, double withinDegrees) implements Rest {}
+    }
+
+    /// How a thing that nothing holds is in the water.
+    enum Way {
+        AFLOAT("floats"),
+        SINKING("sinks");
+
+        private final String verb;
+
+        Way(String verb) {
+            this.verb = verb;
+        }
+    }
+
+    /// The lean from which a body falls over the edge of its base: there its weight's line goes through the edge,
+    /// r = b(θ) tan θ.
+    ///
+    /// @param poise where its weight's line meets its axis
+    /// @param solid its form, with its base's radius, of a box half its narrower side
+    /// @return degrees, 90 where it never falls
+    static double tipDegrees(Poise poise, Solid solid) {
+        double radius = switch (solid) {
+            case Solid.Revolved round -> round.stations().getFirst().radiusMetres();
+            case Solid.Box box -> Math.min(box.widthMetres(), box.depthMetres()) / 2;
+        };
+        double before = radius;
+        for (double tilt = STEP_DEGREES; tilt < LYING_DEGREES; tilt += STEP_DEGREES) {
+            double left = radius - poise.balanceMetres(tilt) * Math.tan(Math.toRadians(tilt));
+            if (left < 0) {
+                return tilt - STEP_DEGREES * left / (left - before);
+            }
+            before = left;
+        }
+        return LYING_DEGREES;
+    }
+
+    @Override
+    public String unit() {
+        return "deg";
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        return new double[] {
+            switch (rest) {
+                case Rest.Standing(double tip) -> tip - leanDegrees(moments);
+                case Rest.Turned(Way _, double tilt, double within) -> within - tilt;
+            }
+        };
+    }
+
+    private double leanDegrees(Moments moments) {
+        double lean = moments.at(moments.stage().frameOf(line.when()))
+                .things()
+                .get(thing)
+                .pose()
+                .leanRadians();
+        return Math.abs(Math.toDegrees(Math.IEEEremainder(lean, 2 * Math.PI)));
+    }
+
+    @Override
+    public boolean restsOnMarks() {
+        return rest instanceof Rest.Standing;
+    }
+
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        String name = Parts.name(moments, thing);
+        return Optional.of(
+                switch (rest) {
+                    case Rest.Standing(double tip) -> standing(name, tip, leanDegrees(moments));
+                    case Rest.Turned(Way way, double tilt, double within) ->
+                        name + " " + way.verb + ", and comes to rest at " + Lacks.degrees(tilt) + "; "
+                                + Lacks.degrees(within) + " at most is wanted"
+                                + (tilt <= within ? "." : ". Put weight at its base, or hang it by its top.");
+                });
+    }
+
+    private static String standing(String name, double tip, double lean) {
+        return lean < tip
+                ? name + " stands; leaned " + Lacks.degrees(tip) + " it falls."
+                : name + " falls: it is placed at " + Lacks.degrees(lean) + ", and from " + Lacks.degrees(tip)
+                        + " on it falls.";
+    }
+
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        return assumed.isEmpty() ? Optional.empty() : Optional.of(assumed);
+    }
+}

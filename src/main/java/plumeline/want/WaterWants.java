@@ -1,0 +1,221 @@
+package plumeline.want;
+
+import java.util.OptionalDouble;
+import plumeline.geom.Body;
+import plumeline.plan.Placed;
+import plumeline.plan.Plan;
+import plumeline.plan.WantLine;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Immersed;
+import plumeline.stage.Stage;
+import plumeline.stage.TankFill;
+import plumeline.stage.TankWalls;
+import plumeline.water.Attitudes;
+import plumeline.water.Hold;
+import plumeline.water.Vessel;
+
+/// From a want on water as written to one that can be judged, or that says what is missing.
+final class WaterWants {
+    /// How far off a hung or floating thing's tilt may be, where the want doesn't say.
+    private static final double WITHIN_RADIANS = Math.toRadians(3);
+
+    private static final double PIXELS = 1;
+    private static final double AIR_KILOGRAMS_PER_METRE3 = 1.2;
+
+    /// A base this near to the floor stands on it, metres.
+    private static final double ON_THE_FLOOR_METRES = 0.002;
+
+    private static final double PUSH_RADIANS = Math.toRadians(1);
+
+    private final WantLine line;
+    private final Stage stage;
+    private final int index;
+
+    private WaterWants(WantLine line, Stage stage) {
+        this.line = line;
+        this.stage = stage;
+        index = stage.thingIndex(line.subjects().getFirst().name());
+    }
+
+    static boolean isOne(String word) {
+        return switch (word) {
+            case "stays_under",
+                    "hangs",
+                    "upright",
+                    "beads_stay",
+                    "sweats",
+                    "stays_dry",
+                    "line_hidden",
+                    "tank_carries" -> true;
+            default -> false;
+        };
+    }
+
+    /// Makes a want of one of these words.
+    static Want of(WantLine line, Plan plan, Stage stage) {
+        if (line.word().equals("tank_carries")) {
+            return TankCarries.of(line, plan, stage.shot().findTank());
+        }
+        WaterWants wants = new WaterWants(line, stage);
+        Placed placed = wants.placed();
+        return switch (line.word()) {
+            case "stays_under" -> wants.staysUnder();
+            case "hangs" -> wants.hangs(wants.wanted());
+            case "upright" -> placed.isHung() ? wants.hangs(0) : wants.upright();
+            case "beads_stay" -> BeadsStay.of(line, wants.index, placed.thing(), placed.name(), plan.film());
+            case "line_hidden" -> LineHidden.of(line, wants.index, placed, wants.si("under", PIXELS));
+            default -> Sweats.of(line, wants.index, placed.thing(), placed.name(), plan.film());
+        };
+    }
+
+    private Placed placed() {
+        return stage.shot().placed().get(index);
+    }
+
+    private double si(String key, double otherwise) {
+        return line.written().findQuantity(key).map(Quantity::si).orElse(otherwise);
+    }
+
+    private Want unknown(String why) {
+        return new NotComputed(line, why);
+    }
+
+    private OptionalDouble findWater() {
+        return stage.shot().findTank().map(TankFill::findDensity).orElse(OptionalDouble.empty());
+    }
+
+    private Want staysUnder() {
+        if (stage.shot().findTank().isEmpty()) {
+            return unknown("The shot has no tank.");
+        }
+        if (findWater().isEmpty()) {
+            return unknown("The water's temperature is past 0 to 40 degC.");
+        }
+        return switch (Immersed.of(placed().thing(), findWater().getAsDouble())) {
+            case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, placed().name()));
+            case Immersed.Reading.Known(Immersed immersed) -> {
+                StaysUnder want = new StaysUnder(line, index, si("by", 0), immersed);
+                yield want.findTooNear(placed().name()).map(this::unknown).orElse(want);
+            }
+        };
+    }
+
+    /// The tilt that is wanted: as written, as placed, else upright; radians.
+    private double wanted() {
+        return line.written()
+                .findQuantity("tilt")
+                .map(Quantity::si)
+                .orElseGet(() -> stage.scene(stage.startValues(), 0)
+                        .things()
+                        .get(index)
+                        .pose()
+                        .leanRadians());
+    }
+
+    private Want hangs(double tiltRadians) {
+        String name = placed().name();
+        if (!placed().isHung()) {
+            return unknown(name + " hangs on no line: write where its lines leave it, tied: [free].");
+        }
+        if (placed().tied().isEmpty()) {
+            return unknown("Measure where its lines leave " + name
+                    + ", from its base: write them as tied instead of lines, or tied: [free] to have them found.");
+        }
+        boolean hasTank = stage.shot().findTank().isPresent();
+        if (hasTank && stage.shot().findTank().flatMap(tank -> tank.water()).isEmpty()) {
+            return unknown("Measure how deep the tank's water is: write the tank's water.");
+        }
+        if (hasTank && findWater().isEmpty()) {
+            return unknown("The water's temperature is past 0 to 40 degC.");
+        }
+        double water = findWater().orElse(AIR_KILOGRAMS_PER_METRE3);
+        return switch (Immersed.of(placed().thing(), water)) {
+            case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, name));
+            case Immersed.Reading.Known(Immersed immersed) -> hangs(immersed, water, tiltRadians);
+        };
+    }
+
+    private Want hangs(Immersed immersed, double water, double tiltRadians) {
+        return switch (immersed.body()) {
+            case Immersed.Body.Untold(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, placed().name()));
+            case Immersed.Body.Of body -> {
+                Vessel vessel = body.vessel();
+                if (Math.abs(immersed.net().value()) < immersed.net().half()) {
+                    yield unknown(StaysUnder.tooNear(placed().name(), immersed));
+                }
+                Poise inWater = new Poise(vessel, water);
+                Poise inAir = findWater().isPresent() ? new Poise(vessel, AIR_KILOGRAMS_PER_METRE3) : inWater;
+                double tilt = Math.toDegrees(Math.IEEEremainder(tiltRadians, 2 * Math.PI));
+                Poise.Wish wish = new Poise.Wish(tilt, Math.toDegrees(si("within", WITHIN_RADIANS)));
+                Hangs.Loads loads =
+                        new Hangs.Loads(immersed.mass().value(), immersed.net().value(), Lacks.assumed(immersed, body));
+                yield new Hangs(line, index, wish, inWater, inAir, loads);
+            }
+        };
+    }
+
+    /// Of a thing on no line, where it stands before any mark is moved.
+    private Want upright() {
+        String name = placed().name();
+        Body body = stage.scene(stage.startValues(), 0).things().get(index);
+        boolean isWet = stage.findTank().filter(walls -> isIn(walls, body)).isPresent();
+        if (isWet && findWater().isEmpty()) {
+            return unknown("The water's temperature is past 0 to 40 degC.");
+        }
+        double around = isWet ? findWater().getAsDouble() : AIR_KILOGRAMS_PER_METRE3;
+        return switch (Immersed.of(placed().thing(), around)) {
+            case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, name));
+            case Immersed.Reading.Known(Immersed immersed) ->
+                switch (immersed.body()) {
+                    case Immersed.Body.Untold(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, name));
+                    case Immersed.Body.Of known ->
+                        isWet && immersed.net().half() > Math.abs(immersed.net().value())
+                                ? unknown(StaysUnder.tooNear(name, immersed))
+                                : upright(body, immersed, known, around);
+                };
+        };
+    }
+
+    private Want upright(Body body, Immersed immersed, Immersed.Body.Of known, double around) {
+        String assumed = Lacks.assumed(immersed, known);
+        Vessel vessel = known.vessel();
+        boolean isWet = around > AIR_KILOGRAMS_PER_METRE3;
+        boolean floats = immersed.net().value() < 0;
+        double floor = isWet ? stage.findTank().orElseThrow().inside().low().z() : Double.NEGATIVE_INFINITY;
+        boolean stands = !isWet || !floats && body.pose().base().z() <= floor + ON_THE_FLOOR_METRES;
+        if (!stands) {
+            return turned(immersed, vessel, around, assumed);
+        }
+        if (isWet && body.bounds().high().z() > stage.findTank().orElseThrow().waterLineMetres()) {
+            return unknown("Not computed: the water line cuts " + placed().name() + ", which stands in it.");
+        }
+        double tip = Upright.tipDegrees(new Poise(vessel, around), body.solid());
+        return new Upright(line, index, new Upright.Rest.Standing(tip), assumed);
+    }
+
+    private Want turned(Immersed immersed, Vessel vessel, double water, String assumed) {
+        Upright.Way way = immersed.net().value() < 0 ? Upright.Way.AFLOAT : Upright.Way.SINKING;
+        double within = Math.toDegrees(si("within", WITHIN_RADIANS));
+        return switch (Attitudes.settle(vessel, water, new Hold.Free(), PUSH_RADIANS)) {
+            case Attitudes.Rest.Indifferent() ->
+                unknown("Nothing turns " + placed().name() + " upright or over: it stays as it is turned. Hang it.");
+            case Attitudes.Rest.At(Attitudes.Attitude attitude) ->
+                new Upright(
+                        line,
+                        index,
+                        new Upright.Rest.Turned(way, Math.toDegrees(attitude.tiltRadians()), within),
+                        assumed);
+        };
+    }
+
+    private static boolean isIn(TankWalls walls, Body body) {
+        var middle = body.middle();
+        var low = walls.inside().low();
+        var high = walls.inside().high();
+        return middle.x() > low.x()
+                && middle.x() < high.x()
+                && middle.y() > low.y()
+                && middle.y() < high.y()
+                && body.bounds().low().z() < walls.waterLineMetres();
+    }
+}

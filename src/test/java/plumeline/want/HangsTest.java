@@ -1,0 +1,141 @@
+package plumeline.want;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/// What `hangs` says, and where it can't be told. Its balance point, by the lever: 31.27 mm (see [PoiseTest]).
+final class HangsTest {
+    private static final String LINE = "line: {strength: 75 N, diameter: 0.4 mm, knot: 50 %}";
+
+    private static Wet hung(String placed, String want) {
+        return Wet.of(Wet.MEASURED, placed, want);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tied: [110 mm] | {hangs: hero}"
+                        + " | hero hangs at 0 deg; 0 deg ± 3 deg is wanted. In water its line pulls 0.63 N.",
+                "tied: [10 mm, 95 mm], tilt: 90 deg | {hangs: hero}"
+                        + " | hero hangs at 90 deg; 90 deg ± 3 deg is wanted. In water its lines pull 0.47 N"
+                        + " and 0.16 N.",
+                "tied: [10 mm] | {hangs: hero}"
+                        + " | hero comes to rest at 180 deg; 0 deg ± 3 deg is wanted. It balances 31 mm from its base:"
+                        + " tie it above that.",
+                "tied: [110 mm] | {hangs: hero, tilt: 180 deg}"
+                        + " | hero comes to rest at 0 deg; 180 deg ± 3 deg is wanted. It balances 31 mm from its base:"
+                        + " tie it below that.",
+                "tied: [40 mm] | {hangs: hero, tilt: 90 deg, within: 5 deg}"
+                        + " | hero comes to rest at 0 deg; 90 deg ± 5 deg is wanted. It balances 31 mm from its base:"
+                        + " tie it on both sides of that.",
+                "tied: [40 mm, 95 mm], tilt: 90 deg | {hangs: hero}"
+                        + " | hero tips to 0 deg: a line would have to push. It balances 31 mm from its base: tie it on"
+                        + " both sides of that.",
+                "tied: [10 mm, 95 mm], tilt: 20 deg | {hangs: hero, tilt: 0 deg}"
+                        + " | hero hangs at 20 deg; 0 deg ± 3 deg is wanted.",
+                "tied: [110 mm] | {upright: hero}"
+                        + " | hero hangs at 0 deg; 0 deg ± 3 deg is wanted. In water its line pulls 0.63 N."
+            })
+    void standing_saysWhereItComesToRest(String placed, String want, String sentence) {
+        assertThat(hung(placed, want).standing()).isEqualTo(sentence);
+    }
+
+    @Test
+    void whatFloats_needsALineThatPushes() {
+        Wet light = Wet.of(Wet.MEASURED.replace("197 g", "120 g"), "tied: [110 mm]", "{hangs: hero}");
+        assertThat(light.margin()).isEqualTo(-177);
+        assertThat(light.want().restsOnMarks()).isTrue();
+        assertThat(light.standing())
+                .isEqualTo("hero floats by 13 g: a line from above would have to push. Make it sink first: ask float.");
+    }
+
+    /// In air it hangs by its centre of mass, 48 mm, but for the air it displaces: 0.16 g.
+    @Test
+    void inAir_itHangsByItsCentreOfMass() {
+        String tank = "            tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}\n";
+        String tied = "tied: [10 mm, 90 mm], tilt: 90 deg";
+        Wet dry = Wet.changed(
+                Wet.MEASURED,
+                tied,
+                "{hangs: hero}",
+                tank.strip(),
+                "tank: {tank: glass, at: [900 mm, 30 mm]," + " water: 260 mm}");
+        double share = (48 - 10) / 80.0;
+        assertThat(dry.standing())
+                .isEqualTo("hero hangs at 90 deg; 90 deg ± 3 deg is wanted. In air its lines pull "
+                        + "%.1f N and %.2f N."
+                                .formatted((1 - share) * 1.93, share * 1.93)
+                                .replace("1.0 N", "1 N"));
+    }
+
+    @Test
+    void aWaterLineThatCutsIt_leavesItUnknown() {
+        Wet cut = Wet.changed(Wet.MEASURED, "tied: [110 mm]", "{hangs: hero}", "0 mm, 80 mm]", "0 mm, 200 mm]");
+        assertThat(cut.unknown())
+                .isEqualTo(
+                        "Not computed: the water line cuts hero, or it reaches through the tank's wall. Hang it wholly"
+                                + " under the water or wholly out of it.");
+        assertThat(hung("tied: [110 mm]", "{hangs: hero}").unknown()).isEqualTo("known");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'' | {hangs: hero} | hero hangs on no line: write where its lines leave it, tied: [free].",
+                "lines: 2 | {hangs: hero} | Measure where its lines leave hero, from its base: write them as"
+                        + " tied instead of"
+                        + " lines, or tied: [free] to have them found."
+            })
+    void ties_areAskedFor(String placed, String want, String why) {
+        assertThat(hung(placed, want).unknown()).isEqualTo(why);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "diameter: 42 mm, height: 118 mm | Weigh hero, whole and filled: write its mass.",
+                "diameter: 42 mm, height: 118 mm, mass: 40 g, contents: {volume: 60 ml}"
+                        + " | hero weighs no more than its contents. Weigh it again, full.",
+                "diameter: 42 mm, height: 118 mm, empty_mass: 40 g, contents: {volume: 160 ml}, displaces: 150 ml"
+                        + " | Wall, contents and air have no room in hero. Push it under in a jug on a kitchen"
+                        + " scale: the grams"
+                        + " gained are the millilitres it displaces; measure what is in it."
+            })
+    void whatIsMissing_isNamed(String thing, String why) {
+        assertThat(Wet.of(thing, "tied: [110 mm]", "{hangs: hero}").unknown()).isEqualTo(why);
+    }
+
+    /// 75 N, half of it at the knot, over 0.197 kg · 9.80665 = 1.93 N: 19.4.
+    @Test
+    void caution_saysWhatTheLineBears_inAir() {
+        String under = "Nobody's hand, head or glass under it; lift it out of the water with a hand beneath.";
+        assertThat(hung("tied: [110 mm], " + LINE, "{hangs: hero}").caution())
+                .isEqualTo("One line alone bears 19.4 times its weight in air at the knot; five times is asked for. "
+                        + under);
+        assertThat(hung("tied: [110 mm], line: {strength: 10 N}", "{hangs: hero}")
+                        .caution())
+                .isEqualTo(
+                        "Its line is too weak: one alone bears 2.5 times its weight in air at the knot; five times is"
+                                + " asked for. " + under
+                                + " Assumed: the diameter usual of nylon; a knot that leaves 50 %.");
+        assertThat(hung("tied: [110 mm]", "{hangs: hero}").caution())
+                .isEqualTo("Its line isn't given: see that one alone bears 9.7 N at the knot, five times its"
+                        + " weight in air. "
+                        + under);
+    }
+
+    @Test
+    void margin_isWhatIsLeftOfTheTiltAllowed() {
+        String lines = "tied: [10 mm, 95 mm], tilt: 20 deg";
+        assertThat(hung(lines, "{hangs: hero, tilt: 18 deg}").margin()).isEqualTo(1, within(1e-9));
+        assertThat(hung(lines, "{hangs: hero, tilt: 24 deg, within: 1 deg}").margin())
+                .isEqualTo(-3, within(1e-9));
+    }
+}
