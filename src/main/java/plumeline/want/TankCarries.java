@@ -137,8 +137,7 @@ record TankCarries(WantLine line, TankCheck.Found found, Table table, String ass
             case SHORT_WALL -> "short walls bear ";
             case FLOOR -> "floor bears ";
         };
-        String stands =
-                name + "'s " + panes + stress + " MPa: a safety factor of " + factor + "; 3.8 is asked for";
+        String stands = name + "'s " + panes + stress + " MPa: a safety factor of " + factor + "; 3.8 is asked for";
         return Optional.of(
                 found.safetyFactor() >= TankCheck.LEAST_FACTOR
                         ? stands + ", and no objection was found."
