@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumeline.plan.Plan;
+import plumeline.press.Bundled;
 import plumeline.quantity.PaperUnit;
 import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;

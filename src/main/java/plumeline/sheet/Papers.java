@@ -1,6 +1,7 @@
 package plumeline.sheet;
 
 import java.util.Locale;
+import plumeline.press.PdfPrinter;
 import plumeline.solve.FilmAnswer;
 
 /// The papers of a film: shot sheets as HTML and PDF, marks as a list. Both forms of the sheets are made from one set

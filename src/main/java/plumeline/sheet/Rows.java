@@ -1,21 +1,14 @@
 package plumeline.sheet;
 
 import java.util.List;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import plumeline.press.Figures;
 import plumeline.sketch.Lettering;
 import plumeline.sketch.Markup;
 
 /// Tables and lists of the papers.
 final class Rows {
-    /// A figure with its fraction and its unit. It begins with a digit, so that texts without any are read quickly.
-    private static final Pattern FIGURE = Pattern.compile("\\d(?<![\\w.:]\\d)[\\d.]*(?:"
-            + "(?: \\d+/\\d+|/\\d+)?(?: (?:mm/s2|mm/s|mm|in/s2|in/s|in|deg/s|deg|%|s|fps|px|stops)(?![A-Za-z0-9/]))"
-            + "| \\d+/\\d+|/\\d+)");
-
     private static final Pattern HYPHEN = Pattern.compile("(?<![^\\s(\\[=])-(?=\\d)");
-
-    private static final String SIGNS = "−±+-";
 
     private Rows() {}
 
@@ -108,32 +101,11 @@ final class Rows {
         return flowing(Markup.of("td"), text).with("class", kind);
     }
 
-    /// Where a figure stands in a text, with the sign and the bracket before it.
-    record Figure(int from, int to) {
-        private static Figure of(String text, MatchResult found) {
-            int from = found.start();
-            if (from > 0 && SIGNS.indexOf(text.charAt(from - 1)) >= 0) {
-                from--;
-            }
-            if (from > 0 && text.charAt(from - 1) == '(') {
-                from--;
-            }
-            return new Figure(from, found.end());
-        }
-    }
-
-    static List<Figure> figures(String text) {
-        return FIGURE.matcher(text)
-                .results()
-                .map(found -> Figure.of(text, found))
-                .toList();
-    }
-
     /// Adds a text in which no figure is parted from its unit at a line's end, nor has a hyphen for a minus sign.
     static Markup flowing(Markup to, String written) {
         String text = HYPHEN.matcher(written).replaceAll("−");
         int from = 0;
-        for (Figure figure : figures(text)) {
+        for (Figures.Figure figure : Figures.in(text)) {
             to.text(text.substring(from, figure.from()));
             to.add(Markup.of("span", text.substring(figure.from(), figure.to())).with("class", "f"));
             from = figure.to();

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import plumeline.draw.Drawings;
 import plumeline.draw.Made;
 import plumeline.draw.Moment;
+import plumeline.press.Bundled;
+import plumeline.press.PdfPrinter;
 import plumeline.sketch.Drawing;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;

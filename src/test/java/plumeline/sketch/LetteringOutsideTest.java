@@ -16,7 +16,7 @@ final class LetteringOutsideTest {
             kind = "measurement")
     void widths_areTheFontsRoundedUp() throws IOException {
         int compared = 0;
-        try (var in = Lettering.class.getResourceAsStream("/plumeline/sheet/DejaVuSansCondensed.ttf");
+        try (var in = Lettering.class.getResourceAsStream("/plumeline/press/DejaVuSansCondensed.ttf");
                 var font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
             var glyphs = font.getUnicodeCmapLookup();
             String known = " !\"#$%&'()*+,-./0123456789:;<=>?@ABCDEFGHIJKLMNOPQRSTUVWXYZ"

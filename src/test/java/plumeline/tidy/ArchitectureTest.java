@@ -25,12 +25,12 @@ final class ArchitectureTest {
             "org.snakeyaml.", Set.of("text"),
             "org.locationtech.jts.", Set.of("sight"),
             "org.hipparchus.", Set.of("search"),
-            "com.openhtmltopdf.", Set.of("sheet"),
-            "org.apache.pdfbox.", Set.of("sheet"),
-            "org.apache.fontbox.", Set.of("sheet"),
+            "com.openhtmltopdf.", Set.of("press"),
+            "org.apache.pdfbox.", Set.of("press"),
+            "org.apache.fontbox.", Set.of("press"),
             "com.google.zxing.", Set.of("sheet"),
-            "com.ibm.icu.", Set.of("sheet"),
-            "org.w3c.dom.", Set.of("sheet"));
+            "com.ibm.icu.", Set.of("press"),
+            "org.w3c.dom.", Set.of("press"));
 
     /// What physics may know of `quantity`: exact rates and ratios.
     private static final Set<String> EXACT = Set.of("FrameRate", "Ratio");

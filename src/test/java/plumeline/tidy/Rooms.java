@@ -34,7 +34,8 @@ final class Rooms {
             "solve: want search",
             "ask: sight optics light motion time water ink fall sound search quantity text",
             "draw: solve timeline sketch",
-            "sheet: draw",
+            "press:",
+            "sheet: draw press",
             "cli: *");
 
     /// Pure functions of numbers.

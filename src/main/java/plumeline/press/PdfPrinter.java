@@ -1,4 +1,4 @@
-package plumeline.sheet;
+package plumeline.press;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
@@ -16,19 +16,15 @@ import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /// Prints the papers' page as PDF: A4, tagged, lettering embedded, no outside address fetched.
-final class PdfPrinter {
+public final class PdfPrinter {
     private static final Pattern UNPARTED = Pattern.compile("<span class=\"f\">([^<]*)</span>");
 
     /// From here on Unicode holds what the usual lettering lacks; it is large, so it is loaded where it is needed.
@@ -40,21 +36,14 @@ final class PdfPrinter {
     private static final Pattern SHEET = Pattern.compile(
             "<section class=\"(?:shot|cover)\" id=\"([^\"]*)\">.*?<h[12][^>]*>([^<]*)</h[12]>", Pattern.DOTALL);
 
-    private static final float NUMBER_SIZE = 14;
-    private static final float POINTS_PER_MILLIMETRE = 72 / 25.4f;
-
-    /// The style sheet's right margin, and the height at which the second running line stands.
-    private static final float NUMBER_RIGHT = 12 * POINTS_PER_MILLIMETRE;
-
-    private static final float NUMBER_BASELINE = 30.3f;
-
     private PdfPrinter() {}
 
     /// Prints pages one after the other into one file; they are set side by side, each by itself.
     ///
     /// @param pages well-formed pages
     /// @param planSha256 the plan's SHA-256, which gives the file its id
-    static byte[] print(List<String> pages, String planSha256) {
+    /// @return the file's bytes
+    public static byte[] print(List<String> pages, String planSha256) {
         XRLog.setLoggingEnabled(false);
         List<byte[]> parts = pages.parallelStream().map(PdfPrinter::set).toList();
         try (PDDocument whole = Loader.loadPDF(parts.getFirst())) {
@@ -67,7 +56,7 @@ final class PdfPrinter {
             if (pages.stream().anyMatch(RightToLeft.Turner::joins)) {
                 LettersOfForms.correct(whole);
             }
-            writePageNumbers(whole);
+            PageNumbers.write(whole);
             PDMarkInfo tagged = new PDMarkInfo();
             tagged.setMarked(true);
             whole.getDocumentCatalog().setMarkInfo(tagged);
@@ -138,31 +127,10 @@ final class PdfPrinter {
 
     /// Letters as they are written: joined ones (such as fi) couldn't be searched for; Arabic ones are told apart from
     /// their forms.
-    private static PDFont lettering(PDDocument document, InputStream file) throws IOException {
+    static PDFont lettering(PDDocument document, InputStream file) throws IOException {
         TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(file));
         letters.setEnableGsub(false);
         return PDType0Font.load(document, letters, true);
-    }
-
-    /// Writes the numbers at the foot of each page, beside the running lines: only the whole print knows how many there
-    /// are.
-    private static void writePageNumbers(PDDocument document) throws IOException {
-        PDFont letters = lettering(document, Bundled.regular());
-        int count = document.getNumberOfPages();
-        int number = 1;
-        for (PDPage page : document.getPages()) {
-            String text = "page " + number++ + " of " + count;
-            float width = letters.getStringWidth(text) / 1000 * NUMBER_SIZE;
-            try (PDPageContentStream out = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
-                out.beginMarkedContent(COSName.ARTIFACT);
-                out.beginText();
-                out.setFont(letters, NUMBER_SIZE);
-                out.newLineAtOffset(page.getMediaBox().getWidth() - NUMBER_RIGHT - width, NUMBER_BASELINE);
-                out.showText(text);
-                out.endText();
-                out.endMarkedContent();
-            }
-        }
     }
 
     /// The same plan gives the same document id.

@@ -1,4 +1,4 @@
-package plumeline.sheet;
+package plumeline.press;
 
 import java.io.IOException;
 import java.io.OutputStream;

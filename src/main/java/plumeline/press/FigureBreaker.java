@@ -1,4 +1,4 @@
-package plumeline.sheet;
+package plumeline.press;
 
 import com.openhtmltopdf.extend.FSTextBreaker;
 import java.text.BreakIterator;
@@ -19,7 +19,7 @@ final class FigureBreaker implements FSTextBreaker {
     public void setText(String text) {
         breaks.setText(text);
         parting.clear();
-        for (Rows.Figure figure : Rows.figures(text)) {
+        for (Figures.Figure figure : Figures.in(text)) {
             parting.set(figure.from() + 1, figure.to());
         }
         Matcher names = NAME.matcher(text);

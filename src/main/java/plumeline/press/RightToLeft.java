@@ -1,4 +1,4 @@
-package plumeline.sheet;
+package plumeline.press;
 
 import com.ibm.icu.text.ArabicShaping;
 import com.ibm.icu.text.ArabicShapingException;

@@ -1,4 +1,4 @@
-package plumeline.sheet;
+package plumeline.press;
 
 import com.openhtmltopdf.css.constants.IdentValue;
 import com.openhtmltopdf.css.parser.FSRGBColor;

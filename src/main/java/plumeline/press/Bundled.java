@@ -1,4 +1,4 @@
-package plumeline.sheet;
+package plumeline.press;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -8,9 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.Set;
 
 /// What is bundled for papers: the lettering and the style sheet. The only class of this room that loads anything.
-final class Bundled {
+public final class Bundled {
     /// The family name that the style sheet uses for the bundled lettering.
-    static final String FAMILY = "Plumeline Lettering";
+    public static final String FAMILY = "Plumeline Lettering";
 
     /// The family name for [#eastern].
     static final String EASTERN_FAMILY = "Plumeline Eastern Lettering";
@@ -32,8 +32,11 @@ final class Bundled {
 
     private Bundled() {}
 
-    /// Whether a character can be printed; pictures such as emoji can't.
-    static boolean isLettered(int character) {
+    /// Says whether a character can be printed; pictures such as emoji can't.
+    ///
+    /// @param character its code point
+    /// @return whether the lettering holds it
+    public static boolean isLettered(int character) {
         return LETTERED.contains(Character.UnicodeScript.of(character)) && character < FIRST_PICTURE;
     }
 
@@ -52,7 +55,10 @@ final class Bundled {
         return new ByteArrayInputStream(bytes("DroidSansFallbackFull.ttf"));
     }
 
-    static String styleSheet() {
+    /// Gives the papers' style sheet.
+    ///
+    /// @return its text
+    public static String styleSheet() {
         return new String(bytes("papers.css"), StandardCharsets.UTF_8);
     }
 
