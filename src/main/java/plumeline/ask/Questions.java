@@ -3,6 +3,9 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.answer.Question;
+import plumeline.ask.picture.PictureQuestions;
+import plumeline.ask.water.WaterQuestions;
 
 /// The questions that can be asked.
 public final class Questions {
@@ -28,14 +31,14 @@ public final class Questions {
     /// @return the question
     public static Optional<Question> find(String name) {
         return switch (name) {
-            case "framing" -> Optional.of(new Question(new FramingInquiry()));
-            case "reveal" -> Optional.of(new Question(new RevealInquiry()));
-            case "beads" -> Optional.of(new Question(new Beads.Asked()));
-            case "sweat" -> Optional.of(new Question(new Sweat.Asked()));
-            case "float" -> Optional.of(new Question(new FloatInquiry()));
-            case "hang" -> Optional.of(new Question(new HangInquiry()));
-            case "tank" -> Optional.of(new Question(new TankInquiry()));
-            case "line" -> Optional.of(new Question(new LineInquiry()));
+            case "framing" -> Optional.of(PictureQuestions.framing());
+            case "reveal" -> Optional.of(PictureQuestions.reveal());
+            case "beads" -> Optional.of(WaterQuestions.beads());
+            case "sweat" -> Optional.of(WaterQuestions.sweat());
+            case "float" -> Optional.of(WaterQuestions.floats());
+            case "hang" -> Optional.of(WaterQuestions.hang());
+            case "tank" -> Optional.of(WaterQuestions.tank());
+            case "line" -> Optional.of(WaterQuestions.line());
             default -> Optional.empty();
         };
     }

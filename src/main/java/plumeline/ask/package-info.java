@@ -1,16 +1,13 @@
-/// One question, one answer: text or records in, records out.
+/// The questions that can be asked with a handful of numbers: text or records in, records out.
 ///
-/// Front class: [plumeline.ask.Questions]. A question has a grammar (a `Shape` of the `text` room, so every problem of
-/// an input is found at once and named with its place), an example that runs as it is, and an answer that is always of
-/// the same form. [plumeline.ask.Framing] and [plumeline.ask.Reveal] can be asked with records of plain SI numbers too.
+/// Front class: [plumeline.ask.Questions]. The questions of a subject lie in a package below, each with a front of its
+/// own; these packages know the form of an answer (`answer`) and the physics, and not each other.
+/// [plumeline.ask.picture.Framing] and [plumeline.ask.picture.Reveal] can be asked with records of plain SI numbers
+/// too.
 ///
-/// **To add a question:** write its typed class (`Inputs`, what is found, `answer`), a package-private `Inquiry`
-/// beside it (grammar, example, reading, wording), and name it in [plumeline.ask.Questions]. Everything else is here
-/// already: defaults that are listed as assumed, ± that becomes intervals, verdict, JSON, text.
-///
-/// **Intervals:** a ± in an input is a 95 % half-width. Each such input is moved by itself (others as given), the
-/// answer computed again, and the changes added as a root sum of squares: first order, inputs taken as independent and
-/// normal. `low` and `high` bound the middle 80 % so found.
+/// **To add a question:** in its subject's package write its typed class (`Inputs`, what is found, `answer`), a
+/// package-private `Inquiry` beside it (grammar, example, reading, wording), a method of the subject's front, and name
+/// it in [plumeline.ask.Questions].
 ///
 /// No input or output here: files arrive as bytes. Plans are not known here.
 @NullMarked

@@ -3,7 +3,7 @@ package plumeline.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import plumeline.ask.Question;
+import plumeline.answer.Question;
 import plumeline.ask.Questions;
 import plumeline.text.Problem;
 
@@ -51,11 +51,11 @@ final class AskCommand implements Command {
     private static Outcome answer(Question question, PlainFile.Content content, boolean asJson, Console console)
             throws IOException {
         return switch (question.answer(content.bytes().toArray(), content.name())) {
-            case plumeline.ask.Outcome.Answered answered -> {
+            case plumeline.answer.Outcome.Answered answered -> {
                 console.answer(asJson ? answered.answer().toJson() : answered.toText());
                 yield Outcome.ANSWERED;
             }
-            case plumeline.ask.Outcome.Refused(List<Problem> problems) -> {
+            case plumeline.answer.Outcome.Refused(List<Problem> problems) -> {
                 problems.forEach(problem -> console.say(problem.toText()));
                 yield Outcome.REFUSED;
             }

@@ -3,24 +3,27 @@ package plumeline.ask;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.answer.Answer;
+import plumeline.answer.Outcome;
+import plumeline.answer.Value;
 import plumeline.text.Problem;
 
 /// Asks in text, for tests.
-final class Asking {
+public final class Asking {
     private Asking() {}
 
-    static Outcome ask(String name, String text) {
+    public static Outcome ask(String name, String text) {
         return Questions.find(name).orElseThrow().answer(text.getBytes(StandardCharsets.UTF_8), "ask.yaml");
     }
 
-    static Answer answer(String name, String text) {
+    public static Answer answer(String name, String text) {
         return switch (ask(name, text)) {
             case Outcome.Answered answered -> answered.answer();
             case Outcome.Refused refused -> throw new AssertionError(refused.problems());
         };
     }
 
-    static List<String> problems(String name, String text) {
+    public static List<String> problems(String name, String text) {
         return switch (ask(name, text)) {
             case Outcome.Answered answered -> throw new AssertionError(answered.answer());
             case Outcome.Refused refused -> {
@@ -33,7 +36,7 @@ final class Asking {
         };
     }
 
-    static double number(Answer answer, String name) {
+    public static double number(Answer answer, String name) {
         return switch (answer.getValue(name)) {
             case Value.Number number -> number.value();
             case Value.Spread spread -> spread.value();
@@ -42,7 +45,7 @@ final class Asking {
         };
     }
 
-    static Value.Spread spread(Answer answer, String name) {
+    public static Value.Spread spread(Answer answer, String name) {
         return switch (answer.getValue(name)) {
             case Value.Spread spread -> spread;
             case Value.Number number -> throw new AssertionError(name + " has no interval: " + number);

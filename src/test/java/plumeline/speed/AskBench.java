@@ -9,8 +9,8 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
-import plumeline.ask.Outcome;
-import plumeline.ask.Question;
+import plumeline.answer.Outcome;
+import plumeline.answer.Question;
 import plumeline.ask.Questions;
 
 /// How long a question's own example takes, from its text to the answer.

@@ -78,6 +78,24 @@ final class ArchitectureTest {
         assertThat(found).isEmpty();
     }
 
+    /// A room may be divided into packages by subject: its own may know those below it, and those know neither it nor
+    /// each other; what they share is a room of its own.
+    @Test
+    void packagesBelowARoom_knowNeitherItNorEachOther() {
+        var found = new TreeSet<String>();
+        for (JavaClass each : classes) {
+            String own = each.getPackageName();
+            boolean below = own.split("\\.").length > 2;
+            for (JavaClass target : targets(each)) {
+                String other = target.getPackageName();
+                if (below && isOurs(target) && room(target).equals(room(each)) && !other.equals(own)) {
+                    found.add(each.getName() + " uses " + target.getName());
+                }
+            }
+        }
+        assertThat(found).isEmpty();
+    }
+
     @Test
     void physics_knowsOfQuantityOnlyExactRatesAndRatios() {
         var found = new TreeSet<String>();

@@ -16,6 +16,7 @@ final class Rooms {
             "sight: geom",
             "search:",
             "sketch:",
+            "answer: quantity text",
             "jobs:",
             "optics: geom",
             "light: geom optics time",
@@ -32,7 +33,7 @@ final class Rooms {
             "stage: plan sight optics light motion time water ink fall sound",
             "want: stage timeline",
             "solve: want search",
-            "ask: sight optics light motion time water ink fall sound search quantity text",
+            "ask: answer sight optics light motion time water ink fall sound search",
             "draw: solve timeline sketch",
             "press:",
             "sheet: draw press",
@@ -86,7 +87,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("ask", "sketch", "draw"));
+        silent.addAll(List.of("answer", "ask", "sketch", "draw"));
         return silent;
     }
 

@@ -31,9 +31,16 @@ final class Sources {
 
         /// The room: the first folder under `plumeline`.
         String room() {
+            String folder = folder();
+            int slash = folder.indexOf('/');
+            return slash < 0 ? folder : folder.substring(0, slash);
+        }
+
+        /// The package's folder under `plumeline`: a room's own, or one of its subjects' below it, `ask/water`.
+        String folder() {
             String text = path.toString().replace('\\', '/');
             String inside = text.substring(text.indexOf("/java/plumeline/") + "/java/plumeline/".length());
-            int slash = inside.indexOf('/');
+            int slash = inside.lastIndexOf('/');
             return slash < 0 ? "" : inside.substring(0, slash);
         }
 

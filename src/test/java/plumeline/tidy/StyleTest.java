@@ -28,7 +28,7 @@ final class StyleTest {
     private static final int MOST_METHOD_LINES = 70;
     private static final int MOST_FILE_LINES = 600;
     private static final int MOST_COLUMNS = 120;
-    private static final int MOST_FILES_IN_A_ROOM = 40;
+    private static final int MOST_FILES_IN_A_PACKAGE = 40;
 
     /// Names that say what kind of thing a package holds and not its subject.
     private static final Set<String> NO_SUBJECTS =
@@ -95,37 +95,38 @@ final class StyleTest {
     }
 
     @Test
-    void everyRoom_saysWhatItHoldsAndIsNullMarked() {
+    void everyPackage_saysWhatItHoldsAndIsNullMarked() {
         var found = new TreeSet<String>();
-        for (String room : rooms()) {
-            var info = Sources.MAIN.resolve("plumeline/" + room + "/package-info.java");
+        for (String folder : folders()) {
+            var info = Sources.MAIN.resolve("plumeline/" + folder + "/package-info.java");
             if (!Files.isRegularFile(info)) {
-                found.add(room + " has no package-info.java");
+                found.add(folder + " has no package-info.java");
                 continue;
             }
             String text = read(info);
             if (!text.contains("@NullMarked")) {
-                found.add(room + " is not @NullMarked");
+                found.add(folder + " is not @NullMarked");
             }
             if (!text.startsWith("///")) {
-                found.add(room + " does not say what it holds");
+                found.add(folder + " does not say what it holds");
             }
         }
         assertThat(found).isEmpty();
     }
 
     @Test
-    void rooms_areSubjectsAndNotTooFull() {
+    void packages_areSubjectsAndNotTooFull() {
         var found = new TreeSet<String>();
-        for (String room : rooms()) {
+        for (String folder : folders()) {
             long files = Sources.list(Sources.MAIN).stream()
-                    .filter(source -> source.room().equals(room))
+                    .filter(source -> source.folder().equals(folder))
                     .count();
-            if (NO_SUBJECTS.contains(room.toLowerCase(Locale.ROOT))) {
-                found.add(room + " is a kind of thing and no subject");
+            String subject = folder.substring(folder.lastIndexOf('/') + 1);
+            if (NO_SUBJECTS.contains(subject.toLowerCase(Locale.ROOT))) {
+                found.add(folder + " is a kind of thing and no subject");
             }
-            if (files > MOST_FILES_IN_A_ROOM) {
-                found.add(room + " holds " + files + " files; split it");
+            if (files > MOST_FILES_IN_A_PACKAGE) {
+                found.add(folder + " holds " + files + " files; split it");
             }
         }
         assertThat(found).isEmpty();
@@ -137,12 +138,12 @@ final class StyleTest {
         return sources;
     }
 
-    private static Set<String> rooms() {
-        var rooms = new TreeSet<String>();
+    private static Set<String> folders() {
+        var folders = new TreeSet<String>();
         for (Source source : Sources.list(Sources.MAIN)) {
-            rooms.add(source.room());
+            folders.add(source.folder());
         }
-        return rooms;
+        return folders;
     }
 
     private static String read(java.nio.file.Path path) {

@@ -1,0 +1,68 @@
+package plumeline.answer;
+
+/// One named value of an answer.
+///
+/// @param name the answer's name, as in the contract: `distance`
+/// @param value its value
+/// @param rounding which way text for people may round it
+public record Item(String name, Value value, Rounding rounding) {
+    /// Which way text for people may round a value; JSON has it in full.
+    public enum Rounding {
+        /// To the nearest figure that a hand can set.
+        NEAREST,
+        /// Never to more: how far something may be off, how high a camera may stand.
+        DOWN,
+        /// Never to less: how low a camera may stand, what travel is needed.
+        UP,
+        /// Never to less, in hundredths of a millimetre: how thick a line must be.
+        HUNDREDTHS_UP
+    }
+
+    /// Makes a value that is rounded to the nearest.
+    ///
+    /// @param name the answer's name
+    /// @param value its value
+    public Item(String name, Value value) {
+        this(name, value, Rounding.NEAREST);
+    }
+
+    /// Makes a length.
+    ///
+    /// @param name the answer's name
+    /// @param metres the length, metres
+    /// @return the value in mm
+    public static Item millimetres(String name, double metres) {
+        return of(name, metres * 1e3, "mm");
+    }
+
+    /// Makes a number.
+    ///
+    /// @param name the answer's name
+    /// @param value the number, in the unit
+    /// @param unit the contract's unit; `1` for a bare number
+    /// @return the value
+    public static Item of(String name, double value, String unit) {
+        return new Item(name, new Value.Number(value, unit));
+    }
+
+    /// Makes a flag or a name.
+    ///
+    /// @param name the answer's name
+    /// @param text the word
+    /// @return the value
+    public static Item word(String name, String text) {
+        return new Item(name, new Value.Word(text));
+    }
+
+    /// Says which way it is rounded.
+    ///
+    /// @param way the way
+    /// @return the value, rounded so
+    public Item rounded(Rounding way) {
+        return new Item(name, value, way);
+    }
+
+    Item with(Value other) {
+        return new Item(name, other, rounding);
+    }
+}

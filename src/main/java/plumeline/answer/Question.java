@@ -1,0 +1,125 @@
+package plumeline.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.answer.Answer.Assumed;
+import plumeline.text.Check;
+import plumeline.text.Document;
+import plumeline.text.Node;
+import plumeline.text.Place;
+import plumeline.text.Problem;
+import plumeline.text.Shape;
+
+/// A question that can be asked.
+public final class Question {
+    /// The largest share of itself that an input is moved by to see what its ± does.
+    private static final double MOST_MOVED = 0.05;
+
+    private final Inquiry<?> inquiry;
+
+    /// Makes a question of how it is asked.
+    ///
+    /// @param inquiry its grammar, reading and answering
+    public Question(Inquiry<?> inquiry) {
+        this.inquiry = inquiry;
+    }
+
+    /// Gives its name.
+    ///
+    /// @return such as `framing`
+    public String name() {
+        return inquiry.name();
+    }
+
+    /// Says what it asks.
+    ///
+    /// @return one line without a full stop
+    public String asks() {
+        return inquiry.asks();
+    }
+
+    /// Gives its grammar.
+    ///
+    /// @return the shape of its input
+    public Shape shape() {
+        return inquiry.shape();
+    }
+
+    /// Gives an input with comments that runs as it is.
+    ///
+    /// @return YAML, with a line end behind it
+    public String example() {
+        return inquiry.example();
+    }
+
+    /// Answers an input.
+    ///
+    /// @param bytes YAML or JSON in UTF-8
+    /// @param file its name, as messages say it
+    /// @return the answer, or every problem of the input
+    public Outcome answer(byte[] bytes, String file) {
+        Document document = Document.read(bytes, file);
+        Optional<Node> root = document.findRoot();
+        if (root.isEmpty()) {
+            return new Outcome.Refused(document.problems().isEmpty() ? nothing(file) : document.problems());
+        }
+        List<Problem> problems = Problem.merge(document.problems(), Check.against(inquiry.shape(), root.get(), ""));
+        if (!problems.isEmpty() || !(root.get() instanceof Node.Mapping map)) {
+            return new Outcome.Refused(problems.isEmpty() ? nothing(file) : problems);
+        }
+        return answer(inquiry, map);
+    }
+
+    private static <I> Outcome answer(Inquiry<I> inquiry, Node.Mapping map) {
+        Given given = Given.of(map);
+        I inputs = inquiry.read(given);
+        if (!given.problems().isEmpty()) {
+            return new Outcome.Refused(Problem.merge(given.problems(), List.of()));
+        }
+        Words words = new Words(given.unit());
+        double[] settled = inquiry.settle(inputs, given.unit());
+        Draft draft = inquiry.answer(inputs, settled, words);
+        Spreads spreads = new Spreads(draft);
+        if (!given.spreads().isEmpty()) {
+            spread(inquiry, map, settled, spreads, given);
+        }
+        List<Assumed> assumed = new ArrayList<>(given.assumed());
+        assumed.addAll(draft.assumed());
+        return new Outcome.Answered(
+                new Answer(inquiry.name(), spreads.verdict(), spreads.items(), assumed, spreads.notes()), given.unit());
+    }
+
+    /// Moves each input that has a spread, by itself, both ways; one way where the other is out of what is possible.
+    private static <I> void spread(
+            Inquiry<I> inquiry, Node.Mapping map, double[] settled, Spreads spreads, Given given) {
+        for (var entry : given.spreads().entrySet()) {
+            double si = entry.getValue().si();
+            double half = entry.getValue().halfWidthSi();
+            // A half-width that is large against the value would leave the range of what is possible: take the slope
+            // there. Nothing that can be 0 can be less.
+            double step = si == 0 ? half : Math.min(half, MOST_MOVED * Math.abs(si));
+            List<Draft> below = si == 0 ? List.of() : moved(inquiry, map, settled, entry.getKey(), si - step);
+            List<Draft> above = moved(inquiry, map, settled, entry.getKey(), si + step);
+            spreads.add(below, above, half / step);
+        }
+    }
+
+    /// The answer with one input moved; empty where that input is refused.
+    private static <I> List<Draft> moved(
+            Inquiry<I> inquiry, Node.Mapping map, double[] settled, String path, double si) {
+        Given there = Given.moving(map, path, si);
+        I inputs = inquiry.read(there);
+        return there.problems().isEmpty() ? List.of(inquiry.vary(inputs, settled)) : List.of();
+    }
+
+    private static List<Problem> nothing(String file) {
+        return List.of(new Problem(
+                Place.ofFile(file),
+                "",
+                "P-ASK-01",
+                "empty",
+                "a map of the question's fields",
+                "Try the question's example: add --example."));
+    }
+}
