@@ -34,7 +34,8 @@ final class Rooms {
             "solve: want search",
             "ask: sight optics light motion time water ink fall sound search quantity text",
             "draw: solve timeline sketch",
-            "sheet: draw",
+            "card: solve",
+            "sheet: draw card",
             "cli: *");
 
     /// Pure functions of numbers.
@@ -85,7 +86,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("ask", "sketch", "draw"));
+        silent.addAll(List.of("ask", "sketch", "draw", "card"));
         return silent;
     }
 
