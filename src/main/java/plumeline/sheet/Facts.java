@@ -40,7 +40,7 @@ final class Facts {
     }
 
     /// What neither is a mark nor only follows from marks: rows of camera, moves, light,
-    /// passes, effect, sizes, by their names; and what is taped or dialled after them.
+    /// passes, effect, sizes, cards, by their names; and what is taped or dialled after them.
     static Map<String, String> rows(Subject subject) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("Length", subject.length());
@@ -49,6 +49,7 @@ final class Facts {
         for (List<Rows.Pair> table : tables(subject)) {
             table.forEach(pair -> facts.put(pair.name(), pair.text()));
         }
+        facts.putAll(CardsPart.facts(subject));
         return facts;
     }
 
