@@ -53,7 +53,7 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
                 + "The grams gained are the millilitres it displaces."));
         List<List<String>> rows =
                 names.stream().map(name -> List.of(name, "", "", "")).toList();
-        parts.add(new Card.Part.Grid(List.of("Which", "Weight g", "Gain g = ml", "Weight less gain g"), rows));
+        parts.add(new Card.Part.Grid(List.of("Which", "Weight g", "Gain g = ml", "Difference g"), rows));
     }
 
     private String wanted() {

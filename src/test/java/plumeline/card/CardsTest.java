@@ -239,7 +239,7 @@ final class CardsTest {
     @Test
     void floatCard_hasBoxesForEach_andTheFindingsFigures() {
         Card tin = card("Float card: tin");
-        assertThat(grid(tin).heads()).containsExactly("Which", "Weight g", "Gain g = ml", "Weight less gain g");
+        assertThat(grid(tin).heads()).containsExactly("Which", "Weight g", "Gain g = ml", "Difference g");
         assertThat(grid(tin).rows()).containsExactly(List.of("hero", "", "", ""));
         assertThat(fact(tin, "Weight")).isEqualTo("197 g ± 1 g (measured)");
         assertThat(fact(tin, "Displaces")).isEqualTo("133.5 ml ± 0.5 ml (measured)");
