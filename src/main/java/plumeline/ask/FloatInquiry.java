@@ -6,9 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import plumeline.ask.Answer.Notes;
 import plumeline.ask.Draft.Criterion;
-import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
-import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
 import plumeline.water.Attitudes;
@@ -27,12 +25,15 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
         # instead of profile:
         #   outside: 372 ml       # or gained: 372 g ± 2 g, what a jug on a scale gains when it is held just under
         #   or diameter: 66 mm, height: 121 mm, shape_factor: 0.9
+        #   or box: {width: 60 mm, depth: 40 mm, height: 95 mm}
+        # base: {diameter: 48 mm, depth: 10 mm}   # a hollow base; air: 0 ml once it is tilted clear
         empty_mass: 14 g          # or whole_mass: 385 g
-        contents: {volume: 355 ml, density: 1.045 g/ml}
-        wall: {density: 2.7 g/ml}
+        contents: {volume: 355 ml, density: 1.045 g/ml}   # or sugar: 11 %, alcohol: 40 %,
+                                  # or weighed: {volume: 100 ml, mass: 104.5 g}
+        wall: {density: 2.7 g/ml} # or material: steel
         closed: yes
         # air: 12 ml              # default: outside less wall and contents
-        water: {temperature: 20 degC}          # or density, with salt in it
+        water: {temperature: 20 degC}          # and salt: 3 % or sea_salt: 3.5 %, or density, or weighed
         ballast: {density: 7.85 g/ml}          # steel
         """;
 
@@ -41,7 +42,14 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     /// @param body the product
     /// @param ballastKilogramsPerMetre3 the ballast's density
     /// @param closed whether it is sealed
-    record Inputs(FloatBody body, double ballastKilogramsPerMetre3, boolean closed) {}
+    /// @param netHalfKilograms 95 % half-width of lift less weight, kilograms; 0 where no input has a spread
+    /// @param guessed whether the contents' density is the default
+    record Inputs(
+            FloatBody body,
+            double ballastKilogramsPerMetre3,
+            boolean closed,
+            double netHalfKilograms,
+            boolean guessed) {}
 
     /// What was found.
     ///
@@ -75,7 +83,7 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
                 }
                 case FloatBody.Parts.Known known ->
                     Optional.of(Buoyancy.mostAirMetres3(
-                            body.outsideMetres3() - known.wallMetres3(),
+                            body.form().bodyMetres3() - known.wallMetres3(),
                             body.outsideMetres3(),
                             known.emptyKilograms(),
                             known.liquidMetres3() > 0 ? known.liquidKilogramsPerMetre3() : water,
@@ -112,19 +120,14 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     @Override
     public Shape shape() {
         List<Key> keys = new ArrayList<>(FloatBody.keys());
-        Shape density = FloatBody.amount(Kind.DENSITY, Range.between("0.5 g/ml", "25 g/ml"));
-        keys.add(
-                Key.optional("ballast", "the ballast", Shape.Keys.of(Key.optional("density", "its density", density))));
+        keys.add(Key.optional("ballast", "the ballast", FloatBody.substance()));
         return new Shape.Keys(keys, FloatBody.rules());
     }
 
     @Override
     public Inputs read(Given given) {
         FloatBody body = FloatBody.read(given);
-        String why = "steel; lead has 11.3, glass 2.5";
-        double ballast = given.has("ballast")
-                ? given.map("ballast").si("density", "7.85 g/ml", why)
-                : given.assume("ballast.density", "7.85 g/ml", why);
+        double ballast = FloatBody.readSubstance(given, "ballast", "7.85 g/ml", "steel; lead has 11.3, glass 2.5");
         if (ballast <= body.waterKilogramsPerMetre3()) {
             given.refuse(
                     "ballast",
@@ -134,8 +137,13 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
                     "Take steel: {density: 7.85 g/ml}.");
             ballast = 7850;
         }
+        boolean closed = !given.has("closed") || given.text("closed").equals("yes");
         return new Inputs(
-                body, ballast, !given.has("closed") || given.text("closed").equals("yes"));
+                body,
+                ballast,
+                closed,
+                given.halfWidth(moved -> FloatBody.read(moved).netKilograms()),
+                FloatLiquid.isGuessed(given));
     }
 
     @Override

@@ -3,11 +3,13 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.ask.Answer.Notes;
+import plumeline.geom.Vec;
 import plumeline.quantity.Print;
 import plumeline.water.Attitudes;
 import plumeline.water.Buoyancy;
 import plumeline.water.Hold;
 import plumeline.water.Remedies;
+import plumeline.water.Vessel;
 import plumeline.water.Water;
 
 /// What `float` says beside its numbers; whatever it tells to try, it has tried.
@@ -28,6 +30,7 @@ final class FloatWords {
 
     Notes notes() {
         sayNet();
+        sayBase();
         sayAir();
         sayAttitude();
         if (body.netKilograms() > 0) {
@@ -35,6 +38,7 @@ final class FloatWords {
         } else if (body.netKilograms() > -ENOUGH_KILOGRAMS) {
             sayHeavier();
         }
+        sayContents();
         cautions.add("Water near mains: residual-current protection tested that day, drip loops, low voltage within"
                 + " reach of the water, unplug before hands go in.");
         if (found.inputs().closed()
@@ -56,10 +60,12 @@ final class FloatWords {
         double net = body.netKilograms();
         String side = net > 0 ? "Floats" : "Sinks";
         double lifted = body.outsideMetres3() * body.waterKilogramsPerMetre3();
-        String half = body.netHalfKilograms() > 0 ? " ± " + FloatBody.grams(body.netHalfKilograms()) + " (95 %)" : "";
+        String half = found.inputs().netHalfKilograms() > 0
+                ? " ± " + FloatBody.grams(found.inputs().netHalfKilograms()) + " (95 %)"
+                : "";
         String odds = "";
-        if (body.netHalfKilograms() > 0) {
-            double sinks = Buoyancy.oddsOfSinking(net, body.netHalfKilograms());
+        if (found.inputs().netHalfKilograms() > 0) {
+            double sinks = Buoyancy.oddsOfSinking(net, found.inputs().netHalfKilograms());
             odds = "; odds that it sinks " + Print.number(100 * Math.clamp(sinks, 0.001, 0.999), 1) + " %";
         }
         because.add(side + " by " + FloatBody.grams(Math.abs(net)) + half + odds + ": it displaces "
@@ -69,6 +75,45 @@ final class FloatWords {
             because.add("A bubble of " + FloatBody.millilitres(-net / body.waterKilogramsPerMetre3())
                     + " on its skin or under its base floats it: wet it, wipe it, tilt its base clear of air.");
         }
+    }
+
+    /// What the air under its base does, and what it does to it on a line from its top.
+    private void sayBase() {
+        double under = body.form().underMetres3();
+        if (under <= 0) {
+            return;
+        }
+        double cleared = body.netKilograms() - under * body.waterKilogramsPerMetre3();
+        String sentence = "Its hollow base holds " + FloatBody.millilitres(under) + " of air; tilted clear of it, it "
+                + (cleared > 0 ? "still floats by " : "sinks by ") + FloatBody.grams(Math.abs(cleared));
+        if (found.vessel().isPresent() && body.netKilograms() < 0) {
+            sentence += ". Hung by its top it rests at " + hung(found.vessel().get()) + " with that air, at "
+                    + hung(found.vessel().get().withAirUnder(0)) + " without";
+        }
+        because.add(sentence + ".");
+    }
+
+    private String hung(Vessel vessel) {
+        Hold top = new Hold.Tied(vessel.outer().highestMetres(Vec.UP));
+        return switch (Attitudes.settle(vessel, body.waterKilogramsPerMetre3(), top, Math.toRadians(1))) {
+            case Attitudes.Rest.At(Attitudes.Attitude attitude) -> degrees(attitude.tiltRadians());
+            case Attitudes.Rest.Indifferent() -> "any tilt";
+        };
+    }
+
+    private static String degrees(double radians) {
+        return Print.number(Math.toDegrees(radians), 0) + " deg";
+    }
+
+    /// A liquid whose density is a guess: what it would change, and how to weigh it.
+    private void sayContents() {
+        if (!found.inputs().guessed() || !(body.parts() instanceof FloatBody.Parts.Known known)) {
+            return;
+        }
+        double hundredth = known.liquidMetres3() * 10;
+        because.add("Its contents' density is a guess: each 0.01 g/ml of it is " + FloatBody.grams(hundredth) + ".");
+        attempts.add(
+                "Weigh 100 ml of its contents and give contents: {volume: ..., weighed: {volume: 100 ml, mass: ...}}.");
     }
 
     private void sayAir() {
@@ -97,7 +142,7 @@ final class FloatWords {
         List<String> rests = new ArrayList<>();
         double water = body.waterKilogramsPerMetre3();
         for (Attitudes.Attitude each : Attitudes.list(found.vessel().orElseThrow(), water, new Hold.Free())) {
-            rests.add(Print.number(Math.toDegrees(each.tiltRadians()), 0) + " deg");
+            rests.add(degrees(each.tiltRadians()) + side(each));
         }
         String how = body.netKilograms() > 0 ? "Afloat" : "Free under water";
         because.add(
@@ -107,6 +152,16 @@ final class FloatWords {
                                 + ", let go upright, it comes to rest as told; all its rests"
                                 + " (0 is upright, 180 upside down): "
                                 + String.join(", ", rests) + ". Its wall is taken as evenly thick.");
+    }
+
+    /// Which side of a box is up.
+    private String side(Attitudes.Attitude attitude) {
+        boolean leans = Math.sin(attitude.tiltRadians()) > 0.05;
+        if (!leans || found.vessel().orElseThrow().isRound()) {
+            return "";
+        }
+        double toward = Math.toDegrees(attitude.towardRadians());
+        return toward < 5 ? " along its width" : toward > 85 ? " along its depth" : " over a corner";
     }
 
     private void sayHeavier() {
@@ -150,6 +205,7 @@ final class FloatWords {
         String down = "; " + FloatBody.grams(-remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
                 + " down, upright on a line from its top.";
         return switch (remedy.way()) {
+            case CLEAR_BASE -> "Tilt it under water until no air is left under its base" + down;
             case OPEN_DRAIN_FLOOD -> "Open it, drain it and fill it with tank water until no bubble is left" + down;
             case BALLAST_INSIDE, BALLAST_OUTSIDE -> what(remedy) + down;
             case TIE_DOWN -> what(remedy) + "; it stands upright, all under.";
@@ -159,6 +215,7 @@ final class FloatWords {
 
     private static String what(Remedies.Remedy remedy) {
         return switch (remedy.way()) {
+            case CLEAR_BASE -> "Let the air out from under its base";
             case OPEN_DRAIN_FLOOD -> "Open, drain and flood it";
             case BALLAST_INSIDE -> "Put " + FloatBody.grams(remedy.amount()) + " of ballast inside, on its floor";
             case BALLAST_OUTSIDE -> "Fix " + FloatBody.grams(remedy.amount()) + " of ballast under its base";
@@ -173,7 +230,7 @@ final class FloatWords {
         return switch (remedy.result()) {
             case WORKS -> "it works";
             case FLOATS -> "it still floats";
-            case TURNS -> "it turns to " + Print.number(Math.toDegrees(remedy.tiltRadians()), 0) + " deg";
+            case TURNS -> "it turns to " + degrees(remedy.tiltRadians());
             case NO_ROOM -> "there is no room for it";
             case NO_SUCH_LIQUID -> "no clear liquid is so heavy";
         };

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import plumeline.ask.Answer.Assumed;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
@@ -27,13 +28,12 @@ final class Given {
     }
 
     static Given of(Node.Mapping root) {
-        Ledger ledger = new Ledger("", 0);
-        return new Given(Values.of(root, "", ledger), ledger);
+        return moving(root, "", 0);
     }
 
     /// The same input with one quantity moved.
     static Given moving(Node.Mapping root, String path, double si) {
-        Ledger ledger = new Ledger(path, si);
+        Ledger ledger = new Ledger(root, path, si);
         return new Given(Values.of(root, "", ledger), ledger);
     }
 
@@ -130,12 +130,29 @@ final class Given {
         return ledger.spreads;
     }
 
+    /// What every ± read so far does to a value, to first order, at 95 %; 0 where an input is moved already.
+    double halfWidth(ToDoubleFunction<Given> law) {
+        double squares = 0;
+        if (ledger.moved.isEmpty()) {
+            for (var entry : List.copyOf(spreads().entrySet())) {
+                Quantity quantity = entry.getValue();
+                double step = Math.min(quantity.halfWidthSi(), Math.max(1e-3 * Math.abs(quantity.si()), 1e-12));
+                double above = law.applyAsDouble(moving(ledger.root, entry.getKey(), quantity.si() + step));
+                double below = law.applyAsDouble(moving(ledger.root, entry.getKey(), quantity.si() - step));
+                double half = (above - below) / 2 / step * quantity.halfWidthSi();
+                squares += half * half;
+            }
+        }
+        return Math.sqrt(squares);
+    }
+
     /// Inches where more lengths were written in inches or feet than otherwise; lens and sensor are in mm anywhere.
     PaperUnit unit() {
         return ledger.imperial > ledger.metric ? PaperUnit.INCHES : PaperUnit.MILLIMETRES;
     }
 
     private static final class Ledger implements Values.Lookup {
+        private final Node.Mapping root;
         private final String moved;
         private final double movedSi;
         private final List<Assumed> assumed = new ArrayList<>();
@@ -144,7 +161,8 @@ final class Given {
         private int imperial;
         private int metric;
 
-        private Ledger(String moved, double movedSi) {
+        private Ledger(Node.Mapping root, String moved, double movedSi) {
+            this.root = root;
             this.moved = moved;
             this.movedSi = movedSi;
         }

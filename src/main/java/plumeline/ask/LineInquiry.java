@@ -3,6 +3,7 @@ package plumeline.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import plumeline.ask.Answer.Notes;
 import plumeline.ask.Draft.Criterion;
 import plumeline.optics.Layer;
@@ -24,6 +25,9 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
     /// Pixels that a mask is wider than the line on each side: one for its soft edge, one to be sure (common practice).
     private static final double MASK_EDGE_PIXELS = 2;
 
+    /// What a swing keeps of the one before, of something light in air (common practice; water damps more).
+    private static final double KEPT_SHARE = 0.9;
+
     private static final String EXAMPLE = """
         # line: does the hanging line hold, does it show. Leave out what has a default.
         load: 0.55 kg              # the heaviest it can be: in air, full or flooded; or a force, 5.4 N
@@ -31,6 +35,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
         material: nylon            # or fluorocarbon; default nylon
         knot: 50 %                 # share of the strength that is left at the knot; default 50 %
         between: water             # what lies between lens and line; default air
+        length: 0.6 m              # for its swing: from where it is held to the thing's middle
         view:                      # for the width on the picture
           distance: 962 mm         # front principal plane to the line
           focal_length: 100 mm
@@ -45,6 +50,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
     /// @param from what was given of the two
     /// @param material what it is made of
     /// @param knotShare share of the strength left at the knot
+    /// @param lengthMetres from where it is held to the thing's middle, where that was given
     /// @param view how it is seen
     record Asked(
             double loadNewtons,
@@ -53,6 +59,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
             From from,
             Line.Material material,
             double knotShare,
+            OptionalDouble lengthMetres,
             View view) {
         double factor() {
             return Line.safetyFactor(strengthNewtons, knotShare, loadNewtons);
@@ -137,6 +144,10 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
                                 "knot", "share of the strength left at the knot", amount(Kind.SHARE, "1 %", "100 %")),
                         Key.optional("view", "how the line is seen", view),
                         Key.optional(
+                                "length",
+                                "from where it is held to the thing's middle",
+                                amount(Kind.LENGTH, "10 mm", "20 m")),
+                        Key.optional(
                                 "between",
                                 "what lies between lens and line",
                                 new Shape.Choice(List.of("air", "water"))))
@@ -171,7 +182,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
             }
         }
         double knot = given.si("knot", "50 %", "what a plain knot leaves; good ones leave 85 %");
-        return new Asked(load, strength, diameter, from, material, knot, readView(given));
+        return new Asked(load, strength, diameter, from, material, knot, given.findSi("length"), readView(given));
     }
 
     private static View readView(Given given) {
@@ -265,17 +276,34 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
             case View.Unknown() -> because.add("How wide it shows isn't known without view.");
             case View.From view -> because.add(shows(asked, view));
         }
-        double swing = Line.swingSeconds(Line.Hung.inAir(1), 0.5, GRAVITY);
-        double four = Line.swingSeconds(Line.Hung.inAir(1), 2, GRAVITY);
-        because.add("It swings in " + Print.seconds(swing, 1) + " on 0.5 m of line, " + Print.seconds(four, 1)
-                + " on 2 m, slower in water: wait it out. On one line it turns as it likes; two keep its face.");
+        because.add(swings(asked));
         return because;
+    }
+
+    /// How it swings, how long to wait, and what two lines do against its turning.
+    private static String swings(Asked asked) {
+        String turns = " On one line it turns as it likes; two keep its face.";
+        if (asked.lengthMetres().isEmpty()) {
+            return "It swings in " + swing(0.5) + " on 0.5 m of line, " + swing(2)
+                    + " on 2 m, slower in water: wait it out." + turns;
+        }
+        double metres = asked.lengthMetres().getAsDouble();
+        double seconds = Line.swingSeconds(Line.Hung.inAir(1), metres, GRAVITY);
+        return "In air it swings there and back in " + swing(metres) + ", slower in water. Where a swing keeps "
+                + Words.share(KEPT_SHARE) + " of the one before (watch a few) it is down to a hundredth after "
+                + Print.seconds(Line.waitSeconds(seconds, KEPT_SHARE, 0.01), 0) + "." + turns;
+    }
+
+    private static String swing(double metres) {
+        return Print.seconds(Line.swingSeconds(Line.Hung.inAir(1), metres, GRAVITY), 1);
     }
 
     private static String shows(Asked asked, View.From view) {
         String wide = Print.number(asked.diameterMetres() * 1e3, 2) + " mm show ";
         double dry = view.pixels(asked.diameterMetres(), 1);
-        String sharp = " when sharp; wider than 1 px is painted out (common practice).";
+        String sharp =
+                " when sharp; wider than 1 px is painted out, by a mask of whole px and 2 more on each side (common"
+                        + " practice).";
         if (view.index() == 1) {
             return wide + fine(dry) + sharp;
         }

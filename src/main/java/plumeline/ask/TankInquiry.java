@@ -19,7 +19,7 @@ import plumeline.water.TankTimes;
 import plumeline.water.Water;
 
 /// The question `tank` in text. Typed: [plumeline.water.TankCheck].
-final class TankInquiry implements Inquiry<TankLoad> {
+final class TankInquiry implements Inquiry<TankInquiry.Asked> {
     private static final double GRAVITY = Water.GRAVITY_METRES_PER_SECOND2;
 
     /// Thicknesses that panes are sold in, metres (common practice).
@@ -33,7 +33,14 @@ final class TankInquiry implements Inquiry<TankLoad> {
         rim: no                    # yes: the upper edges are held all round; default no
         floor_support: edges       # or full: a level bed under all of it; default edges
         # empty_mass: 25 kg        # default: the panes' own
+        flawed: no                 # yes: a pane is scratched, chipped or pieced together; default no
         """;
+
+    /// What is asked.
+    ///
+    /// @param load tank and water
+    /// @param flawed whether a pane is scratched, chipped or pieced together
+    record Asked(TankLoad load, boolean flawed) {}
 
     @Override
     public String name() {
@@ -63,7 +70,8 @@ final class TankInquiry implements Inquiry<TankLoad> {
                 Key.optional("walls_height", "height of the walls over the inside floor", side),
                 Key.optional("rim", "whether the upper edges are held all round", new Shape.YesNo()),
                 Key.optional("floor_support", "what bears the floor", new Shape.Choice(List.of("full", "edges"))),
-                Key.optional("empty_mass", "the tank's own mass", amount(Kind.MASS, "0 kg", "10000 kg")));
+                Key.optional("empty_mass", "the tank's own mass", amount(Kind.MASS, "0 kg", "10000 kg")),
+                Key.optional("flawed", "whether a pane is scratched, chipped or pieced together", new Shape.YesNo()));
     }
 
     private static Shape amount(Kind kind, String low, String high) {
@@ -71,7 +79,7 @@ final class TankInquiry implements Inquiry<TankLoad> {
     }
 
     @Override
-    public TankLoad read(Given given) {
+    public Asked read(Given given) {
         Given inside = given.map("inside");
         double depth = inside.si("water");
         double walls = given.findSi("walls_height").orElse(depth);
@@ -103,7 +111,9 @@ final class TankInquiry implements Inquiry<TankLoad> {
         if (!given.has("empty_mass")) {
             given.assume("empty_mass", kilograms(empty), "the panes alone, 2.5 g/ml; rim and stones add to it");
         }
-        return new TankLoad(tank, depth, empty, density, GRAVITY);
+        boolean flawed = given.text("flawed", "no", "every pane looked over, against the light, edges felt")
+                .equals("yes");
+        return new Asked(new TankLoad(tank, depth, empty, density, GRAVITY), flawed);
     }
 
     private static String kilograms(double kilograms) {
@@ -111,19 +121,37 @@ final class TankInquiry implements Inquiry<TankLoad> {
     }
 
     @Override
-    public double[] settle(TankLoad inputs, PaperUnit unit) {
+    public double[] settle(Asked inputs, PaperUnit unit) {
         return new double[0];
     }
 
     @Override
-    public Draft answer(TankLoad inputs, double[] settled, Words words) {
-        TankCheck.Found found = TankCheck.of(inputs);
-        return draft(found, new Telling(found, words).notes());
+    public Draft answer(Asked inputs, double[] settled, Words words) {
+        TankCheck.Found found = TankCheck.of(inputs.load());
+        Notes notes = new Telling(found, words).notes();
+        return inputs.flawed() ? flawed(found, notes) : draft(found, notes);
+    }
+
+    /// Of a flawed pane nothing is said but what the water weighs.
+    private static Draft flawed(TankCheck.Found found, Notes notes) {
+        List<Item> items = new ArrayList<>();
+        for (Item each : draft(found, notes).items()) {
+            boolean pane = List.of("peak_stress", "deflection", "safety_factor").contains(each.name());
+            items.add(pane ? Item.word(each.name(), "unknown") : each);
+        }
+        Notes said = new Notes(
+                List.of("A scratch, a chip or a seam in a pane takes a share of its strength that nobody knows: don't"
+                        + " fill it. Whole panes of these measures: see flawed: no."),
+                List.of("Have the pane replaced, or take another tank."),
+                notes.cautions(),
+                notes.sources());
+        return new Draft(items, List.of(new Criterion("the safety factor", 0)), Verdict.UNKNOWN, said);
     }
 
     @Override
-    public Draft vary(TankLoad moved, double[] settled) {
-        return draft(TankCheck.of(moved), Notes.NONE);
+    public Draft vary(Asked moved, double[] settled) {
+        TankCheck.Found found = TankCheck.of(moved.load());
+        return moved.flawed() ? flawed(found, Notes.NONE) : draft(found, Notes.NONE);
     }
 
     private static Draft draft(TankCheck.Found found, Notes notes) {

@@ -78,12 +78,22 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
             case Immersed.Reading.Known(Immersed immersed) -> {
                 volume(parts, Optional.of(immersed));
                 parts.add(new Card.Part.Fact("Comes to", comesTo(immersed)));
-                if (!immersed.assumed().isEmpty()) {
-                    parts.add(new Card.Part.Fact("Assumed", String.join("; ", immersed.assumed()) + "."));
+                List<String> assumed = assumed(immersed);
+                if (!assumed.isEmpty()) {
+                    parts.add(new Card.Part.Fact("Assumed", String.join("; ", assumed) + "."));
                 }
                 remedies(parts, Optional.of(immersed));
             }
         }
+    }
+
+    /// How its weight lies bears on the remedies only.
+    private static List<String> assumed(Immersed immersed) {
+        List<String> all = new ArrayList<>(immersed.assumed());
+        if (immersed.net().value() < 0 && immersed.body() instanceof Immersed.Body.Of(var _, var assumed)) {
+            all.addAll(assumed);
+        }
+        return all;
     }
 
     private void weight(List<Card.Part> parts) {
@@ -148,7 +158,7 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
     }
 
     private List<String> tried(Immersed immersed) {
-        if (!(immersed.body() instanceof Immersed.Body.Of(var vessel))) {
+        if (!(immersed.body() instanceof Immersed.Body.Of(var vessel, var _))) {
             return List.of();
         }
         return Remedies.list(vessel, water.getAsDouble(), Material.STEEL.densityKilogramsPerMetre3()).stream()
@@ -162,6 +172,7 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
         String down = ": " + Lacks.grams(remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
                 + " down, upright on a line from its top.";
         return switch (remedy.way()) {
+            case CLEAR_BASE -> "tilt it under water until no air is left under its base" + down;
             case OPEN_DRAIN_FLOOD -> "open, drain, fill it with tank water to the last bubble" + down;
             case BALLAST_INSIDE -> Lacks.grams(remedy.amount()) + " of steel inside, on its floor" + down;
             case BALLAST_OUTSIDE -> Lacks.grams(remedy.amount()) + " of steel under its base" + down;

@@ -90,7 +90,7 @@ record HangCard(String id, Placed placed, Place place, Print print) {
         if (isAfloat(immersed)) {
             return "nothing: it floats";
         }
-        if (place.suspension() instanceof Suspension.Known(var _, List<Double> pulls)) {
+        if (place.suspension() instanceof Suspension.Known(var _, List<Double> pulls, var _)) {
             return pulls.isEmpty() ? "it tips: see below" : Figures.pull(pulls.get(line));
         }
         boolean isAlone = place.ties().size() == 1 && immersed.isPresent();
@@ -106,7 +106,7 @@ record HangCard(String id, Placed placed, Place place, Print print) {
             return "not while it floats: its float card comes first.";
         }
         return switch (place.suspension()) {
-            case Suspension.Known(String standing, var _) -> standing;
+            case Suspension.Known(String standing, var _, String assumed) -> (standing + " " + assumed).strip();
             case Suspension.Unknown(String reason) -> "not known. " + reason;
         };
     }

@@ -69,13 +69,12 @@ final class PapersCommand implements Command {
         return Outcome.ANSWERED;
     }
 
+    /// The earlier revision is answered as the present one is: whole, or of the one shot.
     private static Changes changes(PlanReading earlier, FilmAnswer answer) {
         Plan before = earlier.plan().orElseThrow();
-        List<String> shots = answer.shots().stream()
-                .map(ShotAnswer::shot)
-                .filter(shot -> before.findShot(shot).isPresent())
-                .toList();
-        return Changes.between(Solve.film(before, shots), answer);
+        boolean isWhole = answer.shots().size() == answer.plan().shots().size();
+        List<String> shots = answer.shots().stream().map(ShotAnswer::shot).toList();
+        return Changes.between(isWhole ? Solve.film(before) : Solve.film(before, shots), answer);
     }
 
     private static Path folder(Arguments given, String plan) throws Refusal {

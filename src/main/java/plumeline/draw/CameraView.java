@@ -56,6 +56,7 @@ final class CameraView {
 
     private final Plan plan;
     private final Stage stage;
+    private final MarkBook marks;
     private final Scene scene;
     private final Page page;
     private final double wide;
@@ -65,7 +66,9 @@ final class CameraView {
     private CameraView(Plan plan, ShotAnswer shot, Moment moment) {
         this.plan = plan;
         stage = shot.posed().stages().getFirst().stage();
-        scene = stage.scene(shot.posed().values(), (double) moment.frame(stage.frames()));
+        marks = new MarkBook(shot);
+        boolean isStart = !marks.areMovesSet(stage.shot());
+        scene = stage.scene(shot.posed().values(), isStart ? 0 : (double) moment.frame(stage.frames()));
         page = new Page(
                 shot.shot() + ".view." + moment.id(), "Shot " + shot.shot() + ": camera view at " + moment.word());
         double aspect = scene.picture().widthMetres() / scene.picture().heightMetres();
@@ -90,6 +93,7 @@ final class CameraView {
         drawBodies();
         drawTank();
         mirrored = stage.findTank()
+                .filter(_ -> marks.isCameraSet())
                 .map(walls -> new MirrorImages(stage, scene, walls, this::spot)
                         .draw(page, subjects(), fineness(), picture, page.id("clip")))
                 .orElse(List.of());
@@ -114,6 +118,7 @@ final class CameraView {
                 (middle.y() - spot.y()) / tall * scene.picture().heightTangent());
     }
 
+    /// What has its place; nothing where the camera hasn't.
     private List<Silhouettes.Subject> subjects() {
         List<Silhouettes.Subject> subjects = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
@@ -127,7 +132,23 @@ final class CameraView {
             Body lamp = scene.lamps().get(i);
             subjects.add(new Silhouettes.Subject(stage.shot().lights().get(i).name(), lamp, scene.view(lamp), true));
         }
+        subjects.removeIf(subject -> !marks.isCameraSet() || !marks.isPlaced(subject.name()));
         return subjects;
+    }
+
+    /// What isn't drawn since its place is still to be found.
+    private List<String> open() {
+        List<String> names = new ArrayList<>();
+        if (!marks.isCameraSet()) {
+            names.add("camera");
+        }
+        stage.shot().placed().forEach(placed -> names.add(placed.name()));
+        stage.shot().lights().forEach(light -> names.add(light.name()));
+        names.removeIf(name -> !name.equals("camera") && marks.isPlaced(name));
+        if (!marks.areMovesSet(stage.shot())) {
+            names.add("ends of moves");
+        }
+        return names;
     }
 
     private List<Silhouettes.Drawn> drawn = List.of();
@@ -202,6 +223,7 @@ final class CameraView {
     private void drawTank() {
         Optional<TankWalls> tank = stage.findTank();
         if (tank.isEmpty()
+                || !marks.isCameraSet()
                 || scene.aim().eye().y() >= tank.get().outside().low().y()) {
             return;
         }
@@ -326,14 +348,16 @@ final class CameraView {
         ViewNames.Placing placing = below.place(names);
         page.letter(placing.labels().draw());
         List<String> rows = new ArrayList<>();
+        below.addRows(rows, "", placing.key());
         below.addRows(rows, "no room for: ", placing.unplaced());
+        below.addRows(rows, "place still open: ", open());
         below.addRows(rows, "hidden: ", hidden.reversed());
         below.addRows(rows, "mirrored by the surface: ", mirroredNames(Mirrored.By.SURFACE));
         below.addRows(rows, "mirrored by a side wall: ", mirroredNames(Mirrored.By.WALL));
         Box box = new Box(2, floor + placing.reach() + 2, WIDTH, floor + placing.reach() + 2);
         if (!rows.isEmpty()) {
             box = new Box(2, box.top(), WIDTH, box.top() + Lettering.LINE * rows.size());
-            page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", page.id("hidden"))));
+            page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", page.id("note"))));
         }
         return box.bottom() + EDGE;
     }
@@ -377,7 +401,10 @@ final class CameraView {
         if (Lettering.width(name + words) <= WIDTH * 0.9) {
             lines.add(name + words);
         } else {
-            lines.add(Lettering.fitted(name, WIDTH * 0.9));
+            lines.addAll(Lettering.rows(
+                    name,
+                    WIDTH * 0.9,
+                    drawn.stream().map(Silhouettes.Drawn::name).toList()));
             lines.add(words.strip());
         }
         int index = stage.thingIndex(name);

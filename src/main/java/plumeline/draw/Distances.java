@@ -16,10 +16,11 @@ final class Distances {
 
     /// A level distance.
     ///
-    /// @param id the two marks' names
+    /// @param id the two marks' names; `from.lens` and `from.zero` are no things
+    /// @param words the same in words
     /// @param from one mark, metres
     /// @param to the other, metres
-    record Between(String id, Vec from, Vec to) {
+    record Between(String id, String words, Vec from, Vec to) {
         double metres() {
             return Math.hypot(to.x() - from.x(), to.y() - from.y());
         }
@@ -30,7 +31,7 @@ final class Distances {
     private Distances() {}
 
     static List<Between> of(Scene scene, Shot shot, MarkBook marks) {
-        Vec eye = scene.aim().eye();
+        Vec eye = marks.isCameraSet() ? scene.aim().eye() : Vec.ZERO;
         List<Named> things = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             String name = shot.placed().get(i).name();
@@ -45,8 +46,10 @@ final class Distances {
             return all;
         }
         Named nearest = things.getFirst();
-        add(all, new Between("lens." + nearest.name(), eye, nearest.base()));
-        add(all, new Between("zero." + nearest.name(), Vec.ZERO, nearest.base()));
+        if (marks.isCameraSet()) {
+            add(all, new Between("from.lens." + nearest.name(), "lens to " + nearest.name(), eye, nearest.base()));
+        }
+        add(all, new Between("from.zero." + nearest.name(), "zero to " + nearest.name(), Vec.ZERO, nearest.base()));
         Named at = nearest;
         List<Named> left = new ArrayList<>(things.subList(1, things.size()));
         while (!left.isEmpty() && all.size() < MOST) {
@@ -55,7 +58,10 @@ final class Distances {
                     .min(Comparator.comparingDouble(thing -> level(thing.base(), here)))
                     .orElseThrow();
             left.remove(next);
-            add(all, new Between(at.name() + "." + next.name(), at.base(), next.base()));
+            add(
+                    all,
+                    new Between(
+                            at.name() + "." + next.name(), at.name() + " to " + next.name(), at.base(), next.base()));
             at = next;
         }
         return all;

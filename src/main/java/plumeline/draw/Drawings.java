@@ -16,7 +16,8 @@ public final class Drawings {
     /// @param plan the shot's plan
     /// @param shot the shot, its marks set
     /// @param moment the instant
-    /// @return line art with every delivery's frame
+    /// @return line art with every delivery's frame, of what has its place; where a move's end is still open, as at
+    ///     the start
     public static Drawing cameraView(Plan plan, ShotAnswer shot, Moment moment) {
         return CameraView.of(plan, shot, moment);
     }
@@ -62,7 +63,9 @@ public final class Drawings {
     ///
     /// @param plan the shot's plan
     /// @param shot the shot, its marks set
-    /// @return the ruler at the shot's start, and one at its end where that differs
+    /// @return the ruler at the shot's start, and one at its end where that differs; none where the camera's place
+    /// is
+    ///     still open
     public static List<Drawing> sharpRuler(Plan plan, ShotAnswer shot) {
         return SharpRuler.of(plan, shot);
     }

@@ -103,7 +103,9 @@ final class LeewayBoxes {
                 Shapes.line(pen(x.leeway().plus()), new Spot(most.x(), least.y()), most),
                 Shapes.line(pen(y.leeway().plus()), least, new Spot(most.x(), least.y())),
                 Shapes.line(pen(y.leeway().minus()), new Spot(least.x(), most.y()), most));
-        String title = Lettering.fitted(name, CELL - 8);
+        List<String> rows =
+                Lettering.rows(name, CELL - 8, pairs.stream().map(Pair::name).toList());
+        String title = rows.size() == 1 ? rows.getFirst() : Lettering.fitted(name, CELL - 8);
         place(name, "name", title, new Spot(cell.middle().x(), cell.top() + Lettering.LINE / 2 + 1));
         side(name, "left", x, x.leeway().minus(), new Spot(least.x(), mark.y()), -1, 0);
         side(name, "right", x, x.leeway().plus(), new Spot(most.x(), mark.y()), 1, 0);

@@ -20,6 +20,9 @@ public record LeewayText(PaperUnit unit) {
     /// So far a body is looked for where no want ends a side, metres.
     private static final double FAR_METRES = 20;
 
+    /// Last words of the marks that say where something is.
+    private static final Set<String> PLACING = Set.of("x", "y", "z", "turn", "tilt");
+
     /// Leeway is true to this share of itself.
     private static final double SAME = 0.01;
 
@@ -149,15 +152,20 @@ public record LeewayText(PaperUnit unit) {
         }
         Mark mark = answer.mark();
         Stage stage = shot.posed().stages().getFirst().stage();
-        Course course = new Course(stage, shot.posed().valuesSi(), mark.path(), unplaced(shot));
-        Optional<String> rest = way == Way.MINUS ? course.findRest() : Optional.empty();
-        if (rest.isPresent()) {
-            return rest.map(Stop.Rest::new);
-        }
         double end = way.of(answer.leeway()).distance();
         Optional<Stop> edge = findEdge(mark, si, way, stage.shot())
                 .filter(stop -> Double.isFinite(end) && end > stop.si())
                 .map(Stop.class::cast);
+        Set<String> unplaced = unplaced(shot);
+        if (unplaced.contains(owner(mark))) {
+            // What stands nowhere yet rests on nothing and meets nothing.
+            return edge;
+        }
+        Course course = new Course(stage, shot.posed().valuesSi(), mark.path(), unplaced);
+        Optional<String> rest = way == Way.MINUS ? course.findRest() : Optional.empty();
+        if (rest.isPresent()) {
+            return rest.map(Stop.Rest::new);
+        }
         double nearest = edge.map(Stop::si).orElse(end);
         if (!(nearest > answer.placingErrorSi())) {
             return edge;
@@ -170,13 +178,20 @@ public record LeewayText(PaperUnit unit) {
                 .or(() -> edge);
     }
 
-    /// What has no place yet.
+    /// What has no place yet, or isn't turned yet.
     private static Set<String> unplaced(ShotAnswer shot) {
         return shot.marks().stream()
                 .filter(answer -> answer.setting() instanceof MarkAnswer.Setting.Open)
-                .map(answer -> answer.mark().path())
-                .map(path -> path.substring(0, Math.max(0, path.lastIndexOf('.'))))
+                .map(MarkAnswer::mark)
+                .filter(mark ->
+                        PLACING.contains(mark.path().substring(mark.path().lastIndexOf('.') + 1)))
+                .map(LeewayText::owner)
                 .collect(Collectors.toSet());
+    }
+
+    /// What a mark places.
+    private static String owner(Mark mark) {
+        return mark.path().substring(0, Math.max(0, mark.path().lastIndexOf('.')));
     }
 
     private static Optional<Stop.Edge> findEdge(Mark mark, double si, Way way, Shot shot) {

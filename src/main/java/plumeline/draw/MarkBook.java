@@ -3,6 +3,7 @@ package plumeline.draw;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import plumeline.plan.Shot;
 import plumeline.quantity.Origin;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
@@ -29,9 +30,24 @@ final class MarkBook {
                 : "";
     }
 
-    /// Whether something has its place on the table: neither x nor y is still to be found.
+    /// Whether something has its place: no coordinate is still to be found.
     boolean isPlaced(String name) {
-        return !isOpen(name + ".x") && !isOpen(name + ".y");
+        return !isOpen(name + ".x") && !isOpen(name + ".y") && !isOpen(name + ".z");
+    }
+
+    /// Whether it is known how something is turned.
+    boolean isTurned(String name) {
+        return !isOpen(name + ".turn") && !isOpen(name + ".tilt");
+    }
+
+    /// Whether it is known from where and where to the camera looks.
+    boolean isCameraSet() {
+        return isPlaced("camera") && isTurned("camera");
+    }
+
+    /// Whether it is known how far each of a shot's moves goes; else nothing is where the moves end.
+    boolean areMovesSet(Shot shot) {
+        return shot.moves().stream().flatMap(move -> move.marks().stream()).noneMatch(mark -> isOpen(mark.path()));
     }
 
     private boolean isOpen(String path) {

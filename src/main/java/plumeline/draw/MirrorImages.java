@@ -54,6 +54,9 @@ final class MirrorImages {
         List<Mirrored> seen = new ArrayList<>();
         for (Mirrored mirrored : Mirrored.of(walls, scene)) {
             String name = stage.shot().placed().get(mirrored.thing()).name();
+            if (subjects.stream().noneMatch(subject -> subject.name().equals(name))) {
+                continue;
+            }
             List<Silhouettes.Subject> all = new ArrayList<>(subjects);
             all.add(new Silhouettes.Subject("", mirrored.image(), mirrored.view(), false));
             List<List<Spot>> runs = new Silhouettes(all, fineness)

@@ -37,7 +37,11 @@ final class PlanCamera {
 
     private double reachMetres() {
         double farthest = 0.3;
-        for (Body body : board.first().things()) {
+        for (int i = 0; i < board.first().things().size(); i++) {
+            if (!board.marks().isPlaced(board.shot().placed().get(i).name())) {
+                continue;
+            }
+            Body body = board.first().things().get(i);
             farthest = Math.max(
                     farthest, body.middle().distanceMetres(board.first().aim().eye()));
             farthest = Math.max(

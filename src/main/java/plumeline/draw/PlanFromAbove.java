@@ -47,9 +47,9 @@ final class PlanFromAbove {
         this.answer = answer;
         stage = answer.posed().stages().getFirst().stage();
         double[] values = answer.posed().values();
-        first = stage.scene(values, 0);
-        last = stage.scene(values, (double) stage.frames());
         marks = new MarkBook(answer);
+        first = stage.scene(values, 0);
+        last = marks.areMovesSet(stage.shot()) ? stage.scene(values, (double) stage.frames()) : first;
         ways = PlanWay.of(stage, values, marks);
         print = new Print(plan.film().papersOrDefault());
     }
@@ -59,8 +59,10 @@ final class PlanFromAbove {
     }
 
     private List<Vec> places() {
-        List<Vec> places =
-                new ArrayList<>(List.of(Vec.ZERO, first.aim().eye(), last.aim().eye()));
+        List<Vec> places = new ArrayList<>(List.of(Vec.ZERO));
+        if (marks.isCameraSet()) {
+            places.addAll(List.of(first.aim().eye(), last.aim().eye()));
+        }
         Shot shot = stage.shot();
         for (int i = 0; i < first.things().size(); i++) {
             if (marks.isPlaced(shot.placed().get(i).name())) {
@@ -125,7 +127,7 @@ final class PlanFromAbove {
 
     private PlanBoard board(Page page, PlanScale scale, PlanBoard.Detail detail) {
         Labels labels = new Labels(scale.sheet().grown(-1));
-        PlanLettering lettering = new PlanLettering(page, labels, scale.sheet());
+        PlanLettering lettering = new PlanLettering(page, labels, scale.sheet(), stage.shot());
         return new PlanBoard(stage, marks, first, last, print, page, scale, labels, lettering, detail);
     }
 
@@ -149,9 +151,17 @@ final class PlanFromAbove {
         PlanGround ground = new PlanGround(board, near.contains(Vec.ZERO));
         ground.draw();
         PlanCamera camera = new PlanCamera(board);
-        camera.drawSight();
-        new PlanThings(board).draw();
-        camera.drawCamera();
+        if (marks.isCameraSet()) {
+            camera.drawSight();
+        } else {
+            board.lettering().note("camera", "camera: its place is still open, so it isn't drawn.");
+        }
+        PlanThings things = new PlanThings(board);
+        things.draw();
+        things.noteOpen();
+        if (marks.isCameraSet()) {
+            camera.drawCamera();
+        }
         camera.drawWays(ways);
         ground.drawDistances();
         if (board.detail() == PlanBoard.Detail.OVERVIEW) {

@@ -136,14 +136,14 @@ final class PlanGround {
             group.add(Shapes.line(Pen.THIN, line), Shapes.tick(from, to), Shapes.tick(to, from));
             board.labels().keepLine(line);
             String figure = board.print().lengthNumber(between.metres(), Print.Hand.TAPE);
-            String below = between.id().replace(".", " to ") + " " + figure;
+            String below = between.words() + " " + figure;
             board.lettering().beside("distance." + between.id(), figure, below, line);
         }
     }
 
     /// The whole set shows how far the lens is; what stands near to each other is measured where it is enlarged.
     private boolean isDrawn(Distances.Between between) {
-        boolean isFar = between.id().startsWith("lens.") || between.id().startsWith("zero.") && !isZeroNear;
+        boolean isFar = between.id().startsWith("from.lens.") || between.id().startsWith("from.zero.") && !isZeroNear;
         return switch (board.detail()) {
             case WHOLE -> true;
             case OVERVIEW -> isFar;

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import plumeline.plan.Placed;
+import plumeline.plan.PlacedLight;
+import plumeline.plan.Shot;
 import plumeline.sketch.Box;
 import plumeline.sketch.Labels;
 import plumeline.sketch.Lettering;
@@ -59,21 +63,35 @@ final class PlanLettering {
     private final Page page;
     private final Labels labels;
     private final Box sheet;
+    private final List<String> names;
     private final List<Pending> pending = new ArrayList<>();
-    private final List<String> notes = new ArrayList<>();
+    private final List<Note> notes = new ArrayList<>();
     private int numbers;
 
-    PlanLettering(Page page, Labels labels, Box sheet) {
+    /// Words in rows below the sheet.
+    private record Note(String id, String words) {}
+
+    /// @param shot whose things and lamps are named: where a name is cut it is still told from the others
+    PlanLettering(Page page, Labels labels, Box sheet, Shot shot) {
         this.page = page;
         this.labels = labels;
         this.sheet = sheet;
+        names = Stream.concat(
+                        shot.placed().stream().map(Placed::name),
+                        shot.lights().stream().map(PlacedLight::name))
+                .toList();
+    }
+
+    /// Lines as a label has them: no wider than its share of the sheet.
+    private List<String> fitted(List<String> lines) {
+        return lines.stream()
+                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST, names).stream())
+                .toList();
     }
 
     /// Asks for a label near its anchor, after those that were asked for before.
     void near(String id, List<String> lines, Spot anchor, double clear, double close) {
-        List<String> fitted = lines.stream()
-                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
-                .toList();
+        List<String> fitted = fitted(lines);
         List<Spot> candidates = Labels.around(anchor, fitted, clear, FARTHEST);
         pending.add(new Pending(
                 page.id("name." + id),
@@ -87,9 +105,7 @@ final class PlanLettering {
 
     /// Asks for the name of a thing; where it finds no room a number stands at the thing and its row below the sheet.
     void thing(String id, List<String> lines, Box own, Spot anchor, String listed) {
-        List<String> fitted = lines.stream()
-                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
-                .toList();
+        List<String> fitted = fitted(lines);
         double clear = Math.max(own.width(), own.height()) / 2 + 6;
         pending.add(new Pending(
                 page.id("name." + id),
@@ -133,9 +149,7 @@ final class PlanLettering {
 
     /// Asks for a label above or below its anchor, or aside of that; for things that stand in a row.
     void stacked(String id, List<String> lines, Spot anchor, double clear, Way way) {
-        List<String> fitted = lines.stream()
-                .flatMap(line -> Lettering.wrapped(line, sheet.width() * WIDEST).stream())
-                .toList();
+        List<String> fitted = fitted(lines);
         double half = fitted.size() * Lettering.LINE / 2;
         List<Spot> candidates = new ArrayList<>();
         int sign = way == Way.UP ? -1 : 1;
@@ -181,8 +195,10 @@ final class PlanLettering {
     }
 
     /// Says something in rows below the sheet.
-    void note(String words) {
-        notes.add(words);
+    ///
+    /// @param id what it is about
+    void note(String id, String words) {
+        notes.add(new Note(page.id("note." + id), words));
     }
 
     /// Asks for words at the sheet's lower edge, as far right as they find room.
@@ -221,7 +237,7 @@ final class PlanLettering {
                     .or(() -> labels.place(label.id(), number, label.anchor(), spots, own.width() / 2 + 13))
                     .isPresent()) {
                 numbers++;
-                notes.add(numbers + ": " + label.below());
+                notes.add(new Note(label.id() + ".note", numbers + ": " + label.below()));
                 return true;
             }
         }
@@ -234,30 +250,39 @@ final class PlanLettering {
 
     /// What found no room on the sheet is said in rows below it, then the notes.
     private double letterBelow(List<String> unplaced) {
+        double y = sheet.bottom();
+        if (!unplaced.isEmpty()) {
+            y = letterRows(page.id("unplaced"), rows(unplaced), y);
+        }
+        for (Note note : notes) {
+            y = letterRows(note.id(), List.of(note.words()), y);
+        }
+        return y;
+    }
+
+    /// As many in a row as it holds.
+    private List<String> rows(List<String> unplaced) {
         List<String> rows = new ArrayList<>();
-        String row = "";
-        for (String text : unplaced) {
-            String longer = row.isEmpty() ? "no room above: " + text : row + "; " + text;
-            if (Lettering.width(longer) > sheet.width() - 8 && !row.isEmpty()) {
+        String row = "no room above: " + unplaced.getFirst();
+        for (String text : unplaced.subList(1, unplaced.size())) {
+            String longer = row + "; " + text;
+            if (Lettering.width(longer) > sheet.width() - 8) {
                 rows.add(row);
                 longer = text;
             }
             row = longer;
         }
-        if (!row.isEmpty()) {
-            rows.add(row);
-        }
-        rows.addAll(notes);
-        double y = sheet.bottom();
-        List<Markup> drawn = new ArrayList<>();
-        for (String words : rows) {
-            for (String line : Lettering.wrapped(words, sheet.width() - 8)) {
-                drawn.add(Lettering.text(List.of(line), new Box(4, y, sheet.right(), y + Lettering.LINE)));
-                y += Lettering.LINE;
-            }
-        }
-        page.letter(drawn);
-        return y;
+        rows.add(row);
+        return rows;
+    }
+
+    private double letterRows(String id, List<String> words, double top) {
+        List<String> rows = words.stream()
+                .flatMap(row -> Lettering.wrapped(row, sheet.width() - 8).stream())
+                .toList();
+        Box box = new Box(4, top, sheet.right(), top + rows.size() * Lettering.LINE);
+        page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", id)));
+        return box.bottom();
     }
 
     /// Spots beside a dimension line: near its middle first.

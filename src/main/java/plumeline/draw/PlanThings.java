@@ -2,11 +2,15 @@ package plumeline.draw;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Mark;
+import plumeline.plan.Placed;
+import plumeline.plan.PlacedLight;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.search.Leeway;
@@ -31,46 +35,82 @@ final class PlanThings {
     }
 
     void draw() {
-        drawThings();
-        if (board.detail() != PlanBoard.Detail.ENLARGED) {
-            drawLamps();
-        }
+        List<Standing> standing = standing();
+        // What stands lowest first: nothing covers what stands on it.
+        standing.stream()
+                .sorted(Comparator.comparingDouble(Standing::bottomMetres))
+                .forEach(each -> each.footprint().run());
+        standing.forEach(each -> each.words().run());
         drawNozzle();
     }
 
-    private void drawThings() {
+    /// Something on the table in the order of the plan.
+    ///
+    /// @param bottomMetres how high its lowest place is
+    /// @param footprint draws it
+    /// @param words draws its leeway and asks for its label
+    private record Standing(double bottomMetres, Runnable footprint, Runnable words) {}
+
+    private List<Standing> standing() {
+        List<Standing> all = new ArrayList<>();
         for (int i = 0; i < board.first().things().size(); i++) {
+            int index = i;
             String name = board.shot().placed().get(i).name();
-            if (!board.marks().isPlaced(name)) {
-                continue;
-            }
             Body at = board.first().things().get(i);
-            List<Spot> foot = board.scale().spots(Footprint.of(at));
-            Markup group = board.page()
-                    .group("thing." + name)
-                    .add(Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"));
-            Spot middle = board.scale().spot(at.pose().base());
-            group.add(Shapes.dot(middle, 2));
-            Body there = board.last().things().get(i);
-            Spot end = board.scale().spot(there.pose().base());
-            List<Spot> ring = board.scale().spots(Footprint.of(there));
-            if (middle.distance(end) > 1 && ring.stream().allMatch(board.scale().sheet()::holds)) {
-                group.add(Shapes.closed(Pen.HIDDEN, ring));
-                board.labels().keepRing(ring);
-                group.add(Shapes.line(Pen.THIN, middle, end), Shapes.arrow(middle, end));
-                board.labels().keepEdge(new Stretch(middle, end));
+            if (board.marks().isPlaced(name)) {
+                all.add(new Standing(at.bounds().low().z(), () -> drawThing(index), () -> sayThing(name, at)));
             }
-            Box room = Box.about(foot);
-            board.labels().keepRing(foot);
-            if (board.detail() == PlanBoard.Detail.OVERVIEW) {
-                continue;
-            }
-            board.labels().keepThing(room);
-            drawLeeway(name, middle);
-            Vec base = at.pose().base();
-            String listed = name + ", x " + board.signed(base.x()) + ", y " + board.signed(base.y());
-            board.lettering().thing(name, lines(name, base), room, middle, listed);
         }
+        for (int i = 0; i < board.first().lamps().size(); i++) {
+            String name = board.shot().lights().get(i).name();
+            Body lamp = board.first().lamps().get(i);
+            if (board.detail() != PlanBoard.Detail.ENLARGED && board.marks().isPlaced(name)) {
+                all.add(new Standing(lamp.bounds().low().z(), () -> drawLamp(name, lamp), () -> sayLamp(name, lamp)));
+            }
+        }
+        return all;
+    }
+
+    /// Says below the drawing what has no place yet.
+    void noteOpen() {
+        Stream.concat(
+                        board.shot().placed().stream().map(Placed::name),
+                        board.shot().lights().stream().map(PlacedLight::name))
+                .filter(name -> !board.marks().isPlaced(name))
+                .forEach(name -> board.lettering().note(name, name + ": its place is still open, so it isn't drawn."));
+    }
+
+    private void drawThing(int index) {
+        Body at = board.first().things().get(index);
+        List<Spot> foot = board.scale().spots(Footprint.of(at));
+        Markup group = board.page()
+                .group("thing." + board.shot().placed().get(index).name())
+                .add(Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"));
+        Spot middle = board.scale().spot(at.pose().base());
+        group.add(Shapes.dot(middle, 2));
+        Body there = board.last().things().get(index);
+        Spot end = board.scale().spot(there.pose().base());
+        List<Spot> ring = board.scale().spots(Footprint.of(there));
+        if (middle.distance(end) > 1 && ring.stream().allMatch(board.scale().sheet()::holds)) {
+            group.add(Shapes.closed(Pen.HIDDEN, ring));
+            board.labels().keepRing(ring);
+            group.add(Shapes.line(Pen.THIN, middle, end), Shapes.arrow(middle, end));
+            board.labels().keepEdge(new Stretch(middle, end));
+        }
+        board.labels().keepRing(foot);
+    }
+
+    private void sayThing(String name, Body at) {
+        if (board.detail() == PlanBoard.Detail.OVERVIEW) {
+            return;
+        }
+        Box room = Box.about(board.scale().spots(Footprint.of(at)));
+        Vec base = at.pose().base();
+        Spot middle = board.scale().spot(base);
+        board.labels().keepThing(room);
+        drawLeeway(name, middle);
+        String listed = name + ", x " + board.signed(base.x()) + ", y " + board.signed(base.y());
+        board.lettering().thing("thing." + name, lines(name, base), room, middle, listed);
     }
 
     private List<String> lines(String name, Vec at) {
@@ -127,32 +167,29 @@ final class PlanThings {
         return length > most ? -most : Math.max(2.5, length);
     }
 
-    private void drawLamps() {
-        for (int i = 0; i < board.first().lamps().size(); i++) {
-            String name = board.shot().lights().get(i).name();
-            if (!board.marks().isPlaced(name)) {
-                continue;
-            }
-            Body lamp = board.first().lamps().get(i);
-            List<Spot> foot = board.scale().spots(Footprint.of(lamp));
-            Spot middle = board.scale().spot(lamp.middle());
-            double turn = lamp.pose().turnRadians();
-            Spot ahead = middle.plus(Math.sin(turn) * 30, -Math.cos(turn) * 30);
-            board.page()
-                    .group("lamp." + name)
-                    .add(
-                            Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
-                            Shapes.line(Pen.EDGE, middle, ahead),
-                            Shapes.arrow(middle, ahead));
-            board.labels().keepRing(foot);
-            board.labels().keepEdge(new Stretch(middle, ahead));
-            board.labels().keepFree(Box.round(ahead, 14, 14));
-            List<String> lines = new ArrayList<>(List.of(name + " (lamp)"));
-            lines.add("x " + board.signed(lamp.middle().x()) + ", y "
-                    + board.signed(lamp.middle().y()) + ", up "
-                    + board.signed(lamp.middle().z()));
-            board.lettering().near(name, lines, middle, 22, 60);
-        }
+    private void drawLamp(String name, Body lamp) {
+        List<Spot> foot = board.scale().spots(Footprint.of(lamp));
+        Spot middle = board.scale().spot(lamp.middle());
+        double turn = lamp.pose().turnRadians();
+        Spot ahead = middle.plus(Math.sin(turn) * 30, -Math.cos(turn) * 30);
+        board.page()
+                .group("lamp." + name)
+                .add(
+                        Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
+                        Shapes.line(Pen.EDGE, middle, ahead),
+                        Shapes.arrow(middle, ahead));
+        board.labels().keepRing(foot);
+        board.labels().keepEdge(new Stretch(middle, ahead));
+        board.labels().keepFree(Box.round(ahead, 14, 14));
+    }
+
+    private void sayLamp(String name, Body lamp) {
+        Vec middle = lamp.middle();
+        List<String> lines = List.of(
+                name + " (lamp)",
+                "x " + board.signed(middle.x()) + ", y " + board.signed(middle.y()) + ", up "
+                        + board.signed(middle.z()));
+        board.lettering().near("lamp." + name, lines, board.scale().spot(middle), 22, 60);
     }
 
     /// Where something is released, as seen from above.

@@ -56,6 +56,9 @@ record PlanWay(String move, Vec from, Vec to, double travelMetres, double backMe
             List<String> carried =
                     move.listCarried().stream().map(named -> named.name()).toList();
             boolean isCamera = carried.isEmpty() || carried.contains("camera");
+            if (!marks.areMovesSet(stage.shot()) || !marks.isPlaced(isCamera ? "camera" : carried.getFirst())) {
+                continue;
+            }
             Vec from = isCamera ? camera : start(stage, first, carried.getFirst());
             double[] by = move.travel()
                     .map(travel -> travel.vectorMetres(mark -> value(stage, values, mark)))

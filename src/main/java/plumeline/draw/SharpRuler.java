@@ -46,7 +46,7 @@ final class SharpRuler {
     private final AxisDepths depths;
     private final Page page;
     private final Labels labels;
-    private final List<String> below = new ArrayList<>();
+    private final List<Note> below = new ArrayList<>();
     private final double lowMetres;
     private final double highMetres;
     private double y = 4;
@@ -87,10 +87,16 @@ final class SharpRuler {
     static List<Drawing> of(Plan plan, ShotAnswer answer) {
         Stage stage = answer.posed().stages().getFirst().stage();
         MarkBook marks = new MarkBook(answer);
+        if (!marks.isCameraSet()) {
+            return List.of();
+        }
         double[] values = answer.posed().values();
         PaperUnit unit = plan.film().papersOrDefault();
         AxisDepths start = AxisDepths.of(stage.scene(values, 0), stage.shot(), marks);
-        AxisDepths end = AxisDepths.of(stage.scene(values, (double) (stage.frames() - 1)), stage.shot(), marks);
+        AxisDepths end = AxisDepths.of(
+                stage.scene(values, marks.areMovesSet(stage.shot()) ? (double) (stage.frames() - 1) : 0),
+                stage.shot(),
+                marks);
         List<Drawing> all = new ArrayList<>();
         all.add(new SharpRuler(unit, answer, stage.shot(), start, Moment.START).draw(Moment.START));
         if (!start.isLike(end)) {
@@ -138,8 +144,15 @@ final class SharpRuler {
         Spot middle = new Spot(x + width / 2, topPixels + Lettering.LINE / 2);
         if (labels.place(page.id("name." + id), List.of(words), middle, List.of(middle), 1e4)
                 .isEmpty()) {
-            below.add(words);
+            note(id, words);
         }
+    }
+
+    /// Words in a row below the drawing.
+    private record Note(String id, String words) {}
+
+    private void note(String id, String words) {
+        below.add(new Note(page.id("note." + id), words));
     }
 
     private void drawBar(AxisDepths.Bar bar) {
@@ -187,7 +200,11 @@ final class SharpRuler {
                 .map(Named::name)
                 .distinct()
                 .collect(Collectors.joining(", "));
-        return reach + blur + " (" + Lettering.fitted(things, WIDTH * 0.45) + ")";
+        if (Lettering.width(things) <= WIDTH * 0.45) {
+            return reach + blur + " (" + things + ")";
+        }
+        note(id(zone) + ".things", "Blur " + Print.number(zone.pixels(), 1) + " px: " + things + ".");
+        return reach + blur + " (see below)";
     }
 
     private boolean isFarShown(AxisDepths.Zone zone) {
@@ -292,29 +309,30 @@ final class SharpRuler {
 
     private void sayRest() {
         if (depths.zones().getFirst().wants().isEmpty()) {
-            below.add(
+            note(
+                    "blur.usual",
                     "No want says how sharp: a blur of " + Print.number(AxisDepths.USUAL_PIXELS, 1) + " px is taken.");
         }
         shot.camera()
                 .findSensorBehind()
-                .ifPresent(behind -> below.add("From the sensor mark add " + print.length(behind.si())
-                        + (behind.origin() == Origin.MEASURED ? " measured." : ".")));
+                .ifPresent(behind -> note(
+                        "camera.sensor_behind",
+                        "From the sensor mark add " + print.length(behind.si())
+                                + (behind.origin() == Origin.MEASURED ? " measured." : ".")));
         if (depths.isThroughGlass()) {
-            below.add("Seen through the tank's wall: depths are where things look to be, nearer than they stand.");
+            note("tank", "Seen through the tank's wall: depths are where things look to be, nearer than they stand.");
         }
-        depths.unknown().forEach((name, why) -> below.add(name + ": " + why + "."));
+        depths.unknown().forEach((name, why) -> note("thing." + name, name + ": " + why + "."));
     }
 
     private Drawing finish() {
         page.letter(labels.draw());
-        List<Markup> rows = new ArrayList<>();
-        for (String words : below) {
-            for (String line : Lettering.wrapped(words, WIDTH - 8)) {
-                rows.add(Lettering.text(List.of(line), new Box(4, y, WIDTH, y + Lettering.LINE)));
-                y += Lettering.LINE;
-            }
+        for (Note note : below) {
+            List<String> rows = Lettering.wrapped(note.words(), WIDTH - 8);
+            Box box = new Box(4, y, WIDTH, y + rows.size() * Lettering.LINE);
+            page.letter(List.of(Markup.of("g", Lettering.text(rows, box)).with("id", note.id())));
+            y = box.bottom();
         }
-        page.letter(rows);
         return page.finish(WIDTH, y + 4);
     }
 }

@@ -71,14 +71,14 @@ final class SideElevation {
         print = new Print(unit);
         double[] values = answer.posed().values();
         first = stage.scene(values, 0);
-        last = stage.scene(values, (double) stage.frames());
+        last = marks.areMovesSet(shot) ? stage.scene(values, (double) stage.frames()) : first;
         page = new Page(
                 answer.shot() + ".side", "Shot " + answer.shot() + ": side elevation from camera right, to scale");
         Box margins = margins();
         double tallest =
                 TALLEST + Math.min(margins.top() - MARGINS.top() + margins.bottom() - MARGINS.bottom(), MOST_TALLER);
         scale = PlanScale.within(places(), WIDTH, tallest, LEAST, margins);
-        sheet = SideSheet.of(page, scale, figures);
+        sheet = SideSheet.of(page, scale, figures, shot);
         labels = sheet.labels();
         lettering = sheet.lettering();
         heights = sheet.heights();
@@ -118,8 +118,10 @@ final class SideElevation {
     private List<Vec> places() {
         List<Vec> places = new ArrayList<>(List.of(Vec.ZERO));
         for (Scene scene : List.of(first, last)) {
-            places.add(SideOutline.flat(scene.aim().eye()));
-            places.add(SideOutline.flat(sensor(scene)));
+            if (marks.isCameraSet()) {
+                places.add(SideOutline.flat(scene.aim().eye()));
+                places.add(SideOutline.flat(sensor(scene)));
+            }
             placedBodies(scene).flatMap(body -> SideOutline.of(body).stream()).forEach(places::addAll);
         }
         stage.findTank().ifPresent(tank -> {
@@ -136,24 +138,34 @@ final class SideElevation {
         stage.findTank().ifPresent(this::drawTank);
         keepThings();
         drawLamps();
-        drawSight();
+        if (marks.isCameraSet()) {
+            drawSight();
+        }
         lettering.under("zero", "zero mark", scale.spot(Vec.ZERO).plus(0, SideSheet.TABLE), 5);
         new SideThings(sheet, shot, marks, first, last).draw();
         drawRelease();
         stage.findTank()
                 .ifPresent(tank -> lettering.near(
                         "tank", List.of("tank"), sheet.spot(tank.outside().high()), 5, 40));
-        drawCamera("start", first, Pen.EDGE);
-        if (isElsewhere(first.aim(), last.aim())) {
-            drawCamera("end", last, Pen.HIDDEN);
-        }
+        drawCameras();
         letterLamps();
         lettering.near("table", List.of("table top"), new Spot(20, sheet.tablePixels() + SideSheet.TABLE), 4, 60);
         lettering.atLowerRight("from", "from camera right, at the start");
         if (!figures.leewayWords().isEmpty()) {
-            lettering.note(figures.leewayWords());
+            lettering.note("leeway", figures.leewayWords());
         }
         return page.finish(WIDTH, lettering.letter());
+    }
+
+    private void drawCameras() {
+        if (!marks.isCameraSet()) {
+            lettering.note("camera", "camera: its place is still open, so it isn't drawn.");
+            return;
+        }
+        drawCamera("start", first, Pen.EDGE);
+        if (isElsewhere(first.aim(), last.aim())) {
+            drawCamera("end", last, Pen.HIDDEN);
+        }
     }
 
     private void drawTable() {
@@ -211,15 +223,17 @@ final class SideElevation {
 
     private void keepThings() {
         placedBodies(first).map(body -> Box.about(sheet.spots(body))).forEach(heights::keep);
-        heights.keep(Box.about(List.of(sheet.spot(first.aim().eye()), sheet.spot(sensor(first))))
-                .grown(5));
+        if (marks.isCameraSet()) {
+            heights.keep(Box.about(List.of(sheet.spot(first.aim().eye()), sheet.spot(sensor(first))))
+                    .grown(5));
+        }
     }
 
     private void drawLamps() {
         for (int i = 0; i < first.lamps().size(); i++) {
             String name = shot.lights().get(i).name();
             if (!marks.isPlaced(name)) {
-                lettering.note(name + " (lamp): its place is still open, so it isn't drawn.");
+                lettering.note("lamp." + name, name + " (lamp): its place is still open, so it isn't drawn.");
                 continue;
             }
             Body lamp = first.lamps().get(i);
@@ -237,8 +251,10 @@ final class SideElevation {
             drawTilt(group, name, lamp, middle);
             double below = -lamp.bounds().low().z();
             if (below > MOVED_METRES) {
-                lettering.note(name + " (lamp) reaches " + print.length(below, Print.Hand.TAPE)
-                        + " below the table top as drawn: it must stand clear of the table.");
+                lettering.note(
+                        "lamp." + name,
+                        name + " (lamp) reaches " + print.length(below, Print.Hand.TAPE)
+                                + " below the table top as drawn: it must stand clear of the table.");
             }
         }
     }
@@ -278,7 +294,7 @@ final class SideElevation {
             if (tiltRadians(name) != 0) {
                 lines.add("tilt " + Print.degrees(tiltRadians(name)).replace('-', '−') + " (arrow)");
             }
-            lettering.near(name, lines, sheet.spot(lamp.middle()), 10, 40);
+            lettering.near("lamp." + name, lines, sheet.spot(lamp.middle()), 10, 40);
         }
     }
 
@@ -301,7 +317,7 @@ final class SideElevation {
                             if (shot.findRelease()
                                     .filter(release -> !release.marks().isEmpty())
                                     .isPresent()) {
-                                lettering.note("release: its place is still open, so it isn't drawn.");
+                                lettering.note("release", "release: its place is still open, so it isn't drawn.");
                             }
                         });
     }

@@ -3,6 +3,7 @@ package plumeline.draw;
 import java.util.List;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
+import plumeline.plan.Shot;
 import plumeline.sketch.Labels;
 import plumeline.sketch.Page;
 import plumeline.sketch.Spot;
@@ -20,9 +21,9 @@ record SideSheet(
     /// How thick the table top is drawn, pixels.
     static final double TABLE = 9;
 
-    static SideSheet of(Page page, PlanScale scale, MarkFigures figures) {
+    static SideSheet of(Page page, PlanScale scale, MarkFigures figures, Shot shot) {
         Labels labels = new Labels(scale.sheet().grown(-1));
-        PlanLettering lettering = new PlanLettering(page, labels, scale.sheet());
+        PlanLettering lettering = new PlanLettering(page, labels, scale.sheet(), shot);
         SideHeights heights = new SideHeights(page, labels, lettering, scale, figures);
         return new SideSheet(page, scale, labels, lettering, figures, heights);
     }

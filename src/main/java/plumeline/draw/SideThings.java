@@ -74,19 +74,24 @@ final class SideThings {
         letterThings();
         for (Placed placed : shot.placed()) {
             if (!marks.isPlaced(placed.name())) {
-                sheet.lettering().note(placed.name() + ": its place is still open, so it isn't drawn.");
+                sheet.lettering()
+                        .note(
+                                "thing." + placed.name(),
+                                placed.name() + ": its place is still open, so it isn't drawn.");
             }
         }
     }
 
-    /// Things by where they stand on the page: one label for those that stand behind one another, so many lines a
-    /// label at most.
+    /// Things by where they stand on the page: one label for those that stand, or are up, behind one another, so many
+    /// lines a label at most.
     private List<List<Integer>> groups() {
         List<List<Integer>> groups = new ArrayList<>();
         List<Integer> order = new ArrayList<>(fromFar().reversed());
         while (!order.isEmpty()) {
             Vec base = first.things().get(order.getFirst()).pose().base();
+            boolean stands = stands(order.getFirst());
             List<Integer> group = order.stream()
+                    .filter(i -> stands(i) == stands)
                     .filter(i -> sheet.spot(first.things().get(i).pose().base()).distance(sheet.spot(base)) < TOGETHER)
                     .limit(MOST_LINES)
                     .toList();
@@ -96,6 +101,11 @@ final class SideThings {
         groups.sort(Comparator.comparingDouble(
                 group -> first.things().get(group.getFirst()).pose().base().y()));
         return groups;
+    }
+
+    /// Whether a thing's lowest place is on the table, as far as can be seen.
+    private boolean stands(int index) {
+        return Math.abs(Box.about(sheet.spots(first.things().get(index))).bottom() - sheet.tablePixels()) < 2;
     }
 
     private void letterThings() {
@@ -108,12 +118,11 @@ final class SideThings {
                 String name = shot.placed().get(i).name();
                 room = room.with(Box.about(sheet.spots(body)));
                 List<String> said = sayThing(name, body, isAlone);
-                lines.addAll(row(name, String.join(", ", said), isAlone));
+                lines.addAll(row(name, String.join(", ", said)));
             }
             Vec base = first.things().get(group.getFirst()).pose().base();
-            String id = shot.placed().get(group.getFirst()).name();
-            boolean stands = Math.abs(room.bottom() - sheet.tablePixels()) < 2;
-            if (stands) {
+            String id = "thing." + shot.placed().get(group.getFirst()).name();
+            if (stands(group.getFirst())) {
                 Spot foot = new Spot(sheet.spot(base).x(), sheet.tablePixels() + SideSheet.TABLE);
                 sheet.lettering().stacked(id, lines, foot, 6, PlanLettering.Way.DOWN);
             } else {
@@ -122,15 +131,10 @@ final class SideThings {
         }
     }
 
-    /// A name and its figures on one line; on two where they are too long for one and the name stands alone.
-    private static List<String> row(String name, String said, boolean isAlone) {
-        double room = WIDEST - Lettering.width(", " + said);
-        if (said.isEmpty()) {
-            return List.of(name);
-        }
-        return isAlone && Lettering.width(name) > room
-                ? List.of(name, said)
-                : List.of(Lettering.fitted(name, room) + ", " + said);
+    /// A name and its figures on one line, or on two where they are too long for one.
+    private static List<String> row(String name, String said) {
+        String whole = said.isEmpty() ? name : name + ", " + said;
+        return Lettering.width(whole) <= WIDEST ? List.of(whole) : List.of(name, said);
     }
 
     private List<String> sayThing(String name, Body body, boolean isAlone) {

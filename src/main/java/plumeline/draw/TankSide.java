@@ -83,7 +83,7 @@ final class TankSide {
         page = new Page(answer.shot() + ".tank", "Shot " + answer.shot() + ": the tank from camera right, to scale");
         scale = PlanScale.within(places(), WIDTH, TALLEST, LEAST, MARGINS);
         labels = new Labels(scale.sheet().grown(-1));
-        lettering = new PlanLettering(page, labels, scale.sheet());
+        lettering = new PlanLettering(page, labels, scale.sheet(), shot);
         outer = TankDrawing.box(scale, tank.outside().low(), tank.outside().high());
         inner = TankDrawing.box(scale, tank.inside().low(), tank.inside().high());
     }
@@ -125,7 +125,8 @@ final class TankSide {
         nameGlass();
         for (Placed placed : shot.placed()) {
             if (!marks.isPlaced(placed.name())) {
-                lettering.note(placed.name() + ": its place is still open, so it isn't drawn.");
+                lettering.note(
+                        "thing." + placed.name(), placed.name() + ": its place is still open, so it isn't drawn.");
             }
         }
         sayPlace();
@@ -137,10 +138,12 @@ final class TankSide {
     private void sayPlace() {
         double left = tank.outside().low().x();
         double right = tank.outside().high().x();
-        lettering.note("Tank sideways: outside from x " + figures.signed(left) + " to x " + figures.signed(right)
-                + ", its middle at x " + figures.signed((left + right) / 2) + ".");
+        lettering.note(
+                "tank",
+                "Tank sideways: outside from x " + figures.signed(left) + " to x " + figures.signed(right)
+                        + ", its middle at x " + figures.signed((left + right) / 2) + ".");
         if (!figures.leewayWords().isEmpty()) {
-            lettering.note(figures.leewayWords());
+            lettering.note("leeway", figures.leewayWords());
         }
     }
 
@@ -156,7 +159,7 @@ final class TankSide {
         String words = "front glass " + print.length(tank.paneMetres());
         lettering.under("glass", words, new Spot(outer.left(), outer.top()), 6);
         if (!isWet()) {
-            lettering.note("The tank is drawn without water: the plan gives none.");
+            lettering.note("water", "The tank is drawn without water: the plan gives none.");
         }
     }
 
@@ -213,10 +216,14 @@ final class TankSide {
                     new ArrayList<>(List.of(figures.signed(behindGlass(body)) + " behind the glass", depthWords(body)));
             said.addAll(seenWords(body));
             said.remove("(dashed)");
-            lettering.note(placed.name() + ": " + String.join(", ", said));
+            lettering.note("thing." + placed.name(), placed.name() + ": " + String.join(", ", said));
         }
         lettering.near(
-                placed.name(), lines, new Spot(room.right(), room.middle().y()), 10, 40);
+                "thing." + placed.name(),
+                lines,
+                new Spot(room.right(), room.middle().y()),
+                10,
+                40);
     }
 
     /// The lines on which a thing hangs, side by side, one where the plan doesn't say how many.
@@ -309,6 +316,9 @@ final class TankSide {
     }
 
     private List<String> seenWords(Body body) {
+        if (!marks.isCameraSet()) {
+            return List.of("where it looks to be: unknown", "(the camera's place is still open)");
+        }
         Sightlines.Seeing seeing = seeing(body);
         if (!seeing.isCovered()) {
             return List.of("where it looks to be: unknown", reason(seeing.trouble()));
@@ -322,10 +332,10 @@ final class TankSide {
 
     /// How it is seen, with its name; why that isn't known, below the drawing.
     private void saySeen(String name, Body body, List<String> lines) {
-        if (seeing(body).isCovered()) {
+        if (marks.isCameraSet() && seeing(body).isCovered()) {
             lines.addAll(seenWords(body));
         } else {
-            lettering.note(name + ": " + String.join(" ", seenWords(body)) + ".");
+            lettering.note("seen." + name, name + ": " + String.join(" ", seenWords(body)) + ".");
         }
     }
 
@@ -350,6 +360,9 @@ final class TankSide {
 
     /// The body's outline where it looks to be, and the sight line to its middle with its straight way on.
     private void drawSeen(int i) {
+        if (!marks.isCameraSet()) {
+            return;
+        }
         Body body = scene.things().get(i);
         Optional<TankView> through = findView(body).filter(TankSide::isAcross);
         if (through.isEmpty()) {
@@ -384,7 +397,7 @@ final class TankSide {
     private void drawRelease() {
         figures.findRelease(shot).ifPresentOrElse(this::drawRelease, () -> {
             if (shot.findRelease().filter(release -> !release.marks().isEmpty()).isPresent()) {
-                lettering.note("release: its place is still open, so it isn't drawn.");
+                lettering.note("release", "release: its place is still open, so it isn't drawn.");
             }
         });
     }

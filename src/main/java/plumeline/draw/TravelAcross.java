@@ -98,6 +98,7 @@ final class TravelAcross {
     private final List<Track> tracks;
     private final Page page;
     private final Box plot;
+    private final List<String> key = new ArrayList<>();
     private final List<String> unplaced = new ArrayList<>();
     private final Labels labels;
 
@@ -127,7 +128,9 @@ final class TravelAcross {
 
     static List<Drawing> of(Plan plan, ShotAnswer answer) {
         TravelAcross travel = new TravelAcross(plan, answer);
-        return travel.tracks.stream().anyMatch(Track::moves) ? List.of(travel.draw()) : List.of();
+        MarkBook marks = new MarkBook(answer);
+        boolean isKnown = marks.isCameraSet() && marks.areMovesSet(travel.stage.shot());
+        return isKnown && travel.tracks.stream().anyMatch(Track::moves) ? List.of(travel.draw()) : List.of();
     }
 
     private List<Scene> scenes(ShotAnswer answer) {
@@ -176,17 +179,18 @@ final class TravelAcross {
         tracks.forEach(this::drawTrack);
         ViewNames.Placing above =
                 new ViewNames(WIDTH, plot.top() - GAP, ViewNames.Side.ABOVE).place(names(plot.top() - GAP));
-        ViewNames.Placing below = new ViewNames(WIDTH, plot.bottom() + GAP, ViewNames.Side.BELOW).place(namesAtEnd());
+        // Numbers are told by one key: they stand at the start alone.
+        ViewNames under = new ViewNames(WIDTH, plot.bottom() + GAP, ViewNames.Side.BELOW);
+        ViewNames.Placing below = under.place(above.key().isEmpty() ? namesAtEnd() : List.of());
+        below = below.key().isEmpty() ? below : under.place(List.of());
         drawDeliveries(plot.bottom() + GAP + below.reach());
         page.group("picture").add(Shapes.box(Pen.BORDER, plot));
         drawShares();
         drawFrames();
         page.letter(above.labels().draw());
         page.letter(below.labels().draw());
-        List<String> placedBelow = below.labels().placed().stream()
-                .map(label -> label.lines().getFirst())
-                .toList();
-        above.unplaced().stream().filter(name -> !placedBelow.contains(name)).forEach(unplaced::add);
+        key.addAll(above.key());
+        unplaced.addAll(above.unplaced());
         tracks.stream().filter(track -> !track.startsInPicture()).forEach(this::nameInside);
         page.letter(labels.draw());
         return page.finish(WIDTH, letterUnplaced(plot.bottom() + GAP + below.reach()) + 4);
@@ -196,6 +200,9 @@ final class TravelAcross {
         double low = from + Lettering.ROW * plan.deliveries().size() + 4;
         List<String> rows = new ArrayList<>();
         rows.add("Each thing is between two lines, its left and its right edge.");
+        if (!key.isEmpty()) {
+            rows.addAll(Lettering.wrapped(String.join(", ", key) + ".", WIDTH - 8));
+        }
         if (!unplaced.isEmpty()) {
             rows.addAll(Lettering.wrapped("No room for: " + String.join(", ", unplaced) + ".", WIDTH - 8));
         }
@@ -230,8 +237,12 @@ final class TravelAcross {
     }
 
     private ViewNames.Name name(String id, Track track, Spot anchor) {
-        return new ViewNames.Name(
-                page.id(id + track.name()), List.of(Lettering.fitted(track.name(), WIDTH * 0.45)), anchor);
+        return new ViewNames.Name(page.id(id + track.name()), rows(track), anchor);
+    }
+
+    private List<String> rows(Track track) {
+        return Lettering.rows(
+                track.name(), WIDTH * 0.45, tracks.stream().map(Track::name).toList());
     }
 
     /// The middle of what is in the picture.
@@ -244,7 +255,7 @@ final class TravelAcross {
         Across first =
                 track.all().stream().filter(Across::isInPicture).findFirst().orElseThrow();
         Spot anchor = new Spot(x(Math.clamp((first.left() + first.right()) / 2, 0, 1)), y(first.row()));
-        List<String> name = List.of(Lettering.fitted(track.name(), WIDTH * 0.45));
+        List<String> name = rows(track);
         if (labels.place(page.id("name.thing." + track.name()), name, anchor, Labels.around(anchor, name, 8, 200), 14)
                 .isEmpty()) {
             unplaced.add(track.name());

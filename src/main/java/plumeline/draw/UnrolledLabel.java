@@ -2,6 +2,7 @@ package plumeline.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.geom.Body;
@@ -33,6 +34,11 @@ final class UnrolledLabel {
     /// Room for two rows of figures below the mantle.
     private static final double BELOW = 64;
 
+    /// From here on a name beside the mantle, or beside a logo's middle, has a leader, pixels.
+    private static final double LED = 2;
+
+    private static final double LEADERLESS = 60;
+
     private static final int MOST = 6;
 
     /// Stretches at start and end that differ by less are the same on paper.
@@ -60,10 +66,10 @@ final class UnrolledLabel {
     private UnrolledLabel(Plan plan, ShotAnswer answer, Labelled shown, List<Band> bands) {
         stage = answer.posed().stages().getFirst().stage();
         double[] values = answer.posed().values();
-        first = stage.scene(values, 0);
-        last = stage.scene(values, (double) (stage.frames() - 1));
-        print = new Print(plan.film().papersOrDefault());
         marks = new MarkBook(answer);
+        first = stage.scene(values, 0);
+        last = marks.areMovesSet(stage.shot()) ? stage.scene(values, (double) (stage.frames() - 1)) : first;
+        print = new Print(plan.film().papersOrDefault());
         this.shown = shown;
         this.bands = bands;
         String name = stage.shot().placed().get(shown.index()).name();
@@ -106,9 +112,9 @@ final class UnrolledLabel {
         for (int i = 0; i < brackets.size(); i++) {
             drawBracket(brackets.get(i), 30 + 36.0 * i, labels);
         }
-        drawLabel(labels);
         drawTicks(labels);
         drawHeights(labels);
+        drawLabel(labels);
         page.letter(labels.draw());
         writeNotes();
         return page.finish(WIDTH, letterNotes(mantle.bottom() + BELOW));
@@ -122,7 +128,7 @@ final class UnrolledLabel {
         Placed placed = stage.shot().placed().get(shown.index());
         double turn = first.things().get(shown.index()).pose().turnRadians();
         String text = placed.name() + ": " + placed.thing().reference()
-                + (Math.abs(turn) < 1e-9 ? "" : ", turn " + degrees(turn) + " deg");
+                + (Math.abs(turn) < 1e-9 || !marks.isTurned(placed.name()) ? "" : ", turn " + degrees(turn) + " deg");
         page.letter(List.of(Markup.of(
                         "g",
                         Lettering.text(
@@ -130,9 +136,20 @@ final class UnrolledLabel {
                 .with("id", page.id("name.thing." + placed.name()))));
     }
 
+    /// Whether it is known where and how a thing stands, and the camera.
+    private boolean isSet(int index) {
+        return marks.isCameraSet() && marks.isPlaced(name(index)) && marks.isTurned(name(index));
+    }
+
+    private String openWords(int index) {
+        return marks.isCameraSet()
+                ? "its " + (marks.isPlaced(name(index)) ? "turn" : "place") + " is still open"
+                : "the camera's place is still open";
+    }
+
     private List<Bracket> brackets(int index) {
         List<Bracket> brackets = new ArrayList<>();
-        if (!marks.isPlaced(name(index))) {
+        if (!isSet(index)) {
             return brackets;
         }
         Body at = first.things().get(index);
@@ -207,7 +224,7 @@ final class UnrolledLabel {
                     Shapes.line(Pen.EDGE, new Spot(part.right(), line), new Spot(part.right(), line + 6)));
             for (Stretch side : part.sides().subList(0, 2)) {
                 group.add(Shapes.line(bracket.pen() == Pen.EDGE ? Pen.THIN : Pen.THIN_DASHED, side));
-                labels.keepLine(side);
+                labels.keepEdge(side);
             }
         }
         Box widest = parts.size() > 1 && parts.get(1).width() > parts.get(0).width() ? parts.get(1) : parts.getFirst();
@@ -251,8 +268,15 @@ final class UnrolledLabel {
                         Shapes.line(Pen.EDGE, logo.plus(-8, 0), logo.plus(8, 0)),
                         Shapes.line(Pen.EDGE, logo.plus(0, -8), logo.plus(0, 8)));
         labels.keepFree(Box.round(logo, 18, 18));
-        box.sides().forEach(labels::keepLine);
-        mantle.sides().forEach(labels::keepLine);
+        box.sides().forEach(labels::keepEdge);
+        mantle.sides().forEach(labels::keepEdge);
+        letterLogo(labels, box);
+        letterLabel(labels, box);
+    }
+
+    private void letterLabel(Labels labels, Box box) {
+        Mantle.OnIt label = shown.mantle().label();
+        Spot logo = box.middle();
         List<String> lines = new ArrayList<>();
         lines.add("label");
         lines.add(print.lengthNumber(label.widthMetres(), Print.Hand.TAPE) + " × "
@@ -262,34 +286,52 @@ final class UnrolledLabel {
         }
         lines.add(print.length(label.bottomMetres(), Print.Hand.TAPE) + " up");
         Spot below = new Spot(logo.x(), (logo.y() + box.bottom()) / 2);
-        List<Spot> candidates = new ArrayList<>(List.of(below, new Spot(logo.x(), (logo.y() + box.top()) / 2)));
-        double aside = half + Lettering.width(lines) / 2 + 8;
+        List<Spot> near = new ArrayList<>(List.of(below, new Spot(logo.x(), (logo.y() + box.top()) / 2)));
+        double aside = box.width() / 2 + Lettering.width(lines) / 2 + 8;
         for (double up : new double[] {0, -30, 30, -60, 60}) {
-            candidates.add(logo.plus(aside, up));
-            candidates.add(logo.plus(-aside, up));
+            near.add(logo.plus(aside, up));
+            near.add(logo.plus(-aside, up));
         }
-        double off = label.heightMetres() / 2 * pixelsPerMetre + lines.size() * Lettering.LINE / 2 + 6;
-        candidates.add(logo.plus(0, off));
-        candidates.add(logo.plus(0, -off));
-        candidates.add(new Spot(WIDTH - Lettering.width(lines) / 2 - 2, logo.y()));
-        if (labels.place(page.id("name.label"), lines, logo, candidates, WIDTH).isEmpty()) {
+        double off = box.height() / 2 + lines.size() * Lettering.LINE / 2 + 6;
+        near.add(logo.plus(0, off));
+        near.add(logo.plus(0, -off));
+        Spot edge = new Spot(box.right(), (logo.y() + box.top()) / 2);
+        String id = page.id("name.label");
+        if (labels.place(id, lines, logo, near, WIDTH)
+                .or(() -> labels.place(id, lines, edge, besideMantle(lines, edge.y()), LED))
+                .isEmpty()) {
             notes.add(String.join(", ", lines) + ".");
         }
-        Spot beside = logo.plus(14 + Lettering.width("logo middle") / 2, -15);
-        labels.place(
-                page.id("name.logo"),
-                List.of("logo middle"),
-                logo,
-                logoSpots(logo, beside, half + 14 + Lettering.width("logo middle") / 2),
-                60);
     }
 
     /// On the label, else beside it.
-    private static List<Spot> logoSpots(Spot logo, Spot beside, double aside) {
-        List<Spot> spots = new ArrayList<>(List.of(beside, logo.plus(0, -24), logo.plus(0, -40)));
+    private void letterLogo(Labels labels, Box box) {
+        Spot logo = box.middle();
+        List<String> words = List.of("logo middle");
+        double half = Lettering.width(words) / 2;
+        List<Spot> near = new ArrayList<>(List.of(logo.plus(14 + half, -15), logo.plus(0, -24), logo.plus(0, -40)));
+        double aside = box.width() / 2 + 14 + half;
         for (double up : new double[] {0, -26, 26, -52, 52}) {
-            spots.add(logo.plus(-aside, up));
-            spots.add(logo.plus(aside, up));
+            near.add(logo.plus(-aside, up));
+            near.add(logo.plus(aside, up));
+        }
+        String id = page.id("name.logo");
+        if (labels.place(id, words, logo, near, LEADERLESS)
+                .or(() -> labels.place(id, words, logo, besideMantle(words, logo.y()), LED))
+                .isEmpty()) {
+            notes.add("The cross is the logo's middle.");
+        }
+    }
+
+    /// To the right of the mantle, nearest to a height on the page first.
+    private List<Spot> besideMantle(List<String> lines, double level) {
+        List<Spot> spots = new ArrayList<>();
+        double half = Lettering.width(lines) / 2;
+        for (double away : new double[] {14, 44, 74}) {
+            for (double off = 0; off < 150; off += 6) {
+                spots.add(new Spot(mantle.right() + away + half, level - off));
+                spots.add(new Spot(mantle.right() + away + half, level + off));
+            }
         }
         return spots;
     }
@@ -336,7 +378,9 @@ final class UnrolledLabel {
         }
         Markup group = page.group("heights");
         double x = mantle.left() - 10;
-        group.add(Shapes.line(Pen.THIN, new Spot(x, mantle.top()), new Spot(x, mantle.bottom())));
+        Stretch axis = new Stretch(new Spot(x, mantle.top()), new Spot(x, mantle.bottom()));
+        group.add(Shapes.line(Pen.THIN, axis));
+        labels.keepEdge(axis);
         for (double at = Math.ceil(shown.mantle().lowMetres() / step - 1e-9) * step;
                 at <= shown.mantle().highMetres() + 1e-9;
                 at += step) {
@@ -345,8 +389,10 @@ final class UnrolledLabel {
             Spot spot = new Spot(x - 10 - Lettering.width(text) / 2, y(at));
             labels.place(page.id("height." + Math.round(at * 1e5)), text, spot, List.of(spot), WIDTH);
         }
-        Spot unit = new Spot(x - 10 - Lettering.width("up, " + print.lengthUnit()) / 2, mantle.bottom() + 50);
-        labels.place(page.id("unit.heights"), List.of("up, " + print.lengthUnit()), unit, List.of(unit), WIDTH);
+        List<String> unit = List.of("up, " + print.lengthUnit());
+        Spot under = new Spot(x - 10 - Lettering.width(unit) / 2, mantle.bottom() + 50);
+        labels.place(
+                page.id("unit.heights"), unit, under, List.of(under, under.plus(0, -24), under.plus(-12, 0)), WIDTH);
     }
 
     private void writeNotes() {
@@ -366,15 +412,17 @@ final class UnrolledLabel {
         if (!of.label().isBottomWritten()) {
             said.add("Where the label begins isn't written: drawn at half height.");
         }
-        if (!marks.isPlaced(name(shown.index()))) {
-            said.add("Its place is still open: what is toward the lens isn't known.");
+        if (!isSet(shown.index())) {
+            String words = openWords(shown.index());
+            said.add(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)
+                    + ": what is toward the lens isn't known.");
         } else if (brackets(shown.index()).isEmpty()) {
             said.add("Nothing of it is toward the lens.");
         }
         for (int alike : shown.alike()) {
             List<String> ranges =
                     brackets(alike).stream().map(this::towardWords).toList();
-            String where = marks.isPlaced(name(alike)) ? String.join(", ", ranges) : "its place is still open";
+            String where = isSet(alike) ? String.join(", ", ranges) : openWords(alike);
             said.add(name(alike) + " is the same" + (where.isEmpty() ? "" : ": " + where) + ".");
         }
         notes.addAll(0, said);

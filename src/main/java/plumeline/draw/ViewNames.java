@@ -53,11 +53,13 @@ final class ViewNames {
 
     /// Names in their places.
     ///
-    /// @param labels the labels
+    /// @param labels the labels: names, or numbers where not all names find room
+    /// @param key the numbers' names, such as `1: second`; none where names stand
     /// @param unplaced what found no room
     /// @param reach how far from the picture's edge they reach, pixels
-    record Placing(Labels labels, List<String> unplaced, double reach) {
+    record Placing(Labels labels, List<String> key, List<String> unplaced, double reach) {
         Placing {
+            key = List.copyOf(key);
             unplaced = List.copyOf(unplaced);
         }
     }
@@ -75,22 +77,42 @@ final class ViewNames {
         sheet = new Box(0, Math.min(edge, far), width, Math.max(edge, far));
     }
 
-    /// Finds places for names.
+    /// Finds places for names; where there isn't room for all, for numbers from left to right instead.
     Placing place(List<Name> names) {
         Labels best = names.size() > FEW_NAMES ? new Labels(sheet) : placed(names, orders(names));
         if (!isGood(best, names)) {
             Labels steps = inSteps(names);
             best = steps.placed().size() >= best.placed().size() ? steps : best;
         }
-        Set<String> placed = best.placed().stream().map(Labels.Label::id).collect(Collectors.toSet());
-        List<String> unplaced = names.stream()
-                .filter(name -> !placed.contains(name.id()))
-                .map(name -> String.join(" ", name.lines()))
-                .toList();
-        return new Placing(best, unplaced, reach(best));
+        return best.placed().size() == names.size()
+                ? new Placing(best, List.of(), List.of(), reach(best))
+                : numbered(names);
     }
 
-    /// Breaks a list of names into rows; a name that is too long for one is cut.
+    private Placing numbered(List<Name> names) {
+        List<Name> order = orders(names).getFirst();
+        List<Name> numbers = new ArrayList<>();
+        for (Name name : order) {
+            numbers.add(new Name(name.id(), List.of(Integer.toString(numbers.size() + 1)), name.anchor()));
+        }
+        Labels rows = placed(numbers, orders(numbers));
+        Labels steps = inSteps(numbers);
+        Labels best = isBetter(steps, rows) ? steps : rows;
+        Set<String> placed = best.placed().stream().map(Labels.Label::id).collect(Collectors.toSet());
+        List<String> key = new ArrayList<>();
+        List<String> unplaced = new ArrayList<>();
+        for (int i = 0; i < order.size(); i++) {
+            String words = String.join(" ", order.get(i).lines());
+            if (placed.contains(order.get(i).id())) {
+                key.add((i + 1) + ": " + words);
+            } else {
+                unplaced.add(words);
+            }
+        }
+        return new Placing(best, key, unplaced, reach(best));
+    }
+
+    /// Breaks a list of names into rows; a name that is too long for one is broken too.
     void addRows(List<String> rows, String head, List<String> names) {
         String row = "";
         for (int i = 0; i < names.size(); i++) {
@@ -100,7 +122,9 @@ final class ViewNames {
                 rows.add(row);
                 longer = name;
             }
-            row = Lettering.fitted(longer, sheet.width() - 6);
+            List<String> pieces = Lettering.wrapped(longer, sheet.width() - 6);
+            rows.addAll(pieces.subList(0, pieces.size() - 1));
+            row = pieces.getLast();
         }
         if (!row.isEmpty()) {
             rows.add(row);

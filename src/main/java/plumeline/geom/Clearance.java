@@ -99,8 +99,7 @@ public final class Clearance {
         }
         Lump line = new Lump.Corners(List.of(from, to));
         for (Lump lump : Lump.of(body)) {
-            if (!passesBy(lump.middle(), lump.radius(), from, to)
-                    && Closest.apart(line, lump).equals(Vec.ZERO)) {
+            if (!passesBy(lump.middle(), lump.radius(), from, to) && Closest.meet(line, lump)) {
                 return true;
             }
         }

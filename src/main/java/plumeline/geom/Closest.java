@@ -17,8 +17,25 @@ final class Closest {
 
     private Closest() {}
 
+    /// When the walk may end.
+    private enum Until {
+        /// The shortest way is found.
+        SHORTEST,
+        /// A plane is found that parts them.
+        PARTED
+    }
+
     /// The shortest way from the other to the one; zero where they touch or overlap.
     static Vec apart(Lump one, Lump other) {
+        return walk(one, other, Until.SHORTEST);
+    }
+
+    /// Whether they touch or overlap.
+    static boolean meet(Lump one, Lump other) {
+        return walk(one, other, Until.PARTED).equals(Vec.ZERO);
+    }
+
+    private static Vec walk(Lump one, Lump other, Until until) {
         Vec way = one.middle().minus(other.middle());
         if (way.lengthMetres() < TOUCHING_METRES) {
             return Vec.ZERO;
@@ -27,6 +44,9 @@ final class Closest {
         for (int step = 0; step < MOST_STEPS; step++) {
             Vec back = way.times(-1);
             Vec next = one.farthest(back).minus(other.farthest(way));
+            if (until == Until.PARTED && way.dot(next) > TOUCHING_METRES * way.lengthMetres()) {
+                return way;
+            }
             double square = way.dot(way);
             if (step > 0 && square - way.dot(next) <= RELATIVE * square) {
                 return way;

@@ -17,6 +17,9 @@ import plumeline.stage.Scene;
 /// What is set on the camera, and how far things are from the lens point and from the sensor mark, where a tape is
 /// held.
 final class CameraRows {
+    private static final String BODY = "Body, lens";
+    private static final String AIM = "Aim at start";
+
     private final Subject subject;
     private final Print print;
     private final Camera camera;
@@ -32,17 +35,42 @@ final class CameraRows {
     /// What is chosen and dialled, apart from what follows from the marks.
     List<Rows.Pair> settings() {
         return List.of(
-                new Rows.Pair("Body, lens", camera.body().name() + held() + "; lens " + lens()),
+                new Rows.Pair(BODY, camera.body().name() + held() + "; lens " + lens(), drawn()),
                 new Rows.Pair("Set to", exposure()));
     }
 
     List<Rows.Pair> list() {
         List<Rows.Pair> rows = new ArrayList<>(settings());
         rows.add(new Rows.Pair("Lens point", print.length(scene.aim().eye().z()) + " above the table top"));
-        rows.add(new Rows.Pair("Aim at start", aim()));
+        rows.add(new Rows.Pair(AIM, aim()));
         rows.addAll(set());
         findTarget().ifPresent(target -> rows.add(new Rows.Pair("To " + target.name(), distance(target))));
         return rows;
+    }
+
+    /// What a change is told of: what is chosen, dialled and taped; not where the lens point is and how it is turned,
+    /// which the marks say.
+    List<Rows.Pair> facts() {
+        List<Rows.Pair> rows = new ArrayList<>(settings());
+        rows.add(new Rows.Pair(AIM, aimedAt()));
+        rows.addAll(set());
+        return rows;
+    }
+
+    /// What the pictures on the sheet rest on beside.
+    private String drawn() {
+        return "; sensor " + camera.body().sensorWidth().valueText() + " × "
+                + camera.body().sensorHeight().valueText() + ", "
+                + camera.body().acrossPixels() + " px across";
+    }
+
+    private String aimedAt() {
+        return switch (camera.aim()) {
+            case Camera.Aim.At(String thing, var _) -> thing + "'s middle";
+            case Camera.Aim.Ahead _ -> "straight ahead";
+            case Camera.Aim.By _ -> "as its marks say";
+            case Camera.Aim.Untold _ -> "untold";
+        };
     }
 
     /// What is dialled or taped after the marks.
@@ -109,8 +137,7 @@ final class CameraRows {
     }
 
     private static String turned(double radians, String more, String less) {
-        String size = Print.fineDegrees(Math.abs(radians));
-        return size.equals("0.0 deg") ? "0 deg" : size + " " + (radians < 0 ? less : more);
+        return MarkWords.turned(Print.fineDegrees(Math.abs(radians)), radians, more, less);
     }
 
     private String seenThrough() {

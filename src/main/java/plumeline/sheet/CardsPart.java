@@ -1,8 +1,7 @@
 package plumeline.sheet;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import plumeline.card.Card;
 import plumeline.card.Cards;
 import plumeline.sketch.Markup;
@@ -22,13 +21,13 @@ final class CardsPart {
     }
 
     /// What cards say of the plan, by card and name.
-    static Map<String, String> facts(Subject subject) {
-        Map<String, String> facts = new LinkedHashMap<>();
+    static List<Rows.Pair> facts(Subject subject) {
+        List<Rows.Pair> facts = new ArrayList<>();
         for (Card card : cards(subject)) {
             for (Card.Part part : card.parts()) {
                 switch (part) {
-                    case Card.Part.Fact(String name, String text) -> facts.put(key(card, name), text);
-                    case Card.Part.Ask(String name, String text) -> facts.put(key(card, name), text);
+                    case Card.Part.Fact(String name, String text) -> facts.add(new Rows.Pair(key(card, name), text));
+                    case Card.Part.Ask(String name, String text) -> facts.add(new Rows.Pair(key(card, name), text));
                     case Card.Part.Say _, Card.Part.Tick _, Card.Part.Grid _ -> {}
                 }
             }
@@ -77,7 +76,7 @@ final class CardsPart {
 
     private Markup row(Card card, String name, Markup text) {
         Markup row = Rows.named(name, Rows.name(name), text);
-        return changes.tell(row, text, Changes.Of.ROW, subject.name(), key(card, name));
+        return changes.tell(row, text, Changes.Of.CARD, subject.name(), key(card, name));
     }
 
     private static Markup asked(String text) {

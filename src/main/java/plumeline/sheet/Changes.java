@@ -1,40 +1,66 @@
 package plumeline.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import plumeline.plan.Shot;
 import plumeline.sketch.Markup;
 import plumeline.solve.FilmAnswer;
-import plumeline.solve.ShotAnswer;
-import plumeline.solve.WantAnswer;
 
 /// What changed between two revisions of a plan, as papers print it: marks moved, wants changed, findings changed,
-/// other rows of the sheets. What rounds to the same figure didn't change.
+/// other rows of the sheets. What rounds to the same figure didn't change. All that is listed is marked where it
+/// stands, and all that is marked is listed.
 public final class Changes {
-    private static final Changes NONE = new Changes("", Map.of(), List.of());
+    /// The film among the names of shots.
+    static final String FILM = "film";
+
+    private static final Changes NONE = new Changes("", Map.of(), List.of(), Map.of());
 
     /// What a change is of.
     enum Of {
+        TITLE,
+        UNIT,
+        DELIVERY,
+        CUT,
+        HEAD,
+        NOTE,
+        TANK,
         MARK,
-        WANT,
-        ROW
+        CAMERA,
+        MOVE,
+        LIGHT,
+        PASS,
+        EFFECT,
+        HERO,
+        THING,
+        CARD,
+        RESET,
+        WANT
     }
 
-    private record Key(Of of, String shot, String name) {}
+    /// Where something stands on papers.
+    ///
+    /// @param of in which part
+    /// @param shot on which shot's sheet; [#FILM] for the cover
+    /// @param name under which name there
+    record Key(Of of, String shot, String name) {}
 
     private final String since;
     private final Map<Key, String> words;
     private final List<String> lines;
+    private final Map<String, List<String>> gone;
 
-    private Changes(String since, Map<Key, String> words, List<String> lines) {
+    /// @param since the earlier revision, as papers print it
+    /// @param words what was there before, by where it stands now
+    /// @param lines all changes in sentences
+    /// @param gone those of them that are of nothing that stands there now, by shot
+    Changes(String since, Map<Key, String> words, List<String> lines, Map<String, List<String>> gone) {
         this.since = since;
         this.words = Map.copyOf(words);
         this.lines = List.copyOf(lines);
+        this.gone = Map.copyOf(gone);
     }
 
     /// Gives papers that are compared with nothing.
@@ -68,24 +94,32 @@ public final class Changes {
         return lines;
     }
 
+    /// What stood on a sheet and has no place there now, in sentences that are among the lines.
+    List<String> gone(String shot) {
+        return gone.getOrDefault(shot, List.of());
+    }
+
     /// Marks a row in the margin and says in its last cell what it was.
     Markup tell(Markup row, Markup last, Of of, String shot, String name) {
-        Optional<String> was = Optional.ofNullable(words.get(new Key(of, shot, name)));
-        was.ifPresent(text -> {
-            row.with("class", row.findAttribute("class").map(own -> own + " ").orElse("") + "changed");
+        Optional.ofNullable(words.get(new Key(of, shot, name))).ifPresent(text -> {
+            String own = row.findAttribute("class").orElse("");
+            row.with("class", own.endsWith("changed") ? own : (own + " changed").strip());
             last.add(
                     Rows.flowing(Markup.of("span").with("class", "was"), " Changed: " + LeewaySentence.sentence(text)));
         });
         return row;
     }
 
-    /// What of a row reads otherwise: its clauses without those that it begins and ends with both times.
-    private record Difference(String was, String now) {
-        private static final Pattern CLAUSE = Pattern.compile("(?<=[,;.:]) ");
+    /// Marks a paragraph.
+    Markup tell(Markup paragraph, Of of, String shot, String name) {
+        return tell(paragraph, paragraph, of, shot, name);
+    }
 
+    /// What of a text reads otherwise: its clauses without those that it begins and ends with both times.
+    record Difference(String was, String now) {
         static Difference between(String was, String now) {
-            List<String> old = List.of(CLAUSE.split(was));
-            List<String> present = List.of(CLAUSE.split(now));
+            List<String> old = clauses(was);
+            List<String> present = clauses(now);
             if (old.size() == present.size()) {
                 return new Difference(unlike(old, present), unlike(present, old));
             }
@@ -99,123 +133,45 @@ public final class Changes {
                     && old.get(old.size() - 1 - tail).equals(present.get(present.size() - 1 - tail))) {
                 tail++;
             }
-            // A clause that only one of them has is told with the one before it.
-            int from = head == old.size() - tail || head == present.size() - tail ? Math.max(0, head - 1) : head;
-            return new Difference(clauses(old, from, tail), clauses(present, from, tail));
+            if (head + tail == most) {
+                // A clause that only one of them has is told with one beside it.
+                tail = head == 0 ? Math.max(0, tail - 1) : tail;
+                head = Math.max(0, head - 1);
+            }
+            return new Difference(text(old, head, tail), text(present, head, tail));
+        }
+
+        /// Parts a text behind commas, stops and the like, but not within brackets.
+        private static List<String> clauses(String text) {
+            List<String> clauses = new ArrayList<>();
+            int depth = 0;
+            int from = 0;
+            for (int i = 0; i + 1 < text.length(); i++) {
+                char c = text.charAt(i);
+                depth += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
+                if (depth == 0 && ",;.:".indexOf(c) >= 0 && text.charAt(i + 1) == ' ') {
+                    clauses.add(text.substring(from, i + 1));
+                    from = i + 2;
+                }
+            }
+            clauses.add(text.substring(from));
+            return clauses;
         }
 
         private static String unlike(List<String> all, List<String> others) {
-            return text(IntStream.range(0, all.size())
+            return bare(IntStream.range(0, all.size())
                     .filter(i -> !all.get(i).equals(others.get(i)))
                     .mapToObj(all::get)
-                    .toList());
+                    .collect(Collectors.joining(" ")));
         }
 
-        private static String clauses(List<String> all, int from, int tail) {
-            return text(all.subList(from, all.size() - tail));
+        private static String text(List<String> all, int head, int tail) {
+            return bare(String.join(" ", all.subList(head, all.size() - tail)));
         }
 
-        private static String text(List<String> clauses) {
-            String text = String.join(" ", clauses);
-            return text.matches(".*[,;.:]") ? text.substring(0, text.length() - 1) : text;
-        }
-    }
-
-    /// The comparing itself.
-    private static final class Comparison {
-        private final FilmAnswer before;
-        private final FilmAnswer now;
-        private final Map<Key, String> words = new LinkedHashMap<>();
-        private final List<String> lines = new ArrayList<>();
-
-        Comparison(FilmAnswer before, FilmAnswer now) {
-            this.before = before;
-            this.now = now;
-        }
-
-        Changes changes() {
-            compare(Of.ROW, "film", Facts.film(before.plan()), Facts.film(now.plan()));
-            compareWants("film", before.wants(), now.wants());
-            for (ShotAnswer shot : now.shots()) {
-                before.shots().stream()
-                        .filter(old -> old.shot().equals(shot.shot()))
-                        .findFirst()
-                        .ifPresentOrElse(old -> compare(old, shot), () -> lines.add(shot.shot() + ": a new shot."));
-            }
-            for (Shot old : before.plan().shots()) {
-                if (now.plan().findShot(old.name()).isEmpty()) {
-                    lines.add(old.name() + ": no longer in the plan.");
-                }
-            }
-            return new Changes(Papers.revision(before), words, lines);
-        }
-
-        private void compare(ShotAnswer old, ShotAnswer shot) {
-            Subject is = new Subject(now.plan(), shot);
-            // The earlier figures in the present papers' unit: a sheet has one.
-            Subject was = new Subject(before.plan(), old, is.unit());
-            compare(Of.MARK, shot.shot(), Facts.marks(was), Facts.marks(is));
-            compare(Of.ROW, shot.shot(), Facts.rows(was), Facts.rows(is));
-            compareWants(shot.shot(), old.wants(), shot.wants());
-        }
-
-        private void compare(Of of, String shot, Map<String, String> old, Map<String, String> present) {
-            present.forEach((name, value) -> {
-                String was = old.get(name);
-                if (was == null) {
-                    note(of, shot, name, name + " " + value, "new");
-                } else if (!was.equals(value)) {
-                    Difference difference = Difference.between(was, value);
-                    note(of, shot, name, name + " " + difference.now(), "was " + difference.was());
-                }
-            });
-            old.forEach((name, value) -> {
-                if (!present.containsKey(name)) {
-                    lines.add(LeewaySentence.sentence(shot + ": " + name + " is gone: " + value));
-                }
-            });
-        }
-
-        /// A want that only took another place in the list didn't change.
-        private void compareWants(String shot, List<WantAnswer> old, List<WantAnswer> present) {
-            List<WantAnswer> left = new ArrayList<>(old);
-            List<WantAnswer> other = new ArrayList<>();
-            for (WantAnswer want : present) {
-                Optional<WantAnswer> same = left.stream()
-                        .filter(one -> one.want().equals(want.want()))
-                        .findFirst();
-                same.ifPresentOrElse(one -> compareFinding(shot, one, want), () -> other.add(want));
-                same.ifPresent(left::remove);
-            }
-            for (WantAnswer want : other) {
-                Optional<WantAnswer> was =
-                        left.stream().filter(one -> one.id().equals(want.id())).findFirst();
-                was.ifPresent(left::remove);
-                note(
-                        Of.WANT,
-                        shot,
-                        want.id(),
-                        want.id() + " " + want.want(),
-                        was.map(one -> "was " + one.want()).orElse("new"));
-            }
-            left.forEach(gone -> lines.add(shot + ": want " + gone.want() + " is gone."));
-        }
-
-        private void compareFinding(String shot, WantAnswer old, WantAnswer want) {
-            if (old.verdict() != want.verdict()) {
-                String subject = want.id() + " " + want.verdict().word();
-                note(
-                        Of.WANT,
-                        shot,
-                        want.id(),
-                        subject,
-                        "it was " + old.verdict().word());
-            }
-        }
-
-        private void note(Of of, String shot, String name, String subject, String was) {
-            words.put(new Key(of, shot, name), was);
-            lines.add(LeewaySentence.sentence(shot + ": " + subject + ", " + was));
+        /// A text without the stop that ends it.
+        static String bare(String text) {
+            return text.matches("(?s).*[,;.:]") ? text.substring(0, text.length() - 1) : text;
         }
     }
 }

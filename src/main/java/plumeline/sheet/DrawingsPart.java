@@ -151,7 +151,7 @@ final class DrawingsPart {
         return subject.passes().isEmpty()
                 ? ""
                 : " Drawn is pass " + answer.posed().stages().getFirst().pass() + " of "
-                        + subject.shot().passes().stream().map(Pass::name).collect(Collectors.joining(", ")) + ".";
+                        + subject.passes().stream().map(Pass::name).collect(Collectors.joining(", ")) + ".";
     }
 
     private void leeway(Markup section) {

@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import plumeline.plan.Kit;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
@@ -24,7 +25,7 @@ final class EffectRows {
         subject.shot().findTank().ifPresent(this::tank);
         subject.shot().placed().stream().filter(Placed::isHung).forEach(this::hung);
         subject.shot().findRelease().ifPresent(this::release);
-        subject.plan().cutList().cues().forEach(this::cue);
+        sounds();
     }
 
     static List<Rows.Pair> of(Subject subject) {
@@ -38,7 +39,9 @@ final class EffectRows {
                 .append(" × ")
                 .append(told.quantity(inside.depth()))
                 .append(" × ")
-                .append(told.quantity(inside.height()));
+                .append(told.quantity(inside.height()))
+                .append(", panes ")
+                .append(told.quantity(tank.tank().pane()));
         tank.water()
                 .ifPresent(water ->
                         words.append("; fill to ").append(told.quantity(water)).append(" above its floor"));
@@ -86,13 +89,21 @@ final class EffectRows {
                 : told.quantity(start) + " after the shot's first frame, in real time";
     }
 
-    private void cue(Plan.Cue cue) {
-        if (cue.shot().name().equals(subject.name())) {
-            String lead = cue.lead()
-                    .map(time -> ", begins " + told.quantity(time) + " earlier")
-                    .orElse("");
-            rows.add(new Rows.Pair("Sound", cue.sound() + " meets " + instant(cue.when()) + lead + "."));
+    private void sounds() {
+        String sounds = subject.plan().cutList().cues().stream()
+                .filter(cue -> cue.shot().name().equals(subject.name()))
+                .map(this::sound)
+                .collect(Collectors.joining("; "));
+        if (!sounds.isEmpty()) {
+            rows.add(new Rows.Pair("Sound", sounds + "."));
         }
+    }
+
+    private String sound(Plan.Cue cue) {
+        String lead = cue.lead()
+                .map(time -> ", begins " + told.quantity(time) + " earlier")
+                .orElse("");
+        return cue.sound() + " meets " + instant(cue.when()) + lead;
     }
 
     private static String instant(When when) {

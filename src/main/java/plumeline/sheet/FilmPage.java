@@ -32,7 +32,7 @@ final class FilmPage {
         this.film = film;
         this.printed = printed;
         plan = film.plan();
-        title = plan.film().title().orElse("Untitled film");
+        title = FilmRows.title(plan);
         subjects = film.shots().stream().map(shot -> new Subject(plan, shot)).toList();
         List<String> sheets = subjects.parallelStream()
                 .map(subject -> ShotSheet.of(film, subject, title, printed).toText())
@@ -107,23 +107,32 @@ final class FilmPage {
 
     private Markup cover() {
         Markup cover = Markup.of("section").with("class", "cover").with("id", "film");
+        Changes changes = printed.changes();
         cover.add(Markup.of("h1", title).with("dir", "auto"));
+        Markup renamed = changes.tell(Markup.of("p"), Changes.Of.TITLE, Changes.FILM, Facts.TITLE);
+        if (renamed.findAttribute("class").isPresent()) {
+            cover.add(renamed);
+        }
         cover.add(Rows.verdict(film.verdict().word(), summary()));
         cover.add(Markup.of("h2", "Shots"), shots());
-        if (printed.changes().isCompared()) {
+        if (changes.isCompared()) {
             changes(cover);
         }
         if (!plan.cuts().isEmpty()) {
-            cover.add(Markup.of("h2", "In the cut"), Rows.pairs(FilmRows.cut(plan)));
+            cover.add(
+                    Markup.of("h2", "In the cut"),
+                    Rows.pairs(FilmRows.cut(plan), changes, Changes.Of.CUT, Changes.FILM));
         }
         if (!plan.deliveries().isEmpty()) {
-            cover.add(Markup.of("h2", "To be delivered"), Rows.pairs(FilmRows.deliveries(plan)));
+            cover.add(
+                    Markup.of("h2", "To be delivered"),
+                    Rows.pairs(FilmRows.deliveries(plan), changes, Changes.Of.DELIVERY, Changes.FILM));
         }
         if (!film.wants().isEmpty()) {
             cover.add(Markup.of("h2", "What must be true of the whole film"));
-            film.wants().forEach(want -> cover.add(WantsPart.want(printed.changes(), "film", want)));
+            film.wants().forEach(want -> cover.add(WantsPart.want(changes, Changes.FILM, want)));
         }
-        cover.add(Markup.of("h2", "How to read these sheets"), Rows.bullets(howTo()));
+        cover.add(Markup.of("h2", "How to read these sheets"), howTo());
         return cover;
     }
 
@@ -131,10 +140,13 @@ final class FilmPage {
         cover.add(Markup.of(
                 "h2", "Changed since plan revision " + printed.changes().since()));
         List<String> lines = printed.changes().lines();
-        cover.add(
-                lines.isEmpty()
-                        ? Markup.of("p", "Nothing that is printed here.")
-                        : Rows.bullets(lines).with("class", "changes"));
+        List<String> gone = printed.changes().gone(Changes.FILM);
+        Markup list = Markup.of("ul").with("class", "changes");
+        for (String line : lines) {
+            Markup item = Rows.flowing(Markup.of("li"), line);
+            list.add(gone.contains(line) ? item.with("class", "changed") : item);
+        }
+        cover.add(lines.isEmpty() ? Markup.of("p", "Nothing that is printed here.") : list);
     }
 
     private String summary() {
@@ -188,12 +200,14 @@ final class FilmPage {
         return Markup.of("table", Rows.head(List.of("Shot", "Length", "Finding")), body);
     }
 
-    private List<String> howTo() {
+    private Markup howTo() {
         boolean metric = plan.film().papersOrDefault() == PaperUnit.MILLIMETRES;
-        List<String> all = new ArrayList<>(List.of(
+        Markup lengths = Rows.flowing(
+                Markup.of("li"),
                 metric
                         ? "Lengths are in whole mm, 0.1 mm on motor axes."
-                        : "Lengths are in inches and sixteenths, hundredths on motor axes.",
+                        : "Lengths are in inches and sixteenths, hundredths on motor axes.");
+        List<String> all = new ArrayList<>(List.of(
                 "From the zero mark: x to camera right, y away from the camera, z up from the table top. Turns count"
                         + " clockwise seen from above.",
                 "Frames count on the screen, seconds on the table.",
@@ -206,6 +220,6 @@ final class FilmPage {
         if (title.codePoints().anyMatch(c -> !Bundled.isLettered(c))) {
             all.add("The print has no letters for some of the film's title: they stand as □ there; the page has them.");
         }
-        return all;
+        return Rows.bullets(all).addFirst(printed.changes().tell(lengths, Changes.Of.UNIT, Changes.FILM, ""));
     }
 }

@@ -13,6 +13,10 @@ import plumeline.plan.Plan;
 final class FilmRows {
     private FilmRows() {}
 
+    static String title(Plan plan) {
+        return plan.film().title().orElse("Untitled film");
+    }
+
     static List<Rows.Pair> deliveries(Plan plan) {
         List<Rows.Pair> rows = new ArrayList<>();
         for (Delivery delivery : plan.deliveries()) {

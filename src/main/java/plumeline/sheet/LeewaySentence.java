@@ -117,7 +117,7 @@ final class LeewaySentence {
     private String loose(MarkAnswer answer, LeewayText.Way side, String way) {
         Optional<String> met = text.findMet(answer, side, shot);
         if (met.isPresent()) {
-            return " " + capital(way) + " " + met.get() + ".";
+            return " " + capital(way) + (met.get().startsWith("it ") ? ": " : " ") + met.get() + ".";
         }
         String figure = side.of(answer.leeway()) instanceof Leeway.Side.Ends ends
                 ? " (" + text.findStop(answer, side, shot).orElseGet(() -> farSide(answer, side, ends)) + ")"

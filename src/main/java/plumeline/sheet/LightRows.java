@@ -80,7 +80,8 @@ final class LightRows {
         Body lamp = subject.first().lamps().get(subject.stage().lampIndex(light.name()));
         double turn = Math.IEEEremainder(lamp.pose().turnRadians(), 2 * Math.PI);
         return "faces what the camera looks at: from facing straight away from the crew, turned "
-                + Print.degrees(Math.abs(turn)) + (turn < 0 ? " anticlockwise" : " clockwise") + " seen from above";
+                + MarkWords.turned(Print.degrees(Math.abs(turn)), turn, "clockwise", "anticlockwise")
+                + " seen from above";
     }
 
     private boolean isPlaced(PlacedLight light) {

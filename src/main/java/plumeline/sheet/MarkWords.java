@@ -3,6 +3,8 @@ package plumeline.sheet;
 import plumeline.geom.Vec;
 import plumeline.plan.Mark;
 import plumeline.plan.Shot;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 
 /// What a mark is called on paper, and from where and which way it is measured.
 ///
@@ -23,7 +25,7 @@ record MarkWords(String minus, String plus, String both, String from) {
                         "anticlockwise",
                         "clockwise",
                         "of turn",
-                        si < 0 ? "anticlockwise, seen from above" : "clockwise, seen from above");
+                        sided(Print.degrees(si), si, "clockwise, ", "anticlockwise, ") + "seen from above");
             case "tilt" -> tilt(mark, si);
             case "focus" ->
                 new MarkWords("nearer", "farther", "of focus distance", "from the lens point, along the axis");
@@ -71,6 +73,24 @@ record MarkWords(String minus, String plus, String both, String from) {
         return mark.kind() == Mark.Kind.LAMP_PLACE ? "the lamp's middle" : "its base";
     }
 
+    /// Names the side that a figure is to, by its value's sign; a figure of nothing has none.
+    static String sided(String figure, double si, String more, String less) {
+        return isNothing(figure) ? "" : si < 0 ? less : more;
+    }
+
+    /// A turn with its side.
+    static String turned(String size, double radians, String more, String less) {
+        return isNothing(size) ? "0 deg" : size + " " + sided(size, radians, more, less);
+    }
+
+    private static boolean isNothing(String figure) {
+        return figure.matches("-?0(\\.0+)? .*");
+    }
+
+    private static String motor(double metres) {
+        return new Print(PaperUnit.MILLIMETRES).length(metres, Print.Hand.MOTOR);
+    }
+
     /// Whether a tape shows nothing.
     private static boolean isNothing(double metres) {
         return Math.abs(metres) < 0.0005;
@@ -79,7 +99,10 @@ record MarkWords(String minus, String plus, String both, String from) {
     /// Cameras and lamps tilt from level; a thing leans while its label still faces the crew, and is turned then.
     private static MarkWords tilt(Mark mark, double si) {
         if (mark.path().equals("camera.tilt") || mark.kind() == Mark.Kind.LAMP_TURN) {
-            return new MarkWords("down", "up", "of tilt", si < 0 ? "down from level" : "up from level");
+            return new MarkWords("down", "up", "of tilt", sided(Print.degrees(si), si, "up ", "down ") + "from level");
+        }
+        if (isNothing(Print.degrees(si))) {
+            return new MarkWords("to camera left", "to camera right", "of lean", "upright");
         }
         String side = si < 0 ? "left" : "right";
         return new MarkWords(
@@ -92,10 +115,11 @@ record MarkWords(String minus, String plus, String both, String from) {
     private static MarkWords travel(Shot shot, Mark mark, String axis, double si) {
         boolean round = mark.kind() == Mark.Kind.MOTOR_TURN || mark.kind() == Mark.Kind.TURN;
         String way = switch (axis) {
-            case "by_x" -> si < 0 ? ", to camera left" : ", to camera right";
-            case "by_y" -> si < 0 ? ", toward the camera" : ", away from the camera";
-            case "by_z" -> si < 0 ? ", down" : ", up";
-            default -> round ? (si < 0 ? ", anticlockwise" : ", clockwise") : along(shot, mark, si);
+            case "by_x" -> sided(motor(si), si, ", to camera right", ", to camera left");
+            case "by_y" -> sided(motor(si), si, ", away from the camera", ", toward the camera");
+            case "by_z" -> sided(motor(si), si, ", up", ", down");
+            default ->
+                round ? sided(Print.fineDegrees(si), si, ", clockwise", ", anticlockwise") : along(shot, mark, si);
         };
         String from = "end to end" + way;
         return si < 0

@@ -48,8 +48,7 @@ final class MoveRows {
 
     private static Optional<String> playback(Playback playback) {
         return switch (playback) {
-            case Playback.Constant(double speed, var _) ->
-                speed == 1 ? Optional.empty() : Optional.of(Print.share(speed, 0) + " of real speed throughout.");
+            case Playback.Constant(double speed, var _) -> speed == 1 ? Optional.empty() : Optional.of(playback(speed));
             case Playback.Curve(List<Playback.Key> keys, Playback.Ease ease, var _) ->
                 Optional.of(keys.stream()
                                 .map(key ->
@@ -57,6 +56,10 @@ final class MoveRows {
                                 .collect(Collectors.joining(", "))
                         + ", " + ease.name().toLowerCase(Locale.ROOT) + " between.");
         };
+    }
+
+    static String playback(double speed) {
+        return Print.share(speed, 0) + " of real speed throughout.";
     }
 
     private String words(Move move) {
@@ -115,8 +118,7 @@ final class MoveRows {
         return switch (move.travel().get()) {
             case Move.Travel.Round(Mark mark) -> {
                 double radians = values.getOrDefault(mark.path(), 0.0);
-                yield "turns " + Print.fineDegrees(Math.abs(radians)) + (radians < 0 ? " anticlockwise" : " clockwise")
-                        + " seen from above";
+                yield "turns " + turned(radians) + " seen from above";
             }
             case Move.Travel along -> travelled(along);
         };
@@ -147,17 +149,20 @@ final class MoveRows {
         List<String> turns = new ArrayList<>();
         for (int quarter = 1; quarter <= QUARTERS; quarter++) {
             double frame = Math.rint((stage.frames() - 1.0) * quarter / QUARTERS);
-            turns.add(turned(frame) + " at frame " + Print.number(frame + 1, 0));
+            turns.add(turnedAt(frame) + " at frame " + Print.number(frame + 1, 0));
         }
         return "turned since the first frame " + String.join(", ", turns);
     }
 
-    private String turned(double frame) {
+    private String turnedAt(double frame) {
         double[] at = answer.posed().values();
         double turn = stage.scene(at, frame).aim().turnRadians()
                 - stage.scene(at, 0).aim().turnRadians();
-        double turned = Math.IEEEremainder(turn, 2 * Math.PI);
-        return Print.fineDegrees(Math.abs(turned)) + (turned < 0 ? " anticlockwise" : " clockwise");
+        return turned(Math.IEEEremainder(turn, 2 * Math.PI));
+    }
+
+    private static String turned(double radians) {
+        return MarkWords.turned(Print.fineDegrees(Math.abs(radians)), radians, "clockwise", "anticlockwise");
     }
 
     private String limits(Move move) {

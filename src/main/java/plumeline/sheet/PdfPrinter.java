@@ -16,10 +16,13 @@ import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -36,6 +39,14 @@ final class PdfPrinter {
     /// A sheet's id and heading.
     private static final Pattern SHEET = Pattern.compile(
             "<section class=\"(?:shot|cover)\" id=\"([^\"]*)\">.*?<h[12][^>]*>([^<]*)</h[12]>", Pattern.DOTALL);
+
+    private static final float NUMBER_SIZE = 14;
+    private static final float POINTS_PER_MILLIMETRE = 72 / 25.4f;
+
+    /// The style sheet's right margin, and the height at which the second running line stands.
+    private static final float NUMBER_RIGHT = 12 * POINTS_PER_MILLIMETRE;
+
+    private static final float NUMBER_BASELINE = 30.3f;
 
     private PdfPrinter() {}
 
@@ -56,7 +67,7 @@ final class PdfPrinter {
             if (pages.stream().anyMatch(RightToLeft.Turner::joins)) {
                 LettersOfForms.correct(whole);
             }
-            PageNumbers.write(whole);
+            writePageNumbers(whole);
             PDMarkInfo tagged = new PDMarkInfo();
             tagged.setMarked(true);
             whole.getDocumentCatalog().setMarkInfo(tagged);
@@ -91,7 +102,7 @@ final class PdfPrinter {
             builder.withHtmlContent(described(html), "about:blank");
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 renderer.layout();
-                renderer.createPDFKeepOpen().save(bytes, CompressParameters.NO_COMPRESSION);
+                renderer.createPDFKeepOpen().save(bytes);
             }
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
@@ -127,10 +138,31 @@ final class PdfPrinter {
 
     /// Letters as they are written: joined ones (such as fi) couldn't be searched for; Arabic ones are told apart from
     /// their forms.
-    static PDFont lettering(PDDocument document, InputStream file) throws IOException {
+    private static PDFont lettering(PDDocument document, InputStream file) throws IOException {
         TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(file));
         letters.setEnableGsub(false);
         return PDType0Font.load(document, letters, true);
+    }
+
+    /// Writes the numbers at the foot of each page, beside the running lines: only the whole print knows how many there
+    /// are.
+    private static void writePageNumbers(PDDocument document) throws IOException {
+        PDFont letters = lettering(document, Bundled.regular());
+        int count = document.getNumberOfPages();
+        int number = 1;
+        for (PDPage page : document.getPages()) {
+            String text = "page " + number++ + " of " + count;
+            float width = letters.getStringWidth(text) / 1000 * NUMBER_SIZE;
+            try (PDPageContentStream out = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
+                out.beginMarkedContent(COSName.ARTIFACT);
+                out.beginText();
+                out.setFont(letters, NUMBER_SIZE);
+                out.newLineAtOffset(page.getMediaBox().getWidth() - NUMBER_RIGHT - width, NUMBER_BASELINE);
+                out.showText(text);
+                out.endText();
+                out.endMarkedContent();
+            }
+        }
     }
 
     /// The same plan gives the same document id.

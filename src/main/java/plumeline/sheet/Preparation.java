@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import plumeline.geom.Body;
@@ -20,11 +21,11 @@ final class Preparation {
         this.subject = subject;
     }
 
-    void addTo(Markup section) {
+    void addTo(Markup section, Changes changes) {
         section.add(Markup.of("h2", "Before the first take"));
         reminders().forEach(text -> section.add(Rows.toTick(text)));
         if (!subject.shot().placed().isEmpty()) {
-            section.add(Markup.of("h2", "Heroes and how their labels are turned"), heroes());
+            section.add(Markup.of("h2", "Heroes and how their labels are turned"), heroes(changes));
         }
     }
 
@@ -42,17 +43,17 @@ final class Preparation {
         return all;
     }
 
-    private Markup heroes() {
+    private Markup heroes(Changes changes) {
         Markup body = Markup.of("tbody");
         for (int i = 0; i < subject.shot().placed().size(); i++) {
-            heroes(body, i);
+            heroes(body, i, changes);
         }
         return Markup.of("table", Rows.head(List.of("Where", "What", "Hero no.", "Label's middle")), body)
                 .with("class", "heroes");
     }
 
     /// A row for the thing that stands there, and one for each other that a later pass puts in its place.
-    private void heroes(Markup body, int i) {
+    private void heroes(Markup body, int i, Changes changes) {
         Set<String> said = new HashSet<>();
         for (Subject pass : subject.eachPass()) {
             Placed placed = pass.shot().placed().get(i);
@@ -60,13 +61,24 @@ final class Preparation {
             if (!said.add(placed.thing().reference() + clocking)) {
                 continue;
             }
-            body.add(Markup.of(
-                    "tr",
-                    Rows.name(placed.name()),
-                    Rows.cell("", placed.thing().reference()),
-                    Rows.cell("blank", ""),
-                    Rows.cell("", clocking)));
+            Markup product = Rows.cell("", placed.thing().reference());
+            Markup row =
+                    Markup.of("tr", Rows.name(placed.name()), product, Rows.cell("blank", ""), Rows.cell("", clocking));
+            body.add(changes.tell(row, product, Changes.Of.HERO, subject.name(), placed.name()));
         }
+    }
+
+    /// Which products stand where, those of later passes too.
+    static List<Rows.Pair> products(Subject subject) {
+        List<Rows.Pair> products = new ArrayList<>();
+        for (int i = 0; i < subject.shot().placed().size(); i++) {
+            Set<String> references = new LinkedHashSet<>();
+            for (Subject pass : subject.eachPass()) {
+                references.add(pass.shot().placed().get(i).thing().reference());
+            }
+            products.add(new Rows.Pair(subject.shot().placed().get(i).name(), String.join(" or ", references)));
+        }
+        return products;
     }
 
     /// Facing is the turn of the label's middle from the lens, clockwise seen from above.
@@ -80,7 +92,6 @@ final class Preparation {
     }
 
     private static String turned(double radians) {
-        String size = Print.degrees(Math.abs(radians));
-        return size.equals("0 deg") ? size : size + (radians < 0 ? " anticlockwise" : " clockwise");
+        return MarkWords.turned(Print.degrees(Math.abs(radians)), radians, "clockwise", "anticlockwise");
     }
 }

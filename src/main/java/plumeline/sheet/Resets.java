@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.card.TankReset;
 import plumeline.plan.Move;
 import plumeline.plan.Placed;
@@ -30,7 +31,7 @@ final class Resets {
         this.hasPasses = hasPasses;
     }
 
-    void addTo(Markup section) {
+    void addTo(Markup section, String name, Changes changes) {
         section.add(Markup.of("h2", "Reset between takes"));
         List<Step> steps = steps();
         Markup body = Markup.of("tbody");
@@ -42,21 +43,32 @@ final class Resets {
                             .with("class", "reset"),
                     Rows.cell("minutes", minutes(step.least(), step.most()))));
         }
-        section.add(Markup.of("table", body).with("class", "resets"), Rows.flowing(Markup.of("p"), total()));
+        Markup total = Rows.flowing(Markup.of("p"), total());
+        section.add(
+                Markup.of("table", body).with("class", "resets"),
+                changes.tell(total, Changes.Of.RESET, name, Facts.RESET));
     }
 
     /// All steps together, in a sentence.
-    String total() {
+    private String total() {
+        return findPlanned().isPresent()
+                ? "Reset: " + minutes() + "; the steps' minutes are typical."
+                : "Together " + minutes() + ": write down yours.";
+    }
+
+    private Optional<Quantity> findPlanned() {
+        return shot.written().findQuantity("reset");
+    }
+
+    /// The minutes of all steps together, and whose they are.
+    String minutes() {
         List<Step> steps = steps();
-        return shot.written()
-                .findQuantity("reset")
-                .map(reset -> "Reset: " + Print.number(reset.si() / 60, 1) + " min" + origin(reset)
-                        + "; the steps' minutes are typical.")
-                .orElseGet(() -> "Together "
-                        + minutes(
+        return findPlanned()
+                .map(reset -> Print.number(reset.si() / 60, 1) + " min" + origin(reset))
+                .orElseGet(() -> minutes(
                                 steps.stream().mapToDouble(Step::least).sum(),
                                 steps.stream().mapToDouble(Step::most).sum())
-                        + ", typical: write down yours.");
+                        + ", typical");
     }
 
     private static String origin(Quantity reset) {

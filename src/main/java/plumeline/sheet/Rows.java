@@ -14,6 +14,8 @@ final class Rows {
             + "|kg|g|ml|l/min|l|MPa|N|min)(?![A-Za-z0-9/]))"
             + "| \\d+/\\d+|/\\d+)");
 
+    private static final Pattern HYPHEN = Pattern.compile("(?<![^\\s(\\[=])-(?=\\d)");
+
     private static final String SIGNS = "−±+-";
 
     private Rows() {}
@@ -22,12 +24,24 @@ final class Rows {
     ///
     /// @param name what it is
     /// @param text its value in words
-    record Pair(String name, String text) {}
+    /// @param drawn what else of it is to be seen in the drawings, in words that aren't printed; empty where
+    /// nothing is
+    record Pair(String name, String text, String drawn) {
+        Pair(String name, String text) {
+            this(name, text, "");
+        }
+    }
 
-    static Markup pairs(List<Pair> pairs) {
+    /// A table of two columns.
+    ///
+    /// @param of what its rows are, where changed ones are marked
+    /// @param shot on whose sheet it stands
+    static Markup pairs(List<Pair> pairs, Changes changes, Changes.Of of, String shot) {
         Markup body = Markup.of("tbody");
         for (Pair pair : pairs) {
-            body.add(named(pair.name(), name(pair.name()), flowing(Markup.of("td"), pair.text())));
+            Markup text = flowing(Markup.of("td"), pair.text());
+            Markup row = named(pair.name(), name(pair.name()), text);
+            body.add(changes.tell(row, text, of, shot, pair.name()));
         }
         return Markup.of("table", body);
     }
@@ -116,8 +130,9 @@ final class Rows {
                 .toList();
     }
 
-    /// Adds a text in which no figure is parted from its unit at a line's end.
-    static Markup flowing(Markup to, String text) {
+    /// Adds a text in which no figure is parted from its unit at a line's end, nor has a hyphen for a minus sign.
+    static Markup flowing(Markup to, String written) {
+        String text = HYPHEN.matcher(written).replaceAll("−");
         int from = 0;
         for (Figure figure : figures(text)) {
             to.text(text.substring(from, figure.from()));

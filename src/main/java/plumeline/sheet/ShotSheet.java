@@ -32,17 +32,19 @@ final class ShotSheet {
         Drawing start = Drawings.cameraView(subject.plan(), drawn, Moment.START);
         MarksPart marks = new MarksPart(subject, printed.changes());
         sheet.section.add(new Glance(subject, sheet.standing, marks, printed, start).block(revision));
+        sheet.gone();
         sheet.notes();
         marks.addTo(sheet.section);
-        sheet.table("Camera" + subject.inFirstPass(), new CameraRows(subject).list());
-        sheet.table(subject.shot().moves().isEmpty() ? "Playback" : "Moves", MoveRows.of(subject));
-        sheet.table("Light" + subject.inFirstPass(), LightRows.of(subject));
-        sheet.table("Passes", PassRows.of(subject));
-        sheet.table("Effect", EffectRows.of(subject));
+        sheet.tellAbove();
+        sheet.table("Camera" + subject.inFirstPass(), Changes.Of.CAMERA, new CameraRows(subject).list());
+        sheet.table(subject.shot().moves().isEmpty() ? "Playback" : "Moves", Changes.Of.MOVE, MoveRows.of(subject));
+        sheet.table("Light" + subject.inFirstPass(), Changes.Of.LIGHT, LightRows.of(subject));
+        sheet.table("Passes", Changes.Of.PASS, PassRows.of(subject));
+        sheet.table("Effect", Changes.Of.EFFECT, EffectRows.of(subject));
         sheet.kills();
-        new Preparation(subject).addTo(sheet.section);
-        sheet.table("Sizes the marks rest on", ThingRows.of(subject));
-        new Resets(subject.shot(), !subject.passes().isEmpty()).addTo(sheet.section);
+        new Preparation(subject).addTo(sheet.section, printed.changes());
+        sheet.table("Sizes the marks rest on", Changes.Of.THING, ThingRows.of(subject));
+        new Resets(subject.shot(), !subject.passes().isEmpty()).addTo(sheet.section, subject.name(), printed.changes());
         TakeBoxes.addTo(sheet.section, subject, title, revision);
         sheet.cautions();
         new CardsPart(subject, printed.changes()).addTo(sheet.section);
@@ -51,23 +53,40 @@ final class ShotSheet {
         return sheet.section;
     }
 
-    private void notes() {
-        if (!subject.answer().notes().isEmpty()) {
-            section.add(Rows.bullets(subject.answer().notes()));
+    private void gone() {
+        List<String> gone = changes.gone(subject.name());
+        if (!gone.isEmpty()) {
+            Markup list = Markup.of("ul");
+            gone.forEach(text -> list.add(Rows.flowing(Markup.of("li").with("class", "changed"), text)));
+            section.add(Markup.of("h2", "No longer on this sheet"), list);
         }
     }
 
-    private void table(String title, List<Rows.Pair> pairs) {
-        if (pairs.isEmpty()) {
-            return;
+    private void notes() {
+        if (!subject.answer().notes().isEmpty()) {
+            Markup list = Markup.of("ul");
+            for (String note : subject.answer().notes()) {
+                Markup item = Rows.flowing(Markup.of("li"), note);
+                list.add(changes.tell(item, Changes.Of.NOTE, subject.name(), note));
+            }
+            section.add(list);
         }
-        Markup body = Markup.of("tbody");
-        for (Rows.Pair pair : pairs) {
-            Markup text = Rows.flowing(Markup.of("td"), pair.text());
-            Markup row = Rows.named(pair.name(), Rows.name(pair.name()), text);
-            body.add(changes.tell(row, text, Changes.Of.ROW, subject.name(), pair.name()));
+    }
+
+    /// Tells changes of what stands above the tables: the shot's length, where its tank stands.
+    private void tellAbove() {
+        section.findClass("length").ifPresent(line -> {
+            for (String name : List.of(Facts.SHOT, Facts.NUMBER, Facts.LENGTH)) {
+                changes.tell(line, Changes.Of.HEAD, subject.name(), name);
+            }
+        });
+        section.findClass("first").ifPresent(line -> changes.tell(line, Changes.Of.TANK, subject.name(), Facts.TANK));
+    }
+
+    private void table(String title, Changes.Of of, List<Rows.Pair> pairs) {
+        if (!pairs.isEmpty()) {
+            section.add(Markup.of("h2", title), Rows.pairs(pairs, changes, of, subject.name()));
         }
-        section.add(Markup.of("h2", title), Markup.of("table", body));
     }
 
     private void kills() {

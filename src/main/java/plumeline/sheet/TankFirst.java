@@ -14,6 +14,14 @@ final class TankFirst {
     static Optional<String> of(Subject subject) {
         return subject.shot()
                 .findTank()
+                .flatMap(tank -> findPlace(subject)
+                        .map(place -> "Tank first (" + tank.tank().name() + "): " + place));
+    }
+
+    /// Where it stands, and what is done with it there.
+    static Optional<String> findPlace(Subject subject) {
+        return subject.shot()
+                .findTank()
                 .flatMap(tank -> subject.stage().findTank().map(walls -> words(tank, walls, subject.print())));
     }
 
@@ -21,7 +29,7 @@ final class TankFirst {
         double middle = tank.at().getFirst().si();
         double front = walls.outside().low().y();
         double under = walls.outside().low().z();
-        return "Tank first (" + tank.tank().name() + "): front face "
+        return "front face "
                 + from(front, print, "toward the camera from the zero mark", "away from the camera, from the zero mark")
                 + ", middle "
                 + (Math.abs(middle) < NOTHING_METRES

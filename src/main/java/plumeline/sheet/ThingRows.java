@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import plumeline.plan.Thing;
 import plumeline.quantity.Quantity;
 
@@ -24,13 +25,17 @@ final class ThingRows {
             pass.shot().placed().forEach(placed -> {
                 Thing thing = placed.thing();
                 String words = rows.words(thing);
-                Rows.Pair same = things.putIfAbsent(thing.name(), new Rows.Pair(thing.name(), words));
+                Rows.Pair same = things.putIfAbsent(thing.name(), rows.pair(thing.name(), thing, words));
                 if (same != null && !same.text().equals(words)) {
-                    things.put(thing.reference(), new Rows.Pair(thing.reference(), words));
+                    things.put(thing.reference(), rows.pair(thing.reference(), thing, words));
                 }
             });
         }
         return List.copyOf(things.values());
+    }
+
+    private Rows.Pair pair(String name, Thing thing, String words) {
+        return new Rows.Pair(name, words, drawn(thing));
     }
 
     private String words(Thing thing) {
@@ -54,6 +59,26 @@ final class ThingRows {
             thing.written().findQuantity(key).ifPresent(value -> words.add(key + " " + told.quantity(value)));
         }
         return String.join(", ", words) + ".";
+    }
+
+    private String drawn(Thing thing) {
+        StringBuilder words = new StringBuilder();
+        thing.written()
+                .findWord("body")
+                .ifPresent(body -> words.append(" Body ").append(body).append('.'));
+        thing.label()
+                .flatMap(Thing.Label::bottom)
+                .ifPresent(bottom -> words.append(" Label's lower edge ")
+                        .append(told.quantity(bottom))
+                        .append('.'));
+        if (thing.form() instanceof Thing.Form.Profile(List<Thing.Station> stations)) {
+            words.append(" Outline: ")
+                    .append(stations.stream()
+                            .map(one -> "radius " + told.quantity(one.radius()) + " at " + told.quantity(one.height()))
+                            .collect(Collectors.joining(", ")))
+                    .append('.');
+        }
+        return words.toString();
     }
 
     /// A profile's widest place and its height.

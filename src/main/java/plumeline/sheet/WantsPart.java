@@ -36,9 +36,25 @@ final class WantsPart {
             part.add(Rows.flowing(Markup.of("p"), "Why: " + sentences(want.because())));
         }
         if (!want.attempts().isEmpty()) {
-            part.add(Rows.flowing(Markup.of("p"), "Try: " + sentences(want.attempts())));
+            part.add(Rows.flowing(Markup.of("p"), "Try: " + tries(want.attempts())));
         }
         return changes.tell(part, said, Changes.Of.WANT, of, want.id());
+    }
+
+    /// Why a want stands as it does, and what to try.
+    static String reasons(WantAnswer want) {
+        return sentences(want.because()) + (want.attempts().isEmpty() ? "" : " Try: " + tries(want.attempts()));
+    }
+
+    /// What is tried begins with what a want asks for, or with a move's name.
+    static String tries(List<String> all) {
+        return sentences(
+                all.stream().map(text -> LeewaySentence.capital(spoken(text))).toList());
+    }
+
+    /// A key of a want as the want itself is told.
+    private static String spoken(String text) {
+        return text.startsWith("sharp_to ") ? text.replaceFirst("_", " ") : text;
     }
 
     private static String sentences(List<String> all) {

@@ -33,13 +33,16 @@ public final class Labels {
         }
     }
 
+    /// A line from a label to what it names.
+    private record Leader(String label, Stretch line) {}
+
     private final Box sheet;
     private final List<Box> taken = new ArrayList<>();
     private final List<Stretch> drawn = new ArrayList<>();
     private final List<Stretch> edges = new ArrayList<>();
     private final List<Box> things = new ArrayList<>();
     private final List<List<Spot>> rings = new ArrayList<>();
-    private final List<Stretch> leaders = new ArrayList<>();
+    private final List<Leader> leaders = new ArrayList<>();
     private final List<Label> placed = new ArrayList<>();
 
     /// Opens a sheet without labels.
@@ -95,13 +98,6 @@ public final class Labels {
         return List.copyOf(placed);
     }
 
-    /// Gives the lines that lead from labels to what they name.
-    ///
-    /// @return each from the label
-    public List<Stretch> leaders() {
-        return List.copyOf(leaders);
-    }
-
     /// Gives the room that lines of text take.
     ///
     /// @param lines the lines
@@ -144,7 +140,7 @@ public final class Labels {
             Box box = room(lines, spot);
             boolean isFree = taken.stream().filter(other -> !other.equals(own)).noneMatch(box::meets)
                     && edges.stream().noneMatch(line -> line.crosses(box))
-                    && leaders.stream().noneMatch(line -> line.crosses(box));
+                    && leaders.stream().noneMatch(leader -> leader.line().crosses(box));
             if (own.holds(box) && isFree) {
                 Label label = new Label(id, lines, box);
                 placed.add(label);
@@ -172,7 +168,7 @@ public final class Labels {
                 placed.add(label);
                 taken.add(box);
                 if (led) {
-                    leaders.add(leader);
+                    leaders.add(new Leader(id, leader));
                 }
                 return Optional.of(label);
             }
@@ -184,7 +180,7 @@ public final class Labels {
         Box roomy = box.grown(AIR);
         return sheet.holds(box)
                 && taken.stream().noneMatch(roomy::meets)
-                && leaders.stream().noneMatch(line -> line.crosses(roomy))
+                && leaders.stream().noneMatch(leader -> leader.line().crosses(roomy))
                 && edges.stream().noneMatch(line -> line.crosses(box.grown(1)))
                 && rings.stream().noneMatch(ring -> isInside(ring, box.middle()))
                 && (overLines || drawn.stream().noneMatch(line -> line.crosses(box)));
@@ -274,13 +270,14 @@ public final class Labels {
         return spots;
     }
 
-    /// Draws the leaders and the labels, each line of letters on a white ground of its own width.
+    /// Draws the leaders and the labels, each line of letters on a white ground of its own width. A leader's id is its
+    /// label's with `.leader`.
     ///
     /// @return the shapes
     public List<Markup> draw() {
         List<Markup> all = new ArrayList<>();
-        for (Stretch leader : leaders) {
-            all.add(Shapes.line(Pen.THIN, leader));
+        for (Leader leader : leaders) {
+            all.add(Shapes.line(Pen.THIN, leader.line()).with("id", leader.label() + ".leader"));
         }
         for (Label label : placed) {
             Markup group = Markup.of("g").with("id", label.id());

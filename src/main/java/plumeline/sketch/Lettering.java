@@ -1,8 +1,10 @@
 package plumeline.sketch;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /// How drawings are lettered: one size, 14 points, and how much room a text takes.
 ///
@@ -66,45 +68,116 @@ public final class Lettering {
     /// How many letters at the end of a cut text stay: names of a row often differ there alone.
     private static final int TAIL = 6;
 
+    private static final String DOTS = "...";
+
+    /// A text of which only its first and its last letters stay.
+    private record Cut(String head, String tail) {
+        String text() {
+            return head + DOTS + tail;
+        }
+
+        /// Whether a text would be cut to the same.
+        boolean isOf(String other) {
+            return other.length() >= head.length() + tail.length() && other.startsWith(head) && other.endsWith(tail);
+        }
+    }
+
     /// Cuts a text to a width: three dots stand for what is left out before its last letters.
     ///
     /// @param text the text
     /// @param width pixels
     /// @return the text, no wider
     public static String fitted(String text, double width) {
-        if (width(text) <= width) {
-            return text;
-        }
-        int count = text.codePointCount(0, text.length());
-        String rest = "..." + text.substring(text.offsetByCodePoints(text.length(), -Math.min(TAIL, count)));
-        if (width(rest) > width) {
-            rest = "...";
-        }
-        int end = text.length();
-        while (end > 0 && width(text.substring(0, end) + rest) > width) {
-            end = text.offsetByCodePoints(end, -1);
-        }
-        return text.substring(0, end) + rest;
+        return width(text) <= width ? text : cut(text, TAIL, width).text();
     }
 
-    /// Breaks a text at spaces into lines of a width; a word that is longer is cut.
+    private static Cut cut(String text, int tailLetters, double width) {
+        int count = text.codePointCount(0, text.length());
+        String tail = text.substring(text.offsetByCodePoints(text.length(), -Math.min(tailLetters, count)));
+        if (width(DOTS + tail) > width) {
+            tail = "";
+        }
+        int end = text.length();
+        while (end > 0 && width(text.substring(0, end) + DOTS + tail) > width) {
+            end = text.offsetByCodePoints(end, -1);
+        }
+        return new Cut(text.substring(0, end), tail);
+    }
+
+    /// Cuts a name to a width so that it is still told from others; where no cut does that, it is broken into rows.
+    ///
+    /// @param name the name
+    /// @param width pixels
+    /// @param others names that stand on the same drawing
+    /// @return one row, or more where letters within the name are needed
+    public static List<String> rows(String name, double width, Collection<String> others) {
+        if (width(name) <= width) {
+            return List.of(name);
+        }
+        int count = name.codePointCount(0, name.length());
+        return IntStream.concat(
+                        IntStream.rangeClosed(TAIL, count), IntStream.iterate(TAIL - 1, i -> i >= 0, i -> i - 1))
+                .mapToObj(tail -> cut(name, tail, width))
+                .filter(cut ->
+                        others.stream().filter(other -> !other.equals(name)).noneMatch(cut::isOf))
+                .findFirst()
+                .map(cut -> List.of(cut.text()))
+                .orElseGet(() -> wrapped(name, width));
+    }
+
+    /// Breaks a text at spaces into lines of a width; a word that is longer is broken too.
     ///
     /// @param text the text
     /// @param width pixels
     /// @return the lines
     public static List<String> wrapped(String text, double width) {
+        return wrapped(text, width, List.of());
+    }
+
+    /// Breaks a text at spaces into lines of a width; of words that are longer names are cut as [#rows] does, others
+    /// are broken.
+    ///
+    /// @param text the text
+    /// @param width pixels
+    /// @param names names that stand on the same drawing
+    /// @return the lines
+    public static List<String> wrapped(String text, double width, Collection<String> names) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.split(" ", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && width(longer) > width) {
-                lines.add(fitted(line, width));
+                lines.add(line);
                 longer = word;
             }
-            line = longer;
+            List<String> pieces = names.contains(longer) ? rows(longer, width, names) : broken(longer, width);
+            lines.addAll(pieces.subList(0, pieces.size() - 1));
+            line = pieces.getLast();
         }
-        lines.add(fitted(line, width));
+        lines.add(line);
         return lines;
+    }
+
+    private static List<String> broken(String word, double width) {
+        List<String> pieces = new ArrayList<>();
+        String rest = word;
+        while (width(rest) > width && rest.codePointCount(0, rest.length()) > 1) {
+            int end = breakAt(rest, width);
+            pieces.add(rest.substring(0, end));
+            rest = rest.substring(end);
+        }
+        pieces.add(rest);
+        return pieces;
+    }
+
+    /// Where a long word is broken: after a stroke in the later half of what fits, else where no more fits.
+    private static int breakAt(String word, double width) {
+        int end = word.offsetByCodePoints(0, 1);
+        while (width(word.substring(0, word.offsetByCodePoints(end, 1))) <= width) {
+            end = word.offsetByCodePoints(end, 1);
+        }
+        int stroke = Math.max(word.lastIndexOf('_', end - 1), word.lastIndexOf('-', end - 1)) + 1;
+        return stroke > end / 2 ? stroke : end;
     }
 
     /// Letters lines of text into a box, from the top, left aligned.

@@ -93,6 +93,20 @@ public final class Markup {
         return Optional.ofNullable(attributes.get(attribute));
     }
 
+    /// Finds the first element of a class in this one, itself included.
+    ///
+    /// @param word one of the words of its class
+    /// @return the element
+    public Optional<Markup> findClass(String word) {
+        if (List.of(attributes.getOrDefault("class", "").split(" ")).contains(word)) {
+            return Optional.of(this);
+        }
+        return children.stream()
+                .filter(Child.Element.class::isInstance)
+                .flatMap(child -> ((Child.Element) child).markup().findClass(word).stream())
+                .findFirst();
+    }
+
     /// Adds elements at the end.
     ///
     /// @param elements the elements

@@ -3,11 +3,13 @@ package plumeline.stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumeline.plan.Thing;
 import plumeline.quantity.Quantity;
 import plumeline.water.Material;
 import plumeline.water.Turned;
 import plumeline.water.Vessel;
+import plumeline.water.Wall;
 
 /// A plan's thing as water knows it: what it weighs, what it displaces, and the vessel that floats, hangs or stands.
 ///
@@ -54,8 +56,6 @@ public record Immersed(Amount mass, Amount displaced, Amount net, Basis basis, B
         AIR,
         /// Wall, contents and air have no room in it.
         TOO_FULL,
-        /// Where its centre of mass is, or what is in it.
-        CENTRE,
         /// Its profile has a hole or no volume.
         PROFILE
     }
@@ -65,7 +65,13 @@ public record Immersed(Amount mass, Amount displaced, Amount net, Basis basis, B
         /// It is known.
         ///
         /// @param vessel the vessel
-        record Of(Vessel vessel) implements Body {}
+        /// @param assumed what was taken for what isn't written of how its weight lies, each in a few words
+        record Of(Vessel vessel, List<String> assumed) implements Body {
+            /// Copies the list.
+            public Of {
+                assumed = List.copyOf(assumed);
+            }
+        }
 
         /// It isn't.
         ///
@@ -222,15 +228,19 @@ public record Immersed(Amount mass, Amount displaced, Amount net, Basis basis, B
             Optional<Amount> centre = find("centre_of_mass");
             if (centre.isPresent()) {
                 Vessel.Shell shell = new Vessel.Shell(whole, centre.get().value());
-                return new Body.Of(new Vessel(hull, shell, new Vessel.Inside.Solid()));
+                return new Body.Of(new Vessel(hull, shell, new Vessel.Inside.Solid()), List.of());
             }
             boolean isTold = thing.written().has("contents.volume")
                     || thing.written().has("empty_mass") && !thing.written().has("mass");
             if (!isTold) {
-                return new Body.Untold(Lack.CENTRE);
+                Vessel.Shell even =
+                        new Vessel.Shell(whole, hull.whole().centroid().z());
+                return new Body.Of(
+                        new Vessel(hull, even, new Vessel.Inside.Solid()),
+                        List.of("its weight spread evenly through its form: balance it on a ruler"));
             }
-            double wall = isOpen ? empty / wallDensity.value() : wall(empty);
-            double cavity = volume.value() - wall;
+            double glassMetres3 = isOpen ? empty / wallDensity.value() : wall(empty);
+            double cavity = volume.value() - glassMetres3;
             double inside = liquid.value() + flooded;
             if (cavity < inside * (1 - 1e-9) || cavity < 0) {
                 return new Body.Untold(Lack.TOO_FULL);
@@ -238,7 +248,9 @@ public record Immersed(Amount mass, Amount displaced, Amount net, Basis basis, B
             double density = inside > 0
                     ? (liquid.value() * liquidDensity.value() + flooded * water) / inside
                     : CONTENTS_KILOGRAMS_PER_METRE3;
-            return new Body.Of(Vessel.evenWalled(hull, empty, cavity, inside, density));
+            Wall wall = new Wall(hull, new Vessel.Hollow.Flat());
+            return new Body.Of(
+                    wall.around(new Wall.Empty(empty, OptionalDouble.empty()), cavity, inside, density), List.of());
         }
 
         /// Its form round the axis, as wide as its volume asks for and shifted to its centre of volume.

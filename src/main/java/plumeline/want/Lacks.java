@@ -1,5 +1,6 @@
 package plumeline.want;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumeline.quantity.Print;
 import plumeline.stage.Immersed;
@@ -25,9 +26,6 @@ public final class Lacks {
                 "Wall, contents and air have no room in " + name
                         + ". Push it under in a jug on a kitchen scale: the grams gained are the millilitres it"
                         + " displaces; measure what is in it.";
-            case CENTRE ->
-                "Balance " + name + " on a ruler, as it will hang: write its centre_of_mass from its base. Or write its"
-                        + " empty_mass and contents.";
             case PROFILE -> name + "'s profile has a hole. Measure its radius at each height where the outline bends.";
         };
     }
@@ -52,6 +50,13 @@ public final class Lacks {
     /// What was assumed, in a sentence; empty where nothing was.
     static String assumed(List<String> assumed) {
         return assumed.isEmpty() ? "" : "Assumed: " + String.join("; ", assumed) + ".";
+    }
+
+    /// What was assumed of a thing and of its vessel.
+    static String assumed(Immersed immersed, Immersed.Body.Of body) {
+        List<String> all = new ArrayList<>(immersed.assumed());
+        all.addAll(body.assumed());
+        return assumed(all);
     }
 
     /// Prints a mass without its sign.

@@ -18,7 +18,8 @@ public sealed interface Suspension {
     ///
     /// @param standing how it hangs and what is wanted, in sentences
     /// @param pullsNewtons what each line pulls, in the order of its ties, newtons; empty where it floats or tips
-    record Known(String standing, List<Double> pullsNewtons) implements Suspension {
+    /// @param assumed what was assumed of the thing, as a sentence; empty where nothing was
+    record Known(String standing, List<Double> pullsNewtons, String assumed) implements Suspension {
         /// Copies the list.
         public Known {
             pullsNewtons = List.copyOf(pullsNewtons);
@@ -54,7 +55,10 @@ public sealed interface Suspension {
         }
         // Of what hangs on lines such a want is this one, or unknown.
         Hangs hangs = (Hangs) want;
-        return new Known(hangs.findStanding(moments, papers).orElseThrow(), hangs.pullsNewtons(moments));
+        return new Known(
+                hangs.findStanding(moments, papers).orElseThrow(),
+                hangs.pullsNewtons(moments),
+                hangs.loads().assumed());
     }
 
     private static WantLine asPlaced(Placed placed) {

@@ -137,7 +137,8 @@ final class WaterWants {
     private Want hangs(Immersed immersed, double water, double tiltRadians) {
         return switch (immersed.body()) {
             case Immersed.Body.Untold(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, placed().name()));
-            case Immersed.Body.Of(Vessel vessel) -> {
+            case Immersed.Body.Of body -> {
+                Vessel vessel = body.vessel();
                 if (Math.abs(immersed.net().value()) < immersed.net().half()) {
                     yield unknown(Lacks.tooNear(placed().name(), immersed));
                 }
@@ -145,8 +146,8 @@ final class WaterWants {
                 Poise inAir = findWater().isPresent() ? new Poise(vessel, AIR_KILOGRAMS_PER_METRE3) : inWater;
                 double tilt = Math.toDegrees(Math.IEEEremainder(tiltRadians, 2 * Math.PI));
                 Poise.Wish wish = new Poise.Wish(tilt, Math.toDegrees(si("within", WITHIN_RADIANS)));
-                Hangs.Loads loads = new Hangs.Loads(
-                        immersed.mass().value(), immersed.net().value(), Lacks.assumed(immersed.assumed()));
+                Hangs.Loads loads =
+                        new Hangs.Loads(immersed.mass().value(), immersed.net().value(), Lacks.assumed(immersed, body));
                 yield new Hangs(line, index, wish, inWater, inAir, loads);
             }
         };
@@ -166,16 +167,17 @@ final class WaterWants {
             case Immersed.Reading.Known(Immersed immersed) ->
                 switch (immersed.body()) {
                     case Immersed.Body.Untold(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, name));
-                    case Immersed.Body.Of(Vessel vessel) ->
+                    case Immersed.Body.Of known ->
                         isWet && immersed.net().half() > Math.abs(immersed.net().value())
                                 ? unknown(Lacks.tooNear(name, immersed))
-                                : upright(body, immersed, vessel, around);
+                                : upright(body, immersed, known, around);
                 };
         };
     }
 
-    private Want upright(Body body, Immersed immersed, Vessel vessel, double around) {
-        String assumed = Lacks.assumed(immersed.assumed());
+    private Want upright(Body body, Immersed immersed, Immersed.Body.Of known, double around) {
+        String assumed = Lacks.assumed(immersed, known);
+        Vessel vessel = known.vessel();
         boolean isWet = around > AIR_KILOGRAMS_PER_METRE3;
         boolean floats = immersed.net().value() < 0;
         double floor = isWet ? stage.findTank().orElseThrow().inside().low().z() : Double.NEGATIVE_INFINITY;

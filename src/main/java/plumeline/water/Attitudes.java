@@ -2,18 +2,25 @@ package plumeline.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Vec;
 
-/// Which end up: the tilts at which a body round one axis comes to rest. A box is turned in the plane of its width.
+/// Which end up: where a body comes to rest. A box is turned all ways, one that is round only by the tilt of its axis.
 ///
-/// The righting moment is looked at every two degrees and, where it comes near to nothing without changing its sign, at
-/// quarters of that; a rest is then found to a thousandth of a degree. Two rests nearer to each other than half a
-/// degree may be taken for one.
+/// For what is round the righting moment is looked at every two degrees and, where it comes near to nothing without
+/// changing its sign, at quarters of that; a rest is then found to a thousandth of a degree. Two rests nearer to each
+/// other than half a degree may be taken for one.
 public final class Attitudes {
     private static final int STEPS = 90;
     private static final int QUARTERS = 4;
     private static final double EDGE_RADIANS = Math.toRadians(0.02);
     private static final double FINE_RADIANS = Math.toRadians(0.0005);
+    private static final int MOST_RETURNS = 8;
+    private static final double STEP_BACK_RADIANS = Math.toRadians(0.5);
+
+    /// A way to lean that favours no side of a box.
+    private static final double OBLIQUE_RADIANS = 0.7;
+
     private static final double INDIFFERENT = 1e-8;
 
     private Attitudes() {}
@@ -21,10 +28,13 @@ public final class Attitudes {
     /// A tilt at which a vessel rests and to which it comes back when it is pushed a little.
     ///
     /// @param tiltRadians tilt of the axis from upright, radians, 0 to π
+    /// @param towardRadians which side is up when it is tilted: from its width's direction toward its depth's,
+    /// radians, 0 to π/2 (all corners of a box that are alike count as one); 0 for what is round
     /// @param stiffnessNewtonMetresPerRadian what the moment grows by when it is pushed, newton metres a radian, ≥
-    /// 0
+    /// 0; the least of all ways
     /// @param energyJoules potential energy, joules
-    public record Attitude(double tiltRadians, double stiffnessNewtonMetresPerRadian, double energyJoules) {
+    public record Attitude(
+            double tiltRadians, double towardRadians, double stiffnessNewtonMetresPerRadian, double energyJoules) {
         /// Says which end is up.
         ///
         /// @return the end
@@ -60,8 +70,13 @@ public final class Attitudes {
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
     /// @param hold what holds it
-    /// @return the attitudes from upright on; none where it is indifferent
+    /// @return the attitudes from upright on, each with the air under its base that it holds there; none where it
+    /// is indifferent
     public static List<Attitude> list(Vessel vessel, double waterKilogramsPerMetre3, Hold hold) {
+        if (!vessel.isRound()) {
+            Rolling rolling = new Rolling(vessel, waterKilogramsPerMetre3, hold);
+            return rolling.isFlat(vessel, INDIFFERENT) ? List.of() : rolling.list(vessel);
+        }
         Curve curve = new Curve(vessel, waterKilogramsPerMetre3, hold);
         List<Attitude> found = new ArrayList<>();
         if (curve.isFlat()) {
@@ -79,10 +94,12 @@ public final class Attitudes {
         if (samples.getLast().moment() <= 0) {
             found.add(curve.attitude(Math.PI));
         }
+        found.removeIf(each -> curve.losesAirAndHold(each.tiltRadians()));
         return List.copyOf(found);
     }
 
-    /// Finds where a vessel comes to rest when it is let go, slowly.
+    /// Finds where a vessel comes to rest when it is let go, slowly. Air that leaves from under its base on the way is
+    /// gone.
     ///
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
@@ -90,22 +107,27 @@ public final class Attitudes {
     /// @param fromRadians the tilt at which it is let go, radians, 0 to π; no rest that can't bear a push counts
     /// @return the rest
     public static Rest settle(Vessel vessel, double waterKilogramsPerMetre3, Hold hold, double fromRadians) {
+        if (!vessel.isRound()) {
+            Rolling rolling = new Rolling(vessel, waterKilogramsPerMetre3, hold);
+            return rolling.isFlat(vessel, INDIFFERENT)
+                    ? new Rest.Indifferent()
+                    : new Rest.At(rolling.settle(vessel, Stance.up(fromRadians, OBLIQUE_RADIANS)));
+        }
+        return settle(vessel.spilled(Stance.up(fromRadians)), waterKilogramsPerMetre3, hold, fromRadians, MOST_RETURNS);
+    }
+
+    /// With less air than it set out with it may not stay where that air left: then it goes back.
+    private static Rest settle(
+            Vessel vessel, double waterKilogramsPerMetre3, Hold hold, double fromRadians, int returns) {
         Curve curve = new Curve(vessel, waterKilogramsPerMetre3, hold);
-        Sample here = curve.at(Math.clamp(fromRadians, EDGE_RADIANS, Math.PI - EDGE_RADIANS));
-        if (curve.isNothing(here) && curve.isFlat()) {
-            return new Rest.Indifferent();
+        Rest rest = curve.settle(fromRadians);
+        if (returns == 0
+                || !(rest instanceof Rest.At(Attitude attitude))
+                || !curve.losesAirAndHold(attitude.tiltRadians())) {
+            return rest;
         }
-        boolean down = here.moment() > 0;
-        double step = Math.PI / STEPS * (down ? -1 : 1);
-        while (here.tilt() > EDGE_RADIANS && down || here.tilt() < Math.PI - EDGE_RADIANS && !down) {
-            Sample next = curve.at(Math.clamp(here.tilt() + step, EDGE_RADIANS, Math.PI - EDGE_RADIANS));
-            if (next.moment() > 0 != down) {
-                double tilt = down ? curve.root(next, here) : curve.root(here, next);
-                return new Rest.At(curve.attitude(tilt));
-            }
-            here = next;
-        }
-        return new Rest.At(curve.attitude(down ? 0 : Math.PI));
+        Vessel left = vessel.spilled(Stance.up(attitude.tiltRadians()));
+        return settle(left, waterKilogramsPerMetre3, hold, attitude.tiltRadians() - STEP_BACK_RADIANS, returns - 1);
     }
 
     /// Gives the righting moment at a tilt.
@@ -117,10 +139,11 @@ public final class Attitudes {
     /// @return moment, newton metres; positive turns it back towards upright
     public static double rightingNewtonMetres(
             Vessel vessel, double waterKilogramsPerMetre3, Hold hold, double tiltRadians) {
-        return Stance.of(vessel, waterKilogramsPerMetre3, hold, tiltRadians).rightingNewtonMetres();
+        return Stance.of(vessel, waterKilogramsPerMetre3, hold, Stance.up(tiltRadians))
+                .rightingNewtonMetres();
     }
 
-    /// Gives the stiffness of the upright attitude; negative where it falls over.
+    /// Gives the stiffness of the upright attitude toward its width; negative where it falls over.
     ///
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
@@ -155,6 +178,29 @@ public final class Attitudes {
                 }
             }
             return samples;
+        }
+
+        private Rest settle(double fromRadians) {
+            Sample here = at(Math.clamp(fromRadians, EDGE_RADIANS, Math.PI - EDGE_RADIANS));
+            if (isNothing(here) && isFlat()) {
+                return new Rest.Indifferent();
+            }
+            boolean down = here.moment() > 0;
+            double step = Math.PI / STEPS * (down ? -1 : 1);
+            while (here.tilt() > EDGE_RADIANS && down || here.tilt() < Math.PI - EDGE_RADIANS && !down) {
+                Sample next = at(Math.clamp(here.tilt() + step, EDGE_RADIANS, Math.PI - EDGE_RADIANS));
+                if (next.moment() > 0 != down) {
+                    return new Rest.At(attitude(down ? root(next, here) : root(here, next)));
+                }
+                here = next;
+            }
+            return new Rest.At(attitude(down ? 0 : Math.PI));
+        }
+
+        /// Whether air has left from under its base at a rest, so that it is none.
+        private boolean losesAirAndHold(double tilt) {
+            Optional<Vessel> left = vessel.findSpilled(Stance.up(tilt));
+            return left.isPresent() && new Curve(left.get(), water, hold).stiffness(tilt) <= 0;
         }
 
         /// No moment, against one that its weight would have at a lever of its own height.
@@ -217,8 +263,8 @@ public final class Attitudes {
         }
 
         private Attitude attitude(double tilt) {
-            double energy = Stance.of(vessel, water, hold, tilt).energyJoules();
-            return new Attitude(tilt, Math.max(0, stiffness(tilt)), energy);
+            double energy = Stance.of(vessel, water, hold, Stance.up(tilt)).energyJoules();
+            return new Attitude(tilt, 0, Math.max(0, stiffness(tilt)), energy);
         }
 
         private double stiffness(double tilt) {

@@ -81,11 +81,7 @@ public final class Buoyancy {
                 yield new Vessel.Inside.Filled(cavity, room, waterKilogramsPerMetre3);
             }
         };
-        Vessel.Hollow hollow = switch (vessel.hollow()) {
-            case Vessel.Hollow.Flat flat -> flat;
-            case Vessel.Hollow.Under(Turned recess, double _) -> new Vessel.Hollow.Under(recess, 0);
-        };
-        return new Vessel(vessel.outer(), vessel.shell(), inside, hollow, vessel.ballasts());
+        return vessel.holding(inside).withAirUnder(0);
     }
 
     /// Gives the odds that something sinks whose net lift is uncertain.

@@ -3,7 +3,7 @@ package plumeline.water;
 import plumeline.geom.Vec;
 
 /// A closed form whose part under a plane has a known volume and centroid.
-public sealed interface Form permits Turned, Block {
+public sealed interface Form permits Turned, Block, Dished {
     /// Gives the part that lies under a plane.
     ///
     /// @param up the plane's upward unit normal in the body's frame

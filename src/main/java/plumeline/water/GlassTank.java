@@ -40,10 +40,10 @@ public record GlassTank(
     ///
     /// @throws IllegalArgumentException where a measure isn't > 0
     public GlassTank {
-        Need.positive(lengthMetres, "tank's length");
-        Need.positive(widthMetres, "tank's width");
-        Need.positive(wallsHeightMetres, "walls' height");
-        Need.positive(glassMetres, "glass");
+        Ranges.checkPositive(lengthMetres, "tank's length");
+        Ranges.checkPositive(widthMetres, "tank's width");
+        Ranges.checkPositive(wallsHeightMetres, "walls' height");
+        Ranges.checkPositive(glassMetres, "glass");
     }
 
     /// Gives the area the tank stands on, its panes' edges included.

@@ -68,8 +68,8 @@ public final class Hanging {
     }
 
     /// Gives the one tie height that counts for an attitude: level, the balance point x = (M·x_m − ρV·x_v)/(M − ρV);
-    /// upright, the height above which a tie holds it upright; upside down, the height below which one does. For
-    /// what floats and is held from below it is the other way round.
+    /// upright, the height above which a tie holds it upright; upside down, the height below which one does,
+    /// whichever way it leans. For what floats and is held from below it is the other way round.
     ///
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
@@ -80,16 +80,23 @@ public final class Hanging {
         double load = loadNewtons(vessel, waterKilogramsPerMetre3);
         Ranges.check(load != 0, "load", load, "other than 0");
         if (wanted == Wanted.LEVEL) {
-            Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), Math.PI / 2);
+            Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), Stance.up(Math.PI / 2));
             double heldKilograms = stance.massKilograms() - stance.displacedKilograms();
             return (stance.massKilograms() * stance.massCentre().z()
                             - stance.displacedKilograms()
                                     * stance.displacedCentre().z())
                     / heldKilograms;
         }
-        double smallRadians = 1e-4;
-        double tilt = Math.abs(wanted.tiltRadians() - smallRadians);
-        Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), tilt);
+        double one = balanceMetres(vessel, waterKilogramsPerMetre3, wanted, 0);
+        double other = balanceMetres(vessel, waterKilogramsPerMetre3, wanted, Math.PI / 2);
+        return (wanted == Wanted.UPRIGHT) == load > 0 ? Math.max(one, other) : Math.min(one, other);
+    }
+
+    /// The tie height at which it neither comes back nor goes on when it leans a little towards a side.
+    private static double balanceMetres(
+            Vessel vessel, double waterKilogramsPerMetre3, Wanted wanted, double towardRadians) {
+        double tilt = Math.abs(wanted.tiltRadians() - 1e-4);
+        Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), Stance.up(tilt, towardRadians));
         double held = (stance.massKilograms() - stance.displacedKilograms()) * Water.GRAVITY_METRES_PER_SECOND2;
         return -stance.rightingNewtonMetres() / (held * Math.sin(tilt));
     }

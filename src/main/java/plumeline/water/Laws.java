@@ -35,6 +35,57 @@ final class Laws {
         650.17534844798
     };
 
+    /// International alcoholometry: rows of powers of (t − 20), from 0 on; columns of powers of the mass share, from 0
+    /// on.
+    private static final double[][] SPIRIT = {
+        {
+            9.982012300e2, -1.929769495e2, 3.891238958e2, -1.668103923e3, 1.352215441e4, -8.829278388e4,
+            3.062874042e5, -6.138381234e5, 7.470172998e5, -5.478461354e5, 2.234460334e5, -3.903285426e4
+        },
+        {
+            -2.0618513e-1,
+            1.693443461530087e-1,
+            -1.046914743455169e1,
+            7.196353469546523e1,
+            -7.047478054272792e2,
+            3.924090430035045e3,
+            -1.210164659068747e4,
+            2.248646550400788e4,
+            -2.605562982188164e4,
+            1.852373922069467e4,
+            -7.420201433430137e3,
+            1.285617841998974e3
+        },
+        {
+            -5.2682542e-3,
+            -1.193013005057010e-2,
+            2.517399633803461e-1,
+            -2.170575700536993,
+            1.353034988843029e1,
+            -5.029988758547014e1,
+            1.096355666577570e2,
+            -1.422753946421155e2,
+            1.080435942856230e2,
+            -4.414153236817392e1,
+            7.442971530188783
+        },
+        {
+            3.6130013e-5,
+            -6.802995733503803e-4,
+            1.876837790289664e-2,
+            -2.002561813734156e-1,
+            1.022992966719220,
+            -2.895696483903638,
+            4.810060584300675,
+            -4.672147440794683,
+            2.458043105903461,
+            -5.411227621436812e-1
+        },
+        {-3.8957702e-7, 4.075376675622027e-6, -8.763058573471110e-6, 6.515031360099368e-6, -1.515784836987210e-6},
+        {7.1693540e-9, -2.788074354782409e-8, 1.345612883493354e-8},
+        {-9.9739231e-11}
+    };
+
     private static final double[] SUBLIMATION_A = {-21.2144006, 27.3203819, -6.10598130};
     private static final double[] SUBLIMATION_B = {0.00333333333, 1.20666667, 1.70333333};
 
@@ -160,6 +211,55 @@ final class Laws {
                 1e-3 * Math.exp((v[0] * Math.pow(w, v[1]) + v[2]) / (v[3] * t + 1)) / (v[4] * Math.pow(w, v[5]) + 1);
         double water = viscosity(t + ZERO_CELSIUS_KELVIN, tanaka(t));
         return Math.exp((1 - w) * Math.log(water) + w * Math.log(solute));
+    }
+
+    /// Density of sea water at one atmosphere, kg/m³; w mass fraction of sea salt, t in degC. Millero and Poisson 1981
+    /// (UNESCO's equation of state of 1980), on Tanaka's water; practical salinity is 35/35.16504 of the grams a
+    /// kilogram, its temperature scale that of 1968.
+    static double seaDensity(double w, double t) {
+        double s = 1000 * w * 35 / 35.16504;
+        double t68 = 1.00024 * t;
+        double first = polynomial(t68, 8.24493e-1, -4.0899e-3, 7.6438e-5, -8.2467e-7, 5.3875e-9);
+        double second = polynomial(t68, -5.72466e-3, 1.0227e-4, -1.6546e-6);
+        return tanaka(t) + s * (first + Math.sqrt(s) * second + 4.8314e-4 * s);
+    }
+
+    /// Viscosity of sea water, Pa s; w mass fraction of sea salt, t in degC. Sharqawy, Lienhard and Zubair 2010,
+    /// equation 22, on the water of IAPWS.
+    static double seaViscosity(double w, double t) {
+        double first = polynomial(t, 1.541, 1.998e-2, -9.52e-5);
+        double second = polynomial(t, 7.974, -7.561e-2, 4.724e-4);
+        return viscosity(t + ZERO_CELSIUS_KELVIN, tanaka(t)) * (1 + w * (first + w * second));
+    }
+
+    /// Refractive index of sea water against air in sodium light; w mass fraction of sea salt, t in degC. Quan and Fry
+    /// 1995, equation 3, at 589.3 nm.
+    static double seaIndex(double w, double t) {
+        double s = 1000 * w * 35 / 35.16504;
+        double nanometres = 589.3;
+        return 1.31405
+                + s * polynomial(t, 1.779e-4, -1.05e-6, 1.6e-8)
+                - 2.02e-6 * t * t
+                + (15.868 + 0.01155 * s - 0.00423 * t) / nanometres
+                - 4382 / (nanometres * nanometres)
+                + 1.1455e6 / (nanometres * nanometres * nanometres);
+    }
+
+    /// Density of water and ethanol, kg/m³; w mass fraction of ethanol, t in degC. OIML R 22, 1975, general formula.
+    static double spiritDensity(double w, double t) {
+        double sum = 0;
+        for (int i = SPIRIT.length - 1; i >= 0; i--) {
+            sum = sum * (t - 20) + polynomial(w, SPIRIT[i]);
+        }
+        return sum;
+    }
+
+    private static double polynomial(double x, double... coefficients) {
+        double sum = 0;
+        for (int i = coefficients.length - 1; i >= 0; i--) {
+            sum = sum * x + coefficients[i];
+        }
+        return sum;
     }
 
     /// Density of water and glycerine, kg/m³; w mass fraction of glycerine, t in degC. Volk and Kähler 2018.

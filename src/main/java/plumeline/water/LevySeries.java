@@ -123,10 +123,7 @@ final class LevySeries {
         double[][] sine = new double[xs.length][terms];
         double[][] cosine = new double[xs.length][terms];
         for (int x = 0; x < xs.length; x++) {
-            for (int i = 0; i < terms; i++) {
-                sine[x][i] = Math.sin(alpha[i] * xs[x]);
-                cosine[x][i] = Math.cos(alpha[i] * xs[x]);
-            }
+            takeAcross(sine[x], cosine[x], xs[x]);
         }
         double most = -1;
         double mostX = 0;
@@ -161,23 +158,40 @@ final class LevySeries {
         return new Plates.Peak(most, mostX, mostY, deflection);
     }
 
-    /// Every term's deflection, Mx, My and Mxy at a height, but for its sine or cosine.
+    /// Every term's sine and cosine at a place across, each from the one before: their angles grow by the same step.
+    private void takeAcross(double[] sine, double[] cosine, double x) {
+        double stepSine = Math.sin(2 * alpha[0] * x);
+        double stepCosine = Math.cos(2 * alpha[0] * x);
+        sine[0] = Math.sin(alpha[0] * x);
+        cosine[0] = Math.cos(alpha[0] * x);
+        for (int i = 1; i < sine.length; i++) {
+            sine[i] = sine[i - 1] * stepCosine + cosine[i - 1] * stepSine;
+            cosine[i] = cosine[i - 1] * stepCosine - sine[i - 1] * stepSine;
+        }
+    }
+
+    /// Every term's deflection, Mx, My and Mxy at a height, but for its sine or cosine. What dies out from term to term
+    /// does so by the same factor.
     private void takeAlong(double[][] along, double y, int terms) {
         boolean wet = liquid && y < h;
+        double below = Math.exp(-alpha[0] * y);
+        double belowStep = below * below;
+        double above = Math.exp(-alpha[0] * (b - y));
+        double aboveStep = above * above;
+        double beyond = Math.exp(-alpha[0] * Math.abs(y - h));
+        double beyondStep = beyond * beyond;
         for (int i = 0; i < terms; i++) {
             double al = alpha[i];
             double[] k = coefficients[i];
             double u = al * y;
             double v = al * (b - y);
-            double below = Math.exp(-u);
-            double above = Math.exp(-v);
             // Y and its first two derivatives, each over α to that power.
             double whole = (k[0] + k[1] * u) * below + (k[2] + k[3] * v) * above;
             double slope = -(k[0] + k[1] * (u - 1)) * below + (k[2] + k[3] * (v - 1)) * above;
             double curve = (k[0] + k[1] * (u - 2)) * below + (k[2] + k[3] * (v - 2)) * above;
             if (liquid) {
                 double s = al * Math.abs(y - h);
-                double kink = c[i] / (4 * al) * Math.exp(-s);
+                double kink = c[i] / (4 * al) * beyond;
                 whole += kink * (3 + s) + (wet ? c[i] * (h - y) : 0);
                 slope += kink * (2 + s) * (wet ? 1 : -1) - (wet ? c[i] / al : 0);
                 curve += kink * (1 + s);
@@ -188,6 +202,9 @@ final class LevySeries {
             along[1][i] = al * al * (whole - nu * curve);
             along[2][i] = al * al * (nu * whole - curve);
             along[3][i] = -(1 - nu) * al * al * slope;
+            below *= belowStep;
+            above *= aboveStep;
+            beyond *= beyondStep;
         }
     }
 }

@@ -63,8 +63,8 @@ public final class Line {
     /// @param stressPascals σ, breaking stress, pascals, > 0
     /// @return strength, newtons
     public static double strengthNewtons(double diameterMetres, double stressPascals) {
-        double d = Need.positive(diameterMetres, "diameter");
-        return Need.positive(stressPascals, "breaking stress") * Math.PI / 4 * d * d;
+        double d = Ranges.checkPositive(diameterMetres, "diameter");
+        return Ranges.checkPositive(stressPascals, "breaking stress") * Math.PI / 4 * d * d;
     }
 
     /// Gives the diameter of an unknotted line of a strength: `√(4F/(πσ))`.
@@ -73,8 +73,8 @@ public final class Line {
     /// @param stressPascals σ, breaking stress, pascals, > 0
     /// @return diameter, metres
     public static double diameterMetres(double strengthNewtons, double stressPascals) {
-        Need.positive(strengthNewtons, "strength");
-        return Math.sqrt(4 * strengthNewtons / (Math.PI * Need.positive(stressPascals, "breaking stress")));
+        Ranges.checkPositive(strengthNewtons, "strength");
+        return Math.sqrt(4 * strengthNewtons / (Math.PI * Ranges.checkPositive(stressPascals, "breaking stress")));
     }
 
     /// Gives the strength left at the knot over the load.
@@ -85,7 +85,9 @@ public final class Line {
     /// @return factor, dimensionless
     public static double safetyFactor(double strengthNewtons, double knotShare, double loadNewtons) {
         checkKnot(knotShare);
-        return Need.positive(strengthNewtons, "strength") * knotShare / Need.positive(loadNewtons, "load");
+        return Ranges.checkPositive(strengthNewtons, "strength")
+                * knotShare
+                / Ranges.checkPositive(loadNewtons, "load");
     }
 
     /// Gives the unknotted strength that a load asks for.
@@ -96,11 +98,11 @@ public final class Line {
     /// @return strength, newtons
     public static double neededNewtons(double loadNewtons, double knotShare, double factor) {
         checkKnot(knotShare);
-        return Need.positive(loadNewtons, "load") * Need.positive(factor, "factor") / knotShare;
+        return Ranges.checkPositive(loadNewtons, "load") * Ranges.checkPositive(factor, "factor") / knotShare;
     }
 
     private static void checkKnot(double knotShare) {
-        Need.atMost(Need.positive(knotShare, "knot's share"), 1, "knot's share");
+        Ranges.checkAtMost(Ranges.checkPositive(knotShare, "knot's share"), 1, "knot's share");
     }
 
     /// Gives the load of each of two lines that lean apart alike: `W/(2 cos a)`.
@@ -109,9 +111,9 @@ public final class Line {
     /// @param leanRadians a, from the upright, radians, 0 to under π/2
     /// @return load, newtons
     public static double leaningNewtons(double weightNewtons, double leanRadians) {
-        Need.notNegative(leanRadians, "lean");
-        return Need.positive(weightNewtons, "weight")
-                / (2 * Need.positive(Math.cos(leanRadians), "cosine of the lean"));
+        Ranges.checkNotNegative(leanRadians, "lean");
+        return Ranges.checkPositive(weightNewtons, "weight")
+                / (2 * Ranges.checkPositive(Math.cos(leanRadians), "cosine of the lean"));
     }
 
     /// A thing that hangs, in what surrounds it.
@@ -125,10 +127,10 @@ public final class Line {
         ///
         /// @throws IllegalArgumentException where it doesn't hang, or outside them
         public Hung {
-            Need.positive(kilograms, "mass");
-            Need.notNegative(displacedKilograms, "displaced mass");
-            Need.positive(kilograms - displacedKilograms, "mass less displaced mass");
-            Need.notNegative(draggedShare, "added mass");
+            Ranges.checkPositive(kilograms, "mass");
+            Ranges.checkNotNegative(displacedKilograms, "displaced mass");
+            Ranges.checkPositive(kilograms - displacedKilograms, "mass less displaced mass");
+            Ranges.checkNotNegative(draggedShare, "added mass");
         }
 
         /// A thing in air.
@@ -154,7 +156,8 @@ public final class Line {
     /// @param gravityMetresPerSecond2 g, metres a second squared, > 0
     /// @return period there and back, seconds
     public static double swingSeconds(Hung hung, double lengthMetres, double gravityMetresPerSecond2) {
-        double still = Need.positive(lengthMetres, "length") / Need.positive(gravityMetresPerSecond2, "gravity");
+        double still =
+                Ranges.checkPositive(lengthMetres, "length") / Ranges.checkPositive(gravityMetresPerSecond2, "gravity");
         return 2 * Math.PI * Math.sqrt(still * hung.slowness());
     }
 
@@ -165,11 +168,11 @@ public final class Line {
     /// @param endShare share of the swing that may be left, over 0 and under 1
     /// @return time, seconds
     public static double waitSeconds(double periodSeconds, double keptShare, double endShare) {
-        Need.positive(1 - keptShare, "share lost in a period");
-        Need.positive(1 - endShare, "share to be lost");
-        double periods =
-                Math.log(Need.positive(endShare, "end share")) / Math.log(Need.positive(keptShare, "kept share"));
-        return Need.positive(periodSeconds, "period") * periods;
+        Ranges.checkPositive(1 - keptShare, "share lost in a period");
+        Ranges.checkPositive(1 - endShare, "share to be lost");
+        double periods = Math.log(Ranges.checkPositive(endShare, "end share"))
+                / Math.log(Ranges.checkPositive(keptShare, "kept share"));
+        return Ranges.checkPositive(periodSeconds, "period") * periods;
     }
 
     /// Gives the period in which a thing on two parallel lines turns to and fro: that of a swing times `2k/d`, with k
@@ -184,7 +187,10 @@ public final class Line {
     /// @param apartMetres d, how far the lines are apart, metres, > 0
     /// @return period there and back, seconds
     public static double turnSeconds(double swingSeconds, double gyrationMetres, double apartMetres) {
-        Need.positive(swingSeconds, "period");
-        return swingSeconds * 2 * Need.positive(gyrationMetres, "radius") / Need.positive(apartMetres, "way apart");
+        Ranges.checkPositive(swingSeconds, "period");
+        return swingSeconds
+                * 2
+                * Ranges.checkPositive(gyrationMetres, "radius")
+                / Ranges.checkPositive(apartMetres, "way apart");
     }
 }

@@ -15,7 +15,7 @@ public sealed interface PaneLoad {
         ///
         /// @throws IllegalArgumentException where it isn't > 0
         public Even {
-            Need.positive(highestPascals, "pressure");
+            Ranges.checkPositive(highestPascals, "pressure");
         }
     }
 
@@ -28,8 +28,8 @@ public sealed interface PaneLoad {
         ///
         /// @throws IllegalArgumentException where one isn't > 0
         public Liquid {
-            Need.positive(depthMetres, "liquid's depth");
-            Need.positive(weightNewtonsPerMetre3, "liquid's weight");
+            Ranges.checkPositive(depthMetres, "liquid's depth");
+            Ranges.checkPositive(weightNewtonsPerMetre3, "liquid's weight");
         }
 
         @Override

@@ -4,8 +4,8 @@ package plumeline.water;
 /// `docs/derivations/panes.md`.
 public final class Plates {
     private static final int LEAST_TERMS = 24;
-    private static final int COLUMNS = 24;
-    private static final int ROWS = 60;
+    private static final int COLUMNS = 16;
+    private static final int ROWS = 48;
     private static final int ZOOMS = 2;
     private static final int ZOOM_STEPS = 6;
 
@@ -23,14 +23,14 @@ public final class Plates {
     /// @param material what it is made of
     /// @return how it bends
     /// @throws IllegalArgumentException where a liquid stands higher than the pane
-    public static PaneBending bend(Pane pane, PaneLoad load, PaneMaterial material) {
+    public static PaneBending bend(Pane pane, PaneLoad load, Pane.Elasticity material) {
         int terms = (int) Math.ceil(LEAST_TERMS * Math.max(1, pane.widthMetres() / pane.heightMetres() / 2));
         return bend(pane, load, material, Math.min(terms, LEAST_TERMS * 10));
     }
 
-    static PaneBending bend(Pane pane, PaneLoad load, PaneMaterial material, int terms) {
+    static PaneBending bend(Pane pane, PaneLoad load, Pane.Elasticity material, int terms) {
         if (load instanceof PaneLoad.Liquid(double depthMetres, double _)) {
-            Need.atMost(depthMetres, pane.heightMetres() * (1 + 1e-12), "liquid's depth on the pane");
+            Ranges.checkAtMost(depthMetres, pane.heightMetres() * (1 + 1e-12), "liquid's depth on the pane");
         }
         double nu = material.poisson();
         LevySeries series = new LevySeries(pane, load, nu, terms);

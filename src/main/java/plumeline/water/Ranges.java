@@ -14,6 +14,11 @@ final class Ranges {
         return value;
     }
 
+    static double checkAtMost(double value, double most, String name) {
+        check(value <= most, name, value, "at most " + most);
+        return value;
+    }
+
     static void check(boolean allowed, String name, double value, String range) {
         if (!allowed) {
             throw new IllegalArgumentException(name + " is " + value + "; must be " + range);

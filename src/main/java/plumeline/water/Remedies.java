@@ -21,6 +21,8 @@ public final class Remedies {
 
     /// Ways to keep it under, the best first.
     public enum Way {
+        /// Let the air out from under its hollow base, by tilting it under water.
+        CLEAR_BASE,
         /// Open it, drain it and fill it with tank water, no air left.
         OPEN_DRAIN_FLOOD,
         /// Ballast inside, on its floor.
@@ -52,7 +54,7 @@ public final class Remedies {
     /// @param way what was done
     /// @param result what came of it
     /// @param amount what it takes: ballast's mass in kilograms, the line's pull in newtons, the liquid's density
-    /// in kilograms a cubic metre; 0 for flooding
+    /// in kilograms a cubic metre; 0 for flooding and for letting air out
     /// @param netLiftNewtons net lift afterwards, newtons
     /// @param tiltRadians tilt at rest afterwards, hung from its top or tied down by its base, radians
     public record Remedy(Way way, Result result, double amount, double netLiftNewtons, double tiltRadians) {
@@ -76,6 +78,9 @@ public final class Remedies {
         }
         List<Remedy> tried = new ArrayList<>();
         Trial trial = new Trial(vessel, waterKilogramsPerMetre3);
+        if (vessel.hollow() instanceof Vessel.Hollow.Under(Turned _, double air) && air > 0) {
+            tried.add(trial.clearBase());
+        }
         if (vessel.inside() instanceof Vessel.Inside.Filled filled) {
             tried.add(trial.flood());
             tried.add(trial.ballast(filled, ballastKilogramsPerMetre3));
@@ -98,6 +103,10 @@ public final class Remedies {
 
         private double topMetres() {
             return vessel.outer().highestMetres(Stance.up(0));
+        }
+
+        private Remedy clearBase() {
+            return judge(Way.CLEAR_BASE, vessel.withAirUnder(0), 0, topMetres());
         }
 
         private Remedy flood() {

@@ -26,16 +26,28 @@ public record Solution(Solute solute, double massShare) {
     /// What can be dissolved.
     public enum Solute {
         /// Table salt, NaCl, up to 26 % by mass; sea salt is not the same.
-        SALT(0.26),
+        SALT(0.26, 5, 40),
+        /// Sea salt, up to 4.2 % by mass; a sea has about 3.5 %.
+        SEA_SALT(0.042, 0, 40),
         /// Table sugar, sucrose, up to 50 % by mass.
-        SUGAR(0.50),
+        SUGAR(0.50, 15, 40),
         /// Glycerine, up to the pure liquid.
-        GLYCERINE(1);
+        GLYCERINE(1, 15, 30),
+        /// Ethanol, up to the pure liquid; it burns from about 20 % on.
+        ETHANOL(1, 0, 40);
 
         private final double mostShare;
+        private final double lowCelsius;
+        private final double highCelsius;
 
-        Solute(double mostShare) {
+        Solute(double mostShare, double lowCelsius, double highCelsius) {
             this.mostShare = mostShare;
+            this.lowCelsius = lowCelsius;
+            this.highCelsius = highCelsius;
+        }
+
+        private Range temperatures() {
+            return Range.ofCelsius(lowCelsius, highCelsius);
         }
     }
 
@@ -60,36 +72,66 @@ public record Solution(Solute solute, double massShare) {
         return new Solution(Solute.GLYCERINE, glycerine / (glycerine + water));
     }
 
-    /// Gives the density. Salt to 26 % by mass, 5 to 40 degC; sugar to 50 %, 15 to 40 degC; glycerine 15 to 30 degC.
+    /// Makes a mix of ethanol and water from the strength on a label: the volume of pure ethanol in the mix's volume,
+    /// both at 20 degC.
     ///
-    /// **Source:** salt and sugar: Laliberté, J. Chem. Eng. Data 54 (2009) 1725; glycerine: Volk and Kähler,
-    /// Experiments in Fluids 59 (2018) 75.
+    /// @param volumeShare strength by volume, fraction of one, 0 to 1
+    /// @return the mix, by mass
+    /// @throws IllegalArgumentException outside 0 to 1
+    public static Solution ofEthanolByVolume(double volumeShare) {
+        double pure = Laws.spiritDensity(1, ROOM_CELSIUS);
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 60 && volumeShare < 1; i++) {
+            double middle = (low + high) / 2;
+            if (middle * Laws.spiritDensity(middle, ROOM_CELSIUS) / pure < volumeShare) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return new Solution(Solute.ETHANOL, volumeShare >= 0 && volumeShare < 1 ? low : volumeShare);
+    }
+
+    /// Gives the density. Salt to 26 % by mass, 5 to 40 degC; sea salt to 4.2 %, 0 to 40 degC; sugar to 50 %, 15 to
+    /// 40 degC; glycerine 15 to 30 degC; ethanol 0 to 40 degC.
+    ///
+    /// **Source:** salt and sugar: Laliberté, J. Chem. Eng. Data 54 (2009) 1725; sea salt: Millero and Poisson,
+    /// Deep-Sea Research 28A (1981) 625; glycerine: Volk and Kähler, Experiments in Fluids 59 (2018) 75; ethanol:
+    /// OIML R 22 (1975).
     ///
     /// @param temperatureKelvin the solution's temperature, K
     /// @return density, kg/m³
     public Figure densityKilogramsPerMetre3(double temperatureKelvin) {
         return inRange(
                 temperatureKelvin,
-                temperatures(),
+                solute.temperatures(),
                 solute == Solute.GLYCERINE ? 0.001 : 0.0005,
                 () -> density(temperatureKelvin));
     }
 
-    /// Gives the dynamic viscosity. Salt to 26 % by mass, 5 to 40 degC; sugar to 50 %, 15 to 40 degC; glycerine 0 to
-    /// 100 degC.
+    /// Gives the dynamic viscosity. Salt to 26 % by mass, 5 to 40 degC; sea salt to 4.2 %, 0 to 40 degC; sugar to 50 %,
+    /// 15 to 40 degC; glycerine 0 to 100 degC; ethanol 19 to 21 degC, as tables have it at 20 degC.
     ///
-    /// **Source:** salt: Laliberté 2009; sugar: at 20 degC a curve through the rows for 5, 20, 30 and 50 % of the
-    /// CRC Handbook, 102nd edition, and Génotelle's course with temperature (Industries Alimentaires et Agricoles
-    /// 95 (1978) 747, from memory); glycerine: Cheng, Ind. Eng. Chem. Res. 47 (2008) 3285.
+    /// **Source:** salt: Laliberté 2009; sea salt: Sharqawy, Lienhard and Zubair, Desalination and Water Treatment
+    /// 16 (2010) 354; ethanol: rows of the CRC Handbook, 102nd edition, joined in the logarithm; sugar: at 20 degC
+    /// a curve through the rows for 5, 20, 30 and 50 % of the CRC Handbook, 102nd edition, and Génotelle's course
+    /// with temperature (Industries Alimentaires et Agricoles 95 (1978) 747, from memory); glycerine: Cheng, Ind.
+    /// Eng. Chem. Res. 47 (2008) 3285.
     ///
     /// @param temperatureKelvin the solution's temperature, K
     /// @return viscosity, Pa s
     public Figure viscosityPascalSeconds(double temperatureKelvin) {
-        Range range = solute == Solute.GLYCERINE ? Range.ofCelsius(0, 100) : temperatures();
+        Range range = switch (solute) {
+            case GLYCERINE -> Range.ofCelsius(0, 100);
+            case ETHANOL -> Range.ofCelsius(19, 21);
+            case SALT, SEA_SALT, SUGAR -> solute.temperatures();
+        };
         double errorShare = switch (solute) {
-            case SALT -> 0.02;
+            case SALT, SEA_SALT -> 0.02;
             case SUGAR -> 0.03;
             case GLYCERINE -> 0.04;
+            case ETHANOL -> 0.06;
         };
         return inRange(temperatureKelvin, range, errorShare, () -> viscosity(temperatureKelvin));
     }
@@ -98,7 +140,8 @@ public record Solution(Solute solute, double massShare) {
     /// solution's density, `(n² − 1)/(n² + 2) = ρ Σ wᵢ rᵢ`.
     ///
     /// **Source:** Lorentz and Lorenz; each solute's refraction taken from one point or two of the CRC Handbook,
-    /// 102nd edition, at 20 degC (salt 10 %, sugar 20 and 50 %, glycerine 52 %).
+    /// 102nd edition, at 20 degC (salt 10 %, sugar 20 and 50 %, glycerine 52 %, ethanol 20 and 100 %); sea salt:
+    /// Quan and Fry, Applied Optics 34 (1995) 3477.
     ///
     /// @param temperatureKelvin the solution's temperature, K
     /// @return index, dimensionless
@@ -113,20 +156,14 @@ public record Solution(Solute solute, double massShare) {
                 : shares.refuse(massShare);
     }
 
-    private Range temperatures() {
-        return switch (solute) {
-            case SALT -> Range.ofCelsius(5, 40);
-            case SUGAR -> Range.ofCelsius(15, 40);
-            case GLYCERINE -> Range.ofCelsius(15, 30);
-        };
-    }
-
     private double density(double temperatureKelvin) {
         double celsius = temperatureKelvin - Laws.ZERO_CELSIUS_KELVIN;
         return switch (solute) {
             case SALT -> Laws.laliberteDensity(massShare, celsius, SALT_VOLUME);
             case SUGAR -> Laws.laliberteDensity(massShare, celsius, SUGAR_VOLUME);
             case GLYCERINE -> Laws.volk(massShare, celsius);
+            case SEA_SALT -> Laws.seaDensity(massShare, celsius);
+            case ETHANOL -> Laws.spiritDensity(massShare, celsius);
         };
     }
 
@@ -136,6 +173,8 @@ public record Solution(Solute solute, double massShare) {
             case GLYCERINE -> Laws.cheng(massShare, celsius);
             case SALT -> Laws.laliberteViscosity(massShare, celsius, SALT_VISCOSITY);
             case SUGAR -> sugarViscosity(celsius);
+            case SEA_SALT -> Laws.seaViscosity(massShare, celsius);
+            case ETHANOL -> spiritViscosity();
         };
     }
 
@@ -165,12 +204,25 @@ public record Solution(Solute solute, double massShare) {
         return sum;
     }
 
+    /// The tables' rows for every tenth, at 20 degC, joined in the logarithm.
+    private double spiritViscosity() {
+        double[] rows = {1.002, 1.501, 2.142, 2.667, 2.846, 2.813, 2.547, 2.214, 1.881, 1.542, 1.203};
+        int row = Math.min((int) (massShare * 10), rows.length - 2);
+        double part = massShare * 10 - row;
+        return 1e-3 * rows[row] * Math.pow(rows[row + 1] / rows[row], part);
+    }
+
     private double index(double temperatureKelvin) {
+        if (solute == Solute.SEA_SALT) {
+            return Laws.seaIndex(massShare, temperatureKelvin - Laws.ZERO_CELSIUS_KELVIN);
+        }
         double water = Laws.refraction(WATER_INDEX) / Laws.tanaka(ROOM_CELSIUS);
         double solved = switch (solute) {
             case SALT -> 1.5735e-4;
             case SUGAR -> 2.0703e-4 - 2.76e-6 * massShare;
             case GLYCERINE -> Laws.refraction(1.4739) / Laws.volk(1, ROOM_CELSIUS);
+            case ETHANOL -> 2.7701e-4 + 3.60e-6 * massShare;
+            case SEA_SALT -> throw new IllegalStateException("sea water has a law of its own");
         };
         return Laws.indexOf(density(temperatureKelvin) * ((1 - massShare) * water + massShare * solved));
     }

@@ -2,12 +2,13 @@ package plumeline.water;
 
 import plumeline.geom.Vec;
 
-/// A vessel in the water at one tilt: masses, centres, energy and moment.
+/// A vessel in the water, turned one way: masses, centres, energy and moment.
 ///
 /// **Source:** own derivation in `docs/derivations/float.md`: potential energy of weights and of displaced water;
-/// liquids and waterline lie where that energy is least, so its slope over the tilt is the moment of the forces alone.
+/// liquids and waterline lie where that energy is least, so its slope over the direction is the moment of the forces
+/// alone.
 ///
-/// @param tiltRadians tilt of the axis from upright, radians, 0 to π
+/// @param up the world's upward direction in the body's frame, unit
 /// @param massKilograms all that weighs, kilograms
 /// @param massCentre its centre in the body's frame, metres
 /// @param displacedKilograms mass of the displaced water, kilograms
@@ -15,15 +16,14 @@ import plumeline.geom.Vec;
 /// @param levelMetres height of the surface over the body's origin, metres; infinite where all is under
 /// @param hold what holds it
 public record Stance(
-        double tiltRadians,
+        Vec up,
         double massKilograms,
         Vec massCentre,
         double displacedKilograms,
         Vec displacedCentre,
         double levelMetres,
         Hold hold) {
-    static Stance of(Vessel vessel, double waterKilogramsPerMetre3, Hold hold, double tiltRadians) {
-        Vec up = up(tiltRadians);
+    static Stance of(Vessel vessel, double waterKilogramsPerMetre3, Hold hold, Vec up) {
         double mass = vessel.massKilograms();
         boolean afloat = hold instanceof Hold.Free && mass < vessel.displacedMetres3() * waterKilogramsPerMetre3;
         Level.At at = afloat
@@ -31,40 +31,59 @@ public record Stance(
                 : new Level.At(Double.POSITIVE_INFINITY, vessel.displacedUnder(up));
         double displaced = at.under().volumeMetres3() * waterKilogramsPerMetre3;
         Vec centre = at.under().centroid();
-        return new Stance(tiltRadians, mass, vessel.massCentre(up), displaced, centre, at.levelMetres(), hold);
+        return new Stance(up, mass, vessel.massCentre(up), displaced, centre, at.levelMetres(), hold);
     }
 
     static Vec up(double tiltRadians) {
         return new Vec(Math.sin(tiltRadians), 0, Math.cos(tiltRadians));
     }
 
-    private static double lever(Vec p, Vec up) {
-        return p.x() * up.z() - p.z() * up.x();
+    static Vec up(double tiltRadians, double towardRadians) {
+        double side = Math.sin(tiltRadians);
+        return new Vec(side * Math.cos(towardRadians), side * Math.sin(towardRadians), Math.cos(tiltRadians));
+    }
+
+    /// Gives the tilt of its axis from upright.
+    ///
+    /// @return tilt, radians, 0 to π
+    public double tiltRadians() {
+        return Math.atan2(Math.hypot(up.x(), up.y()), up.z());
     }
 
     /// Gives the potential energy of body and displaced water over what holds it.
     ///
     /// @return energy, joules
     public double energyJoules() {
-        Vec up = up(tiltRadians);
-        return Water.GRAVITY_METRES_PER_SECOND2 * balance(up.dot(massCentre), up.dot(displacedCentre), up.z());
+        return up.dot(balance());
     }
 
     /// Gives the righting moment: the slope of the energy over the tilt. Positive turns it back towards upright.
     ///
     /// @return moment, newton metres
     public double rightingNewtonMetres() {
-        Vec up = up(tiltRadians);
-        return Water.GRAVITY_METRES_PER_SECOND2 * balance(lever(massCentre, up), lever(displacedCentre, up), -up.x());
+        double side = Math.hypot(up.x(), up.y());
+        Vec growing = side > 0
+                ? new Vec(up.x() / side * up.z(), up.y() / side * up.z(), -side)
+                : new Vec(Math.signum(up.z()), 0, 0);
+        return growing.dot(balance());
     }
 
-    private double balance(double ofMass, double ofWater, double ofAxis) {
-        return switch (hold) {
-            case Hold.Free() -> massKilograms * (ofMass - ofWater);
+    /// The slope of the energy over the direction: at right angles to it, newton metres a radian.
+    Vec slope() {
+        Vec all = balance();
+        return all.minus(up.times(up.dot(all)));
+    }
+
+    /// What the energy is with `up` once: weights and lift at their places, newton metres.
+    private Vec balance() {
+        Vec net = switch (hold) {
+            case Hold.Free() -> massCentre.minus(displacedCentre).times(massKilograms);
             case Hold.Tied(double height) ->
-                massKilograms * ofMass
-                        - displacedKilograms * ofWater
-                        - (massKilograms - displacedKilograms) * height * ofAxis;
+                massCentre
+                        .times(massKilograms)
+                        .minus(displacedCentre.times(displacedKilograms))
+                        .minus(new Vec(0, 0, (massKilograms - displacedKilograms) * height));
         };
+        return net.times(Water.GRAVITY_METRES_PER_SECOND2);
     }
 }

@@ -133,7 +133,7 @@ public final class TankCheck {
     }
 
     private static Finding bend(Place place, Pane pane, PaneLoad load) {
-        return new Finding(place, pane, Plates.bend(pane, load, PaneMaterial.FLOAT_GLASS));
+        return new Finding(place, pane, Plates.bend(pane, load, Pane.Elasticity.FLOAT_GLASS));
     }
 
     /// Gives how much of the liquid's pressure the floor pane's own weight adds: `ρ_glass t/(ρh)`. It isn't in the

@@ -17,11 +17,11 @@ public record TankLoad(
     ///
     /// @throws IllegalArgumentException outside them
     public TankLoad {
-        Need.positive(depthMetres, "liquid's depth");
-        Need.atMost(depthMetres, tank.wallsHeightMetres() * (1 + 1e-12), "liquid's depth");
-        Need.notNegative(emptyKilograms, "empty mass");
-        Need.positive(densityKilogramsPerMetre3, "density");
-        Need.positive(gravityMetresPerSecond2, "gravity");
+        Ranges.checkPositive(depthMetres, "liquid's depth");
+        Ranges.checkAtMost(depthMetres, tank.wallsHeightMetres() * (1 + 1e-12), "liquid's depth");
+        Ranges.checkNotNegative(emptyKilograms, "empty mass");
+        Ranges.checkPositive(densityKilogramsPerMetre3, "density");
+        Ranges.checkPositive(gravityMetresPerSecond2, "gravity");
     }
 
     /// Gives the liquid's volume.

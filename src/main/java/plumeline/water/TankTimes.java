@@ -31,7 +31,7 @@ public final class TankTimes {
     /// @param flowMetres3PerSecond Q, cubic metres a second, > 0
     /// @return time, seconds
     public static double fillSeconds(double volumeMetres3, double flowMetres3PerSecond) {
-        return Need.notNegative(volumeMetres3, "volume") / Need.positive(flowMetres3PerSecond, "flow");
+        return Ranges.checkNotNegative(volumeMetres3, "volume") / Ranges.checkPositive(flowMetres3PerSecond, "flow");
     }
 
     /// A hose that empties a tank as a siphon, filled all along.
@@ -44,9 +44,9 @@ public final class TankTimes {
         ///
         /// @throws IllegalArgumentException where one isn't > 0
         public Hose {
-            Need.positive(boreMetres, "bore");
-            Need.positive(lengthMetres, "hose's length");
-            Need.positive(dropMetres, "drop");
+            Ranges.checkPositive(boreMetres, "bore");
+            Ranges.checkPositive(lengthMetres, "hose's length");
+            Ranges.checkPositive(dropMetres, "drop");
         }
     }
 
@@ -63,8 +63,8 @@ public final class TankTimes {
     /// @return speed, metres a second
     public static double hoseMetresPerSecond(
             Hose hose, double headMetres, double viscosityMetres2PerSecond, double gravityMetresPerSecond2) {
-        double twoGh = 2 * gravityMetresPerSecond2 * Need.positive(headMetres, "head");
-        Need.positive(viscosityMetres2PerSecond, "viscosity");
+        double twoGh = 2 * gravityMetresPerSecond2 * Ranges.checkPositive(headMetres, "head");
+        Ranges.checkPositive(viscosityMetres2PerSecond, "viscosity");
         double slow = 0;
         double fast = Math.sqrt(twoGh);
         // The needed head rises with the speed but for the jump of the friction at Re 2300; halving finds the crossing.
@@ -109,8 +109,8 @@ public final class TankTimes {
     /// @param gravityMetresPerSecond2 g, metres a second squared, > 0
     /// @return period, seconds
     public static double wavePeriodSeconds(double sideMetres, double depthMetres, double gravityMetresPerSecond2) {
-        double k = Math.PI / Need.positive(sideMetres, "side");
-        double kh = k * Need.positive(depthMetres, "depth");
+        double k = Math.PI / Ranges.checkPositive(sideMetres, "side");
+        double kh = k * Ranges.checkPositive(depthMetres, "depth");
         return 2 * Math.PI / Math.sqrt(gravityMetresPerSecond2 * k * Math.tanh(kh));
     }
 
@@ -135,7 +135,7 @@ public final class TankTimes {
         double floor = side * across / 2 * flat;
         double frontAndBack = side / (2 * k);
         double ends = across * (1 / (2 * k) - load.depthMetres() * flat);
-        double layer = Math.sqrt(Need.positive(viscosityMetres2PerSecond, "viscosity") * omega / 2);
+        double layer = Math.sqrt(Ranges.checkPositive(viscosityMetres2PerSecond, "viscosity") * omega / 2);
         return 2 * energy / (layer * (floor + frontAndBack + ends));
     }
 
@@ -153,9 +153,9 @@ public final class TankTimes {
     /// @return time, seconds
     public static double swirlSeconds(
             TankLoad load, double fromRadiansPerSecond, double toRadiansPerSecond, double viscosityMetres2PerSecond) {
-        double nu = Need.positive(viscosityMetres2PerSecond, "viscosity");
-        Need.positive(toRadiansPerSecond, "last turning");
-        Need.positive(fromRadiansPerSecond - toRadiansPerSecond, "turning to be lost");
+        double nu = Ranges.checkPositive(viscosityMetres2PerSecond, "viscosity");
+        Ranges.checkPositive(toRadiansPerSecond, "last turning");
+        Ranges.checkPositive(fromRadiansPerSecond - toRadiansPerSecond, "turning to be lost");
         double length = load.tank().lengthMetres();
         double width = load.tank().widthMetres();
         double walls = nu * Math.PI * Math.PI * (1 / (length * length) + 1 / (width * width));
@@ -178,7 +178,7 @@ public final class TankTimes {
         double smallest = Math.min(
                 load.depthMetres(),
                 Math.min(load.tank().lengthMetres(), load.tank().widthMetres()));
-        return smallest / Need.positive(speedMetresPerSecond, "speed");
+        return smallest / Ranges.checkPositive(speedMetresPerSecond, "speed");
     }
 
     /// How long until a filled tank is still for a camera.

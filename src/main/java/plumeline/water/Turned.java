@@ -95,25 +95,46 @@ public record Turned(List<Ring> rings) implements Form {
         return new Turned(scaled);
     }
 
-    /// Gives the centroid's height of an evenly thin skin: mantles and flat faces by their areas.
+    /// Gives its radius at a height; the larger one at a step.
     ///
-    /// @return height, metres
-    public double skinCentroidMetres() {
-        Ring first = rings.getFirst();
-        Ring last = rings.getLast();
-        double area = first.radiusMetres() * first.radiusMetres() + last.radiusMetres() * last.radiusMetres();
-        double moment = first.radiusMetres() * first.radiusMetres() * first.heightMetres()
-                + last.radiusMetres() * last.radiusMetres() * last.heightMetres();
+    /// @param atMetres height, metres
+    /// @return radius, metres; 0 beyond its ends
+    public double radiusMetres(double atMetres) {
+        double widest = 0;
         for (int i = 1; i < rings.size(); i++) {
             Ring a = rings.get(i - 1);
             Ring b = rings.get(i);
             double rise = b.heightMetres() - a.heightMetres();
-            double sum = a.radiusMetres() + b.radiusMetres();
-            double slant = Math.hypot(rise, b.radiusMetres() - a.radiusMetres());
-            area += sum * slant;
-            moment += slant * (sum * a.heightMetres() + rise * (a.radiusMetres() + 2 * b.radiusMetres()) / 3);
+            if (atMetres >= a.heightMetres() && atMetres <= b.heightMetres()) {
+                double part = rise > 0 ? (atMetres - a.heightMetres()) / rise : 0;
+                widest = Math.max(widest, a.radiusMetres() + part * (b.radiusMetres() - a.radiusMetres()));
+            }
         }
-        return moment / area;
+        return widest;
+    }
+
+    /// Gives the same form with other radii.
+    ///
+    /// @param factor of every radius, > 0
+    /// @return the wider or narrower form
+    public Turned widened(double factor) {
+        Ranges.checkPositive(factor, "factor");
+        List<Ring> wide = new ArrayList<>();
+        for (Ring ring : rings) {
+            wide.add(new Ring(ring.heightMetres(), ring.radiusMetres() * factor));
+        }
+        return new Turned(wide);
+    }
+
+    /// Gives what of it lies over a height.
+    ///
+    /// @param metres the height, metres, between its ends
+    /// @return its upper part
+    public Turned above(double metres) {
+        List<Ring> upper = new ArrayList<>();
+        upper.add(new Ring(metres, radiusMetres(metres)));
+        rings.stream().filter(ring -> ring.heightMetres() > metres).forEach(upper::add);
+        return new Turned(upper);
     }
 
     @Override
@@ -147,6 +168,12 @@ public record Turned(List<Ring> rings) implements Form {
         double side = Math.hypot(up.x(), up.y());
         if (side < UPRIGHT) {
             return belowUpright(levelMetres / up.z(), up.z() > 0);
+        }
+        if (levelMetres >= highestMetres(up)) {
+            return whole();
+        }
+        if (levelMetres <= lowestMetres(up)) {
+            return Portion.NOTHING;
         }
         Sum sum = new Sum();
         double chord = levelMetres / side;

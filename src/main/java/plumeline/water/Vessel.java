@@ -2,6 +2,7 @@ package plumeline.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Vec;
 
 /// A product as water knows it: an outer form, a shell that weighs, what is inside, a hollow under it, ballast. All its
@@ -83,6 +84,9 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
 
             /// The air that is still there, and its centroid.
             Portion heldAir(Vec up) {
+                if (airMetres3 == 0) {
+                    return Portion.NOTHING;
+                }
                 Turned.Ring rim = recess.rings().getFirst();
                 double spill = rim.heightMetres() * up.z() + rim.radiusMetres() * Math.hypot(up.x(), up.y());
                 Portion whole = recess.whole();
@@ -131,9 +135,22 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
 
         /// The part of the ball under a level, in closed form.
         private double underMetres3(Vec up, double levelMetres) {
-            double r = Math.cbrt(volumeMetres3() * 3 / (4 * Math.PI));
-            double depth = Math.clamp(levelMetres - heightMetres * up.z() + r, 0, 2 * r);
-            return Math.PI * depth * depth * (r - depth / 3);
+            double depth = depthMetres(up, levelMetres);
+            return Math.PI * depth * depth * (radiusMetres() - depth / 3);
+        }
+
+        private double sectionMetres2(Vec up, double levelMetres) {
+            double depth = depthMetres(up, levelMetres);
+            return Math.PI * depth * (2 * radiusMetres() - depth);
+        }
+
+        private double depthMetres(Vec up, double levelMetres) {
+            double r = radiusMetres();
+            return Math.clamp(levelMetres - heightMetres * up.z() + r, 0, 2 * r);
+        }
+
+        private double radiusMetres() {
+            return Math.cbrt(volumeMetres3() * 3 / (4 * Math.PI));
         }
     }
 
@@ -164,32 +181,6 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         this(outer, shell, inside, new Hollow.Flat(), List.of());
     }
 
-    /// Makes the vessel that an evenly thick wall leaves: its cavity is the outer form drawn smaller about the middle
-    /// of its height.
-    ///
-    /// @param outer what displaces water
-    /// @param emptyKilograms the empty product, kilograms, > 0
-    /// @param cavityMetres3 the room inside, cubic metres, ≥ 0, less than the outer form's
-    /// @param liquidMetres3 the liquid in it, cubic metres, ≥ 0; more than the room is cut to it
-    /// @param densityKilogramsPerMetre3 the liquid's density, kilograms a cubic metre, > 0
-    /// @return the vessel; without a cavity where that is next to nothing
-    public static Vessel evenWalled(
-            Turned outer,
-            double emptyKilograms,
-            double cavityMetres3,
-            double liquidMetres3,
-            double densityKilogramsPerMetre3) {
-        Shell shell = new Shell(emptyKilograms, outer.skinCentroidMetres());
-        double volume = outer.whole().volumeMetres3();
-        if (cavityMetres3 < ROUNDING * volume) {
-            return new Vessel(outer, shell, new Inside.Solid());
-        }
-        double middle = outer.rings().getFirst().heightMetres() + outer.heightMetres() / 2;
-        Turned room = outer.scaled(Math.cbrt(cavityMetres3 / volume), middle);
-        double fits = Math.min(liquidMetres3, room.whole().volumeMetres3());
-        return new Vessel(outer, shell, new Inside.Filled(room, fits, densityKilogramsPerMetre3));
-    }
-
     /// Adds ballast.
     ///
     /// @param ballast the weight
@@ -206,6 +197,47 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
     /// @return the vessel with it
     public Vessel holding(Inside other) {
         return new Vessel(outer, shell, other, hollow, ballasts);
+    }
+
+    /// Puts other air under its base; there is none under a flat one.
+    ///
+    /// @param airMetres3 the air, cubic metres, from 0 to the hollow's volume
+    /// @return the vessel with it
+    public Vessel withAirUnder(double airMetres3) {
+        return switch (hollow) {
+            case Hollow.Flat() -> this;
+            case Hollow.Under(Turned recess, double _) ->
+                new Vessel(outer, shell, inside, new Hollow.Under(recess, airMetres3), ballasts);
+        };
+    }
+
+    /// Tells whether it is alike all round its axis.
+    ///
+    /// @return false where its outside or its cavity is a box
+    public boolean isRound() {
+        return isRound(outer) && (!(inside instanceof Inside.Filled filled) || isRound(filled.cavity()));
+    }
+
+    private static boolean isRound(Form form) {
+        return switch (form) {
+            case Turned _ -> true;
+            case Block _ -> false;
+            case Dished(Form full, Turned _) -> isRound(full);
+        };
+    }
+
+    /// Lets the air under its base go that has no room there when it is turned so; it doesn't come back.
+    Vessel spilled(Vec up) {
+        return findSpilled(up).orElse(this);
+    }
+
+    /// The vessel with less air under its base; empty where none has left.
+    Optional<Vessel> findSpilled(Vec up) {
+        if (!(hollow instanceof Hollow.Under under) || under.airMetres3() == 0) {
+            return Optional.empty();
+        }
+        double held = under.heldAir(up).volumeMetres3();
+        return held < under.airMetres3() * (1 - ROUNDING) ? Optional.of(withAirUnder(held)) : Optional.empty();
     }
 
     /// Gives all that weighs.
@@ -258,46 +290,68 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
 
     /// What it displaces with all of it under, at a tilt.
     Portion displacedUnder(Vec up) {
-        return displaced(up, outer.whole(), Double.POSITIVE_INFINITY);
+        return displaced(up, Double.POSITIVE_INFINITY, airUnder(up));
     }
 
-    /// What it displaces where it floats at a tilt, and the level of the water. A hollow that stands out of the water
-    /// is taken as wet up to the level.
+    private Portion airUnder(Vec up) {
+        return hollow instanceof Hollow.Under under ? under.heldAir(up) : Portion.NOTHING;
+    }
+
+    /// What it displaces where it floats at a tilt, and the level of the water: Newton's steps on the level, kept
+    /// between bounds. A hollow that stands out of the water is taken as wet up to the level.
     Level.At displacedAfloat(Vec up, double waterKilogramsPerMetre3) {
         double volume = massKilograms() / waterKilogramsPerMetre3;
         if (ballasts.isEmpty() && hollow instanceof Hollow.Flat) {
             return Level.find(outer, up, volume);
         }
-        Level.At at = Level.find(outer, up, volume);
-        for (int i = 0; i < MOST_ROUNDS; i++) {
-            Portion displaced = displaced(up, at.under(), at.levelMetres());
-            double lacking = volume - displaced.volumeMetres3();
-            if (Math.abs(lacking) <= 1e-12 * volume) {
-                return new Level.At(at.levelMetres(), displaced);
+        Portion air = airUnder(up);
+        double low = lowestMetres(up);
+        double high = outer.highestMetres(up);
+        double level = (low + high) / 2;
+        Portion displaced = displaced(up, level, air);
+        for (int i = 0; i < MOST_ROUNDS && high - low > 1e-15; i++) {
+            double over = displaced.volumeMetres3() - volume;
+            if (Math.abs(over) <= 1e-12 * volume) {
+                break;
             }
-            at = Level.find(outer, up, at.under().volumeMetres3() + lacking);
+            low = over < 0 ? level : low;
+            high = over < 0 ? high : level;
+            double next = level - over / displaced.sectionMetres2();
+            level = next > low && next < high ? next : (low + high) / 2;
+            displaced = displaced(up, level, air);
         }
-        return new Level.At(at.levelMetres(), displaced(up, at.under(), at.levelMetres()));
+        return new Level.At(level, displaced);
     }
 
-    private Portion displaced(Vec up, Portion hull, double levelMetres) {
+    private double lowestMetres(Vec up) {
+        double lowest = outer.lowestMetres(up);
+        for (Ballast each : ballasts) {
+            lowest = Math.min(lowest, each.heightMetres() * up.z() - each.radiusMetres());
+        }
+        return lowest;
+    }
+
+    private Portion displaced(Vec up, double levelMetres, Portion air) {
         boolean all = Double.isInfinite(levelMetres);
-        double volume = hull.volumeMetres3();
-        Vec moment = hull.centroid().times(volume);
+        Portion hull = all ? outer.whole() : outer.below(up, levelMetres);
+        double volume = hull.volumeMetres3() + air.volumeMetres3();
+        double section = hull.sectionMetres2();
+        Vec moment =
+                hull.centroid().times(hull.volumeMetres3()).plus(air.centroid().times(air.volumeMetres3()));
         if (hollow instanceof Hollow.Under under) {
             Portion wet = all ? under.recess().whole() : under.recess().below(up, levelMetres);
-            Portion air = under.heldAir(up);
-            volume += air.volumeMetres3() - wet.volumeMetres3();
-            moment = moment.plus(air.centroid().times(air.volumeMetres3()))
-                    .minus(wet.centroid().times(wet.volumeMetres3()));
+            volume -= wet.volumeMetres3();
+            section -= wet.sectionMetres2();
+            moment = moment.minus(wet.centroid().times(wet.volumeMetres3()));
         }
         for (Ballast each : ballasts) {
             if (each.where() == Ballast.Where.OUTSIDE) {
                 double under = all ? each.volumeMetres3() : each.underMetres3(up, levelMetres);
                 volume += under;
+                section += all ? 0 : each.sectionMetres2(up, levelMetres);
                 moment = moment.plus(new Vec(0, 0, under * each.heightMetres()));
             }
         }
-        return new Portion(volume, volume > 0 ? moment.times(1 / volume) : Vec.ZERO, hull.sectionMetres2());
+        return new Portion(volume, volume > 0 ? moment.times(1 / volume) : Vec.ZERO, section);
     }
 }

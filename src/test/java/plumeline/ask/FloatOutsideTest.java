@@ -50,15 +50,44 @@ final class FloatOutsideTest {
 
     @Test
     @Outside(
+            source = "can makers' sheet 202/211, CRC Handbook's sugar table, 39 g of sugar in 355 ml; TEOS-10 by"
+                    + " python3-gsw (1024.641 at 35 g/kg and 20 degC)",
+            place = "11 % sugar 10.9 gf down; sea water lifts 372.8 ml by 9.855 g more than fresh",
+            kind = "standard",
+            printedDigits = 3)
+    void can_bySugar_andInSeaWater() {
+        String can = "outside: 372.8 ml\nempty_mass: 13 g\nwall: {density: 2.71 g/ml}\n";
+        String sugared = can + "contents: {volume: 355 ml, sugar: 11 %}\n";
+        assertThat(number("float", sugared, "net_lift") / 9.80665e-3).isCloseTo(-10.9, within(0.15));
+        String sea = sugared + "water: {sea_salt: 3.5 %}\n";
+        double more = number("float", sea, "net_lift") - number("float", sugared, "net_lift");
+        assertThat(more / 9.80665e-3).isCloseTo(372.8 * (1.024641 - 0.998207), within(0.005));
+    }
+
+    @Test
+    @Outside(
+            source = "CRC Handbook 102nd ed., ethanol 40 mass % 0.9352 g/ml at 20 degC; OIML R 22 table: 40 mass % is"
+                    + " 47.4 % by volume (0.4·0.9352/0.7893)",
+            place = "40 mass %",
+            kind = "standard",
+            printedDigits = 3)
+    void spirit_byItsLabel() {
+        String bottle = "outside: 900 ml\nempty_mass: 400 g\nwall: {material: glass}\nwater: {density: 1 g/ml}\n";
+        double net = number("float", bottle + "contents: {volume: 700 ml, alcohol: 47.4 %}\n", "net_lift");
+        assertThat(net / 9.80665e-3).isCloseTo(900 - 400 - 700 * 0.9352, within(0.3));
+    }
+
+    @Test
+    @Outside(
             source = "IAPWS SR6-08 (997.047013 at 298.15 K), G12-15 (999.84229 at 273.15 K); R6-95 by python3-iapws at"
                     + " 20 degC 998.2072",
             place = "Tables 8 and 5",
             kind = "standard",
             printedDigits = 7)
     void water_hasItsDensity() {
-        assertThat(FloatBody.ofWater(298.15)).isCloseTo(997.047013, within(0.001));
-        assertThat(FloatBody.ofWater(273.15)).isCloseTo(999.84229, within(0.002));
-        assertThat(FloatBody.ofWater(293.15)).isCloseTo(998.2072, within(0.001));
+        assertThat(FloatLiquid.ofWater(298.15)).isCloseTo(997.047013, within(0.001));
+        assertThat(FloatLiquid.ofWater(273.15)).isCloseTo(999.84229, within(0.002));
+        assertThat(FloatLiquid.ofWater(293.15)).isCloseTo(998.2072, within(0.001));
     }
 
     @Test

@@ -101,7 +101,11 @@ final class FloatTest {
                         .getFirst())
                 .contains("at most 11.8 ml")
                 .contains("P-ASK-55");
-        assertThat(Asking.problems("float", start + "air: -1 ml\n").getFirst()).contains("air is -1 ml");
+        assertThat(Asking.problems("float", start + "air: -1 ml\n").getFirst())
+                .contains("air is -1 ml")
+                .contains("from a weighed jug");
+        assertThat(Asking.problems("float", start + "water: {salt: -3 %}\n").getFirst())
+                .contains("weigh a measured volume");
         assertThat(Asking.problems("float", "outside: 20 ml\nempty_mass: 100 g\n")
                         .getFirst())
                 .contains("P-ASK-53");
@@ -123,6 +127,102 @@ final class FloatTest {
         assertThat(Asking.problems("float", start + "water: {temperature: 60 degC}\n")
                         .getFirst())
                 .contains("from 0 degC to 40 degC");
+    }
+
+    @Test
+    void box_hasItsVolumeAndAttitudes() {
+        String box = "box: {width: 100 mm, depth: 40 mm, height: 60 mm}\nempty_mass: 144 g\nwall: {density: 0.6 g/ml}\n"
+                + "water: {density: 1 g/ml}\n";
+        Answer answer = Asking.answer("float", box);
+        assertThat(Asking.number(answer, "net_lift")).isCloseTo(0.096 * 9.80665, within(1e-9));
+        assertThat(Asking.number(answer, "upright")).isCloseTo(90, within(0.01));
+        assertThat(answer.getValue("end_up")).isEqualTo(new Value.Word("neither"));
+        assertThat(answer.notes().because()).anyMatch(line -> line.contains("90 deg along its depth."));
+    }
+
+    @Test
+    void hollowBase_holdsAirThatLifts_andIsClearedFirst() {
+        String can = "profile: [[0 mm, 26 mm], [12 mm, 33 mm], [95 mm, 33 mm], [118 mm, 26.5 mm]]\nempty_mass: 13 g\n"
+                + "wall: {density: 2.7 g/ml}\nwater: {density: 1 g/ml}\nclosed: no\nair: 0 ml\n";
+        double flooded = -13e-3 * (1 - 1 / 2.7) * 9.80665;
+        double cap = Math.PI * 10 * (3 * 24 * 24 + 100) / 6 / 1e3;
+        Answer caught = Asking.answer("float", can + "base: {diameter: 48 mm, depth: 10 mm}\n");
+        assertThat(Asking.number(caught, "net_lift")).isCloseTo(flooded + cap * 9.80665e-3, within(1e-6));
+        assertThat(caught.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(caught.notes().attempts().getFirst()).startsWith("Tilt it under water until no air is left");
+        Answer some = Asking.answer("float", can + "base: {diameter: 48 mm, depth: 10 mm, air: 7 ml}\n");
+        assertThat(some.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(some.notes().because()).anyMatch(line -> line.startsWith("Its hollow base holds 7 ml of air"));
+        assertThat(Asking.number(some, "upright")).isGreaterThan(20);
+        Answer cleared = Asking.answer("float", can + "base: {diameter: 48 mm, depth: 10 mm, air: 0 ml}\n");
+        assertThat(Asking.number(cleared, "net_lift")).isCloseTo(flooded, within(1e-9));
+        String outside = "outside: 372.8 ml\nempty_mass: 13 g\nwater: {density: 1 g/ml}\n";
+        double measured = number(outside + "base: {diameter: 48 mm, depth: 10 mm, volume: 7 ml}\n", "net_lift");
+        assertThat(measured - number(outside, "net_lift")).isCloseTo(7 * 9.80665e-3, within(1e-9));
+        assertThat(Asking.problems("float", can + "base: {diameter: 70 mm, depth: 10 mm}\n")
+                        .getFirst())
+                .contains("P-ASK-60");
+        assertThat(Asking.problems("float", can + "base: {diameter: 48 mm, depth: 10 mm, air: 20 ml}\n")
+                        .getFirst())
+                .contains("P-ASK-61")
+                .contains("upside down on a scale");
+        assertThat(Asking.problems("float", can + "base: {diameter: 48 mm, depth: 10 mm, volume: 20 ml}\n")
+                        .getFirst())
+                .contains("P-ASK-62");
+    }
+
+    @Test
+    void aWeighing_givesTheContentsDensity_withItsSpread() {
+        String can = "outside: 372 ml\nempty_mass: 14 g\nwater: {density: 1 g/ml}\n";
+        Answer weighed = Asking.answer(
+                "float", can + "contents: {volume: 350 ml, weighed: {volume: 100 ml ± 1 ml, mass: 104 g ± 1 g}}\n");
+        assertThat(Asking.number(weighed, "net_lift")).isCloseTo((372 - 14 - 350 * 1.04) * 9.80665e-3, within(1e-9));
+        double half = 350 * Math.hypot(0.01, 0.0104);
+        assertThat(weighed.notes().because().getFirst()).contains("± " + FloatBody.grams(half / 1e3) + " (95 %)");
+        Answer guessed = Asking.answer("float", can + "contents: {volume: 350 ml}\n");
+        assertThat(guessed.notes().attempts()).anyMatch(line -> line.startsWith("Weigh 100 ml of its contents"));
+        assertThat(guessed.assumed()).anyMatch(each -> each.name().equals("contents.density"));
+        assertThat(Asking.problems("float", can + "contents: {volume: 9 ml, weighed: {volume: 9 ml, mass: 90 g}}\n")
+                        .getFirst())
+                .contains("P-ASK-64")
+                .contains("syringe");
+    }
+
+    @Test
+    void mixes_outOfRange_areRefused_andSayWhatToWeigh() {
+        String can = "outside: 372 ml\nempty_mass: 14 g\n";
+        for (String mix : new String[] {
+            "contents: {volume: 9 ml, sugar: 60 %}\n",
+            "water: {salt: 30 %}\n",
+            "water: {sea_salt: 5 %}\n",
+            "contents: {volume: 9 ml, sugar: 10 %}\nwater: {temperature: 10 degC}\n",
+            "water: {salt: 3 %, temperature: 2 degC}\n"
+        }) {
+            assertThat(Asking.problems("float", can + mix).getFirst())
+                    .as(mix)
+                    .contains("P-ASK-63")
+                    .contains("Weigh a measured volume of it");
+        }
+        assertThat(Asking.problems("float", can + "water: {salt: 3 %, density: 1.02 g/ml}\n"))
+                .hasSize(1);
+    }
+
+    @Test
+    void materials_goByName() {
+        String can = "outside: 372 ml\nempty_mass: 30 g\n";
+        double named = number(can + "wall: {material: steel}\nballast: {material: lead}\n", "ballast_mass");
+        double given = number(can + "wall: {density: 7.85 g/ml}\nballast: {density: 11.34 g/ml}\n", "ballast_mass");
+        assertThat(named).isCloseTo(given, within(1e-9));
+        assertThat(Asking.problems("float", can + "wall: {material: cheese}\n").getFirst())
+                .contains("tinplate");
+    }
+
+    @Test
+    void emptyCentre_isTakenAsGiven() {
+        String bottle =
+                "diameter: 60 mm\nheight: 160 mm\nshape_factor: 0.9\nempty_mass: 300 g\nwall: {material: glass}\n";
+        assertThat(number(bottle + "empty_centre: 30 mm\n", "upright")).isZero();
+        assertThat(number(bottle + "empty_centre: 130 mm\n", "upright")).isEqualTo(180);
     }
 
     @Test

@@ -50,6 +50,19 @@ final class LineTest {
     }
 
     @Test
+    @Outside(
+            source = "a seconds pendulum: 0.994 m swing there and back in 2 s (any text on mechanics)",
+            place = "2√(l/g)π; 0.9^n = 0.01 for n = 43.7",
+            kind = "closed form",
+            printedDigits = 3)
+    void length_saysSwingAndWait() {
+        Answer answer = answer("line", "load: 1 N\nstrength: 30 N\nlength: 994 mm\n");
+        assertThat(answer.notes().because())
+                .anySatisfy(line ->
+                        assertThat(line).contains("there and back in 2 s").contains("after 87 s"));
+    }
+
+    @Test
     void withoutView_widthIsUnknown() {
         Answer answer = answer("line", "load: 1 N\nstrength: 30 N\n");
         assertThat(answer.getValue("width")).isEqualTo(new Value.Word("unknown"));

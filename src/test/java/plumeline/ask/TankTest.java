@@ -20,6 +20,19 @@ final class TankTest {
     private static final String FULL = INSIDE + "floor_support: full\n";
 
     @Test
+    void flawedPane_isUnknown_andSaysNoStress() {
+        String tank = "inside: {length: 600 mm, width: 400 mm, water: 300 mm ± 5 mm}\nglass: 10 mm\n";
+        Answer whole = Asking.answer("tank", tank + "flawed: no\n");
+        assertThat(whole.verdict()).isEqualTo(Verdict.NO_OBJECTION_FOUND);
+        Answer flawed = Asking.answer("tank", tank + "flawed: yes\n");
+        assertThat(flawed.verdict()).isEqualTo(Verdict.UNKNOWN);
+        assertThat(flawed.getValue("safety_factor")).isEqualTo(new Value.Word("unknown"));
+        assertThat(flawed.notes().because()).anyMatch(line -> line.contains("don't fill it"));
+        assertThat(flawed.notes().cautions()).isEqualTo(whole.notes().cautions());
+        assertThat(Asking.number(flawed, "water_mass")).isEqualTo(Asking.number(whole, "water_mass"));
+    }
+
+    @Test
     @Outside(
             source = "project's check values: arithmetic, and a Ritz solution with Poisson's ratio 0.3",
             place = "rows T01, T02, T37 to T40",
@@ -52,10 +65,12 @@ final class TankTest {
     void defaults_areTheWorseCases_andListed() {
         Answer answer = answer("tank", INSIDE + "glass: 10 mm\n");
         assertThat(answer.assumed().stream().map(Assumed::name))
-                .containsExactly("walls_height", "rim", "floor_support", "water_density", "empty_mass");
+                .containsExactly("walls_height", "rim", "floor_support", "water_density", "empty_mass", "flawed");
         Answer said = answer(
                 "tank",
-                INSIDE + "glass: 10 mm\nwalls_height: 400 mm\nrim: no\nfloor_support: edges\nempty_mass: 27 kg\n");
+                INSIDE
+                        + "glass: 10 mm\nwalls_height: 400 mm\nrim: no\nfloor_support: edges\nempty_mass: 27 kg\n"
+                        + "flawed: no\n");
         assertThat(said.assumed().stream().map(Assumed::name)).containsExactly("water_density");
         assertThat(number(said, "peak_stress")).isEqualTo(number(answer, "peak_stress"));
         assertThat(number(said, "total_mass")).isCloseTo(95.83 + 27, within(0.02));

@@ -83,4 +83,45 @@ final class PapersSinceTest {
                 .isEqualTo(Outcome.ANSWERED);
         assertThat(Files.readString(folder.resolve("papers.html"))).contains("still: a new shot.");
     }
+
+    /// The film's want was judged over other shots than the one that is printed now.
+    @Test
+    void sinceAPlanWithoutTheShot_changesNoWantOfTheFilm() throws IOException {
+        String film = "deliver: {wide: {ratio: \"16:9\"}}\nwants: [{inside: [wide]}]\n";
+        String before = write("before.yaml", PLAN.substring(0, PLAN.indexOf("  still:")) + film);
+        String now = write("now.yaml", PLAN + film);
+        run("papers", now, "--shot", "still", "--since", before, "--to", folder.toString());
+        assertThat(listed()).containsExactly("still: a new shot.");
+        run("papers", now, "--shot", "wide", "--since", before, "--to", folder.toString());
+        assertThat(listed()).isEmpty();
+        run("papers", before, "--since", now, "--to", folder.toString());
+        assertThat(listed()).containsExactly("still: no longer in the plan.");
+    }
+
+    /// The lens's nearest focus is printed nowhere by itself; what follows from it is.
+    @Test
+    void since_tellsReasonsWhereNothingElseChanged() throws IOException {
+        String reaches = PLAN.replace("[{sharp: hero}]", "[{reaches: camera}]");
+        String before =
+                write("before.yaml", reaches.replace("100 mm}", "100 mm, nearest: 300 mm, f_numbers: [2, 22]}"));
+        String now = write("now.yaml", reaches.replace("100 mm}", "100 mm, nearest: 450 mm, f_numbers: [2, 22]}"));
+        run("papers", now, "--since", before, "--to", folder.toString());
+        assertThat(listed())
+                .isNotEmpty()
+                .allMatch(line -> line.startsWith("still: "))
+                .anyMatch(line -> line.contains("nearer still"));
+    }
+
+    /// What the cover lists.
+    private List<String> listed() throws IOException {
+        String page = Files.readString(folder.resolve("papers.html"));
+        String list = page.contains("<ul class=\"changes\">")
+                ? page.substring(page.indexOf("<ul class=\"changes\">")).split("</ul>", -1)[0]
+                : "";
+        return java.util.regex.Pattern.compile("<li[^>]*>(.*?)</li>")
+                .matcher(list)
+                .results()
+                .map(item -> item.group(1).replaceAll("<[^>]*>", ""))
+                .toList();
+    }
 }

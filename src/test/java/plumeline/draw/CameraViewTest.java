@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import plumeline.sketch.Drawing;
 import plumeline.solve.FilmAnswer;
@@ -167,5 +168,114 @@ final class CameraViewTest {
         String view = view(hung, Moment.START);
         assertThat(view.contains("mirrored by the surface: can")).isEqualTo(isSeen.equals("yes"));
         assertThat(view.contains("one.view.start.mirrored.can.SURFACE")).isEqualTo(isSeen.equals("yes"));
+    }
+
+    /// Behind clear glass a thing is seen; behind an opaque one of the same size it isn't.
+    @ParameterizedTest
+    @CsvSource({"clear, yes", "opaque, no"})
+    void aThingBehindClearGlass_isDrawnThroughIt(String body, String isSeen) {
+        String two = PLAN.replace("body: opaque}", "body: " + body + "}, small: {diameter: 20 mm, height: 40 mm}")
+                .replace(
+                        "at: [0 mm, 1000 mm]}",
+                        "at: [0 mm, 1000 mm]}, back: {thing: small, at: [0 mm, 1200 mm, 30 mm]}");
+        String view = view(two, Moment.START);
+        List<Element> runs = SvgReader.shapes(SvgReader.parse(view), "one.view.start.thing.back", "path");
+        assertThat(runs).isNotEmpty();
+        if (isSeen.equals("yes")) {
+            assertThat(runs)
+                    .allMatch(run -> run.getAttribute("stroke-dasharray").isEmpty());
+            assertThat(view).contains(">back (").doesNotContain("hidden:");
+        } else {
+            assertThat(runs)
+                    .allMatch(run -> !run.getAttribute("stroke-dasharray").isEmpty());
+            assertThat(view).contains("hidden: back");
+        }
+    }
+
+    @Test
+    void whatHasNoPlaceYet_isSaidAndNeitherDrawnNorHidesAnything() {
+        String lamp = PLAN.replace(
+                        "tanks:", "lights: {strip: {panel: [300 mm, 1200 mm], gives: 400 lx at 1 m}}\n  tanks:")
+                .replace(
+                        "    frames: 48",
+                        "    lights: {key: {light: strip, at: [free, 500 mm, 50 mm]}}\n    frames: 48");
+        String open = view(lamp, Moment.START);
+        assertThat(open)
+                .contains("place still open: key", ">can")
+                .doesNotContain("thing.key")
+                .doesNotContain("hidden:");
+        String placed = view(lamp.replace("[free, 500", "[0 mm, 500"), Moment.START);
+        assertThat(placed).contains("one.view.start.thing.key", "hidden: can").doesNotContain("still open");
+        String height = view(PLAN.replace("[0 mm, 1000 mm]", "[0 mm, 1000 mm, free]"), Moment.START);
+        assertThat(height).contains("place still open: can").doesNotContain("thing.can");
+    }
+
+    /// Without the camera's place nothing is where it looks to be.
+    @Test
+    void openCamera_isSaidAndShowsNothing() {
+        String text = PLAN.replace("at: [0 mm, 0 mm, 50 mm]", "at: [0 mm, free, 50 mm]")
+                .replace("height: 100 mm, body", "height: 100 mm, label: {width: 30 mm, height: 40 mm}, body");
+        FilmAnswer film = Made.film(text);
+        var shot = Made.shot(film, "one");
+        assertThat(view(text, Moment.START))
+                .contains("place still open: camera")
+                .doesNotContain("thing.can");
+        for (Drawing drawing :
+                List.of(Drawings.planFromAbove(film.plan(), shot), Drawings.sideElevation(film.plan(), shot))) {
+            assertThat(drawing.toSvg())
+                    .contains("camera: its place is still open, so it", ".thing.can")
+                    .doesNotContain("lens at start")
+                    .doesNotContain(".sight.");
+        }
+        assertThat(Drawings.sharpRuler(film.plan(), shot)).isEmpty();
+        assertThat(Drawings.unrolledLabel(film.plan(), shot).getFirst().toSvg())
+                .contains("place is still open: what is toward the lens")
+                .doesNotContain("toward lens at start");
+    }
+
+    /// How far a move goes isn't known: nothing is drawn where it would end.
+    @Test
+    void openMove_isDrawnAtItsStart() {
+        MadeSet set = MadeSet.of("lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: ahead, f_number: 11", MadeSet.crowd(1))
+                .with("moves: {slide: {machine: slider, by: [free between 50 mm and 100 mm, 0 mm], in: 2 s}}");
+        var plan = set.film().plan();
+        assertThat(Drawings.cameraView(plan, set.shot(), Moment.END).toSvg())
+                .contains("place still open: ends of moves");
+        assertThat(Drawings.travel(plan, set.shot())).isEmpty();
+        assertThat(Drawings.planFromAbove(plan, set.shot()).toSvg())
+                .contains("lens at start")
+                .doesNotContain("lens at end")
+                .doesNotContain("way.slide");
+        assertThat(Drawings.sideElevation(plan, set.shot()).toSvg()).doesNotContain("lens at end");
+    }
+
+    /// Four of twelve names are nearly as long as the picture is wide.
+    @Test
+    void twelveNames_allStandNumberedWhereTheyFindNoRoom() {
+        String place = MadeSet.crowd(12);
+        for (int i = 1; i < 5; i++) {
+            place = place.replace("      b" + i + ":", "      the_long_name_of_bottle_number_" + i + "_of_twelve:");
+        }
+        for (String each : List.of(place, MadeSet.crowd(12), MadeSet.crowd(4))) {
+            MadeSet set = MadeSet.of("lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: ahead, f_number: 11", each);
+            Document svg = SvgReader.parse(Drawings.cameraView(set.film().plan(), set.shot(), Moment.START)
+                    .toSvg());
+            String words = SvgReader.letters(svg).stream()
+                    .map(letters -> " " + letters.text() + " ")
+                    .collect(java.util.stream.Collectors.joining());
+            assertThat(words).doesNotContain("no room for");
+            for (var placed : set.film().plan().shots().getFirst().placed()) {
+                String name = placed.name();
+                String number = name.replaceAll("\\D", "");
+                assertThat(words)
+                        .as(name)
+                        .containsPattern(
+                                name.length() < 4
+                                        ? "[ :]" + name + "[ ,]"
+                                        : number.isEmpty()
+                                                ? "the_very.*_left"
+                                                : "the_lo\\S*(..._| )?" + number + "_( )*of_twelve");
+            }
+        }
     }
 }

@@ -95,7 +95,10 @@ final class DrawingsTest {
         String plan = Drawings.planFromAbove(film.plan(), reveal).toSvg();
         assertThat(plan)
                 .contains(">first<", ">second<", ">third<", ">fourth<", ">zero mark<", ">centreline<", ">crew side<");
-        assertThat(plan).as("a lamp without a place").doesNotContain("key (lamp)");
+        assertThat(plan)
+                .as("a lamp without a place")
+                .doesNotContain("key (lamp)")
+                .contains(">key: its place is still open");
         assertThat(Drawings.planFromAbove(film.plan(), Made.shot(film, "looks")).toSvg())
                 .contains("key (lamp)", "back (lamp)");
         assertThat(Drawings.cameraView(film.plan(), reveal, Moment.END).toSvg())
@@ -176,5 +179,42 @@ final class DrawingsTest {
     private static String svg() {
         FilmAnswer film = Made.film(Made.text());
         return Drawings.planFromAbove(film.plan(), Made.shot(film, "reveal")).toSvg();
+    }
+
+    /// Things and lamps named like parts of the drawings, in a tank and on the table, still and moving, one and twelve.
+    @Test
+    void everyShapeAndText_liesWithinAnIdOfItsOwn() {
+        String odd = MadeSet.thing("a", "can", "at: [0 mm, 0 mm, 40 mm]")
+                + MadeSet.thing("lens", "carton", "at: [-80 mm, 40 mm]")
+                + MadeSet.thing("zero", "flacon", "at: [free, 40 mm]")
+                + MadeSet.thing("tank", "flacon", "at: [90 mm, 60 mm]")
+                + MadeSet.thing("scale", "can", "at: [90 mm, 140 mm]");
+        MadeSet strange = MadeSet.of("lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: a, f_number: 11", odd)
+                .with("lights: {water: {light: strip, at: [500 mm, -300 mm, 100 mm]}, near: {light: strip, at: free}}\n"
+                        + "moves: {way: {machine: slider, by: [0 mm, 300 mm], in: 2 s, profile: even}}\n"
+                        + "wants: [{sharp: a}, {sharp: lens, sharp_to: 4 px}]");
+        List<FilmAnswer> films = new ArrayList<>(films());
+        films.add(strange.film());
+        MadeSet.many().forEach(set -> films.add(set.film()));
+        int checked = 0;
+        int leaders = 0;
+        for (FilmAnswer film : films) {
+            List<Drawing> drawings = draw(film);
+            for (ShotAnswer shot : film.shots()) {
+                drawings.add(Drawings.sideElevation(film.plan(), shot));
+                drawings.addAll(Drawings.tankSide(film.plan(), shot));
+                drawings.addAll(Drawings.sharpRuler(film.plan(), shot));
+            }
+            List<String> ids = new ArrayList<>();
+            for (Drawing drawing : drawings) {
+                Document svg = SvgReader.parse(drawing.toSvg());
+                checked += DrawnChecks.checkOwners(drawing, svg);
+                ids.addAll(SvgReader.ids(svg));
+                leaders += DrawnChecks.leaders(svg).size();
+            }
+            assertThat(ids).doesNotHaveDuplicates();
+        }
+        assertThat(leaders).isGreaterThan(100);
+        assertThat(checked).isGreaterThan(10_000);
     }
 }

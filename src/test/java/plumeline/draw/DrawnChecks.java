@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,6 +19,9 @@ import plumeline.sketch.Stretch;
 /// Looks at drawings as drawn: labels' boxes, ids, places of lines.
 final class DrawnChecks {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+
+    private static final Set<String> SHOWN =
+            Set.of("path", "line", "rect", "circle", "ellipse", "polygon", "polyline", "text");
 
     private static final Pattern COLOUR = Pattern.compile("(fill|stroke|color)=\"[^\"]*\"");
 
@@ -40,10 +44,35 @@ final class DrawnChecks {
                     .isEqualTo(drawing.title())
                     .isNotBlank();
             ids.addAll(SvgReader.ids(svg));
+            checkOwners(drawing, svg);
             compared += checkLabels(drawing, SvgReader.letters(svg));
         }
         assertThat(ids).doesNotHaveDuplicates();
         return compared;
+    }
+
+    /// Checks that each shape and each text is, or lies within, an element with an id below the drawing's own.
+    ///
+    /// @return how many there are
+    static int checkOwners(Drawing drawing, Document svg) {
+        int checked = 0;
+        NodeList all = svg.getElementsByTagName("*");
+        for (int i = 0; i < all.getLength(); i++) {
+            Element element = (Element) all.item(i);
+            if (SHOWN.contains(element.getTagName())) {
+                assertThat(owner(element))
+                        .as("%s in %s", element.getTextContent(), drawing.id())
+                        .startsWith(drawing.id() + ".");
+                checked++;
+            }
+        }
+        return checked;
+    }
+
+    /// The nearest id above; the drawing's own where there is no other.
+    private static String owner(Element element) {
+        String id = element.getAttribute("id");
+        return id.isEmpty() ? owner((Element) element.getParentNode()) : id;
     }
 
     private static int checkLabels(Drawing drawing, List<SvgReader.Lettered> letters) {
@@ -152,13 +181,13 @@ final class DrawnChecks {
         }
     }
 
-    /// Lines from labels to what they name: those that stand in no group.
+    /// Lines from labels to what they name.
     static List<Stretch> leaders(Document svg) {
         List<Stretch> all = new ArrayList<>();
         NodeList lines = svg.getElementsByTagName("line");
         for (int i = 0; i < lines.getLength(); i++) {
             Element line = (Element) lines.item(i);
-            if (line.getParentNode().equals(svg.getDocumentElement())) {
+            if (line.getAttribute("id").endsWith(".leader")) {
                 all.add(stretch(line));
             }
         }

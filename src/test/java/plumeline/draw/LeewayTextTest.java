@@ -105,4 +105,22 @@ final class LeewayTextTest {
         assertThat(MM.both(mark("second.y"))).isEqualTo("−9 + loose");
         assertThat(MM.both(mark("first.x"))).isEqualTo("loose");
     }
+
+    /// A lamp 1 m before the camera; the camera's lens is where Made put it.
+    @Test
+    void whatHasNoPlaceYet_meetsNothing() {
+        String text = Made.text().replace("at: free}}", "at: [0 mm, 1000 mm, 52 mm]}}");
+        assertThat(stop(text)).contains("until it meets");
+        assertThat(stop(text.replace("[0 mm, 1000 mm, 52 mm]", "[free, 1000 mm, 52 mm]")))
+                .isEmpty();
+    }
+
+    private static String stop(String text) {
+        ShotAnswer reveal = Made.shot(Made.film(text), "reveal");
+        MarkAnswer away = reveal.marks().stream()
+                .filter(answer -> answer.mark().path().equals("key.y"))
+                .findFirst()
+                .orElseThrow();
+        return MM.findStop(away, LeewayText.Way.MINUS, reveal).orElse("");
+    }
 }

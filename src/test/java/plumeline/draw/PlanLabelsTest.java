@@ -94,4 +94,20 @@ final class PlanLabelsTest {
         Box can = DrawnChecks.box(DrawnChecks.element(svg, "one.plan.near.thing.a", "path", 0));
         assertThat(can.width() / pixelsPerMetre).isCloseTo(0.066, org.assertj.core.api.Assertions.within(0.0005));
     }
+
+    /// What stands on something is drawn after it, whichever is written first: it isn't covered.
+    @Test
+    void whatStandsOnSomething_isDrawnOverIt() {
+        String camera = "lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: a, f_number: 11";
+        String a = MadeSet.thing("a", "flacon", "at: [0 mm, 0 mm, 90 mm]");
+        String base = MadeSet.thing("base", "carton", "at: [0 mm, 0 mm]");
+        String beside = MadeSet.thing("c", "can", "at: [200 mm, 0 mm]");
+        for (String place : List.of(a + base + beside, base + beside + a)) {
+            MadeSet set = MadeSet.of(camera, place);
+            List<String> ids = SvgReader.ids(SvgReader.parse(
+                    Drawings.planFromAbove(set.film().plan(), set.shot()).toSvg()));
+            assertThat(ids.indexOf("one.plan.thing.base")).isPositive().isLessThan(ids.indexOf("one.plan.thing.a"));
+            assertThat(ids).contains("one.plan.thing.c", "one.plan.near.name.thing.a", "one.plan.near.name.thing.base");
+        }
+    }
 }

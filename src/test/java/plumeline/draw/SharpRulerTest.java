@@ -183,4 +183,17 @@ final class SharpRulerTest {
         assertThat(all).hasSize(11);
         DrawnChecks.checkSheets(all);
     }
+
+    /// Whom a blur is for is told in full, below the ruler where it finds no room.
+    @Test
+    void thingsOfABlur_areAllNamed() {
+        MadeSet set = MadeSet.of("lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: a, f_number: 11", MadeSet.crowd(12))
+                .with("wants: [{sharp: a}, {sharp: [a, b1, b2, b3, b4, b5, b7, b8, b9, b10, b11,"
+                        + " the_very_long_name_of_a_flacon_in_this_row_from_the_left], sharp_to: 5 px}]");
+        Document svg = SvgReader.parse(
+                Drawings.sharpRuler(set.film().plan(), set.shot()).getFirst().toSvg());
+        assertThat(DrawnChecks.group(svg, "one.ruler.start.note.want.one.2.things")
+                        .getTextContent())
+                .contains("Blur 5", "b10", "b11", "the_very_long_name_of_a_flacon_in_this_row_from_the_left");
+    }
 }

@@ -202,4 +202,45 @@ final class SideElevationTest {
         double down = DrawnChecks.number(arrow, "y2") - DrawnChecks.number(arrow, "y1");
         assertThat(Math.toDegrees(Math.atan2(down, across))).isCloseTo(30, org.assertj.core.api.Assertions.within(0.1));
     }
+
+    /// Things behind one another share a label; with their figures names would be too long for its rows.
+    @Test
+    void namesThatShareALabel_areNeverCutAway() {
+        List<String> names = List.of("the_first_can_of_three", "the_second_can_of_three", "the_third_can_of_three");
+        StringBuilder place = new StringBuilder(MadeSet.thing("a", "can", "at: [0 mm, 300 mm]"));
+        for (int i = 0; i < names.size(); i++) {
+            place.append(MadeSet.thing(
+                    names.get(i), "can", "at: [" + 90 * i + " mm, " + 2 * i + " mm, " + (30 + 2 * i) + " mm]"));
+        }
+        MadeSet set = MadeSet.of("lens: macro, at: [0 mm, -1500 mm, 150 mm], aim: a, f_number: 11", place.toString());
+        List<String> words = SvgReader.letters(draw(set)).stream()
+                .map(SvgReader.Lettered::text)
+                .toList();
+        assertThat(words).containsAll(names).noneMatch(word -> word.contains("..."));
+        // The can stands 30 mm up and is 122 mm tall.
+        assertThat(words.get(words.indexOf(names.getFirst()) + 1)).startsWith("top 152, y 0");
+    }
+
+    /// A thing up on another has a label of its own: what stands is named under the table top.
+    @Test
+    void whatStandsOnSomething_isNamedApartFromIt() {
+        MadeSet set = MadeSet.of(
+                "lens: macro, at: [0 mm, -1500 mm, 150 mm], aim: a, f_number: 11",
+                MadeSet.thing("a", "can", "at: [0 mm, 0 mm, 90 mm]")
+                        + MadeSet.thing("base", "carton", "at: [0 mm, 0 mm]"));
+        Document svg = draw(set);
+        double table = tablePixels(svg, "one.side");
+        for (SvgReader.Lettered text : SvgReader.letters(svg)) {
+            if (text.text().startsWith("base, ")) {
+                assertThat(text.top()).isGreaterThan(table);
+            }
+            if (text.text().startsWith("a, ")) {
+                assertThat(text.bottom()).isLessThan(table);
+            }
+        }
+        assertThat(DrawnChecks.group(svg, "one.side.name.thing.base").getTextContent())
+                .startsWith("base, ");
+        assertThat(DrawnChecks.group(svg, "one.side.name.thing.a").getTextContent())
+                .startsWith("a, ");
+    }
 }

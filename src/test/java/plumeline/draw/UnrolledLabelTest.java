@@ -8,7 +8,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import plumeline.sketch.Box;
 import plumeline.sketch.Drawing;
+import plumeline.sketch.Stretch;
 import plumeline.solve.FilmAnswer;
 
 final class UnrolledLabelTest {
@@ -181,5 +183,42 @@ final class UnrolledLabelTest {
         List<Drawing> all = drawings(PLAN.replace("place: {hero: {thing: can, at: [0 mm, 600 mm]}", many));
         assertThat(all).hasSize(6);
         assertThat(all.getLast().toSvg()).contains("Labels not drawn: t5, t6, t7.");
+    }
+
+    /// A bottle whose label takes nearly half of a mantle that is narrow on the page, and wider ones.
+    @Test
+    void noLabel_coversALineOrAFigureOfTheScale() {
+        String small = PLAN.replace("can: {diameter: 42 mm, height: 90 mm", "can: {diameter: 60 mm, height: 180 mm")
+                .replace("label: {width: 30 mm, height: 50 mm", "label: {width: 80 mm, height: 90 mm");
+        String tall = small.replace("diameter: 60 mm", "diameter: 20 mm").replace("width: 80 mm", "width: 55 mm");
+        String turned = "[0 mm, 600 mm], turn: 30 deg}";
+        for (String text : List.of(
+                PLAN,
+                small,
+                tall,
+                small.replace("[0 mm, 600 mm]}", turned),
+                PLAN.replace("[0 mm, 600 mm]}", turned),
+                PLAN.replace("thing: can", "thing: carton"),
+                PLAN.replace("papers: mm", "papers: in"))) {
+            Document svg = label(text);
+            List<Stretch> lines = DrawnChecks.strokes(svg, "hero.mantle", "hero.label", "hero.lens", "hero.heights");
+            assertThat(lines).hasSizeGreaterThan(12);
+            List<SvgReader.Lettered> letters = SvgReader.letters(svg);
+            for (SvgReader.Lettered each : letters) {
+                Box box = new Box(each.left(), each.top(), each.right(), each.bottom());
+                assertThat(lines).as(each.toString()).noneMatch(line -> line.crosses(box));
+            }
+            assertThat(text(svg)).contains("logo middle", "label");
+            assertThat(letters)
+                    .extracting(SvgReader.Lettered::text)
+                    .contains(text.contains("papers: in") ? "up, in" : "up, mm");
+        }
+        assertThat(letters(small)).contains("0", "50", "100", "150", "80 × 90 mm", "logo middle");
+    }
+
+    private static List<String> letters(String text) {
+        return SvgReader.letters(label(text)).stream()
+                .map(SvgReader.Lettered::text)
+                .toList();
     }
 }

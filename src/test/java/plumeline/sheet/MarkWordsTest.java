@@ -47,7 +47,13 @@ final class MarkWordsTest {
                 "camera.z | 0.059 | up from the table top to the lens point",
                 "slide.by | 0.12 | end to end, to camera right",
                 "slide.by | -0.12 | end to end, to camera left",
-                "turn.by | -1 | end to end, anticlockwise"
+                "turn.by | -1 | end to end, anticlockwise",
+                "hero.turn | 0.2 | clockwise, seen from above",
+                "hero.turn | 0 | seen from above",
+                "hero.turn | -0.004 | seen from above",
+                "hero.tilt | 0 | upright",
+                "back.tilt | 0 | from level",
+                "turn.by | 0 | end to end"
             })
     void from_saysWhereTheTapeIsHeld(String path, double si, String from) {
         assertThat(MarkWords.of(shot(), mark(path), si).from()).isEqualTo(from);

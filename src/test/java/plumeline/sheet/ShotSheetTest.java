@@ -299,6 +299,45 @@ final class ShotSheetTest {
         assertThat(sheet.getTextContent()).contains("Next pass: set what it changes, touch nothing else.");
     }
 
+    /// The drawn pass is one of those that the plan has.
+    @Test
+    void drawnPass_isNamedAmongAll() {
+        assertThat(sheet(Made.text(), "looks").getTextContent()).contains("Drawn is pass green of green, white.");
+    }
+
+    /// 0 deg has no side: neither in the marks, nor for a label, nor for a plate that stands still.
+    @Test
+    void nothingTurned_hasNoSide() {
+        Element sheet = sheet(Made.text().replace("turn: -30 deg", "turn: 0 deg"), "looks");
+        assertThat(row(sheet, "hero.turn")).contains("0 deg given, seen from above");
+        assertThat(sheet.getTextContent()).doesNotContainPattern("(?<![\\d.])0(\\.0)? deg (anti)?clockwise");
+        Element still = sheet(Made.text().replace("by: 60 deg", "by: 0 deg"), "looks");
+        assertThat(row(still, "turnhero turns")).startsWith("turnhero turns 0 deg seen from above");
+    }
+
+    /// Minus signs as printers set them, also where a sentence comes from the findings; each try is a sentence.
+    @Test
+    void tries_areSentencesWithTrueMinusSigns() {
+        assertThat(sheet(Made.text(), "reveal").getTextContent())
+                .contains("Try: Slide 41 mm further: slide.by −641 mm instead of −600 mm.");
+        assertThat(WantsPart.tries(List.of("sharp_to 3.1 px instead of 3 px", "Set hero.y 6 mm")))
+                .isEqualTo("Sharp to 3.1 px instead of 3 px. Set hero.y 6 mm.");
+        assertThat(Rows.flowing(plumeline.sketch.Markup.of("p"), "a-2, 2026-11-25, -3 to (-5 mm)")
+                        .toText())
+                .contains("a-2, 2026-11-25, ", "−3", "(−5 mm");
+    }
+
+    /// A thing that lies on another can't go lower.
+    @Test
+    void rest_isSaidOfTheWay() {
+        String stacked = Made.text()
+                .replace(
+                        "place: {hero: {thing: carton, at: [0 mm, 0 mm], turn: -30 deg}}",
+                        "place: {base: {thing: carton, at: [0 mm, 0 mm, 0 mm]}, hero: {thing: carton, at: [0 mm, 0 mm,"
+                                + " 90 mm]}}");
+        assertThat(row(sheet(stacked, "looks"), "hero.z")).contains("Lower: it rests on base.");
+    }
+
     /// Nobody can hold a tape to a mark inside a barrel of 380 mm.
     @Test
     void probe_isMeasuredFromItsFront() {

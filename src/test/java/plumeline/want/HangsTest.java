@@ -101,8 +101,6 @@ final class HangsTest {
             delimiter = '|',
             value = {
                 "diameter: 42 mm, height: 118 mm | Weigh hero, whole and filled: write its mass.",
-                "diameter: 42 mm, height: 118 mm, mass: 197 g | Balance hero on a ruler, as it will hang: write its"
-                        + " centre_of_mass from its base. Or write its empty_mass and contents.",
                 "diameter: 42 mm, height: 118 mm, mass: 40 g, contents: {volume: 60 ml}"
                         + " | hero weighs no more than its contents. Weigh it again, full.",
                 "diameter: 42 mm, height: 118 mm, empty_mass: 40 g, contents: {volume: 160 ml}, displaces: 150 ml"

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumeline.water.Attitudes;
@@ -11,6 +12,7 @@ import plumeline.water.Hanging;
 import plumeline.water.Hold;
 import plumeline.water.Turned;
 import plumeline.water.Vessel;
+import plumeline.water.Wall;
 
 /// Where a tied body hangs, by the lever, by the laws that the question `hang` uses, and for random bodies.
 final class PoiseTest {
@@ -113,7 +115,8 @@ final class PoiseTest {
         double cavity = volume * (0.7 + 0.2 * random.nextDouble());
         double liquid = cavity * random.nextDouble();
         double empty = (volume - cavity) * 2500 + Math.max(0, volume * 1020 - (volume - cavity) * 2500 - liquid * 1000);
-        return Vessel.evenWalled(hull, empty, cavity, liquid, 1000);
+        return new Wall(hull, new Vessel.Hollow.Flat())
+                .around(new Wall.Empty(empty, OptionalDouble.empty()), cavity, liquid, 1000);
     }
 
     /// The balance's table against the laws of `hang` and of rests.

@@ -16,13 +16,26 @@ final class AttitudesTest {
     private static final int BODIES = 1000;
 
     private static Vessel random(Random random) {
-        Turned hull = FormTest.randomTurned(random);
+        return random.nextInt(2) == 0 ? random(random, FormTest.randomTurned(random)) : randomBox(random);
+    }
+
+    private static Vessel randomBox(Random random) {
+        double width = 0.02 + 0.08 * random.nextDouble();
+        return random(random, new Block(width, 0.02 + 0.08 * random.nextDouble(), 0.03 + 0.1 * random.nextDouble()));
+    }
+
+    private static Vessel random(Random random, Form hull) {
         Portion whole = hull.whole();
-        Turned cavity =
-                hull.scaled(0.80 + 0.15 * random.nextDouble(), whole.centroid().z());
+        double factor = 0.80 + 0.15 * random.nextDouble();
+        Form cavity = switch (hull) {
+            case Turned turned -> turned.scaled(factor, whole.centroid().z());
+            case Block(double width, double depth, double height, double _) ->
+                new Block(factor * width, factor * depth, factor * height, (1 - factor) / 2 * height);
+            case Dished dished -> dished;
+        };
         double room = cavity.whole().volumeMetres3();
         double mass = (0.05 + 0.7 * random.nextDouble()) * whole.volumeMetres3() * 1000;
-        double centre = hull.heightMetres() * (0.2 + 0.6 * random.nextDouble());
+        double centre = height(hull) * (0.2 + 0.6 * random.nextDouble());
         double share = random.nextInt(4) == 0 ? 0 : random.nextDouble();
         return new Vessel(
                 hull,
@@ -30,15 +43,24 @@ final class AttitudesTest {
                 new Vessel.Inside.Filled(cavity, share * room, 900 + 300 * random.nextDouble()));
     }
 
+    private static double height(Form form) {
+        return form.highestMetres(Vec.UP) - form.lowestMetres(Vec.UP);
+    }
+
+    private static double scale(Vessel vessel) {
+        return vessel.massKilograms() * 9.80665 * height(vessel.outer());
+    }
+
     private static Hold hold(Random random, Vessel vessel) {
-        return random.nextInt(3) == 0
-                ? new Hold.Tied(random.nextDouble() * ((Turned) vessel.outer()).heightMetres())
-                : new Hold.Free();
+        return random.nextInt(3) == 0 ? new Hold.Tied(random.nextDouble() * height(vessel.outer())) : new Hold.Free();
     }
 
     /// Energy again, from levels found by halving: none of what the attitudes were found with but the cut itself.
     private static double energy(Vessel vessel, Hold hold, double tilt) {
-        Vec up = new Vec(Math.sin(tilt), 0, Math.cos(tilt));
+        return energy(vessel, hold, new Vec(Math.sin(tilt), 0, Math.cos(tilt)));
+    }
+
+    private static double energy(Vessel vessel, Hold hold, Vec up) {
         Vessel.Inside.Filled filled = (Vessel.Inside.Filled) vessel.inside();
         double liquid = filled.liquidMetres3() * filled.densityKilogramsPerMetre3();
         double mass = vessel.shell().massKilograms() + liquid;
@@ -73,43 +95,57 @@ final class AttitudesTest {
         return form.below(up, low);
     }
 
+    /// A direction some degrees from another, that way round.
+    private static Vec pushed(Vec up, double degrees, double round) {
+        Vec first = up.cross(Math.abs(up.z()) < 0.7 ? Vec.UP : new Vec(1, 0, 0)).unit();
+        Vec way = first.times(Math.cos(round)).plus(up.cross(first).times(Math.sin(round)));
+        double push = Math.toRadians(degrees);
+        return up.times(Math.cos(push)).plus(way.times(Math.sin(push)));
+    }
+
     @Test
-    void randomBodies_energyNeverFalls_whenPushedFromAStableAttitude() {
+    void randomBodies_energyNeverFalls_whenPushedAnyWayFromAStableAttitude() {
         Random random = new Random(SEED);
         System.out.println("seed " + SEED);
         int attitudes = 0;
         int several = 0;
+        int askew = 0;
         for (int i = 0; i < BODIES; i++) {
             Vessel vessel = random(random);
             Hold hold = hold(random, vessel);
             List<Attitudes.Attitude> all = Attitudes.list(vessel, WATER, hold);
             assertThat(all).as("body " + i).isNotEmpty();
             several += all.size() > 1 ? 1 : 0;
-            double scale = vessel.massKilograms() * 9.80665 * ((Turned) vessel.outer()).heightMetres();
             for (Attitudes.Attitude each : all) {
-                double rest = energy(vessel, hold, each.tiltRadians());
-                assertThat(each.energyJoules()).isCloseTo(rest, within(1e-8 * scale));
-                for (double degrees : new double[] {-0.4, -0.2, -0.05, 0.05, 0.2, 0.4}) {
-                    double pushed = energy(vessel, hold, each.tiltRadians() + Math.toRadians(degrees));
-                    assertThat(pushed - rest)
-                            .as("body " + i + " at " + Math.toDegrees(each.tiltRadians()) + " by " + degrees)
-                            .isGreaterThanOrEqualTo(-1e-9 * scale);
+                Vec up = Stance.up(each.tiltRadians(), each.towardRadians());
+                double rest = energy(vessel, hold, up);
+                assertThat(each.energyJoules()).isCloseTo(rest, within(1e-8 * scale(vessel)));
+                for (int way = 0; way < 8; way++) {
+                    for (double degrees : new double[] {0.05, 0.2, 0.4}) {
+                        double gained = energy(vessel, hold, pushed(up, degrees, way * Math.PI / 4)) - rest;
+                        assertThat(gained)
+                                .as("body " + i + " " + each + " by " + degrees)
+                                .isGreaterThanOrEqualTo(-1e-9 * scale(vessel));
+                    }
                 }
                 attitudes++;
+                double quarter = each.towardRadians() % (Math.PI / 2);
+                askew += quarter > 0.02 && quarter < Math.PI / 2 - 0.02 ? 1 : 0;
             }
         }
         assertThat(attitudes).isGreaterThan(BODIES);
         assertThat(several).as("bodies that can come to rest in several ways").isGreaterThan(100);
+        assertThat(askew).as("boxes that rest over a corner").isGreaterThan(5);
     }
 
     @Test
     void randomBodies_noLowerPlaceIsMissed() {
         Random random = new Random(SEED + 1);
         for (int i = 0; i < 150; i++) {
-            Vessel vessel = random(random);
+            Vessel vessel = random(random, FormTest.randomTurned(random));
             Hold hold = hold(random, vessel);
             List<Attitudes.Attitude> all = Attitudes.list(vessel, WATER, hold);
-            double scale = vessel.massKilograms() * 9.80665 * ((Turned) vessel.outer()).heightMetres();
+            double scale = scale(vessel);
             double before = energy(vessel, hold, Math.toRadians(-1));
             double here = energy(vessel, hold, 0);
             for (int degrees = 0; degrees <= 180; degrees++) {
@@ -127,16 +163,97 @@ final class AttitudesTest {
         }
     }
 
+    /// On a grid of 4 and 5 degrees over a quarter of all directions, which a box's symmetry makes enough.
+    @Test
+    void randomBoxes_noLowerPlaceIsMissed() {
+        Random random = new Random(SEED + 3);
+        for (int i = 0; i < 12; i++) {
+            Vessel vessel = randomBox(random);
+            Hold hold = hold(random, vessel);
+            List<Attitudes.Attitude> all = Attitudes.list(vessel, WATER, hold);
+            for (int tilt = 0; tilt <= 180; tilt += 4) {
+                for (int toward = 0; toward <= 90; toward += tilt % 180 == 0 ? 90 : 5) {
+                    Vec up = Stance.up(Math.toRadians(tilt), Math.toRadians(toward));
+                    if (isLowest(vessel, hold, up)) {
+                        assertThat(all)
+                                .as("body " + i + " at " + tilt + ", " + toward)
+                                .anySatisfy(each -> assertThat(apart(each, up)).isLessThan(Math.toRadians(5)));
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean isLowest(Vessel vessel, Hold hold, Vec up) {
+        double here = energy(vessel, hold, up);
+        for (int way = 0; way < 12; way++) {
+            for (double degrees : new double[] {2.5, 5}) {
+                double there = energy(vessel, hold, pushed(up, degrees, way * Math.PI / 6));
+                if (there < here + 1e-6 * scale(vessel)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static double apart(Attitudes.Attitude attitude, Vec up) {
+        Vec other = Stance.up(attitude.tiltRadians(), attitude.towardRadians());
+        return Math.acos(
+                Math.clamp(Math.abs(other.x() * up.x()) + Math.abs(other.y() * up.y()) + other.z() * up.z(), -1, 1));
+    }
+
+    @Test
+    void box_thatFloatsLow_liesOnItsWidestFace_whicheverSideThatIs() {
+        Block flat = new Block(0.10, 0.04, 0.06);
+        Vessel wood = new Vessel(flat, new Vessel.Shell(0.00024 * 600, 0.03), new Vessel.Inside.Solid());
+        List<Attitudes.Attitude> all = Attitudes.list(wood, WATER, new Hold.Free());
+        assertThat(all).hasSize(1);
+        assertThat(Math.toDegrees(all.getFirst().tiltRadians())).isCloseTo(90, within(0.01));
+        assertThat(Math.toDegrees(all.getFirst().towardRadians())).isCloseTo(90, within(0.01));
+        Attitudes.Rest rest = Attitudes.settle(wood, WATER, new Hold.Free(), 0);
+        assertThat(rest)
+                .isInstanceOfSatisfying(
+                        Attitudes.Rest.At.class,
+                        at -> assertThat(Math.toDegrees(at.attitude().tiltRadians()))
+                                .isCloseTo(90, within(0.01)));
+    }
+
+    @Test
+    void airUnderAHollowBase_leavesForGood_asItTurns() {
+        Turned hull = Turned.cylinder(0.033, 0.115);
+        Turned recess = FormTest.turned(0, 0.024, 0.005, 0.020, 0.010, 0);
+        double room = recess.whole().volumeMetres3();
+        Form cavity = new Dished(hull.scaled(0.98, 0.0575), recess.scaled(1.02, 0.0575));
+        Vessel can = new Vessel(
+                hull,
+                new Vessel.Shell(0.021, 0.0575),
+                new Vessel.Inside.Filled(cavity, cavity.whole().volumeMetres3(), WATER),
+                new Vessel.Hollow.Under(recess, room),
+                List.of());
+        Hold top = new Hold.Tied(0.115);
+        assertThat(Attitudes.uprightStiffness(can, WATER, top)).isNegative();
+        Attitudes.Rest.At rest = (Attitudes.Rest.At) Attitudes.settle(can, WATER, top, 0.01);
+        Vessel left = can.spilled(Stance.up(rest.attitude().tiltRadians()));
+        assertThat(left.displacedMetres3()).isLessThan(can.displacedMetres3());
+        for (Attitudes.Attitude each : Attitudes.list(can, WATER, top)) {
+            Vessel held = can.spilled(Stance.up(each.tiltRadians()));
+            double push = 1e-3;
+            assertThat(Attitudes.rightingNewtonMetres(held, WATER, top, each.tiltRadians() + push))
+                    .isGreaterThan(Attitudes.rightingNewtonMetres(held, WATER, top, each.tiltRadians() - push));
+        }
+    }
+
     @Test
     void rightingMoment_isTheSlopeOfTheEnergy() {
         Random random = new Random(SEED + 2);
         for (int i = 0; i < 200; i++) {
-            Vessel vessel = random(random);
+            Vessel vessel = random(random, FormTest.randomTurned(random));
             Hold hold = hold(random, vessel);
             double tilt = 0.1 + 2.9 * random.nextDouble();
             double step = 1e-4;
             double slope = (energy(vessel, hold, tilt + step) - energy(vessel, hold, tilt - step)) / (2 * step);
-            double scale = vessel.massKilograms() * 9.80665 * ((Turned) vessel.outer()).heightMetres();
+            double scale = scale(vessel);
             assertThat(Attitudes.rightingNewtonMetres(vessel, WATER, hold, tilt))
                     .isCloseTo(slope, within(1e-5 * scale));
         }

@@ -9,7 +9,7 @@ import plumeline.tidy.Outside;
 
 /// Bent panes against printed coefficients of plate tables and against two other methods.
 final class PlatesOutsideTest {
-    private static final PaneMaterial STEEL = new PaneMaterial(200e9, 0.3);
+    private static final Pane.Elasticity STEEL = new Pane.Elasticity(200e9, 0.3);
 
     @Test
     @Outside(
@@ -113,7 +113,7 @@ final class PlatesOutsideTest {
                 double wet = each[1] * height;
                 RitzPlate ritz = new RitzPlate(height, top == Pane.Top.HELD, wet, false, 0.23, 11);
                 double[] peak = ritz.peak(60);
-                PaneBending bending = water(1, height, wet, top, PaneMaterial.FLOAT_GLASS);
+                PaneBending bending = water(1, height, wet, top, Pane.Elasticity.FLOAT_GLASS);
                 double rigidity = 70e9 / (12 * (1 - 0.23 * 0.23));
                 assertThat(bending.deflectionMetres() * rigidity)
                         .as("%s of %s bow", top, each[0])
@@ -133,7 +133,7 @@ final class PlatesOutsideTest {
             printedDigits = 4)
     void heldPanes_water_areNaviers() {
         for (double[] each : new double[][] {{1, 1, 1}, {2, 1, 0.7}, {0.8, 1, 0.4}}) {
-            PaneBending bending = water(each[0], each[1], each[2], Pane.Top.HELD, PaneMaterial.FLOAT_GLASS);
+            PaneBending bending = water(each[0], each[1], each[2], Pane.Top.HELD, Pane.Elasticity.FLOAT_GLASS);
             double rigidity = 70e9 / (12 * (1 - 0.23 * 0.23));
             double most = 0;
             for (int i = 1; i < 200; i++) {
@@ -165,7 +165,7 @@ final class PlatesOutsideTest {
             kind = "standard's table",
             printedDigits = 3)
     void longHeldPane_isABeam() {
-        PaneBending bending = water(12, 1, 1, Pane.Top.HELD, new PaneMaterial(200e9, 0));
+        PaneBending bending = water(12, 1, 1, Pane.Top.HELD, new Pane.Elasticity(200e9, 0));
         assertThat(bending.stressPascals() / 6).isCloseTo(0.06415, withinPercentage(0.5));
         assertThat(bending.deflectionMetres() * 200e9 / 12).isCloseTo(0.00652, withinPercentage(0.5));
     }
@@ -175,7 +175,8 @@ final class PlatesOutsideTest {
         return Plates.bend(new Pane(width, height, 1, top), new PaneLoad.Even(1), STEEL);
     }
 
-    private static PaneBending water(double width, double height, double depth, Pane.Top top, PaneMaterial material) {
+    private static PaneBending water(
+            double width, double height, double depth, Pane.Top top, Pane.Elasticity material) {
         return Plates.bend(new Pane(width, height, 1, top), new PaneLoad.Liquid(depth, 1), material);
     }
 

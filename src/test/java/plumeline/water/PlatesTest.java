@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /// Bent panes: convergence, likeness, what helps and what doesn't, where the theory ends.
 final class PlatesTest {
-    private static final PaneMaterial GLASS = PaneMaterial.FLOAT_GLASS;
+    private static final Pane.Elasticity GLASS = Pane.Elasticity.FLOAT_GLASS;
     private static final double WEIGHT = 998.2 * 9.80665;
 
     @Test
@@ -96,7 +96,7 @@ final class PlatesTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("liquid's depth on the pane is 0.5; must be at most 0.4");
         assertThatThrownBy(() -> new Pane(0, 1, 1, Pane.Top.FREE)).hasMessageContaining("pane's width");
-        assertThatThrownBy(() -> new PaneMaterial(70e9, 0.6)).hasMessageContaining("Poisson's ratio");
+        assertThatThrownBy(() -> new Pane.Elasticity(70e9, 0.6)).hasMessageContaining("Poisson's ratio");
         assertThatThrownBy(() -> new PaneLoad.Even(Double.NaN)).hasMessageContaining("pressure");
     }
 

@@ -30,7 +30,7 @@ final class SubstancesOutsideTest {
             };
             assertThat(computed).as(row.id() + " " + row.source()).isCloseTo(row.expected(), within(row.tolerance()));
         }
-        assertThat(rows).hasSize(90);
+        assertThat(rows).hasSize(129);
     }
 
     @Test

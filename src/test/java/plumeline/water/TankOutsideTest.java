@@ -19,7 +19,7 @@ final class TankOutsideTest {
             printedDigits = 3)
     void aquariumExample_givesItsNumbers() {
         // It takes water as 10 kN/m³, E as 69,000 N/mm², and bends as if Poisson's ratio were 0.3.
-        PaneMaterial glass = new PaneMaterial(69e9, 0.3);
+        Pane.Elasticity glass = new Pane.Elasticity(69e9, 0.3);
         PaneBending thick = Plates.bend(new Pane(3, 1, 0.02706, Pane.Top.HELD), new PaneLoad.Liquid(1, 10_000), glass);
         assertThat(TankCheck.STRENGTH_PASCALS / thick.stressPascals()).isCloseTo(3.8, withinPercentage(1.5));
         assertThat(thick.deflectionMetres() * 1e3).isCloseTo(0.49, within(0.005));

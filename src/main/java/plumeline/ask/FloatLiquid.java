@@ -1,0 +1,184 @@
+package plumeline.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Print;
+import plumeline.text.Range;
+import plumeline.text.Shape;
+import plumeline.text.Shape.Key;
+import plumeline.water.Figure;
+import plumeline.water.Solution;
+import plumeline.water.Water;
+
+/// Densities of the tank's water and of what is in a product, as `float` and `hang` read them: given, by what is
+/// dissolved, or by one weighing.
+final class FloatLiquid {
+    private static final double ROOM_KELVIN = 293.15;
+
+    private FloatLiquid() {}
+
+    /// What a liquid may have in it.
+    private enum In {
+        SALT("salt", "table salt by mass"),
+        SEA_SALT("sea_salt", "sea salt by mass; a sea has about 3.5 %"),
+        SUGAR("sugar", "sugar by mass"),
+        ALCOHOL("alcohol", "alcohol by volume, as labels say it");
+
+        private final String key;
+        private final String doc;
+
+        In(String key, String doc) {
+            this.key = key;
+            this.doc = doc;
+        }
+
+        private Solution with(double share) {
+            return switch (this) {
+                case SALT -> new Solution(Solution.Solute.SALT, share);
+                case SEA_SALT -> new Solution(Solution.Solute.SEA_SALT, share);
+                case SUGAR -> new Solution(Solution.Solute.SUGAR, share);
+                case ALCOHOL -> Solution.ofEthanolByVolume(share);
+            };
+        }
+    }
+
+    static Shape contents() {
+        List<Key> keys = new ArrayList<>();
+        Shape room = FloatBody.amount(Kind.VOLUME, Range.between("0 ml", "1000 l"));
+        keys.add(Key.required("volume", "their volume", room)
+                .hint("what its label says, or pour it into a weighed jug", ""));
+        return shape(keys, "their density");
+    }
+
+    static Shape water() {
+        List<Key> keys = new ArrayList<>();
+        keys.add(Key.optional(
+                "temperature",
+                "its temperature",
+                FloatBody.amount(Kind.TEMPERATURE, Range.between("0 degC", "40 degC"))));
+        return shape(keys, "its density, salt and all");
+    }
+
+    private static Shape shape(List<Key> keys, String density) {
+        List<String> ways = new ArrayList<>(List.of("density", "weighed"));
+        keys.add(Key.optional("density", density, FloatBody.amount(Kind.DENSITY, Range.between("0.5 g/ml", "3 g/ml"))));
+        for (In each : In.values()) {
+            keys.add(Key.optional(each.key, each.doc, FloatBody.amount(Kind.SHARE, Range.between("0 %", "100 %")))
+                    .hint("what was weighed in over the whole, or weigh a measured volume of it", ""));
+            ways.add(each.key);
+        }
+        keys.add(Key.optional(
+                "weighed",
+                "a measured volume of it and what that weighs",
+                Shape.Keys.of(
+                        Key.required(
+                                "volume",
+                                "the volume weighed",
+                                FloatBody.amount(Kind.VOLUME, Range.between("0.1 ml", "1000 l"))),
+                        Key.required(
+                                "mass", "its mass", FloatBody.amount(Kind.MASS, Range.between("0.01 g", "3000 kg"))))));
+        return new Shape.Keys(keys, List.of(new Shape.Rule.AtMostOne(ways)));
+    }
+
+    /// The tank's water, kilograms a cubic metre.
+    static double readWater(Given given) {
+        String why = "room-temperature tap water; salt counts: give its density";
+        if (!given.has("water")) {
+            return ofWater(given.assume("water.temperature", "20 degC", why));
+        }
+        Given water = given.map("water");
+        if (water.has("density")) {
+            return water.si("density");
+        }
+        if (water.has("weighed")) {
+            return readWeighed(water);
+        }
+        double kelvin = water.si("temperature", "20 degC", why);
+        return readMix(water, kelvin).orElseGet(() -> ofWater(kelvin));
+    }
+
+    /// Density of fresh water at a temperature that the question takes, 0 to 40 degC.
+    static double ofWater(double kelvin) {
+        return Water.densityKilogramsPerMetre3(kelvin).find().orElseThrow();
+    }
+
+    /// What is inside, kilograms a cubic metre, as warm as the tank's water.
+    static double readContents(Given given) {
+        Given contents = given.map("contents");
+        if (contents.has("weighed")) {
+            return readWeighed(contents);
+        }
+        double kelvin =
+                given.findMap("water").flatMap(FloatLiquid::findTemperature).orElse(ROOM_KELVIN);
+        OptionalDouble mix = readMix(contents, kelvin);
+        return mix.isPresent()
+                ? mix.getAsDouble()
+                : contents.si("density", "1 g/ml", "about water, as a sugar-free drink; a sugared one has about 1.04");
+    }
+
+    /// Whether nobody said how dense the contents are.
+    static boolean isGuessed(Given given) {
+        if (!given.has("contents")) {
+            return false;
+        }
+        Given contents = given.map("contents");
+        boolean mixed = false;
+        for (In each : In.values()) {
+            mixed |= contents.has(each.key);
+        }
+        return !(mixed || contents.has("density") || contents.has("weighed"));
+    }
+
+    private static Optional<Double> findTemperature(Given water) {
+        return water.has("temperature") ? Optional.of(water.si("temperature")) : Optional.empty();
+    }
+
+    private static double readWeighed(Given liquid) {
+        Given weighed = liquid.map("weighed");
+        double density = weighed.si("mass") / weighed.si("volume");
+        if (density < 500 || density > 3000) {
+            weighed.refuse(
+                    "mass",
+                    "P-ASK-64",
+                    Print.number(density / 1e3, 2) + " g/ml",
+                    "from 0.5 to 3 g/ml",
+                    "Weigh an empty cup, fill in 100 ml by a syringe, and weigh it again.");
+            return 1000;
+        }
+        return density;
+    }
+
+    private static OptionalDouble readMix(Given liquid, double kelvin) {
+        for (In each : In.values()) {
+            if (liquid.has(each.key)) {
+                double share = Math.clamp(liquid.si(each.key), 0, 1);
+                return OptionalDouble.of(
+                        switch (each.with(share).densityKilogramsPerMetre3(kelvin)) {
+                            case Figure.Known(double density, double _) -> density;
+                            case Figure.Unknown unknown -> refuse(liquid, each, share, unknown);
+                        });
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private static double refuse(Given liquid, In in, double share, Figure.Unknown unknown) {
+        boolean warm = unknown.measure() == Figure.Measure.TEMPERATURE;
+        liquid.refuse(
+                in.key,
+                "P-ASK-63",
+                warm ? celsius(unknown.given()) : Print.share(share, 1),
+                warm
+                        ? "from " + celsius(unknown.low()) + " to " + celsius(unknown.high()) + " with " + in.key
+                        : "at most " + Print.share(unknown.high(), 1) + ": more of it isn't known here",
+                "Weigh a measured volume of it and give weighed: {volume: 100 ml, mass: 103 g}.");
+        return 1000;
+    }
+
+    private static String celsius(double kelvin) {
+        return Print.number(kelvin - 273.15, 1) + " degC";
+    }
+}
