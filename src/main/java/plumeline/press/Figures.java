@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 public final class Figures {
     /// It begins with a digit, so that texts without any are read quickly.
     private static final Pattern FIGURE = Pattern.compile("\\d(?<![\\w.:]\\d)[\\d.]*(?:"
-            + "(?: \\d+/\\d+|/\\d+)?(?: (?:mm/s2|mm/s|mm|in/s2|in/s|in|deg/s|deg|%|s|fps|px|stops)(?![A-Za-z0-9/]))"
+            + "(?: \\d+/\\d+|/\\d+)?(?: (?:mm/s2|mm/s|mm|in/s2|in/s|in|deg/s|deg|%|s|fps|px|stops"
+            + "|kg|g|ml|l/min|l|MPa|N|min)(?![A-Za-z0-9/]))"
             + "| \\d+/\\d+|/\\d+)");
 
     private static final String SIGNS = "−±+-";

@@ -35,6 +35,7 @@ public final class Changes {
         EFFECT,
         HERO,
         THING,
+        CARD,
         RESET,
         WANT
     }

@@ -15,8 +15,6 @@ import plumeline.quantity.Quantity;
 
 /// What happens in the shot beside moves: water, what hangs in it, what is let go and on which call, sounds it meets.
 final class EffectRows {
-    private static final double WATER_KILOGRAMS_PER_LITRE = 1;
-
     private final Subject subject;
     private final Told told;
     private final List<Rows.Pair> rows = new ArrayList<>();
@@ -44,17 +42,10 @@ final class EffectRows {
                 .append(told.quantity(inside.height()))
                 .append(", panes ")
                 .append(told.quantity(tank.tank().pane()));
-        tank.water().ifPresent(water -> {
-            double litres = inside.width().si() * inside.depth().si() * water.si() * 1000;
-            words.append("; fill to ")
-                    .append(told.quantity(water))
-                    .append(" above its floor: ")
-                    .append(Print.number(litres, litres < 10 ? 1 : 0))
-                    .append(" l, about ")
-                    .append(Print.number(litres * WATER_KILOGRAMS_PER_LITRE, 0))
-                    .append(" kg of water besides the tank");
-        });
-        rows.add(new Rows.Pair("Tank", words + "."));
+        tank.water()
+                .ifPresent(water ->
+                        words.append("; fill to ").append(told.quantity(water)).append(" above its floor"));
+        rows.add(new Rows.Pair("Tank", words + ": see its card."));
     }
 
     private void hung(Placed placed) {
@@ -62,7 +53,7 @@ final class EffectRows {
                 ? placed.lines().getAsLong() + (placed.lines().getAsLong() == 1 ? " line" : " lines")
                 : placed.tied().size() + (placed.tied().size() == 1 ? " line" : " lines")
                         + ", tied where its marks say";
-        rows.add(new Rows.Pair(placed.name() + " hangs", "on " + lines + "."));
+        rows.add(new Rows.Pair(placed.name() + " hangs", "on " + lines + ": see its card."));
     }
 
     private void release(Release release) {

@@ -85,7 +85,8 @@ final class Facts {
     }
 
     /// What neither is a mark nor only follows from marks: head, tank, rows of camera, moves, light, passes, effect,
-    /// heroes, sizes; and what is taped or dialled after them.
+    /// heroes, sizes; what is taped or dialled after them; and all figures of cards, which are read away from the
+    /// sheet.
     static Map<Key, Rows.Pair> rows(Subject subject) {
         String shot = subject.name();
         CameraRows camera = new CameraRows(subject);
@@ -105,6 +106,7 @@ final class Facts {
         put(facts, Of.EFFECT, shot, EffectRows.of(subject));
         put(facts, Of.HERO, shot, Preparation.products(subject));
         put(facts, Of.THING, shot, ThingRows.of(subject));
+        put(facts, Of.CARD, shot, CardsPart.facts(subject));
         String minutes = new Resets(subject.shot(), !subject.passes().isEmpty()).minutes();
         put(facts, Of.RESET, shot, List.of(new Rows.Pair(RESET, minutes)));
         return facts;

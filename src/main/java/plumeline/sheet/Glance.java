@@ -3,6 +3,7 @@ package plumeline.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import plumeline.card.Cautions;
 import plumeline.plan.Camera;
 import plumeline.sketch.Drawing;
 import plumeline.sketch.Markup;

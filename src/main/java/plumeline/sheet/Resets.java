@@ -3,6 +3,7 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.card.TankReset;
 import plumeline.plan.Move;
 import plumeline.plan.Placed;
 import plumeline.plan.Release;
@@ -85,13 +86,11 @@ final class Resets {
                 steps.add(new Step("Bring " + move.name() + " back to its start mark, from the same side.", 1, 1));
             }
         }
-        boolean inked =
+        boolean isInked =
                 shot.findRelease().filter(Release.OfInk.class::isInstance).isPresent();
-        if (inked) {
-            steps.add(new Step(
-                    "Look along the water: clear enough for one more? Else drain, rinse, refill, wipe.", 25, 40));
-        } else if (shot.findTank().isPresent()) {
-            steps.add(new Step("Wipe bubbles off glass and product, let the water come to rest.", 3, 5));
+        if (isInked || shot.findTank().isPresent()) {
+            TankReset reset = TankReset.of(shot);
+            steps.add(new Step(reset.text(), reset.least(), reset.most()));
         }
         shot.findRelease().ifPresent(release -> steps.addAll(after(release)));
         if (shot.placed().stream().anyMatch(Placed::isHung)) {

@@ -1,6 +1,7 @@
 package plumeline.sheet;
 
 import java.util.List;
+import plumeline.card.Cautions;
 import plumeline.draw.Drawings;
 import plumeline.draw.Moment;
 import plumeline.sketch.Drawing;
@@ -9,7 +10,8 @@ import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
 
 /// The sheet of one shot, in the order in which a crew needs it: at a glance, marks, camera, moves, light, effect, what
-/// kills it, what is done before and between takes, boxes for takes; then the wants, the drawings, where to take care.
+/// kills it, what is done before and between takes, boxes for takes, where to
+/// take care; then its cards, the wants, the drawings.
 final class ShotSheet {
     private final Subject subject;
     private final Changes changes;
@@ -45,6 +47,7 @@ final class ShotSheet {
         new Resets(subject.shot(), !subject.passes().isEmpty()).addTo(sheet.section, subject.name(), printed.changes());
         TakeBoxes.addTo(sheet.section, subject, title, revision);
         sheet.cautions();
+        new CardsPart(subject, printed.changes()).addTo(sheet.section);
         new WantsPart(subject, printed.changes()).addTo(sheet.section);
         new DrawingsPart(subject, drawn, start).addTo(sheet.section);
         return sheet.section;

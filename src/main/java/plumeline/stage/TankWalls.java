@@ -57,6 +57,27 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
                 block(new Vec(high.x() - paneMetres, low.y(), low.z()), high));
     }
 
+    /// Tells whether a body is in the water.
+    ///
+    /// @param body a body
+    /// @return true where its middle is within the walls and some of it is under the water line
+    public boolean isWet(Body body) {
+        return isWithin(body) && body.bounds().low().z() < waterLineMetres;
+    }
+
+    /// Tells whether a body is in the tank, wet or dry.
+    ///
+    /// @param body a body
+    /// @return true where its middle is within the walls and some of it is under the rim
+    public boolean isWithin(Body body) {
+        Vec middle = body.middle();
+        return middle.x() > inside.low().x()
+                && middle.x() < inside.high().x()
+                && middle.y() > inside.low().y()
+                && middle.y() < inside.high().y()
+                && body.bounds().low().z() < inside.high().z();
+    }
+
     private static Body block(Vec low, Vec high) {
         Vec size = high.minus(low);
         Vec base = new Vec(low.x() + size.x() / 2, low.y() + size.y() / 2, low.z());

@@ -149,6 +149,13 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
                 + balance + " from its base: tie it " + where() + ".");
     }
 
+    /// What each line pulls as it hangs now; empty where it doesn't hang on all of them.
+    List<Double> pullsNewtons(Moments moments) {
+        Poise poise = poise(moments);
+        Poise.Ties ties = ties(moments);
+        return poise.floats() || poise.tips(ties, wish) ? List.of() : poise.pullsNewtons(ties, wish);
+    }
+
     private String where() {
         double wanted = Math.abs(wish.tiltDegrees());
         return wanted < wish.withinDegrees()

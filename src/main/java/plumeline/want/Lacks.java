@@ -6,13 +6,17 @@ import plumeline.quantity.Print;
 import plumeline.stage.Immersed;
 
 /// What wants about water say of what is missing, and of figures they share.
-final class Lacks {
+public final class Lacks {
     static final double GRAMS = 1000;
 
     private Lacks() {}
 
-    /// What to measure, and where to write it.
-    static String sentence(Immersed.Lack lack, String name) {
+    /// Gives what to measure, and where to write it.
+    ///
+    /// @param lack what is missing
+    /// @param name the thing's name
+    /// @return a sentence
+    public static String sentence(Immersed.Lack lack, String name) {
         return switch (lack) {
             case MASS -> "Weigh " + name + ", whole and filled: write its mass.";
             case TOO_LIGHT -> name + " weighs no more than its contents. Weigh it again, full.";
@@ -24,6 +28,23 @@ final class Lacks {
                         + " displaces; measure what is in it.";
             case PROFILE -> name + "'s profile has a hole. Measure its radius at each height where the outline bends.";
         };
+    }
+
+    /// Gives how a thing's spread reaches past what decides, and what to measure more closely.
+    ///
+    /// @param name the thing's name
+    /// @param immersed the thing
+    /// @return a sentence
+    public static String tooNear(String name, Immersed immersed) {
+        double net = immersed.net().value();
+        String closer = switch (immersed.basis()) {
+            case DISPLACES -> ": weigh it more closely.";
+            case FORM ->
+                ", as its volume is taken from its form. Push it just under in a jug on a kitchen scale: the grams"
+                        + " gained are the millilitres it displaces.";
+        };
+        return name + (net < 0 ? " floats by " : " sinks by ") + grams(net) + ", but that may be off by "
+                + grams(immersed.net().half()) + closer;
     }
 
     /// What was assumed, in a sentence; empty where nothing was.
@@ -38,7 +59,11 @@ final class Lacks {
         return assumed(all);
     }
 
-    static String grams(double kilograms) {
+    /// Prints a mass without its sign.
+    ///
+    /// @param kilograms the mass
+    /// @return to the gram, below 10 to a tenth
+    public static String grams(double kilograms) {
         double grams = Math.abs(kilograms * GRAMS);
         return Print.number(grams, grams < 10 ? 1 : 0) + " g";
     }
@@ -47,7 +72,11 @@ final class Lacks {
         return Print.number(degrees, Math.abs(degrees) < 10 ? 1 : 0) + " deg";
     }
 
-    static String newtons(double newtons) {
+    /// Prints a force.
+    ///
+    /// @param newtons the force
+    /// @return to the newton, below 10 to a tenth, below 1 to a hundredth
+    public static String newtons(double newtons) {
         return Print.number(newtons, newtons < 1 ? 2 : newtons < 10 ? 1 : 0) + " N";
     }
 }

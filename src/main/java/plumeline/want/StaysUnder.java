@@ -39,20 +39,8 @@ record StaysUnder(WantLine line, int thing, double byKilograms, Immersed immerse
     /// Why it can't be told: what was measured isn't measured closely enough.
     Optional<String> findTooNear(String name) {
         return Math.abs(immersed.net().value() - byKilograms) < immersed.net().half()
-                ? Optional.of(tooNear(name, immersed))
+                ? Optional.of(Lacks.tooNear(name, immersed))
                 : Optional.empty();
-    }
-
-    static String tooNear(String name, Immersed immersed) {
-        double net = immersed.net().value();
-        String closer = switch (immersed.basis()) {
-            case DISPLACES -> ": weigh it more closely.";
-            case FORM ->
-                ", as its volume is taken from its form. Push it just under in a jug on a kitchen scale: the grams"
-                        + " gained are the millilitres it displaces.";
-        };
-        return name + (net < 0 ? " floats by " : " sinks by ") + Lacks.grams(net) + ", but that may be off by "
-                + Lacks.grams(immersed.net().half()) + closer;
     }
 
     @Override

@@ -9,7 +9,6 @@ import plumeline.quantity.Quantity;
 import plumeline.stage.Immersed;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
-import plumeline.stage.TankWalls;
 import plumeline.water.Attitudes;
 import plumeline.water.Hold;
 import plumeline.water.Vessel;
@@ -141,7 +140,7 @@ final class WaterWants {
             case Immersed.Body.Of body -> {
                 Vessel vessel = body.vessel();
                 if (Math.abs(immersed.net().value()) < immersed.net().half()) {
-                    yield unknown(StaysUnder.tooNear(placed().name(), immersed));
+                    yield unknown(Lacks.tooNear(placed().name(), immersed));
                 }
                 Poise inWater = new Poise(vessel, water);
                 Poise inAir = findWater().isPresent() ? new Poise(vessel, AIR_KILOGRAMS_PER_METRE3) : inWater;
@@ -158,7 +157,7 @@ final class WaterWants {
     private Want upright() {
         String name = placed().name();
         Body body = stage.scene(stage.startValues(), 0).things().get(index);
-        boolean isWet = stage.findTank().filter(walls -> isIn(walls, body)).isPresent();
+        boolean isWet = stage.findTank().filter(walls -> walls.isWet(body)).isPresent();
         if (isWet && findWater().isEmpty()) {
             return unknown("The water's temperature is past 0 to 40 degC.");
         }
@@ -170,7 +169,7 @@ final class WaterWants {
                     case Immersed.Body.Untold(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, name));
                     case Immersed.Body.Of known ->
                         isWet && immersed.net().half() > Math.abs(immersed.net().value())
-                                ? unknown(StaysUnder.tooNear(name, immersed))
+                                ? unknown(Lacks.tooNear(name, immersed))
                                 : upright(body, immersed, known, around);
                 };
         };
@@ -206,16 +205,5 @@ final class WaterWants {
                         new Upright.Rest.Turned(way, Math.toDegrees(attitude.tiltRadians()), within),
                         assumed);
         };
-    }
-
-    private static boolean isIn(TankWalls walls, Body body) {
-        var middle = body.middle();
-        var low = walls.inside().low();
-        var high = walls.inside().high();
-        return middle.x() > low.x()
-                && middle.x() < high.x()
-                && middle.y() > low.y()
-                && middle.y() < high.y()
-                && body.bounds().low().z() < walls.waterLineMetres();
     }
 }

@@ -88,6 +88,7 @@ final class ChangesTest {
     @Test
     void whatNoMarkSays_isToldToo() {
         checkTold("tank: glass, at: [0 mm, 30 mm]", "tank: glass, at: [0 mm, 45 mm]", "plume: Tank stands");
+        checkTold("water: 260 mm", "water: 250 mm", "plume: Tank card: glass, Water fill to 250 mm over its floor");
         checkTold("width: 60 mm, depth", "width: 61 mm measured, depth", "looks: carton 61 mm (measured) wide, was 60");
         checkTold("keep_out: {top: 14 %", "keep_out: {top: 10 %", "film: delivery phone");
         checkTold("speed: 20 %", "speed: 25 %", "plume: Playback 25 %");

@@ -75,6 +75,31 @@ final class PdfTest {
         }
     }
 
+    /// A card is cut out, or held at the tank: it stands on one page, cautions, figures and boxes.
+    @Test
+    void cards_areNotParted() throws IOException {
+        Map<String, String> ends = Map.of(
+                "Tank card: glass", "Ruler at bottle",
+                "Float card: flacon", "The evening before",
+                "Hang card: bottle", "One line lets it turn|Its lines keep its face");
+        Map<String, Integer> found = new TreeMap<>();
+        for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+            PDFTextStripper reader = new PDFTextStripper();
+            reader.setStartPage(page);
+            reader.setEndPage(page);
+            String text = reader.getText(pdf);
+            ends.forEach((title, end) -> {
+                if (text.contains(title)) {
+                    found.merge(title, 1, Integer::sum);
+                    assertThat(text.substring(text.indexOf(title))).containsPattern(end);
+                }
+            });
+        }
+        assertThat(found)
+                .hasSize(3)
+                .allSatisfy((title, pages) -> assertThat(pages).isEqualTo(1));
+    }
+
     /// Every figure of the page and of its drawings, with how often it stands there, is in the PDF, apart from the
     /// running lines and table heads that pages repeat.
     @Test

@@ -64,6 +64,9 @@ final class ShotSheetTest {
                         "Reset between takes",
                         "Takes",
                         "Take care",
+                        "Tank card: glass",
+                        "Float card: flacon",
+                        "Hang card: bottle (flacon)",
                         "What must be true on the screen",
                         "The picture",
                         "Leeway at full size",
@@ -153,16 +156,57 @@ final class ShotSheetTest {
         assertThat(row(sheet(Made.text(), "looks"), "green")).contains("key off");
     }
 
-    /// 450 × 300 × 260 mm are 35.1 l.
     @Test
     void effect_saysWaterReleaseAndCall() {
         Element sheet = sheet(
                 Made.text() + "cues: [{sound: pour, sync: {shot: plume, when: 0.6 s}, lead: 2 frames}]\n", "plume");
-        assertThat(row(sheet, "Tank")).contains("fill to 260 mm above its floor: 35 l, about 35 kg of water");
+        assertThat(row(sheet, "Tank")).endsWith("fill to 260 mm above its floor: see its card.");
         assertThat(row(sheet, "Release")).contains("ink rose_ink, 3 ml; 0.2 s after the shot's first frame");
         assertThat(row(sheet, "Call")).contains("Roll first");
         assertThat(row(sheet, "bottle hangs")).contains("on 2 lines");
         assertThat(row(sheet, "Sound")).contains("pour meets 0.6 s of real time, begins 2 frames earlier");
+    }
+
+    /// What can hurt is read before anything is filled in; the shorter list only says where.
+    @Test
+    void tankCard_beginsWithItsCautions() {
+        Element card = card("plume.card.tank");
+        List<String> parts = all(card, "*").stream()
+                .map(part -> part.getTagName() + "." + part.getAttribute("class"))
+                .filter(List.of("h2.", "div.caution", "table.")::contains)
+                .toList();
+        assertThat(parts).containsExactly("h2.", "div.caution", "table.");
+        assertThat(all(card, "li")).hasSize(6);
+        assertThat(row(card, "Water")).contains("35.1 l, 35 kg");
+        assertThat(row(card, "Reset")).contains("25 to 40 min, typical");
+        assertThat(sheet(Made.text(), "plume").getTextContent())
+                .contains("The tank card begins with them")
+                .containsOnlyOnce("residual-current");
+    }
+
+    /// Three figures a hero: its weight, what the scales gain, the difference. Weight, rating, tap and reset are asked
+    /// for where the plan has none.
+    @Test
+    void cards_haveBoxesToWriteIn() {
+        assertThat(boxes("plume.card.float.flacon", "td", "blank")).isEqualTo(3);
+        assertThat(boxes("plume.card.float.flacon", "span", "tick")).isEqualTo(3);
+        assertThat(boxes("plume.card.float.flacon", "span", "box")).isEqualTo(2);
+        assertThat(boxes("plume.card.tank", "span", "box")).isEqualTo(3);
+        // Two lines: where each is tied, and that it is.
+        assertThat(boxes("plume.card.hang.1", "td", "blank")).isEqualTo(4);
+    }
+
+    private static Element card(String id) {
+        return all(sheet(Made.text(), "plume"), "div").stream()
+                .filter(div -> div.getAttribute("id").equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static int boxes(String id, String tag, String type) {
+        return (int) all(card(id), tag).stream()
+                .filter(element -> element.getAttribute("class").equals(type))
+                .count();
     }
 
     /// The carton is turned 30 deg anticlockwise; the lens stands 60 mm to camera left at 877 mm: atan(60/877) is 3.9

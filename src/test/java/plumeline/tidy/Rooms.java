@@ -36,7 +36,8 @@ final class Rooms {
             "ask: answer sight optics light motion time water ink fall sound search",
             "draw: solve timeline sketch",
             "press:",
-            "sheet: draw press",
+            "card: solve",
+            "sheet: draw card press",
             "cli: *");
 
     /// Pure functions of numbers.
@@ -87,7 +88,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("answer", "ask", "sketch", "draw"));
+        silent.addAll(List.of("answer", "ask", "sketch", "draw", "card"));
         return silent;
     }
 

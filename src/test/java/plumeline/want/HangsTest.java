@@ -3,6 +3,7 @@ package plumeline.want;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,8 +69,7 @@ final class HangsTest {
         double share = (48 - 10) / 80.0;
         assertThat(dry.standing())
                 .isEqualTo("hero hangs at 90 deg; 90 deg ± 3 deg is wanted. In air its lines pull "
-                        + "%.1f N and %.2f N."
-                                .formatted((1 - share) * 1.93, share * 1.93)
+                        + String.format(Locale.ROOT, "%.1f N and %.2f N.", (1 - share) * 1.93, share * 1.93)
                                 .replace("1.0 N", "1 N"));
     }
 

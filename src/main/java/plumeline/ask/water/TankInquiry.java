@@ -188,10 +188,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
     /// What `tank` says beside its numbers; whatever it tells to try, it has tried.
     private static final class Telling {
         private static final double TWO_PEOPLE_KILOGRAMS = 20;
-        private static final double TAP_METRES3_PER_SECOND = 10e-3 / 60;
         private static final TankTimes.Hose HOSE = new TankTimes.Hose(0.012, 2, 0.7);
-        private static final double VISCOSITY_METRES2_PER_SECOND = 1.0e-6;
-        private static final double STILL_METRES_PER_SECOND = 1e-3;
 
         private final TankCheck.Found found;
         private final TankLoad load;
@@ -302,20 +299,17 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
         }
 
         private void sayTimes() {
-            double fill = TankTimes.fillSeconds(load.volumeMetres3(), TAP_METRES3_PER_SECOND);
-            double drain = TankTimes.drainSeconds(load, HOSE, VISCOSITY_METRES2_PER_SECOND);
+            double fill = TankTimes.fillSeconds(load.volumeMetres3(), TankTimes.TAP_METRES3_PER_SECOND);
+            double drain = TankTimes.drainSeconds(load, HOSE, TankTimes.TAP_WATER_METRES2_PER_SECOND);
             because.add(litres() + ": in about " + minutes(fill) + " at 10 l/min; out about " + minutes(drain)
                     + " by 2 m of 12 mm hose that ends 0.7 m lower.");
             double period = TankTimes.wavePeriodSeconds(
                     load.tank().lengthMetres(), load.depthMetres(), load.gravityMetresPerSecond2());
-            double waves = Math.log(100) * TankTimes.waveDecaySeconds(load, VISCOSITY_METRES2_PER_SECOND);
-            double eddies = TankTimes.eddySeconds(load, STILL_METRES_PER_SECOND);
-            double radius = Math.min(load.tank().lengthMetres(), load.tank().widthMetres()) / 2;
-            double swirl = TankTimes.swirlSeconds(
-                    load, 0.05 / radius, STILL_METRES_PER_SECOND / radius, VISCOSITY_METRES2_PER_SECOND);
+            TankTimes.Stillness still = TankTimes.stillness(load);
             because.add("Still: waves (period " + Print.seconds(period, 1) + ") are down to a hundredth in "
-                    + minutes(waves)
-                    + " at most; currents under 1 mm/s after " + minutes(eddies) + " (churned) to " + minutes(swirl)
+                    + minutes(still.waveSeconds())
+                    + " at most; currents under 1 mm/s after " + minutes(still.eddySeconds()) + " (churned) to "
+                    + minutes(still.swirlSeconds())
                     + " (a clean swirl), roughly: look with a drop of dye.");
         }
 

@@ -1,4 +1,4 @@
-package plumeline.sheet;
+package plumeline.card;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,26 +10,35 @@ import plumeline.plan.Thing;
 /// can.
 ///
 /// **Source:** common practice on sets with water, lamps and machines.
-final class Cautions {
+public final class Cautions {
     /// A caution.
     ///
     /// @param about a few words
     /// @param text the whole sentence
-    record Caution(String about, String text) {}
+    public record Caution(String about, String text) {}
 
     /// Whose word counts more.
-    static final String DEFERENCE =
+    public static final String DEFERENCE =
             "Local codes, the makers' manuals and licensed hands come first: mains work, rigging"
                     + " and anything over a head are theirs.";
 
     private Cautions() {}
 
-    static List<Caution> of(Shot shot) {
+    /// Lists a shot's cautions; of what has a card only where to read them.
+    ///
+    /// @param shot the shot
+    /// @return the cautions
+    public static List<Caution> of(Shot shot) {
         List<Caution> all = new ArrayList<>();
-        boolean wet = shot.findTank().isPresent()
-                || shot.findRelease().filter(Release.OfInk.class::isInstance).isPresent();
+        boolean hasTank = shot.findTank().isPresent();
+        boolean isInked =
+                shot.findRelease().filter(Release.OfInk.class::isInstance).isPresent();
         boolean lit = !shot.lights().isEmpty();
-        if (wet) {
+        if (hasTank) {
+            all.add(new Caution(
+                    "glass, water, mains, a heavy tank",
+                    "The tank card begins with them: read them out before a drop is filled in."));
+        } else if (isInked) {
             all.add(new Caution(
                     "water and mains",
                     "Feed every lamp and device near the water through a residual-current device tested today; plugs"
@@ -37,11 +46,6 @@ final class Cautions {
                             + " leads; switch"
                             + " off before a hand goes into the water."));
         }
-        shot.findTank()
-                .ifPresent(tank -> all.add(new Caution(
-                        "a heavy tank",
-                        "Check first that table and tank carry the water; fill slowly, never move the tank with water"
-                                + " in it, keep feet and cables away from under it.")));
         if (lit) {
             all.add(new Caution(
                     "hot lamps",
@@ -58,14 +62,14 @@ final class Cautions {
                     "Fingers, hair and cables out of every move's way from end stop to end stop; call it before each"
                             + " run; one person at the stop."));
         }
-        if (shot.findTank().isPresent() || hasClear(shot)) {
+        if (!hasTank && hasClear(shot)) {
             all.add(new Caution(
                     "glass",
                     "Glass breaks: cut-proof gloves for edges and shards, shoes on, a bin for shards at hand."));
         }
         if (shot.placed().stream().anyMatch(placed -> placed.isHung())) {
             all.add(new Caution(
-                    "hung things", "Two lines a thing wherever the picture allows; nobody's hand or head below."));
+                    "hung things", "Nobody's hand or head below; the hang card says what the lines must bear."));
         }
         if (shot.findRelease()
                 .filter(release -> release instanceof Release.OfPieces || release instanceof Release.OfThing)

@@ -1,0 +1,176 @@
+package plumeline.card;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import plumeline.geom.Body;
+import plumeline.plan.Mark;
+import plumeline.plan.Placed;
+import plumeline.plan.Plan;
+import plumeline.plan.Thing;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+import plumeline.stage.TankFill;
+import plumeline.want.CarriedTank;
+import plumeline.want.Suspension;
+
+/// The cards of a shot: its tank's, one for each thing that shall be in the water, one for each that hangs.
+public final class Cards {
+    private static final double AIR_KILOGRAMS_PER_METRE3 = 1.2;
+
+    private final Plan plan;
+    private final ShotAnswer answer;
+    private final Print print;
+
+    private Cards(Plan plan, ShotAnswer answer, PaperUnit unit) {
+        this.plan = plan;
+        this.answer = answer;
+        print = new Print(unit);
+    }
+
+    /// Writes the cards of a solved shot. Things of one kind share a float card; what only a pass puts in the water or
+    /// on lines has its cards too.
+    ///
+    /// @param plan the shot's plan
+    /// @param answer the findings on the shot
+    /// @param unit the papers' unit of length
+    /// @return the tank card first, then float cards, then hang cards; none where the shot has neither tank nor
+    /// lines
+    public static List<Card> of(Plan plan, ShotAnswer answer, PaperUnit unit) {
+        Cards cards = new Cards(plan, answer, unit);
+        List<Card> all = new ArrayList<>();
+        cards.addTank(all);
+        cards.addFloats(all);
+        cards.addHangs(all);
+        return all;
+    }
+
+    private List<Stage> stages() {
+        return answer.posed().stages().stream().map(ShotAnswer.Run::stage).toList();
+    }
+
+    private Scene start(Stage stage) {
+        return stage.scene(answer.posed().values(), 0);
+    }
+
+    private String id(String kind) {
+        return answer.shot() + ".card." + kind;
+    }
+
+    private void addTank(List<Card> all) {
+        Stage stage = stages().getFirst();
+        stage.shot().findTank().ifPresent(place -> {
+            List<Integer> wet = IntStream.range(0, stage.shot().placed().size())
+                    .filter(i -> isPlaced(stage.shot().placed().get(i)) && isWet(stage, i))
+                    .boxed()
+                    .toList();
+            CarriedTank carried = CarriedTank.of(plan, place);
+            all.add(new TankCard(id("tank"), stage.shot(), carried, start(stage), wet, print).card());
+        });
+    }
+
+    private void addFloats(List<Card> all) {
+        Map<String, FloatCard> cards = new LinkedHashMap<>();
+        for (Stage stage : stages()) {
+            for (int i = 0; i < stage.shot().placed().size(); i++) {
+                if (stage.findTank().isPresent() && isMeantWet(stage, i)) {
+                    Placed placed = stage.shot().placed().get(i);
+                    cards.merge(placed.thing().reference(), floats(stage, placed), Cards::together);
+                }
+            }
+        }
+        cards.values().forEach(card -> all.add(card.card()));
+    }
+
+    private FloatCard floats(Stage stage, Placed placed) {
+        OptionalDouble water =
+                stage.shot().findTank().map(TankFill::findDensity).orElse(OptionalDouble.empty());
+        double by = stage.shot().wants().stream()
+                .filter(line -> line.word().equals("stays_under"))
+                .filter(line -> line.subjects().getFirst().name().equals(placed.name()))
+                .flatMap(line -> line.written().findQuantity("by").stream())
+                .mapToDouble(Quantity::si)
+                .max()
+                .orElse(0);
+        Thing thing = placed.thing();
+        return new FloatCard(id("float." + thing.reference()), thing, List.of(placed.name()), water, by);
+    }
+
+    private static FloatCard together(FloatCard one, FloatCard other) {
+        List<String> names = new ArrayList<>(one.names());
+        other.names().stream().filter(name -> !names.contains(name)).forEach(names::add);
+        return new FloatCard(one.id(), one.thing(), names, one.water(), Math.max(one.by(), other.by()));
+    }
+
+    private void addHangs(List<Card> all) {
+        Map<String, Card> cards = new LinkedHashMap<>();
+        for (Stage stage : stages()) {
+            for (int i = 0; i < stage.shot().placed().size(); i++) {
+                Placed placed = stage.shot().placed().get(i);
+                if (placed.isHung()) {
+                    String key = placed.name() + " " + placed.thing().reference();
+                    if (!cards.containsKey(key)) {
+                        cards.put(key, hang(stage, i, cards.size() + 1));
+                    }
+                }
+            }
+        }
+        all.addAll(cards.values());
+    }
+
+    private Card hang(Stage stage, int thing, int number) {
+        Placed placed = stage.shot().placed().get(thing);
+        boolean isWet = stage.findTank().isPresent() && isMeantWet(stage, thing);
+        double density = isWet
+                ? TankFill.findDensity(stage.shot().findTank().orElseThrow()).orElse(0)
+                : AIR_KILOGRAMS_PER_METRE3;
+        Suspension suspension = isPlaced(placed)
+                ? Suspension.of(plan, stage, answer.posed().values(), thing, print.unit())
+                : new Suspension.Unknown("Its place or its ties are still free: solve the plan, or write them.");
+        HangCard.Place place = new HangCard.Place(isWet, density, ties(stage, thing), suspension);
+        return new HangCard(id("hang." + number), placed, place, print).card();
+    }
+
+    private List<String> ties(Stage stage, int thing) {
+        Placed placed = stage.shot().placed().get(thing);
+        List<Double> metres = stage.tiesMetres(thing, answer.posed().values());
+        return IntStream.range(0, HangCard.count(placed))
+                .mapToObj(i -> i < metres.size() && !isOpen(placed.tied().get(i)) ? print.length(metres.get(i)) : "")
+                .toList();
+    }
+
+    /// Whether it is in the tank's water by its place; where that is still open, by its lines; or by a want.
+    private boolean isMeantWet(Stage stage, int thing) {
+        Placed placed = stage.shot().placed().get(thing);
+        boolean isWanted = stage.shot().wants().stream()
+                .anyMatch(line -> line.word().equals("stays_under")
+                        && line.subjects().getFirst().name().equals(placed.name()));
+        return isWanted || (isPlaced(placed) ? isWet(stage, thing) : placed.isHung());
+    }
+
+    private boolean isWet(Stage stage, int thing) {
+        Body body = start(stage).things().get(thing);
+        boolean isFilled = stage.shot().findTank().flatMap(tank -> tank.water()).isPresent();
+        return stage.findTank()
+                .filter(walls -> isFilled ? walls.isWet(body) : walls.isWithin(body))
+                .isPresent();
+    }
+
+    private boolean isPlaced(Placed placed) {
+        return placed.marks().stream().noneMatch(this::isOpen);
+    }
+
+    private boolean isOpen(Mark mark) {
+        return answer.marks().stream()
+                .anyMatch(one ->
+                        one.mark().path().equals(mark.path()) && one.setting() instanceof MarkAnswer.Setting.Open);
+    }
+}

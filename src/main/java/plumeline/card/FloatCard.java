@@ -1,0 +1,186 @@
+package plumeline.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumeline.plan.Thing;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Immersed;
+import plumeline.want.Lacks;
+import plumeline.water.Material;
+import plumeline.water.Remedies;
+import plumeline.water.Water;
+
+/// Whether a thing stays under: two weighings on kitchen scales, what the plan says they come to, what helps.
+///
+/// **Source:** Archimedes; 20 to 50 g down and the bucket on the evening before: common practice.
+///
+/// @param id the card's id
+/// @param thing the thing
+/// @param names the names it stands under in the shot
+/// @param water density of the tank's water, kilograms a cubic metre; empty where it isn't known
+/// @param by the net weight that the shot wants, kilograms; 0 where it names none
+record FloatCard(String id, Thing thing, List<String> names, OptionalDouble water, double by) {
+    private static final double ENOUGH_KILOGRAMS = 0.020;
+    private static final int MOST_REMEDIES = 3;
+
+    Card card() {
+        List<Card.Part> parts = new ArrayList<>();
+        weighing(parts);
+        parts.add(new Card.Part.Say("More weight than gain: it sinks by the difference; " + wanted()
+                + " Less: it floats, and lacks the difference."));
+        plan(parts);
+        parts.add(new Card.Part.Tick("The evening before, in a bucket, as it will hang or stand, for an hour: still"
+                + " under, still as it was turned, no bubbles rising? Nudge it."));
+        return new Card(id, "Float card: " + thing.reference(), List.of(), parts);
+    }
+
+    private String name() {
+        return names.size() == 1 ? names.getFirst() : thing.reference();
+    }
+
+    private boolean isOpen() {
+        return thing.written().findWord("closed").filter("no"::equals).isPresent();
+    }
+
+    private void weighing(List<Card.Part> parts) {
+        parts.add(new Card.Part.Tick("Weigh it dry, with all that will be in it but the tank's water."));
+        parts.add(new Card.Part.Tick("Stand a jug of the tank's water on kitchen scales, set them to zero. Push it just"
+                + " under with a thin wire, off the jug's walls, "
+                + (isOpen() ? "filled to the last bubble. " : "no bubbles on it. ")
+                + "The grams gained are the millilitres it displaces."));
+        List<List<String>> rows =
+                names.stream().map(name -> List.of(name, "", "", "")).toList();
+        parts.add(new Card.Part.Grid(List.of("Which", "Weight g", "Gain g = ml", "Difference g"), rows));
+    }
+
+    private String wanted() {
+        return by > 0
+                ? Lacks.grams(by) + " or more are wanted."
+                : "20 to 50 g are wanted, lest bubbles or a nudge lift it.";
+    }
+
+    private void plan(List<Card.Part> parts) {
+        weight(parts);
+        if (water.isEmpty()) {
+            parts.add(new Card.Part.Ask("Water", "not known at its temperature: measure that, 0 to 40 degC"));
+            remedies(parts, Optional.empty());
+            return;
+        }
+        switch (Immersed.of(thing, water.getAsDouble())) {
+            case Immersed.Reading.Missing(Immersed.Lack lack) -> {
+                volume(parts, Optional.empty());
+                parts.add(new Card.Part.Fact("Comes to", "not known. " + Lacks.sentence(lack, name())));
+                remedies(parts, Optional.empty());
+            }
+            case Immersed.Reading.Known(Immersed immersed) -> {
+                volume(parts, Optional.of(immersed));
+                parts.add(new Card.Part.Fact("Comes to", comesTo(immersed)));
+                List<String> assumed = assumed(immersed);
+                if (!assumed.isEmpty()) {
+                    parts.add(new Card.Part.Fact("Assumed", String.join("; ", assumed) + "."));
+                }
+                remedies(parts, Optional.of(immersed));
+            }
+        }
+    }
+
+    /// How its weight lies bears on the remedies only.
+    private static List<String> assumed(Immersed immersed) {
+        List<String> all = new ArrayList<>(immersed.assumed());
+        if (immersed.net().value() < 0 && immersed.body() instanceof Immersed.Body.Of(var _, var assumed)) {
+            all.addAll(assumed);
+        }
+        return all;
+    }
+
+    private void weight(List<Card.Part> parts) {
+        Optional<Quantity> mass = thing.written().findQuantity("mass");
+        Optional<Quantity> empty = thing.written().findQuantity("empty_mass");
+        if (mass.isPresent()) {
+            parts.add(new Card.Part.Fact("Weight", Figures.written(mass.get())));
+        } else if (empty.isPresent()) {
+            String contents = thing.written()
+                    .findQuantity("contents.volume")
+                    .map(volume -> ", and contents, " + Figures.written(volume))
+                    .orElse("");
+            parts.add(new Card.Part.Fact("Weight", "empty " + Figures.written(empty.get()) + contents));
+        } else {
+            parts.add(new Card.Part.Ask("Weight", "not known: weigh it"));
+        }
+    }
+
+    /// What is pushed under and weighed is the whole form of a closed thing only.
+    private void volume(List<Card.Part> parts, Optional<Immersed> immersed) {
+        Optional<Quantity> written = thing.written().findQuantity("displaces");
+        if (written.isPresent()) {
+            parts.add(new Card.Part.Fact("Displaces", Figures.written(written.get())));
+        } else if (immersed.isPresent() && !isOpen()) {
+            parts.add(new Card.Part.Fact(
+                    "Displaces",
+                    Figures.millilitres(immersed.get().displaced()) + ", from its form (typical: measure yours)"));
+        } else {
+            parts.add(new Card.Part.Ask("Displaces", "not known: push it under"));
+        }
+    }
+
+    private String comesTo(Immersed immersed) {
+        double net = immersed.net().value();
+        if (Math.abs(net) < immersed.net().half()) {
+            return Lacks.tooNear(name(), immersed);
+        }
+        String figure = Figures.grams(immersed.net());
+        if (net < 0) {
+            return "Floats: it lacks " + figure + " of weight.";
+        }
+        double enough = by > 0 ? by : ENOUGH_KILOGRAMS;
+        return "Sinks by " + figure + (net < enough ? "; " + Lacks.grams(enough - net) + " more are wanted." : ".");
+    }
+
+    private void remedies(List<Card.Part> parts, Optional<Immersed> immersed) {
+        List<String> tried = immersed.map(this::tried).orElse(List.of());
+        if (tried.isEmpty()) {
+            parts.add(new Card.Part.Fact(
+                    "If it floats",
+                    "Open, drain and flood it, no bubble left. Or steel on its floor inside, what it lacks and 20 g"
+                            + " more; under its base outside 1.15 times that. Or tie its base to the tank's"
+                            + " floor. Then the bucket again: ballast may turn it over."));
+        } else {
+            parts.add(new Card.Part.Fact(
+                    "What helps", "First: " + String.join(" Or: ", tried) + " Try it in the bucket."));
+        }
+        if (!isOpen()) {
+            parts.add(new Card.Part.Say(
+                    "A sealed fizzy drink is under pressure: chill it, open it by its own lid," + " never pierce it."));
+        }
+    }
+
+    private List<String> tried(Immersed immersed) {
+        if (!(immersed.body() instanceof Immersed.Body.Of(var vessel, var _))) {
+            return List.of();
+        }
+        return Remedies.list(vessel, water.getAsDouble(), Material.STEEL.densityKilogramsPerMetre3()).stream()
+                .filter(Remedies.Remedy::works)
+                .limit(MOST_REMEDIES)
+                .map(FloatCard::said)
+                .toList();
+    }
+
+    private static String said(Remedies.Remedy remedy) {
+        String down = ": " + Lacks.grams(remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
+                + " down, upright on a line from its top.";
+        return switch (remedy.way()) {
+            case CLEAR_BASE -> "tilt it under water until no air is left under its base" + down;
+            case OPEN_DRAIN_FLOOD -> "open, drain, fill it with tank water to the last bubble" + down;
+            case BALLAST_INSIDE -> Lacks.grams(remedy.amount()) + " of steel inside, on its floor" + down;
+            case BALLAST_OUTSIDE -> Lacks.grams(remedy.amount()) + " of steel under its base" + down;
+            case TIE_DOWN ->
+                "tie its base to the tank's floor: it stands upright, the line pulls " + Figures.pull(remedy.amount())
+                        + ".";
+            case OTHER_LIQUID ->
+                "fill it with syrup or brine of " + Print.number(remedy.amount() / 1e3, 3) + " g/ml" + down;
+        };
+    }
+}
