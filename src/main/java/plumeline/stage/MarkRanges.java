@@ -18,6 +18,9 @@ import plumeline.quantity.Quantity;
 /// wide and deep, wherever on it that lies, else 1.5 m; never below the table top. `free between` is kept to the
 /// letter.
 final class MarkRanges {
+    /// How far from its ends a thing is tied, where a plan doesn't say otherwise.
+    private static final double TIE_CLEAR_METRES = 0.005;
+
     private static final double TABLE_METRES = 1.5;
     private static final double CAMERA_FAR_METRES = 4;
     private static final double CAMERA_NEAR_METRES = 0.05;
@@ -89,7 +92,7 @@ final class MarkRanges {
                 path.equals("camera.y")
                         ? new double[] {-CAMERA_FAR_METRES, -CAMERA_NEAR_METRES}
                         : tableRange(path, plan);
-            case HEIGHT -> new double[] {0, findTied(mark, shot).orElse(TABLE_METRES)};
+            case HEIGHT -> heightRange(findTied(mark, shot));
             case LAMP_PLACE -> new double[] {path.endsWith(".z") ? 0 : -LAMP_METRES, LAMP_METRES};
             case TURN, LAMP_TURN, MOTOR_TURN ->
                 path.endsWith(".tilt")
@@ -129,6 +132,16 @@ final class MarkRanges {
                 .findFirst()
                 .orElse(TABLE_METRES);
         return new double[] {-travel, travel};
+    }
+
+    /// No line holds on the very edge of a base or a top.
+    private static double[] heightRange(OptionalDouble tiedTo) {
+        if (tiedTo.isEmpty()) {
+            return new double[] {0, TABLE_METRES};
+        }
+        double height = tiedTo.getAsDouble();
+        double clear = Math.min(TIE_CLEAR_METRES, height / 4);
+        return new double[] {clear, height - clear};
     }
 
     /// How high a tie can be: to the top of what it is tied to.

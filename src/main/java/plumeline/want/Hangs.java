@@ -2,6 +2,7 @@ package plumeline.want;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -32,6 +33,7 @@ import plumeline.water.Water;
 /// @param loads what it weighs, for its line
 record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inAir, Loads loads) implements Want {
     private static final double FAR_MILLIMETRES = 10_000;
+    private static final String WIRE = "that is beyond its ends, so tie it to a wire or a frame that reaches there.";
 
     /// Its weight.
     ///
@@ -84,7 +86,18 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         double placedTilt =
                 Math.toDegrees(scene(moments).things().get(thing).pose().leanRadians());
         double cut = placed.tilt().isPresent() ? Math.IEEEremainder(placedTilt, 360) : wish.tiltDegrees();
-        return new Poise.Ties(stage.tiesMetres(thing, moments.values()), cut);
+        List<Double> ties = stage.tiesMetres(thing, moments.values());
+        return new Poise.Ties(ties.isEmpty() ? atTheTop(placed, moments) : ties, cut);
+    }
+
+    /// Where lines leave it that nobody wrote a height of.
+    private List<Double> atTheTop(Placed placed, Moments moments) {
+        int count = (int) Math.max(1, placed.lines().orElse(1));
+        return Collections.nCopies(count, heightMetres(moments));
+    }
+
+    private double heightMetres(Moments moments) {
+        return scene(moments).things().get(thing).solid().heightMetres();
     }
 
     private Poise poise(Moments moments) {
@@ -131,7 +144,9 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         Poise.Ties ties = ties(moments);
         double tilt = poise.tiltDegrees(ties, wish);
         String wanted = Lacks.degrees(wish.tiltDegrees()) + " ± " + Lacks.degrees(wish.withinDegrees()) + " is wanted";
-        String balance = new Print(papers).length(poise.balanceMetres(Math.abs(wish.tiltDegrees())), Print.Hand.TAPE);
+        double balanceMetres = poise.balanceMetres(Math.abs(wish.tiltDegrees()));
+        String balance = new Print(papers).length(balanceMetres, Print.Hand.TAPE) + " from its base: ";
+        boolean isOnIt = balanceMetres > 0 && balanceMetres < heightMetres(moments);
         double[] parts = poise.parts(ties, wish);
         if (margin(parts) >= 0) {
             return Optional.of(name + " hangs at " + Lacks.degrees(tilt) + "; " + wanted + ". "
@@ -140,13 +155,13 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         if (poise.tips(ties, wish)) {
             return Optional.of(name + " tips to " + Lacks.degrees(tilt)
                     + ": a line would have to push. It balances " + balance
-                    + " from its base: tie it on both sides of that.");
+                    + (isOnIt ? "tie it on both sides of that." : WIRE));
         }
         if (parts[1] >= 0) {
             return Optional.of(name + " hangs at " + Lacks.degrees(tilt) + "; " + wanted + ".");
         }
         return Optional.of(name + " comes to rest at " + Lacks.degrees(tilt) + "; " + wanted + ". It balances "
-                + balance + " from its base: tie it " + where() + ".");
+                + balance + (isOnIt ? "tie it " + where() + "." : WIRE));
     }
 
     /// What each line pulls as it hangs now; empty where it doesn't hang on all of them.
@@ -170,6 +185,21 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
                 + pulls.stream().map(Lacks::newtons).collect(Collectors.joining(" and ")) + ".";
     }
 
+    /// A line that is too weak makes it fail, however well it would hang.
+    @Override
+    public Optional<String> findLack(Moments moments) {
+        double newtons = loads.airKilograms() * Water.GRAVITY_METRES_PER_SECOND2;
+        return HangingLine.find(moments.stage().shot().placed().get(thing))
+                .filter(hung -> hung.safetyFactor(newtons) < Line.LEAST_FACTOR)
+                .map(hung -> "Its line is too weak: one alone" + bears(hung));
+    }
+
+    private String bears(HangingLine hung) {
+        double factor = hung.safetyFactor(loads.airKilograms() * Water.GRAVITY_METRES_PER_SECOND2);
+        return " bears " + Print.number(Math.floor(factor * 10) / 10, 1)
+                + " times its weight in air at the knot; five times is asked for.";
+    }
+
     /// Hanging things hurt people.
     @Override
     public Optional<String> findCaution(Moments moments) {
@@ -180,13 +210,13 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         if (hung.isEmpty()) {
             cautions.add("Its line isn't given: see that one alone bears " + Lacks.newtons(Line.LEAST_FACTOR * newtons)
                     + " at the knot, five times its weight in air.");
-        } else {
-            double factor = hung.get().safetyFactor(newtons);
-            cautions.add((factor < Line.LEAST_FACTOR ? "Its line is too weak: one alone" : "One line alone") + " bears "
-                    + Print.number(Math.floor(factor * 10) / 10, 1)
-                    + " times its weight in air at the knot; five times is asked for.");
+        } else if (hung.get().safetyFactor(newtons) >= Line.LEAST_FACTOR) {
+            cautions.add("One line alone" + bears(hung.get()));
         }
         cautions.add("Nobody's hand, head or glass under it; lift it out of the water with a hand beneath.");
+        if (placed.tied().isEmpty()) {
+            cautions.add("Assumed: its lines leave it at its top; measure, and write them as tied.");
+        }
         cautions.add(assumed(hung));
         cautions.removeIf(String::isEmpty);
         return Optional.of(String.join(" ", cautions));

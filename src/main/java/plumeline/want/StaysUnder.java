@@ -9,7 +9,7 @@ import plumeline.stage.Immersed;
 /// A thing sinks in the tank's water.
 ///
 /// Margin in grams: its weight in water less what is wanted. No mark bears on it; where the spreads of what was
-/// measured reach past 0 it is unknown.
+/// measured reach past what is wanted it is tight.
 ///
 /// **Source:** Archimedes; fresh water by temperature from [plumeline.water.Water].
 ///
@@ -36,10 +36,11 @@ record StaysUnder(WantLine line, int thing, double byKilograms, Immersed immerse
         return false;
     }
 
-    /// Why it can't be told: what was measured isn't measured closely enough.
-    Optional<String> findTooNear(String name) {
-        return Math.abs(immersed.net().value() - byKilograms) < immersed.net().half()
-                ? Optional.of(Lacks.tooNear(name, immersed))
+    /// It would float if what was measured were off as far as it may be.
+    @Override
+    public Optional<String> findTight(Moments moments) {
+        return immersed.net().value() - byKilograms < immersed.net().half()
+                ? Optional.of(Lacks.tooNear(Parts.name(moments, thing), immersed))
                 : Optional.empty();
     }
 

@@ -92,10 +92,7 @@ final class WaterWants {
         }
         return switch (Immersed.of(placed().thing(), findWater().getAsDouble())) {
             case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, placed().name()));
-            case Immersed.Reading.Known(Immersed immersed) -> {
-                StaysUnder want = new StaysUnder(line, index, si("by", 0), immersed);
-                yield want.findTooNear(placed().name()).map(this::unknown).orElse(want);
-            }
+            case Immersed.Reading.Known(Immersed immersed) -> new StaysUnder(line, index, si("by", 0), immersed);
         };
     }
 
@@ -115,10 +112,6 @@ final class WaterWants {
         String name = placed().name();
         if (!placed().isHung()) {
             return unknown(name + " hangs on no line: write where its lines leave it, tied: [free].");
-        }
-        if (placed().tied().isEmpty()) {
-            return unknown("Measure where its lines leave " + name
-                    + ", from its base: write them as tied instead of lines, or tied: [free] to have them found.");
         }
         boolean hasTank = stage.shot().findTank().isPresent();
         if (hasTank && stage.shot().findTank().flatMap(tank -> tank.water()).isEmpty()) {
@@ -141,6 +134,12 @@ final class WaterWants {
                 Vessel vessel = body.vessel();
                 if (Math.abs(immersed.net().value()) < immersed.net().half()) {
                     yield unknown(Lacks.tooNear(placed().name(), immersed));
+                }
+                if (line.word().equals("upright")
+                        && findWater().isPresent()
+                        && immersed.net().value() < 0) {
+                    // Its lines are slack: it floats, upright or not.
+                    yield turned(immersed, vessel, water, Lacks.assumed(immersed, body));
                 }
                 Poise inWater = new Poise(vessel, water);
                 Poise inAir = findWater().isPresent() ? new Poise(vessel, AIR_KILOGRAMS_PER_METRE3) : inWater;

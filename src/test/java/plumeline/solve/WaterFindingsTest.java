@@ -82,7 +82,7 @@ final class WaterFindingsTest {
             "{upright: hero}"
         };
         JsonNode film = new ObjectMapper()
-                .readTree(FilmJson.of(Solved.film(text("tied: [110 mm], line: {diameter: 0.1 mm}", wants))));
+                .readTree(FilmJson.of(Solved.film(text("tied: [110 mm], line: {diameter: 0.3 mm}", wants))));
         String[][] told = {
             {"no objection found", "1"},
             {"holds", "deg"},

@@ -46,11 +46,20 @@ final class StaysUnderTest {
             delimiter = '|',
             value = {
                 "tall | Weigh hero, whole and filled: write its mass.",
-                "opened | hero is open: write how much air stays in it, 0 ml once it is flooded and no bubble is left.",
-                "near | hero sinks by 1.7 g, but that may be off by 2.1 g: weigh it more closely."
+                "opened | hero is open: write how much air stays in it, 0 ml once it is flooded and no bubble is left."
             })
     void whatIsMissing_isNamed(String thing, String why) {
         assertThat(Wanted.never(lines(thing, "{stays_under: hero}"))).contains(why);
+    }
+
+    /// 1.7 g ± √(1.5² + 0.5²) g and more: passes as measured, and needn't. A question's `tight` is the same.
+    @Test
+    void whatMayBeOffByMoreThanItPassesBy_isTight() {
+        String near = "diameter: 42 mm, height: 118 mm, mass: 135 g ± 1.5 g, displaces: 133.5 ml ± 1.5 ml";
+        assertThat(Wet.of(near, "", "{stays_under: hero}").tight())
+                .contains("hero sinks by 1.7 g, but that may be off by 2.1 g: weigh it more closely.");
+        assertThat(Wet.of(near, "", "{stays_under: hero}").margin()).isEqualTo(1.7, within(0.05));
+        assertThat(Wet.of(Wet.MEASURED, "", "{stays_under: hero}").tight()).isEmpty();
     }
 
     /// π · 21² · 118 = 163.5 ml as a cylinder; ± 5 % of that is 8.2 g of water.

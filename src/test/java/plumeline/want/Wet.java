@@ -69,6 +69,10 @@ record Wet(Plan plan) {
         return want().findTight(moments());
     }
 
+    String lack() {
+        return want().findLack(moments()).orElse("");
+    }
+
     /// Why it is unknown, whatever the marks or with these.
     String unknown() {
         return want().findUnknown()
