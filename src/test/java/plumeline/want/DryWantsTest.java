@@ -160,6 +160,9 @@ final class DryWantsTest {
         assertThat(floats.standing())
                 .endsWith("; 3 deg at most is wanted. Put weight at its base, or hang it by its top.");
         assertThat(floats.want().restsOnMarks()).isFalse();
+        // Slack lines hold nothing: it floats as it would without them.
+        Wet slack = Wet.of(Wet.MEASURED.replace("197 g", "60 g"), "tied: [110 mm]", "{upright: hero}");
+        assertThat(slack.standing()).isEqualTo(floats.standing());
         String low = Wet.MEASURED.replace("centre_of_mass: 48 mm", "centre_of_mass: 20 mm");
         assertThat(Wet.of(low, "", "{upright: hero}").standing())
                 .isEqualTo("hero sinks, and comes to rest at 0 deg; 3 deg at most is wanted.");
