@@ -23,7 +23,8 @@ final class Rooms {
             "time: quantity",
             "motion: geom time",
             "water: geom",
-            "ink: water jobs",
+            "flow:",
+            "ink: water flow jobs",
             "fall: water",
             "sound: time",
             "plan: quantity text",
@@ -42,7 +43,7 @@ final class Rooms {
 
     /// Pure functions of numbers.
     static final Set<String> PHYSICS =
-            Set.of("optics", "light", "motion", "time", "water", "ink", "fall", "sound", "geom", "sight");
+            Set.of("optics", "light", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();
