@@ -28,12 +28,14 @@ public final class Given {
     }
 
     static Given of(Node.Mapping root) {
-        return moving(root, "", 0);
+        return moving(root, Map.of());
     }
 
-    /// The same input with one quantity moved.
-    static Given moving(Node.Mapping root, String path, double si) {
-        Ledger ledger = new Ledger(root, path, si);
+    /// The same input with quantities moved.
+    ///
+    /// @param movedSi their new values, SI, by path
+    static Given moving(Node.Mapping root, Map<String, Double> movedSi) {
+        Ledger ledger = new Ledger(root, movedSi);
         return new Given(Values.of(root, "", ledger), ledger);
     }
 
@@ -66,6 +68,23 @@ public final class Given {
         String unit = quantity.kind() == Kind.NUMBER ? "1" : quantity.unit().symbol();
         ledger.assumed.add(new Assumed(values.path(key), new Value.Number(quantity.value(), unit), why));
         return quantity.si();
+    }
+
+    /// Takes a value that the input doesn't give and that may well be another.
+    ///
+    /// @param key the key under which it is listed as assumed
+    /// @param value the value, with its unit
+    /// @param low low end of its middle 80 %, with its unit
+    /// @param high high end of its middle 80 %, with its unit
+    /// @param why where it comes from
+    /// @return the value, SI
+    public double guess(String key, String value, String low, String high, String why) {
+        double si = assume(key, value, why);
+        String path = values.path(key);
+        ledger.spreads.put(
+                path,
+                new Ends(si, Quantities.get(low).si(), Quantities.get(high).si(), false));
+        return ledger.movedSi.getOrDefault(path, si);
     }
 
     /// Finds a quantity.
@@ -192,27 +211,58 @@ public final class Given {
     }
 
     /// Quantities with a spread, by path.
-    Map<String, Quantity> spreads() {
+    Map<String, Ends> spreads() {
         return ledger.spreads;
     }
 
-    /// Gives what every ± read so far does to a value, to first order.
+    /// A quantity's middle 80 %.
+    ///
+    /// @param si the quantity
+    /// @param lowSi low end
+    /// @param highSi high end
+    /// @param even whether it was written with ±
+    record Ends(double si, double lowSi, double highSi, boolean even) {
+        static Ends of(Quantity quantity) {
+            double half = Value.Spread.EIGHTY_OVER_NINETY_FIVE * quantity.halfWidthSi();
+            return new Ends(quantity.si(), quantity.si() - half, quantity.si() + half, true);
+        }
+
+        double halfSi() {
+            return (highSi - lowSi) / 2;
+        }
+    }
+
+    /// How far a value reaches by what every ± and guess does to it, the middle 80 %.
+    ///
+    /// @param down how far down, ≥ 0
+    /// @param up how far up, ≥ 0
+    public record Reach(double down, double up) {}
+
+    /// Gives what every ± and guess read so far does to a value, to first order.
     ///
     /// @param law the value as the input gives it
-    /// @return half-width at 95 %; 0 where an input is moved already
-    public double halfWidth(ToDoubleFunction<Given> law) {
-        double squares = 0;
-        if (ledger.moved.isEmpty()) {
+    /// @return how far it reaches; nowhere where an input is moved already
+    public Reach reach(ToDoubleFunction<Given> law) {
+        double down = 0;
+        double up = 0;
+        if (ledger.movedSi.isEmpty()) {
             for (var entry : List.copyOf(spreads().entrySet())) {
-                Quantity quantity = entry.getValue();
-                double step = Math.min(quantity.halfWidthSi(), Math.max(1e-3 * Math.abs(quantity.si()), 1e-12));
-                double above = law.applyAsDouble(moving(ledger.root, entry.getKey(), quantity.si() + step));
-                double below = law.applyAsDouble(moving(ledger.root, entry.getKey(), quantity.si() - step));
-                double half = (above - below) / 2 / step * quantity.halfWidthSi();
-                squares += half * half;
+                Ends ends = entry.getValue();
+                double least = Math.max(1e-3 * Math.abs(ends.si()), 1e-12);
+                double step = ends.even() ? Math.min(ends.halfSi(), least) : least;
+                double slope = (at(law, entry.getKey(), ends.si() + step) - at(law, entry.getKey(), ends.si() - step))
+                        / (2 * step);
+                double low = slope * (ends.lowSi() - ends.si());
+                double high = slope * (ends.highSi() - ends.si());
+                down = Math.hypot(down, Math.min(0, Math.min(low, high)));
+                up = Math.hypot(up, Math.max(0, Math.max(low, high)));
             }
         }
-        return Math.sqrt(squares);
+        return new Reach(down, up);
+    }
+
+    private double at(ToDoubleFunction<Given> law, String path, double si) {
+        return law.applyAsDouble(moving(ledger.root, Map.of(path, si)));
     }
 
     /// Inches where more lengths were written in inches or feet than otherwise; lens and sensor are in mm anywhere.
@@ -222,24 +272,22 @@ public final class Given {
 
     private static final class Ledger implements Values.Lookup {
         private final Node.Mapping root;
-        private final String moved;
-        private final double movedSi;
+        private final Map<String, Double> movedSi;
         private final List<Assumed> assumed = new ArrayList<>();
         private final List<Problem> problems = new ArrayList<>();
-        private final Map<String, Quantity> spreads = new LinkedHashMap<>();
+        private final Map<String, Ends> spreads = new LinkedHashMap<>();
         private int imperial;
         private int metric;
 
-        private Ledger(Node.Mapping root, String moved, double movedSi) {
+        private Ledger(Node.Mapping root, Map<String, Double> movedSi) {
             this.root = root;
-            this.moved = moved;
             this.movedSi = movedSi;
         }
 
         @Override
         public Quantity quantity(String path, Quantity written) {
             if (written.halfWidthSi() > 0) {
-                spreads.put(path, written);
+                spreads.put(path, Ends.of(written));
             }
             if (written.kind() == Kind.LENGTH && !path.startsWith("sensor") && !path.startsWith("focal")) {
                 String symbol = written.unit().symbol();
@@ -247,7 +295,8 @@ public final class Given {
                 imperial += inches ? 1 : 0;
                 metric += inches ? 0 : 1;
             }
-            return path.equals(moved) ? written.withSi(movedSi) : written;
+            Double si = movedSi.get(path);
+            return si == null ? written : written.withSi(si);
         }
     }
 }

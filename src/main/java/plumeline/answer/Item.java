@@ -5,7 +5,10 @@ package plumeline.answer;
 /// @param name the answer's name, as in the contract: `distance`
 /// @param value its value
 /// @param rounding which way text for people may round it
-public record Item(String name, Value value, Rounding rounding) {
+/// @param course how it follows its inputs
+public record Item(String name, Value value, Rounding rounding, Course course) {
+    private static final Course STRAIGHT = new Course.Straight();
+
     /// Which way text for people may round a value; JSON has it in full.
     public enum Rounding {
         /// To the nearest figure that a hand can set.
@@ -23,7 +26,7 @@ public record Item(String name, Value value, Rounding rounding) {
     /// @param name the answer's name
     /// @param value its value
     public Item(String name, Value value) {
-        this(name, value, Rounding.NEAREST);
+        this(name, value, Rounding.NEAREST, STRAIGHT);
     }
 
     /// Makes a length.
@@ -59,10 +62,34 @@ public record Item(String name, Value value, Rounding rounding) {
     /// @param way the way
     /// @return the value, rounded so
     public Item rounded(Rounding way) {
-        return new Item(name, value, way);
+        return new Item(name, value, way, course);
+    }
+
+    /// Says how it follows its inputs.
+    ///
+    /// @param how the course
+    /// @return the value, following so
+    public Item following(Course how) {
+        return new Item(name, value, rounding, how);
+    }
+
+    /// Says that it can't be less.
+    ///
+    /// @param least the least that can be, in its unit
+    /// @return the value, with its interval no less
+    public Item atLeast(double least) {
+        return following(new Course.Bent(least, 0, 1));
+    }
+
+    /// Says that it can't be more.
+    ///
+    /// @param most the most that can be, in its unit
+    /// @return the value, with its interval no more
+    public Item atMost(double most) {
+        return following(new Course.Bent(most, 1, 0));
     }
 
     Item with(Value other) {
-        return new Item(name, other, rounding);
+        return new Item(name, other, rounding, course);
     }
 }

@@ -13,9 +13,6 @@ import plumeline.text.Shape;
 
 /// A question that can be asked.
 public final class Question {
-    /// The largest share of itself that an input is moved by to see what its ± does.
-    private static final double MOST_MOVED = 0.05;
-
     private final Inquiry<?> inquiry;
 
     /// Makes a question of how it is asked.
@@ -82,35 +79,12 @@ public final class Question {
         Draft draft = inquiry.answer(inputs, settled, words);
         Spreads spreads = new Spreads(draft);
         if (!given.spreads().isEmpty()) {
-            spread(inquiry, map, settled, spreads, given);
+            new Moves<>(inquiry, map, settled).addTo(spreads, given.spreads());
         }
         List<Assumed> assumed = new ArrayList<>(given.assumed());
         assumed.addAll(draft.assumed());
         return new Outcome.Answered(
                 new Answer(inquiry.name(), spreads.verdict(), spreads.items(), assumed, spreads.notes()), given.unit());
-    }
-
-    /// Moves each input that has a spread, by itself, both ways; one way where the other is out of what is possible.
-    private static <I> void spread(
-            Inquiry<I> inquiry, Node.Mapping map, double[] settled, Spreads spreads, Given given) {
-        for (var entry : given.spreads().entrySet()) {
-            double si = entry.getValue().si();
-            double half = entry.getValue().halfWidthSi();
-            // A half-width that is large against the value would leave the range of what is possible: take the slope
-            // there. Nothing that can be 0 can be less.
-            double step = si == 0 ? half : Math.min(half, MOST_MOVED * Math.abs(si));
-            List<Draft> below = si == 0 ? List.of() : moved(inquiry, map, settled, entry.getKey(), si - step);
-            List<Draft> above = moved(inquiry, map, settled, entry.getKey(), si + step);
-            spreads.add(below, above, half / step);
-        }
-    }
-
-    /// The answer with one input moved; empty where that input is refused.
-    private static <I> List<Draft> moved(
-            Inquiry<I> inquiry, Node.Mapping map, double[] settled, String path, double si) {
-        Given there = Given.moving(map, path, si);
-        I inputs = inquiry.read(there);
-        return there.problems().isEmpty() ? List.of(inquiry.vary(inputs, settled)) : List.of();
     }
 
     private static List<Problem> nothing(String file) {

@@ -3,94 +3,205 @@ package plumeline.answer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Draft.Criterion;
 
-/// Adds up what each spread input does to an answer, to first order: root sum of squares of half the change over ± its
-/// 95 % half-width, brought to the middle 80 %.
+/// Adds up what each spread input does to an answer, to first order: root sum of squares of the changes at the ends of
+/// its middle 80 %, to the law's own interval where the answer has one.
 final class Spreads {
-    /// 80 % half-width over 95 % half-width of a normal spread: 1.2816/1.9600 (from its quantiles).
-    private static final double EIGHTY_OVER_NINETY_FIVE = 1.2815515655446004 / 1.959963984540054;
-
     private final Draft draft;
-    private final double[] squares;
-    private final double[] criterionSquares;
+    private final double[] lowSquares;
+    private final double[] highSquares;
+    private final double[] lows;
+    private final double[] highs;
     private final boolean[] open;
+    private final List<List<Change>> changes = new ArrayList<>();
     private int inputs;
+    private boolean guessed;
 
     Spreads(Draft draft) {
         this.draft = draft;
-        squares = new double[draft.items().size()];
-        criterionSquares = new double[draft.criteria().size()];
-        open = new boolean[squares.length];
+        int count = draft.items().size();
+        lowSquares = new double[count];
+        highSquares = new double[count];
+        lows = new double[count];
+        highs = new double[count];
+        open = new boolean[count];
+        for (int i = 0; i < count; i++) {
+            double value = number(draft, i).orElse(0);
+            lows[i] = value;
+            highs[i] = value;
+            if (draft.items().get(i).value() instanceof Value.Spread own) {
+                lowSquares[i] = square(own.value() - own.low());
+                highSquares[i] = square(own.high() - own.value());
+            }
+        }
+        for (int c = 0; c < draft.criteria().size(); c++) {
+            changes.add(new ArrayList<>());
+        }
+    }
+
+    /// An input moved one way.
+    ///
+    /// @param draft the answer there; empty where it can't be
+    /// @param scale the input's 80 % half-width that way over what it was moved by
+    record Side(Optional<Draft> draft, double scale) {}
+
+    /// What an input does to a value at the ends of its middle 80 %.
+    ///
+    /// @param below at its low end
+    /// @param above at its high end
+    record Change(double below, double above) {
+        /// The most that it changes one way; 0 where it doesn't change that way.
+        double most(int sign) {
+            return sign * Math.max(0, Math.max(sign * below, sign * above));
+        }
     }
 
     /// Adds what one input does.
-    ///
-    /// @param below the answer with the input moved down; empty where it can't be
-    /// @param above the answer with the input moved up; empty where it can't be
-    /// @param scale 95 % half-width over what the input was moved by
-    void add(List<Draft> below, List<Draft> above, double scale) {
+    void add(Side below, Side above, Given.Ends ends) {
         inputs++;
-        if (below.isEmpty() && above.isEmpty()) {
+        guessed |= !ends.even();
+        if (below.draft().isEmpty() && above.draft().isEmpty()) {
             Arrays.fill(open, true);
+            changes.forEach(each -> each.add(new Change(0, 0)));
             return;
         }
-        Draft low = below.isEmpty() ? draft : below.getFirst();
-        Draft high = above.isEmpty() ? draft : above.getFirst();
-        double each = below.isEmpty() || above.isEmpty() ? 2 * scale : scale;
-        for (int i = 0; i < squares.length; i++) {
-            Value value = draft.items().get(i).value();
-            if (value instanceof Value.Number
-                    && low.items().get(i).value() instanceof Value.Number least
-                    && high.items().get(i).value() instanceof Value.Number most) {
-                squares[i] += square(least.value(), most.value(), each);
-            } else if (value instanceof Value.Number) {
+        Draft low = below.draft().orElse(draft);
+        Draft high = above.draft().orElse(draft);
+        for (int i = 0; i < lowSquares.length; i++) {
+            OptionalDouble value = number(draft, i);
+            OptionalDouble least = number(low, i);
+            OptionalDouble most = number(high, i);
+            if (value.isEmpty()) {
+                continue;
+            }
+            if (least.isEmpty() || most.isEmpty()) {
                 open[i] = true;
+                continue;
+            }
+            Change change =
+                    change(value.getAsDouble(), least.getAsDouble(), most.getAsDouble(), below, above, ends.even());
+            lowSquares[i] += square(change.most(-1));
+            highSquares[i] += square(change.most(1));
+        }
+        for (int c = 0; c < changes.size(); c++) {
+            changes.get(c)
+                    .add(change(
+                            draft.criteria().get(c).margin(),
+                            low.criteria().get(c).margin(),
+                            high.criteria().get(c).margin(),
+                            below,
+                            above,
+                            ends.even()));
+        }
+    }
+
+    /// A ± changes by the slope across it, both ways alike.
+    private static Change change(double value, double low, double high, Side below, Side above, boolean even) {
+        if (!even) {
+            return new Change((low - value) * below.scale(), (high - value) * above.scale());
+        }
+        boolean both = below.draft().isPresent() && above.draft().isPresent();
+        double scale = below.draft().isPresent() ? below.scale() : above.scale();
+        double half = (high - low) * scale / (both ? 2 : 1);
+        return new Change(-half, half);
+    }
+
+    private static OptionalDouble number(Draft draft, int item) {
+        return switch (draft.items().get(item).value()) {
+            case Value.Number(double number, String _) -> OptionalDouble.of(number);
+            case Value.Spread(double number, String _, double _, double _) -> OptionalDouble.of(number);
+            case Value.Numbers _, Value.Word _ -> OptionalDouble.empty();
+        };
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    /// Whether some value may jump.
+    boolean mayJump() {
+        return draft.items().stream().anyMatch(Spreads::jumps);
+    }
+
+    private static boolean jumps(Item item) {
+        return item.course() instanceof Course.Jumping;
+    }
+
+    /// For each criterion what each input does to it, in the order in which they were added.
+    List<List<Change>> changes() {
+        return changes;
+    }
+
+    /// Adds what comes of it where inputs are within their intervals.
+    void addOutcome(Optional<Draft> there) {
+        for (int i = 0; i < lows.length && there.isPresent(); i++) {
+            OptionalDouble value = number(there.get(), i);
+            if (value.isPresent()) {
+                lows[i] = Math.min(lows[i], value.getAsDouble());
+                highs[i] = Math.max(highs[i], value.getAsDouble());
+            } else {
+                open[i] |= jumps(draft.items().get(i));
             }
         }
-        for (int c = 0; c < criterionSquares.length; c++) {
-            criterionSquares[c] += square(
-                    low.criteria().get(c).margin(), high.criteria().get(c).margin(), each);
-        }
-    }
-
-    private static double square(double low, double high, double scale) {
-        double half = (high - low) / 2 * scale;
-        return half * half;
-    }
-
-    private static double half(double squares) {
-        return EIGHTY_OVER_NINETY_FIVE * Math.sqrt(squares);
     }
 
     List<Item> items() {
         List<Item> items = new ArrayList<>();
-        for (int i = 0; i < squares.length; i++) {
+        for (int i = 0; i < lowSquares.length; i++) {
             Item item = draft.items().get(i);
-            if (item.value() instanceof Value.Number number && !open[i] && matters(i, number.value())) {
-                double half = half(squares[i]);
-                double low = number.value() - half;
-                items.add(item.with(new Value.Spread(number.value(), number.unit(), low, number.value() + half)));
-            } else {
-                items.add(item);
-            }
+            items.add(
+                    switch (item.value()) {
+                        case Value.Number(double number, String unit) -> item.with(value(i, number, unit));
+                        case Value.Spread(double number, String unit, double _, double _)
+                        when !(item.course() instanceof Course.Whole) -> item.with(value(i, number, unit));
+                        case Value.Spread _, Value.Numbers _, Value.Word _ -> item;
+                    });
         }
         return items;
     }
 
-    private boolean matters(int item, double value) {
-        return squares[item] > 0 && half(squares[item]) > 1e-9 * Math.abs(value);
+    private Value value(int item, double number, String unit) {
+        double low = number - Math.sqrt(lowSquares[item]);
+        double high = number + Math.sqrt(highSquares[item]);
+        return switch (draft.items().get(item).course()) {
+            case Course.Straight(), Course.Whole() -> value(item, number, low, high, unit);
+            case Course.Jumping() -> value(item, number, lows[item], highs[item], unit);
+            case Course.Bent bent -> {
+                double one = bent.applyAsDouble(low);
+                double other = bent.applyAsDouble(high);
+                double turn = low < bent.at() && high > bent.at() ? bent.at() : one;
+                double least = Math.min(turn, Math.min(one, other));
+                double most = Math.max(turn, Math.max(one, other));
+                yield value(item, bent.applyAsDouble(number), least, most, unit);
+            }
+        };
+    }
+
+    private Value value(int item, double number, double low, double high, String unit) {
+        boolean matters = high - low > 2e-9 * Math.abs(number);
+        return open[item] || !matters ? new Value.Number(number, unit) : new Value.Spread(number, unit, low, high);
+    }
+
+    private double half(int criterion) {
+        double squares = 0;
+        for (Change each : changes.get(criterion)) {
+            squares += square(each.most(-1));
+        }
+        return Math.sqrt(squares);
     }
 
     Verdict verdict() {
         Verdict verdict = draft.best();
-        for (int c = 0; c < criterionSquares.length; c++) {
+        for (int c = 0; c < changes.size(); c++) {
             double margin = draft.criteria().get(c).margin();
             if (margin < 0) {
                 return Verdict.FAILS;
             }
-            if (margin < half(criterionSquares[c]) && verdict.compareTo(Verdict.TIGHT) > 0) {
+            if (margin < half(c) && verdict.compareTo(Verdict.TIGHT) > 0) {
                 verdict = Verdict.TIGHT;
             }
         }
@@ -99,22 +210,27 @@ final class Spreads {
 
     Notes notes() {
         Notes notes = draft.notes();
-        for (int c = 0; c < criterionSquares.length; c++) {
+        for (int c = 0; c < changes.size(); c++) {
             Criterion criterion = draft.criteria().get(c);
-            if (criterion.margin() >= 0 && criterion.margin() < half(criterionSquares[c])) {
+            if (criterion.margin() >= 0 && criterion.margin() < half(c)) {
                 notes = notes.withBecause("Tight: " + criterion.what()
                         + " is enough with the values as given, but not over all of its 80 % interval.");
             }
         }
         if (inputs > 0) {
-            notes = notes.withBecause(
-                    "low and high bound 80 %: each ± (95 %) moved by itself, the changes added as a root sum"
-                            + " of squares.");
+            notes = notes.withBecause("low and high bound 80 %: each ± (95 %)"
+                    + (guessed ? " and each range that is assumed" : "")
+                    + " moved by itself, the changes added as a root sum of squares.");
         }
+        List<Item> items = items();
         for (int i = 0; i < open.length; i++) {
+            String name = items.get(i).name();
             if (open[i]) {
-                notes = notes.withBecause(draft.items().get(i).name()
-                        + " has no interval: within the spread given it may be endless or none.");
+                notes = notes.withBecause(
+                        name + " has no interval: within the spread given it may be endless or none.");
+            } else if (jumps(items.get(i)) && items.get(i).value() instanceof Value.Spread) {
+                notes = notes.withBecause(name + "'s low and high are what it comes to at those ends, one input or all"
+                        + " of them moved.");
             }
         }
         return notes;

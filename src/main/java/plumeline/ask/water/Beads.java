@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.answer.Answer.Notes;
+import plumeline.answer.Course;
 import plumeline.answer.Draft;
 import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
@@ -32,6 +33,8 @@ import plumeline.water.Water;
 public final class Beads {
     private static final double ZERO_CELSIUS_KELVIN = 273.15;
 
+    private static final Course WHOLE = new Course.Whole();
+
     /// Base diameter of the drop whose drying is told.
     private static final double DRYING_METRES = 2e-3;
 
@@ -39,9 +42,6 @@ public final class Beads {
     private static final double DRAUGHT = 0.5;
 
     private static final double SELF_COOLED = 2;
-
-    /// 80 % half-width over 95 % half-width of a normal spread.
-    private static final double EIGHTY_OVER_NINETY_FIVE = 1.2815515655446004 / 1.959963984540054;
 
     /// The middle of the factors that hold a drop.
     private static final double HOLD = (Drops.LEAST_HOLD + Drops.MOST_HOLD) / 2;
@@ -336,7 +336,7 @@ public final class Beads {
 
         private static Span span(Given given, String key) {
             Quantity quantity = given.quantity(key);
-            double half = EIGHTY_OVER_NINETY_FIVE * quantity.halfWidthSi();
+            double half = Value.Spread.EIGHTY_OVER_NINETY_FIVE * quantity.halfWidthSi();
             return new Span(quantity.si(), quantity.si() - half, quantity.si() + half);
         }
 
@@ -365,7 +365,8 @@ public final class Beads {
                 case Drops.Stay.UpTo(double metres) -> {
                     double low = found.lowMetres * 1e3;
                     double high = found.highMetres * 1e3;
-                    items.add(new Item("largest_staying", new Value.Spread(metres * 1e3, "mm", low, high)));
+                    items.add(new Item("largest_staying", new Value.Spread(metres * 1e3, "mm", low, high))
+                            .following(WHOLE));
                     items.add(Item.millimetres("runs_from", runsFromMetres));
                 }
                 case Drops.Stay.Every() -> {
@@ -377,7 +378,7 @@ public final class Beads {
                     items.add(Item.word("runs_from", "unknown"));
                 }
             }
-            items.add(new Item("dries_in", drying(found)));
+            items.add(new Item("dries_in", drying(found)).following(WHOLE));
             return new Draft(items, List.of(), none ? Verdict.UNKNOWN : Verdict.HOLDS, notes);
         }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumeline.answer.Answer.Notes;
+import plumeline.answer.Course;
 import plumeline.answer.Draft;
 import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
@@ -23,6 +24,10 @@ import plumeline.water.Water;
 
 /// The question `float` in text: will it stay under, which end up.
 final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
+    /// What a line from above carries, of the net lift: all that it weighs there, or with the ballast what that is
+    /// over.
+    private static final Course ON_A_LINE = new Course.Bent(0, -1, Remedies.BALLAST_MARGIN - 1);
+
     private static final String EXAMPLE = """
         # float: will it stay under, and which end up? Leave out what has a default; add ± to what you measured.
         # heights from the base, with the radius there
@@ -47,20 +52,16 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     /// @param body the product
     /// @param ballastKilogramsPerMetre3 the ballast's density
     /// @param closed whether it is sealed
-    /// @param netHalfKilograms 95 % half-width of lift less weight, kilograms; 0 where no input has a spread
+    /// @param netReach how far lift less weight reaches, kilograms; nowhere where no input has a spread
     /// @param guessed whether the contents' density is the default
     record Inputs(
-            FloatBody body,
-            double ballastKilogramsPerMetre3,
-            boolean closed,
-            double netHalfKilograms,
-            boolean guessed) {}
+            FloatBody body, double ballastKilogramsPerMetre3, boolean closed, Given.Reach netReach, boolean guessed) {}
 
     /// What was found.
     ///
     /// @param inputs what was asked
     /// @param netNewtons lift less weight
-    /// @param ballastKilograms ballast that makes it sink
+    /// @param ballastKilograms ballast that makes it sink; less than 0 where it sinks of itself
     /// @param vessel the body with what moves in it, where it is known
     /// @param rest how it comes to rest, where that is known
     record Found(
@@ -69,11 +70,6 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
             double ballastKilograms,
             Optional<Vessel> vessel,
             Optional<Attitudes.Rest> rest) {
-        /// What a line from above carries: with the ballast, where it needs one.
-        double lineNewtons() {
-            return netNewtons > 0 ? (Remedies.BALLAST_MARGIN - 1) * netNewtons : -netNewtons;
-        }
-
         /// The most air it may hold, cubic metres, less than 0 where it floats without any; empty where unknown.
         Optional<Double> findMostAir() {
             FloatBody body = inputs.body();
@@ -147,7 +143,7 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
                 body,
                 ballast,
                 closed,
-                given.halfWidth(moved -> FloatBody.read(moved).netKilograms()),
+                given.reach(moved -> FloatBody.read(moved).netKilograms()),
                 FloatLiquid.isGuessed(given));
     }
 
@@ -167,8 +163,9 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
         FloatBody body = inputs.body();
         double water = body.waterKilogramsPerMetre3();
         double net = body.netNewtons();
-        double ballast =
-                Remedies.BALLAST_MARGIN * Buoyancy.ballastKilograms(net, inputs.ballastKilogramsPerMetre3(), water);
+        double ballast = Math.signum(net)
+                * Remedies.BALLAST_MARGIN
+                * Buoyancy.ballastKilograms(Math.abs(net), inputs.ballastKilogramsPerMetre3(), water);
         Optional<Vessel> vessel = body.findVessel();
         Optional<Attitudes.Rest> rest = vessel.map(each -> Attitudes.settle(each, water, new Hold.Free(), 0));
         return new Found(inputs, net, ballast, vessel, rest);
@@ -187,12 +184,13 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
         double lifted = body.outsideMetres3() * body.waterKilogramsPerMetre3();
         List<Item> items = new ArrayList<>();
         items.add(Item.of("net_lift", found.netNewtons(), "N"));
-        items.add(Item.of("floats_at", 100 * Math.min(1, body.wholeKilograms() / lifted), "%"));
+        items.add(
+                Item.of("floats_at", 100 * body.wholeKilograms() / lifted, "%").atMost(100));
         items.add(found.findMostAir()
-                .map(air -> Item.of("most_air", Math.max(0, air) * 1e6, "ml"))
+                .map(air -> Item.of("most_air", air * 1e6, "ml").atLeast(0))
                 .orElse(Item.word("most_air", "unknown")));
-        items.add(Item.of("ballast_mass", found.ballastKilograms() * 1e3, "g"));
-        items.add(Item.of("line_tension", found.lineNewtons(), "N"));
+        items.add(Item.of("ballast_mass", found.ballastKilograms() * 1e3, "g").atLeast(0));
+        items.add(Item.of("line_tension", found.netNewtons(), "N").following(ON_A_LINE));
         items.addAll(upright(found.rest()));
         items.add(found.findFloodedNewtons()
                 .map(newtons -> Item.of("after_flooding", newtons, "N"))
@@ -208,7 +206,8 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
             case Attitudes.Rest.Indifferent() -> List.of(Item.word("upright", "any"), Item.word("end_up", "any"));
             case Attitudes.Rest.At(Attitudes.Attitude attitude) ->
                 List.of(
-                        Item.of("upright", Math.toDegrees(attitude.tiltRadians()), "deg"),
+                        Item.of("upright", Math.toDegrees(attitude.tiltRadians()), "deg")
+                                .following(new Course.Jumping()),
                         Item.word("end_up", attitude.end().name().toLowerCase(Locale.ROOT)));
         };
     }

@@ -3,6 +3,7 @@ package plumeline.ask.water;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.answer.Answer.Notes;
+import plumeline.answer.Value;
 import plumeline.geom.Vec;
 import plumeline.quantity.Print;
 import plumeline.water.Attitudes;
@@ -60,21 +61,33 @@ final class FloatWords {
         double net = body.netKilograms();
         String side = net > 0 ? "Floats" : "Sinks";
         double lifted = body.outsideMetres3() * body.waterKilogramsPerMetre3();
-        String half = found.inputs().netHalfKilograms() > 0
-                ? " ± " + FloatBody.grams(found.inputs().netHalfKilograms()) + " (95 %)"
-                : "";
-        String odds = "";
-        if (found.inputs().netHalfKilograms() > 0) {
-            double sinks = Buoyancy.oddsOfSinking(net, found.inputs().netHalfKilograms());
-            odds = "; odds that it sinks " + Print.number(100 * Math.clamp(sinks, 0.001, 0.999), 1) + " %";
-        }
-        because.add(side + " by " + FloatBody.grams(Math.abs(net)) + half + odds + ": it displaces "
+        because.add(side + " by " + FloatBody.grams(Math.abs(net)) + spread(net) + ": it displaces "
                 + FloatBody.grams(lifted) + " of water and weighs " + FloatBody.grams(body.wholeKilograms())
                 + ". The verdict is on staying under only.");
         if (net <= 0) {
             because.add("A bubble of " + FloatBody.millilitres(-net / body.waterKilogramsPerMetre3())
                     + " on its skin or under its base floats it: wet it, wipe it, tilt its base clear of air.");
         }
+    }
+
+    /// How far the net lift reaches, and the odds by what it reaches toward nothing; half of them on each side.
+    private String spread(double net) {
+        double down = found.inputs().netReach().down();
+        double up = found.inputs().netReach().up();
+        if (down + up == 0) {
+            return "";
+        }
+        boolean even = Math.abs(up - down) < 1e-3 * (up + down);
+        double half = (net > 0 ? down : up) / Value.Spread.EIGHTY_OVER_NINETY_FIVE;
+        double sinks = Buoyancy.oddsOfSinking(net, half);
+        return (even
+                        ? " ± " + FloatBody.grams(half) + " (95 %)"
+                        : " (80 %: from " + sided(net - down) + " to " + sided(net + up) + ")")
+                + "; odds that it sinks " + Print.number(100 * Math.clamp(sinks, 0.001, 0.999), 1) + " %";
+    }
+
+    private static String sided(double net) {
+        return FloatBody.grams(Math.abs(net)) + (net > 0 ? " up" : " down");
     }
 
     /// What the air under its base does, and what it does to it on a line from its top.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.answer.Answer.Notes;
+import plumeline.answer.Course;
 import plumeline.answer.Draft;
 import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
@@ -161,7 +162,8 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
     private static Draft draft(Result result, Notes notes) {
         List<Item> items = new ArrayList<>();
         List<Criterion> criteria = new ArrayList<>();
-        items.add(Item.of("tilt", Math.toDegrees(result.found().tiltRadians()), "deg"));
+        items.add(Item.of("tilt", Math.toDegrees(result.found().tiltRadians()), "deg")
+                .following(new Course.Jumping()));
         List<Double> loads = result.found().loadsNewtons();
         for (int i = 0; i < loads.size(); i++) {
             items.add(Item.of("load_" + (i + 1), loads.get(i), "N"));

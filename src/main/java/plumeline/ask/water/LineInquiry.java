@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import plumeline.answer.Answer.Notes;
+import plumeline.answer.Course;
 import plumeline.answer.Draft;
 import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
@@ -235,15 +236,17 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
 
     private static Draft draft(Asked asked, Notes notes) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of("strength", asked.strengthNewtons(), "N"));
-        items.add(Item.of("safety_factor", asked.factor(), "1"));
-        items.add(
-                Item.millimetres("least_diameter", asked.leastDiameterMetres()).rounded(Item.Rounding.HUNDREDTHS_UP));
+        items.add(Item.of("strength", asked.strengthNewtons(), "N").atLeast(0));
+        items.add(Item.of("safety_factor", asked.factor(), "1").atLeast(0));
+        items.add(Item.millimetres("least_diameter", asked.leastDiameterMetres())
+                .rounded(Item.Rounding.HUNDREDTHS_UP)
+                .atLeast(0));
         switch (asked.view()) {
             case View.From view -> {
                 double pixels = view.pixels(asked.diameterMetres());
-                items.add(Item.of("width", pixels, "px"));
-                items.add(Item.of("mask_width", Math.ceil(pixels - 1e-9) + 2 * MASK_EDGE_PIXELS, "px"));
+                items.add(Item.of("width", pixels, "px").atLeast(0));
+                items.add(Item.of("mask_width", Math.ceil(pixels - 1e-9) + 2 * MASK_EDGE_PIXELS, "px")
+                        .following(new Course.Jumping()));
             }
             case View.Unknown() -> {
                 items.add(Item.word("width", "unknown"));

@@ -162,9 +162,11 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
         items.add(Item.of("total_mass", load.totalKilograms(), "kg"));
         items.add(Item.of("bottom_pressure", load.bottomPascals(), "Pa"));
         if (said) {
-            items.add(Item.of("peak_stress", found.mostStressed().bending().stressPascals() / 1e6, "MPa"));
-            items.add(Item.millimetres("deflection", found.mostBent().bending().deflectionMetres()));
-            items.add(Item.of("safety_factor", found.safetyFactor(), "1"));
+            items.add(Item.of("peak_stress", found.mostStressed().bending().stressPascals() / 1e6, "MPa")
+                    .atLeast(0));
+            items.add(Item.millimetres("deflection", found.mostBent().bending().deflectionMetres())
+                    .atLeast(0));
+            items.add(Item.of("safety_factor", found.safetyFactor(), "1").atLeast(0));
         } else {
             for (String name : List.of("peak_stress", "deflection", "safety_factor")) {
                 items.add(Item.word(name, "unknown"));

@@ -82,6 +82,40 @@ final class FloatTest {
         assertThat(tight.getValue("after_flooding")).isEqualTo(new Value.Word("unknown"));
     }
 
+    /// Intervals of what turns at neutral are what follows from the net lift's own ends.
+    @Test
+    void intervals_neverSayWhatCannotBe() {
+        Answer answer = Asking.answer("float", "gained: 372 g ± 6 g\nwhole_mass: 375 g ± 2 g\n");
+        double half = Math.hypot(6, 2) * 1.2815515655446004 / 1.959963984540054;
+        Value.Spread under = Asking.spread(answer, "floats_at");
+        assertThat(under.high()).isEqualTo(100);
+        assertThat(under.low()).isCloseTo(100 * 375 / (375 + half - 3), within(0.02));
+        Value.Spread ballast = Asking.spread(answer, "ballast_mass");
+        assertThat(ballast.value()).isZero();
+        assertThat(ballast.low()).isZero();
+        assertThat(ballast.high()).isCloseTo(1.1 * (half - 3) / (1 - 0.998207 / 7.85), within(1e-4));
+        Value.Spread line = Asking.spread(answer, "line_tension");
+        assertThat(line.low()).isZero();
+        assertThat(line.high()).isCloseTo((3 + half) * 9.80665e-3, within(1e-5));
+        Value.Spread floating =
+                Asking.spread(Asking.answer("float", "gained: 372 g ± 6 g\nwhole_mass: 330 g\n"), "line_tension");
+        assertThat(floating.low()).isCloseTo(0.1 * (42 - 6 * 0.65386) * 9.80665e-3, within(1e-5));
+    }
+
+    /// A box that just stands: somewhat higher it leans by 32 deg, which no slope from 0 deg tells.
+    @Test
+    void whatTips_hasTheOutcomesForEnds() {
+        String text = "box: {width: 60 mm, depth: 60 mm, height: %s}\nempty_mass: 60 g\n"
+                + "contents: {volume: 60 ml, density: 1 g/ml}\n";
+        Value.Spread tilt = Asking.spread(Asking.answer("float", text.formatted("50 mm ± 4 mm")), "upright");
+        assertThat(tilt.value()).isZero();
+        assertThat(tilt.low()).isZero();
+        double end = 50 + 4 * 1.2815515655446004 / 1.959963984540054;
+        assertThat(tilt.high())
+                .isGreaterThan(20)
+                .isCloseTo(number(text.formatted(end + " mm"), "upright"), within(1e-3));
+    }
+
     @Test
     void open_fillsWhereItsAirDoesNotStay() {
         String open = "outside: 372 ml\nempty_mass: 14 g\nwater: {density: 1 g/ml}\nclosed: no\nair: 5 ml\n";
