@@ -20,6 +20,17 @@ final class Carriage {
 
     private static final float TINY = 1e-30f;
 
+    /// Which rows hold what: first five of shares, then three of volumes, two of crossings, three of slopes, then what
+    /// comes of them.
+    private static final int VOLUME = 5;
+
+    private static final int CROSSING = 8;
+    private static final int SLOPE = 10;
+    private static final int IN = 13;
+    private static final int OUT = 14;
+    private static final int VOLUME_LEFT = 15;
+    private static final int SHARE_LEFT = 16;
+
     private final Tank tank;
     private final Grid grid;
     private final Rim rim;
@@ -78,55 +89,89 @@ final class Carriage {
         float[] before = volume;
         float[] after = nextVolume;
         workers.each(grid.nz(), k -> {
+            var rows = new Rows(17, grid.nx());
             for (int j = 0; j < grid.ny(); j++) {
                 int first = grid.index(0, j, k);
-                sweepRow(from, to, before, after, velocity, first, first + grid.nx(), step, per);
+                for (int n = 0; n < 5; n++) {
+                    rows.load(n, from, first + (n - 2) * step);
+                }
+                for (int n = 0; n < 3; n++) {
+                    rows.load(VOLUME + n, before, first + (n - 1) * step);
+                }
+                rows.load(CROSSING, velocity, first);
+                rows.load(CROSSING + 1, velocity, first + step);
+                sweepRow(rows, per);
+                rows.store(VOLUME_LEFT, after, first);
+                rows.store(SHARE_LEFT, to, first);
             }
         });
     }
 
-    private static void sweepRow(
-            float[] from,
-            float[] to,
-            float[] before,
-            float[] after,
-            float[] velocity,
-            int first,
-            int end,
-            int step,
-            float per) {
-        for (int p = first; p < end; p++) {
-            float low = per * velocity[p];
-            float high = per * velocity[p + step];
-            float in = through(from, before, p, step, low);
-            float out = through(from, before, p + step, step, high);
-            float left = before[p] + low - high;
-            after[p] = left;
-            to[p] = (from[p] * before[p] + in - out) / left;
+    /// Works out a row: what comes in below, what goes out above, what is left. Neighbours work out what goes through
+    /// the face between them by the same formula, so to the same bit. Short loops, which the compiler makes wide.
+    private static void sweepRow(Rows rows, float per) {
+        float[] below = rows.get(1);
+        float[] here = rows.get(2);
+        float[] above = rows.get(3);
+        float[] volume = rows.get(VOLUME + 1);
+        float[] low = rows.get(CROSSING);
+        float[] high = rows.get(CROSSING + 1);
+        float[] slopeBelow = rows.get(SLOPE);
+        float[] slopeHere = rows.get(SLOPE + 1);
+        float[] slopeAbove = rows.get(SLOPE + 2);
+        slope(rows.get(0), below, here, slopeBelow);
+        slope(below, here, above, slopeHere);
+        slope(here, above, rows.get(4), slopeAbove);
+        scale(low, per);
+        scale(high, per);
+        float[] in = rows.get(IN);
+        float[] out = rows.get(OUT);
+        Arrays.fill(in, 0);
+        Arrays.fill(out, 0);
+        addUp(low, below, rows.get(VOLUME), slopeBelow, in);
+        addDown(low, here, volume, slopeHere, in);
+        addUp(high, here, volume, slopeHere, out);
+        addDown(high, above, rows.get(VOLUME + 2), slopeAbove, out);
+        float[] volumeLeft = rows.get(VOLUME_LEFT);
+        float[] shareLeft = rows.get(SHARE_LEFT);
+        for (int n = 0; n < shareLeft.length; n++) {
+            float left = volume[n] + low[n] - high[n];
+            volumeLeft[n] = left;
+            shareLeft[n] = (here[n] * volume[n] + in[n] - out[n]) / left;
         }
     }
 
-    /// The dye that goes through the lower face of cell p.
-    ///
-    /// @param crossing how much water does, in cells
-    private static float through(float[] share, float[] volume, int p, int step, float crossing) {
-        float a = share[p - 2 * step];
-        float b = share[p - step];
-        float c = share[p];
-        float d = share[p + step];
-        float up = Math.max(crossing, 0);
-        float down = Math.min(crossing, 0);
-        float here = c - b;
-        float below = b + (0.5f - 0.5f * up / volume[p - step]) * slope(b - a, here);
-        float above = c - (0.5f + 0.5f * down / volume[p]) * slope(here, d - c);
-        return up * below + down * above;
+    private static void scale(float[] row, float by) {
+        for (int n = 0; n < row.length; n++) {
+            row[n] *= by;
+        }
     }
 
-    /// The harmonic mean of two differences; nought where they differ in sign.
-    private static float slope(float one, float other) {
-        float size = Math.abs(one);
-        float otherSize = Math.abs(other);
-        return (one * otherSize + size * other) / (size + otherSize + TINY);
+    /// The harmonic mean of the differences on both sides of c; nought where they differ in sign.
+    private static void slope(float[] b, float[] c, float[] d, float[] to) {
+        for (int n = 0; n < to.length; n++) {
+            float one = c[n] - b[n];
+            float other = d[n] - c[n];
+            float size = Math.abs(one);
+            float otherSize = Math.abs(other);
+            to[n] = (one * otherSize + size * other) / (size + otherSize + TINY);
+        }
+    }
+
+    /// Adds the dye that goes up through a face from the cell below it.
+    private static void addUp(float[] crossing, float[] share, float[] volume, float[] slope, float[] to) {
+        for (int n = 0; n < to.length; n++) {
+            float up = 0.5f * (crossing[n] + Math.abs(crossing[n]));
+            to[n] += up * (share[n] + (0.5f - 0.5f * up / volume[n]) * slope[n]);
+        }
+    }
+
+    /// Adds the dye that goes down through a face from the cell above it, as less than nought.
+    private static void addDown(float[] crossing, float[] share, float[] volume, float[] slope, float[] to) {
+        for (int n = 0; n < to.length; n++) {
+            float down = 0.5f * (crossing[n] - Math.abs(crossing[n]));
+            to[n] += down * (share[n] - (0.5f + 0.5f * down / volume[n]) * slope[n]);
+        }
     }
 
     /// Turns shares of what volume is left into shares of whole cells, adds what nozzles bring, and clears away dust.
