@@ -68,19 +68,27 @@ final class Spreads {
         List<Item> items = new ArrayList<>();
         for (int i = 0; i < squares.length; i++) {
             Item item = draft.items().get(i);
-            if (item.value() instanceof Value.Number number && !open[i] && matters(i, number.value())) {
-                double half = half(squares[i]);
-                double low = number.value() - half;
-                items.add(item.with(new Value.Spread(number.value(), number.unit(), low, number.value() + half)));
-            } else {
-                items.add(item);
-            }
+            items.add(
+                    item.value() instanceof Value.Number number && !open[i]
+                            ? item.with(interval(number, item.law(), half(squares[i])))
+                            : item);
         }
         return items;
     }
 
-    private boolean matters(int item, double value) {
-        return squares[item] > 0 && half(squares[item]) > 1e-9 * Math.abs(value);
+    private static Value interval(Value.Number number, Item.Law law, double half) {
+        double value = number.value();
+        return switch (law) {
+            case Item.Law.Exact() ->
+                half > 1e-9 * Math.abs(value)
+                        ? new Value.Spread(value, number.unit(), value - half, value + half)
+                        : number;
+            case Item.Law.Within(double low, double high) -> {
+                double down = Math.exp(Math.hypot(Math.log(value / low), half / value));
+                double up = Math.exp(Math.hypot(Math.log(high / value), half / value));
+                yield new Value.Spread(value, number.unit(), value / down, value * up);
+            }
+        };
     }
 
     Verdict verdict() {

@@ -23,7 +23,7 @@ final class Rooms {
             "time: quantity",
             "motion: geom time",
             "water: geom",
-            "ink: water jobs",
+            "ink: water",
             "fall: water",
             "sound: time",
             "plan: quantity text",
