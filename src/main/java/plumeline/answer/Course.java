@@ -23,6 +23,20 @@ public sealed interface Course {
     /// It may jump, as what tips does: its interval is what it comes to at the ends of its inputs' intervals.
     record Jumping() implements Course {}
 
+    /// By a law that has an interval of its own, whatever its inputs; what these do is added to it, both as shares.
+    ///
+    /// @param low low end of the law's 80 % interval, in the value's unit, > 0
+    /// @param high high end, > 0
+    record OfLaw(double low, double high) implements Course {
+        double down(double value, double half) {
+            return value / Math.exp(Math.hypot(Math.log(value / low), half / value));
+        }
+
+        double up(double value, double half) {
+            return value * Math.exp(Math.hypot(Math.log(high / value), half / value));
+        }
+    }
+
     /// Its interval stands as it is, the inputs' ± counted.
     record Whole() implements Course {}
 }

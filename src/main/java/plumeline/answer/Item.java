@@ -17,6 +17,8 @@ public record Item(String name, Value value, Rounding rounding, Course course) {
         DOWN,
         /// Never to less: how low a camera may stand, what travel is needed.
         UP,
+        /// To two digits that count, lengths as ever: what a law only knows roughly.
+        ROUGH,
         /// Never to less, in hundredths of a millimetre: how thick a line must be.
         HUNDREDTHS_UP
     }
@@ -46,6 +48,18 @@ public record Item(String name, Value value, Rounding rounding, Course course) {
     /// @return the value
     public static Item of(String name, double value, String unit) {
         return new Item(name, new Value.Number(value, unit));
+    }
+
+    /// Makes a number > 0 of a law that has an interval of its own.
+    ///
+    /// @param name the answer's name
+    /// @param value the number, in the unit, > 0
+    /// @param unit the contract's unit; `1` for a bare number
+    /// @param low low end of the law's 80 % interval, in the unit, > 0
+    /// @param high high end, in the unit
+    /// @return the value
+    public static Item within(String name, double value, String unit, double low, double high) {
+        return new Item(name, new Value.Number(value, unit), Rounding.ROUGH, new Course.OfLaw(low, high));
     }
 
     /// Makes a flag or a name.

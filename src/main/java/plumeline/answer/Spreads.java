@@ -170,6 +170,10 @@ final class Spreads {
         return switch (draft.items().get(item).course()) {
             case Course.Straight(), Course.Whole() -> value(item, number, low, high, unit);
             case Course.Jumping() -> value(item, number, lows[item], highs[item], unit);
+            case Course.OfLaw law -> {
+                double down = law.down(number, Math.sqrt(lowSquares[item]));
+                yield value(item, number, down, law.up(number, Math.sqrt(highSquares[item])), unit);
+            }
             case Course.Bent bent -> {
                 double one = bent.applyAsDouble(low);
                 double other = bent.applyAsDouble(high);

@@ -162,10 +162,34 @@ public final class Words {
         if (item.rounding() == Item.Rounding.HUNDREDTHS_UP) {
             return hundredths(item.value());
         }
+        if (item.rounding() == Item.Rounding.ROUGH) {
+            return rough(item.value());
+        }
         return switch (item.value()) {
             case Value.Number(double number, String unit) when unit.equals("mm") -> length(safe(number / 1e3, item));
             case Value.Number _, Value.Spread _, Value.Numbers _, Value.Word _ -> value(item.value());
         };
+    }
+
+    private String rough(Value value) {
+        return switch (value) {
+            case Value.Number(double number, String unit) when !unit.equals("mm") -> rough(number, unit);
+            case Value.Spread(double number, String unit, double low, double high)
+            when !unit.equals("mm") -> between(rough(number, unit), rough(low, unit), rough(high, unit));
+            case Value.Number _, Value.Spread _, Value.Numbers _, Value.Word _ -> value(value);
+        };
+    }
+
+    private static String rough(double value, String unit) {
+        if (value == 0) {
+            return number("0", unit);
+        }
+        double step = Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - 1);
+        return number(Print.number(Math.rint(value / step) * step, 9), unit);
+    }
+
+    private static String number(String digits, String unit) {
+        return unit.equals("1") ? digits : digits + " " + unit;
     }
 
     private String hundredths(Value value) {
@@ -188,7 +212,7 @@ public final class Words {
         double step = fine ? print.stepMetres(Print.Hand.MOTOR) : stepMetres();
         double steps = metres / step;
         return switch (item.rounding()) {
-            case NEAREST -> metres;
+            case NEAREST, ROUGH -> metres;
             case DOWN -> Math.floor(steps + 1e-6) * step;
             case UP, HUNDREDTHS_UP -> Math.ceil(steps - 1e-6) * step;
         };

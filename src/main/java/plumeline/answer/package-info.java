@@ -7,8 +7,8 @@
 ///
 /// **Intervals:** a ± in an input is a 95 % half-width. Each such input is moved by itself (others as given), the
 /// answer computed again, and the changes added as a root sum of squares: first order, inputs taken as independent and
-/// normal. `low` and `high` bound the middle 80 % so found. A law that knows its own interval gives a
-/// [plumeline.answer.Value.Spread] at once.
+/// normal. `low` and `high` bound the middle 80 % so found. The interval of a law itself
+/// ([plumeline.answer.Course.OfLaw]) is added likewise, in logarithms.
 ///
 /// No input or output here: files arrive as bytes. What is asked, physics and plans are not known here.
 @NullMarked

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.answer.Question;
+import plumeline.ask.effect.EffectQuestions;
 import plumeline.ask.picture.PictureQuestions;
 import plumeline.ask.water.WaterQuestions;
 
 /// The questions that can be asked.
 public final class Questions {
-    private static final List<String> NAMES =
-            List.of("framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads");
+    private static final List<String> NAMES = List.of(
+            "framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads", "ink", "clear-water", "fall");
 
     private Questions() {}
 
@@ -39,6 +40,9 @@ public final class Questions {
             case "hang" -> Optional.of(WaterQuestions.hang());
             case "tank" -> Optional.of(WaterQuestions.tank());
             case "line" -> Optional.of(WaterQuestions.line());
+            case "ink" -> Optional.of(EffectQuestions.ink());
+            case "clear-water" -> Optional.of(EffectQuestions.clearWater());
+            case "fall" -> Optional.of(EffectQuestions.fall());
             default -> Optional.empty();
         };
     }

@@ -26,7 +26,18 @@ final class QuestionsTest {
     @Test
     void everyQuestion_isListedAndFound() {
         assertThat(Questions.listAll().stream().map(Question::name))
-                .containsExactly("framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads");
+                .containsExactly(
+                        "framing",
+                        "reveal",
+                        "float",
+                        "hang",
+                        "tank",
+                        "line",
+                        "sweat",
+                        "beads",
+                        "ink",
+                        "clear-water",
+                        "fall");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -91,7 +102,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

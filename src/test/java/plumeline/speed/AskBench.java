@@ -19,7 +19,7 @@ import plumeline.ask.Questions;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class AskBench {
     /// Which question.
-    @Param({"framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads"})
+    @Param({"framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads", "ink", "clear-water", "fall"})
     public String name = "";
 
     /// The answer to the example.

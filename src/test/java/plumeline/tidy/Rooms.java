@@ -24,7 +24,7 @@ final class Rooms {
             "motion: geom time",
             "water: geom",
             "flow:",
-            "ink: water flow jobs",
+            "ink: water",
             "fall: water",
             "sound: time",
             "plan: quantity text",

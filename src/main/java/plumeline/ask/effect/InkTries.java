@@ -1,0 +1,186 @@
+package plumeline.ask.effect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import plumeline.answer.Words;
+import plumeline.ink.Descent;
+import plumeline.ink.Estimate;
+import plumeline.ink.Prediction;
+import plumeline.ink.Regime;
+import plumeline.ink.Release;
+import plumeline.quantity.Print;
+import plumeline.water.Water;
+
+/// What `ink` tells to try, each tried here first: one change at a time that brings the front when it is wanted, or
+/// down at all.
+final class InkTries {
+    /// A change is told where the front then comes this near to the time wanted, share of it.
+    static final double NEAR_SHARE = 0.05;
+
+    /// Into so many parts bounds are divided to look between.
+    private static final int STEPS = 32;
+
+    private final InkTake.Found found;
+    private final InkTake.Inputs inputs;
+    private final Descent descent;
+    private final Release release;
+    private final Words words;
+    private final List<String> attempts = new ArrayList<>();
+
+    InkTries(InkTake.Found found, Words words) {
+        this.found = found;
+        this.inputs = found.inputs();
+        this.descent = inputs.descent();
+        this.release = descent.release();
+        this.words = words;
+    }
+
+    List<String> list() {
+        tryTime();
+        tryReach();
+        tryReadings();
+        return attempts;
+    }
+
+    /// What brings the front to the thing's top at the time wanted, one change at a time.
+    private void tryTime() {
+        if (inputs.wantedSeconds().isEmpty()
+                || !(found.top() instanceof InkTake.Arrival.At(Estimate seconds))
+                || !(found.law() instanceof Prediction.Reached)) {
+            return;
+        }
+        double wanted = inputs.wantedSeconds().getAsDouble();
+        if (Math.abs(seconds.value() / wanted - 1) < NEAR_SHARE) {
+            return;
+        }
+        int before = attempts.size();
+        tryHeight(wanted);
+        tryPush(wanted);
+        tryVolume(wanted);
+        tryDensity(wanted);
+        if (attempts.size() == before && seconds.value() > wanted) {
+            attempts.add("No single change of nozzle, squeeze, volume or density brings it so soon: want it at "
+                    + InkInquiry.seconds(seconds.high()) + " or later.");
+        }
+    }
+
+    private void tryHeight(double wanted) {
+        double deepest = 0.9 * inputs.topMetres();
+        find(wanted, -deepest, 0, descent.heightMetres(), height -> new Descent(release, Math.rint(height * 1e3) / 1e3))
+                .ifPresent(height -> attempts.add("Set the tip " + words.length(-Math.rint(height * 1e3) / 1e3)
+                        + " under the surface" + then(new Descent(release, Math.rint(height * 1e3) / 1e3))));
+    }
+
+    private void tryPush(double wanted) {
+        DoubleFunction<Descent> change = time -> descent.with(Release.ofSqueeze(
+                release.volumeMetres3(),
+                release.reducedGravityMetresPerSecond2(),
+                release.boreMetres(),
+                Math.max(0.1, Math.rint(time * 10) / 10),
+                release.viscosityMetres2PerSecond()));
+        double now = release.seconds() == 0 ? 1 : release.seconds();
+        find(wanted, now / 4, now * 3, now, change)
+                .ifPresent(time -> attempts.add(
+                        "Squeeze over " + Print.seconds(Math.rint(time * 10) / 10, 1) + then(change.apply(time))));
+    }
+
+    private void tryVolume(double wanted) {
+        double volume = release.volumeMetres3();
+        DoubleFunction<Descent> change =
+                v -> descent.with(release.withVolume(Math.max(5e-7, Math.rint(v * 2e6) / 2e6)));
+        find(wanted, volume / 4, volume * 4, volume, change)
+                .ifPresent(v -> attempts.add("Take " + Print.number(Math.rint(v * 2e6) / 2, 1) + " ml at the same speed"
+                        + then(change.apply(v))));
+    }
+
+    private void tryDensity(double wanted) {
+        DoubleFunction<Descent> change = reduced -> descent.with(new Release(
+                release.volumeMetres3(),
+                reduced,
+                release.boreMetres(),
+                release.speedMetresPerSecond(),
+                release.viscosityMetres2PerSecond()));
+        find(wanted, 0.05, 2, release.reducedGravityMetresPerSecond2(), change)
+                .ifPresent(reduced -> attempts.add("Make the ink "
+                        + Print.share(reduced / Water.GRAVITY_METRES_PER_SECOND2, 1)
+                        + " denser than the water, by salt or sugar" + then(change.apply(reduced))));
+    }
+
+    private String then(Descent changed) {
+        OptionalDouble seconds = InkTake.findSecondsWith(found, changed);
+        return ": then it is there after " + InkInquiry.seconds(seconds.orElseThrow()) + ".";
+    }
+
+    /// Finds the value within bounds, nearest to the present one, for which the front comes at the time wanted; empty
+    /// where none does. Looks between neighbours of one regime: from one regime to another times jump.
+    private OptionalDouble find(double wanted, double low, double high, double now, DoubleFunction<Descent> change) {
+        double best = Double.POSITIVE_INFINITY;
+        double start = 0;
+        double step = (high - low) / STEPS;
+        for (int i = 0; i < STEPS; i++) {
+            double at = low + i * step;
+            boolean same = regime(change.apply(at)) == regime(change.apply(at + step));
+            double product = early(change.apply(at), wanted) * early(change.apply(at + step), wanted);
+            if (same && product <= 0 && Math.abs(at + step / 2 - now) < best) {
+                best = Math.abs(at + step / 2 - now);
+                start = at;
+            }
+        }
+        if (Double.isInfinite(best)) {
+            return OptionalDouble.empty();
+        }
+        double a = start;
+        double b = start + step;
+        double first = early(change.apply(a), wanted);
+        for (int i = 0; i < 40; i++) {
+            double middle = (a + b) / 2;
+            if (early(change.apply(middle), wanted) * first > 0) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+        double there = (a + b) / 2;
+        return Math.abs(early(change.apply(there), wanted)) < NEAR_SHARE * wanted
+                ? OptionalDouble.of(there)
+                : OptionalDouble.empty();
+    }
+
+    private Regime regime(Descent changed) {
+        return changed.regime(inputs.topMetres());
+    }
+
+    /// How long before the time wanted the front would be there; endless where it never is.
+    private double early(Descent changed, double wanted) {
+        OptionalDouble seconds = InkTake.findSecondsWith(found, changed);
+        return seconds.isPresent() ? wanted - seconds.getAsDouble() : Double.NEGATIVE_INFINITY;
+    }
+
+    /// What makes light ink come down at all.
+    private void tryReach() {
+        if (!(found.top() instanceof InkTake.Arrival.Never)) {
+            return;
+        }
+        double speed = Math.max(0.05, release.speedMetresPerSecond());
+        for (int i = 0; i < 40 && speed < 5; i++) {
+            speed *= 1.1;
+            double rounded = Math.ceil(speed * 100) / 100;
+            OptionalDouble seconds = InkTake.findSecondsWith(found, descent.with(release.withSpeed(rounded)));
+            if (seconds.isPresent()) {
+                attempts.add("Push it at " + words.length(rounded) + "/s or faster: then it is there after "
+                        + InkInquiry.seconds(seconds.getAsDouble()) + ", if only just.");
+                break;
+            }
+        }
+        attempts.add("Make the ink denser than the water, by salt or sugar.");
+    }
+
+    private void tryReadings() {
+        if (inputs.readings().size() < 2) {
+            attempts.add("Film one take with a ruler beside it and count frames: two readings (front: [[time, depth],"
+                    + " …]) are worth more than any law.");
+        }
+    }
+}

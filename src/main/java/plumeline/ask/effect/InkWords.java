@@ -1,0 +1,179 @@
+package plumeline.ask.effect;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.answer.Answer.Notes;
+import plumeline.answer.Words;
+import plumeline.ink.Coefficients;
+import plumeline.ink.Descent;
+import plumeline.ink.Estimate;
+import plumeline.ink.FrontFit;
+import plumeline.ink.Prediction;
+import plumeline.ink.Regime;
+import plumeline.ink.Release;
+import plumeline.quantity.Print;
+
+/// What `ink` says beside its numbers; whatever it tells to try, it has tried.
+final class InkWords {
+    /// What is left between ink and front glass (common practice).
+    private static final double GLASS_METRES = 0.01;
+
+    private final InkTake.Found found;
+    private final InkTake.Inputs inputs;
+    private final Descent descent;
+    private final Release release;
+    private final Words words;
+    private final List<String> because = new ArrayList<>();
+    private final List<String> cautions = new ArrayList<>();
+
+    InkWords(InkTake.Found found, Words words) {
+        this.found = found;
+        this.inputs = found.inputs();
+        this.descent = inputs.descent();
+        this.release = descent.release();
+        this.words = words;
+    }
+
+    Notes notes() {
+        sayRegime();
+        sayInterval();
+        sayTouch();
+        sayAhead();
+        sayGlass();
+        sayEarly();
+        sayCautions();
+        return new Notes(
+                because,
+                new InkTries(found, words).list(),
+                cautions,
+                List.of(
+                        "Puff: Morton, Taylor and Turner 1956 in closed form (docs/derivations/ink.md); stream's front:"
+                                + " Bhamidipati and Woods 2017",
+                        "Coefficients' ranges, laminar thread and fountain from memory of published work"));
+    }
+
+    private void sayRegime() {
+        String flows = release.seconds() == 0
+                ? "It is let go at once"
+                : "It flows for " + InkInquiry.seconds(release.seconds()) + " at "
+                        + words.length(release.speedMetresPerSecond()) + "/s";
+        because.add(
+                switch (found.regime()) {
+                    case PUFF -> flows + ", no more than half the time of its way: a puff, radius 1/4 of its way.";
+                    case STREAM -> flows + ", more than half the time of its way: a stream" + pushed() + ".";
+                    case LAMINAR ->
+                        flows + ", a Reynolds number of " + Print.number(release.reynolds(), 0)
+                                + ": a smooth thread that a touch sets coiling; its law is good to a factor of two.";
+                });
+        if (descent.heightMetres() > 0) {
+            because.add("From above the surface a quarter to all of its push is left in the water (half is counted),"
+                    + " and it takes bubbles along.");
+        }
+        if (found.law() instanceof Prediction.Unknown(Regime _, Prediction.Limit limit, double given, double bound)) {
+            because.add(
+                    switch (limit) {
+                        case HEIGHT ->
+                            "From " + words.length(given) + " up the ink breaks into drops; laws are known to "
+                                    + words.length(bound) + ".";
+                        case PUFF_REYNOLDS ->
+                            "So little ink falls as a smooth ring, Reynolds number " + Print.number(given, 0)
+                                    + "; laws are known from " + Print.number(bound, 0) + " on.";
+                    });
+        }
+        if (release.reducedGravityMetresPerSecond2() < 0) {
+            double deepest = descent.deepestMetres(found.regime(), Coefficients.USUAL);
+            because.add("The ink is lighter than the water: its push carries it down to about " + words.length(deepest)
+                    + ", then it rises as a fountain.");
+        }
+    }
+
+    private String pushed() {
+        double jet = release.jetMetres();
+        return jet > inputs.topMetres() - descent.startMetres()
+                ? ", driven by its push all the way"
+                : ", driven by its push for about " + words.length(jet) + ", then by its weight";
+    }
+
+    private void sayInterval() {
+        if (FrontFit.isPossible(inputs.readings())) {
+            FrontFit fit = FrontFit.of(inputs.readings());
+            because.add("Times follow your " + inputs.readings().size() + " readings, z = "
+                    + Print.number(fit.factor() * 1e3, 0) + " mm · (t/s)^" + Print.number(fit.exponent(), 2)
+                    + " (0.5 is a puff's, 0.75 a stream's); radius and dilution are the law's.");
+        } else if (inputs.readings().size() == 1 && found.law() instanceof Prediction.Reached) {
+            because.add("Your reading makes every time " + Print.number(found.scale(), 2)
+                    + " times the law's; a second one, deeper, gives the curve.");
+        }
+        if (found.top() instanceof InkTake.Arrival.At) {
+            because.add("The laws' own interval bounds 80 %: published ranges of the coefficients, and what one take is"
+                    + " off the next; one take's time is never surer than about ± 20 %.");
+        }
+    }
+
+    private void sayTouch() {
+        switch (found.touch()) {
+            case InkTake.Touch.At at ->
+                because.add("With the nozzle nozzle_ahead before the thing's face the front touches it at "
+                        + InkInquiry.seconds(found.findTouchSeconds().orElse(0)) + ", " + words.length(at.depthMetres())
+                        + " down; farther ahead the thing stays clear until then.");
+            case InkTake.Touch.TooEarly() ->
+                because.add("At the wanted time the front is still above the thing's top, so no gap makes it touch.");
+            case InkTake.Touch.TooLate() -> because.add("At the wanted time the ink runs along the floor already.");
+            case InkTake.Touch.Unknown() -> {}
+        }
+    }
+
+    private void sayAhead() {
+        if (inputs.aheadMetres().isEmpty() || !(found.law() instanceof Prediction.Reached law)) {
+            return;
+        }
+        double ahead = inputs.aheadMetres().getAsDouble();
+        String at = "At " + words.length(ahead) + " ahead the ink ";
+        if (ahead <= law.radiusMetres().value()) {
+            because.add(at + "is as wide as the gap before it is down at the thing's top: it falls onto it.");
+            return;
+        }
+        double floor = descent.radiusMetres(inputs.floorMetres(), found.regime(), Coefficients.USUAL);
+        if (floor < ahead) {
+            because.add(at + "passes without touching the thing, by the usual width.");
+            return;
+        }
+        double low = inputs.topMetres();
+        double high = inputs.floorMetres();
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (descent.radiusMetres(middle, found.regime(), Coefficients.USUAL) < ahead) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        because.add(at + "touches it " + words.length(low) + " down, if it is so tall.");
+    }
+
+    private void sayGlass() {
+        if (found.law() instanceof Prediction.Reached && found.floor() instanceof InkTake.Arrival.At) {
+            double radius = descent.radiusMetres(
+                    inputs.floorMetres(), descent.regime(inputs.floorMetres()), Coefficients.USUAL);
+            because.add("At the floor it is " + words.length(radius) + " to each side: keep the front glass "
+                    + words.length(radius + GLASS_METRES) + " or more before the nozzle.");
+        }
+    }
+
+    private void sayEarly() {
+        if (inputs.wantedSeconds().isPresent()
+                && found.top() instanceof InkTake.Arrival.At(Estimate seconds)
+                && seconds.value() < inputs.wantedSeconds().getAsDouble() * (1 - InkTries.NEAR_SHARE)) {
+            because.add("The front is at the thing's top before the wanted time, at "
+                    + InkInquiry.seconds(seconds.value()) + "; what to try brings it there just then.");
+        }
+    }
+
+    private void sayCautions() {
+        cautions.add("Glass and water: ask tank first; no mains plug, lead or lamp where water can reach it.");
+        cautions.add("Ink and water on the floor are slippery, and ink stains: mat down, wipe at once, gloves.");
+        if (descent.heightMetres() > 0) {
+            cautions.add("Bubbles that it takes along cloud the picture; a tip in the water makes none.");
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package plumeline.ink;
+
+/// A value with the interval that holds it four times in five.
+///
+/// @param value the value, in the unit that the name of what gives it says
+/// @param low the low end, same unit
+/// @param high the high end, same unit
+public record Estimate(double value, double low, double high) {
+    /// Adds something that is known.
+    ///
+    /// @param more what is added, same unit
+    /// @return the sum
+    public Estimate plus(double more) {
+        return new Estimate(value + more, low + more, high + more);
+    }
+
+    /// Multiplies by something that is known.
+    ///
+    /// @param factor the factor, > 0
+    /// @return the product
+    public Estimate times(double factor) {
+        return new Estimate(value * factor, low * factor, high * factor);
+    }
+
+    /// Raises what lies under a bound.
+    ///
+    /// @param bound the bound, same unit
+    /// @return the value and its ends, none under the bound
+    public Estimate atLeast(double bound) {
+        return new Estimate(Math.max(value, bound), Math.max(low, bound), Math.max(high, bound));
+    }
+
+    /// Adds up ratios that may each be off by themselves, upward and downward apart.
+    static final class Sum {
+        private double down;
+        private double up;
+
+        /// Something makes it so many times as much.
+        void add(double ratio) {
+            double log = Math.log(ratio);
+            if (log < 0) {
+                down += log * log;
+            } else {
+                up += log * log;
+            }
+        }
+
+        /// Something makes it up to so many times as much or as little.
+        void addBothWays(double ratio) {
+            add(ratio);
+            add(1 / ratio);
+        }
+
+        Estimate of(double value) {
+            return new Estimate(value, value * Math.exp(-Math.sqrt(down)), value * Math.exp(Math.sqrt(up)));
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package plumeline.ink;
+
+import java.util.OptionalDouble;
+
+/// Ink let go at once, with or without push, as a turbulent ball that grows in proportion to its way.
+///
+/// With Z = z + z0, z0 = r0/α: `Z⁴ = z0⁴ + A (I t + B t²/2)`, `A = 3/(π (1 + k) α³)`, radius `α Z`, dilution
+/// `(Z/z0)³`. Holds where `√B/ν` is above about 600, within a fifth; in water at rest, away from walls.
+///
+/// **Source:** conservation of volume, momentum and buoyancy as in Morton, Taylor and Turner, Proc. R. Soc. A 234
+/// (1956) 1; the closed form is our own derivation, docs/derivations/ink.md.
+///
+/// @param buoyancyMetres4PerSecond2 B: reduced gravity times volume, m⁴/s²; − for ink that is lighter
+/// @param impulseMetres4PerSecond I: volume times speed, downward, m⁴/s, ≥ 0
+/// @param radiusMetres r0: of a ball of its volume, m, > 0
+/// @param entrainment α: radius over way, dimensionless, > 0
+/// @param addedMass k: share of its own mass in water that it drags along, dimensionless, 0 or 0.5
+public record Puff(
+        double buoyancyMetres4PerSecond2,
+        double impulseMetres4PerSecond,
+        double radiusMetres,
+        double entrainment,
+        double addedMass) {
+    /// Checks the ranges.
+    ///
+    /// @throws IllegalArgumentException outside them
+    public Puff {
+        Checks.notNegative(impulseMetres4PerSecond, "impulse");
+        Checks.positive(radiusMetres, "radius");
+        Checks.positive(entrainment, "entrainment");
+        Checks.notNegative(addedMass, "added mass");
+    }
+
+    /// Makes a puff of a release.
+    ///
+    /// @param release what is let go
+    /// @param speedMetresPerSecond its speed where it enters the water, m/s, ≥ 0
+    /// @param coefficients the coefficients
+    /// @return the puff
+    public static Puff of(Release release, double speedMetresPerSecond, Coefficients coefficients) {
+        double volume = release.volumeMetres3();
+        return new Puff(
+                release.buoyancyMetres4PerSecond2(),
+                volume * speedMetresPerSecond,
+                Math.cbrt(0.75 * volume / Math.PI),
+                coefficients.puffEntrainment(),
+                coefficients.addedMass());
+    }
+
+    private double originMetres() {
+        return radiusMetres / entrainment;
+    }
+
+    private double factor() {
+        return 3 / (Math.PI * (1 + addedMass) * entrainment * entrainment * entrainment);
+    }
+
+    private static double fourth(double value) {
+        return value * value * value * value;
+    }
+
+    /// Finds when the front has come so far.
+    ///
+    /// @param metres way from the initial front, m, ≥ 0
+    /// @return s; empty where it never comes so far
+    public OptionalDouble findSeconds(double metres) {
+        double x = (fourth(metres + originMetres()) - fourth(originMetres())) / factor();
+        double square = impulseMetres4PerSecond * impulseMetres4PerSecond + 2 * buoyancyMetres4PerSecond2 * x;
+        double below = impulseMetres4PerSecond + Math.sqrt(Math.max(0, square));
+        if (square < 0 || below == 0) {
+            return metres == 0 ? OptionalDouble.of(0) : OptionalDouble.empty();
+        }
+        return OptionalDouble.of(2 * x / below);
+    }
+
+    /// Gives how far the front has come, going down.
+    ///
+    /// @param seconds time from the release, s, ≥ 0
+    /// @return way from the initial front, m; of light ink its deepest once it has turned
+    public double frontMetres(double seconds) {
+        double turns = buoyancyMetres4PerSecond2 < 0
+                ? -impulseMetres4PerSecond / buoyancyMetres4PerSecond2
+                : Double.POSITIVE_INFINITY;
+        double t = Math.min(seconds, turns);
+        double x = t * (impulseMetres4PerSecond + buoyancyMetres4PerSecond2 * t / 2);
+        return Math.sqrt(Math.sqrt(fourth(originMetres()) + factor() * x)) - originMetres();
+    }
+
+    /// Gives the radius where the front has come so far.
+    ///
+    /// @param metres way from the initial front, m, ≥ 0
+    /// @return m
+    public double radiusMetres(double metres) {
+        return radiusMetres + entrainment * metres;
+    }
+
+    /// Gives how many times its own volume the ink then fills.
+    ///
+    /// @param metres way from the initial front, m, ≥ 0
+    /// @return dimensionless, ≥ 1
+    public double dilution(double metres) {
+        double ratio = 1 + entrainment * metres / radiusMetres;
+        return ratio * ratio * ratio;
+    }
+}

@@ -1,0 +1,148 @@
+package plumeline.ink;
+
+import java.util.OptionalDouble;
+
+/// Ink that flows on: driven by its push near the nozzle, by its weight beyond. The front goes at a share of the mean
+/// speed of the steady stream behind it, of a jet's or a plume's, whichever is faster.
+///
+/// Plume: `w = (5/(6α)) (9αF/(10π))^⅓ z^−⅓`; jet, with 3/5 of the plume's entrainment: `w = 5 √(M/π)/(6αz)`; both are
+/// `(6/5) α z` in radius. Turbulent water at rest; after the flow has ended it still holds for about as long again.
+///
+/// **Source:** plume: Morton, Taylor and Turner, Proc. R. Soc. A 234 (1956) 1; share 0.6: Bhamidipati and Woods, J.
+/// Fluid Mech. 833 (2017) R2, abstract; jet's entrainment: Carazzo, Kaminski and Tait, J. Fluid Mech. 547 (2006) 137;
+/// fountain: Turner, J. Fluid Mech. 26 (1966) 779, from memory.
+///
+/// @param buoyancyFluxMetres4PerSecond3 F, m⁴/s³; − for ink that is lighter
+/// @param pushMetres4PerSecond2 M: volume flux times speed, downward, m⁴/s², ≥ 0
+/// @param volumeFluxMetres3PerSecond Q, m³/s, > 0
+/// @param boreMetres width at the start, m, > 0
+/// @param entrainment the plume's α, dimensionless, > 0
+/// @param frontShare the front's speed over the mean behind it, dimensionless, > 0
+public record Stream(
+        double buoyancyFluxMetres4PerSecond3,
+        double pushMetres4PerSecond2,
+        double volumeFluxMetres3PerSecond,
+        double boreMetres,
+        double entrainment,
+        double frontShare) {
+    /// Turner's coefficient of a fountain's first height.
+    private static final double FOUNTAIN = 1.85;
+
+    private static final double SPREAD = 6.0 / 5;
+
+    /// Checks the ranges.
+    ///
+    /// @throws IllegalArgumentException outside them
+    public Stream {
+        Checks.notNegative(pushMetres4PerSecond2, "push");
+        Checks.positive(volumeFluxMetres3PerSecond, "volume flux");
+        Checks.positive(boreMetres, "bore");
+        Checks.positive(entrainment, "entrainment");
+        Checks.positive(frontShare, "front's share");
+    }
+
+    /// Makes a stream of a release.
+    ///
+    /// @param release what is let go, with a speed > 0
+    /// @param speedMetresPerSecond its speed where it enters the water, m/s, ≥ 0
+    /// @param coefficients the coefficients
+    /// @return the stream
+    public static Stream of(Release release, double speedMetresPerSecond, Coefficients coefficients) {
+        double flux = release.volumeFluxMetres3PerSecond();
+        return new Stream(
+                release.buoyancyFluxMetres4PerSecond3(),
+                flux * speedMetresPerSecond,
+                flux,
+                release.boreMetres(),
+                coefficients.streamEntrainment(),
+                coefficients.frontShare());
+    }
+
+    /// The plume's mean speed times the cube root of the way, m^(4/3)/s.
+    private double plume() {
+        double flux = Math.max(0, buoyancyFluxMetres4PerSecond3);
+        return 5 / (6 * entrainment) * Math.cbrt(0.9 * entrainment * flux / Math.PI);
+    }
+
+    /// The jet's mean speed times the way, m²/s.
+    private double jet() {
+        return Math.sqrt(pushMetres4PerSecond2 / Math.PI) / (SPREAD * entrainment);
+    }
+
+    /// Gives the mean speed of the steady plume at a way from a small source.
+    ///
+    /// @param metres the way, m, > 0
+    /// @return m/s; 0 for ink that is not denser than the water
+    public double plumeMetresPerSecond(double metres) {
+        return plume() / Math.cbrt(metres);
+    }
+
+    /// Gives the way from which on the weight drives it faster than the push.
+    ///
+    /// @return m; endless (infinite) for ink that is not denser than the water
+    public double turnoverMetres() {
+        return Math.pow(jet() / plume(), 1.5);
+    }
+
+    /// Gives the deepest that light ink goes before it turns: `1.85 M^¾ / |F|^½`.
+    ///
+    /// @return m; endless (infinite) for ink that is not lighter than the water
+    public double deepestMetres() {
+        return buoyancyFluxMetres4PerSecond3 < 0
+                ? FOUNTAIN * Math.pow(pushMetres4PerSecond2, 0.75) / Math.sqrt(-buoyancyFluxMetres4PerSecond3)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /// Finds when the front has come so far.
+    ///
+    /// @param metres way from the initial front, m, ≥ 0
+    /// @return s; empty where it never comes so far
+    public OptionalDouble findSeconds(double metres) {
+        if (metres > deepestMetres() || (plume() == 0 && jet() == 0)) {
+            return OptionalDouble.empty();
+        }
+        double turnover = plume() == 0 ? metres : Math.min(metres, turnoverMetres());
+        double pushed = turnover == 0 ? 0 : turnover * turnover / (2 * frontShare * jet());
+        return OptionalDouble.of(plume() == 0 ? pushed : pushed + sinking(metres) - sinking(turnover));
+    }
+
+    /// Seconds from a small source by weight alone.
+    private double sinking(double metres) {
+        return 0.75 * metres * Math.cbrt(metres) / (frontShare * plume());
+    }
+
+    /// Gives how far the front has come.
+    ///
+    /// @param seconds time from the release, s, ≥ 0
+    /// @return way from the initial front, m; of light ink at most its deepest
+    public double frontMetres(double seconds) {
+        double jetWay = Math.sqrt(2 * frontShare * jet() * seconds);
+        if (plume() == 0) {
+            return Math.min(jetWay, deepestMetres());
+        }
+        double turnover = turnoverMetres();
+        if (jetWay < turnover) {
+            return jetWay;
+        }
+        double turned = turnover == 0 ? 0 : turnover * turnover / (2 * frontShare * jet());
+        return Math.pow((seconds - turned + sinking(turnover)) * frontShare * plume() / 0.75, 0.75);
+    }
+
+    /// Gives the radius where the front has come so far.
+    ///
+    /// @param metres way from the initial front, m, ≥ 0
+    /// @return m
+    public double radiusMetres(double metres) {
+        return boreMetres / 2 + SPREAD * entrainment * metres;
+    }
+
+    /// Gives how many times the ink's own volume flows there.
+    ///
+    /// @param metres way from the initial front, m, > 0
+    /// @return dimensionless, ≥ 1
+    public double dilution(double metres) {
+        double radius = SPREAD * entrainment * metres;
+        double speed = Math.max(plumeMetresPerSecond(metres), jet() / metres);
+        return Math.max(1, Math.PI * radius * radius * speed / volumeFluxMetres3PerSecond);
+    }
+}

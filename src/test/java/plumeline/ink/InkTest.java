@@ -1,0 +1,236 @@
+package plumeline.ink;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plumeline.ink.FrontFit.Reading;
+
+/// Inversions, limits, regimes, ranges and refusals of the laws of ink.
+final class InkTest {
+    private static final double NU = 1e-6;
+    private static final Coefficients USUAL = Coefficients.USUAL;
+
+    private static Release squeeze(double millilitres, double reduced, double boreMillimetres, double seconds) {
+        return Release.ofSqueeze(millilitres * 1e-6, reduced, boreMillimetres * 1e-3, seconds, NU);
+    }
+
+    @Test
+    void front_isTheInverseOfArrival() {
+        int compared = 0;
+        for (double reduced : new double[] {-0.2, 0, 0.05, 0.5, 1}) {
+            for (double speed : new double[] {0, 0.1, 2}) {
+                Release release = new Release(1e-5, reduced, 0.004, speed, NU);
+                Puff puff = Puff.of(release, speed, USUAL);
+                for (double way : new double[] {0.001, 0.03, 0.2}) {
+                    var seconds = puff.findSeconds(way);
+                    if (seconds.isPresent()) {
+                        assertThat(puff.frontMetres(seconds.getAsDouble())).isCloseTo(way, within(1e-9));
+                        compared++;
+                    }
+                    if (speed > 0) {
+                        Stream stream = Stream.of(release, speed, USUAL);
+                        var later = stream.findSeconds(way);
+                        if (later.isPresent()) {
+                            assertThat(stream.frontMetres(later.getAsDouble())).isCloseTo(way, within(1e-9));
+                            compared++;
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(50);
+        LaminarThread thread = LaminarThread.of(squeeze(1, 0.3, 2, 10));
+        assertThat(thread.frontMetres(thread.seconds(0.1))).isCloseTo(0.1, within(1e-12));
+    }
+
+    @Test
+    void stream_withoutPush_isAPlume_andWithoutWeightAJet() {
+        Stream plume = new Stream(2.5e-6, 0, 5e-6, 0.004, 0.13, 0.6);
+        assertThat(plume.frontMetres(plume.findSeconds(0.1).orElseThrow())).isCloseTo(0.1, within(1e-12));
+        assertThat(plume.findSeconds(0.2).orElseThrow() / plume.findSeconds(0.1).orElseThrow())
+                .isCloseTo(Math.pow(2, 4.0 / 3), within(1e-9));
+        Stream jet = new Stream(0, 2e-6, 5e-6, 0.004, 0.13, 0.6);
+        assertThat(jet.findSeconds(0.2).orElseThrow() / jet.findSeconds(0.1).orElseThrow())
+                .isCloseTo(4, within(1e-9));
+        assertThat(jet.turnoverMetres()).isInfinite();
+        assertThat(jet.deepestMetres()).isInfinite();
+    }
+
+    @Test
+    void push_makesEveryFrontSooner_andNeverSlower() {
+        double before = Double.POSITIVE_INFINITY;
+        for (double push : new double[] {0, 1e-8, 1e-7, 1e-6, 1e-5}) {
+            double seconds = new Stream(2.5e-6, push, 5e-6, 0.004, 0.13, 0.6)
+                    .findSeconds(0.1)
+                    .orElseThrow();
+            assertThat(seconds).isLessThan(before);
+            before = seconds;
+        }
+    }
+
+    @Test
+    void lightInk_turns() {
+        Release release = squeeze(5, -0.1, 4, 0.5);
+        Puff puff = Puff.of(release, release.speedMetresPerSecond(), USUAL);
+        double deepest = puff.frontMetres(1e9);
+        assertThat(puff.findSeconds(deepest - 1e-6)).isPresent();
+        assertThat(puff.findSeconds(deepest + 1e-6)).isEmpty();
+        Stream stream = Stream.of(release, release.speedMetresPerSecond(), USUAL);
+        assertThat(stream.deepestMetres()).isCloseTo(1.85 * release.jetMetres(), within(1e-12));
+        assertThat(stream.findSeconds(stream.deepestMetres() * 1.01)).isEmpty();
+        assertThat(stream.frontMetres(1e9)).isEqualTo(stream.deepestMetres());
+        assertThat(Ink.predict(new Descent(release, -0.01), 1)).isInstanceOf(Prediction.Never.class);
+        assertThat(new Puff(0, 0, 0.01, 0.25, 0).findSeconds(0.1)).isEmpty();
+    }
+
+    @Test
+    void regime_goesByReynoldsNumberAndByReleaseAgainstArrival() {
+        // Reynolds number 3183, flows for longer than half of the puff's time.
+        assertThat(new Descent(squeeze(10, 0.5, 2, 2), 0).regime(0.1)).isEqualTo(Regime.STREAM);
+        assertThat(new Descent(squeeze(10, 0.5, 10, 0.1), 0).regime(0.1)).isEqualTo(Regime.PUFF);
+        assertThat(new Descent(new Release(1e-5, 0.5, 0.004, 0, NU), 0).regime(0.1))
+                .isEqualTo(Regime.PUFF);
+        assertThat(new Descent(squeeze(2, 0.3, 2, 12), -0.01).regime(0.1)).isEqualTo(Regime.LAMINAR);
+        // The same from above the surface, or so deep that the plume is turbulent.
+        assertThat(new Descent(squeeze(2, 0.3, 2, 12), 0.01).regime(0.1)).isEqualTo(Regime.STREAM);
+        assertThat(new Descent(squeeze(10, 0.5, 8, 4), -0.01).regime(0.11)).isEqualTo(Regime.STREAM);
+        // Both sides of half the puff's time.
+        double half = new Descent(new Release(1e-5, 0.5, 0.05, 0, NU), 0)
+                        .findSeconds(0.1, Regime.PUFF, USUAL)
+                        .orElseThrow()
+                / 2;
+        assertThat(new Descent(squeeze(10, 0.5, 50, half * 0.97), 0).regime(0.1))
+                .isEqualTo(Regime.PUFF);
+        assertThat(new Descent(squeeze(10, 0.5, 50, half * 1.03), 0).regime(0.1))
+                .isNotEqualTo(Regime.PUFF);
+    }
+
+    @Test
+    void laterAndDeeper_goTogether() {
+        Descent descent = new Descent(squeeze(10, 0.5, 4, 2), -0.02);
+        double before = 0;
+        for (double depth = 0.03; depth < 0.1; depth += 0.01) {
+            double seconds = descent.findSeconds(depth, Regime.STREAM, USUAL).orElseThrow();
+            assertThat(seconds).isGreaterThan(before);
+            assertThat(descent.frontMetres(seconds, Regime.STREAM, USUAL)).isCloseTo(depth, within(1e-9));
+            before = seconds;
+        }
+    }
+
+    @Test
+    void fromAboveTheSurface_fallsAndLosesPush() {
+        Release release = squeeze(10, 0.5, 4, 0.5);
+        Descent above = new Descent(release, 0.1);
+        double speed = release.speedMetresPerSecond();
+        double lands = Math.sqrt(speed * speed + 2 * 9.80665 * 0.1);
+        assertThat(above.airSeconds()).isCloseTo((lands - speed) / 9.80665, within(1e-12));
+        assertThat(above.pushMetresPerSecond(USUAL)).isCloseTo(lands / 2, within(1e-12));
+        assertThat(new Descent(release, 0).pushMetresPerSecond(USUAL)).isEqualTo(speed);
+        assertThat(above.startMetres()).isZero();
+        assertThat(above.frontMetres(above.airSeconds() / 2, Regime.PUFF, USUAL))
+                .isZero();
+        assertThat(Ink.predict(new Descent(release, 0.16), 0.1))
+                .isEqualTo(new Prediction.Unknown(
+                        new Descent(release, 0.16).regime(0.1), Prediction.Limit.HEIGHT, 0.16, 0.15));
+    }
+
+    @Test
+    void tooLittleInk_isUnknown_andALittleIsLessSure() {
+        Release drop = new Release(1e-8, 0.1, 0.001, 0, NU);
+        assertThat(Ink.predict(new Descent(drop, 0), 0.1)).isInstanceOfSatisfying(Prediction.Unknown.class, unknown -> {
+            assertThat(unknown.limit()).isEqualTo(Prediction.Limit.PUFF_REYNOLDS);
+            assertThat(unknown.given()).isCloseTo(Math.sqrt(1e-9) / NU, within(1e-9));
+        });
+        assertThat(width(new Release(2e-6, 0.1, 0.05, 0, NU)))
+                .isGreaterThan(1.1 * width(new Release(4.1e-6, 0.1, 0.05, 0, NU)));
+    }
+
+    private static double width(Release release) {
+        return Ink.predict(new Descent(release, 0), 0.1) instanceof Prediction.Reached reached
+                ? reached.seconds().high() / reached.seconds().low()
+                : 0;
+    }
+
+    @Test
+    void touch_isTheFrontsHalfWidthThen() {
+        Descent descent = new Descent(new Release(1e-5, 0.5, 0.1, 0, NU), 0);
+        double seconds = descent.findSeconds(0.16, Regime.PUFF, USUAL).orElseThrow();
+        Estimate ahead = Ink.aheadMetres(descent, seconds, Regime.PUFF);
+        // d = r0 + α z: about 5 cm for 10 ml and 16 cm.
+        assertThat(ahead.value()).isCloseTo(0.013365 + 0.25 * 0.16, within(1e-6));
+        assertThat(ahead.low()).isLessThan(ahead.value());
+        assertThat(Ink.frontMetres(descent, seconds, Regime.PUFF).value()).isCloseTo(0.16, within(1e-9));
+    }
+
+    @Test
+    void reading_movesTheTimeAndNarrowsIt() {
+        Descent descent = new Descent(squeeze(10, 0.5, 4, 2), 0);
+        Prediction.Reached law = (Prediction.Reached) Ink.predict(descent, 0.1);
+        Estimate corrected = Ink.findCorrected(
+                        descent, new Reading(law.seconds().value() / 2, 0.1), 0.1)
+                .orElseThrow();
+        assertThat(corrected.value()).isCloseTo(law.seconds().value() / 2, within(1e-9));
+        assertThat(corrected.high() / corrected.low())
+                .isLessThan(law.seconds().high() / law.seconds().low());
+        Estimate deeper = Ink.findCorrected(descent, new Reading(1, 0.1), 0.2).orElseThrow();
+        assertThat(deeper.high() / deeper.value()).isGreaterThan(corrected.high() / corrected.value());
+    }
+
+    @Test
+    void fit_isLeastSquaresInLogarithms() {
+        // Three readings off z = 0.1 t^0.6 by +, −− and + a tenth in the logarithm: slope unmoved, factor as their
+        // mean.
+        List<Reading> readings = List.of(
+                new Reading(0.5, 0.1 * Math.pow(0.5, 0.6) * Math.exp(0.1)),
+                new Reading(1, 0.1 * Math.exp(-0.2)),
+                new Reading(2, 0.1 * Math.pow(2, 0.6) * Math.exp(0.1)));
+        FrontFit fit = FrontFit.of(readings);
+        assertThat(fit.exponent()).isCloseTo(0.6, within(1e-12));
+        assertThat(fit.factor()).isCloseTo(0.1, within(1e-12));
+        assertThat(fit.readingShare()).isCloseTo(Math.sqrt(0.06) / 0.6, within(1e-9));
+        Estimate near = fit.seconds(0.1);
+        Estimate far = fit.seconds(0.5);
+        assertThat(far.high() / far.value()).isGreaterThan(near.high() / near.value());
+        assertThat(near.high() / near.value()).isGreaterThan(1.2);
+        assertThat(FrontFit.isPossible(List.of(new Reading(1, 0.1)))).isFalse();
+        assertThat(FrontFit.isPossible(List.of(new Reading(1, 0.1), new Reading(1, 0.2))))
+                .isFalse();
+        assertThat(FrontFit.isPossible(List.of(new Reading(1, 0.1), new Reading(2, 0.09))))
+                .isFalse();
+    }
+
+    @Test
+    void clarity_countsTakesThatBeginClear_andChangesJustEnough() {
+        // Absorbance 0.01 a take; 95 % is 0.02228: takes 1, 2, 3 begin with 0, 0.01, 0.02.
+        Clarity clarity = new Clarity(1000, 0.1, 0.1);
+        assertThat(clarity.takes(1e-5, 0.95)).isEqualTo(3);
+        assertThat(clarity.takes(1e-5, Math.pow(10, -0.02))).isEqualTo(3);
+        assertThat(clarity.takes(1e-3, 0.95)).isEqualTo(1);
+        double share = clarity.changeShare(1e-5, 0.95);
+        double ink = 0;
+        for (int take = 0; take < 500; take++) {
+            ink = (ink + 1e-5) * (1 - share);
+            assertThat(clarity.clearShare(ink)).isGreaterThan(0.95 - 1e-9);
+        }
+        assertThat(clarity.clearShare(ink)).isCloseTo(0.95, within(1e-6));
+        assertThat(Clarity.strengthPerMetre(clarity.clearShare(1e-5), 0.1, 1e-4))
+                .isCloseTo(1000, within(1e-6));
+    }
+
+    @Test
+    void outsideTheRanges_isRefused() {
+        assertThatThrownBy(() -> new Release(0, 0.5, 0.004, 1, NU)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Release(1e-5, Double.NaN, 0.004, 1, NU))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Puff(1, -1, 0.01, 0.25, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Stream(1, 1, 0, 0.01, 0.1, 0.6)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new LaminarThread(-1, 1, NU)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Clarity(1, 0, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Reading(0, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Release.ofSqueeze(1e-5, 0.5, 0.004, 0, NU))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}
