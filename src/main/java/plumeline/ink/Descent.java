@@ -159,8 +159,12 @@ public record Descent(Release release, double heightMetres) {
     /// @param coefficients the coefficients
     /// @return depth below the surface, m; endless (infinite) for ink that doesn't turn
     public double deepestMetres(Regime regime, Coefficients coefficients) {
-        if (release.reducedGravityMetresPerSecond2() >= 0) {
+        double reduced = release.reducedGravityMetresPerSecond2();
+        if (reduced > 0 || (reduced == 0 && pushMetresPerSecond(coefficients) > 0)) {
             return Double.POSITIVE_INFINITY;
+        }
+        if (reduced == 0) {
+            return startMetres();
         }
         return startMetres()
                 + switch (regime) {

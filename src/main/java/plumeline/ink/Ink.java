@@ -71,6 +71,9 @@ public final class Ink {
     /// @param depthMetres the depth asked about, m, > the start's
     /// @return s, with its interval; empty where the law doesn't know one of the depths
     public static Optional<Estimate> findCorrected(Descent descent, FrontFit.Reading reading, double depthMetres) {
+        if (reading.metres() <= descent.startMetres()) {
+            return Optional.empty();
+        }
         if (predict(descent, reading.metres()) instanceof Prediction.Reached read
                 && predict(descent, depthMetres) instanceof Prediction.Reached asked) {
             var sum = new Estimate.Sum();

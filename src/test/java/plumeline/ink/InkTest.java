@@ -84,6 +84,8 @@ final class InkTest {
         assertThat(stream.frontMetres(1e9)).isEqualTo(stream.deepestMetres());
         assertThat(Ink.predict(new Descent(release, -0.01), 1)).isInstanceOf(Prediction.Never.class);
         assertThat(new Puff(0, 0, 0.01, 0.25, 0).findSeconds(0.1)).isEmpty();
+        assertThat(new Descent(new Release(1e-5, 0, 0.01, 0, NU), -0.01).deepestMetres(Regime.PUFF, USUAL))
+                .isEqualTo(0.01);
     }
 
     @Test

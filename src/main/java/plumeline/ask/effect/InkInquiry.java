@@ -123,7 +123,7 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
                 top,
                 thing.findSi("ahead"),
                 given.findSi("wanted"),
-                readings(given));
+                readings(given, height));
     }
 
     private static Release release(Given nozzle, double volume, double reduced, double viscosity) {
@@ -154,11 +154,21 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
         }
     }
 
-    private static List<Reading> readings(Given given) {
+    private static List<Reading> readings(Given given, double height) {
         List<Reading> readings = new ArrayList<>();
         if (given.has("front")) {
             for (List<Double> row : given.rows("front")) {
                 readings.add(new Reading(row.get(0), row.get(1)));
+            }
+            double highest =
+                    readings.stream().mapToDouble(Reading::metres).min().orElseThrow();
+            if (highest <= -height) {
+                given.refuse(
+                        "front",
+                        "P-ASK-78",
+                        "a reading at " + Words.MILLIMETRES.length(highest),
+                        "deeper than the nozzle's tip, " + Words.MILLIMETRES.length(-height),
+                        "Count depths from the still surface, not from the tip.");
             }
             if (readings.size() > 1 && !FrontFit.isPossible(readings)) {
                 given.refuse(

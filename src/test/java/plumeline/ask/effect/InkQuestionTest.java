@@ -266,6 +266,11 @@ final class InkQuestionTest {
                 .singleElement()
                 .asString()
                 .contains("P-ASK-74");
+        assertThat(problems("ink", ask(ink, "bore: 4 mm, height: -50 mm", "100 mm", "front: [[1 s, 40 mm]]\n")))
+                .singleElement()
+                .asString()
+                .contains("deeper than the nozzle's tip, 50 mm")
+                .contains("P-ASK-78");
         for (String wrong : List.of(
                 ask(ink + ", recipe: {salt: 5 %}", "bore: 4 mm", "100 mm", ""),
                 ask("volume: 10 ml", "bore: 4 mm", "100 mm", ""),
