@@ -40,6 +40,16 @@ public record Draft(List<Item> items, List<Criterion> criteria, Verdict best, No
         return new Draft(items, criteria, best, notes, all);
     }
 
+    /// Puts a value in place of the one of its name.
+    ///
+    /// @param item the value
+    /// @return the answer with it
+    public Draft with(Item item) {
+        List<Item> all = new ArrayList<>(items);
+        all.replaceAll(each -> each.name().equals(item.name()) ? item : each);
+        return new Draft(all, criteria, best, notes, assumed);
+    }
+
     /// Something that must not fall below 0 for the answer to hold.
     ///
     /// @param what what it is, as sentences say it: `the air before the pane`

@@ -302,6 +302,10 @@ final class QuantityReader {
             return refuse(number, allowed(), "Add the unit: try " + digits + " " + symbol + ".");
         }
         if (first == Kind.NUMBER && accepted.size() == 1) {
+            if (unit.kind() == Kind.SHARE) {
+                String part = Digits.shortest(unit.toSi(Digits.value(digits)));
+                return refuse(shown(), allowed(), "Write it as a part of one: try " + part + ".");
+            }
             return refuse(shown(), allowed(), "Leave out the unit: try " + digits + ".");
         }
         return refuse(shown(), allowed(), "Try " + example() + ".");

@@ -83,7 +83,7 @@ final class Alternatives {
                 amounts.add(amount);
             } else if (shape instanceof Shape.Whole
                             && Checker.findWhole(scalar.text()).isPresent()
-                    || shape instanceof Shape.Choice choice && choice.words().contains(scalar.text())) {
+                    || shape instanceof Shape.Choice choice && choice.allows(scalar.text())) {
                 return false;
             }
         }

@@ -227,7 +227,7 @@ final class Checker {
     private void checkChoice(Shape.Choice choice, At at) {
         if (!(at.node instanceof Node.Scalar scalar)) {
             addForm(choice, at);
-        } else if (!choice.words().contains(scalar.text())) {
+        } else if (!choice.allows(scalar.text())) {
             String near = Nearest.find(scalar.text(), choice.words()).orElse(attempt(choice, at));
             add(at, "P-WORD-01", shown(scalar.text()), Phrases.of(choice), "Try " + near + ".");
         }

@@ -33,11 +33,49 @@ public sealed interface Shape {
     /// One of a few words.
     ///
     /// @param words the words, at least one
-    record Choice(List<String> words) implements Shape {
+    /// @param letters how they may be written
+    record Choice(List<String> words, Letters letters) implements Shape {
         /// Copies the list.
         public Choice {
             words = List.copyOf(words);
         }
+
+        /// Makes a choice of words as they are written here.
+        ///
+        /// @param words the words, at least one
+        public Choice(List<String> words) {
+            this(words, Letters.AS_LISTED);
+        }
+
+        /// Makes a choice of names.
+        ///
+        /// @param words the names, at least one, parted by spaces
+        /// @return the choice
+        public static Choice inAnyCase(List<String> words) {
+            return new Choice(words, Letters.ANY_CASE);
+        }
+
+        /// Tells whether a text is one of the words.
+        ///
+        /// @param text the text
+        /// @return true where it is
+        public boolean allows(String text) {
+            return switch (letters) {
+                case AS_LISTED -> words.contains(text);
+                case ANY_CASE -> {
+                    String name = text.strip().replace('_', ' ').replace('-', ' ');
+                    yield words.stream().anyMatch(name::equalsIgnoreCase);
+                }
+            };
+        }
+    }
+
+    /// How a choice's words may be written.
+    enum Letters {
+        /// As they are listed.
+        AS_LISTED,
+        /// In any case, joined by spaces, `_` or `-`.
+        ANY_CASE
     }
 
     /// `yes` or `no`.

@@ -56,11 +56,12 @@ public enum Surface {
 
     /// Finds a surface by its word.
     ///
-    /// @param word such as `clean glass`, in any case
+    /// @param word such as `clean glass`, in any case, words joined by spaces, `_` or `-`
     /// @return the surface
     public static Optional<Surface> find(String word) {
+        String name = word.strip().replace('_', ' ').replace('-', ' ');
         for (Surface each : values()) {
-            if (each.word().equalsIgnoreCase(word.strip())) {
+            if (each.word().equalsIgnoreCase(name)) {
                 return Optional.of(each);
             }
         }

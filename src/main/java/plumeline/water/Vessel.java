@@ -226,6 +226,16 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         };
     }
 
+    /// Gives the air under its base that is still there once its axis is tilted; what has no room left has gone.
+    ///
+    /// @param tiltRadians tilt of the axis from upright, radians, 0 to π
+    /// @return volume, cubic metres, ≥ 0
+    public double airUnderMetres3(double tiltRadians) {
+        return hollow instanceof Hollow.Under under
+                ? under.heldAir(Stance.up(tiltRadians)).volumeMetres3()
+                : 0;
+    }
+
     /// Lets the air under its base go that has no room there when it is turned so; it doesn't come back.
     Vessel spilled(Vec up) {
         return findSpilled(up).orElse(this);

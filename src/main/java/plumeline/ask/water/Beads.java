@@ -236,7 +236,7 @@ public final class Beads {
                                     "the angle inside a drop that is drawn off until its edge moves, such as 50 deg",
                                     ""));
             return Shape.Keys.of(
-                    Key.optional("surface", "the surface", Shape.AnyOf.of(new Shape.Choice(words), angles))
+                    Key.optional("surface", "the surface", Shape.AnyOf.of(Shape.Choice.inAnyCase(words), angles))
                             .hint(
                                     "a name, or photograph a growing and a shrinking drop from the side and give {"
                                             + "advancing: 80 deg, receding: 50 deg}",

@@ -2,7 +2,6 @@ package plumeline.ask.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -30,6 +29,8 @@ record FloatBody(
         OptionalDouble emptyCentreMetres,
         double wholeKilograms,
         Parts parts) {
+
+    private static final String NO_AIR_GIVEN = "all that is left inside: the outside less wall and contents";
 
     /// What it is made of.
     sealed interface Parts {
@@ -79,13 +80,11 @@ record FloatBody(
 
     /// A substance by its density or its name.
     static Shape substance() {
-        List<String> names = Stream.of(Material.values())
-                .map(each -> each.word().toLowerCase(Locale.ROOT))
-                .toList();
+        List<String> names = Stream.of(Material.values()).map(Material::word).toList();
         return Shape.Keys.of(
                         Key.optional(
                                 "density", "its density", amount(Kind.DENSITY, Range.between("0.001 g/ml", "25 g/ml"))),
-                        Key.optional("material", "what it is", new Shape.Choice(names)))
+                        Key.optional("material", "what it is", Shape.Choice.inAnyCase(names)))
                 .with(new Shape.Rule.AtMostOne(List.of("density", "material")));
     }
 
@@ -172,6 +171,9 @@ record FloatBody(
                     "Measure what is in it, and the outside by holding it under in a jug on a scale.");
         }
         left = Math.max(0, left);
+        if (!given.has("air")) {
+            given.assume("air", Print.number(left * 1e6, 2) + " ml", NO_AIR_GIVEN);
+        }
         double air = given.findSi("air").orElse(left);
         if (air > left * (1 + 1e-9) + 1e-9 * outside) {
             given.refuse(

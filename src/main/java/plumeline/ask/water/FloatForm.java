@@ -22,6 +22,9 @@ import plumeline.water.Wall;
 record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
     private static final int RINGS = 4;
 
+    /// A square box over the cylinder in it.
+    private static final double MOST_SHAPE = 4 / Math.PI * (1 + 1e-9);
+
     static List<Key> keys() {
         Shape volume = FloatBody.amount(Kind.VOLUME, Range.between("0.01 ml", "1000 l"));
         Shape room = FloatBody.amount(Kind.VOLUME, Range.between("0 ml", "1000 l"));
@@ -32,14 +35,16 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
                 Key.optional("outside", "the volume it displaces with all of it under", volume)
                         .hint("what a kitchen scale gains when it is held just under: 1 g is 1 ml", ""),
                 Key.optional("gained", "what a jug of water on a scale gains when it is held just under", mass),
+                Key.optional("jug_water", "the water in that jug", FloatLiquid.water()),
                 Key.optional(
                         "profile", "heights from the base with the radius there", new Shape.Curve(from0, from0, 2)),
                 Key.optional("diameter", "its outer diameter", length),
                 Key.optional("height", "its outer height", length),
                 Key.optional(
-                        "shape_factor",
-                        "its volume over that of a cylinder of that diameter and height",
-                        FloatBody.amount(Kind.NUMBER, Range.above("0", "1.3"))),
+                                "shape_factor",
+                                "its volume over that of a cylinder of that diameter and height",
+                                FloatBody.amount(Kind.NUMBER, Range.above("0")))
+                        .hint("its volume over that of a cylinder of its diameter and height, such as 0.9", ""),
                 Key.optional(
                         "box",
                         "its outer measures, of a box",
@@ -78,8 +83,8 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
             return new FloatForm(given.si("outside"), under, Optional.empty());
         }
         if (given.has("gained")) {
-            given.text("jug_water", "the tank's water", "one gram gained is then one gram of lift");
-            return new FloatForm(given.si("gained") / waterKilogramsPerMetre3, under, Optional.empty());
+            double jug = FloatLiquid.readJug(given, waterKilogramsPerMetre3);
+            return new FloatForm(given.si("gained") / jug, under, Optional.empty());
         }
         Optional<Form> outline = readOutline(given, hollow);
         if (outline.isEmpty()) {
@@ -171,6 +176,16 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
             return Optional.of(new Block(box.si("width"), box.si("depth"), box.si("height")));
         }
         double height = given.si("height");
+        if (given.si("shape_factor") > MOST_SHAPE) {
+            given.refuse(
+                    "shape_factor",
+                    "P-ASK-65",
+                    given.quantity("shape_factor").valueText(),
+                    "at most 1.27 (4/π): nothing within that diameter and height holds more than a square box",
+                    "Measure its volume: hold it just under in a jug on a scale and give gained: 372 g;"
+                            + " or measure its width, depth and height and give box.");
+            return Optional.empty();
+        }
         double radius = given.si("diameter") / 2;
         double filled = given.si("shape_factor") * Math.PI * radius * radius * height + hollowMetres3;
         return Optional.of(Turned.cylinder(Math.sqrt(filled / (Math.PI * height)), height));

@@ -28,6 +28,11 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     /// over.
     private static final Course ON_A_LINE = new Course.Bent(0, -1, Remedies.BALLAST_MARGIN - 1);
 
+    /// As near to neutral as grams with a tenth show.
+    private static final double NEUTRAL_KILOGRAMS = 0.05e-3;
+
+    private static final double NEUTRAL_SHARE = 1e-3;
+
     private static final String EXAMPLE = """
         # float: will it stay under, and which end up? Leave out what has a default; add ± to what you measured.
         # heights from the base, with the radius there
@@ -38,8 +43,8 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
         #   or box: {width: 60 mm, depth: 40 mm, height: 95 mm}
         # base: {diameter: 48 mm, depth: 10 mm}   # a hollow base; air: 0 ml once it is tilted clear
         empty_mass: 14 g          # or whole_mass: 385 g
-        contents: {volume: 355 ml, density: 1.045 g/ml}   # or sugar: 11 %, alcohol: 40 %,
-                                  # or weighed: {volume: 100 ml, mass: 104.5 g}
+        contents: {volume: 355 ml, density: 1.045 g/ml}   # or sugar: 11 %, alcohol: 40 %, glycerine: 50 %
+                                  # by volume or glycerine_by_mass, or weighed: {volume: 100 ml, mass: 104.5 g}
         wall: {density: 2.7 g/ml} # or material: steel
         closed: yes
         # air: 12 ml              # default: outside less wall and contents
@@ -70,6 +75,13 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
             double ballastKilograms,
             Optional<Vessel> vessel,
             Optional<Attitudes.Rest> rest) {
+        /// Whether nobody can say by a scale that it floats or sinks.
+        boolean isNeutral() {
+            FloatBody body = inputs.body();
+            double lifted = body.outsideMetres3() * body.waterKilogramsPerMetre3();
+            return Math.abs(body.netKilograms()) < Math.min(NEUTRAL_KILOGRAMS, NEUTRAL_SHARE * lifted);
+        }
+
         /// The most air it may hold, cubic metres, less than 0 where it floats without any; empty where unknown.
         Optional<Double> findMostAir() {
             FloatBody body = inputs.body();
@@ -150,7 +162,9 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     @Override
     public Draft answer(Inputs inputs, double[] settled, Words words) {
         Found found = find(inputs);
-        return draft(found, new FloatWords(found).notes());
+        Draft draft = draft(found, new FloatWords(found).notes());
+        boolean none = found.findMostAir().orElse(0.0) < 0;
+        return none ? draft.with(Item.word("most_air", "unknown")) : draft;
     }
 
     @Override
@@ -172,10 +186,12 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
     }
 
     private static Draft draft(Found found, Notes notes) {
+        boolean neutral = found.isNeutral();
+        double margin = neutral ? Math.abs(found.netNewtons()) : -found.netNewtons();
         return new Draft(
                 items(found),
-                List.of(new Criterion("its net weight under water", -found.netNewtons())),
-                Verdict.HOLDS,
+                List.of(new Criterion("its net weight under water", margin)),
+                neutral ? Verdict.TIGHT : Verdict.HOLDS,
                 notes);
     }
 

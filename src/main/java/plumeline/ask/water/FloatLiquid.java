@@ -18,6 +18,7 @@ import plumeline.water.Water;
 /// dissolved, or by one weighing.
 final class FloatLiquid {
     private static final double ROOM_KELVIN = 293.15;
+    private static final String TAP = "room-temperature tap water; salt counts: give its density";
 
     private FloatLiquid() {}
 
@@ -26,6 +27,8 @@ final class FloatLiquid {
         SALT("salt", "table salt by mass"),
         SEA_SALT("sea_salt", "sea salt by mass; a sea has about 3.5 %"),
         SUGAR("sugar", "sugar by mass"),
+        GLYCERINE("glycerine", "glycerine by volume, both measured before they are mixed"),
+        GLYCERINE_BY_MASS("glycerine_by_mass", "glycerine by mass"),
         ALCOHOL("alcohol", "alcohol by volume, as labels say it");
 
         private final String key;
@@ -41,6 +44,8 @@ final class FloatLiquid {
                 case SALT -> new Solution(Solution.Solute.SALT, share);
                 case SEA_SALT -> new Solution(Solution.Solute.SEA_SALT, share);
                 case SUGAR -> new Solution(Solution.Solute.SUGAR, share);
+                case GLYCERINE -> Solution.ofGlycerineByVolume(share);
+                case GLYCERINE_BY_MASS -> new Solution(Solution.Solute.GLYCERINE, share);
                 case ALCOHOL -> Solution.ofEthanolByVolume(share);
             };
         }
@@ -86,24 +91,36 @@ final class FloatLiquid {
 
     /// The tank's water, kilograms a cubic metre.
     static double readWater(Given given) {
-        String why = "room-temperature tap water; salt counts: give its density";
-        if (!given.has("water")) {
-            return ofWater(given.assume("water.temperature", "20 degC", why));
+        return given.has("water")
+                ? readTank(given.map("water"))
+                : ofWater(given.assume("water.temperature", "20 degC", TAP));
+    }
+
+    /// The water in the jug that it was held under in, kilograms a cubic metre.
+    static double readJug(Given given, double tankKilogramsPerMetre3) {
+        if (given.has("jug_water")) {
+            return readTank(given.map("jug_water"));
         }
-        Given water = given.map("water");
+        given.text("jug_water", "the tank's water", "one gram gained is then one gram of lift");
+        return tankKilogramsPerMetre3;
+    }
+
+    private static double readTank(Given water) {
         if (water.has("density")) {
             return water.si("density");
         }
         if (water.has("weighed")) {
             return readWeighed(water);
         }
-        double kelvin = water.si("temperature", "20 degC", why);
+        double kelvin = water.si("temperature", "20 degC", TAP);
         return readMix(water, kelvin).orElseGet(() -> ofWater(kelvin));
     }
 
-    /// Density of fresh water at a temperature that the question takes, 0 to 40 degC.
+    /// Density of fresh water at a temperature that the question takes, 0 to 40 degC; at an end beyond it.
     static double ofWater(double kelvin) {
-        return Water.densityKilogramsPerMetre3(kelvin).find().orElseThrow();
+        return Water.densityKilogramsPerMetre3(Math.clamp(kelvin, 273.15, 313.15))
+                .find()
+                .orElseThrow();
     }
 
     /// What is inside, kilograms a cubic metre, as warm as the tank's water.
@@ -115,9 +132,19 @@ final class FloatLiquid {
         double kelvin =
                 given.findMap("water").flatMap(FloatLiquid::findTemperature).orElse(ROOM_KELVIN);
         OptionalDouble mix = readMix(contents, kelvin);
-        return mix.isPresent()
-                ? mix.getAsDouble()
-                : contents.si("density", "1 g/ml", "about water, as a sugar-free drink; a sugared one has about 1.04");
+        return mix.isPresent() ? mix.getAsDouble() : readOrGuess(contents);
+    }
+
+    /// Water, as the contract has it; between what is a little lighter and a sugared drink nothing is known.
+    private static double readOrGuess(Given contents) {
+        return contents.has("density")
+                ? contents.si("density")
+                : contents.guess(
+                        "density",
+                        "1 g/ml",
+                        "0.99 g/ml",
+                        "1.04 g/ml",
+                        "about water, as a sugar-free drink; counted as 0.99 (wine) to 1.04 (sugared), 80 %");
     }
 
     /// Whether nobody said how dense the contents are.

@@ -18,6 +18,8 @@ final class FloatWords {
     /// Common practice: 20 to 50 g down, so that bubbles and a nudge do nothing.
     private static final double ENOUGH_KILOGRAMS = 0.020;
 
+    private static final double LEAST_SPILT_METRES3 = 0.05e-6;
+
     private final FloatInquiry.Found found;
     private final FloatBody body;
     private final List<String> because = new ArrayList<>();
@@ -34,7 +36,7 @@ final class FloatWords {
         sayBase();
         sayAir();
         sayAttitude();
-        if (body.netKilograms() > 0) {
+        if (body.netKilograms() > 0 && !found.isNeutral()) {
             sayRemedies();
         } else if (body.netKilograms() > -ENOUGH_KILOGRAMS) {
             sayHeavier();
@@ -59,12 +61,15 @@ final class FloatWords {
 
     private void sayNet() {
         double net = body.netKilograms();
-        String side = net > 0 ? "Floats" : "Sinks";
+        String side = net > 0 ? "Floats by " : "Sinks by ";
         double lifted = body.outsideMetres3() * body.waterKilogramsPerMetre3();
-        because.add(side + " by " + FloatBody.grams(Math.abs(net)) + spread(net) + ": it displaces "
+        because.add((found.isNeutral() ? "Neutral, within 0.05 g" : side + FloatBody.grams(Math.abs(net))) + spread(net)
+                + ": it displaces "
                 + FloatBody.grams(lifted) + " of water and weighs " + FloatBody.grams(body.wholeKilograms())
                 + ". The verdict is on staying under only.");
-        if (net <= 0) {
+        if (found.isNeutral()) {
+            because.add("It neither floats nor sinks for sure: the least bubble lifts it, a wet label takes it down.");
+        } else if (net <= 0) {
             because.add("A bubble of " + FloatBody.millilitres(-net / body.waterKilogramsPerMetre3())
                     + " on its skin or under its base floats it: wet it, wipe it, tilt its base clear of air.");
         }
@@ -97,19 +102,38 @@ final class FloatWords {
             return;
         }
         double cleared = body.netKilograms() - under * body.waterKilogramsPerMetre3();
-        String sentence = "Its hollow base holds " + FloatBody.millilitres(under) + " of air; tilted clear of it, it "
-                + (cleared > 0 ? "still floats by " : "sinks by ") + FloatBody.grams(Math.abs(cleared));
-        if (found.vessel().isPresent() && body.netKilograms() < 0) {
-            sentence += ". Hung by its top it rests at " + hung(found.vessel().get()) + " with that air, at "
-                    + hung(found.vessel().get().withAirUnder(0)) + " without";
+        StringBuilder said = new StringBuilder("Its hollow base holds " + FloatBody.millilitres(under)
+                + " of air; tilted clear of it, it " + goes(cleared) + ".");
+        if (found.vessel().isPresent() && found.rest().isPresent()) {
+            Vessel vessel = found.vessel().get();
+            if (found.rest().get() instanceof Attitudes.Rest.At(Attitudes.Attitude attitude)) {
+                double left = vessel.airUnderMetres3(attitude.tiltRadians());
+                if (under - left > LEAST_SPILT_METRES3) {
+                    said.append(" Let go upright it leans to " + degrees(attitude.tiltRadians()) + ", where all but "
+                            + FloatBody.millilitres(left) + " has spilled; it then "
+                            + goes(body.netKilograms() - (under - left) * body.waterKilogramsPerMetre3()) + ".");
+                }
+            }
+            if (body.netKilograms() < 0) {
+                said.append(" Hung by its top it rests at " + hung(vessel) + ", at " + hung(vessel.withAirUnder(0))
+                        + " without that air.");
+            }
         }
-        because.add(sentence + ".");
+        because.add(said.toString());
+    }
+
+    private static String goes(double net) {
+        return (net > 0 ? "still floats by " : "sinks by ") + FloatBody.grams(Math.abs(net));
     }
 
     private String hung(Vessel vessel) {
         Hold top = new Hold.Tied(vessel.outer().highestMetres(Vec.UP));
         return switch (Attitudes.settle(vessel, body.waterKilogramsPerMetre3(), top, Math.toRadians(1))) {
-            case Attitudes.Rest.At(Attitudes.Attitude attitude) -> degrees(attitude.tiltRadians());
+            case Attitudes.Rest.At(Attitudes.Attitude attitude) -> {
+                double left = vessel.airUnderMetres3(attitude.tiltRadians());
+                yield degrees(attitude.tiltRadians())
+                        + (left > 0 ? " with " + FloatBody.millilitres(left) + " of it left" : "");
+            }
             case Attitudes.Rest.Indifferent() -> "any tilt";
         };
     }
@@ -124,7 +148,12 @@ final class FloatWords {
             return;
         }
         double hundredth = known.liquidMetres3() * 10;
-        because.add("Its contents' density is a guess: each 0.01 g/ml of it is " + FloatBody.grams(hundredth) + ".");
+        double net = body.netKilograms();
+        boolean rests = net > 0
+                ? found.inputs().netReach().down() > net
+                : found.inputs().netReach().up() > -net;
+        because.add("Its contents' density is a guess: each 0.01 g/ml of it is " + FloatBody.grams(hundredth)
+                + (rests ? ", so that the verdict rests on it." : "."));
         attempts.add(
                 "Weigh 100 ml of its contents and give contents: {volume: ..., weighed: {volume: 100 ml, mass: ...}}.");
     }
@@ -205,13 +234,17 @@ final class FloatWords {
                 .filter(newtons -> newtons < 0)
                 .ifPresent(newtons -> attempts.add("Open, drain and flood it, no air left: "
                         + FloatBody.grams(-newtons / Water.GRAVITY_METRES_PER_SECOND2) + " down."));
-        attempts.add("Tie it to the tank's floor: the line pulls " + Print.number(body.netNewtons(), 2) + " N.");
+        attempts.add("Tie it to the tank's floor: the line pulls " + newtons(body.netNewtons()) + ".");
         double mass = Buoyancy.ballastKilograms(
                 body.netNewtons() + ENOUGH_KILOGRAMS * Water.GRAVITY_METRES_PER_SECOND2,
                 found.inputs().ballastKilogramsPerMetre3(),
                 body.waterKilogramsPerMetre3());
         attempts.add("Ballast outside, under its base: " + FloatBody.grams(found.ballastKilograms())
                 + " just sinks it, " + FloatBody.grams(mass) + " gives 20 g down.");
+    }
+
+    private static String newtons(double newtons) {
+        return Print.number(newtons, newtons < 0.1 ? 4 : 2) + " N";
     }
 
     private static String said(Remedies.Remedy remedy) {
@@ -232,8 +265,7 @@ final class FloatWords {
             case OPEN_DRAIN_FLOOD -> "Open, drain and flood it";
             case BALLAST_INSIDE -> "Put " + FloatBody.grams(remedy.amount()) + " of ballast inside, on its floor";
             case BALLAST_OUTSIDE -> "Fix " + FloatBody.grams(remedy.amount()) + " of ballast under its base";
-            case TIE_DOWN ->
-                "Tie its base to the tank's floor: the line pulls " + Print.number(remedy.amount(), 2) + " N";
+            case TIE_DOWN -> "Tie its base to the tank's floor: the line pulls " + newtons(remedy.amount());
             case OTHER_LIQUID ->
                 "Fill it with a liquid of " + Print.number(remedy.amount() / 1e3, 3) + " g/ml, syrup or brine";
         };

@@ -146,7 +146,9 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
                         Key.optional("diameter", "the line's diameter", amount(Kind.LENGTH, "0.01 mm", "10 mm")),
                         Key.optional("strength", "as labelled, unknotted", amount(Kind.FORCE, "0.1 N", "10000 N")),
                         Key.optional(
-                                "material", "what it is made of", new Shape.Choice(List.of("nylon", "fluorocarbon"))),
+                                "material",
+                                "what it is made of",
+                                Shape.Choice.inAnyCase(List.of("nylon", "fluorocarbon"))),
                         Key.optional(
                                 "knot", "share of the strength left at the knot", amount(Kind.SHARE, "1 %", "100 %")),
                         Key.optional("view", "how the line is seen", view),
