@@ -8,6 +8,7 @@ import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
+import plumeline.answer.Value;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
 import plumeline.quantity.Kind;
@@ -38,6 +39,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
         rim: no                    # yes: the upper edges are held all round; default no
         floor_support: edges       # or full: a level bed under all of it; default edges
         # empty_mass: 25 kg        # default: the panes' own
+        # water: {sea_salt: 3.5 %} # or temperature, density, as in float; default fresh at 20 degC
         flawed: no                 # yes: a pane is scratched, chipped or pieced together; default no
         """;
 
@@ -76,6 +78,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
                 Key.optional("rim", "whether the upper edges are held all round", new Shape.YesNo()),
                 Key.optional("floor_support", "what bears the floor", new Shape.Choice(List.of("full", "edges"))),
                 Key.optional("empty_mass", "the tank's own mass", amount(Kind.MASS, "0 kg", "10000 kg")),
+                Key.optional("water", "what is in it", FloatLiquid.water()).hint("{temperature: 20 degC}", ""),
                 Key.optional("flawed", "whether a pane is scratched, chipped or pieced together", new Shape.YesNo()));
     }
 
@@ -103,8 +106,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
                 .equals("yes");
         boolean full = given.text("floor_support", "edges", "the worse case: nothing under the floor's middle")
                 .equals("full");
-        double density =
-                given.assume("water_density", "0.9982 g/ml", "fresh water at 20 degC; sea water is 3 % heavier");
+        double density = FloatLiquid.readWater(given);
         GlassTank tank = new GlassTank(
                 inside.si("length"),
                 inside.si("width"),
@@ -156,25 +158,46 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
 
     private static Draft draft(TankCheck.Found found, Notes notes) {
         TankLoad load = found.load();
-        boolean said = found.validity() != PaneBending.Validity.NO_THIN_PLATE;
+        boolean said = isSaid(found);
         List<Item> items = new ArrayList<>();
         items.add(Item.of("water_mass", load.liquidKilograms(), "kg"));
         items.add(Item.of("total_mass", load.totalKilograms(), "kg"));
         items.add(Item.of("bottom_pressure", load.bottomPascals(), "Pa"));
         if (said) {
-            items.add(Item.of("peak_stress", found.mostStressed().bending().stressPascals() / 1e6, "MPa")
-                    .atLeast(0));
-            items.add(Item.millimetres("deflection", found.mostBent().bending().deflectionMetres())
-                    .atLeast(0));
-            items.add(Item.of("safety_factor", found.safetyFactor(), "1").atLeast(0));
+            items.add(between("peak_stress", found.leastStressPascals() / 1e6, stress(found) / 1e6, "MPa"));
+            double bow = found.mostBent().bending().deflectionMetres();
+            items.add(between("deflection", found.leastDeflectionMetres() * 1e3, bow * 1e3, "mm"));
+            double least = found.safetyFactor();
+            double most = TankCheck.STRENGTH_PASCALS / found.leastStressPascals();
+            Value factor = most > least ? new Value.Spread(least, "1", least, most) : new Value.Number(least, "1");
+            items.add(new Item("safety_factor", factor).atLeast(0));
         } else {
             for (String name : List.of("peak_stress", "deflection", "safety_factor")) {
                 items.add(Item.word(name, "unknown"));
             }
         }
         items.add(Item.of("floor_pressure", load.floorPascals() / 1e3, "kPa"));
-        double margin = said ? found.safetyFactor() - TankCheck.LEAST_FACTOR : 0;
+        boolean thin = found.validity() != PaneBending.Validity.NO_THIN_PLATE;
+        double margin = thin ? found.safetyFactor() - TankCheck.LEAST_FACTOR : 0;
         return new Draft(items, List.of(new Criterion("the safety factor", margin)), best(found), notes);
+    }
+
+    /// Whether the theory bears figures of the panes.
+    private static boolean isSaid(TankCheck.Found found) {
+        return switch (found.validity()) {
+            case GOOD, MEMBRANE_BEGINS -> true;
+            case MEMBRANE, NO_THIN_PLATE -> false;
+        };
+    }
+
+    private static double stress(TankCheck.Found found) {
+        return found.mostStressed().bending().stressPascals();
+    }
+
+    /// The linear theory's figure, which is the most that it can be, with the least.
+    private static Item between(String name, double least, double most, String unit) {
+        Value value = least < most ? new Value.Spread(most, unit, least, most) : new Value.Number(most, unit);
+        return new Item(name, value).atLeast(0);
     }
 
     /// The best that can be said: nothing where the theory has ended, tight where the floor's own weight would use up
@@ -208,13 +231,24 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
         }
 
         Notes notes() {
-            if (found.validity() == PaneBending.Validity.NO_THIN_PLATE) {
-                because.add("A pane here is thicker than a tenth of its shorter side, or longer than 20 times it: no"
-                        + " thin plate, so nothing is said of its stress.");
-            } else {
-                sayStress();
-                sayBow();
-                sayOwnWeight();
+            switch (found.validity()) {
+                case NO_THIN_PLATE ->
+                    because.add("A pane here is thicker than a tenth of its shorter side, or longer than 20 times it:"
+                            + " no thin plate, so nothing is said of its stress.");
+                case MEMBRANE -> {
+                    TankCheck.Finding bent = found.mostBent();
+                    because.add("By the theory of small bows the " + name(bent.place()) + " would bow farther than the"
+                            + " glass is thick, where that theory has ended: stress, bow and factor are unknown."
+                            + (found.safetyFactor() < TankCheck.LEAST_FACTOR
+                                    ? " It would leave less than the factor 3.8, and nothing here speaks for more:"
+                                            + " don't fill it so."
+                                    : " Nothing here speaks for it."));
+                }
+                case GOOD, MEMBRANE_BEGINS -> {
+                    sayStress();
+                    sayBow();
+                    sayOwnWeight();
+                }
             }
             sayTable();
             sayTimes();
@@ -278,10 +312,9 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
                     + switch (found.validity()) {
                         case GOOD -> ".";
                         case MEMBRANE_BEGINS ->
-                            ": over half of it a pane begins to carry as a membrane; it bends less than said here.";
-                        case MEMBRANE ->
-                            ": past its whole thickness these figures of the linear theory describe it no more.";
-                        case NO_THIN_PLATE -> throw new IllegalStateException("no thin plate has no bow to tell");
+                            ": over half of it a pane begins to carry as a membrane. low and high go from edges that"
+                                    + " can't draw in to the linear theory, whose figure is the answer.";
+                        case MEMBRANE, NO_THIN_PLATE -> throw new IllegalStateException("has no bow to tell");
                     });
         }
 
