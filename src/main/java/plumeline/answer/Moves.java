@@ -29,16 +29,18 @@ final class Moves<I> {
     /// also to the very ends, and all at once, to where each criterion is likeliest to be least and most.
     void addTo(Spreads spreads, Map<String, Ends> inputs) {
         for (var entry : inputs.entrySet()) {
-            spreads.add(
-                    below(entry.getKey(), entry.getValue()), above(entry.getKey(), entry.getValue()), entry.getValue());
+            Ends ends = entry.getValue();
+            Spreads.Side below = below(entry.getKey(), ends);
+            Spreads.Side above = above(entry.getKey(), ends);
+            spreads.add(below, above, ends);
+            if (spreads.mayJump()) {
+                spreads.addOutcome(below.scale() == 1 ? below.draft() : moved(Map.of(entry.getKey(), ends.lowSi())));
+                spreads.addOutcome(above.scale() == 1 ? above.draft() : moved(Map.of(entry.getKey(), ends.highSi())));
+            }
         }
         if (!spreads.mayJump()) {
             return;
         }
-        inputs.forEach((path, ends) -> {
-            spreads.addOutcome(moved(Map.of(path, ends.lowSi())));
-            spreads.addOutcome(moved(Map.of(path, ends.highSi())));
-        });
         for (List<Spreads.Change> changes : spreads.changes()) {
             spreads.addOutcome(moved(together(changes, inputs, -1)));
             spreads.addOutcome(moved(together(changes, inputs, 1)));

@@ -61,7 +61,9 @@ public final class Question {
         if (root.isEmpty()) {
             return new Outcome.Refused(document.problems().isEmpty() ? nothing(file) : document.problems());
         }
-        List<Problem> problems = Problem.merge(document.problems(), Check.against(inquiry.shape(), root.get(), ""));
+        String example = "./plumeline ask " + inquiry.name() + " --example";
+        List<Problem> problems =
+                Problem.merge(document.problems(), Check.question(inquiry.shape(), root.get(), example));
         if (!problems.isEmpty() || !(root.get() instanceof Node.Mapping map)) {
             return new Outcome.Refused(problems.isEmpty() ? nothing(file) : problems);
         }

@@ -36,6 +36,8 @@ final class Spreads {
             if (draft.items().get(i).value() instanceof Value.Spread own) {
                 lowSquares[i] = square(own.value() - own.low());
                 highSquares[i] = square(own.high() - own.value());
+                lows[i] = own.low();
+                highs[i] = own.high();
             }
         }
         for (int c = 0; c < draft.criteria().size(); c++) {
@@ -139,14 +141,18 @@ final class Spreads {
     /// Adds what comes of it where inputs are within their intervals.
     void addOutcome(Optional<Draft> there) {
         for (int i = 0; i < lows.length && there.isPresent(); i++) {
-            OptionalDouble value = number(there.get(), i);
-            if (value.isPresent()) {
-                lows[i] = Math.min(lows[i], value.getAsDouble());
-                highs[i] = Math.max(highs[i], value.getAsDouble());
-            } else {
-                open[i] |= jumps(draft.items().get(i));
+            switch (there.get().items().get(i).value()) {
+                case Value.Number(double number, String _) -> addOutcome(i, number, number);
+                case Value.Spread own -> addOutcome(i, own.low(), own.high());
+                case Value.Numbers _, Value.Word _ ->
+                    open[i] |= jumps(draft.items().get(i));
             }
         }
+    }
+
+    private void addOutcome(int item, double low, double high) {
+        lows[item] = Math.min(lows[item], low);
+        highs[item] = Math.max(highs[item], high);
     }
 
     List<Item> items() {
@@ -232,7 +238,7 @@ final class Spreads {
             if (open[i]) {
                 notes = notes.withBecause(
                         name + " has no interval: within the spread given it may be endless or none.");
-            } else if (jumps(items.get(i)) && items.get(i).value() instanceof Value.Spread) {
+            } else if (inputs > 0 && jumps(items.get(i)) && items.get(i).value() instanceof Value.Spread) {
                 notes = notes.withBecause(name + "'s low and high are what it comes to at those ends, one input or all"
                         + " of them moved.");
             }

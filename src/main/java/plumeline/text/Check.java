@@ -16,6 +16,16 @@ public final class Check {
         return against(shape, node, path, node.place());
     }
 
+    /// Finds everything in a question that does not fit its shape.
+    ///
+    /// @param shape what is wanted
+    /// @param node what is there
+    /// @param keysShownBy the command that shows which keys there are: `./plumeline ask float --example`
+    /// @return the problems in the order of the text; none where the tree fits
+    public static List<Problem> question(Shape shape, Node node, String keysShownBy) {
+        return check(new Checker(keysShownBy), shape, new Checker.At(node, "", node.place(), "", ""));
+    }
+
     /// Finds everything in a tree that does not fit a shape, where the node has a key of its own.
     ///
     /// @param shape what is wanted
@@ -24,8 +34,11 @@ public final class Check {
     /// @param keyPlace the place that a missing key is reported at
     /// @return the problems in the order of the text; none where the tree fits
     public static List<Problem> against(Shape shape, Node node, String path, Place keyPlace) {
-        Checker checker = new Checker();
-        checker.check(shape, new Checker.At(node, path, keyPlace, "", ""));
+        return check(new Checker("./plumeline schema"), shape, new Checker.At(node, path, keyPlace, "", ""));
+    }
+
+    private static List<Problem> check(Checker checker, Shape shape, Checker.At at) {
+        checker.check(shape, at);
         return checker.sorted();
     }
 

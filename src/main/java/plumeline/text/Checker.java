@@ -20,24 +20,32 @@ final class Checker {
     /// False where only whether there are problems is asked, not what they say.
     private final boolean talks;
 
-    Checker() {
-        this(true);
+    /// The command that shows which keys there are.
+    private final String keysShownBy;
+
+    Checker(String keysShownBy) {
+        this(true, keysShownBy);
     }
 
-    private Checker(boolean talks) {
+    private Checker(boolean talks, String keysShownBy) {
         this.talks = talks;
+        this.keysShownBy = keysShownBy;
+    }
+
+    String keysShownBy() {
+        return keysShownBy;
     }
 
     /// Tells whether a node fits a shape.
     static boolean fits(Shape shape, Node node) {
-        Checker silent = new Checker(false);
+        Checker silent = new Checker(false, "");
         silent.check(shape, new At(node, "", node.place(), "", ""));
         return silent.problems.isEmpty();
     }
 
     /// Gives a checker whose problems are thrown away or taken over as a whole.
     Checker another() {
-        return new Checker(talks);
+        return new Checker(talks, keysShownBy);
     }
 
     /// A node with what messages about it need.
@@ -188,8 +196,16 @@ final class Checker {
                     at.code.isEmpty() ? "P-RANGE-01" : at.code,
                     quantity.valueText(),
                     amount.range().toText(quantity.unit()),
-                    "Try " + attempt(amount, at) + ".");
+                    unsigned(amount, quantity, attempt(amount, at)));
         }
+    }
+
+    /// Where no more is known of the key than its kind, a value that its minus sign makes wrong is tried without it.
+    private static String unsigned(Shape.Amount amount, Quantity quantity, String attempt) {
+        boolean signed = quantity.digits().startsWith("-") && amount.range().allows(-quantity.si());
+        return signed && attempt.equals(amount.kind().example())
+                ? "Leave out the minus sign: try " + quantity.valueText().substring(1) + "."
+                : "Try " + attempt + ".";
     }
 
     private void checkWhole(Shape.Whole whole, At at) {

@@ -102,7 +102,7 @@ final class MapChecker {
                         : "a key known here";
         String attempt = Nearest.find(word, known)
                 .map(near -> "Try " + before + near + ".")
-                .orElse("Leave it out, or see `./plumeline schema` for the keys known here.");
+                .orElse("Leave it out, or see `" + checker.keysShownBy() + "` for the keys known here.");
         checker.add(
                 entry.value().place(),
                 Paths.join(at.path(), entry.key()),
@@ -164,7 +164,19 @@ final class MapChecker {
         String allowed = "given " + String.join(", or ", phrases);
         String given =
                 there.isEmpty() ? "given none of " + Phrases.join(all, "and") : "given " + Phrases.join(there, "and");
-        addRule(at, given, allowed, there.isEmpty() ? "Add " + phrases.getFirst() + "." : "Keep one of these choices.");
+        addRule(at, given, allowed, there.isEmpty() ? "Add " + phrases.getFirst() + "." : completed(groups, there));
+    }
+
+    /// What is lacking of the choice that was begun; where parts of several are there, that one must be taken.
+    private static String completed(List<List<String>> groups, List<String> there) {
+        for (List<String> group : groups) {
+            if (group.containsAll(there)) {
+                List<String> lacking = new ArrayList<>(group);
+                lacking.removeAll(there);
+                return "Add " + Phrases.join(lacking, "and") + ".";
+            }
+        }
+        return "Keep one of these choices.";
     }
 
     private static List<String> present(List<String> keys, Node.Mapping mapping) {

@@ -35,7 +35,30 @@ public final class TankCheck {
     /// @param place which one
     /// @param pane its measures
     /// @param bending how it bends
-    public record Finding(Place place, Pane pane, PaneBending bending) {}
+    public record Finding(Place place, Pane pane, PaneBending bending) {
+        /// Gives the least that its largest stress can be: less than the linear theory's where it begins to carry as a
+        /// membrane.
+        ///
+        /// @return stress, pascals
+        public double leastStressPascals() {
+            return bending.stressPascals() * (stretches() ? PaneBending.leastStressShare(bow()) : 1);
+        }
+
+        /// Gives the least that its bow can be.
+        ///
+        /// @return deflection, metres
+        public double leastDeflectionMetres() {
+            return bending.deflectionMetres() * (stretches() ? PaneBending.leastBowShare(bow()) : 1);
+        }
+
+        private boolean stretches() {
+            return bending.validity() == PaneBending.Validity.MEMBRANE_BEGINS;
+        }
+
+        private double bow() {
+            return bending.deflectionMetres() / pane.thicknessMetres();
+        }
+    }
 
     /// What was found.
     ///
@@ -67,6 +90,23 @@ public final class TankCheck {
                 most = each.bending().deflectionMetres() > most.bending().deflectionMetres() ? each : most;
             }
             return most;
+        }
+
+        /// Gives the least that the largest stress of all panes can be.
+        ///
+        /// @return stress, pascals
+        public double leastStressPascals() {
+            return panes.stream().mapToDouble(Finding::leastStressPascals).max().orElseThrow();
+        }
+
+        /// Gives the least that the largest bow of all panes can be.
+        ///
+        /// @return deflection, metres
+        public double leastDeflectionMetres() {
+            return panes.stream()
+                    .mapToDouble(Finding::leastDeflectionMetres)
+                    .max()
+                    .orElseThrow();
         }
 
         /// Gives the strength over the largest stress.

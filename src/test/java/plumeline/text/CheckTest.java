@@ -109,6 +109,36 @@ final class CheckTest {
     }
 
     @Test
+    void minusSign_thatIsAllThatIsWrong_isTriedWithoutIt() {
+        Shape radius = new Shape.Amount(Kind.LENGTH, Range.between("0 mm", "10 m"), Shape.Mark.FIXED);
+        checkValue(
+                radius,
+                "-5 mm",
+                "p.yaml:1:4 a is -5 mm; must be from 0 mm to 10000 mm\n"
+                        + "  Leave out the minus sign: try 5 mm.   (P-RANGE-01, docs/problems.md)");
+        checkValue(
+                radius,
+                "-50 m",
+                "p.yaml:1:4 a is -50 m; must be from 0 m to 10 m\n  Try 66 mm.   (P-RANGE-01, docs/problems.md)");
+    }
+
+    @Test
+    void choiceInAnyCase_takesNamesAsPeopleWriteThem() {
+        Shape names = Shape.Choice.inAnyCase(List.of("PET", "can aluminium"));
+        for (String name : List.of("PET", "pet", "Can_Aluminium", "can-aluminium", "CAN ALUMINIUM")) {
+            checkValue(names, name);
+        }
+        checkValue(
+                names,
+                "peet",
+                "p.yaml:1:4 a is peet; must be PET or can aluminium\n  Try PET.   (P-WORD-01, docs/problems.md)");
+        checkValue(
+                new Shape.Choice(List.of("full")),
+                "Full",
+                "p.yaml:1:4 a is Full; must be full\n  Try full.   (P-WORD-01, docs/problems.md)");
+    }
+
+    @Test
     void misspeltKeyOfARule_isOneProblem() {
         Shape thing = Shape.Keys.of(
                         Key.optional("diameter", "across", LENGTH),
@@ -124,6 +154,11 @@ final class CheckTest {
                 thing,
                 "{height: 5 mm}",
                 "p.yaml:1:1 the text is given height; must be given diameter and height, or profile\n"
+                        + "  Add diameter.   (P-KEY-03, docs/problems.md)");
+        check(
+                thing,
+                "{height: 5 mm, profile: [[1 mm, 1 mm], [2 mm, 1 mm]]}",
+                "p.yaml:1:1 the text is given height and profile; must be given diameter and height, or profile\n"
                         + "  Keep one of these choices.   (P-KEY-03, docs/problems.md)");
         check(
                 thing,

@@ -74,7 +74,7 @@ record FloatBody(
                         .hint("the water that fills its headspace up, from a weighed jug: 1 g is 1 ml", ""),
                 Key.optional("wall", "the wall's substance", substance()),
                 Key.optional("closed", "whether it is sealed", new Shape.YesNo()),
-                Key.optional("water", "the tank's water", FloatLiquid.water())));
+                Key.optional("water", "the tank's water", FloatLiquid.water()).hint("{temperature: 20 degC}", "")));
         return keys;
     }
 

@@ -35,7 +35,8 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
                 Key.optional("outside", "the volume it displaces with all of it under", volume)
                         .hint("what a kitchen scale gains when it is held just under: 1 g is 1 ml", ""),
                 Key.optional("gained", "what a jug of water on a scale gains when it is held just under", mass),
-                Key.optional("jug_water", "the water in that jug", FloatLiquid.water()),
+                Key.optional("jug_water", "the water in that jug", FloatLiquid.water())
+                        .hint("{temperature: 20 degC}", ""),
                 Key.optional(
                         "profile", "heights from the base with the radius there", new Shape.Curve(from0, from0, 2)),
                 Key.optional("diameter", "its outer diameter", length),

@@ -12,6 +12,7 @@ import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
 import plumeline.answer.Sensor;
+import plumeline.answer.Value;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
 import plumeline.optics.Layer;
@@ -38,7 +39,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
     private static final String EXAMPLE = """
         # line: does the hanging line hold, does it show. Leave out what has a default.
         load: 0.55 kg              # the heaviest it can be: in air, full or flooded; or a force, 5.4 N
-        diameter: 0.40 mm          # or strength: 75 N, as labelled, unknotted; or both
+        diameter: 0.40 mm          # or strength: 75 N (or 17 lb), as labelled, unknotted; or both
         material: nylon            # or fluorocarbon; default nylon
         knot: 50 %                 # share of the strength that is left at the knot; default 50 %
         between: water             # what lies between lens and line; default air
@@ -77,8 +78,12 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
             return strengthNewtons / Line.strengthNewtons(diameterMetres, 1);
         }
 
+        double leastDiameterMetres(double stressPascals) {
+            return Line.diameterMetres(Line.neededNewtons(loadNewtons, knotShare, Line.LEAST_FACTOR), stressPascals);
+        }
+
         double leastDiameterMetres() {
-            return Line.diameterMetres(Line.neededNewtons(loadNewtons, knotShare, Line.LEAST_FACTOR), stressPascals());
+            return leastDiameterMetres(stressPascals());
         }
 
         /// The factor of the weakest line of its diameter that charts give; with a label the factor itself.
@@ -132,6 +137,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
     @Override
     public Shape shape() {
         Shape load = Shape.AnyOf.of(amount(Kind.FORCE, "0.0001 N", "1000 N"), amount(Kind.MASS, "0.01 g", "100 kg"));
+        Shape strength = Shape.AnyOf.of(amount(Kind.FORCE, "0.1 N", "10000 N"), amount(Kind.MASS, "10 g", "1000 kg"));
         Shape shutter = Shape.AnyOf.of(amount(Kind.ANGLE, "0.1 deg", "360 deg"), amount(Kind.TIME, "0.001 ms", "10 s"));
         Shape view = Shape.Keys.of(
                 Key.required("distance", "front principal plane to the line", amount(Kind.LENGTH, "1 mm", "100 m")),
@@ -144,7 +150,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
         return Shape.Keys.of(
                         Key.required("load", "the heaviest that can hang on it", load),
                         Key.optional("diameter", "the line's diameter", amount(Kind.LENGTH, "0.01 mm", "10 mm")),
-                        Key.optional("strength", "as labelled, unknotted", amount(Kind.FORCE, "0.1 N", "10000 N")),
+                        Key.optional("strength", "as labelled, unknotted; a force or the mass it holds", strength),
                         Key.optional(
                                 "material",
                                 "what it is made of",
@@ -169,8 +175,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
 
     @Override
     public Asked read(Given given) {
-        boolean mass = given.quantity("load").kind() == Kind.MASS;
-        double load = given.si("load") * (mass ? GRAVITY : 1);
+        double load = newtons(given, "load");
         String word = given.text("material", "nylon", "the usual clear line");
         Line.Material material = Line.Material.valueOf(word.toUpperCase(Locale.ROOT));
         From from = !given.has("strength") ? From.DIAMETER : given.has("diameter") ? From.BOTH : From.STRENGTH;
@@ -180,7 +185,7 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
             diameter = given.si("diameter");
             strength = Line.strengthNewtons(diameter, material.plannedPascals());
         } else {
-            strength = given.si("strength");
+            strength = newtons(given, "strength");
             double typical = Line.diameterMetres(strength, material.plannedPascals());
             diameter = given.findSi("diameter").orElse(typical);
             if (from == From.STRENGTH) {
@@ -192,6 +197,11 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
         }
         double knot = given.si("knot", "50 %", "what a plain knot leaves; good ones leave 85 %");
         return new Asked(load, strength, diameter, from, material, knot, given.findSi("length"), readView(given));
+    }
+
+    /// A force, or the weight of a mass.
+    private static double newtons(Given given, String key) {
+        return given.si(key) * (given.quantity(key).kind() == Kind.MASS ? GRAVITY : 1);
     }
 
     private static View readView(Given given) {
@@ -238,16 +248,27 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
 
     private static Draft draft(Asked asked, Notes notes) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of("strength", asked.strengthNewtons(), "N").atLeast(0));
-        items.add(Item.of("safety_factor", asked.factor(), "1").atLeast(0));
-        items.add(Item.millimetres("least_diameter", asked.leastDiameterMetres())
-                .rounded(Item.Rounding.HUNDREDTHS_UP)
-                .atLeast(0));
+        double low = asked.material().lowPascals() / asked.material().plannedPascals();
+        double high = asked.material().highPascals() / asked.material().plannedPascals();
+        boolean charted = asked.from() == From.DIAMETER;
+        items.add(spread("strength", asked.strengthNewtons(), charted ? low : 1, charted ? high : 1, "N"));
+        items.add(spread("safety_factor", asked.factor(), charted ? low : 1, charted ? high : 1, "1"));
+        boolean labelled = asked.from() == From.BOTH;
+        items.add(spread(
+                        "least_diameter",
+                        asked.leastDiameterMetres() * 1e3,
+                        labelled ? 1 : 1 / Math.sqrt(high),
+                        labelled ? 1 : 1 / Math.sqrt(low),
+                        "mm")
+                .rounded(Item.Rounding.HUNDREDTHS_UP));
+        boolean guessed = asked.from() == From.STRENGTH;
+        double thin = guessed ? 1 / Math.sqrt(high) : 1;
+        double thick = guessed ? 1 / Math.sqrt(low) : 1;
         switch (asked.view()) {
             case View.From view -> {
                 double pixels = view.pixels(asked.diameterMetres());
-                items.add(Item.of("width", pixels, "px").atLeast(0));
-                items.add(Item.of("mask_width", Math.ceil(pixels - 1e-9) + 2 * MASK_EDGE_PIXELS, "px")
+                items.add(spread("width", pixels, thin, thick, "px"));
+                items.add(new Item("mask_width", between(mask(pixels), mask(pixels * thin), mask(pixels * thick), "px"))
                         .following(new Course.Jumping()));
             }
             case View.Unknown() -> {
@@ -258,6 +279,19 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
         Criterion holds = new Criterion("the safety factor", asked.factor() - Line.LEAST_FACTOR);
         Verdict best = asked.lowFactor() < Line.LEAST_FACTOR ? Verdict.TIGHT : Verdict.NO_OBJECTION_FOUND;
         return new Draft(items, List.of(holds), best, notes);
+    }
+
+    /// A value that charts give, with what the lines in them go from and to.
+    private static Item spread(String name, double value, double lowShare, double highShare, String unit) {
+        return new Item(name, between(value, lowShare * value, highShare * value, unit)).atLeast(0);
+    }
+
+    private static Value between(double value, double low, double high, String unit) {
+        return low < high ? new Value.Spread(value, unit, low, high) : new Value.Number(value, unit);
+    }
+
+    private static double mask(double pixels) {
+        return Math.ceil(pixels - 1e-9) + 2 * MASK_EDGE_PIXELS;
     }
 
     private static List<String> because(Asked asked) {
@@ -276,7 +310,14 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
                     + (asked.lowFactor() < Line.LEAST_FACTOR && asked.factor() >= Line.LEAST_FACTOR
                             ? ", too little"
                             : "")
-                    + ". Read the label and give strength.");
+                    + ". low and high go by these. Read the label and give strength.");
+        }
+        if (asked.from() == From.STRENGTH) {
+            double planned = asked.material().plannedPascals();
+            because.add("Lines with that label are "
+                    + thick(asked, planned / asked.material().highPascals()) + " to "
+                    + thick(asked, planned / asked.material().lowPascals())
+                    + " thick; low and high go by these. Measure it and give diameter.");
         }
         switch (asked.view()) {
             case View.Unknown() -> because.add("How wide it shows isn't known without view.");
@@ -284,6 +325,10 @@ final class LineInquiry implements Inquiry<LineInquiry.Asked> {
         }
         because.add(swings(asked));
         return because;
+    }
+
+    private static String thick(Asked asked, double share) {
+        return Print.number(asked.diameterMetres() * Math.sqrt(share) * 1e3, 2) + " mm";
     }
 
     /// How it swings, how long to wait, and what two lines do against its turning.

@@ -163,6 +163,9 @@ public final class Sweat {
 
     /// What `sweat` says beside its numbers; whatever it tells to try, it has tried.
     private static final class Sentences {
+        /// What a tenth of a degree shows as more than nothing.
+        private static final double LEAST_SHOWN_KELVIN = 0.05;
+
         private final Found found;
         private final double product;
         private final MoistAir air;
@@ -197,8 +200,11 @@ public final class Sweat {
                 return;
             }
             String side = margin.getAsDouble() > 0 ? " colder" : " warmer";
+            double off = Math.abs(margin.getAsDouble());
             because.add("Whatever is colder than the dew point gathers dew; the product is "
-                    + Print.number(Math.abs(margin.getAsDouble()), 1) + " degC" + side + " than that.");
+                    + (off < LEAST_SHOWN_KELVIN
+                            ? "at it, within 0.1 degC."
+                            : Print.number(off, 1) + " degC" + side + " than that."));
             double damper = Math.min(1, air.humidityShare() + HYGROMETER_SHARE);
             double other = damper == air.humidityShare() ? air.humidityShare() - HYGROMETER_SHARE : damper;
             OptionalDouble moved = new MoistAir(air.temperatureKelvin(), other)
@@ -235,9 +241,13 @@ public final class Sweat {
                 double minutes = seconds.getAsDouble() / 60;
                 because.add("Roughly how long: a filled 330 ml can in still air gathers dew for some "
                         + rough(minutes * (1 - TIME_SHARE)) + " to " + rough(minutes * (1 + TIME_SHARE))
-                        + " min, at first " + Print.number(film.getAsDouble() * 60e6, 1)
-                        + " µm a minute; a large bottle longer, an empty one shorter.");
+                        + " min, at first " + micrometres(film.getAsDouble() * 60e6)
+                        + " a minute; a large bottle longer, an empty one shorter.");
             }
+        }
+
+        private static String micrometres(double micrometres) {
+            return micrometres < 0.05 ? "under 0.1 µm" : Print.number(micrometres, 1) + " µm";
         }
 
         private static String rough(double minutes) {

@@ -8,6 +8,7 @@ import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
+import plumeline.answer.Value;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
 import plumeline.quantity.Kind;
@@ -16,19 +17,14 @@ import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
 import plumeline.water.GlassTank;
-import plumeline.water.Pane;
 import plumeline.water.PaneBending;
 import plumeline.water.TankCheck;
 import plumeline.water.TankLoad;
-import plumeline.water.TankTimes;
 import plumeline.water.Water;
 
 /// The question `tank` in text. Typed: [plumeline.water.TankCheck].
 final class TankInquiry implements Inquiry<TankInquiry.Asked> {
     private static final double GRAVITY = Water.GRAVITY_METRES_PER_SECOND2;
-
-    /// Thicknesses that panes are sold in, metres (common practice).
-    private static final double[] SOLD_METRES = {0.004, 0.005, 0.006, 0.008, 0.010, 0.012, 0.015, 0.019, 0.025};
 
     private static final String EXAMPLE = """
         # tank: can this tank and table carry it. Panes of annealed float glass, one thickness all round.
@@ -38,6 +34,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
         rim: no                    # yes: the upper edges are held all round; default no
         floor_support: edges       # or full: a level bed under all of it; default edges
         # empty_mass: 25 kg        # default: the panes' own
+        # water: {sea_salt: 3.5 %} # or temperature, density, as in float; default fresh at 20 degC
         flawed: no                 # yes: a pane is scratched, chipped or pieced together; default no
         """;
 
@@ -76,6 +73,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
                 Key.optional("rim", "whether the upper edges are held all round", new Shape.YesNo()),
                 Key.optional("floor_support", "what bears the floor", new Shape.Choice(List.of("full", "edges"))),
                 Key.optional("empty_mass", "the tank's own mass", amount(Kind.MASS, "0 kg", "10000 kg")),
+                Key.optional("water", "what is in it", FloatLiquid.water()).hint("{temperature: 20 degC}", ""),
                 Key.optional("flawed", "whether a pane is scratched, chipped or pieced together", new Shape.YesNo()));
     }
 
@@ -103,8 +101,7 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
                 .equals("yes");
         boolean full = given.text("floor_support", "edges", "the worse case: nothing under the floor's middle")
                 .equals("full");
-        double density =
-                given.assume("water_density", "0.9982 g/ml", "fresh water at 20 degC; sea water is 3 % heavier");
+        double density = FloatLiquid.readWater(given);
         GlassTank tank = new GlassTank(
                 inside.si("length"),
                 inside.si("width"),
@@ -121,14 +118,14 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
         return new Asked(new TankLoad(tank, depth, empty, density, GRAVITY), flawed);
     }
 
-    private static String kilograms(double kilograms) {
+    static String kilograms(double kilograms) {
         return Print.number(kilograms, kilograms < 1 ? 2 : kilograms < 10 ? 1 : 0) + " kg";
     }
 
     @Override
     public Draft answer(Asked inputs, double[] settled, Words words) {
         TankCheck.Found found = TankCheck.of(inputs.load());
-        Notes notes = new Telling(found, words).notes();
+        Notes notes = new TankWords(found, words).notes();
         return inputs.flawed() ? flawed(found, notes) : draft(found, notes);
     }
 
@@ -156,259 +153,55 @@ final class TankInquiry implements Inquiry<TankInquiry.Asked> {
 
     private static Draft draft(TankCheck.Found found, Notes notes) {
         TankLoad load = found.load();
-        boolean said = found.validity() != PaneBending.Validity.NO_THIN_PLATE;
+        boolean said = isSaid(found);
         List<Item> items = new ArrayList<>();
         items.add(Item.of("water_mass", load.liquidKilograms(), "kg"));
         items.add(Item.of("total_mass", load.totalKilograms(), "kg"));
         items.add(Item.of("bottom_pressure", load.bottomPascals(), "Pa"));
         if (said) {
-            items.add(Item.of("peak_stress", found.mostStressed().bending().stressPascals() / 1e6, "MPa")
-                    .atLeast(0));
-            items.add(Item.millimetres("deflection", found.mostBent().bending().deflectionMetres())
-                    .atLeast(0));
-            items.add(Item.of("safety_factor", found.safetyFactor(), "1").atLeast(0));
+            items.add(between("peak_stress", found.leastStressPascals() / 1e6, stress(found) / 1e6, "MPa"));
+            double bow = found.mostBent().bending().deflectionMetres();
+            items.add(between("deflection", found.leastDeflectionMetres() * 1e3, bow * 1e3, "mm"));
+            double least = found.safetyFactor();
+            double most = TankCheck.STRENGTH_PASCALS / found.leastStressPascals();
+            Value factor = most > least ? new Value.Spread(least, "1", least, most) : new Value.Number(least, "1");
+            items.add(new Item("safety_factor", factor).atLeast(0));
         } else {
             for (String name : List.of("peak_stress", "deflection", "safety_factor")) {
                 items.add(Item.word(name, "unknown"));
             }
         }
         items.add(Item.of("floor_pressure", load.floorPascals() / 1e3, "kPa"));
-        double margin = said ? found.safetyFactor() - TankCheck.LEAST_FACTOR : 0;
+        boolean thin = found.validity() != PaneBending.Validity.NO_THIN_PLATE;
+        double margin = thin ? found.safetyFactor() - TankCheck.LEAST_FACTOR : 0;
         return new Draft(items, List.of(new Criterion("the safety factor", margin)), best(found), notes);
+    }
+
+    /// Whether the theory bears figures of the panes.
+    private static boolean isSaid(TankCheck.Found found) {
+        return switch (found.validity()) {
+            case GOOD, MEMBRANE_BEGINS -> true;
+            case MEMBRANE, NO_THIN_PLATE -> false;
+        };
+    }
+
+    private static double stress(TankCheck.Found found) {
+        return found.mostStressed().bending().stressPascals();
+    }
+
+    /// The linear theory's figure, which is the most that it can be, with the least.
+    private static Item between(String name, double least, double most, String unit) {
+        Value value = least < most ? new Value.Spread(most, unit, least, most) : new Value.Number(most, unit);
+        return new Item(name, value).atLeast(0);
     }
 
     /// The best that can be said: nothing where the theory has ended, tight where the floor's own weight would use up
     /// what is left.
-    private static Verdict best(TankCheck.Found found) {
+    static Verdict best(TankCheck.Found found) {
         return switch (found.validity()) {
             case NO_THIN_PLATE, MEMBRANE -> Verdict.UNKNOWN;
             case GOOD, MEMBRANE_BEGINS ->
                 found.safetyFactorWithOwnWeight() < TankCheck.LEAST_FACTOR ? Verdict.TIGHT : Verdict.NO_OBJECTION_FOUND;
         };
-    }
-
-    /// What `tank` says beside its numbers; whatever it tells to try, it has tried.
-    private static final class Telling {
-        private static final double TWO_PEOPLE_KILOGRAMS = 20;
-        private static final TankTimes.Hose HOSE = new TankTimes.Hose(0.012, 2, 0.7);
-
-        private final TankCheck.Found found;
-        private final TankLoad load;
-        private final Words words;
-        private final List<String> because = new ArrayList<>();
-        private final List<String> attempts = new ArrayList<>();
-
-        Telling(TankCheck.Found found, Words words) {
-            this.found = found;
-            this.load = found.load();
-            this.words = words;
-        }
-
-        Notes notes() {
-            if (found.validity() == PaneBending.Validity.NO_THIN_PLATE) {
-                because.add("A pane here is thicker than a tenth of its shorter side, or longer than 20 times it: no"
-                        + " thin plate, so nothing is said of its stress.");
-            } else {
-                sayStress();
-                sayBow();
-                sayOwnWeight();
-            }
-            sayTable();
-            sayTimes();
-            if (found.validity() != PaneBending.Validity.NO_THIN_PLATE && !passes(found)) {
-                tryOthers();
-            }
-            return new Notes(
-                    because,
-                    attempts,
-                    cautions(),
-                    List.of(
-                            "thin plates by Lévy's series (docs/derivations/panes.md), 70 GPa, Poisson 0.23,"
-                                    + " clear spans",
-                            "19.2 MPa and the factor 3.8: aquarium trade (Stilwell, Aquarium World, February 2001)"));
-        }
-
-        private void sayStress() {
-            List<String> all = new ArrayList<>();
-            for (TankCheck.Finding each : found.panes()) {
-                all.add(name(each.place()) + " " + megapascals(each));
-            }
-            TankCheck.Finding worst = found.mostStressed();
-            because.add("Stress: " + String.join(", ", all) + " MPa; 5.05 is left of 19.2 by the factor 3.8. Worst "
-                    + where(worst) + " of the " + name(worst.place()) + ".");
-        }
-
-        private static String megapascals(TankCheck.Finding finding) {
-            return Print.number(finding.bending().stressPascals() / 1e6, 2);
-        }
-
-        private static String name(TankCheck.Place place) {
-            return switch (place) {
-                case LONG_WALL -> "long walls";
-                case SHORT_WALL -> "short walls";
-                case FLOOR -> "floor";
-            };
-        }
-
-        private String where(TankCheck.Finding finding) {
-            Pane pane = finding.pane();
-            PaneBending bending = finding.bending();
-            boolean middle = Math.abs(bending.xMetres() - pane.widthMetres() / 2) < 0.02 * pane.widthMetres();
-            if (finding.place() == TankCheck.Place.FLOOR) {
-                return middle ? "in the middle" : "beside the middle";
-            }
-            if (!middle) {
-                return "by twist near the lower corners";
-            }
-            return bending.yMetres() > 0.98 * pane.heightMetres()
-                    ? "in the middle of the upper edge"
-                    : "in the middle, " + words.length(bending.yMetres()) + " up,";
-        }
-
-        private void sayBow() {
-            TankCheck.Finding bent = found.mostBent();
-            double bow = bent.bending().deflectionMetres();
-            String much = "The " + name(bent.place()) + " bow" + (bent.place() == TankCheck.Place.FLOOR ? "s" : "")
-                    + " " + words.length(bow) + ", "
-                    + Words.share(bow / load.tank().glassMetres()) + " of the glass";
-            because.add(much
-                    + switch (found.validity()) {
-                        case GOOD -> ".";
-                        case MEMBRANE_BEGINS ->
-                            ": over half of it a pane begins to carry as a membrane; it bends less than said here.";
-                        case MEMBRANE ->
-                            ": past its whole thickness these figures of the linear theory describe it no more.";
-                        case NO_THIN_PLATE -> throw new IllegalStateException("no thin plate has no bow to tell");
-                    });
-        }
-
-        private void sayOwnWeight() {
-            if (load.tank().support() == GlassTank.Support.EDGES) {
-                because.add("The floor pane's own weight adds " + Words.share(TankCheck.floorOwnShare(load))
-                        + " to its stress, not counted above: with it the factor is "
-                        + Print.number(found.safetyFactorWithOwnWeight(), 2)
-                        + (best(found) == Verdict.TIGHT && found.safetyFactor() >= TankCheck.LEAST_FACTOR
-                                ? ", under 3.8: tight."
-                                : "."));
-            }
-        }
-
-        private void sayTable() {
-            double perSquare = load.totalKilograms() / load.tank().footprintMetres2();
-            because.add(kilograms(load.totalKilograms()) + " stand on the table, "
-                    + kilograms(perSquare) + " on a square metre: hold it against the table's own rating; floors"
-                    + " of homes are built for about 200, of offices 300, spread (EN 1991-1-1, from memory).");
-        }
-
-        private void sayTimes() {
-            double fill = TankTimes.fillSeconds(load.volumeMetres3(), TankTimes.TAP_METRES3_PER_SECOND);
-            double drain = TankTimes.drainSeconds(load, HOSE, TankTimes.TAP_WATER_METRES2_PER_SECOND);
-            because.add(litres() + ": in about " + minutes(fill) + " at 10 l/min; out about " + minutes(drain)
-                    + " by 2 m of 12 mm hose that ends 0.7 m lower.");
-            double period = TankTimes.wavePeriodSeconds(
-                    load.tank().lengthMetres(), load.depthMetres(), load.gravityMetresPerSecond2());
-            TankTimes.Stillness still = TankTimes.stillness(load);
-            because.add("Still: waves (period " + Print.seconds(period, 1) + ") are down to a hundredth in "
-                    + minutes(still.waveSeconds())
-                    + " at most; currents under 1 mm/s after " + minutes(still.eddySeconds()) + " (churned) to "
-                    + minutes(still.swirlSeconds())
-                    + " (a clean swirl), roughly: look with a drop of dye.");
-        }
-
-        private static String minutes(double seconds) {
-            double minutes = seconds / 60;
-            if (minutes < 1) {
-                return "a minute";
-            }
-            return minutes < 100 ? Print.number(minutes, 0) + " min" : Print.number(minutes / 60, 0) + " h";
-        }
-
-        private String litres() {
-            double litres = load.volumeMetres3() * 1e3;
-            return Print.number(litres, litres < 10 ? 1 : 0) + " l";
-        }
-
-        private List<String> cautions() {
-            double empty = load.emptyKilograms();
-            int trips = (int) Math.ceil(load.volumeMetres3() * 100 - 1e-9);
-            return List.of(
-                    "Glass: no scratched, chipped, seamed or twisted pane; nothing here speaks for them or for"
-                            + " the seams."
-                            + " If one breaks, " + litres() + " run out at once.",
-                    "Water near mains: residual-current protection tested that day, drip loops, low voltage"
-                            + " within reach of the water, unplug before hands go in.",
-                    "Lifting: two people from about 20 kg (empty: " + kilograms(empty)
-                            + (empty >= TWO_PEOPLE_KILOGRAMS ? ", so two at least" : "") + "); " + trips
-                            + (trips == 1 ? " trip" : " trips")
-                            + " with a 10 l bucket; never move it with water in it.",
-                    "Slippery floor: wipe at once, lay cloths, keep cables off the floor.",
-                    "Local codes, the house and the tank's maker have the last word.");
-        }
-
-        private void tryOthers() {
-            GlassTank tank = load.tank();
-            boolean edges = tank.support() == GlassTank.Support.EDGES;
-            boolean open = tank.rim() == GlassTank.Rim.NONE;
-            GlassTank bedded = tank.withSupport(GlassTank.Support.FULL);
-            if (edges) {
-                attempt(load.withTank(bedded), "Bear the floor all over on a level bed, if the tank is made for it");
-            }
-            if (open) {
-                attempt(
-                        load.withTank(tank.withRim(GlassTank.Rim.ALL_ROUND)),
-                        "Hold the upper edges by a rim all round");
-            }
-            if (edges && open && attempts.isEmpty()) {
-                attempt(
-                        load.withTank(bedded.withRim(GlassTank.Rim.ALL_ROUND)),
-                        "Hold the upper edges by a rim all round and bear the floor all over");
-            }
-            // Stress goes with one over the thickness squared.
-            double least = tank.glassMetres() * Math.sqrt(TankCheck.LEAST_FACTOR / found.safetyFactor());
-            for (double metres : SOLD_METRES) {
-                if (metres > Math.max(tank.glassMetres(), least * (1 - 1e-9))
-                        && attempt(
-                                load.withTank(tank.withGlass(metres)),
-                                "Take glass of " + Print.number(metres * 1e3, 0) + " mm")) {
-                    break;
-                }
-            }
-            tryLessWater();
-        }
-
-        /// The deepest water, on whole steps of a hundredth of what is asked, that nothing is objected to.
-        private void tryLessWater() {
-            int good = 0;
-            int bad = 20;
-            while (bad - good > 1) {
-                int middle = (good + bad) / 2;
-                if (passes(TankCheck.of(load.withDepth(depth(middle))))) {
-                    good = middle;
-                } else {
-                    bad = middle;
-                }
-            }
-            if (good > 0) {
-                attempt(load.withDepth(depth(good)), "Fill in " + words.tape(depth(good)) + " of water");
-            }
-        }
-
-        private double depth(int twentieths) {
-            double step = words.stepMetres();
-            return Math.max(step, Math.floor(load.depthMetres() * twentieths / 20 / step + 1e-6) * step);
-        }
-
-        private boolean attempt(TankLoad other, String what) {
-            TankCheck.Found there = TankCheck.of(other);
-            if (!passes(there)) {
-                return false;
-            }
-            attempts.add(what + ": factor " + Print.number(Math.floor(there.safetyFactor() * 10) / 10, 1) + ".");
-            return true;
-        }
-
-        private static boolean passes(TankCheck.Found there) {
-            return there.safetyFactor() >= TankCheck.LEAST_FACTOR && best(there) == Verdict.NO_OBJECTION_FOUND;
-        }
     }
 }

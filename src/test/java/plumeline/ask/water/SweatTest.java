@@ -61,6 +61,15 @@ final class SweatTest {
     }
 
     @Test
+    void nearTheDewPoint_nothingIsSaidToBeNothing() {
+        String all = String.join(
+                " ",
+                answer("sweat", asked("9.25 degC", "20 degC", "50 %")).notes().because());
+        assertThat(all).contains("the product is at it, within 0.1 degC.").contains("under 0.1 µm a minute");
+        assertThat(all).doesNotContain(" 0 degC").doesNotContain(" 0 µm");
+    }
+
+    @Test
     void tries_flipTheAnswer() {
         Answer wet = answer("sweat", asked("4 degC", "20 degC", "50 %"));
         assertThat(wet.notes().attempts())

@@ -1,0 +1,187 @@
+package plumeline.ask;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import plumeline.answer.Answer.Assumed;
+import plumeline.answer.Question;
+import plumeline.text.Shape;
+
+/// Every key of the contract's rows is taken as the row names it; whatever the questions on water assume can be given.
+final class ContractKeysTest {
+    /// Each question with all keys of its row that go together; further forms after a line of dashes.
+    private static final Map<String, String> ROWS = Map.of(
+            "framing",
+            """
+            sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+            focal_length: 100 mm
+            f_number: 8
+            thing: {width: 66 mm, height: 122 mm, depth: 66 mm}
+            fills: {height: 70 %}
+            sharp_to: 2 px
+            pupil_ratio: 1
+            sensor_to_front: 150 mm
+            through: {air_gap: 20 mm, glass: 8 mm, water: 100 mm}
+            """,
+            "reveal",
+            """
+            sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+            focal_length: 50 mm
+            camera: {distance: 600 mm, height: 59 mm}
+            things:
+            - {name: a, diameter: 42 mm, height: 118 mm}
+            - {name: b, diameter: 42 mm, height: 118 mm}
+            slide: {travel: 600 mm, toward: camera left}
+            keeps: all
+            gap: 2 %
+            hide_by: 0 mm
+            """,
+            "float",
+            """
+            outside: 372 ml
+            empty_mass: 14 g
+            contents: {volume: 355 ml, density: 1.04 g/ml}
+            air: 5 ml
+            wall: {density: 2.7 g/ml}
+            closed: yes
+            water: {temperature: 20 degC, density: 1.025 g/ml}
+            ballast: {density: 7.85 g/ml}
+            ---
+            gained: 372 g
+            whole_mass: 380 g
+            water: {density: 1.025 g/ml}
+            ---
+            profile: [[0 mm, 33 mm], [115 mm, 33 mm]]
+            empty_mass: 14 g
+            closed: no
+            water: {temperature: 15 degC}
+            ---
+            diameter: 66 mm
+            height: 121 mm
+            shape_factor: 0.9
+            whole_mass: 380 g
+            """,
+            "hang",
+            """
+            whole_mass: 500 g
+            outside: 420 ml
+            centre_of_mass: 62 mm
+            centre_of_volume: 66 mm
+            points: [25 mm, 95 mm]
+            attitude: upside down
+            water: {temperature: 20 degC, density: 1 g/ml}
+            """,
+            "tank",
+            """
+            inside: {length: 600 mm, width: 400 mm, water: 400 mm}
+            glass: 10 mm
+            walls_height: 420 mm
+            rim: no
+            floor_support: full
+            empty_mass: 25 kg
+            ---
+            inside: {length: 600 mm, width: 400 mm, water: 400 mm}
+            glass: 10 mm
+            """,
+            "line",
+            """
+            load: 0.55 kg
+            diameter: 0.4 mm
+            strength: 75 N
+            knot: 50 %
+            between: water
+            view:
+              distance: 962 mm
+              focal_length: 100 mm
+              sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+              rate: 24 fps
+              shutter: 180 deg
+            ---
+            load: 5.4 N
+            strength: 75 N
+            """,
+            "sweat",
+            """
+            product: {temperature: 4 degC}
+            air: {temperature: 20 degC, humidity: 50 %}
+            """,
+            "beads",
+            """
+            surface: lacquer
+            tilt: 90 deg
+            liquid: {glycerine: 0 %}
+            air: {temperature: 20 degC, humidity: 50 %}
+            ---
+            surface: {advancing: 80 deg, receding: 50 deg}
+            """);
+
+    private static List<String> rows(String question) {
+        return List.of(ROWS.get(question).split("---\n"));
+    }
+
+    @Test
+    void everyKeyOfARow_isTaken() {
+        for (Question question : Questions.listAll()) {
+            assertThat(ROWS).containsKey(question.name());
+            for (String text : rows(question.name())) {
+                assertThat(Asking.answer(question.name(), text).question()).isEqualTo(question.name());
+            }
+        }
+    }
+
+    @Test
+    void whateverIsAssumed_canBeGiven() {
+        int assumed = 0;
+        for (String name : List.of("float", "hang", "tank", "line", "sweat", "beads")) {
+            for (String text : rows(name)) {
+                for (Assumed each : Asking.answer(name, text).assumed()) {
+                    Shape shape = Questions.find(name).orElseThrow().shape();
+                    assertThat(takes(shape, List.of(each.name().split("\\."))))
+                            .as(name + " " + each.name())
+                            .isTrue();
+                    assumed++;
+                }
+            }
+        }
+        assertThat(assumed).isGreaterThan(20);
+    }
+
+    private static boolean takes(Shape shape, List<String> path) {
+        if (path.isEmpty()) {
+            return true;
+        }
+        return switch (shape) {
+            case Shape.Keys keys ->
+                keys.keys().stream()
+                        .filter(key -> key.name().equals(path.getFirst()))
+                        .anyMatch(key -> takes(key.shape(), path.subList(1, path.size())));
+            case Shape.AnyOf any -> any.shapes().stream().anyMatch(each -> takes(each, path));
+            default -> false;
+        };
+    }
+
+    @Test
+    void unknownKey_pointsToTheQuestionsExample() {
+        for (Question question : Questions.listAll()) {
+            String text = rows(question.name()).getFirst() + "zzzzzz: 3\n";
+            assertThat(Asking.problems(question.name(), text))
+                    .hasSize(1)
+                    .allSatisfy(said -> assertThat(said)
+                            .contains("zzzzzz is not a known key")
+                            .contains("see `./plumeline ask " + question.name() + " --example`")
+                            .doesNotContain("schema"));
+        }
+    }
+
+    @Test
+    void aFormThatWasBegun_saysWhatToAdd() {
+        assertThat(Asking.problems("float", "diameter: 66 mm\nheight: 121 mm\nempty_mass: 14 g\n"))
+                .hasSize(1)
+                .allSatisfy(said -> assertThat(said).contains("Add shape_factor."));
+        assertThat(Asking.problems("float", "profile: [[0 mm, 20 mm], [30 mm, -5 mm]]\nempty_mass: 14 g\n"))
+                .hasSize(1)
+                .allSatisfy(said -> assertThat(said).contains("Leave out the minus sign: try 5 mm."));
+    }
+}
