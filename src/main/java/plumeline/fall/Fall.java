@@ -1,6 +1,7 @@
 package plumeline.fall;
 
 import java.util.OptionalDouble;
+import plumeline.ranges.Ranges;
 import plumeline.water.Water;
 
 /// A piece on its way from rest, with drag and the medium's mass that it drags along. What is lighter than the medium
@@ -25,7 +26,7 @@ public record Fall(Piece piece, Medium medium, double dragShare) {
     ///
     /// @throws IllegalArgumentException outside it
     public Fall {
-        Checks.positive(dragShare, "share of the drag");
+        Ranges.checkPositive(dragShare, "share of the drag");
     }
 
     /// Gives its weight less its lift.
@@ -89,7 +90,7 @@ public record Fall(Piece piece, Medium medium, double dragShare) {
     /// @return when it is there, and how fast
     /// @throws IllegalArgumentException where it doesn't move
     public At at(double metres) {
-        Checks.notNegative(metres, "way");
+        Ranges.checkNotNegative(metres, "way");
         if (!moves()) {
             throw new IllegalArgumentException("a piece as dense as what it is in");
         }

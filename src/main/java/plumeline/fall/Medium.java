@@ -1,6 +1,7 @@
 package plumeline.fall;
 
 import java.util.OptionalDouble;
+import plumeline.ranges.Ranges;
 import plumeline.water.Water;
 
 /// What a piece falls through.
@@ -17,8 +18,8 @@ public record Medium(double densityKilogramsPerMetre3, double viscosityPascalSec
     ///
     /// @throws IllegalArgumentException outside them
     public Medium {
-        Checks.positive(densityKilogramsPerMetre3, "density");
-        Checks.positive(viscosityPascalSeconds, "viscosity");
+        Ranges.checkPositive(densityKilogramsPerMetre3, "density");
+        Ranges.checkPositive(viscosityPascalSeconds, "viscosity");
     }
 
     /// Makes fresh water.

@@ -1,5 +1,7 @@
 package plumeline.fall;
 
+import plumeline.ranges.Ranges;
+
 /// One piece.
 ///
 /// @param shape its shape
@@ -21,9 +23,9 @@ public record Piece(Shape shape, double sizeMetres, double thicknessMetres, doub
     ///
     /// @throws IllegalArgumentException outside them
     public Piece {
-        Checks.positive(sizeMetres, "size");
-        Checks.positive(thicknessMetres, "thickness");
-        Checks.positive(massKilograms, "mass");
+        Ranges.checkPositive(sizeMetres, "size");
+        Ranges.checkPositive(thicknessMetres, "thickness");
+        Ranges.checkPositive(massKilograms, "mass");
     }
 
     /// Gives its volume.

@@ -1,6 +1,7 @@
 package plumeline.flow;
 
 import java.util.List;
+import plumeline.ranges.Ranges;
 
 /// The flow in a tank, stepped through time.
 ///

@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// How far the dye has come: the box about all that is at least so strong. Its edges lie between cells where the
 /// strength passes the threshold, taken to change evenly from one cell's middle to the next.
 public sealed interface Front {

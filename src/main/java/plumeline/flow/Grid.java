@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// A box of water cut into equal cells.
 ///
 /// Fields lie in flat arrays with [#RIM] cells of rim on each side, x running fastest, then y, then z: the value of

@@ -2,6 +2,7 @@ package plumeline.flow;
 
 import java.util.Arrays;
 import java.util.List;
+import plumeline.ranges.Ranges;
 
 /// What nozzles bring in a step: water, dye and push, spread over the cells and faces about their mouths; and the clear
 /// water that leaves evenly from the top layer in their stead.

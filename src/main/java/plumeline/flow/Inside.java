@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// A region of the tank, told by asking for points. It must give the same answer for the same point, from any thread.
 @FunctionalInterface
 public interface Inside {

@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// The water and what dye does to it.
 ///
 /// @param viscosityMetres2PerSecond kinematic viscosity, square metres a second, ≥ 0; water at 20 °C has 1.0e-6

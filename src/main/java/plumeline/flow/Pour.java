@@ -1,6 +1,7 @@
 package plumeline.flow;
 
 import java.util.List;
+import plumeline.ranges.Ranges;
 
 /// Puts the dye of clouds into the tank before time begins, with the push they were given and the stirring that is left
 /// in them.

@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// A way dye gets into the water.
 ///
 /// A quiet start stays even for too long and mixes half of what it should, so each carries seeded noise.
@@ -14,7 +16,7 @@ public sealed interface Release {
     record Cloud(Inside where, double share, double downMetresPerSecond, double noise) implements Release {
         /// Checks the ranges.
         public Cloud {
-            Ranges.checkShare(share, "share");
+            Ranges.check(share >= 0 && share <= 1, "share", share, "0 to 1");
             Ranges.checkFinite(downMetresPerSecond, "downMetresPerSecond");
             Ranges.check(noise >= 0 && noise <= 2, "noise", noise, "0 to 2");
         }

@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// Where a nozzle's mouth lies among cells and faces.
 ///
 /// The mouth is a disc of points; each gives its share to the eight cells or faces about it, by how near it is. So a

@@ -1,6 +1,7 @@
 package plumeline.flow;
 
 import java.util.List;
+import plumeline.ranges.Ranges;
 
 /// All that a flow needs to go on: numbers and plain arrays, to be kept by whoever wants to.
 ///

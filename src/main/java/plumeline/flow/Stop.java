@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// What ends a run before its time; asked after each step.
 @FunctionalInterface
 public interface Stop {

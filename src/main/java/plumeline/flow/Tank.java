@@ -1,6 +1,7 @@
 package plumeline.flow;
 
 import java.util.Arrays;
+import plumeline.ranges.Ranges;
 
 /// A box of water with its walls and what stands solid in it, cell by cell.
 ///

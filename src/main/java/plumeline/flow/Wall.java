@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// One side of the box: how it holds the water that touches it, and what it does to the dye.
 ///
 /// @param grip how it holds the water
@@ -39,7 +41,7 @@ public record Wall(Grip grip, Keeps keeps) {
         record Held(double share) implements Keeps {
             /// Checks the range.
             public Held {
-                Ranges.checkShare(share, "share");
+                Ranges.check(share >= 0 && share <= 1, "share", share, "0 to 1");
             }
         }
     }

@@ -2,6 +2,7 @@ package plumeline.flow;
 
 import java.util.Map;
 import java.util.TreeMap;
+import plumeline.ranges.Ranges;
 
 /// Shares of one whole at a few places of a field.
 final class Weights {

@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import plumeline.ranges.Ranges;
 
 /// Who works on a flow's layers. Parts are the same for any number of threads and sums are added part by part, so
 /// results are too.

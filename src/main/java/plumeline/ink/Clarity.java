@@ -1,5 +1,7 @@
 package plumeline.ink;
 
+import plumeline.ranges.Ranges;
+
 /// How clear a tank stays with ink in it, by Beer and Lambert: what is left of the light is ten to minus strength times
 /// path times share of ink. One colour channel at a time; the worst decides.
 ///
@@ -16,9 +18,9 @@ public record Clarity(double strengthPerMetre, double pathMetres, double tankMet
     ///
     /// @throws IllegalArgumentException outside them
     public Clarity {
-        Checks.positive(strengthPerMetre, "strength");
-        Checks.positive(pathMetres, "path");
-        Checks.positive(tankMetres3, "volume of water");
+        Ranges.checkPositive(strengthPerMetre, "strength");
+        Ranges.checkPositive(pathMetres, "path");
+        Ranges.checkPositive(tankMetres3, "volume of water");
     }
 
     /// Gives the absorbance over the path.

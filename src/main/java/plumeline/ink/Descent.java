@@ -1,6 +1,7 @@
 package plumeline.ink;
 
 import java.util.OptionalDouble;
+import plumeline.ranges.Ranges;
 import plumeline.water.Water;
 
 /// A release from a nozzle, and its front on the way down. Depths count from the still surface, times from the first
@@ -25,7 +26,7 @@ public record Descent(Release release, double heightMetres) {
     ///
     /// @throws IllegalArgumentException for a height that isn't finite
     public Descent {
-        Checks.notNegative(Math.abs(heightMetres), "size of the height");
+        Ranges.checkNotNegative(Math.abs(heightMetres), "size of the height");
     }
 
     /// Gives the depth of the initial front: the tip's, or the surface's below it.

@@ -1,6 +1,7 @@
 package plumeline.ink;
 
 import java.util.List;
+import plumeline.ranges.Ranges;
 
 /// A front as read from takes, `z = k tⁿ`: the straight line by least squares through the logarithms.
 ///
@@ -35,8 +36,8 @@ public record FrontFit(
         ///
         /// @throws IllegalArgumentException outside them
         public Reading {
-            Checks.positive(seconds, "time");
-            Checks.positive(metres, "depth");
+            Ranges.checkPositive(seconds, "time");
+            Ranges.checkPositive(metres, "depth");
         }
     }
 

@@ -1,5 +1,7 @@
 package plumeline.ink;
 
+import plumeline.ranges.Ranges;
+
 /// Ink that trickles: a thread that hardly mixes behind a small head. The head falls as if released at first and then
 /// steadily at 0.57 of the thread's speed, `w = √(F ln(ε⁻²)/(2πν))` with `ε⁴ ln(ε⁻²) = 1/σ`; the two times are added as
 /// a root sum of squares. Good to a factor of two: such threads coil and break up at a touch.
@@ -21,9 +23,9 @@ public record LaminarThread(
     ///
     /// @throws IllegalArgumentException outside them
     public LaminarThread {
-        Checks.positive(buoyancyFluxMetres4PerSecond3, "buoyancy flux");
-        Checks.positive(reducedGravityMetresPerSecond2, "reduced gravity");
-        Checks.positive(viscosityMetres2PerSecond, "viscosity");
+        Ranges.checkPositive(buoyancyFluxMetres4PerSecond3, "buoyancy flux");
+        Ranges.checkPositive(reducedGravityMetresPerSecond2, "reduced gravity");
+        Ranges.checkPositive(viscosityMetres2PerSecond, "viscosity");
     }
 
     /// Makes a thread of a release.

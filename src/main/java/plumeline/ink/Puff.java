@@ -1,6 +1,7 @@
 package plumeline.ink;
 
 import java.util.OptionalDouble;
+import plumeline.ranges.Ranges;
 
 /// Ink let go at once, with or without push, as a turbulent ball that grows in proportion to its way.
 ///
@@ -25,10 +26,10 @@ public record Puff(
     ///
     /// @throws IllegalArgumentException outside them
     public Puff {
-        Checks.notNegative(impulseMetres4PerSecond, "impulse");
-        Checks.positive(radiusMetres, "radius");
-        Checks.positive(entrainment, "entrainment");
-        Checks.notNegative(addedMass, "added mass");
+        Ranges.checkNotNegative(impulseMetres4PerSecond, "impulse");
+        Ranges.checkPositive(radiusMetres, "radius");
+        Ranges.checkPositive(entrainment, "entrainment");
+        Ranges.checkNotNegative(addedMass, "added mass");
     }
 
     /// Makes a puff of a release.

@@ -1,5 +1,7 @@
 package plumeline.ink;
 
+import plumeline.ranges.Ranges;
+
 /// What is let go, at the nozzle's tip.
 ///
 /// @param volumeMetres3 volume of ink, m³, > 0
@@ -18,11 +20,11 @@ public record Release(
     ///
     /// @throws IllegalArgumentException outside them
     public Release {
-        Checks.positive(volumeMetres3, "volume");
-        Checks.positive(boreMetres, "bore");
-        Checks.notNegative(speedMetresPerSecond, "speed");
-        Checks.positive(viscosityMetres2PerSecond, "viscosity");
-        Checks.notNegative(Math.abs(reducedGravityMetresPerSecond2), "size of the reduced gravity");
+        Ranges.checkPositive(volumeMetres3, "volume");
+        Ranges.checkPositive(boreMetres, "bore");
+        Ranges.checkNotNegative(speedMetresPerSecond, "speed");
+        Ranges.checkPositive(viscosityMetres2PerSecond, "viscosity");
+        Ranges.checkNotNegative(Math.abs(reducedGravityMetresPerSecond2), "size of the reduced gravity");
     }
 
     /// Makes a release of a squeeze that lasts so long.
@@ -39,7 +41,7 @@ public record Release(
             double boreMetres,
             double squeezeSeconds,
             double viscosityMetres2PerSecond) {
-        Checks.positive(squeezeSeconds, "squeeze time");
+        Ranges.checkPositive(squeezeSeconds, "squeeze time");
         double speed = volumeMetres3 / (area(boreMetres) * squeezeSeconds);
         return new Release(volumeMetres3, reducedGravityMetresPerSecond2, boreMetres, speed, viscosityMetres2PerSecond);
     }

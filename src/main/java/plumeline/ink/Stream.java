@@ -1,6 +1,7 @@
 package plumeline.ink;
 
 import java.util.OptionalDouble;
+import plumeline.ranges.Ranges;
 
 /// Ink that flows on: driven by its push near the nozzle, by its weight beyond. The front goes at a share of the mean
 /// speed of the steady stream behind it, of a jet's or a plume's, whichever is faster.
@@ -34,11 +35,11 @@ public record Stream(
     ///
     /// @throws IllegalArgumentException outside them
     public Stream {
-        Checks.notNegative(pushMetres4PerSecond2, "push");
-        Checks.positive(volumeFluxMetres3PerSecond, "volume flux");
-        Checks.positive(boreMetres, "bore");
-        Checks.positive(entrainment, "entrainment");
-        Checks.positive(frontShare, "front's share");
+        Ranges.checkNotNegative(pushMetres4PerSecond2, "push");
+        Ranges.checkPositive(volumeFluxMetres3PerSecond, "volume flux");
+        Ranges.checkPositive(boreMetres, "bore");
+        Ranges.checkPositive(entrainment, "entrainment");
+        Ranges.checkPositive(frontShare, "front's share");
     }
 
     /// Makes a stream of a release.

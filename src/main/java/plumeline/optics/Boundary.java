@@ -2,6 +2,7 @@ package plumeline.optics;
 
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
+import plumeline.ranges.Ranges;
 
 /// A flat boundary between two clear media, crossed from one to the other: Snell's law and total reflection.
 ///

@@ -1,5 +1,7 @@
 package plumeline.optics;
 
+import plumeline.ranges.Ranges;
+
 /// Where the sharp zone ends on the far side.
 public sealed interface FarLimit {
     /// The zone ends at a distance.

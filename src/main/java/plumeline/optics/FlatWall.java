@@ -1,5 +1,7 @@
 package plumeline.optics;
 
+import plumeline.ranges.Ranges;
+
 /// A flat pane with air in front of it and one medium behind it, faces parallel: a tank's wall.
 ///
 /// The lens point looks through it at a point behind. Exact by Snell's law for every ray; what is left out is the

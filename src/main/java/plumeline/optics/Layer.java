@@ -1,5 +1,7 @@
 package plumeline.optics;
 
+import plumeline.ranges.Ranges;
+
 /// A flat layer with parallel faces, seen from air: a pane, or the water a ray crosses behind it. Derived in
 /// `docs/derivations/flat-wall.md`.
 ///

@@ -1,5 +1,7 @@
 package plumeline.optics;
 
+import plumeline.ranges.Ranges;
+
 /// A lens as Gaussian optics sees it.
 ///
 /// @param focalLengthMetres focal length, metres, > 0

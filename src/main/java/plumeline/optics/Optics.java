@@ -1,5 +1,7 @@
 package plumeline.optics;
 
+import plumeline.ranges.Ranges;
+
 /// Lens sums of the Gaussian lens with a pupil ratio. Derived in `docs/derivations/lens.md`.
 ///
 /// Letters: f focal length, m magnification, s focus distance from the front principal plane, N engraved f-number,

@@ -1,6 +1,7 @@
 package plumeline.optics;
 
 import java.util.OptionalDouble;
+import plumeline.ranges.Ranges;
 
 /// The depths that are sharp, from the front principal plane along the optical axis.
 ///

@@ -1,5 +1,7 @@
 package plumeline.optics;
 
+import plumeline.ranges.Ranges;
+
 /// What counts as sharp: a lens, the f-number it is set to, and the largest blur disc that is accepted.
 ///
 /// @param lens the lens

@@ -7,6 +7,7 @@ import plumeline.geom.Plane;
 import plumeline.geom.Point;
 import plumeline.geom.Projection;
 import plumeline.geom.Vec;
+import plumeline.ranges.Ranges;
 
 /// The picture of a camera that looks through one flat wall of a tank; exact by Snell's law.
 ///

@@ -1,5 +1,7 @@
 package plumeline.optics;
 
+import plumeline.ranges.Ranges;
+
 /// Ways along a wall's normal from the lens point to a point behind the wall, the pane's thickness left out.
 ///
 /// @param airMetres from the lens point to the wall's outer face, metres, > 0

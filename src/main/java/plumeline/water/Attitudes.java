@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Vec;
+import plumeline.ranges.Ranges;
 
 /// Which end up: where a body comes to rest. A box is turned all ways, one that is round only by the tilt of its axis.
 ///

@@ -1,6 +1,7 @@
 package plumeline.water;
 
 import plumeline.geom.Vec;
+import plumeline.ranges.Ranges;
 
 /// A box whose axis goes up through the middle of its base: x along its width, y along its depth, z up.
 ///

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// Whether it floats, what makes it sink.
 ///
 /// Archimedes: lift is the weight of the displaced water. No surface tension (a gram at most for what a hand holds; it

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// A box of glass panes of one thickness, open above.
 ///
 /// @param lengthMetres inside, metres, > 0

@@ -2,6 +2,7 @@ package plumeline.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.ranges.Ranges;
 
 /// Where to tie a vessel so that it hangs as wanted, and what each line carries. All of it is under water; the lines
 /// are upright and leave its axis.

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// Volume and mass by a kitchen scale: weigh it dry; then a jug of water on the scale, zeroed, and the product held
 /// just under the surface, off the walls. What the scale gains is the mass of the displaced water, whatever the hand
 /// does, as the jug's water bears the lift and no more.

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// Thin lines that things hang on: strength, knots, how they swing and turn.
 public final class Line {
     /// Share of its strength that a line is planned to keep at a knot, dimensionless.

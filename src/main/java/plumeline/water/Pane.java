@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// A flat rectangular pane of even thickness, its sides and its lower edge held.
 ///
 /// @param widthMetres clear width between its sides, metres, > 0

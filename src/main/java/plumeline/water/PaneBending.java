@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// How a pane bends under a load, by the theory of thin plates and small deflections.
 ///
 /// @param stressPascals largest principal bending stress at the faces, pascals

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// What presses on a pane.
 public sealed interface PaneLoad {
     /// Gives the highest pressure.

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// Bends panes: the single series of M. Lévy for thin rectangular plates, derived for a liquid's pressure in
 /// `docs/derivations/panes.md`.
 public final class Plates {

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// A tank and what is in it.
 ///
 /// @param tank the tank

@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import plumeline.ranges.Ranges;
+
 /// How long a tank takes to fill, to empty and to come to rest.
 public final class TankTimes {
     private static final int STEPS = 50;

@@ -3,6 +3,7 @@ package plumeline.water;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.geom.Vec;
+import plumeline.ranges.Ranges;
 
 /// A body of revolution: frusta stacked along z, closed by flat ends.
 ///

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Vec;
+import plumeline.ranges.Ranges;
 
 /// A product as water knows it: an outer form, a shell that weighs, what is inside, a hollow under it, ballast. All its
 /// parts lie round one axis.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
+import plumeline.ranges.Ranges;
 
 /// A wall of even thickness between a product's outside and the room inside.
 ///

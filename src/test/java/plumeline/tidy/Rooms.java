@@ -12,18 +12,19 @@ final class Rooms {
     private static final List<String> ARROWS = List.of(
             "quantity:",
             "text: quantity",
+            "ranges:",
             "geom:",
             "sight: geom",
             "search:",
             "sketch:",
             "answer: quantity text",
             "jobs:",
-            "optics: geom",
+            "optics: geom ranges",
             "light: geom optics time",
             "time: quantity",
             "motion: geom time",
-            "water: geom",
-            "flow:",
+            "water: geom ranges",
+            "flow: ranges",
             "ink: water",
             "fall: water",
             "sound: time",
@@ -42,8 +43,8 @@ final class Rooms {
             "cli: *");
 
     /// Pure functions of numbers.
-    static final Set<String> PHYSICS =
-            Set.of("optics", "light", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom", "sight");
+    static final Set<String> PHYSICS = Set.of(
+            "optics", "light", "motion", "time", "water", "flow", "ink", "fall", "sound", "ranges", "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();
