@@ -9,12 +9,12 @@ import plumeline.answer.Answer.Assumed;
 import plumeline.answer.Question;
 import plumeline.text.Shape;
 
-/// Every key of the contract's rows is taken as the row names it; whatever the questions on water assume can be given.
+/// Every key of the contract's rows is taken as the row names it; whatever the questions on water and effects assume
+/// can be given.
 final class ContractKeysTest {
     /// Each question with all keys of its row that go together; further forms after a line of dashes.
-    private static final Map<String, String> ROWS = Map.of(
-            "framing",
-            """
+    private static final Map<String, String> ROWS = Map.ofEntries(
+            Map.entry("framing", """
             sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
             focal_length: 100 mm
             f_number: 8
@@ -24,9 +24,8 @@ final class ContractKeysTest {
             pupil_ratio: 1
             sensor_to_front: 150 mm
             through: {air_gap: 20 mm, glass: 8 mm, water: 100 mm}
-            """,
-            "reveal",
-            """
+            """),
+            Map.entry("reveal", """
             sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
             focal_length: 50 mm
             camera: {distance: 600 mm, height: 59 mm}
@@ -37,9 +36,8 @@ final class ContractKeysTest {
             keeps: all
             gap: 2 %
             hide_by: 0 mm
-            """,
-            "float",
-            """
+            """),
+            Map.entry("float", """
             outside: 372 ml
             empty_mass: 14 g
             contents: {volume: 355 ml, density: 1.04 g/ml}
@@ -62,9 +60,8 @@ final class ContractKeysTest {
             height: 121 mm
             shape_factor: 0.9
             whole_mass: 380 g
-            """,
-            "hang",
-            """
+            """),
+            Map.entry("hang", """
             whole_mass: 500 g
             outside: 420 ml
             centre_of_mass: 62 mm
@@ -72,9 +69,8 @@ final class ContractKeysTest {
             points: [25 mm, 95 mm]
             attitude: upside down
             water: {temperature: 20 degC, density: 1 g/ml}
-            """,
-            "tank",
-            """
+            """),
+            Map.entry("tank", """
             inside: {length: 600 mm, width: 400 mm, water: 400 mm}
             glass: 10 mm
             walls_height: 420 mm
@@ -84,9 +80,8 @@ final class ContractKeysTest {
             ---
             inside: {length: 600 mm, width: 400 mm, water: 400 mm}
             glass: 10 mm
-            """,
-            "line",
-            """
+            """),
+            Map.entry("line", """
             load: 0.55 kg
             diameter: 0.4 mm
             strength: 75 N
@@ -101,21 +96,50 @@ final class ContractKeysTest {
             ---
             load: 5.4 N
             strength: 75 N
-            """,
-            "sweat",
-            """
+            """),
+            Map.entry("sweat", """
             product: {temperature: 4 degC}
             air: {temperature: 20 degC, humidity: 50 %}
-            """,
-            "beads",
-            """
+            """),
+            Map.entry("beads", """
             surface: lacquer
             tilt: 90 deg
             liquid: {glycerine: 0 %}
             air: {temperature: 20 degC, humidity: 50 %}
             ---
             surface: {advancing: 80 deg, receding: 50 deg}
-            """);
+            """),
+            Map.entry("ink", """
+            ink: {volume: 10 ml, density: 1.05 g/ml}
+            nozzle: {bore: 6 mm, height: -10 mm, squeeze_time: 1 s}
+            water: {depth: 300 mm, temperature: 20 degC}
+            thing: {top_depth: 90 mm, ahead: 40 mm}
+            wanted: 1.5 s
+            front: [[0.4 s, 60 mm], [1.9 s, 188 mm]]
+            ---
+            ink: {volume: 10 ml, recipe: {sea_salt: 3.5 %}}
+            nozzle: {bore: 6 mm, height: 20 mm, speed: 350 mm/s}
+            water: {depth: 300 mm}
+            thing: {top_depth: 90 mm}
+            """),
+            Map.entry("clear-water", """
+            tank_volume: 60 l
+            ink_per_take: 5 ml
+            strength: 30 /cm
+            sight_path: 150 mm
+            least_clear: 95 %
+            """),
+            Map.entry("fall", """
+            piece: {size: 16 mm, mass: 2.6 g, shape: cube}
+            height: 100 mm
+            field: {height: 175 mm, pixels: 2160 px}
+            rate: 240 fps
+            shutter: 1/2000 s
+            wanted_frames: 20
+            through: water
+            count: 300
+            vessel: 0.5 l
+            """));
 
     private static List<String> rows(String question) {
         return List.of(ROWS.get(question).split("---\n"));
@@ -134,7 +158,7 @@ final class ContractKeysTest {
     @Test
     void whateverIsAssumed_canBeGiven() {
         int assumed = 0;
-        for (String name : List.of("float", "hang", "tank", "line", "sweat", "beads")) {
+        for (String name : List.of("float", "hang", "tank", "line", "sweat", "beads", "ink", "clear-water", "fall")) {
             for (String text : rows(name)) {
                 for (Assumed each : Asking.answer(name, text).assumed()) {
                     Shape shape = Questions.find(name).orElseThrow().shape();

@@ -35,7 +35,8 @@ final class Rooms {
             "stage: plan sight optics light motion time water ink fall sound",
             "want: stage timeline",
             "solve: want search",
-            "ask: answer sight optics light motion time water ink fall sound search",
+            "liquid: answer water",
+            "ask: liquid answer sight optics light motion time water ink fall sound search",
             "draw: solve timeline sketch",
             "press:",
             "card: solve",
@@ -90,7 +91,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("answer", "ask", "sketch", "draw", "card"));
+        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card"));
         return silent;
     }
 

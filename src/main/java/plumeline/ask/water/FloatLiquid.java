@@ -5,13 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.answer.Given;
+import plumeline.liquid.Dissolved;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
 import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
-import plumeline.water.Figure;
-import plumeline.water.Solution;
 import plumeline.water.Water;
 
 /// Densities of the tank's water and of what is in a product, as `float` and `hang` read them: given, by what is
@@ -22,34 +21,8 @@ final class FloatLiquid {
 
     private FloatLiquid() {}
 
-    /// What a liquid may have in it.
-    private enum In {
-        SALT("salt", "table salt by mass"),
-        SEA_SALT("sea_salt", "sea salt by mass; a sea has about 3.5 %"),
-        SUGAR("sugar", "sugar by mass"),
-        GLYCERINE("glycerine", "glycerine by volume, both measured before they are mixed"),
-        GLYCERINE_BY_MASS("glycerine_by_mass", "glycerine by mass"),
-        ALCOHOL("alcohol", "alcohol by volume, as labels say it");
-
-        private final String key;
-        private final String doc;
-
-        In(String key, String doc) {
-            this.key = key;
-            this.doc = doc;
-        }
-
-        private Solution with(double share) {
-            return switch (this) {
-                case SALT -> new Solution(Solution.Solute.SALT, share);
-                case SEA_SALT -> new Solution(Solution.Solute.SEA_SALT, share);
-                case SUGAR -> new Solution(Solution.Solute.SUGAR, share);
-                case GLYCERINE -> Solution.ofGlycerineByVolume(share);
-                case GLYCERINE_BY_MASS -> new Solution(Solution.Solute.GLYCERINE, share);
-                case ALCOHOL -> Solution.ofEthanolByVolume(share);
-            };
-        }
-    }
+    private static final Dissolved.Refusal REFUSAL = new Dissolved.Refusal(
+            "P-ASK-63", "Weigh a measured volume of it and give weighed: {volume: 100 ml, mass: 103 g}.");
 
     static Shape contents() {
         List<Key> keys = new ArrayList<>();
@@ -71,10 +44,9 @@ final class FloatLiquid {
     private static Shape shape(List<Key> keys, String density) {
         List<String> ways = new ArrayList<>(List.of("density", "weighed"));
         keys.add(Key.optional("density", density, FloatBody.amount(Kind.DENSITY, Range.between("0.5 g/ml", "3 g/ml"))));
-        for (In each : In.values()) {
-            keys.add(Key.optional(each.key, each.doc, FloatBody.amount(Kind.SHARE, Range.between("0 %", "100 %")))
-                    .hint("what was weighed in over the whole, or weigh a measured volume of it", ""));
-            ways.add(each.key);
+        for (Key each : Dissolved.keys("what was weighed in over the whole, or weigh a measured volume of it")) {
+            keys.add(each);
+            ways.add(each.name());
         }
         keys.add(Key.optional(
                 "weighed",
@@ -153,11 +125,7 @@ final class FloatLiquid {
             return false;
         }
         Given contents = given.map("contents");
-        boolean mixed = false;
-        for (In each : In.values()) {
-            mixed |= contents.has(each.key);
-        }
-        return !(mixed || contents.has("density") || contents.has("weighed"));
+        return !(Dissolved.isIn(contents) || contents.has("density") || contents.has("weighed"));
     }
 
     private static Optional<Double> findTemperature(Given water) {
@@ -180,33 +148,6 @@ final class FloatLiquid {
     }
 
     private static OptionalDouble readMix(Given liquid, double kelvin) {
-        for (In each : In.values()) {
-            if (liquid.has(each.key)) {
-                double share = Math.clamp(liquid.si(each.key), 0, 1);
-                return OptionalDouble.of(
-                        switch (each.with(share).densityKilogramsPerMetre3(kelvin)) {
-                            case Figure.Known(double density, double _) -> density;
-                            case Figure.Unknown unknown -> refuse(liquid, each, share, unknown);
-                        });
-            }
-        }
-        return OptionalDouble.empty();
-    }
-
-    private static double refuse(Given liquid, In in, double share, Figure.Unknown unknown) {
-        boolean warm = unknown.measure() == Figure.Measure.TEMPERATURE;
-        liquid.refuse(
-                in.key,
-                "P-ASK-63",
-                warm ? celsius(unknown.given()) : Print.share(share, 1),
-                warm
-                        ? "from " + celsius(unknown.low()) + " to " + celsius(unknown.high()) + " with " + in.key
-                        : "at most " + Print.share(unknown.high(), 1) + ": more of it isn't known here",
-                "Weigh a measured volume of it and give weighed: {volume: 100 ml, mass: 103 g}.");
-        return 1000;
-    }
-
-    private static String celsius(double kelvin) {
-        return Print.number(kelvin - 273.15, 1) + " degC";
+        return Dissolved.findKilogramsPerMetre3(liquid, kelvin, REFUSAL);
     }
 }
