@@ -165,7 +165,7 @@ final class InkWords {
                 && found.top() instanceof InkTake.Arrival.At(Estimate seconds)
                 && seconds.value() < inputs.wantedSeconds().getAsDouble() * (1 - InkTries.NEAR_SHARE)) {
             because.add("The front is at the thing's top before the wanted time, at "
-                    + InkInquiry.seconds(seconds.value()) + "; what to try brings it there just then.");
+                    + InkInquiry.seconds(seconds.value()) + ".");
         }
     }
 
