@@ -173,8 +173,8 @@ public sealed interface CarriedTank {
                 new Unjudged(
                         load,
                         table,
-                        "A pane of " + name + " bows by more than its thickness: past what is computed. Take thicker"
-                                + " glass, a rim all round, or less water.");
+                        "A pane of " + name + " bows by more than its thickness: past what is computed. Don't fill it"
+                                + " so: take thicker glass, a rim all round, or less water.");
         };
     }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.tidy.Outside;
 import plumeline.tidy.OutsideRow;
 
@@ -69,17 +71,18 @@ final class FlowOutsideTest {
         return Front.ofShare(flow.dye(), 0.5) instanceof Front.Seen seen ? seen.rightMetres() : Double.NaN;
     }
 
-    @Test
+    @ParameterizedTest
+    @CsvSource({"100, 32, 15", "400, 48, 30", "1000, 64, 60"})
     @Outside(
             source = "Ghia, Ghia and Shin 1982, row by row in flow.csv",
             place = "src/test/resources/outside/flow/flow.csv",
             kind = "other program",
             printedDigits = 5)
-    void cavity_agreesWithTheTable() {
-        Square square = Square.cavity(48, 400, 30);
+    void cavity_agreesWithTheTable(double reynolds, int cells, double seconds) {
+        Square square = Square.cavity(cells, reynolds, seconds);
         int compared = 0;
         for (OutsideRow row : OutsideRow.readAll("flow", "flow.csv")) {
-            if (row.law().equals("cavity") && row.in(0) == 400) {
+            if (row.law().equals("cavity") && row.in(0) == reynolds) {
                 assertThat(square.along(row.in(1), 1))
                         .as(row.id() + " " + row.source())
                         .isCloseTo(row.expected(), within(row.tolerance()));
@@ -90,17 +93,18 @@ final class FlowOutsideTest {
         assertThat(square.flow().divergence()).isLessThanOrEqualTo(1e-4);
     }
 
-    @Test
+    @ParameterizedTest
+    @CsvSource({"1e4, 32, 0.25", "1e5, 48, 0.3"})
     @Outside(
             source = "de Vahl Davis 1983 (from memory), row by row in flow.csv",
             place = "src/test/resources/outside/flow/flow.csv",
             kind = "other program",
             printedDigits = 4)
-    void convection_agreesWithTheBenchmark() {
-        Square square = Square.convection(32, 1e4, 0.25);
+    void convection_agreesWithTheBenchmark(double rayleigh, int cells, double seconds) {
+        Square square = Square.convection(cells, rayleigh, seconds);
         int compared = 0;
         for (OutsideRow row : OutsideRow.readAll("flow", "flow.csv")) {
-            if (row.law().equals("convection") && row.in(0) == 1e4) {
+            if (row.law().equals("convection") && row.in(0) == rayleigh) {
                 double value = switch (row.word(1)) {
                     case "u" -> square.greatestU();
                     case "w" -> square.greatestW();

@@ -2,8 +2,8 @@ package plumeline.flow;
 
 import java.util.List;
 
-/// Two-dimensional flows in a unit square, for the tests and for the longer runs in `speed`.
-public final class Square {
+/// Two-dimensional flows in a unit square.
+final class Square {
     private final int cells;
     private final Flow flow;
 
@@ -14,7 +14,7 @@ public final class Square {
     }
 
     /// A box whose lid is drawn along at speed 1, after a time.
-    public static Square cavity(int cells, double reynolds, double seconds) {
+    static Square cavity(int cells, double reynolds, double seconds) {
         Wall glass = Wall.glass();
         var square = new Square(
                 cells, Walls.flat(glass, glass, glass, Wall.lid(1)), new Liquid(1 / reynolds, 0, 0), List.of());
@@ -24,7 +24,7 @@ public final class Square {
 
     /// A box with a warm wall left and a cold one right, Prandtl number 0.71, in diffusive units, after a time. Dye
     /// stands for warmth: 1 warm, 0 cold.
-    public static Square convection(int cells, double rayleigh, double seconds) {
+    static Square convection(int cells, double rayleigh, double seconds) {
         Wall glass = Wall.glass();
         Release lukewarm = new Release.Cloud((_, _, _) -> true, 0.5, 0, 0);
         var square = new Square(
@@ -44,7 +44,7 @@ public final class Square {
     ///
     /// @param height 0 to 1
     /// @param lid the lid's speed
-    public double along(double height, double lid) {
+    double along(double height, double lid) {
         int k = Math.min(cells - 1, (int) (height * cells));
         double[] heights = {k == 0 ? 0 : (k - 0.5) / cells, (k + 0.5) / cells, k == cells - 1 ? 1 : (k + 1.5) / cells};
         double[] speeds = {k == 0 ? 0 : u(k - 1), u(k), k == cells - 1 ? lid : u(k + 1)};
@@ -68,7 +68,7 @@ public final class Square {
     }
 
     /// The greatest speed to the right on the vertical middle line.
-    public double greatestU() {
+    double greatestU() {
         double greatest = 0;
         for (int k = 0; k < cells; k++) {
             greatest = Math.max(greatest, u(k));
@@ -77,7 +77,7 @@ public final class Square {
     }
 
     /// The greatest speed up on the horizontal middle line.
-    public double greatestW() {
+    double greatestW() {
         double greatest = 0;
         for (int i = 0; i < cells; i++) {
             greatest = Math.max(greatest, flow.velocity()[2][index(i, cells / 2)]);
@@ -86,7 +86,7 @@ public final class Square {
     }
 
     /// The mean flow of warmth to the right over the whole square: what is carried and what is conducted.
-    public double nusselt() {
+    double nusselt() {
         Dye warmth = flow.dye();
         double sum = 0;
         for (int k = 0; k < cells; k++) {

@@ -9,14 +9,13 @@ import plumeline.flow.Grid;
 import plumeline.flow.Inside;
 import plumeline.flow.Liquid;
 import plumeline.flow.Release;
-import plumeline.flow.Square;
 import plumeline.flow.Stop;
 import plumeline.flow.Tank;
 import plumeline.flow.Walls;
 import plumeline.flow.Watch;
 import plumeline.flow.Workers;
 
-/// The longer runs of the flow: cells stepped a core-second by this thread's own time, published flows on finer grids,
+/// The longer runs of the flow: cells stepped a core-second by this thread's own time,
 /// puffs of several seeds, a stream. About four minutes on one core; prints what `docs/derivations/flow.md` tells.
 public final class FlowRuns {
     private static final double GRAVITY = 0.5;
@@ -34,20 +33,10 @@ public final class FlowRuns {
     public static void main(String[] arguments) {
         speed(false);
         speed(true);
-        Square cavity = Square.cavity(64, 1000, 60);
-        say(
-                "cavity Re 1000, 64: u at 0.2813 %.4f (-0.2781), at 0.0547 %.4f (-0.1811)",
-                u(cavity, 0.2813), u(cavity, 0.0547));
-        Square warm = Square.convection(48, 1e5, 0.3);
-        say("convection Ra 1e5, 48: u %.2f w %.2f Nu %.3f", warm.greatestU(), warm.greatestW(), warm.nusselt());
         for (long seed = 1; seed <= 4; seed++) {
             puff(seed);
         }
         stream();
-    }
-
-    private static double u(Square square, double height) {
-        return square.along(height, 1);
     }
 
     private static void say(String format, Object... values) {
