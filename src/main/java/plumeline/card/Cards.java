@@ -1,6 +1,7 @@
 package plumeline.card;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -142,8 +143,11 @@ public final class Cards {
     private List<String> ties(Stage stage, int thing) {
         Placed placed = stage.shot().placed().get(thing);
         List<Double> metres = stage.tiesMetres(thing, answer.posed().values());
+        if (placed.tied().isEmpty()) {
+            return Collections.nCopies(HangCard.count(placed), "");
+        }
         return IntStream.range(0, HangCard.count(placed))
-                .mapToObj(i -> i < metres.size() && !isOpen(placed.tied().get(i)) ? print.length(metres.get(i)) : "")
+                .mapToObj(i -> !isOpen(placed.tied().get(i)) ? print.length(metres.get(i)) : "")
                 .toList();
     }
 

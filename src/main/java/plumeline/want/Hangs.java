@@ -214,9 +214,6 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
             cautions.add("One line alone" + bears(hung.get()));
         }
         cautions.add("Nobody's hand, head or glass under it; lift it out of the water with a hand beneath.");
-        if (placed.tied().isEmpty()) {
-            cautions.add("Assumed: its lines leave it at its top; measure, and write them as tied.");
-        }
         cautions.add(assumed(hung));
         cautions.removeIf(String::isEmpty);
         return Optional.of(String.join(" ", cautions));

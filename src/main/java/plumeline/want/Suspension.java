@@ -53,12 +53,11 @@ public sealed interface Suspension {
         if (unknown.isPresent()) {
             return new Unknown(unknown.get());
         }
-        // Of what hangs on lines such a want is this one, or unknown.
-        Hangs hangs = (Hangs) want;
-        return new Known(
-                hangs.findStanding(moments, papers).orElseThrow(),
-                hangs.pullsNewtons(moments),
-                hangs.loads().assumed());
+        String standing = want.findStanding(moments, papers).orElseThrow();
+        return want instanceof Hangs hangs
+                ? new Known(standing, hangs.pullsNewtons(moments), hangs.loads().assumed())
+                // It floats: its lines are slack.
+                : new Known(standing, List.of(), "");
     }
 
     private static WantLine asPlaced(Placed placed) {

@@ -145,8 +145,13 @@ final class WaterWants {
                 Poise inAir = findWater().isPresent() ? new Poise(vessel, AIR_KILOGRAMS_PER_METRE3) : inWater;
                 double tilt = Math.toDegrees(Math.IEEEremainder(tiltRadians, 2 * Math.PI));
                 Poise.Wish wish = new Poise.Wish(tilt, Math.toDegrees(si("within", WITHIN_RADIANS)));
-                Hangs.Loads loads =
-                        new Hangs.Loads(immersed.mass().value(), immersed.net().value(), Lacks.assumed(immersed, body));
+                String atTheTop = placed().tied().isEmpty()
+                        ? "Assumed: its lines leave it at its top; measure, and write them as tied. "
+                        : "";
+                Hangs.Loads loads = new Hangs.Loads(
+                        immersed.mass().value(),
+                        immersed.net().value(),
+                        (atTheTop + Lacks.assumed(immersed, body)).strip());
                 yield new Hangs(line, index, wish, inWater, inAir, loads);
             }
         };

@@ -386,4 +386,20 @@ final class CardsTest {
             assertThat(cards(FILM, unit).toString().toLowerCase(Locale.ROOT)).doesNotContain("safe", "error");
         }
     }
+
+    /// Nobody wrote where its lines leave it: at its top, as most tie them, and that is asked for.
+    @Test
+    void tiesThatArentWritten_areTakenAtTheTop_andAskedFor() {
+        String sinks = changed("right: {thing: can,", "right: {thing: tin,");
+        Card hung = card(cards(sinks), "Hang card: right (tin)");
+        assertThat(hung.parts().toString())
+                .contains("Assumed: its lines leave it at its top; measure, and write them as tied.");
+    }
+
+    @Test
+    void aFloatingThingThatShallBeUpright_hasItsCards() {
+        String text = changed("{stays_under: left}", "{stays_under: left}, {upright: right}");
+        assertThat(card(cards(text), "Hang card: right (can)").parts().toString())
+                .contains("not while it floats");
+    }
 }
