@@ -44,8 +44,8 @@ final class Rooms {
             "cli: *");
 
     /// Pure functions of numbers.
-    static final Set<String> PHYSICS = Set.of(
-            "optics", "light", "motion", "time", "water", "flow", "ink", "fall", "sound", "ranges", "geom", "sight");
+    static final Set<String> PHYSICS =
+            Set.of("optics", "light", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();
@@ -91,7 +91,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card"));
+        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card", "ranges"));
         return silent;
     }
 
