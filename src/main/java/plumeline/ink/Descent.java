@@ -12,7 +12,8 @@ import plumeline.water.Water;
 ///
 /// @param release what is let go
 /// @param heightMetres the nozzle's tip over the surface, m; − below it
-public record Descent(Release release, double heightMetres) {
+/// @param tiltRadians how far the nozzle points from straight down, rad, 0 to π/2; 0 for a slot
+public record Descent(Release release, double heightMetres, double tiltRadians) {
     private static final double GRAVITY = Water.GRAVITY_METRES_PER_SECOND2;
 
     /// A jet out of a nozzle stays smooth below this: from memory of experiments on round jets, smooth up to 300 to
@@ -24,9 +25,19 @@ public record Descent(Release release, double heightMetres) {
 
     /// Checks the range.
     ///
-    /// @throws IllegalArgumentException for a height that isn't finite
+    /// @throws IllegalArgumentException for a height that isn't finite, a tilt out of range, a tilted slot
     public Descent {
-        Ranges.checkNotNegative(Math.abs(heightMetres), "size of the height");
+        Ranges.checkFinite(heightMetres, "height");
+        Ranges.checkNotNegative(tiltRadians, "tilt");
+        Ranges.checkAtMost(tiltRadians, release.rowMetres() > 0 ? 0 : Math.PI / 2, "tilt");
+    }
+
+    /// Makes a descent from a nozzle that points straight down.
+    ///
+    /// @param release what is let go
+    /// @param heightMetres the nozzle's tip over the surface, m; − below it
+    public Descent(Release release, double heightMetres) {
+        this(release, heightMetres, 0);
     }
 
     /// Gives the depth of the initial front: the tip's, or the surface's below it.
@@ -36,16 +47,23 @@ public record Descent(Release release, double heightMetres) {
         return Math.max(0, -heightMetres);
     }
 
+    private double asideSpeed() {
+        return release.speedMetresPerSecond() * Math.sin(tiltRadians);
+    }
+
+    private double downSpeed() {
+        return release.speedMetresPerSecond() * Math.cos(tiltRadians);
+    }
+
     /// Gives how long the first ink falls through air.
     ///
     /// @return s; 0 for a tip in the water
     public double airSeconds() {
-        return heightMetres <= 0 ? 0 : (surfaceSpeed() - release.speedMetresPerSecond()) / GRAVITY;
+        return heightMetres <= 0 ? 0 : (surfaceDownSpeed() - downSpeed()) / GRAVITY;
     }
 
-    private double surfaceSpeed() {
-        double speed = release.speedMetresPerSecond();
-        return heightMetres <= 0 ? speed : Math.sqrt(speed * speed + 2 * GRAVITY * heightMetres);
+    private double surfaceDownSpeed() {
+        return heightMetres <= 0 ? downSpeed() : Math.sqrt(downSpeed() * downSpeed() + 2 * GRAVITY * heightMetres);
     }
 
     /// Gives the speed that is left in the water.
@@ -53,7 +71,7 @@ public record Descent(Release release, double heightMetres) {
     /// @param coefficients the coefficients
     /// @return m/s
     public double pushMetresPerSecond(Coefficients coefficients) {
-        return surfaceSpeed() * (heightMetres <= 0 ? 1 : coefficients.keptPush());
+        return Math.hypot(surfaceDownSpeed(), asideSpeed()) * (heightMetres <= 0 ? 1 : coefficients.keptPush());
     }
 
     /// Tells how the ink comes down to a depth: laminar while nozzle and plume are slow; else a stream where it flows
@@ -68,28 +86,41 @@ public record Descent(Release release, double heightMetres) {
         }
         double way = depthMetres - startMetres();
         if (isLaminar(way)) {
-            return flows > LaminarThread.of(release).seconds(way) / 2 ? Regime.LAMINAR : Regime.PUFF;
+            double arrives = LaminarThread.of(release).findSeconds(way).orElseThrow();
+            return flows > arrives / 2 ? Regime.LAMINAR : Regime.PUFF;
         }
-        Puff puff = puff(Coefficients.USUAL);
-        double turns = Math.abs(puff.impulseMetres4PerSecond() / puff.buoyancyMetres4PerSecond2());
-        return flows > puff.findSeconds(way).orElse(turns) / 2 ? Regime.STREAM : Regime.PUFF;
+        double turns = Math.abs(pushMetresPerSecond(Coefficients.USUAL) / release.reducedGravityMetresPerSecond2());
+        return flows > course(Regime.PUFF, Coefficients.USUAL).findSeconds(way).orElse(turns) / 2
+                ? Regime.STREAM
+                : Regime.PUFF;
     }
 
     private boolean isLaminar(double way) {
         double nu = release.viscosityMetres2PerSecond();
         double flux = release.buoyancyFluxMetres4PerSecond3();
         return heightMetres <= 0
+                && release.rowMetres() == 0
                 && flux > 0
                 && release.reynolds() < LAMINAR_NOZZLE
                 && flux * way * way < LAMINAR_PLUME * nu * nu * nu;
     }
 
-    private Puff puff(Coefficients coefficients) {
-        return Puff.of(release, pushMetresPerSecond(coefficients), coefficients);
-    }
-
-    private Stream stream(Coefficients coefficients) {
-        return Stream.of(release, pushMetresPerSecond(coefficients), coefficients);
+    /// Gives the course of the front from its start.
+    private Course course(Regime regime, Coefficients coefficients) {
+        double push = pushMetresPerSecond(coefficients);
+        boolean slants = tiltRadians > 0 && push > 0;
+        double tilt = Math.atan2(asideSpeed(), surfaceDownSpeed());
+        return switch (regime) {
+            case PUFF -> {
+                Course course = RowPuff.of(release, push, coefficients);
+                yield slants && course instanceof Puff puff ? Slanted.of(puff, tilt) : course;
+            }
+            case STREAM -> {
+                Stream stream = Stream.of(release, push, coefficients);
+                yield slants ? Slanted.of(stream, tilt) : stream;
+            }
+            case LAMINAR -> LaminarThread.of(release);
+        };
     }
 
     /// Finds when the front is at a depth.
@@ -99,12 +130,7 @@ public record Descent(Release release, double heightMetres) {
     /// @param coefficients the coefficients
     /// @return s; empty where it never comes so deep
     public OptionalDouble findSeconds(double depthMetres, Regime regime, Coefficients coefficients) {
-        double way = depthMetres - startMetres();
-        OptionalDouble seconds = switch (regime) {
-            case PUFF -> puff(coefficients).findSeconds(way);
-            case STREAM -> stream(coefficients).findSeconds(way);
-            case LAMINAR -> OptionalDouble.of(LaminarThread.of(release).seconds(way));
-        };
+        OptionalDouble seconds = course(regime, coefficients).findSeconds(depthMetres - startMetres());
         return seconds.isPresent() ? OptionalDouble.of(seconds.getAsDouble() + airSeconds()) : seconds;
     }
 
@@ -115,13 +141,7 @@ public record Descent(Release release, double heightMetres) {
     /// @param coefficients the coefficients
     /// @return depth below the surface, m; the start's while it is in the air
     public double frontMetres(double seconds, Regime regime, Coefficients coefficients) {
-        double t = Math.max(0, seconds - airSeconds());
-        return startMetres()
-                + switch (regime) {
-                    case PUFF -> puff(coefficients).frontMetres(t);
-                    case STREAM -> stream(coefficients).frontMetres(t);
-                    case LAMINAR -> LaminarThread.of(release).frontMetres(t);
-                };
+        return startMetres() + course(regime, coefficients).frontMetres(Math.max(0, seconds - airSeconds()));
     }
 
     /// Gives the front's half-width at a depth.
@@ -131,12 +151,17 @@ public record Descent(Release release, double heightMetres) {
     /// @param coefficients the coefficients
     /// @return m
     public double radiusMetres(double depthMetres, Regime regime, Coefficients coefficients) {
-        double way = depthMetres - startMetres();
-        return switch (regime) {
-            case PUFF -> puff(coefficients).radiusMetres(way);
-            case STREAM -> stream(coefficients).radiusMetres(way);
-            case LAMINAR -> LaminarThread.of(release).radiusMetres(way);
-        };
+        return course(regime, coefficients).radiusMetres(depthMetres - startMetres());
+    }
+
+    /// Gives how far the front has gone to where the nozzle points, at a depth.
+    ///
+    /// @param depthMetres depth below the surface, m, ≥ the start's
+    /// @param regime how it comes down
+    /// @param coefficients the coefficients
+    /// @return m, from under the nozzle's tip
+    public double asideMetres(double depthMetres, Regime regime, Coefficients coefficients) {
+        return asideSpeed() * airSeconds() + course(regime, coefficients).asideMetres(depthMetres - startMetres());
     }
 
     /// Gives how many times its own volume the ink fills at a depth.
@@ -146,12 +171,7 @@ public record Descent(Release release, double heightMetres) {
     /// @param coefficients the coefficients
     /// @return dimensionless, ≥ 1; 1 for a laminar thread
     public double dilution(double depthMetres, Regime regime, Coefficients coefficients) {
-        double way = depthMetres - startMetres();
-        return switch (regime) {
-            case PUFF -> puff(coefficients).dilution(way);
-            case STREAM -> stream(coefficients).dilution(way);
-            case LAMINAR -> 1;
-        };
+        return course(regime, coefficients).dilution(depthMetres - startMetres());
     }
 
     /// Gives the deepest that the front goes.
@@ -160,18 +180,7 @@ public record Descent(Release release, double heightMetres) {
     /// @param coefficients the coefficients
     /// @return depth below the surface, m; endless (infinite) for ink that doesn't turn
     public double deepestMetres(Regime regime, Coefficients coefficients) {
-        double reduced = release.reducedGravityMetresPerSecond2();
-        if (reduced > 0 || (reduced == 0 && pushMetresPerSecond(coefficients) > 0)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        if (reduced == 0) {
-            return startMetres();
-        }
-        return startMetres()
-                + switch (regime) {
-                    case PUFF, LAMINAR -> puff(coefficients).frontMetres(Double.POSITIVE_INFINITY);
-                    case STREAM -> stream(coefficients).deepestMetres();
-                };
+        return startMetres() + course(regime, coefficients).deepestMetres();
     }
 
     /// Gives the same descent of another release.
@@ -179,6 +188,14 @@ public record Descent(Release release, double heightMetres) {
     /// @param other what is let go
     /// @return the descent
     public Descent with(Release other) {
-        return new Descent(other, heightMetres);
+        return new Descent(other, heightMetres, tiltRadians);
+    }
+
+    /// Gives the same descent from another height.
+    ///
+    /// @param metres the tip over the surface, m; − below it
+    /// @return the descent
+    public Descent withHeight(double metres) {
+        return new Descent(release, metres, tiltRadians);
     }
 }

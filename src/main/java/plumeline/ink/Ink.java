@@ -52,6 +52,13 @@ public final class Ink {
             return new Prediction.Unknown(
                     regime, Prediction.Limit.PUFF_REYNOLDS, reynolds(descent.release()), LEAST_REYNOLDS);
         }
+        if (regime == Regime.STREAM && descent.release().rowMetres() > 0) {
+            double most = descent.findSeconds(depthMetres, Regime.PUFF, Coefficients.USUAL)
+                            .orElse(0)
+                    / 2;
+            return new Prediction.Unknown(
+                    regime, Prediction.Limit.ROW_SECONDS, descent.release().seconds(), most);
+        }
         OptionalDouble seconds = descent.findSeconds(depthMetres, regime, Coefficients.USUAL);
         if (seconds.isEmpty()) {
             return new Prediction.Never(regime, descent.deepestMetres(regime, Coefficients.USUAL));
@@ -87,8 +94,18 @@ public final class Ink {
         return Optional.empty();
     }
 
+    /// Gives how far aside the front has gone at a depth, to where the nozzle points.
+    ///
+    /// @param descent what is let go, and from where
+    /// @param depthMetres depth below the surface, m, that the front comes to
+    /// @param regime how it comes down
+    /// @return from under the nozzle's tip, m
+    public static Estimate asideMetres(Descent descent, double depthMetres, Regime regime) {
+        return spreadOf(descent, depthMetres, regime, c -> descent.asideMetres(depthMetres, regime, c));
+    }
+
     /// Gives how far ahead of a face the nozzle stands so that the front touches the face at a time: its half-width
-    /// then.
+    /// then, and how far it has gone aside where the nozzle points to the face.
     ///
     /// @param descent what is let go, and from where
     /// @param seconds the time from the first ink that leaves the nozzle, s
@@ -96,8 +113,10 @@ public final class Ink {
     /// @return the horizontal gap from nozzle to face, m
     public static Estimate aheadMetres(Descent descent, double seconds, Regime regime) {
         double depth = descent.frontMetres(seconds, regime, Coefficients.USUAL);
-        return spreadOf(
-                descent, depth, regime, c -> descent.radiusMetres(descent.frontMetres(seconds, regime, c), regime, c));
+        return spreadOf(descent, depth, regime, c -> {
+            double there = descent.frontMetres(seconds, regime, c);
+            return descent.radiusMetres(there, regime, c) + descent.asideMetres(there, regime, c);
+        });
     }
 
     /// Gives the depth of the front at a time.

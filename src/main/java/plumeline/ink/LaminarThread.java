@@ -1,5 +1,6 @@
 package plumeline.ink;
 
+import java.util.OptionalDouble;
 import plumeline.ranges.Ranges;
 
 /// Ink that trickles: a thread that hardly mixes behind a small head. The head falls as if released at first and then
@@ -13,7 +14,8 @@ import plumeline.ranges.Ranges;
 /// @param reducedGravityMetresPerSecond2 g′, m/s², > 0
 /// @param viscosityMetres2PerSecond ν, m²/s, > 0
 public record LaminarThread(
-        double buoyancyFluxMetres4PerSecond3, double reducedGravityMetresPerSecond2, double viscosityMetres2PerSecond) {
+        double buoyancyFluxMetres4PerSecond3, double reducedGravityMetresPerSecond2, double viscosityMetres2PerSecond)
+        implements Course {
     /// ln(ε⁻²) at σ = 1000, salt or sugar in water.
     private static final double LOGARITHM = 4.16;
 
@@ -47,19 +49,17 @@ public record LaminarThread(
                 * Math.sqrt(buoyancyFluxMetres4PerSecond3 * LOGARITHM / (2 * Math.PI * viscosityMetres2PerSecond));
     }
 
-    /// Gives when the head has come so far.
-    ///
-    /// @param metres way from the nozzle, m, ≥ 0
-    /// @return s
-    public double seconds(double metres) {
+    @Override
+    public OptionalDouble findSeconds(double metres) {
+        return OptionalDouble.of(seconds(metres));
+    }
+
+    private double seconds(double metres) {
         double steady = metres / headMetresPerSecond();
         return Math.sqrt(steady * steady + 2 * metres / reducedGravityMetresPerSecond2);
     }
 
-    /// Gives how far the head has come.
-    ///
-    /// @param seconds time from the release, s, ≥ 0
-    /// @return way from the nozzle, m
+    @Override
     public double frontMetres(double seconds) {
         double speed = headMetresPerSecond();
         double half = speed * speed / reducedGravityMetresPerSecond2;
@@ -70,8 +70,19 @@ public record LaminarThread(
     ///
     /// @param metres way from the nozzle, m, ≥ 0
     /// @return m
+    @Override
     public double radiusMetres(double metres) {
         double flux = buoyancyFluxMetres4PerSecond3 / reducedGravityMetresPerSecond2;
         return Math.cbrt(0.75 / Math.PI * (1 - HEAD_SHARE) * flux * seconds(metres));
+    }
+
+    @Override
+    public double dilution(double metres) {
+        return 1;
+    }
+
+    @Override
+    public double deepestMetres() {
+        return Double.POSITIVE_INFINITY;
     }
 }

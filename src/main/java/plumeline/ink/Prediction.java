@@ -28,6 +28,8 @@ public sealed interface Prediction {
     enum Limit {
         /// Reynolds number of a puff, `√B/ν`, or at the nozzle, the larger: too small.
         PUFF_REYNOLDS,
+        /// How long ink flows from a slot, s: longer than half of its way's time.
+        ROW_SECONDS,
         /// Height of the nozzle over the surface, m: too large.
         HEIGHT
     }

@@ -21,7 +21,8 @@ public record Puff(
         double impulseMetres4PerSecond,
         double radiusMetres,
         double entrainment,
-        double addedMass) {
+        double addedMass)
+        implements Course {
     /// Checks the ranges.
     ///
     /// @throws IllegalArgumentException outside them
@@ -52,7 +53,7 @@ public record Puff(
         return radiusMetres / entrainment;
     }
 
-    private double factor() {
+    double factor() {
         return 3 / (Math.PI * (1 + addedMass) * entrainment * entrainment * entrainment);
     }
 
@@ -60,47 +61,50 @@ public record Puff(
         return value * value * value * value;
     }
 
-    /// Finds when the front has come so far.
-    ///
-    /// @param metres way from the initial front, m, ≥ 0
-    /// @return s; empty where it never comes so far
-    public OptionalDouble findSeconds(double metres) {
-        double x = (fourth(metres + originMetres()) - fourth(originMetres())) / factor();
-        double square = impulseMetres4PerSecond * impulseMetres4PerSecond + 2 * buoyancyMetres4PerSecond2 * x;
-        double below = impulseMetres4PerSecond + Math.sqrt(Math.max(0, square));
+    /// Finds when push and weight have done so much: the root of `I t + B t²/2 = x`.
+    static OptionalDouble findSeconds(double x, double impulse, double buoyancy) {
+        double square = impulse * impulse + 2 * buoyancy * x;
+        double below = impulse + Math.sqrt(Math.max(0, square));
         if (square < 0 || below == 0) {
-            return metres == 0 ? OptionalDouble.of(0) : OptionalDouble.empty();
+            return x == 0 ? OptionalDouble.of(0) : OptionalDouble.empty();
         }
         return OptionalDouble.of(2 * x / below);
     }
 
-    /// Gives how far the front has come, going down.
-    ///
-    /// @param seconds time from the release, s, ≥ 0
-    /// @return way from the initial front, m; of light ink its deepest once it has turned
-    public double frontMetres(double seconds) {
-        double turns = buoyancyMetres4PerSecond2 < 0
-                ? -impulseMetres4PerSecond / buoyancyMetres4PerSecond2
-                : Double.POSITIVE_INFINITY;
+    /// Gives what push and weight have done by a time, until light ink turns: `I t + B t²/2`.
+    static double pushed(double seconds, double impulse, double buoyancy) {
+        double turns = buoyancy < 0 ? -impulse / buoyancy : Double.POSITIVE_INFINITY;
         double t = Math.min(seconds, turns);
-        double x = t * (impulseMetres4PerSecond + buoyancyMetres4PerSecond2 * t / 2);
+        return t * (impulse + buoyancy * t / 2);
+    }
+
+    @Override
+    public OptionalDouble findSeconds(double metres) {
+        double x = (fourth(metres + originMetres()) - fourth(originMetres())) / factor();
+        return findSeconds(x, impulseMetres4PerSecond, buoyancyMetres4PerSecond2);
+    }
+
+    @Override
+    public double frontMetres(double seconds) {
+        double x = pushed(seconds, impulseMetres4PerSecond, buoyancyMetres4PerSecond2);
         return Math.sqrt(Math.sqrt(fourth(originMetres()) + factor() * x)) - originMetres();
     }
 
-    /// Gives the radius where the front has come so far.
-    ///
-    /// @param metres way from the initial front, m, ≥ 0
-    /// @return m
+    @Override
     public double radiusMetres(double metres) {
         return radiusMetres + entrainment * metres;
     }
 
-    /// Gives how many times its own volume the ink then fills.
-    ///
-    /// @param metres way from the initial front, m, ≥ 0
-    /// @return dimensionless, ≥ 1
+    @Override
     public double dilution(double metres) {
         double ratio = 1 + entrainment * metres / radiusMetres;
         return ratio * ratio * ratio;
+    }
+
+    @Override
+    public double deepestMetres() {
+        return impulseMetres4PerSecond == 0 && buoyancyMetres4PerSecond2 == 0
+                ? 0
+                : buoyancyMetres4PerSecond2 < 0 ? frontMetres(Double.POSITIVE_INFINITY) : Double.POSITIVE_INFINITY;
     }
 }

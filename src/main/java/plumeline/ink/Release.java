@@ -10,12 +10,14 @@ import plumeline.ranges.Ranges;
 /// @param boreMetres the nozzle's bore, m, > 0
 /// @param speedMetresPerSecond mean speed out of it, m/s, ≥ 0; 0 for ink that is let go at once without push
 /// @param viscosityMetres2PerSecond the water's kinematic viscosity, m²/s, > 0
+/// @param rowMetres length of a slot as wide as the bore, m, at least the bore; 0 for a round mouth
 public record Release(
         double volumeMetres3,
         double reducedGravityMetresPerSecond2,
         double boreMetres,
         double speedMetresPerSecond,
-        double viscosityMetres2PerSecond) {
+        double viscosityMetres2PerSecond,
+        double rowMetres) {
     /// Checks the ranges.
     ///
     /// @throws IllegalArgumentException outside them
@@ -25,9 +27,34 @@ public record Release(
         Ranges.checkNotNegative(speedMetresPerSecond, "speed");
         Ranges.checkPositive(viscosityMetres2PerSecond, "viscosity");
         Ranges.checkNotNegative(Math.abs(reducedGravityMetresPerSecond2), "size of the reduced gravity");
+        if (rowMetres != 0) {
+            Ranges.checkNotNegative(rowMetres - boreMetres, "row less its width");
+        }
     }
 
-    /// Makes a release of a squeeze that lasts so long.
+    /// Makes a release from a round mouth.
+    ///
+    /// @param volumeMetres3 volume of ink, m³, > 0
+    /// @param reducedGravityMetresPerSecond2 as the record's, m/s²
+    /// @param boreMetres the nozzle's bore, m, > 0
+    /// @param speedMetresPerSecond mean speed out of it, m/s, ≥ 0
+    /// @param viscosityMetres2PerSecond the water's kinematic viscosity, m²/s, > 0
+    public Release(
+            double volumeMetres3,
+            double reducedGravityMetresPerSecond2,
+            double boreMetres,
+            double speedMetresPerSecond,
+            double viscosityMetres2PerSecond) {
+        this(
+                volumeMetres3,
+                reducedGravityMetresPerSecond2,
+                boreMetres,
+                speedMetresPerSecond,
+                viscosityMetres2PerSecond,
+                0);
+    }
+
+    /// Makes a release of a squeeze from a round mouth.
     ///
     /// @param volumeMetres3 volume of ink, m³, > 0
     /// @param reducedGravityMetresPerSecond2 as the record's, m/s²
@@ -41,13 +68,12 @@ public record Release(
             double boreMetres,
             double squeezeSeconds,
             double viscosityMetres2PerSecond) {
-        Ranges.checkPositive(squeezeSeconds, "squeeze time");
-        double speed = volumeMetres3 / (area(boreMetres) * squeezeSeconds);
-        return new Release(volumeMetres3, reducedGravityMetresPerSecond2, boreMetres, speed, viscosityMetres2PerSecond);
+        return new Release(volumeMetres3, reducedGravityMetresPerSecond2, boreMetres, 0, viscosityMetres2PerSecond)
+                .withSqueeze(squeezeSeconds);
     }
 
-    private static double area(double bore) {
-        return Math.PI / 4 * bore * bore;
+    private double area() {
+        return rowMetres > 0 ? rowMetres * boreMetres : Math.PI / 4 * boreMetres * boreMetres;
     }
 
     /// Gives the Reynolds number at the nozzle: speed times bore over viscosity.
@@ -68,7 +94,7 @@ public record Release(
     ///
     /// @return m³/s
     public double volumeFluxMetres3PerSecond() {
-        return area(boreMetres) * speedMetresPerSecond;
+        return area() * speedMetresPerSecond;
     }
 
     /// Gives the buoyancy of all the ink: reduced gravity times volume.
@@ -102,7 +128,21 @@ public record Release(
     /// @return the release
     public Release withSpeed(double metresPerSecond) {
         return new Release(
-                volumeMetres3, reducedGravityMetresPerSecond2, boreMetres, metresPerSecond, viscosityMetres2PerSecond);
+                volumeMetres3,
+                reducedGravityMetresPerSecond2,
+                boreMetres,
+                metresPerSecond,
+                viscosityMetres2PerSecond,
+                rowMetres);
+    }
+
+    /// Gives the same release by a squeeze that lasts so long.
+    ///
+    /// @param seconds how long it flows, s, > 0
+    /// @return the release
+    public Release withSqueeze(double seconds) {
+        Ranges.checkPositive(seconds, "squeeze time");
+        return withSpeed(volumeMetres3 / (area() * seconds));
     }
 
     /// Gives the same release of another volume.
@@ -111,6 +151,39 @@ public record Release(
     /// @return the release
     public Release withVolume(double metres3) {
         return new Release(
-                metres3, reducedGravityMetresPerSecond2, boreMetres, speedMetresPerSecond, viscosityMetres2PerSecond);
+                metres3,
+                reducedGravityMetresPerSecond2,
+                boreMetres,
+                speedMetresPerSecond,
+                viscosityMetres2PerSecond,
+                rowMetres);
+    }
+
+    /// Gives the same release of ink of another weight.
+    ///
+    /// @param metresPerSecond2 its reduced gravity, m/s²
+    /// @return the release
+    public Release withReducedGravity(double metresPerSecond2) {
+        return new Release(
+                volumeMetres3,
+                metresPerSecond2,
+                boreMetres,
+                speedMetresPerSecond,
+                viscosityMetres2PerSecond,
+                rowMetres);
+    }
+
+    /// Gives the same release along a slot.
+    ///
+    /// @param metres the slot's length, m, at least the bore; 0 for a round mouth
+    /// @return the release, at the same speed
+    public Release withRow(double metres) {
+        return new Release(
+                volumeMetres3,
+                reducedGravityMetresPerSecond2,
+                boreMetres,
+                speedMetresPerSecond,
+                viscosityMetres2PerSecond,
+                metres);
     }
 }

@@ -25,7 +25,8 @@ public record Stream(
         double volumeFluxMetres3PerSecond,
         double boreMetres,
         double entrainment,
-        double frontShare) {
+        double frontShare)
+        implements Course {
     /// Turner's coefficient of a fountain's first height.
     private static final double FOUNTAIN = 1.85;
 
@@ -78,6 +79,16 @@ public record Stream(
         return plume() / Math.cbrt(metres);
     }
 
+    /// Gives the speed of the front where it has come so far.
+    ///
+    /// @param metres way from the initial front, m, > 0
+    /// @return m/s; endless (infinite) at 0
+    double frontMetresPerSecond(double metres) {
+        return metres == 0
+                ? Double.POSITIVE_INFINITY
+                : frontShare * Math.max(plumeMetresPerSecond(metres), jet() / metres);
+    }
+
     /// Gives the way from which on the weight drives it faster than the push.
     ///
     /// @return m; endless (infinite) for ink that is not denser than the water
@@ -87,17 +98,15 @@ public record Stream(
 
     /// Gives the deepest that light ink goes before it turns: `1.85 M^¾ / |F|^½`.
     ///
-    /// @return m; endless (infinite) for ink that is not lighter than the water
+    /// @return m; endless (infinite) for ink that is not lighter than the water; 0 for such ink without push
+    @Override
     public double deepestMetres() {
         return buoyancyFluxMetres4PerSecond3 < 0
                 ? FOUNTAIN * Math.pow(pushMetres4PerSecond2, 0.75) / Math.sqrt(-buoyancyFluxMetres4PerSecond3)
                 : Double.POSITIVE_INFINITY;
     }
 
-    /// Finds when the front has come so far.
-    ///
-    /// @param metres way from the initial front, m, ≥ 0
-    /// @return s; empty where it never comes so far
+    @Override
     public OptionalDouble findSeconds(double metres) {
         if (metres > deepestMetres() || (plume() == 0 && jet() == 0)) {
             return OptionalDouble.empty();
@@ -112,10 +121,7 @@ public record Stream(
         return 0.75 * metres * Math.cbrt(metres) / (frontShare * plume());
     }
 
-    /// Gives how far the front has come.
-    ///
-    /// @param seconds time from the release, s, ≥ 0
-    /// @return way from the initial front, m; of light ink at most its deepest
+    @Override
     public double frontMetres(double seconds) {
         double jetWay = Math.sqrt(2 * frontShare * jet() * seconds);
         if (plume() == 0) {
@@ -129,18 +135,12 @@ public record Stream(
         return Math.pow((seconds - turned + sinking(turnover)) * frontShare * plume() / 0.75, 0.75);
     }
 
-    /// Gives the radius where the front has come so far.
-    ///
-    /// @param metres way from the initial front, m, ≥ 0
-    /// @return m
+    @Override
     public double radiusMetres(double metres) {
         return boreMetres / 2 + SPREAD * entrainment * metres;
     }
 
-    /// Gives how many times the ink's own volume flows there.
-    ///
-    /// @param metres way from the initial front, m, > 0
-    /// @return dimensionless, ≥ 1
+    @Override
     public double dilution(double metres) {
         double radius = SPREAD * entrainment * metres;
         double speed = Math.max(plumeMetresPerSecond(metres), jet() / metres);

@@ -1,8 +1,8 @@
 /// Ink let go in still water: when its front arrives, how wide and how thin it is then, how clear the water stays.
 ///
 /// Front classes: [plumeline.ink.Ink] for a descent with its spread, [plumeline.ink.Clarity] for the water after it.
-/// Below them the laws: [plumeline.ink.Puff] (let go at once), [plumeline.ink.Stream] (maintained),
-/// [plumeline.ink.LaminarThread]; [plumeline.ink.Release] holds what is let go, [plumeline.ink.FrontFit] a front that
+/// Below them the laws, each a [plumeline.ink.Course]: [plumeline.ink.Puff] (let go at once), [plumeline.ink.RowPuff]
+/// (the same from a slot), [plumeline.ink.Stream] (maintained), [plumeline.ink.LaminarThread]; [plumeline.ink.Release] holds what is let go, [plumeline.ink.FrontFit] a front that
 /// was read from takes.
 ///
 /// Units are SI. Distances of the laws count from the initial front: the nozzle's tip, or the surface below it;

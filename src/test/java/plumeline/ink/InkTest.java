@@ -43,7 +43,7 @@ final class InkTest {
         }
         assertThat(compared).isGreaterThan(50);
         LaminarThread thread = LaminarThread.of(squeeze(1, 0.3, 2, 10));
-        assertThat(thread.frontMetres(thread.seconds(0.1))).isCloseTo(0.1, within(1e-12));
+        assertThat(thread.frontMetres(thread.findSeconds(0.1).orElseThrow())).isCloseTo(0.1, within(1e-12));
     }
 
     @Test

@@ -38,6 +38,8 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
           bore: 6 mm
           height: -10 mm           # of its tip over the surface, - below it; default 0 mm
           squeeze_time: 1 s        # how long it flows; or speed: 350 mm/s; default 1 s
+  # tilt: 30 deg           # how far it points from straight down, toward the thing; default 0 deg
+  # row: 80 mm             # for a slot along the thing's face: its length; bore is then its width
         water: {depth: 300 mm, temperature: 20 degC}
         thing: {top_depth: 90 mm, ahead: 40 mm}   # ahead: horizontal gap, nozzle to thing
         # wanted: 1.5 s            # when the front is to be at the thing; then nozzle_ahead is for that time
@@ -74,8 +76,15 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
                         Key.optional(
                                 "height", "its tip over the surface, - below it", amount(Kind.LENGTH, "-2 m", "2 m")),
                         Key.optional("squeeze_time", "how long it flows", amount(Kind.TIME, "0.01 s", "600 s")),
-                        Key.optional("speed", "of the ink out of it", amount(Kind.SPEED, "0 mm/s", "20 m/s")))
-                .with(new Shape.Rule.AtMostOne(List.of("squeeze_time", "speed")));
+                        Key.optional("speed", "of the ink out of it", amount(Kind.SPEED, "0 mm/s", "20 m/s")),
+                        Key.optional(
+                                "tilt",
+                                "how far it points from straight down, toward the thing",
+                                amount(Kind.ANGLE, "0 deg", "90 deg")),
+                        Key.optional("row", "length of a slot as wide as bore", amount(Kind.LENGTH, "1 mm", "1 m")))
+                .with(
+                        new Shape.Rule.AtMostOne(List.of("squeeze_time", "speed")),
+                        new Shape.Rule.AtMostOne(List.of("tilt", "row")));
         Shape water = Shape.Keys.of(
                 Key.required("depth", "from surface to floor", amount(Kind.LENGTH, "10 mm", "3 m")),
                 Key.optional("temperature", "its temperature", amount(Kind.TEMPERATURE, "0 degC", "40 degC")));
@@ -118,7 +127,7 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
         double top = thing.si("top_depth");
         checkPlaces(thing, nozzle, top, floor, height);
         return new InkTake.Inputs(
-                new Descent(release, Math.max(height, -0.99 * top)),
+                new Descent(release, Math.max(height, -0.99 * top), tilt(nozzle)),
                 Math.max(floor, top),
                 top,
                 thing.findSi("ahead"),
@@ -126,13 +135,25 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
                 readings(given, height));
     }
 
+    private static double tilt(Given nozzle) {
+        return Math.clamp(nozzle.findSi("tilt").orElse(0), 0, Math.PI / 2);
+    }
+
     private static Release release(Given nozzle, double volume, double reduced, double viscosity) {
         double bore = nozzle.si("bore");
-        if (nozzle.has("speed")) {
-            return new Release(volume, reduced, bore, Math.max(0, nozzle.si("speed")), viscosity);
+        double row = nozzle.findSi("row").orElse(0);
+        if (row > 0 && row < bore) {
+            nozzle.refuse(
+                    "row",
+                    "P-ASK-79",
+                    Words.MILLIMETRES.length(row),
+                    "a slot at least as long as it is wide, " + Words.MILLIMETRES.length(bore),
+                    "Leave row out for a round nozzle.");
         }
-        double seconds = nozzle.si("squeeze_time", "1 s", "an easy squeeze by hand; time your own");
-        return Release.ofSqueeze(volume, reduced, bore, seconds, viscosity);
+        Release still = new Release(volume, reduced, bore, 0, viscosity, row == 0 ? 0 : Math.max(row, bore));
+        return nozzle.has("speed")
+                ? still.withSpeed(Math.max(0, nozzle.si("speed")))
+                : still.withSqueeze(nozzle.si("squeeze_time", "1 s", "an easy squeeze by hand; time your own"));
     }
 
     private static void checkPlaces(Given thing, Given nozzle, double top, double floor, double height) {
@@ -221,6 +242,11 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
                     case InkTake.Touch.TooEarly(), InkTake.Touch.TooLate() -> Item.word("nozzle_ahead", "none");
                     case InkTake.Touch.Unknown() -> Item.word("nozzle_ahead", "unknown");
                 });
+        if (found.inputs().descent().tiltRadians() > 0) {
+            items.add(found.findAside()
+                    .map(aside -> within("aside", aside.times(1e3), "mm"))
+                    .orElse(Item.word("aside", "unknown")));
+        }
         boolean known = reached || !(found.top() instanceof InkTake.Arrival.Unknown);
         return new Draft(items, criteria(found), known ? best(found) : Verdict.UNKNOWN, notes);
     }

@@ -86,6 +86,13 @@ final class InkTake {
                     : OptionalDouble.empty();
         }
 
+        /// How far aside of the nozzle the front is at the thing's top, where a law knows it.
+        Optional<Estimate> findAside() {
+            return law instanceof Prediction.Reached
+                    ? Optional.of(Ink.asideMetres(inputs.descent, inputs.topMetres, regime))
+                    : Optional.empty();
+        }
+
         /// How many times the law's time the answer's is.
         double scale() {
             return top instanceof Arrival.At(Estimate seconds) && law instanceof Prediction.Reached reached
@@ -141,8 +148,11 @@ final class InkTake {
         }
         if (FrontFit.isPossible(inputs.readings)) {
             double depth = FrontFit.of(inputs.readings).frontMetres(seconds).value();
-            return Ink.predict(inputs.descent, depth, found.regime) instanceof Prediction.Reached there
-                    ? new Touch.At(there.radiusMetres(), depth)
+            double lawsTime = inputs.descent
+                    .findSeconds(depth, found.regime, Coefficients.USUAL)
+                    .orElse(0);
+            return lawsTime > 0
+                    ? new Touch.At(Ink.aheadMetres(inputs.descent, lawsTime, found.regime), depth)
                     : new Touch.Unknown();
         }
         double lawSeconds = seconds / found.scale();

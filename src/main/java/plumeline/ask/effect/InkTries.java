@@ -39,6 +39,7 @@ final class InkTries {
 
     List<String> list() {
         tryTime();
+        tryRow();
         tryReach();
         tryReadings();
         return attempts;
@@ -68,18 +69,14 @@ final class InkTries {
 
     private void tryHeight(double wanted) {
         double deepest = 0.9 * inputs.topMetres();
-        find(wanted, -deepest, 0, descent.heightMetres(), height -> new Descent(release, Math.rint(height * 1e3) / 1e3))
+        find(wanted, -deepest, 0, descent.heightMetres(), height -> descent.withHeight(Math.rint(height * 1e3) / 1e3))
                 .ifPresent(height -> attempts.add("Set the tip " + words.length(-Math.rint(height * 1e3) / 1e3)
-                        + " under the surface" + then(new Descent(release, Math.rint(height * 1e3) / 1e3))));
+                        + " under the surface" + then(descent.withHeight(Math.rint(height * 1e3) / 1e3))));
     }
 
     private void tryPush(double wanted) {
-        DoubleFunction<Descent> change = time -> descent.with(Release.ofSqueeze(
-                release.volumeMetres3(),
-                release.reducedGravityMetresPerSecond2(),
-                release.boreMetres(),
-                Math.max(0.1, Math.rint(time * 10) / 10),
-                release.viscosityMetres2PerSecond()));
+        DoubleFunction<Descent> change =
+                time -> descent.with(release.withSqueeze(Math.max(0.1, Math.rint(time * 10) / 10)));
         double now = release.seconds() == 0 ? 1 : release.seconds();
         find(wanted, now / 4, now * 3, now, change)
                 .ifPresent(time -> attempts.add(
@@ -96,12 +93,7 @@ final class InkTries {
     }
 
     private void tryDensity(double wanted) {
-        DoubleFunction<Descent> change = reduced -> descent.with(new Release(
-                release.volumeMetres3(),
-                reduced,
-                release.boreMetres(),
-                release.speedMetresPerSecond(),
-                release.viscosityMetres2PerSecond()));
+        DoubleFunction<Descent> change = reduced -> descent.with(release.withReducedGravity(reduced));
         find(wanted, 0.05, 2, release.reducedGravityMetresPerSecond2(), change)
                 .ifPresent(reduced -> attempts.add("Make the ink "
                         + Print.share(reduced / Water.GRAVITY_METRES_PER_SECOND2, 1)
@@ -156,6 +148,21 @@ final class InkTries {
     private double early(Descent changed, double wanted) {
         OptionalDouble seconds = InkTake.findSecondsWith(found, changed);
         return seconds.isPresent() ? wanted - seconds.getAsDouble() : Double.NEGATIVE_INFINITY;
+    }
+
+    /// What a slot needs for a law: a squeeze in half of the way's time.
+    private void tryRow() {
+        if (!(found.law() instanceof Prediction.Unknown unknown) || unknown.limit() != Prediction.Limit.ROW_SECONDS) {
+            return;
+        }
+        for (double seconds = Math.floor(release.seconds() * 10 - 1) / 10; seconds > 0.05; seconds -= 0.1) {
+            Descent changed = descent.with(release.withSqueeze(seconds));
+            OptionalDouble there = InkTake.findSecondsWith(found, changed);
+            if (there.isPresent()) {
+                attempts.add("Squeeze over " + Print.seconds(seconds, 1) + then(changed));
+                return;
+            }
+        }
     }
 
     /// What makes light ink come down at all.

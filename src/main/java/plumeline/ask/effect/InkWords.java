@@ -59,12 +59,22 @@ final class InkWords {
                         + words.length(release.speedMetresPerSecond()) + "/s";
         because.add(
                 switch (found.regime()) {
-                    case PUFF -> flows + ", no more than half the time of its way: a puff, radius 1/4 of its way.";
+                    case PUFF ->
+                        flows + ", no more than half the time of its way: a puff, "
+                                + (release.rowMetres() > 0 ? "a roll as long as the slot, " : "")
+                                + "radius 1/4 of its way.";
                     case STREAM -> flows + ", more than half the time of its way: a stream" + pushed() + ".";
                     case LAMINAR ->
                         flows + ", a Reynolds number of " + Print.number(release.reynolds(), 0)
                                 + ": a smooth thread that a touch sets coiling; its law is good to a factor of two.";
                 });
+        found.findAside()
+                .filter(_ -> descent.tiltRadians() > 0)
+                .ifPresent(aside -> because.add("It points "
+                        + Print.number(Math.toDegrees(descent.tiltRadians()), 0)
+                        + " deg to the thing's side: at the thing's top it"
+                        + " is " + words.length(aside.value())
+                        + " nearer to the thing than the nozzle; nozzle_ahead counts that."));
         if (descent.heightMetres() > 0) {
             because.add("From above the surface a quarter to all of its push is left in the water (half is counted),"
                     + " and it takes bubbles along.");
@@ -75,6 +85,9 @@ final class InkWords {
                         case HEIGHT ->
                             "From " + words.length(given) + " up the ink breaks into drops; laws are known to "
                                     + words.length(bound) + ".";
+                        case ROW_SECONDS ->
+                            "From a slot it flows on behind its front; laws are known of slots squeezed out within "
+                                    + InkInquiry.seconds(bound) + ".";
                         case PUFF_REYNOLDS ->
                             "So little ink falls as a smooth ring, Reynolds number " + Print.number(given, 0)
                                     + "; laws are known from " + Print.number(bound, 0) + " on.";
@@ -124,16 +137,16 @@ final class InkWords {
     }
 
     private void sayAhead() {
-        if (inputs.aheadMetres().isEmpty() || !(found.law() instanceof Prediction.Reached law)) {
+        if (inputs.aheadMetres().isEmpty() || !(found.law() instanceof Prediction.Reached)) {
             return;
         }
         double ahead = inputs.aheadMetres().getAsDouble();
         String at = "At " + words.length(ahead) + " ahead the ink ";
-        if (ahead <= law.radiusMetres().value()) {
+        if (ahead <= reach(inputs.topMetres(), found.regime())) {
             because.add(at + "is as wide as the gap before it is down at the thing's top: it falls onto it.");
             return;
         }
-        double floor = descent.radiusMetres(inputs.floorMetres(), found.regime(), Coefficients.USUAL);
+        double floor = reach(inputs.floorMetres(), found.regime());
         if (floor < ahead) {
             because.add(at + "passes without touching the thing, by the usual width.");
             return;
@@ -142,13 +155,19 @@ final class InkWords {
         double high = inputs.floorMetres();
         for (int i = 0; i < 60; i++) {
             double middle = (low + high) / 2;
-            if (descent.radiusMetres(middle, found.regime(), Coefficients.USUAL) < ahead) {
+            if (reach(middle, found.regime()) < ahead) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         because.add(at + "touches it " + words.length(low) + " down, if it is so tall.");
+    }
+
+    /// How far it comes toward the thing at a depth.
+    private double reach(double depth, Regime regime) {
+        return descent.radiusMetres(depth, regime, Coefficients.USUAL)
+                + descent.asideMetres(depth, regime, Coefficients.USUAL);
     }
 
     private void sayGlass() {

@@ -225,6 +225,42 @@ final class InkQuestionTest {
     }
 
     @Test
+    void tiltedNozzle_standsFartherAhead_andSaysHowFarItGoesAside() {
+        String text = ask("volume: 10 ml, " + HALF, "bore: 12 mm, speed: 1 m/s, tilt: %s", "100 mm", "");
+        Answer straight = answer("ink", text.formatted("0 deg"));
+        Answer aside = answer("ink", text.formatted("40 deg"));
+        assertThat(straight.findValue("aside")).isEmpty();
+        // Without weight 100 mm · tan 40 deg is 84 mm; what sinks bends down and goes less far.
+        assertThat(number(aside, "aside")).isBetween(60.0, 84.0);
+        assertThat(number(aside, "nozzle_ahead"))
+                .isCloseTo(number(aside, "aside") + number(aside, "radius"), within(0.1));
+        assertThat(number(aside, "arrive")).isGreaterThan(number(straight, "arrive"));
+        assertThat(aside.notes().because()).anyMatch(line -> line.startsWith("It points 40 deg to the thing's side"));
+    }
+
+    @Test
+    void slot_isARoll_andOneThatFlowsOn_isUnknownWithATryThatHelps() {
+        Answer quick =
+                answer("ink", ask("volume: 10 ml, " + HALF, "bore: 4 mm, row: 80 mm, speed: 0 mm/s", "100 mm", ""));
+        // Z³ = z0³ + 3/(π α²)·B t²/(2 L) with r0 6.31 mm, B 5e-6, L 80 mm: t = √((Z³ − z0³)·π α²·2 L/(3 B)).
+        double origin = 0.0063078 / 0.25;
+        double cubes = Math.pow(0.1 + origin, 3) - Math.pow(origin, 3);
+        double seconds = Math.sqrt(cubes * Math.PI * 0.0625 * 2 * 0.08 / (3 * 5e-6));
+        assertThat(number(quick, "arrive")).isCloseTo(seconds, within(0.002 * seconds));
+        assertThat(number(quick, "radius")).isCloseTo(6.31 + 25, within(0.01));
+        Answer slow =
+                answer("ink", ask("volume: 10 ml, " + HALF, "bore: 1 mm, row: 80 mm, squeeze_time: 4 s", "100 mm", ""));
+        assertThat(slow.verdict()).isEqualTo(Verdict.UNKNOWN);
+        String attempt = slow.notes().attempts().getFirst();
+        assertThat(attempt).startsWith("Squeeze over ");
+        String time = attempt.replaceAll("Squeeze over (.*?): .*", "$1");
+        Answer tried = answer(
+                "ink", ask("volume: 10 ml, " + HALF, "bore: 1 mm, row: 80 mm, squeeze_time: " + time, "100 mm", ""));
+        assertThat(tried.getValue("regime")).isEqualTo(new Value.Word("puff"));
+        assertThat(attempt).contains("after " + InkInquiry.seconds(number(tried, "arrive")));
+    }
+
+    @Test
     void fullestText_isShort_andCautions() {
         String text = answer(
                         "ink",
@@ -271,7 +307,13 @@ final class InkQuestionTest {
                 .asString()
                 .contains("deeper than the nozzle's tip, 50 mm")
                 .contains("P-ASK-78");
+        assertThat(problems("ink", ask(ink, "bore: 4 mm, row: 2 mm", "100 mm", "")))
+                .singleElement()
+                .asString()
+                .contains("P-ASK-79");
         for (String wrong : List.of(
+                ask(ink, "bore: 4 mm, row: 20 mm, tilt: 10 deg", "100 mm", ""),
+                ask(ink, "bore: 4 mm, tilt: 100 deg", "100 mm", ""),
                 ask(ink + ", recipe: {salt: 5 %}", "bore: 4 mm", "100 mm", ""),
                 ask("volume: 10 ml", "bore: 4 mm", "100 mm", ""),
                 ask(ink, "height: 0 mm", "100 mm", ""),
