@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.plan.Thing;
-import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Immersed;
 import plumeline.want.Lacks;
-import plumeline.water.Material;
-import plumeline.water.Remedies;
-import plumeline.water.Water;
+import plumeline.want.Sinking;
 
 /// Whether a thing stays under: two weighings on kitchen scales, what the plan says they come to, what helps.
 ///
@@ -24,7 +21,6 @@ import plumeline.water.Water;
 /// @param by the net weight that the shot wants, kilograms; 0 where it names none
 record FloatCard(String id, Thing thing, List<String> names, OptionalDouble water, double by) {
     private static final double ENOUGH_KILOGRAMS = 0.020;
-    private static final int MOST_REMEDIES = 3;
 
     Card card() {
         List<Card.Part> parts = new ArrayList<>();
@@ -135,12 +131,20 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
         if (net < 0) {
             return "Floats: it lacks " + figure + " of weight.";
         }
-        double enough = by > 0 ? by : ENOUGH_KILOGRAMS;
-        return "Sinks by " + figure + (net < enough ? "; " + Lacks.grams(enough - net) + " more are wanted." : ".");
+        if (net >= wantedKilograms()) {
+            return "Sinks by " + figure + ".";
+        }
+        return "Sinks by " + figure + "; " + Lacks.grams(wantedKilograms() - net)
+                + (by > 0 ? " more are wanted." : " more would keep it from bubbles and nudges.");
     }
 
     private void remedies(List<Card.Part> parts, Optional<Immersed> immersed) {
         List<String> tried = immersed.map(this::tried).orElse(List.of());
+        boolean isDown =
+                immersed.filter(it -> it.net().value() - it.net().half() >= by).isPresent();
+        if (isDown) {
+            return;
+        }
         if (tried.isEmpty()) {
             parts.add(new Card.Part.Fact(
                     "If it floats",
@@ -149,7 +153,9 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
                             + " floor. Then the bucket again: ballast may turn it over."));
         } else {
             parts.add(new Card.Part.Fact(
-                    "What helps", "First: " + String.join(" Or: ", tried) + " Try it in the bucket."));
+                    "What helps",
+                    "First: " + String.join(" Or: ", tried) + " Then its mass and displaces change: weigh it again,"
+                            + " write both. Try it in the bucket."));
         }
         if (!isOpen()) {
             parts.add(new Card.Part.Say(
@@ -158,29 +164,10 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
     }
 
     private List<String> tried(Immersed immersed) {
-        if (!(immersed.body() instanceof Immersed.Body.Of(var vessel, var _))) {
-            return List.of();
-        }
-        return Remedies.list(vessel, water.getAsDouble(), Material.STEEL.densityKilogramsPerMetre3()).stream()
-                .filter(Remedies.Remedy::works)
-                .limit(MOST_REMEDIES)
-                .map(FloatCard::said)
-                .toList();
+        return Sinking.listTried(immersed, water.orElseThrow(), by);
     }
 
-    private static String said(Remedies.Remedy remedy) {
-        String down = ": " + Lacks.grams(remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
-                + " down, upright on a line from its top.";
-        return switch (remedy.way()) {
-            case CLEAR_BASE -> "tilt it under water until no air is left under its base" + down;
-            case OPEN_DRAIN_FLOOD -> "open, drain, fill it with tank water to the last bubble" + down;
-            case BALLAST_INSIDE -> Lacks.grams(remedy.amount()) + " of steel inside, on its floor" + down;
-            case BALLAST_OUTSIDE -> Lacks.grams(remedy.amount()) + " of steel under its base" + down;
-            case TIE_DOWN ->
-                "tie its base to the tank's floor: it stands upright, the line pulls " + Figures.pull(remedy.amount())
-                        + ".";
-            case OTHER_LIQUID ->
-                "fill it with syrup or brine of " + Print.number(remedy.amount() / 1e3, 3) + " g/ml" + down;
-        };
+    private double wantedKilograms() {
+        return by > 0 ? by : ENOUGH_KILOGRAMS;
     }
 }

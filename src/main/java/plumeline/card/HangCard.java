@@ -23,13 +23,18 @@ import plumeline.water.Water;
 /// @param print the papers' figures
 record HangCard(String id, Placed placed, Place place, Print print) {
     private static final List<String> CAUTIONS = List.of(
-            "Nobody's hand, head or glass under it; out of the water a hand goes beneath it: there one line may have"
-                    + " to bear it all.",
+            "Nobody's hand or head under it, a soft mat on the glass below; out of the water a hand goes beneath it:"
+                    + " there one line may have to bear it all.",
+            "A bare loop slips off a straight or narrowing side, a wet one sooner: tie it below a bead or shoulder, or"
+                    + " take a glued eye, a harness or a net, and pull hard on it over a mat first.",
             "New line for each set-up: nicks, kinks, hot lamps and wetness weaken it unseen.",
             "Anything over a head is for licensed riggers and local codes.");
 
     /// Added mass over displaced mass of what hangs upright and swings across itself (see [Line.Hung]).
     private static final double DRAGGED = 1;
+
+    /// Half a gram's weight: less keeps no line straight.
+    private static final double SLACK_NEWTONS = 0.005;
 
     private static final double[] MILLIMETRE_LENGTHS = {0.5, 1};
     private static final double[] INCH_LENGTHS = {20 * 0.0254, 40 * 0.0254};
@@ -63,7 +68,10 @@ record HangCard(String id, Placed placed, Place place, Print print) {
         parts.add(new Card.Part.Fact(
                 "Twist",
                 place.ties().size() > 1
-                        ? "Its lines keep its face: as far apart as the picture allows, none slack."
+                        ? hasSlack()
+                                ? "A line bears next to nothing as it hangs: it steadies, but doesn't keep its"
+                                        + " face. Two side by side at the top do."
+                                : "Its lines keep its face: as far apart as the picture allows, none slack."
                         : "One line lets it turn as it likes: two, as far apart as the picture allows, keep its"
                                 + " face."));
         return new Card(
@@ -95,6 +103,11 @@ record HangCard(String id, Placed placed, Place place, Print print) {
         }
         boolean isAlone = place.ties().size() == 1 && immersed.isPresent();
         return isAlone ? Figures.load(immersed.get().net().value()) : "not known";
+    }
+
+    private boolean hasSlack() {
+        return place.suspension() instanceof Suspension.Known(var _, List<Double> pulls, var _)
+                && pulls.stream().anyMatch(pull -> pull < SLACK_NEWTONS);
     }
 
     private static boolean isAfloat(Optional<Immersed> immersed) {
@@ -141,7 +154,8 @@ record HangCard(String id, Placed placed, Place place, Print print) {
                     "Line needed",
                     "labelled " + Print.number(Math.ceil(needed - 1e-9), 0) + " N ("
                             + Print.number(Math.ceil(kilograms * 10 - 1e-9) / 10, 1)
-                            + " kg) or more: a knot leaves 50 %, and five times the load is asked for."));
+                            + " kg) or more, of nylon about " + thickness(needed)
+                            + " thick (typical): a knot leaves 50 %, and five times the load is asked for."));
         }
         if (line.isEmpty()) {
             parts.add(new Card.Part.Ask("Line taken", "not known: read its label, diameter and strength"));
@@ -177,6 +191,15 @@ record HangCard(String id, Placed placed, Place place, Print print) {
         return ": one alone bears " + Print.number(Math.floor(factor * 10) / 10, 1)
                 + " times its weight lifted out at the knot; five times is asked for"
                 + (factor < Line.LEAST_FACTOR ? ": too weak" : "");
+    }
+
+    /// Up to the next twentieth of a millimetre, or the next thousandth of an inch.
+    private String thickness(double newtons) {
+        double metres = Line.diameterMetres(newtons, Line.Material.NYLON.plannedPascals());
+        double step = Figures.isMetric(print) ? 5e-5 : 2.54e-5;
+        return Figures.isMetric(print)
+                ? Print.number(Math.ceil(metres / step - 1e-9) / 20, 2) + " mm"
+                : Print.number(Math.ceil(metres / step - 1e-9) / 1000, 3) + " in";
     }
 
     private String swings(Optional<Immersed> immersed) {

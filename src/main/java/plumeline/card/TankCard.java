@@ -44,19 +44,22 @@ record TankCard(String id, Shot shot, CarriedTank tank, Scene scene, List<Intege
 
     Card card() {
         List<Card.Part> parts = new ArrayList<>();
+        if (!tank.isToBeFilled()) {
+            parts.add(new Card.Part.Say(tank.filling()));
+        }
         switch (tank) {
             case CarriedTank.Unread(String reason) -> parts.add(new Card.Part.Ask("Water", "not known. " + reason));
             case CarriedTank.Unjudged(TankLoad load, CarriedTank.Table table, String reason) -> {
-                masses(parts, load);
                 parts.add(new Card.Part.Fact("Panes", "not known. " + reason));
                 stands(parts, load, table);
+                masses(parts, load);
                 times(parts, load);
             }
             case CarriedTank.Computed computed -> {
                 TankLoad load = computed.found().load();
-                masses(parts, load);
                 panes(parts, computed);
                 stands(parts, load, computed.table());
+                masses(parts, load);
                 times(parts, load);
             }
         }
@@ -87,7 +90,7 @@ record TankCard(String id, Shot shot, CarriedTank tank, Scene scene, List<Intege
     private void masses(List<Card.Part> parts, TankLoad load) {
         parts.add(new Card.Part.Fact(
                 "Water",
-                "fill to " + print.length(load.depthMetres()) + " over its floor of "
+                (tank.isToBeFilled() ? "fill to " : "") + print.length(load.depthMetres()) + " over its floor of "
                         + print.lengthNumber(load.tank().lengthMetres(), Print.Hand.TAPE) + " × "
                         + print.length(load.tank().widthMetres()) + ": "
                         + Figures.litres(load.volumeMetres3()) + ", " + CarriedTank.kilograms(load.liquidKilograms())
@@ -102,7 +105,9 @@ record TankCard(String id, Shot shot, CarriedTank tank, Scene scene, List<Intege
         parts.add(new Card.Part.Fact(
                 "Panes",
                 verdict(computed) + ": factor " + computed.factor() + ", 3.8 is asked for; the " + computed.pressed()
-                        + "." + computed.findTight().map(text -> " " + text).orElse("")));
+                        + "."
+                        + (computed.isStrong() ? "" : " " + CarriedTank.Computed.remedy())
+                        + computed.findTight().map(text -> " " + text).orElse("")));
         if (!computed.assumed().isEmpty()) {
             parts.add(new Card.Part.Fact("Assumed", String.join("; ", computed.assumed()) + ": look."));
         }
@@ -111,13 +116,13 @@ record TankCard(String id, Shot shot, CarriedTank tank, Scene scene, List<Intege
                 "Bow",
                 CarriedTank.Computed.panes(bent.place()) + ", "
                         + print.difference(bent.bending().deflectionMetres(), Print.Hand.MOTOR)
-                        + " at most: look along the glass."
+                        + " at most; one that can be seen with bare eyes is too much: stop and drain."
                         + computed.findMembrane().map(text -> " " + text).orElse("")));
     }
 
     private static String verdict(CarriedTank.Computed computed) {
-        if (computed.found().safetyFactor() < TankCheck.LEAST_FACTOR) {
-            return "fails: less water, a rim all round, a level bed under all of the floor, or thicker glass";
+        if (!computed.isStrong()) {
+            return "fails";
         }
         return computed.findTight().isPresent() ? "tight" : "no objection found";
     }
@@ -141,6 +146,9 @@ record TankCard(String id, Shot shot, CarriedTank tank, Scene scene, List<Intege
     }
 
     private void times(List<Card.Part> parts, TankLoad load) {
+        if (!tank.isToBeFilled()) {
+            return;
+        }
         double fill = TankTimes.fillSeconds(load.volumeMetres3(), TankTimes.TAP_METRES3_PER_SECOND);
         parts.add(new Card.Part.Ask(
                 "Fill", "about " + Figures.minutes(fill) + " at 10 l/min. Your tap, litres a minute"));

@@ -3,6 +3,7 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumeline.geom.Aim;
@@ -12,6 +13,7 @@ import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.solve.MarkAnswer;
 import plumeline.stage.Scene;
 
 /// What is set on the camera, and how far things are from the lens point and from the sensor mark, where a tape is
@@ -77,13 +79,16 @@ final class CameraRows {
     List<Rows.Pair> set() {
         List<Rows.Pair> rows = new ArrayList<>();
         double focus = scene.picture().focusMetres();
+        String open = findOpen().isPresent() ? notYet() : "";
         rows.add(new Rows.Pair(
                 "Focus",
-                (isProbe()
-                                ? ""
-                                : print.length(focus + sensorBehindMetres())
-                                        + " from the sensor mark, on the lens's scale; ")
-                        + print.length(focus) + " from " + lensPoint() + ", along the axis" + seenThrough()));
+                !open.isEmpty()
+                        ? open
+                        : (isProbe()
+                                        ? ""
+                                        : print.length(focus + sensorBehindMetres())
+                                                + " from the sensor mark, on the lens's scale; ")
+                                + print.length(focus) + " from " + lensPoint() + ", along the axis" + seenThrough()));
         rows.add(new Rows.Pair("Sensor mark", sensorWords()));
         return rows;
     }
@@ -173,6 +178,9 @@ final class CameraRows {
 
     /// How far the thing in focus is from the sensor mark, in a line.
     String fromSensor() {
+        if (findOpen().isPresent()) {
+            return "Focus: " + notYet();
+        }
         return findTarget()
                 .map(target -> target.name() + "'s middle: " + taped(depthMetres(target)) + byTape() + focusRing())
                 .orElseGet(() -> "Focus: " + taped(scene.picture().focusMetres()) + seenThrough());
@@ -191,11 +199,28 @@ final class CameraRows {
                 : "";
     }
 
+    /// A mark without a value, on which its distances rest.
+    private Optional<String> findOpen() {
+        String target = findTarget().map(Placed::name).orElse("camera");
+        return subject.answer().marks().stream()
+                .filter(mark -> mark.setting() instanceof MarkAnswer.Setting.Open)
+                .map(mark -> mark.mark().path())
+                .filter(path -> path.matches("(camera|" + Pattern.quote(target) + ")\\.([xyz]|focus)"))
+                .findFirst();
+    }
+
+    private String notYet() {
+        return "no distance yet, as " + findOpen().orElseThrow() + " has no value";
+    }
+
     private String lensPoint() {
         return isProbe() ? "the front of the barrel" : "the lens point";
     }
 
     private String distance(Placed target) {
+        if (findOpen().isPresent()) {
+            return notYet();
+        }
         double depth = depthMetres(target);
         return isProbe()
                 ? taped(depth) + byTape()

@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import plumeline.geom.Vec;
 import plumeline.plan.Mark;
+import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -13,13 +14,15 @@ import plumeline.quantity.Print;
 /// @param both both ways, as in `±7 mm sideways`
 /// @param from from where it is measured
 record MarkWords(String minus, String plus, String both, String from) {
+    private static final double UPRIGHT_DEGREES = 1;
+
     /// @param shot the mark's shot
     /// @param si its value, SI; decides which side of the zero mark is named
     static MarkWords of(Shot shot, Mark mark, double si) {
         String path = mark.path();
         String axis = path.substring(path.lastIndexOf('.') + 1);
         return switch (axis) {
-            case "x", "y", "z" -> place(mark, axis, si);
+            case "x", "y", "z" -> place(shot, mark, axis, si);
             case "turn" ->
                 new MarkWords(
                         "anticlockwise",
@@ -39,7 +42,7 @@ record MarkWords(String minus, String plus, String both, String from) {
         };
     }
 
-    private static MarkWords place(Mark mark, String axis, double si) {
+    private static MarkWords place(Shot shot, Mark mark, String axis, double si) {
         return switch (axis) {
             case "x" ->
                 new MarkWords(
@@ -58,19 +61,39 @@ record MarkWords(String minus, String plus, String both, String from) {
                                 ? "level with the zero mark"
                                 : (si < 0 ? "toward the camera from" : "away from the camera, from")
                                         + " the zero mark");
-            default -> new MarkWords("lower", "higher", "up and down", "up from the table top to " + measuredEnd(mark));
+            default ->
+                new MarkWords("lower", "higher", "up and down", "up from the table top to " + measuredEnd(shot, mark));
         };
     }
 
     /// Where on what is set the tape ends.
-    private static String measuredEnd(Mark mark) {
+    private static String measuredEnd(Shot shot, Mark mark) {
         if (mark.path().startsWith("camera.")) {
             return "the lens point";
         }
         if (mark.path().startsWith("release.")) {
             return "where it is let go";
         }
-        return mark.kind() == Mark.Kind.LAMP_PLACE ? "the lamp's middle" : "its base";
+        if (mark.kind() == Mark.Kind.LAMP_PLACE) {
+            return "the lamp's middle";
+        }
+        String owner = mark.path().substring(0, mark.path().lastIndexOf('.'));
+        return shot.findPlaced(owner).map(MarkWords::lowEnd).orElse("its base");
+    }
+
+    /// A thing turns about its middle, so what is turned over has its top where its base was.
+    private static String lowEnd(Placed placed) {
+        double lean = placed.tilt()
+                .filter(Mark.Fixed.class::isInstance)
+                .map(tilt -> ((Mark.Fixed) tilt).quantity().si())
+                .map(tilt -> Math.abs(Math.IEEEremainder(Math.toDegrees(tilt), 360)))
+                .orElse(0.0);
+        if (lean < UPRIGHT_DEGREES) {
+            return "its base";
+        }
+        return lean > 180 - UPRIGHT_DEGREES
+                ? "its top end, which hangs down"
+                : "its base while it is upright; lean it about its middle then";
     }
 
     /// Names the side that a figure is to, by its value's sign; a figure of nothing has none.

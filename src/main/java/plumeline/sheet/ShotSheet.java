@@ -98,9 +98,10 @@ final class ShotSheet {
         kills.add(
                 Markup.of("h2", three.size() == 1 ? "What kills it" : "The " + count(three.size()) + " that kill it"));
         for (Standing.Ranked one : three) {
-            kills.add(Rows.toTick(
-                    one.answer().id() + ": " + one.answer().want() + ". " + LeewaySentence.sentence(one.words()) + " "
-                            + WantWords.check(one.line(), subject.stage().isMoving())));
+            kills.add(Rows.toTick(one.answer().id() + ": " + one.answer().want() + ". "
+                    + LeewaySentence.sentence(one.words()) + " "
+                    + WantWords.check(
+                            one.line(), one.answer().verdict(), subject.stage().isMoving())));
         }
         section.add(kills);
     }

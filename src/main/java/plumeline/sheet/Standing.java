@@ -155,7 +155,7 @@ final class Standing {
         String id = named(first) + inPass(first) + ": ";
         return switch (first.answer().verdict()) {
             case FAILS -> {
-                String because = String.join(" ", first.answer().because());
+                String because = String.join(" ", WantsPart.because(first.answer()));
                 yield new Limiting(Verdict.FAILS, id + LeewaySentence.sentence(because) + unknown);
             }
             case TIGHT, NO_OBJECTION_FOUND, HOLDS ->

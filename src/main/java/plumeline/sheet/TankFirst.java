@@ -4,6 +4,7 @@ import java.util.Optional;
 import plumeline.plan.TankPlace;
 import plumeline.quantity.Print;
 import plumeline.stage.TankWalls;
+import plumeline.want.CarriedTank;
 
 /// Where the tank is put down before any mark is set: it can't be moved once there is water in it.
 ///
@@ -22,7 +23,10 @@ final class TankFirst {
     static Optional<String> findPlace(Subject subject) {
         return subject.shot()
                 .findTank()
-                .flatMap(tank -> subject.stage().findTank().map(walls -> words(tank, walls, subject.print())));
+                .flatMap(tank -> subject.stage()
+                        .findTank()
+                        .map(walls -> words(tank, walls, subject.print())
+                                + CarriedTank.of(subject.plan(), tank).filling()));
     }
 
     private static String words(TankPlace tank, TankWalls walls, Print print) {
@@ -36,7 +40,7 @@ final class TankFirst {
                         ? "on the centreline"
                         : from(middle, print, "to camera left", "to camera right"))
                 + (under > NOTHING_METRES ? "; its underside " + print.length(under) + " over the table top" : "")
-                + ". Level it, fill it where it stands.";
+                + ". ";
     }
 
     /// Less than this no tape shows.

@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
+import plumeline.solve.Verdict;
 
 /// What a crew sees when a want breaks, and how it is checked on the set.
 final class WantWords {
@@ -32,7 +33,7 @@ final class WantWords {
     }
 
     /// Says how a want is checked on the set.
-    static String check(WantLine line, boolean isMoving) {
+    static String check(WantLine line, Verdict verdict, boolean isMoving) {
         String at = switch (line.when()) {
             case When.Start() -> "at the start mark";
             case When.End() -> "at the end mark";
@@ -55,6 +56,11 @@ final class WantWords {
             case "off_picture" -> "Move a hand along the named edge " + at + ": the hand stays out of the picture.";
             case "reaches" -> "Focus on it by eye and read rate and aperture off the camera.";
             case "same_size" -> "Lay the other shot's still over the picture: the heights meet.";
+            case "tank_carries" ->
+                switch (verdict) {
+                    case FAILS, UNKNOWN -> "Don't fill it before its card says otherwise.";
+                    default -> "Fill slowly, look at every seam, keep the floor under it free.";
+                };
             default -> checkLater(line.word());
         };
     }
@@ -62,11 +68,13 @@ final class WantWords {
     private static String checkLater(String word) {
         return switch (word) {
             case "stays_under" -> "Put the filled and closed hero in a bucket the evening before.";
-            case "hangs", "upright" -> "Let it come to rest and look along its edge at a plumb line.";
+            case "hangs" ->
+                "Over a soft mat pull on its line with five times the load; then let it come to rest and look along its"
+                        + " edge at a plumb line.";
+            case "upright" -> "Let it come to rest and look along its edge at a plumb line.";
             case "beads_stay" -> "Spray a spare in the shot's light and wait ten minutes.";
             case "sweats", "stays_dry" -> "Read the probe on it and the hygrometer beside it, lamps on.";
             case "line_hidden" -> "Shoot a few frames and magnify: no line.";
-            case "tank_carries" -> "Fill slowly, look at every seam, keep the floor under it free.";
             case "ink_reaches", "clear_until", "rises", "falls_through", "smear" ->
                 "Shoot one test take and count frames.";
             case "lit", "even", "ratio", "dark", "steady_light" -> "Meter at the thing at the taking rate and shutter.";

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumeline.sketch.Markup;
+import plumeline.solve.Verdict;
 import plumeline.solve.WantAnswer;
 
 /// The list of wants: each with its finding, why, what to try.
@@ -33,7 +34,7 @@ final class WantsPart {
         Markup said = Rows.verdict(want.verdict().word(), want.id() + ": " + want.want() + pass + ".");
         part.add(said);
         if (!want.because().isEmpty()) {
-            part.add(Rows.flowing(Markup.of("p"), "Why: " + sentences(want.because())));
+            part.add(Rows.flowing(Markup.of("p"), "Why: " + sentences(because(want))));
         }
         if (!want.attempts().isEmpty()) {
             part.add(Rows.flowing(Markup.of("p"), "Try: " + tries(want.attempts())));
@@ -41,9 +42,18 @@ final class WantsPart {
         return changes.tell(part, said, Changes.Of.WANT, of, want.id());
     }
 
+    /// Why a want stands as it does; what to mind beside is told once, on its card where it has one.
+    static List<String> because(WantAnswer want) {
+        String word = want.want().split(" ", 2)[0];
+        boolean hasCard = word.equals("tank_carries") || word.equals("hangs");
+        return hasCard && want.verdict() != Verdict.UNKNOWN
+                ? want.because().subList(0, Math.min(1, want.because().size()))
+                : want.because();
+    }
+
     /// Why a want stands as it does, and what to try.
     static String reasons(WantAnswer want) {
-        return sentences(want.because()) + (want.attempts().isEmpty() ? "" : " Try: " + tries(want.attempts()));
+        return sentences(because(want)) + (want.attempts().isEmpty() ? "" : " Try: " + tries(want.attempts()));
     }
 
     /// What is tried begins with what a want asks for, or with a move's name.

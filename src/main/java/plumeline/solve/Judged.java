@@ -5,15 +5,18 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import plumeline.geom.Body;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
 import plumeline.stage.Stage;
+import plumeline.stage.TankWalls;
 import plumeline.want.Moments;
 import plumeline.want.Recall;
 import plumeline.want.Want;
@@ -182,6 +185,23 @@ final class Judged {
 
     int[] partsOf(Predicate<Line> which) {
         return lines.stream().filter(which).flatMapToInt(Line::parts).toArray();
+    }
+
+    /// Whether the same things are in the water at the start for some values as for others.
+    boolean isAsWet(double[] one, double[] other) {
+        for (ShotAnswer.Run run : runs) {
+            Optional<TankWalls> tank = run.stage().findTank();
+            if (tank.isPresent()) {
+                List<Body> before = run.stage().scene(one, 0).things();
+                List<Body> after = run.stage().scene(other, 0).things();
+                for (int i = 0; i < before.size(); i++) {
+                    if (tank.get().isWet(before.get(i)) != tank.get().isWet(after.get(i))) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
     }
 
     /// The same wants with the instants that are worst for some want at some values, and the ends, standing for the

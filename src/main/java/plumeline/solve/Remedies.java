@@ -263,8 +263,12 @@ final class Remedies {
         return between;
     }
 
-    /// Whether at other values the failing parts hold and nothing that held fails.
+    /// Whether at other values the failing parts hold and nothing that held fails, and what is in the water stays in
+    /// it.
     private boolean nothingLost(double[] there, int[] own) {
+        if (!judged.isAsWet(si, there)) {
+            return false;
+        }
         Judged fine = judged.withWorstFrames(there);
         double[] now = fine.parts(there);
         return IntStream.of(own).allMatch(part -> now[part] >= 0)

@@ -139,7 +139,10 @@ final class ShotSolver {
         WantAnswer.Margin figure = new WantAnswer.Margin.Of(margin, want.unit());
         Optional<String> lack = want.findLack(moments);
         if (lack.isPresent()) {
-            return new WantAnswer(line.id(), text, Verdict.FAILS, figure, List.of(lack.get()), List.of(), pass);
+            WantAnswer.Margin lacking = margin > 0 ? new WantAnswer.Margin.None() : figure;
+            List<String> lacks = new ArrayList<>(List.of(lack.get()));
+            want.findCaution(moments).ifPresent(lacks::add);
+            return new WantAnswer(line.id(), text, Verdict.FAILS, lacking, lacks, List.of(), pass);
         }
         Optional<String> unknown = want.findUnknown(moments);
         if (unknown.isPresent()) {
@@ -160,7 +163,8 @@ final class ShotSolver {
             Remedies remedies = new Remedies(judged, axes, si, words);
             Optional<Remedies.Conflict> conflict = remedies.findConflict(line);
             conflict.ifPresent(found -> because.addAll(found.sentences()));
-            attempts = remedies.attempts(line, conflict);
+            attempts = new ArrayList<>(want.listAttempts(moments));
+            attempts.addAll(remedies.attempts(line, conflict));
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, marks, words));

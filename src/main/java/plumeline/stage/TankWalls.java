@@ -1,5 +1,6 @@
 package plumeline.stage;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Aim;
@@ -76,6 +77,52 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
                 && middle.y() > inside.low().y()
                 && middle.y() < inside.high().y()
                 && body.bounds().low().z() < inside.high().z();
+    }
+
+    /// Gives how far a body is from leaving the water: its walls, its floor, its surface.
+    ///
+    /// @param body a body
+    /// @return metres; negative where it isn't wholly in the water
+    public double underMetres(Body body) {
+        Vec low = body.bounds().low().minus(inside.low());
+        Vec high = inside.high().minus(body.bounds().high());
+        return least(
+                low.x(),
+                low.y(),
+                low.z(),
+                high.x(),
+                high.y(),
+                waterLineMetres - body.bounds().high().z());
+    }
+
+    /// Gives how far a body is from touching tank or water: beside it, before it, over the water.
+    ///
+    /// @param body a body
+    /// @return metres; negative where it reaches into them
+    public double outMetres(Body body) {
+        Vec before = outside.low().minus(body.bounds().high());
+        Vec behind = body.bounds().low().minus(outside.high());
+        double over = body.bounds().low().z() - waterLineMetres;
+        return -least(-before.x(), -before.y(), -behind.x(), -behind.y(), -over);
+    }
+
+    /// Gives how far a body's middle is within the walls, its top under the surface.
+    ///
+    /// @param body a body
+    /// @return metres; negative where it is beside the water or stands out of it
+    public double coveredMetres(Body body) {
+        Vec low = body.middle().minus(inside.low());
+        Vec high = inside.high().minus(body.middle());
+        return least(
+                low.x(),
+                low.y(),
+                high.x(),
+                high.y(),
+                waterLineMetres - body.bounds().high().z());
+    }
+
+    private static double least(double... values) {
+        return Arrays.stream(values).min().orElseThrow();
     }
 
     private static Body block(Vec low, Vec high) {

@@ -10,7 +10,6 @@ import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.TankFill;
-import plumeline.water.PaneBending;
 import plumeline.water.TankCheck;
 import plumeline.water.TankLoad;
 import plumeline.water.Water;
@@ -92,9 +91,27 @@ public sealed interface CarriedTank {
         ///
         /// @return a sentence; empty where the panes bend as computed
         public Optional<String> findMembrane() {
-            return found.validity() == PaneBending.Validity.MEMBRANE_BEGINS
-                    ? Optional.of("A pane bows by over half its thickness: it bends less than computed.")
-                    : Optional.empty();
+            return switch (found.validity()) {
+                case MEMBRANE_BEGINS ->
+                    Optional.of("A pane bows by over half its thickness: it bends less than computed.");
+                case MEMBRANE ->
+                    Optional.of("A pane bows by more than its thickness: the figures are rough, the finding stands.");
+                case GOOD, NO_THIN_PLATE -> Optional.empty();
+            };
+        }
+
+        /// Tells whether its panes bear the water as computed.
+        ///
+        /// @return false where the safety factor is under 3.8
+        public boolean isStrong() {
+            return found.safetyFactor() >= TankCheck.LEAST_FACTOR;
+        }
+
+        /// Says what would mend panes that don't bear it.
+        ///
+        /// @return a sentence
+        public static String remedy() {
+            return "Less water, a rim all round, a level bed under all of the floor, or thicker glass.";
         }
     }
 
@@ -109,6 +126,31 @@ public sealed interface CarriedTank {
     ///
     /// @param reason what to measure
     record Unread(String reason) implements CarriedTank {}
+
+    /// Says what is done with the tank where it stands.
+    ///
+    /// @return a sentence; it forbids filling wherever something is known against it, or nothing for it
+    default String filling() {
+        return switch (this) {
+            case Computed computed ->
+                isToBeFilled()
+                        ? "Level it, fill it where it stands."
+                        : "DON'T FILL IT: "
+                                + (computed.isStrong() ? "see table" : "its panes don't bear the water, see panes")
+                                + " on its card.";
+            case Unjudged _ -> "DON'T FILL IT before its maker says that its panes bear so much water: see its card.";
+            case Unread _ -> "Level it; don't fill it before its card has a figure for its panes.";
+        };
+    }
+
+    /// Tells whether nothing is known against filling it, and something for it.
+    ///
+    /// @return true where it is computed and nothing fails
+    default boolean isToBeFilled() {
+        return this instanceof Computed computed
+                && computed.isStrong()
+                && computed.findLack().isEmpty();
+    }
 
     /// What is known of the table.
     ///
@@ -160,8 +202,9 @@ public sealed interface CarriedTank {
 
     private static CarriedTank judged(String name, TankLoad load, Table table, List<String> assumed) {
         TankCheck.Found found = TankCheck.of(load);
+        Computed computed = new Computed(name, found, table, assumed);
         return switch (found.validity()) {
-            case GOOD, MEMBRANE_BEGINS -> new Computed(name, found, table, assumed);
+            case GOOD, MEMBRANE_BEGINS -> computed;
             case NO_THIN_PLATE ->
                 new Unjudged(
                         load,
@@ -170,11 +213,13 @@ public sealed interface CarriedTank {
                                 + " is thicker than a tenth of its shorter side, or longer than 20 times it: no"
                                 + " thin plate, so nothing is said of its stress. Ask the tank's maker.");
             case MEMBRANE ->
-                new Unjudged(
-                        load,
-                        table,
-                        "A pane of " + name + " bows by more than its thickness: past what is computed. Don't fill it"
-                                + " so: take thicker glass, a rim all round, or less water.");
+                computed.isStrong()
+                        ? new Unjudged(
+                                load,
+                                table,
+                                "A pane of " + name + " bows by more than its thickness: past what is computed. Don't"
+                                        + " fill it so: take thicker glass, a rim all round, or less water.")
+                        : computed;
         };
     }
 

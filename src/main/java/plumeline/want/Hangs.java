@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import plumeline.geom.Body;
-import plumeline.geom.Vec;
 import plumeline.plan.Placed;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
@@ -15,7 +14,6 @@ import plumeline.quantity.Print;
 import plumeline.stage.HangingLine;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
-import plumeline.stage.TankWalls;
 import plumeline.water.Line;
 import plumeline.water.Water;
 
@@ -105,32 +103,14 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
     }
 
     private static boolean isWet(Stage stage, Body body) {
-        return stage.findTank().filter(walls -> underMetres(walls, body) >= 0).isPresent();
+        return stage.findTank().filter(walls -> walls.underMetres(body) >= 0).isPresent();
     }
 
     /// How far it is from being cut: by the water line, or by a wall.
     private static double coverMetres(Stage stage, Body body) {
         return stage.findTank()
-                .map(walls -> Math.max(underMetres(walls, body), outMetres(walls, body)))
+                .map(walls -> Math.max(walls.underMetres(body), walls.outMetres(body)))
                 .orElse(FAR_MILLIMETRES);
-    }
-
-    private static double underMetres(TankWalls walls, Body body) {
-        Vec low = body.bounds().low().minus(walls.inside().low());
-        Vec high = walls.inside().high().minus(body.bounds().high());
-        double under = walls.waterLineMetres() - body.bounds().high().z();
-        return least(low.x(), low.y(), low.z(), high.x(), high.y(), under);
-    }
-
-    private static double outMetres(TankWalls walls, Body body) {
-        Vec before = walls.outside().low().minus(body.bounds().high());
-        Vec behind = body.bounds().low().minus(walls.outside().high());
-        double over = body.bounds().low().z() - walls.waterLineMetres();
-        return -least(-before.x(), -before.y(), -behind.x(), -behind.y(), -over);
-    }
-
-    private static double least(double... values) {
-        return Arrays.stream(values).min().orElseThrow();
     }
 
     @Override
@@ -213,7 +193,8 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         } else if (hung.get().safetyFactor(newtons) >= Line.LEAST_FACTOR) {
             cautions.add("One line alone" + bears(hung.get()));
         }
-        cautions.add("Nobody's hand, head or glass under it; lift it out of the water with a hand beneath.");
+        cautions.add(
+                "Nobody's hand or head under it, a soft mat on glass; lift it out of the water with a hand beneath.");
         cautions.add(assumed(hung));
         cautions.removeIf(String::isEmpty);
         return Optional.of(String.join(" ", cautions));

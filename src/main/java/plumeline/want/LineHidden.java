@@ -1,6 +1,7 @@
 package plumeline.want;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
@@ -24,7 +25,9 @@ import plumeline.stage.Stage;
 ///
 /// Margin in px, a part a line: the best of how much thinner than `under` the line is where it shows widest, how far it
 /// is inside the outline of what hides it, and how far it is beyond the picture's edge. A line goes straight up from
-/// its tie, or from the middle of the top where `tied` isn't written, and counts from where it leaves the thing.
+/// its tie, or from the middle of the top where `tied` isn't written, and counts from where it leaves the thing. One
+/// part more, none of the margin, is how far its sight lines are from leaving what is computed, in mm, so that leeway
+/// ends there.
 ///
 /// @param line as written
 /// @param thing index of the thing
@@ -42,6 +45,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     private static final double REACH_METRES = 2;
 
     private static final double NEAREST_METRES = 0.02;
+    private static final double FAR_MILLIMETRES = 10_000;
     private static final int HALVINGS = 40;
     private static final double THIN_METRES = 1e-6;
 
@@ -92,12 +96,35 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     @Override
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), scene -> {
-            double[] parts = new double[lines];
+            double[] parts = new double[lines + 1];
+            parts[lines] = FAR_MILLIMETRES;
             for (int i = 0; i < lines; i++) {
                 parts[i] = shows(moments, scene, i).margin(underPixels);
+                for (Sightlines.Seeing seeing : seeings(moments, scene, i)) {
+                    double cover = Parts.MILLIMETRES * seeing.coverMetres();
+                    parts[lines] = Math.min(parts[lines], Math.max(-FAR_MILLIMETRES, cover));
+                }
             }
             return parts;
         });
+    }
+
+    @Override
+    public double margin(double[] parts) {
+        return Arrays.stream(parts, 0, lines).min().orElseThrow();
+    }
+
+    /// How each stretch of a line is seen, under and over the water.
+    private List<Sightlines.Seeing> seeings(Moments moments, Scene scene, int index) {
+        Seen seen = seen(moments, scene, index);
+        List<Sightlines.Seeing> all = new ArrayList<>();
+        for (double[] part : seen.isNothing() ? List.<double[]>of() : stretches(moments.stage(), seen)) {
+            all.add(
+                    part[1] - part[0] < THIN_METRES
+                            ? scene.lines().at(List.of(scene.things().get(thing)))
+                            : scene.lines().at(List.of(seen.between(part[0], part[1], hung.diameterMetres()))));
+        }
+        return all;
     }
 
     private Shows shows(Moments moments, Scene scene, int index) {
@@ -191,8 +218,9 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
         return new Seen(foot, low);
     }
 
+    /// How far over the picture's upper edge, m on a plane 1 m ahead; what is beside or behind the lens is over it.
     private static double over(Projection view, Picture picture, Vec place) {
-        return view.project(place).y() - picture.heightTangent() / 2;
+        return view.depth(place) <= NEAREST_METRES ? 1 : view.project(place).y() - picture.heightTangent() / 2;
     }
 
     /// Where a line from a place of its axis leaves a body straight upwards: through an end or through the side.
@@ -214,11 +242,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     public Optional<String> findUnknown(Moments moments) {
         for (Scene scene : moments.during(line.when())) {
             for (int i = 0; i < lines; i++) {
-                Seen seen = seen(moments, scene, i);
-                for (double[] part : seen.isNothing() ? List.<double[]>of() : stretches(moments.stage(), seen)) {
-                    Sightlines.Seeing seeing = part[1] - part[0] < THIN_METRES
-                            ? scene.lines().at(List.of(scene.things().get(thing)))
-                            : scene.lines().at(List.of(seen.between(part[0], part[1], hung.diameterMetres())));
+                for (Sightlines.Seeing seeing : seeings(moments, scene, i)) {
                     if (!seeing.isCovered()) {
                         return Optional.of(
                                 Sighted.reason(seeing.trouble(), "the line of " + Parts.name(moments, thing)));

@@ -52,19 +52,19 @@ record TankCarries(WantLine line, CarriedTank.Computed tank) implements Want {
 
     @Override
     public Optional<String> findLack(Moments moments) {
-        return tank.findLack().map(lack -> lack + " " + cautions());
+        return tank.findLack().map(lack -> (tank.isStrong() ? "" : stands() + ". ") + lack);
+    }
+
+    private String stands() {
+        return tank.name() + "'s " + tank.pressed() + ": a safety factor of " + tank.factor() + "; 3.8 is asked for";
     }
 
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
-        String stands =
-                tank.name() + "'s " + tank.pressed() + ": a safety factor of " + tank.factor() + "; 3.8 is asked for";
-        return Optional.of(
-                tank.found().safetyFactor() >= TankCheck.LEAST_FACTOR
-                        ? stands + ", and no objection was found."
-                        : stands
-                                + ". Less water, a rim all round, a level bed under all of the floor, or"
-                                + " thicker glass.");
+        if (!tank.isStrong()) {
+            return Optional.of(stands() + ". Don't fill it so. " + CarriedTank.Computed.remedy());
+        }
+        return Optional.of(tank.findTight().isPresent() ? stands() + "." : stands() + ", and no objection was found.");
     }
 
     @Override

@@ -1,9 +1,13 @@
 package plumeline.want;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import plumeline.geom.Solid;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
+import plumeline.water.Vessel;
 
 /// A thing on no line stays upright: standing, afloat, or as it sinks.
 ///
@@ -31,8 +35,15 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
         /// @param way how it is in the water
         /// @param tiltDegrees where it comes to rest, let go upright
         /// @param withinDegrees how far that may be off
-        record Turned(Way way, double tiltDegrees, double withinDegrees) implements Rest {}
+        /// @param afloat the thing itself
+        record Turned(Way way, double tiltDegrees, double withinDegrees, Afloat afloat) implements Rest {}
     }
+
+    /// A thing in the water that nothing holds.
+    ///
+    /// @param vessel the thing
+    /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre
+    record Afloat(Vessel vessel, double waterKilogramsPerMetre3) {}
 
     /// How a thing that nothing holds is in the water.
     enum Way {
@@ -78,7 +89,7 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
         return new double[] {
             switch (rest) {
                 case Rest.Standing(double tip) -> tip - leanDegrees(moments);
-                case Rest.Turned(Way _, double tilt, double within) -> within - tilt;
+                case Rest.Turned turned -> turned.withinDegrees() - turned.tiltDegrees();
             }
         };
     }
@@ -103,11 +114,27 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
         return Optional.of(
                 switch (rest) {
                     case Rest.Standing(double tip) -> standing(name, tip, leanDegrees(moments));
-                    case Rest.Turned(Way way, double tilt, double within) ->
+                    case Rest.Turned(Way way, double tilt, double within, Afloat _) ->
                         name + " " + way.verb + ", and comes to rest at " + Lacks.degrees(tilt) + "; "
-                                + Lacks.degrees(within) + " at most is wanted"
-                                + (tilt <= within ? "." : ". Put weight at its base, or hang it by its top.");
+                                + Lacks.degrees(within) + " at most is wanted.";
                 });
+    }
+
+    @Override
+    public List<String> listAttempts(Moments moments) {
+        if (!(rest instanceof Rest.Turned(Way way, double _, double within, Afloat afloat))) {
+            return List.of();
+        }
+        String rests = way == Way.AFLOAT ? "it then floats upright." : "it then sinks upright.";
+        OptionalInt grams = Sinking.findUprightGrams(afloat.vessel, afloat.waterKilogramsPerMetre3, within);
+        List<String> all = new ArrayList<>();
+        grams.ifPresent(least -> all.add("Fix " + least + " g of steel or more under its base: " + rests));
+        if (way == Way.SINKING) {
+            all.add("Hang it by its top: ask hang.");
+        } else if (grams.isEmpty()) {
+            all.add("Make it sink, then hang it by its top: ask float, ask hang.");
+        }
+        return all;
     }
 
     private static String standing(String name, double tip, double lean) {

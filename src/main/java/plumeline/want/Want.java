@@ -87,6 +87,14 @@ public sealed interface Want
         return Optional.empty();
     }
 
+    /// Lists what helps where it fails and no mark does: what is done to the thing, each tried.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return sentences, the best first
+    default List<String> listAttempts(Moments moments) {
+        return List.of();
+    }
+
     /// Finds what the margin doesn't count, but a crew would want to know.
     ///
     /// @param moments the shot for some values of its marks

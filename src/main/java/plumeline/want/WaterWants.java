@@ -92,7 +92,8 @@ final class WaterWants {
         }
         return switch (Immersed.of(placed().thing(), findWater().getAsDouble())) {
             case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, placed().name()));
-            case Immersed.Reading.Known(Immersed immersed) -> new StaysUnder(line, index, si("by", 0), immersed);
+            case Immersed.Reading.Known(Immersed immersed) ->
+                new StaysUnder(line, index, si("by", 0), immersed, findWater().getAsDouble());
         };
     }
 
@@ -206,7 +207,8 @@ final class WaterWants {
                 new Upright(
                         line,
                         index,
-                        new Upright.Rest.Turned(way, Math.toDegrees(attitude.tiltRadians()), within),
+                        new Upright.Rest.Turned(
+                                way, Math.toDegrees(attitude.tiltRadians()), within, new Upright.Afloat(vessel, water)),
                         assumed);
         };
     }

@@ -41,6 +41,8 @@ public final class Remedies {
         WORKS,
         /// It still floats.
         FLOATS,
+        /// It sinks, but by less than is wanted.
+        TOO_LITTLE,
         /// It turns over or leans.
         TURNS,
         /// There is no room for it inside.
@@ -66,18 +68,28 @@ public final class Remedies {
         }
     }
 
-    /// Tries every way on a vessel that floats.
+    /// Tries every way on a vessel that floats, or sinks by less than is wanted.
     ///
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
     /// @param ballastKilogramsPerMetre3 the ballast's density, kilograms a cubic metre, greater than the water's
-    /// @return what came of each: what works first, both in the order of [Way]; none where it sinks as it is
-    public static List<Remedy> list(Vessel vessel, double waterKilogramsPerMetre3, double ballastKilogramsPerMetre3) {
-        if (Buoyancy.netLiftNewtons(vessel, waterKilogramsPerMetre3) <= 0) {
+    /// @param wantedKilograms the net weight in water that is wanted, kilograms, ≥ 0; ballast and liquids are told
+    /// for that or for 20 g, whichever is more
+    /// @param spreadKilograms how far the net weight may be off, kilograms, ≥ 0; ballast and liquids make up for it
+    /// @return what came of each: what works first, both in the order of [Way]; none where it sinks so far as it is
+    public static List<Remedy> list(
+            Vessel vessel,
+            double waterKilogramsPerMetre3,
+            double ballastKilogramsPerMetre3,
+            double wantedKilograms,
+            double spreadKilograms) {
+        double wanted = wantedKilograms * Water.GRAVITY_METRES_PER_SECOND2;
+        double lift = Buoyancy.netLiftNewtons(vessel, waterKilogramsPerMetre3);
+        if (wantedKilograms > 0 ? -lift >= wanted : lift <= 0) {
             return List.of();
         }
         List<Remedy> tried = new ArrayList<>();
-        Trial trial = new Trial(vessel, waterKilogramsPerMetre3);
+        Trial trial = new Trial(vessel, waterKilogramsPerMetre3, wantedKilograms, spreadKilograms);
         if (vessel.hollow() instanceof Vessel.Hollow.Under(Turned _, double air) && air > 0) {
             tried.add(trial.clearBase());
         }
@@ -86,7 +98,9 @@ public final class Remedies {
             tried.add(trial.ballast(filled, ballastKilogramsPerMetre3));
         }
         tried.add(trial.ballastOutside(ballastKilogramsPerMetre3));
-        tried.add(trial.tieDown());
+        if (lift > 0) {
+            tried.add(trial.tieDown());
+        }
         if (vessel.inside() instanceof Vessel.Inside.Filled filled && filled.liquidMetres3() > 0) {
             tried.add(trial.liquid(filled));
         }
@@ -96,7 +110,18 @@ public final class Remedies {
         return List.copyOf(ranked);
     }
 
-    private record Trial(Vessel vessel, double water) {
+    private record Trial(Vessel vessel, double water, double wantedKilograms, double spreadKilograms) {
+        /// What ballast brings it down with, newtons.
+        private double liftLess() {
+            return Buoyancy.netLiftNewtons(vessel, water)
+                    + Math.max(DOWN_KILOGRAMS, wantedKilograms + spreadKilograms) * Water.GRAVITY_METRES_PER_SECOND2;
+        }
+
+        /// Ballast is weighed to the gram, not less.
+        private static double toTheGram(double kilograms) {
+            return Math.ceil(kilograms * 1000 - 1e-6) / 1000;
+        }
+
         private double baseMetres() {
             return vessel.outer().lowestMetres(Stance.up(0));
         }
@@ -116,8 +141,7 @@ public final class Remedies {
         /// On the floor of the cavity; in its liquid it weighs all it weighs, as the vessel's outside stays as it is.
         private Remedy ballast(Vessel.Inside.Filled filled, double density) {
             double lift = Buoyancy.netLiftNewtons(vessel, water);
-            double wanted = lift + DOWN_KILOGRAMS * Water.GRAVITY_METRES_PER_SECOND2;
-            double mass = Buoyancy.ballastKilograms(wanted, density, 0);
+            double mass = toTheGram(Buoyancy.ballastKilograms(liftLess(), density, 0));
             double radius = Math.cbrt(mass / density * 3 / (4 * Math.PI));
             double height = filled.cavity().lowestMetres(Stance.up(0)) + radius;
             if (mass / density > filled.airMetres3()) {
@@ -128,12 +152,8 @@ public final class Remedies {
         }
 
         private Remedy ballastOutside(double density) {
-            double lift = Buoyancy.netLiftNewtons(vessel, water);
-            double wanted = lift + DOWN_KILOGRAMS * Water.GRAVITY_METRES_PER_SECOND2;
-            double mass = Buoyancy.ballastKilograms(wanted, density, water);
-            double height = baseMetres() - Math.cbrt(mass / density * 3 / (4 * Math.PI));
-            Vessel.Ballast ballast = new Vessel.Ballast(mass, density, height, Vessel.Ballast.Where.OUTSIDE);
-            return judge(Way.BALLAST_OUTSIDE, vessel.with(ballast), mass, topMetres());
+            double mass = toTheGram(Buoyancy.ballastKilograms(liftLess(), density, water));
+            return judge(Way.BALLAST_OUTSIDE, vessel.withUnder(mass, density), mass, topMetres());
         }
 
         private Remedy tieDown() {
@@ -144,8 +164,8 @@ public final class Remedies {
         }
 
         private Remedy liquid(Vessel.Inside.Filled filled) {
-            double lift = Buoyancy.netLiftNewtons(vessel, water) / Water.GRAVITY_METRES_PER_SECOND2;
-            double density = filled.densityKilogramsPerMetre3() + (lift + DOWN_KILOGRAMS) / filled.liquidMetres3();
+            double more = liftLess() / Water.GRAVITY_METRES_PER_SECOND2 / filled.liquidMetres3();
+            double density = Math.ceil(filled.densityKilogramsPerMetre3() + more);
             if (density > HEAVIEST_LIQUID) {
                 double left = Buoyancy.netLiftNewtons(vessel, water);
                 return new Remedy(Way.OTHER_LIQUID, Result.NO_SUCH_LIQUID, density, left, 0);
@@ -158,6 +178,9 @@ public final class Remedies {
             double lift = Buoyancy.netLiftNewtons(after, water);
             if (lift >= 0) {
                 return new Remedy(way, Result.FLOATS, amount, lift, 0);
+            }
+            if (-lift < wantedKilograms * Water.GRAVITY_METRES_PER_SECOND2) {
+                return new Remedy(way, Result.TOO_LITTLE, amount, lift, 0);
             }
             double tilt = tiltOn(after, tieMetres);
             return new Remedy(way, tilt <= UPRIGHT_RADIANS ? Result.WORKS : Result.TURNS, amount, lift, tilt);

@@ -182,6 +182,17 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         this(outer, shell, inside, new Hollow.Flat(), List.of());
     }
 
+    /// Gives it with a weight that touches its base from below.
+    ///
+    /// @param kilograms the weight's mass, kilograms, > 0
+    /// @param kilogramsPerMetre3 its density, kilograms a cubic metre, > 0
+    /// @return the vessel
+    public Vessel withUnder(double kilograms, double kilogramsPerMetre3) {
+        double radius = Math.cbrt(kilograms / kilogramsPerMetre3 * 3 / (4 * Math.PI));
+        double height = outer().lowestMetres(Stance.up(0)) - radius;
+        return with(new Ballast(kilograms, kilogramsPerMetre3, height, Ballast.Where.OUTSIDE));
+    }
+
     /// Adds ballast.
     ///
     /// @param ballast the weight

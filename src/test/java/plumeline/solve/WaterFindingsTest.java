@@ -69,6 +69,34 @@ final class WaterFindingsTest {
         assertThat(there).isEqualTo(way * (BALANCE - 1000 * Solved.si(mark)), within(0.05));
     }
 
+    /// Water from 8 to 268 mm over the table, the bottle 118 mm tall.
+    @Test
+    void whatIsToStayUnder_isNotFoundAPlaceOutOfTheWater() {
+        String free = text("tied: [100 mm]", "{stays_under: hero}", "{hangs: hero}")
+                .replace("at: [0 mm, 0 mm, 80 mm], tied", "at: [0 mm, 0 mm, free], tied")
+                .replace("aim: hero", "aim: ahead, focus: 1100 mm");
+        ShotAnswer answer = Solved.shot(free);
+        assertThat(Solved.millimetres(answer, "hero.z")).isBetween(8.0, 150.0);
+        assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
+        MarkAnswer fixed = Solved.mark(solved("tied: [100 mm]", "{stays_under: hero}"), "hero.z");
+        assertThat(fixed.leeway().plus().distance()).isCloseTo(0.070, within(1e-4));
+    }
+
+    /// Nearer or farther the line would be seen through the surface: leeway and tries end before that.
+    @Test
+    void aLinesSightIsComputed_whereverItIsToldToBeSeenFrom() {
+        String line = "tied: [100 mm], line: {diameter: 0.25 mm}";
+        MarkAnswer camera = Solved.mark(solved(line, "{line_hidden: hero, under: 5 px}"), "camera.y");
+        assertThat(camera.leeway().minus().distance()).isGreaterThan(-0.4);
+        String thin = text(line, "{line_hidden: hero, under: 2 px}");
+        ShotAnswer failing = Solved.shot(thin);
+        assertThat(Solved.want(failing, 1).verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(Solved.want(failing, 1).attempts()).noneMatch(tried -> tried.contains("Set hero.z 9"));
+        ShotAnswer free = Solved.shot(text(line, "{line_hidden: hero, under: 2.5 px}")
+                .replace("at: [0 mm, -1100 mm, 139 mm]", "at: [0 mm, free between -1400 mm and -900 mm, 139 mm]"));
+        assertThat(free.verdict()).isIn(Verdict.HOLDS, Verdict.TIGHT);
+    }
+
     @Test
     void json_hasTheContractsVerdictsAndUnits() {
         String[] wants = {

@@ -157,8 +157,7 @@ final class DryWantsTest {
     void loose_inTheWater_saysHowItTurns() {
         Wet floats = Wet.of(Wet.MEASURED.replace("197 g", "60 g"), "", "{upright: hero}");
         assertThat(floats.standing()).startsWith("hero floats, and comes to rest at ");
-        assertThat(floats.standing())
-                .endsWith("; 3 deg at most is wanted. Put weight at its base, or hang it by its top.");
+        assertThat(floats.standing()).endsWith("; 3 deg at most is wanted.");
         assertThat(floats.want().restsOnMarks()).isFalse();
         // Slack lines hold nothing: it floats as it would without them.
         Wet slack = Wet.of(Wet.MEASURED.replace("197 g", "60 g"), "tied: [110 mm]", "{upright: hero}");
@@ -166,5 +165,21 @@ final class DryWantsTest {
         String low = Wet.MEASURED.replace("centre_of_mass: 48 mm", "centre_of_mass: 20 mm");
         assertThat(Wet.of(low, "", "{upright: hero}").standing())
                 .isEqualTo("hero sinks, and comes to rest at 0 deg; 3 deg at most is wanted.");
+    }
+
+    /// A ball of steel that touches its base from below, written back with its volume and its lever.
+    @Test
+    void weightThatIsTold_turnsAFloatingThingUpright() {
+        Wet floats = Wet.of(Wet.MEASURED.replace("197 g", "60 g"), "", "{upright: hero}");
+        String tried = floats.want().listAttempts(floats.moments()).getFirst();
+        assertThat(tried).startsWith("Fix ").endsWith(" g of steel or more under its base: it then floats upright.");
+        double grams = Double.parseDouble(tried.replaceAll("Fix (\\d+) g.*", "$1"));
+        double volume = grams / 7.85;
+        double under = -10 * Math.cbrt(volume * 3 / (4 * Math.PI));
+        String with = "diameter: 42 mm, height: 118 mm, mass: " + (60 + grams) + " g, displaces: " + (133.5 + volume)
+                + " ml, centre_of_mass: " + (60 * 48 + grams * under) / (60 + grams) + " mm, centre_of_volume: "
+                + (133.5 * 56 + volume * under) / (133.5 + volume) + " mm";
+        assertThat(Wet.of(with, "", "{upright: hero}").standing())
+                .matches("hero floats, and comes to rest at [0-3](\\.\\d)? deg; 3 deg at most is wanted\\.");
     }
 }

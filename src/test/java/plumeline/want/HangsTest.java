@@ -118,7 +118,8 @@ final class HangsTest {
     /// 75 N, half of it at the knot, over 0.197 kg · 9.80665 = 1.93 N: 19.4.
     @Test
     void caution_saysWhatTheLineBears_inAir() {
-        String under = "Nobody's hand, head or glass under it; lift it out of the water with a hand beneath.";
+        String under =
+                "Nobody's hand or head under it, a soft mat on glass; lift it out of the water with a hand beneath.";
         assertThat(hung("tied: [110 mm], " + LINE, "{hangs: hero}").caution())
                 .isEqualTo("One line alone bears 19.4 times its weight in air at the knot; five times is asked for. "
                         + under);

@@ -20,11 +20,11 @@ final class StaysUnderTest {
 
     @Test
     void margin_isMassLessWaterDisplaced() {
-        assertThat(Wanted.margin(lines("weighed", "{stays_under: hero}")))
+        assertThat(Wanted.said(lines("weighed", "{stays_under: hero}")))
                 .isEqualTo(197 - 0.998207 * 133.5, within(1e-3));
-        assertThat(Wanted.margin(lines("weighed", "{stays_under: hero, by: 60 g}")))
+        assertThat(Wanted.said(lines("weighed", "{stays_under: hero, by: 60 g}")))
                 .isEqualTo(197 - 0.998207 * 133.5 - 60, within(1e-3));
-        assertThat(Wanted.margin(lines("floater", "{stays_under: hero}")))
+        assertThat(Wanted.said(lines("floater", "{stays_under: hero}")))
                 .isEqualTo(120 - 0.998207 * 133.5, within(1e-3));
     }
 
@@ -34,8 +34,7 @@ final class StaysUnderTest {
             value = {
                 "weighed | {stays_under: hero} | hero sinks by 64 g.",
                 "weighed | {stays_under: hero, by: 80 g} | hero sinks by 64 g; 80 g are wanted.",
-                "floater | {stays_under: hero} | hero floats: it lacks 13 g of weight. Open, drain and flood it, or put"
-                        + " ballast in."
+                "floater | {stays_under: hero} | hero floats: it lacks 13 g of weight."
             })
     void standing_saysByHowMuch(String thing, String want, String sentence) {
         assertThat(Wanted.standing(PaperUnit.MILLIMETRES, lines(thing, want))).contains(sentence);
@@ -69,6 +68,46 @@ final class StaysUnderTest {
         assertThat(Wanted.margin(lines)).isEqualTo(197 - 0.998207 * Math.PI * 2.1 * 2.1 * 11.8, within(1e-3));
         assertThat(Wanted.standing(PaperUnit.MILLIMETRES, lines)).contains("hero sinks by 34 g ± 8.2 g.");
         assertThat(Wanted.caution(lines)).contains("Assumed: its volume by its form, ± 5 %.");
+    }
+
+    /// The tank is 450 mm wide, its water reaches from 8 to 268 mm; the thing is 118 mm tall.
+    @ParameterizedTest
+    @CsvSource({"0, 0, 149, true", "0, 0, 151, false", "0, 0, 400, false", "223, 0, 80, true", "226, 0, 80, false"})
+    void outOfTheWater_nothingIsSaid(int x, int y, int z, boolean isUnder) {
+        Wet wet = Wet.changed(
+                Wet.MEASURED,
+                "",
+                "{stays_under: hero}",
+                "at: [0 mm, 0 mm, 80 mm]",
+                "at: [" + x + " mm, " + y + " mm, " + z + " mm]");
+        assertThat(wet.margin()).isCloseTo(63.7, within(0.1));
+        assertThat(wet.unknown())
+                .isEqualTo(
+                        isUnder
+                                ? "known"
+                                : "hero isn't wholly under the water where it is placed. Place it within the tank's"
+                                        + " walls, its top under the surface.");
+        assertThat(wet.want().parts(wet.moments())[1] >= 0).isEqualTo(isUnder);
+    }
+
+    /// Ballast under its base adds its mass and displaces its own volume, of steel at 7.85 g/ml; written back, it does
+    /// what was wanted, the spread of what was measured included.
+    @Test
+    void ballastThatIsTold_bringsItDownAsFarAsWanted() {
+        String light =
+                "diameter: 42 mm, height: 118 mm, mass: %s g ± 1 g, displaces: %s ml ± 2 ml, centre_of_mass: 48 mm";
+        String want = "{stays_under: hero, by: 25 g}";
+        Wet floats = Wet.of(light.formatted("120", "133.5"), "", want);
+        String tried = floats.want().listAttempts(floats.moments()).stream()
+                .filter(text -> text.contains("under its base"))
+                .findFirst()
+                .orElseThrow();
+        double grams = Double.parseDouble(tried.replaceAll(" g of steel.*", ""));
+        Wet after = Wet.of(light.formatted(120 + grams, 133.5 + grams / 7.85), "", want);
+        assertThat(after.margin()).isPositive();
+        assertThat(after.tight()).isEmpty();
+        Wet less = Wet.of(light.formatted(119 + grams - 1, 133.5 + (grams - 1) / 7.85), "", want);
+        assertThat(less.tight()).isPresent();
     }
 
     @Test

@@ -55,8 +55,44 @@ final class TankCarriesTest {
         assertThat(thin.margin()).isNegative();
         assertThat(thin.standing())
                 .endsWith(
-                        "3.8 is asked for. Less water, a rim all round, a level bed under all of the floor, or thicker"
-                                + " glass.");
+                        "3.8 is asked for. Don't fill it so. Less water, a rim all round, a level bed under all of the"
+                                + " floor, or thicker glass.");
+    }
+
+    /// Past plate theory the linear factor is a guide only; where even that is too small nothing speaks for it.
+    @Test
+    void panesPastTheTheory_fail_whereTheLinearFactorIsTooSmall() {
+        Wet thin = tank("inside: [1200 mm, 400 mm, 300 mm], pane: 3 mm");
+        assertThat(thin.margin()).isNegative();
+        assertThat(thin.standing()).contains("Don't fill it so.");
+        assertThat(thin.caution()).contains("A pane bows by more than its thickness");
+    }
+
+    @Test
+    void aWeakTable_doesntHideWeakPanes() {
+        String kit = "tanks: {glass: {%s}}\n  table: {%s}";
+        Wet both = Wet.changed(
+                BODY,
+                "",
+                WANT,
+                kit.formatted(INSIDE, "size: [1200 mm, 800 mm]"),
+                kit.formatted("inside: [600 mm, 400 mm, 300 mm], pane: 5 mm", "carries: 40 kg"));
+        assertThat(both.lack())
+                .startsWith("glass's floor bears ")
+                .contains("3.8 is asked for. The table carries 40 kg;");
+    }
+
+    /// The contract's factor is the water's; the floor's own weight takes it under 3.8.
+    @Test
+    void whatTheFloorsOwnWeightUsesUp_isNotSaidToHaveNoObjection() {
+        for (int pane = 60; pane < 120; pane++) {
+            Wet wet = tank("inside: [600 mm, 400 mm, 300 mm], pane: " + pane / 10.0 + " mm, floor_support: edges");
+            if (!wet.tight().isEmpty() && wet.margin() >= 0) {
+                assertThat(wet.standing()).doesNotContain("no objection");
+                return;
+            }
+        }
+        throw new AssertionError("no pane is so near the limit");
     }
 
     /// 47 kg of tank and water; 400 N carry 40.8 kg.
@@ -65,9 +101,8 @@ final class TankCarriesTest {
         assertThat(table("carries: 40 kg")
                         .want()
                         .findLack(table("carries: 40 kg").moments()))
-                .contains("The table carries 40 kg; tank and water weigh 47 kg. Take a stronger table, or less water. "
-                        + HURTS
-                        + " Assumed: no rim; the floor carried by its edges only; the tank as heavy as its panes.");
+                .contains("The table carries 40 kg; tank and water weigh 47 kg. Take a stronger table, or less water.");
+        assertThat(table("carries: 40 kg").caution()).startsWith(HURTS);
         assertThat(table("carries: 400 N")
                         .want()
                         .findLack(table("carries: 400 N").moments()))
@@ -75,7 +110,7 @@ final class TankCarriesTest {
         Wet small = table("size: [440 mm, 800 mm]");
         assertThat(small.want().findLack(small.moments()))
                 .hasValueSatisfying(
-                        lack -> assertThat(lack).startsWith("The tank's outer base is larger than the table. "));
+                        lack -> assertThat(lack).startsWith("The tank's outer base is larger than the table."));
         Wet strong = table("carries: 60 kg, size: [1200 mm, 800 mm]");
         assertThat(strong.want().findLack(strong.moments())).isEmpty();
         assertThat(strong.caution()).startsWith("Glass:");
@@ -93,8 +128,5 @@ final class TankCarriesTest {
                 .isEqualTo("A pane of glass is thicker than a tenth of its shorter side, or longer than 20 times"
                         + " it: no thin"
                         + " plate, so nothing is said of its stress. Ask the tank's maker.");
-        assertThat(tank("inside: [1200 mm, 400 mm, 300 mm], pane: 3 mm").unknown())
-                .isEqualTo("A pane of glass bows by more than its thickness: past what is computed. Don't fill it"
-                        + " so: take thicker glass, a rim all round, or less water.");
     }
 }

@@ -278,7 +278,7 @@ final class AttitudesTest {
         double liquid = 355e-6;
         Vessel bottle =
                 new Vessel(hull, new Vessel.Shell(0.013, 0.0575), new Vessel.Inside.Filled(cavity, liquid, 999));
-        List<Remedies.Remedy> ways = Remedies.list(bottle, WATER, 7850);
+        List<Remedies.Remedy> ways = Remedies.list(bottle, WATER, 7850, 0, 0);
         assertThat(ways).hasSize(5);
         assertThat(ways.getFirst().way()).isEqualTo(Remedies.Way.OPEN_DRAIN_FLOOD);
         assertThat(ways.get(1).way()).isEqualTo(Remedies.Way.BALLAST_INSIDE);
@@ -289,7 +289,7 @@ final class AttitudesTest {
         });
         // A heavy lid: what hangs by its top still turns when tied by its base.
         Vessel topHeavy = new Vessel(hull, new Vessel.Shell(0.2, 0.110), new Vessel.Inside.Filled(cavity, 1e-4, 999));
-        List<Remedies.Remedy> tried = Remedies.list(topHeavy, WATER, 7850);
+        List<Remedies.Remedy> tried = Remedies.list(topHeavy, WATER, 7850, 0, 0);
         Remedies.Remedy tie = tried.stream()
                 .filter(each -> each.way() == Remedies.Way.TIE_DOWN)
                 .findFirst()
@@ -298,7 +298,7 @@ final class AttitudesTest {
         assertThat(tried.getLast().works()).isFalse();
         assertThat(tried)
                 .allSatisfy(each -> assertThat(each.works()).isEqualTo(each.result() == Remedies.Result.WORKS));
-        assertThat(Remedies.list(topHeavy.with(lead(0.5)), WATER, 7850)).isEmpty();
+        assertThat(Remedies.list(topHeavy.with(lead(0.5)), WATER, 7850, 0, 0)).isEmpty();
     }
 
     private static Vessel.Ballast lead(double kilograms) {

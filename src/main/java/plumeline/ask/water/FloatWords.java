@@ -220,7 +220,7 @@ final class FloatWords {
         }
         double water = body.waterKilogramsPerMetre3();
         for (Remedies.Remedy each :
-                Remedies.list(found.vessel().get(), water, found.inputs().ballastKilogramsPerMetre3())) {
+                Remedies.list(found.vessel().get(), water, found.inputs().ballastKilogramsPerMetre3(), 0, 0)) {
             if (each.works()) {
                 attempts.add(said(each));
             } else {
@@ -275,6 +275,7 @@ final class FloatWords {
         return switch (remedy.result()) {
             case WORKS -> "it works";
             case FLOATS -> "it still floats";
+            case TOO_LITTLE -> "it sinks by too little";
             case TURNS -> "it turns to " + degrees(remedy.tiltRadians());
             case NO_ROOM -> "there is no room for it";
             case NO_SUCH_LIQUID -> "no clear liquid is so heavy";

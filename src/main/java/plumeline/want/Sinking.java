@@ -1,0 +1,93 @@
+package plumeline.want;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import plumeline.quantity.Print;
+import plumeline.stage.Immersed;
+import plumeline.water.Attitudes;
+import plumeline.water.Buoyancy;
+import plumeline.water.Hold;
+import plumeline.water.Material;
+import plumeline.water.Remedies;
+import plumeline.water.Vessel;
+import plumeline.water.Water;
+
+/// What keeps a thing under or turns it upright, each tried on it first, in sentences for findings and cards.
+public final class Sinking {
+    private static final int MOST_TOLD = 3;
+    private static final int MOST_GRAMS = 2000;
+    private static final double PUSH_RADIANS = Math.toRadians(1);
+    private static final double STEEL = Material.STEEL.densityKilogramsPerMetre3();
+
+    private Sinking() {}
+
+    /// Lists what brings a thing down.
+    ///
+    /// @param immersed the thing
+    /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre
+    /// @param wantedKilograms the net weight wanted, kilograms, ≥ 0
+    /// @return sentences, the best first, at most three; none where it does already, or its vessel isn't known
+    public static List<String> listTried(Immersed immersed, double waterKilogramsPerMetre3, double wantedKilograms) {
+        if (!(immersed.body() instanceof Immersed.Body.Of(var vessel, var _))) {
+            return List.of();
+        }
+        return Remedies.list(
+                        vessel,
+                        waterKilogramsPerMetre3,
+                        STEEL,
+                        wantedKilograms,
+                        immersed.net().half())
+                .stream()
+                .filter(Remedies.Remedy::works)
+                .limit(MOST_TOLD)
+                .map(Sinking::said)
+                .toList();
+    }
+
+    private static String said(Remedies.Remedy remedy) {
+        String down = ": " + Lacks.grams(remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
+                + " down, upright on a line from its top.";
+        return switch (remedy.way()) {
+            case CLEAR_BASE -> "Tilt it under water until no air is left under its base" + down;
+            case OPEN_DRAIN_FLOOD -> "Open, drain, fill it with tank water to the last bubble" + down;
+            case BALLAST_INSIDE -> Lacks.grams(remedy.amount()) + " of steel inside, on its floor" + down;
+            case BALLAST_OUTSIDE -> Lacks.grams(remedy.amount()) + " of steel under its base" + down;
+            case TIE_DOWN ->
+                "Tie its base to the tank's floor: it stands upright, the line pulls "
+                        + Lacks.grams(remedy.amount() / Water.GRAVITY_METRES_PER_SECOND2) + " ("
+                        + Lacks.newtons(remedy.amount()) + ").";
+            case OTHER_LIQUID ->
+                "Fill it with syrup or brine of " + Print.number(remedy.amount() / 1e3, 3) + " g/ml" + down;
+        };
+    }
+
+    /// Finds the least steel under its base with which a thing that nothing holds comes to rest upright, still afloat
+    /// where it floats.
+    ///
+    /// @param vessel the thing
+    /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre
+    /// @param withinDegrees how far off upright it may rest
+    /// @return grams; empty where none does
+    static OptionalInt findUprightGrams(Vessel vessel, double waterKilogramsPerMetre3, double withinDegrees) {
+        boolean floats = netKilograms(vessel, waterKilogramsPerMetre3) < 0;
+        return IntStream.iterate(1, grams -> grams <= MOST_GRAMS, grams -> Math.max(grams + 1, grams * 9 / 8))
+                .filter(grams -> {
+                    Vessel with = vessel.withUnder(grams / 1e3, STEEL);
+                    return floats == netKilograms(with, waterKilogramsPerMetre3) < 0
+                            && restDegrees(with, waterKilogramsPerMetre3) <= withinDegrees;
+                })
+                .findFirst();
+    }
+
+    private static double netKilograms(Vessel vessel, double water) {
+        return -Buoyancy.netLiftNewtons(vessel, water) / Water.GRAVITY_METRES_PER_SECOND2;
+    }
+
+    private static double restDegrees(Vessel vessel, double water) {
+        return switch (Attitudes.settle(vessel, water, new Hold.Free(), PUSH_RADIANS)) {
+            case Attitudes.Rest.At(Attitudes.Attitude attitude) -> Math.toDegrees(attitude.tiltRadians());
+            case Attitudes.Rest.Indifferent() -> 0;
+        };
+    }
+}
