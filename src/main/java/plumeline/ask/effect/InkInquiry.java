@@ -38,8 +38,8 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
           bore: 6 mm
           height: -10 mm           # of its tip over the surface, - below it; default 0 mm
           squeeze_time: 1 s        # how long it flows; or speed: 350 mm/s; default 1 s
-  # tilt: 30 deg           # how far it points from straight down, toward the thing; default 0 deg
-  # row: 80 mm             # for a slot along the thing's face: its length; bore is then its width
+          # tilt: 30 deg          # how far it points from straight down, toward the thing; default 0 deg
+          # row: 80 mm            # for a slot along the thing's face: its length; bore is then its width
         water: {depth: 300 mm, temperature: 20 degC}
         thing: {top_depth: 90 mm, ahead: 40 mm}   # ahead: horizontal gap, nozzle to thing
         # wanted: 1.5 s            # when the front is to be at the thing; then nozzle_ahead is for that time
