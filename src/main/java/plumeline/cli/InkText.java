@@ -1,0 +1,146 @@
+package plumeline.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import plumeline.plan.Plan;
+import plumeline.plume.InkRecord;
+import plumeline.plume.Lengths;
+import plumeline.plume.Subject;
+import plumeline.plume.Times;
+import plumeline.quantity.Print;
+
+/// What a crew reads after its ink was followed.
+final class InkText {
+    private static final int LABEL = 24;
+    private static final int MIDDLE = 12;
+    private static final int ROWS = 8;
+
+    private final InkAnswer answer;
+    private final InkRecord record;
+    private final List<String> lines = new ArrayList<>();
+
+    private InkText(InkAnswer answer) {
+        this.answer = answer;
+        this.record = answer.record();
+    }
+
+    static String of(InkAnswer answer) {
+        return new InkText(answer).all();
+    }
+
+    static String length(Plan plan, double metres) {
+        return new Print(plan.film().papersOrDefault()).length(metres);
+    }
+
+    private String length(double metres) {
+        return length(answer.plan(), metres);
+    }
+
+    private String all() {
+        int runs = record.runs().size();
+        lines.add(answer.shot().name() + ": ink, " + runs + (runs == 1 ? " try" : " tries") + " of "
+                + seconds((record.shortestFrames() - 1) / record.head().framesPerSecond()) + " from the release");
+        row("the front is at", "in the middle", "4 takes of 5");
+        for (Subject subject : record.subjects()) {
+            for (Subject.Part part : Subject.Part.values()) {
+                row(subject.thing() + "'s " + part.word(), record.reaches(subject.at(part).zMetres()));
+            }
+        }
+        row("the floor", record.reachesFloor());
+        front();
+        record.subjects().forEach(this::veils);
+        List<InkOdds> odds = InkOdds.of(answer.shot(), record);
+        for (InkOdds each : odds) {
+            lines.add("  met in " + each.met() + " of " + each.of() + ": "
+                    + each.line().toText(answer.plan().film().papersOrDefault()));
+        }
+        notes();
+        return String.join("\n", lines) + "\n";
+    }
+
+    private void row(String label, String middle, String interval) {
+        lines.add(("  " + Commands.column(label, LABEL) + Commands.column(middle, MIDDLE + 4) + interval).stripTrailing());
+    }
+
+    private void row(String label, Times times) {
+        OptionalDouble middle = times.middle();
+        String interval = "";
+        if (!times.seconds().isEmpty()) {
+            interval = down(times.low().orElseThrow())
+                    + (times.high().isPresent() ? " to " + up(times.high().getAsDouble()) : " or later");
+        }
+        row(label, middle.isPresent() ? seconds(middle.getAsDouble()) : "not by " + down(times.untilSeconds()), interval);
+    }
+
+    /// How deep and how wide, at some times that are spread evenly.
+    private void front() {
+        int last = record.longestFrames() - 1;
+        int each = Math.max(1, (int) Math.ceil(last / (double) ROWS));
+        row("after", "front at", "half as wide as it is");
+        for (int n = each; n <= last; n += each) {
+            row(
+                    seconds(n / record.head().framesPerSecond()),
+                    shown(record.depth(n)),
+                    shown(record.halfWidth(n)));
+        }
+    }
+
+    private String shown(Lengths lengths) {
+        if (lengths.middle().isEmpty()) {
+            return "-";
+        }
+        String middle = length(lengths.middle().getAsDouble());
+        return lengths.low().isEmpty()
+                ? middle
+                : middle + " (" + plain(lengths.low().getAsDouble()) + " to " + plain(lengths.high().orElseThrow()) + ")";
+    }
+
+    private String plain(double metres) {
+        return new Print(answer.plan().film().papersOrDefault()).lengthNumber(metres, Print.Hand.TAPE);
+    }
+
+    private void veils(Subject subject) {
+        if (!subject.isSeen()) {
+            lines.add("  " + subject.thing() + " " + subject.unseen() + ": what veils it is unknown");
+            return;
+        }
+        boolean guessed = !record.head().strength().measured();
+        row(subject.thing() + " is veiled at", guessed ? "by a guess" : "", "");
+        row("its top", record.veiled(subject, subject.heights().size() - 1));
+        row("its middle", record.veiled(subject, subject.heights().indexOf(subject.at(Subject.Part.MIDDLE))));
+        row("its base", record.veiled(subject, 0));
+        row("every height", record.veiledAll(subject));
+        row("ink before it", record.inked(subject));
+    }
+
+    private void notes() {
+        for (String each : answer.assumed()) {
+            lines.add("Assumed  " + each);
+        }
+        if (!record.head().strength().measured()) {
+            lines.add("Assumed  the ink's strength as 100 /cm, a guess for coloured ink: what veils is unknown until"
+                    + " kit.inks has its strength. Measure it: ./plumeline ask clear-water");
+        }
+        lines.add("Because  depths count from the water line; veiled is less than half of the light left before a thing's"
+                + " side that faces the camera.");
+        lines.add("         The intervals hold for a further take set exactly as written; takes differ by a fifth"
+                + " whatever is done.");
+        lines.add("Files    " + answer.folder() + ": run-1.dye"
+                + (record.runs().size() > 1 ? " to run-" + record.runs().size() + ".dye" : "")
+                + " for pictures, record.ink for wants");
+    }
+
+    private static String seconds(double seconds) {
+        return String.format(Locale.ROOT, "%.2f s", seconds);
+    }
+
+    private static String down(double seconds) {
+        return seconds(Math.floor(seconds * 100 + 1e-6) / 100);
+    }
+
+    private static String up(double seconds) {
+        return seconds(Math.ceil(seconds * 100 - 1e-6) / 100);
+    }
+}

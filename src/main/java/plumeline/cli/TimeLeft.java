@@ -1,0 +1,57 @@
+package plumeline.cli;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Locale;
+import plumeline.jobs.Progress;
+
+/// Says how far long work is and how long is left: after a second, then every five.
+final class TimeLeft implements Progress {
+    private static final double FIRST_SECONDS = 1;
+    private static final double NEXT_SECONDS = 5;
+
+    /// The pace is that since so many lines ago: work that was begun earlier comes in leaps.
+    private static final int LINES = 6;
+
+    private final String what;
+    private final Console console;
+    private final long began = System.nanoTime();
+    private final Deque<Heard> heard = new ArrayDeque<>();
+    private double nextSeconds = FIRST_SECONDS;
+
+    private record Heard(double seconds, double share) {}
+
+    TimeLeft(String what, Console console) {
+        this.what = what;
+        this.console = console;
+    }
+
+    @Override
+    public void hear(double share) {
+        double seconds = (System.nanoTime() - began) / 1e9;
+        if (heard.isEmpty()) {
+            heard.add(new Heard(seconds, share));
+        }
+        if (seconds < nextSeconds || share >= 1) {
+            return;
+        }
+        nextSeconds = seconds + NEXT_SECONDS;
+        Heard first = heard.getFirst();
+        double pace = (share - first.share()) / (seconds - first.seconds());
+        console.say(line(share, pace > 0 ? (1 - share) / pace : Double.POSITIVE_INFINITY));
+        heard.addLast(new Heard(seconds, share));
+        if (heard.size() > LINES) {
+            heard.removeFirst();
+        }
+    }
+
+    private String line(double share, double left) {
+        String done = String.format(Locale.ROOT, "plumeline: %s %.0f %%", what, Math.floor(100 * share));
+        if (!(left < 86_400)) {
+            return done;
+        }
+        return left < 90
+                ? String.format(Locale.ROOT, "%s, about %.0f s left", done, Math.max(1, left))
+                : String.format(Locale.ROOT, "%s, about %.0f min left", done, left / 60);
+    }
+}
