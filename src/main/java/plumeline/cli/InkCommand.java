@@ -45,7 +45,7 @@ final class InkCommand implements Command {
                 List.of(
                         Usage.valued("--runs", "N", "Computes so many tries; else 5."),
                         Usage.valued("--until", "TIME", "Follows the ink so long from its release; else to the shot's"
-                                + " last frame, or until it is on the floor, whichever is later (10 s at most)."),
+                                + " last frame, and for as long again at most where it isn't on the floor by then."),
                         Usage.valued("--cells", "LENGTH", "Cuts the water this finely; else 5 mm."),
                         Usage.valued("--seed", "N", "Takes other chance; else 1."),
                         Usage.valued("--threads", "N", "Works with so many threads; else with all. Changes no result."),

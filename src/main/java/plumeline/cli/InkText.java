@@ -14,7 +14,7 @@ import plumeline.quantity.Print;
 /// What a crew reads after its ink was followed.
 final class InkText {
     private static final int LABEL = 24;
-    private static final int MIDDLE = 12;
+    private static final int MIDDLE = 16;
     private static final int ROWS = 8;
 
     private final InkAnswer answer;
@@ -42,7 +42,7 @@ final class InkText {
         int runs = record.runs().size();
         lines.add(answer.shot().name() + ": ink, " + runs + (runs == 1 ? " try" : " tries") + " of "
                 + seconds((record.shortestFrames() - 1) / record.head().framesPerSecond()) + " from the release");
-        row("the front is at", "in the middle", "4 takes of 5");
+        row("front at", "median", "80 % of takes");
         for (Subject subject : record.subjects()) {
             for (Subject.Part part : Subject.Part.values()) {
                 row(subject.thing() + "'s " + part.word(), record.reaches(subject.at(part).zMetres()));
@@ -53,7 +53,7 @@ final class InkText {
         record.subjects().forEach(this::veils);
         List<InkOdds> odds = InkOdds.of(answer.shot(), record);
         for (InkOdds each : odds) {
-            lines.add("  met in " + each.met() + " of " + each.of() + ": "
+            lines.add("  met in " + each.met() + " of " + each.of() + (each.of() == 1 ? " try: " : " tries: ")
                     + each.line().toText(answer.plan().film().papersOrDefault()));
         }
         notes();
@@ -61,7 +61,7 @@ final class InkText {
     }
 
     private void row(String label, String middle, String interval) {
-        lines.add(("  " + Commands.column(label, LABEL) + Commands.column(middle, MIDDLE + 4) + interval).stripTrailing());
+        lines.add(("  " + Commands.column(label, LABEL) + Commands.column(middle, MIDDLE) + interval).stripTrailing());
     }
 
     private void row(String label, Times times) {
@@ -78,7 +78,7 @@ final class InkText {
     private void front() {
         int last = record.longestFrames() - 1;
         int each = Math.max(1, (int) Math.ceil(last / (double) ROWS));
-        row("after", "front at", "half as wide as it is");
+        row("front after", "depth", "half-width");
         for (int n = each; n <= last; n += each) {
             row(
                     seconds(n / record.head().framesPerSecond()),
@@ -106,13 +106,13 @@ final class InkText {
             lines.add("  " + subject.thing() + " " + subject.unseen() + ": what veils it is unknown");
             return;
         }
-        boolean guessed = !record.head().strength().measured();
-        row(subject.thing() + " is veiled at", guessed ? "by a guess" : "", "");
+        boolean isMeasured = record.head().strength().measured();
+        row(subject.thing() + (isMeasured ? " veiled" : " veiled (a guess)"), "median", "80 % of takes");
+        row("ink before it", record.inked(subject));
         row("its top", record.veiled(subject, subject.heights().size() - 1));
         row("its middle", record.veiled(subject, subject.heights().indexOf(subject.at(Subject.Part.MIDDLE))));
         row("its base", record.veiled(subject, 0));
-        row("every height", record.veiledAll(subject));
-        row("ink before it", record.inked(subject));
+        row("all of it, by then", record.veiledAll(subject));
     }
 
     private void notes() {
@@ -120,27 +120,30 @@ final class InkText {
             lines.add("Assumed  " + each);
         }
         if (!record.head().strength().measured()) {
-            lines.add("Assumed  the ink's strength as 100 /cm, a guess for coloured ink: what veils is unknown until"
-                    + " kit.inks has its strength. Measure it: ./plumeline ask clear-water");
+            lines.add("Assumed  an ink strength of 100 /cm, a guess for coloured ink: what is veiled when stays unknown"
+                    + " until the ink has its strength. Measure it: ./plumeline ask clear-water --example");
         }
-        lines.add("Because  depths count from the water line; veiled is less than half of the light left before a thing's"
-                + " side that faces the camera.");
-        lines.add("         The intervals hold for a further take set exactly as written; takes differ by a fifth"
+        lines.add("Because  Depths count from the water line, times from the release. Veiled: less than half of the light is"
+                + " left before the side that faces the camera.");
+        lines.add("         An interval is that of one more take set exactly as written; takes differ by a fifth"
                 + " whatever is done.");
         lines.add("Files    " + answer.folder() + ": run-1.dye"
                 + (record.runs().size() > 1 ? " to run-" + record.runs().size() + ".dye" : "")
                 + " for pictures, record.ink for wants");
     }
 
+    /// Hundredths below a second, else tenths: no take is known better.
     private static String seconds(double seconds) {
-        return String.format(Locale.ROOT, "%.2f s", seconds);
+        return String.format(Locale.ROOT, seconds < 0.995 ? "%.2f s" : "%.1f s", seconds);
     }
 
     private static String down(double seconds) {
-        return seconds(Math.floor(seconds * 100 + 1e-6) / 100);
+        double steps = seconds < 0.995 ? 100 : 10;
+        return seconds(Math.floor(seconds * steps + 1e-6) / steps);
     }
 
     private static String up(double seconds) {
-        return seconds(Math.ceil(seconds * 100 - 1e-6) / 100);
+        double steps = seconds < 0.995 ? 100 : 10;
+        return seconds(Math.ceil(seconds * steps - 1e-6) / steps);
     }
 }

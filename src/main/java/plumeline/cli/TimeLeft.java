@@ -10,6 +10,9 @@ final class TimeLeft implements Progress {
     private static final double FIRST_SECONDS = 1;
     private static final double NEXT_SECONDS = 5;
 
+    /// The pace isn't told by less.
+    private static final double LEAST_SHARE = 0.01;
+
     /// The pace is that since so many lines ago: work that was begun earlier comes in leaps.
     private static final int LINES = 6;
 
@@ -37,8 +40,9 @@ final class TimeLeft implements Progress {
         }
         nextSeconds = seconds + NEXT_SECONDS;
         Heard first = heard.getFirst();
-        double pace = (share - first.share()) / (seconds - first.seconds());
-        console.say(line(share, pace > 0 ? (1 - share) / pace : Double.POSITIVE_INFINITY));
+        double gained = share - first.share();
+        double left = (1 - share) / gained * (seconds - first.seconds());
+        console.say(line(share, gained < LEAST_SHARE ? Double.POSITIVE_INFINITY : left));
         heard.addLast(new Heard(seconds, share));
         if (heard.size() > LINES) {
             heard.removeFirst();

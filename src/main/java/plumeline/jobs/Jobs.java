@@ -101,10 +101,16 @@ public final class Jobs {
         }
 
         private T value(Future<T> job) throws IOException {
+            boolean interrupted = false;
             while (true) {
                 try {
-                    return job.get();
+                    T value = job.get();
+                    if (interrupted) {
+                        Thread.currentThread().interrupt();
+                    }
+                    return value;
                 } catch (InterruptedException e) {
+                    interrupted = true;
                     stop.ask();
                 } catch (ExecutionException e) {
                     switch (e.getCause()) {

@@ -11,8 +11,8 @@ public record InkCourse(double cellMetres, long seed, Until until) {
     /// A cell where nothing else is asked: a can is thirteen of them across.
     public static final double CELL_METRES = 0.005;
 
-    /// Ink that isn't on the floor by then isn't waited for.
-    public static final double PATIENCE_SECONDS = 10;
+    /// Ink that isn't on the floor after so many times the shot isn't waited for.
+    private static final double PATIENCE = 2;
 
     private static final double MOST_SECONDS = 600;
 
@@ -33,7 +33,7 @@ public record InkCourse(double cellMetres, long seed, Until until) {
             }
         }
 
-        /// To the shot's last frame; and on until the ink is on the floor, at most [#PATIENCE_SECONDS].
+        /// To the shot's last frame; and on until the ink is on the floor, for as long again at most.
         record ShotAndFloor() implements Until {}
     }
 
@@ -49,7 +49,7 @@ public record InkCourse(double cellMetres, long seed, Until until) {
     int lastFrame(InkShot.Timing timing) {
         double seconds = switch (until) {
             case Until.Time(double time) -> time;
-            case Until.ShotAndFloor() -> Math.max(timing.shotSeconds(), PATIENCE_SECONDS);
+            case Until.ShotAndFloor() -> PATIENCE * timing.shotSeconds();
         };
         return frame(seconds, timing);
     }
