@@ -23,7 +23,8 @@ final class Face {
     static List<Double> heightsMetres(Solid solid) {
         double top = solid.heightMetres();
         List<Double> heights = new ArrayList<>();
-        for (int n = 0; n * APART_METRES < top - APART_METRES / 4; n++) {
+        heights.add(0.0);
+        for (int n = 1; n * APART_METRES < top - APART_METRES / 4; n++) {
             heights.add(n * APART_METRES);
         }
         if (heights.stream().noneMatch(height -> Math.abs(height - top / 2) < 1e-9)) {

@@ -138,6 +138,9 @@ public record InkShot(
     }
 
     private static boolean holds(Body body, Vec place) {
+        if (place.distanceMetres(body.middle()) > body.ballMetres()) {
+            return false;
+        }
         Vec own = body.own(place);
         if (own.z() < 0 || own.z() > body.solid().heightMetres()) {
             return false;
