@@ -1,29 +1,22 @@
 package plumeline.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plumeline.flow.Grid;
-import plumeline.jobs.Job;
-import plumeline.jobs.Jobs;
-import plumeline.jobs.Result;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
 import plumeline.plan.Shot;
-import plumeline.plume.DyeFilm;
 import plumeline.plume.InkCourse;
 import plumeline.plume.InkKey;
 import plumeline.plume.InkReading;
 import plumeline.plume.InkRecord;
-import plumeline.plume.InkRun;
 import plumeline.plume.InkShot;
 import plumeline.plume.InkShots;
-import plumeline.plume.RecordBytes;
 import plumeline.plume.Viewing;
-import plumeline.quantity.Quantity;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.solve.Solve;
@@ -44,8 +37,11 @@ final class InkCommand implements Command {
                 2,
                 List.of(
                         Usage.valued("--runs", "N", "Computes so many tries; else 5."),
-                        Usage.valued("--until", "TIME", "Follows the ink so long from its release; else to the shot's"
-                                + " last frame, and for as long again at most where it isn't on the floor by then."),
+                        Usage.valued(
+                                "--until",
+                                "TIME",
+                                "Follows the ink so long from its release; else to the shot's last frame, and"
+                                        + " for as long again at most where it isn't on the floor by then."),
                         Usage.valued("--cells", "LENGTH", "Cuts the water this finely; else 5 mm."),
                         Usage.valued("--seed", "N", "Takes other chance; else 1."),
                         Usage.valued("--threads", "N", "Works with so many threads; else with all. Changes no result."),
@@ -55,7 +51,15 @@ final class InkCommand implements Command {
     }
 
     /// A shot with its marks set.
-    private record Set(Stage stage, double[] values, List<String> open) {}
+    ///
+    /// @param stage the shot
+    /// @param valuesSi its marks' values
+    /// @param open what is said of marks that nothing sets
+    private record Marked(Stage stage, List<Double> valuesSi, List<String> open) {
+        double[] values() {
+            return valuesSi.stream().mapToDouble(Double::doubleValue).toArray();
+        }
+    }
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
@@ -67,7 +71,7 @@ final class InkCommand implements Command {
         }
         Plan plan = reading.plan().get();
         Shot shot = PlanFile.shot(plan, given.plain().get(1));
-        Set set = set(plan, shot);
+        Marked set = set(plan, shot);
         InkShot ink = read(set);
         Grid grid = grid(ink, options.course());
         Path ofPlan = given.findValue("--to").isPresent()
@@ -80,7 +84,8 @@ final class InkCommand implements Command {
             if (given.has("--fresh")) {
                 folder.clear();
             }
-            Optional<InkRecord> record = record(new Following(ink, options, viewing, folder, console, interruption));
+            Optional<InkRecord> record =
+                    new InkWork(ink, options, viewing, folder, console, interruption.stop()).record();
             if (record.isEmpty()) {
                 console.say("plumeline: stopped; the same command goes on from here");
                 return Outcome.STOPPED;
@@ -95,10 +100,10 @@ final class InkCommand implements Command {
     }
 
     /// Free marks are solved as `solve` does it; those on which nothing bears stand in the middle of where they may.
-    private static Set set(Plan plan, Shot shot) {
+    private static Marked set(Plan plan, Shot shot) {
         Stage stage = Stage.of(plan, shot);
         if (shot.marks().stream().noneMatch(mark -> mark.isFree())) {
-            return new Set(stage, stage.startValues(), List.of());
+            return new Marked(stage, Arrays.stream(stage.startValues()).boxed().toList(), List.of());
         }
         ShotAnswer answer = Solve.film(plan, List.of(shot.name())).shots().getFirst();
         double[] values = answer.posed().values();
@@ -110,10 +115,10 @@ final class InkCommand implements Command {
                 open.add(path + " " + InkText.length(plan, values[i]) + ", the middle of where it may be");
             }
         }
-        return new Set(stage, values, open);
+        return new Marked(stage, answer.posed().valuesSi(), open);
     }
 
-    private static InkShot read(Set set) throws Refusal {
+    private static InkShot read(Marked set) throws Refusal {
         return switch (InkShots.read(set.stage(), set.values())) {
             case InkReading.Ready(InkShot ink) -> ink;
             case InkReading.Lacking(String field, String lack, String attempt) ->
@@ -138,108 +143,19 @@ final class InkCommand implements Command {
         return grid;
     }
 
-    /// All that following a shot's ink needs.
-    private record Following(
-            InkShot ink,
-            InkOptions options,
-            Viewing viewing,
-            InkFolder folder,
-            Console console,
-            Interruption interruption) {
-        InkRun.Task task(int run) {
-            return new InkRun.Task(ink, options.course(), run);
-        }
-    }
-
-    /// The record of so many runs: as kept where all is as it was, else of films that are kept or made.
-    private static Optional<InkRecord> record(Following all) throws IOException {
-        int runs = all.options().runs();
-        Optional<InkRecord> kept = all.folder().findRecord();
-        if (kept.isPresent()
-                && kept.get().runs().size() == runs
-                && kept.get().isSeenBy(all.viewing())
-                && filmsAreWhole(all)) {
-            all.console().say("plumeline: computed before, with the same inputs");
-            return kept;
-        }
-        if (!film(all)) {
-            return Optional.empty();
-        }
-        List<Job<InkRecord.Run>> looks = new ArrayList<>();
-        for (int run = 1; run <= runs; run++) {
-            int number = run;
-            looks.add(work -> look(all, number));
-        }
-        Result<InkRecord.Run> looked = Jobs.run(
-                looks,
-                all.options().threads(),
-                new TimeLeft("looking at it", all.console()),
-                all.interruption().stop());
-        if (!(looked instanceof Result.Whole<InkRecord.Run>(List<InkRecord.Run> seen))) {
-            return Optional.empty();
-        }
-        InkRecord record = new InkRecord(head(all), all.viewing().subjects(), seen);
-        PlainFile.write(all.folder().record(), RecordBytes.write(record));
-        return Optional.of(record);
-    }
-
-    private static boolean filmsAreWhole(Following all) throws IOException {
-        for (int run = 1; run <= all.options().runs(); run++) {
-            if (!all.folder().isWhole(all.task(run).head())) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static InkRecord.Run look(Following all, int run) throws IOException {
-        DyeFilm film = all.folder()
-                .findFilm(run)
-                .orElseThrow(() -> new IOException(all.folder().film(run) + " is gone"));
-        return all.viewing().look(film);
-    }
-
-    private static InkRecord.Head head(Following all) {
-        InkShot ink = all.ink();
-        return new InkRecord.Head(
-                ink.shot(),
-                InkKey.ofFlow(ink),
-                all.viewing().key(),
-                all.options().course(),
-                all.viewing().strength(),
-                ink.waters().box().low().z(),
-                ink.waters().depthMetres(),
-                ink.timing().framesPerSecond());
-    }
-
-    /// Makes the films that aren't there; false where it was stopped.
-    private static boolean film(Following all) throws IOException {
-        List<Job<InkJob.Done>> jobs = new ArrayList<>();
-        int begun = 0;
-        for (int run = 1; run <= all.options().runs(); run++) {
-            if (!all.folder().isWhole(all.task(run).head())) {
-                jobs.add(new InkJob(all.task(run), all.folder(), all.options().threads()));
-                begun += Files.isRegularFile(all.folder().stop(run)) ? 1 : 0;
-            }
-        }
-        if (jobs.isEmpty()) {
-            return true;
-        }
-        int kept = all.options().runs() - jobs.size();
-        all.console()
-                .say("plumeline: " + jobs.size() + (jobs.size() == 1 ? " try" : " tries") + " into "
-                        + all.folder().path()
-                        + (kept > 0 ? "; " + kept + " more computed before" : "")
-                        + (begun > 0 ? "; going on with " + begun + " that stopped" : ""));
-        var progress = new TimeLeft("ink", all.console());
-        return Jobs.run(jobs, all.options().threads(), progress, all.interruption().stop())
-                instanceof Result.Whole<InkJob.Done>;
-    }
-
     @Override
     public List<Rehearsal> rehearsals() {
-        List<String> small =
-                List.of(Rehearsal.FILE, "plume", "--runs", "1", "--cells", "20 mm", "--until", "0.1 s", "--to", Rehearsal.FOLDER);
+        List<String> small = List.of(
+                Rehearsal.FILE,
+                "plume",
+                "--runs",
+                "1",
+                "--cells",
+                "20 mm",
+                "--until",
+                "0.1 s",
+                "--to",
+                Rehearsal.FOLDER);
         List<String> again = new ArrayList<>(small);
         again.add("--json");
         return List.of(new Rehearsal(small, PlanFile.example()), new Rehearsal(again, PlanFile.example()));

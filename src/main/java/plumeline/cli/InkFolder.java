@@ -53,8 +53,7 @@ final class InkFolder implements AutoCloseable {
     static InkFolder open(Path ofPlan, String shot, InkKey runs) throws Refusal, IOException {
         Path folder = ofPlan.resolve(shot + "-" + runs.brief());
         PlainFile.makeFolder(folder);
-        FileChannel file = FileChannel.open(
-                folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel file = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         FileLock lock = null;
         try {
             lock = file.tryLock();

@@ -40,15 +40,21 @@ final class InkJson {
         members.add(member("seed", "" + record.head().course().seed()));
         members.add(member("cells", answer.cells().toString()));
         members.add(member("rate", number(record.head().framesPerSecond())));
-        members.add(member("strength", object(List.of(
-                member("value", number(record.head().strength().perMetre() / 100)),
-                member("unit", text("/cm")),
-                member("origin", text(record.head().strength().measured() ? "given" : "guessed"))))));
-        members.add(member("assumed", array(answer.assumed().stream().map(InkJson::text).toList())));
+        members.add(member(
+                "strength",
+                object(List.of(
+                        member("value", number(record.head().strength().perMetre() / 100)),
+                        member("unit", text("/cm")),
+                        member("origin", text(record.head().strength().measured() ? "given" : "guessed"))))));
+        members.add(member(
+                "assumed", array(answer.assumed().stream().map(InkJson::text).toList())));
         members.add(member("front", front()));
         members.add(member("floor", times(record.reachesFloor())));
-        members.add(member("things", array(record.subjects().stream().map(this::thing).toList())));
-        members.add(member("wants", array(InkOdds.of(answer.shot(), record).stream().map(this::odds).toList())));
+        members.add(member(
+                "things", array(record.subjects().stream().map(this::thing).toList())));
+        members.add(member(
+                "wants",
+                array(InkOdds.of(answer.shot(), record).stream().map(this::odds).toList())));
         members.add(member("folder", text(answer.folder().toString())));
         return "{" + String.join(",\n ", members) + "}";
     }
@@ -65,9 +71,17 @@ final class InkJson {
     private String series(int frames, IntFunction<Lengths> at) {
         List<Lengths> all = IntStream.range(0, frames).mapToObj(at).toList();
         return object(List.of(
-                member("value", array(all.stream().map(each -> millimetres(each.middle())).toList())),
-                member("low", array(all.stream().map(each -> millimetres(each.low())).toList())),
-                member("high", array(all.stream().map(each -> millimetres(each.high())).toList()))));
+                member(
+                        "value",
+                        array(all.stream()
+                                .map(each -> millimetres(each.middle()))
+                                .toList())),
+                member(
+                        "low",
+                        array(all.stream().map(each -> millimetres(each.low())).toList())),
+                member(
+                        "high",
+                        array(all.stream().map(each -> millimetres(each.high())).toList()))));
     }
 
     private static String millimetres(OptionalDouble metres) {
@@ -78,7 +92,8 @@ final class InkJson {
         List<String> members = new ArrayList<>();
         members.add(member("thing", text(subject.thing())));
         for (Subject.Part part : Subject.Part.values()) {
-            members.add(member(part.word(), times(record.reaches(subject.at(part).zMetres()))));
+            members.add(
+                    member(part.word(), times(record.reaches(subject.at(part).zMetres()))));
         }
         if (!subject.isSeen()) {
             members.add(member("veiled", text("unknown")));
@@ -111,7 +126,8 @@ final class InkJson {
         members.add(member("unit", text("s")));
         times.low().ifPresent(value -> members.add(member("low", number(value))));
         times.high().ifPresent(value -> members.add(member("high", number(value))));
-        members.add(member("runs", array(times.seconds().stream().map(InkJson::number).toList())));
+        members.add(member(
+                "runs", array(times.seconds().stream().map(InkJson::number).toList())));
         return object(members);
     }
 

@@ -25,7 +25,8 @@ record InkOdds(WantLine line, int met, int of) {
             Optional<Subject> subject =
                     line.subjects().stream().findFirst().flatMap(named -> record.findSubject(named.name()));
             subject.flatMap(thing -> met(line, thing, record))
-                    .ifPresent(met -> odds.add(new InkOdds(line, met, record.runs().size())));
+                    .ifPresent(
+                            met -> odds.add(new InkOdds(line, met, record.runs().size())));
         }
         return odds;
     }
@@ -36,7 +37,8 @@ record InkOdds(WantLine line, int met, int of) {
             case "ink_reaches" -> {
                 double after = si(line, "after").orElse(0.0);
                 double within = si(line, "within").orElse(TAKE_SHARE * after);
-                Times times = record.reaches(thing.at(part(line).orElse(Subject.Part.TOP)).zMetres());
+                Times times = record.reaches(
+                        thing.at(part(line).orElse(Subject.Part.TOP)).zMetres());
                 yield Optional.of(times.within(after - within, after + within));
             }
             case "clear_until" -> {

@@ -24,9 +24,8 @@ record InkOptions(InkCourse course, int runs, int threads) {
         int threads = whole(given, "--threads", 1, MOST_THREADS)
                 .orElse((long) Runtime.getRuntime().availableProcessors())
                 .intValue();
-        InkCourse.Until end = until.isPresent()
-                ? new InkCourse.Until.Time(until.get().si())
-                : new InkCourse.Until.ShotAndFloor();
+        InkCourse.Until end =
+                until.isPresent() ? new InkCourse.Until.Time(until.get().si()) : new InkCourse.Until.ShotAndFloor();
         return new InkOptions(new InkCourse(cells, seed, end), runs, Math.min(threads, MOST_THREADS));
     }
 

@@ -45,7 +45,9 @@ final class InkText {
         row("front at", "median", "80 % of takes");
         for (Subject subject : record.subjects()) {
             for (Subject.Part part : Subject.Part.values()) {
-                row(subject.thing() + "'s " + part.word(), record.reaches(subject.at(part).zMetres()));
+                row(
+                        subject.thing() + "'s " + part.word(),
+                        record.reaches(subject.at(part).zMetres()));
             }
         }
         row("the floor", record.reachesFloor());
@@ -71,7 +73,10 @@ final class InkText {
             interval = down(times.low().orElseThrow())
                     + (times.high().isPresent() ? " to " + up(times.high().getAsDouble()) : " or later");
         }
-        row(label, middle.isPresent() ? seconds(middle.getAsDouble()) : "not by " + down(times.untilSeconds()), interval);
+        row(
+                label,
+                middle.isPresent() ? seconds(middle.getAsDouble()) : "not by " + down(times.untilSeconds()),
+                interval);
     }
 
     /// How deep and how wide, at some times that are spread evenly.
@@ -80,10 +85,7 @@ final class InkText {
         int each = Math.max(1, (int) Math.ceil(last / (double) ROWS));
         row("front after", "depth", "half-width");
         for (int n = each; n <= last; n += each) {
-            row(
-                    seconds(n / record.head().framesPerSecond()),
-                    shown(record.depth(n)),
-                    shown(record.halfWidth(n)));
+            row(seconds(n / record.head().framesPerSecond()), shown(record.depth(n)), shown(record.halfWidth(n)));
         }
     }
 
@@ -94,7 +96,8 @@ final class InkText {
         String middle = length(lengths.middle().getAsDouble());
         return lengths.low().isEmpty()
                 ? middle
-                : middle + " (" + plain(lengths.low().getAsDouble()) + " to " + plain(lengths.high().orElseThrow()) + ")";
+                : middle + " (" + plain(lengths.low().getAsDouble()) + " to "
+                        + plain(lengths.high().orElseThrow()) + ")";
     }
 
     private String plain(double metres) {
@@ -123,8 +126,9 @@ final class InkText {
             lines.add("Assumed  an ink strength of 100 /cm, a guess for coloured ink: what is veiled when stays unknown"
                     + " until the ink has its strength. Measure it: ./plumeline ask clear-water --example");
         }
-        lines.add("Because  Depths count from the water line, times from the release. Veiled: less than half of the light is"
-                + " left before the side that faces the camera.");
+        lines.add(
+                "Because  Depths count from the water line, times from the release. Veiled: less than half of the light"
+                        + " is left before the side that faces the camera.");
         lines.add("         An interval is that of one more take set exactly as written; takes differ by a fifth"
                 + " whatever is done.");
         lines.add("Files    " + answer.folder() + ": run-1.dye"

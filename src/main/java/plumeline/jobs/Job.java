@@ -7,8 +7,8 @@ import java.io.IOException;
 /// @param <T> what it gives
 @FunctionalInterface
 public interface Job<T> {
-    /// Does it. A task that takes long asks [Work#goesOn] now and then and returns soon after that says no; what it gives
-    /// then is not looked at.
+    /// Does it. A task that takes long asks [Work#goesOn] now and then and returns soon after that says no; what it
+    /// gives then is not looked at.
     ///
     /// @param work what it tells and asks while it works
     /// @return what it gives

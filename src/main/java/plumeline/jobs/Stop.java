@@ -6,6 +6,9 @@ import java.util.concurrent.atomic.AtomicBoolean;
 public final class Stop {
     private final AtomicBoolean asked = new AtomicBoolean();
 
+    /// Makes a request that isn't asked yet.
+    public Stop() {}
+
     /// Asks to stop.
     public void ask() {
         asked.set(true);

@@ -3,7 +3,8 @@ package plumeline.plume;
 import plumeline.flow.Grid;
 import plumeline.geom.Vec;
 
-/// How much dye a straight way through the water crosses: from cell to cell, each with its share and the exact way in it.
+/// How much dye a straight way through the water crosses: from cell to cell, each with its share and the exact way in
+/// it.
 ///
 /// **Source:** the walk from cell to cell is J. Amanatides and A. Woo's, "A fast voxel traversal algorithm for ray
 /// tracing", Eurographics 1987, from memory.

@@ -53,8 +53,7 @@ public final class DyeFilm {
             in.get(key);
             int run = in.getInt();
             long seed = in.getLong();
-            Grid grid = new Grid(
-                    in.getInt(), in.getInt(), in.getInt(), in.getDouble(), in.getDouble(), in.getDouble());
+            Grid grid = new Grid(in.getInt(), in.getInt(), in.getInt(), in.getDouble(), in.getDouble(), in.getDouble());
             Vec corner = new Vec(in.getDouble(), in.getDouble(), in.getDouble());
             double rate = in.getDouble();
             return in.getDouble() == DyeFrame.LEAST
@@ -124,6 +123,6 @@ public final class DyeFilm {
     /// @param seconds from the release's start, seconds
     /// @return its number; the first or last one outside the film
     public int nearest(double seconds) {
-        return (int) Math.clamp(Math.round(seconds * head.framesPerSecond()), 0, at.length - 1);
+        return Math.clamp(Math.round(seconds * head.framesPerSecond()), 0, at.length - 1);
     }
 }

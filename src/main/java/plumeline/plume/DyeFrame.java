@@ -10,8 +10,8 @@ import plumeline.flow.Grid;
 
 /// The dye of one frame, a byte a cell, of the smallest box of cells that holds all of it.
 ///
-/// A byte of 0 is less than [#LEAST] of dye; n from 1 to 255 is `LEAST^((255 − n)/254)`, so that two neighbours are 5.6 %
-/// apart and a share is kept to within 2.8 %.
+/// A byte of 0 is less than [#LEAST] of dye; n from 1 to 255 is `LEAST^((255 − n)/254)`, so that two neighbours are 5.6
+/// % apart and a share is kept to within 2.8 %.
 public final class DyeFrame {
     /// The least share that is kept.
     public static final double LEAST = 1e-6;
@@ -180,7 +180,10 @@ public final class DyeFrame {
         for (int each : new int[] {box.i(), box.j(), box.k(), box.ni(), box.nj(), box.nk()}) {
             out.putShort((short) each);
         }
-        return out.putInt(length).putInt(sum(packed, length)).put(packed, 0, length).array();
+        return out.putInt(length)
+                .putInt(sum(packed, length))
+                .put(packed, 0, length)
+                .array();
     }
 
     private static final int HEAD_BYTES = 4 + 6 * 2 + 4 + 4;
@@ -198,8 +201,7 @@ public final class DyeFrame {
     /// @throws IllegalArgumentException where they are no frame
     public static DyeFrame read(ByteBuffer in) {
         int number = in.getInt();
-        Box box = new Box(
-                in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort());
+        Box box = new Box(in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort());
         int length = in.getInt();
         int sum = in.getInt();
         byte[] packed = new byte[length];

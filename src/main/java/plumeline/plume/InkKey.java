@@ -12,8 +12,8 @@ import plumeline.geom.Vec;
 
 /// What tells whether something computed belongs to a shot as it stands: a hash of all that it was computed from.
 ///
-/// Lengths count to a hundredth of a millimetre, angles to a millionth, everything else to a millionth of itself, so that
-/// the last bits of what was solved don't matter.
+/// Lengths count to a hundredth of a millimetre, angles to a millionth, everything else to a millionth of itself, so
+/// that the last bits of what was solved don't matter.
 ///
 /// @param hex SHA-256, 64 hexadecimal digits
 public record InkKey(String hex) {
@@ -41,8 +41,11 @@ public record InkKey(String hex) {
     public static InkKey ofFlow(InkShot shot) {
         var text = new Text();
         text.place(shot.waters().box().low()).place(shot.waters().box().high());
-        text.number(shot.waters().viscosityMetres2PerSecond()).number(shot.waters().sinkingMetresPerSecond2());
-        text.place(shot.pour().mouth()).length(shot.pour().boreMetres()).number(shot.pour().metres3PerSecond());
+        text.number(shot.waters().viscosityMetres2PerSecond())
+                .number(shot.waters().sinkingMetresPerSecond2());
+        text.place(shot.pour().mouth())
+                .length(shot.pour().boreMetres())
+                .number(shot.pour().metres3PerSecond());
         text.number(shot.pour().startSeconds()).number(shot.pour().endSeconds());
         for (Body body : shot.bodies()) {
             text.body(body);
@@ -95,7 +98,8 @@ public record InkKey(String hex) {
             switch (body.solid()) {
                 case Solid.Revolved round ->
                     round.stations().forEach(at -> length(at.heightMetres()).length(at.radiusMetres()));
-                case Solid.Box box -> length(box.widthMetres()).length(box.depthMetres()).length(box.heightMetres());
+                case Solid.Box box ->
+                    length(box.widthMetres()).length(box.depthMetres()).length(box.heightMetres());
             }
             Pose pose = body.pose();
             return word("at").place(pose.base()).angle(pose.turnRadians()).angle(pose.leanRadians());
@@ -103,7 +107,8 @@ public record InkKey(String hex) {
 
         InkKey key() {
             try {
-                byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(UTF_8));
+                byte[] hash = MessageDigest.getInstance("SHA-256")
+                        .digest(text.toString().getBytes(UTF_8));
                 return new InkKey(HexFormat.of().formatHex(hash));
             } catch (NoSuchAlgorithmException e) {
                 throw new IllegalStateException("every Java has SHA-256", e);

@@ -55,7 +55,8 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
 
         /// @param low the front's height over the floor, metres, NaN while there is no ink; one a frame
         /// @param halfWidth half its width, metres, likewise
-        /// @param clear for each subject: share of the light left, one a height a frame, heights running fastest
+        /// @param clear for each subject: share of the light left, one a height a frame, heights running
+        /// fastest
         Run(int number, float[] low, float[] halfWidth, List<float[]> clear) {
             this.number = number;
             this.low = low;

@@ -13,8 +13,8 @@ import plumeline.flow.Stop;
 import plumeline.flow.Watch;
 import plumeline.flow.Workers;
 
-/// One run of a shot's ink, stepped frame by frame. Each step of the flow ends at a frame's time at the latest, so that a
-/// run that was put down between two frames and taken up again gives the same bits as one that never stopped.
+/// One run of a shot's ink, stepped frame by frame. Each step of the flow ends at a frame's time at the latest, so that
+/// a run that was put down between two frames and taken up again gives the same bits as one that never stopped.
 public final class InkRun {
     /// Ink is on the floor where it is a thousandth there.
     private static final double ON_FLOOR = 1e-3;
@@ -128,7 +128,9 @@ public final class InkRun {
         out.putInt(task.number()).putInt(next).putInt(length).putLong(filmBytes);
         State.Clock clock = state.clock();
         out.putDouble(clock.seconds()).putLong(clock.steps());
-        out.putDouble(clock.lastStepSeconds()).putDouble(clock.releasedMetres3()).putInt(State.FIELDS);
+        out.putDouble(clock.lastStepSeconds())
+                .putDouble(clock.releasedMetres3())
+                .putInt(State.FIELDS);
         for (float[] field : fields) {
             out.asFloatBuffer().put(field);
             out.position(out.position() + 4 * length);
@@ -161,7 +163,9 @@ public final class InkRun {
     ///
     /// @return share of its likely length, 0 to 1; 1 at its end only
     public double share() {
-        return over ? 1 : Math.min(0.99, next / (task.course().likelyFrame(task.shot().timing()) + 1.0));
+        return over
+                ? 1
+                : Math.min(0.99, next / (task.course().likelyFrame(task.shot().timing()) + 1.0));
     }
 
     /// Steps to the next frame.

@@ -21,8 +21,7 @@ import plumeline.geom.Vec;
 /// @param bodies what stands or hangs in the water, as at the release's start
 /// @param timing how release, shot and rate lie in time
 /// @param assumed what was taken for what isn't written, each in a few words
-public record InkShot(
-        String shot, Waters waters, Pour pour, List<Body> bodies, Timing timing, List<String> assumed) {
+public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, Timing timing, List<String> assumed) {
     /// How far a stream's speed wanders, as a share of itself: what a hand on a syringe leaves.
     private static final double NOISE = 1;
 
@@ -48,21 +47,22 @@ public record InkShot(
 
     /// How the ink comes in.
     ///
-    /// @param mouth the nozzle's mouth, which points down, table frame, metres; in the water, or on its surface where
-    /// the ink falls onto it
+    /// @param mouth the nozzle's mouth, which points down, table frame, metres; in the water, or on its surface
+    /// where the ink falls onto it
     /// @param boreMetres how wide the stream enters, metres
     /// @param metres3PerSecond its rate, cubic metres a second
     /// @param startSeconds when it enters the water, seconds from the release's start
     /// @param endSeconds when it ends, seconds
-    public record Pour(
-            Vec mouth, double boreMetres, double metres3PerSecond, double startSeconds, double endSeconds) {}
+    public record Pour(Vec mouth, double boreMetres, double metres3PerSecond, double startSeconds, double endSeconds) {}
 
     /// How release, shot and rate lie in time.
     ///
-    /// @param framesPerSecond frames of the flow that are kept, 1/s: the camera's rate, or a whole part of it over 120
+    /// @param framesPerSecond frames of the flow that are kept, 1/s: the camera's rate, or a whole part of it over
+    /// 120
     /// @param startSeconds the release's start, real seconds from the shot's first frame
     /// @param shotSeconds the end of the shot's last frame, seconds from the release's start
-    /// @param floorSeconds when the law has the ink on the floor, seconds from the release's start; a guess for progress
+    /// @param floorSeconds when the law has the ink on the floor, seconds from the release's start; a guess for
+    /// progress
     public record Timing(double framesPerSecond, double startSeconds, double shotSeconds, double floorSeconds) {}
 
     /// Cuts the water into cells.

@@ -82,13 +82,18 @@ public final class InkShots {
     private InkShot read() throws Lack {
         Release.OfInk release = release();
         Bounds box = water();
-        double kelvin = shot.findTank().orElseThrow().tank().written().findQuantity("temperature").map(Quantity::si)
+        double kelvin = shot.findTank()
+                .orElseThrow()
+                .tank()
+                .written()
+                .findQuantity("temperature")
+                .map(Quantity::si)
                 .orElseGet(this::roomKelvin);
         double waterDensity = Water.densityKilogramsPerMetre3(kelvin).find().orElseThrow();
         double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / waterDensity;
         double sinking = sinking(release, waterDensity);
         double startSeconds = startSeconds(release);
-        List<Body> bodies = bodies(startSeconds, box);
+        List<Body> bodies = bodies(startSeconds);
         plumeline.ink.Release ink = ink(release, sinking, viscosity);
         var descent = new Descent(ink, mouth(release).z() - box.high().z());
         InkShot.Pour pour = pour(descent, mouth(release), box);
@@ -120,7 +125,9 @@ public final class InkShots {
         Optional<TankPlace> place = shot.findTank();
         if (place.isEmpty()) {
             throw new Lack(
-                    field("tank"), "is missing", "Add `tank: {tank: NAME, at: [0 mm, 0 mm], water: 260 mm}` to the shot.");
+                    field("tank"),
+                    "is missing",
+                    "Add `tank: {tank: NAME, at: [0 mm, 0 mm], water: 260 mm}` to the shot.");
         }
         switch (TankFill.of(place.get())) {
             case TankFill.NoDepth() ->
@@ -187,13 +194,18 @@ public final class InkShots {
     }
 
     private static OptionalDouble find(Release.OfInk release, String key) {
-        return release.written().findQuantity(key).stream().mapToDouble(Quantity::si).findFirst();
+        return release.written().findQuantity(key).stream()
+                .mapToDouble(Quantity::si)
+                .findFirst();
     }
 
     /// From above the surface the ink falls, speeds up and narrows, and part of its push is lost where it goes in.
     private InkShot.Pour pour(Descent descent, Vec mouth, Bounds box) throws Lack {
-        if (mouth.x() <= box.low().x() || mouth.x() >= box.high().x() || mouth.y() <= box.low().y()
-                || mouth.y() >= box.high().y() || mouth.z() <= box.low().z()) {
+        if (mouth.x() <= box.low().x()
+                || mouth.x() >= box.high().x()
+                || mouth.y() <= box.low().y()
+                || mouth.y() >= box.high().y()
+                || mouth.z() <= box.low().z()) {
             throw new Lack(
                     field("release.at"), "is outside the tank's water", "Place the nozzle within the tank's panes.");
         }
@@ -208,11 +220,12 @@ public final class InkShots {
         double air = descent.airSeconds();
         double end = air + ink.seconds();
         if (descent.heightMetres() <= 0) {
-            return new InkShot.Pour(
-                    mouth, ink.boreMetres(), ink.volumeFluxMetres3PerSecond(), air, end);
+            return new InkShot.Pour(mouth, ink.boreMetres(), ink.volumeFluxMetres3PerSecond(), air, end);
         }
         assumed.add(String.format(
-                Locale.ROOT, "the ink falls %.0f mm and goes on in the water with part of its push", 1e3 * descent.heightMetres()));
+                Locale.ROOT,
+                "the ink falls %.0f mm and goes on in the water with part of its push",
+                1e3 * descent.heightMetres()));
         double flux = ink.volumeFluxMetres3PerSecond();
         double speed = descent.pushMetresPerSecond(Coefficients.USUAL);
         double bore = Math.sqrt(4 * flux / (Math.PI * speed));
@@ -253,23 +266,28 @@ public final class InkShots {
     }
 
     /// What is in the water when the release starts.
-    private List<Body> bodies(double startSeconds, Bounds box) {
+    private List<Body> bodies(double startSeconds) {
         double frame = stage.retime().frameAt(startSeconds, (double) stage.frames());
         TankWalls walls = stage.findTank().orElseThrow();
         List<Body> now = stage.scene(values, frame).things();
         List<Body> wet = now.stream().filter(walls::isWet).toList();
-        if (stage.isMoving() && !stage.scene(values, (double) stage.frames()).things().equals(now)) {
+        if (stage.isMoving()
+                && !stage.scene(values, (double) stage.frames()).things().equals(now)) {
             assumed.add("things stand still in the water, as they are when the release starts");
         }
         return wet;
     }
 
     private InkShot.Timing timing(double startSeconds, Descent descent, InkShot.Waters waters) {
-        double rate = shot.camera().written().findQuantity("rate").map(Quantity::si)
+        double rate = shot.camera()
+                .written()
+                .findQuantity("rate")
+                .map(Quantity::si)
                 .orElse(stage.retime().framesPerSecond());
         double kept = rate / Math.ceil(rate / MOST_FRAMES_PER_SECOND - 1e-9);
         double depth = waters.depthMetres();
-        double floor = descent.findSeconds(depth, descent.regime(depth), Coefficients.USUAL).orElse(FARTHEST_SECONDS);
+        double floor = descent.findSeconds(depth, descent.regime(depth), Coefficients.USUAL)
+                .orElse(FARTHEST_SECONDS);
         return new InkShot.Timing(kept, startSeconds, shotSeconds() - startSeconds, floor);
     }
 }

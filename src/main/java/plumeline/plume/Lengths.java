@@ -34,8 +34,7 @@ public record Lengths(List<Double> metres, double leastMetres, double mostMetres
     public OptionalDouble low() {
         return metres.size() < 2
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        Math.clamp(mean() - reach(), leastMetres, middle().orElseThrow()));
+                : OptionalDouble.of(Math.clamp(mean() - reach(), leastMetres, middle().orElseThrow()));
     }
 
     /// The upper end of the middle 80 %.
@@ -44,8 +43,7 @@ public record Lengths(List<Double> metres, double leastMetres, double mostMetres
     public OptionalDouble high() {
         return metres.size() < 2
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        Math.clamp(mean() + reach(), middle().orElseThrow(), mostMetres));
+                : OptionalDouble.of(Math.clamp(mean() + reach(), middle().orElseThrow(), mostMetres));
     }
 
     private double mean() {

@@ -5,10 +5,11 @@ import java.util.OptionalDouble;
 
 /// When something came to pass in each of several runs.
 ///
-/// One take differs from the next by 12 to 18 % whatever is set: the interval is that of a further take, by Student's t on
-/// the logarithms of the runs' times, and never narrower than a fifth to either side.
+/// One take differs from the next by 12 to 18 % whatever is set: the interval is that of a further take, by Student's t
+/// on the logarithms of the runs' times, and never narrower than a fifth to either side.
 ///
-/// **Source:** prediction interval of a normal sample, any text on statistics; Student's t at 0.9 from memory of its tables.
+/// **Source:** prediction interval of a normal sample, any text on statistics; Student's t at 0.9 from memory of its
+/// tables.
 ///
 /// @param seconds the times of those runs in which it did, in the order of the runs
 /// @param runs how many runs there were

@@ -59,8 +59,8 @@ public final class Viewing {
     private static Strength strength(Stage stage) {
         return stage.shot().findRelease().stream()
                 .filter(release -> release instanceof plumeline.plan.Release.OfInk)
-                .flatMap(release -> ((plumeline.plan.Release.OfInk) release)
-                        .ink().written().findQuantity("strength").stream())
+                .flatMap(release ->
+                        ((plumeline.plan.Release.OfInk) release).ink().written().findQuantity("strength").stream())
                 .mapToDouble(Quantity::si)
                 .mapToObj(perMetre -> new Strength(perMetre, true))
                 .findFirst()
@@ -74,7 +74,8 @@ public final class Viewing {
 
     private Subject subject(Placed placed, Body body) {
         List<Subject.Height> heights = Face.heightsMetres(body.solid()).stream()
-                .map(metres -> new Subject.Height(metres, body.place(new Vec(0, 0, metres)).z()))
+                .map(metres -> new Subject.Height(
+                        metres, body.place(new Vec(0, 0, metres)).z()))
                 .toList();
         String unseen = "";
         for (double seconds : instants()) {
@@ -118,7 +119,8 @@ public final class Viewing {
             Scene scene = scene(seconds);
             text.place(scene.aim().eye());
             for (int n : things) {
-                text.word(stage.shot().placed().get(n).name()).body(scene.things().get(n));
+                text.word(stage.shot().placed().get(n).name())
+                        .body(scene.things().get(n));
             }
         }
         for (Subject subject : subjects) {

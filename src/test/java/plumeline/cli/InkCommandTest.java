@@ -25,7 +25,8 @@ import plumeline.plume.InkRun;
 import plumeline.plume.InkShot;
 import plumeline.plume.InkShots;
 import plumeline.stage.Stage;
-import plumeline.text.Document;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /// `ink` from a plan to its answer and its files, on a tank of a few hundred cells.
 final class InkCommandTest {
@@ -44,7 +45,7 @@ final class InkCommandTest {
             camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 60 mm], aim: tin, rate: 50 fps}
             tank: {tank: glass, at: [0 mm, 0 mm], water: 160 mm}
             place: {tin: {thing: tin, at: [0 mm, 20 mm, 8 mm]}}
-            release: {ink: rose, volume: 3 ml, bore: 4 mm, squeeze_time: 0.2 s, at: [0 mm, -20 mm, 150 mm], start: 0.1 s}
+            release: {ink: rose, volume: 3 ml, bore: 4 mm, squeeze_time: 0.2 s, at: [0 mm, -20 mm, 150 mm]}
             wants:
               - {ink_reaches: tin, part: top, after: 0.6 s, within: 0.5 s}
               - {clear_until: tin, time: 0.01 s}
@@ -128,12 +129,24 @@ final class InkCommandTest {
 
     @Test
     void moreRuns_joinThoseThatAreThere() throws IOException {
-        List<String> one = List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s");
+        List<String> one =
+                List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s");
         all(one);
         byte[] film = Files.readAllBytes(inks().resolve("run-1.dye"));
         run();
         assertThat(err.toString(UTF_8)).contains("plumeline: 1 try into ", "; 1 more computed before");
         assertThat(Files.readAllBytes(inks().resolve("run-1.dye"))).isEqualTo(film);
+    }
+
+    @Test
+    void fewerRuns_areTheFirstOfThoseThatAreThere() throws IOException {
+        run();
+        all(List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s"));
+        assertThat(out.toString(UTF_8)).startsWith("one: ink, 1 try of ");
+        assertThat(err.toString(UTF_8)).isEqualTo("plumeline: computed before, with the same inputs\n");
+        assertThat(InkFolder.records(folder.resolve("film.ink")))
+                .singleElement()
+                .satisfies(record -> assertThat(record.runs()).hasSize(2));
     }
 
     @Test
@@ -167,21 +180,32 @@ final class InkCommandTest {
     }
 
     @Test
-    void json_isReadable() {
+    void json_saysTheSame() {
         assertThat(run("--json")).isEqualTo(Outcome.ANSWERED);
-        Document document = Document.read(out.toByteArray(), "answer.json");
-        assertThat(document.text()).startsWith("{\"film\": \"Test\",\n \"shot\": \"one\"");
-        assertThat(document.problems().stream()
-                        .filter(problem -> !problem.toText().contains("null"))
-                        .toList())
-                .isEmpty();
+        JsonNode answer = new ObjectMapper().readTree(out.toString(UTF_8));
+        assertThat(answer.get("shot").asString()).isEqualTo("one");
+        assertThat(answer.get("runs").asInt()).isEqualTo(2);
+        // 1.2 s at 50 frames a second, and the one at the start, when there is no ink.
+        JsonNode depth = answer.get("front").get("depth");
+        assertThat(depth.get("value")).hasSize(61);
+        assertThat(depth.get("value").get(0).isNull()).isTrue();
+        assertThat(depth.get("value").get(60).asDouble())
+                .isBetween(
+                        depth.get("low").get(60).asDouble(),
+                        depth.get("high").get(60).asDouble());
+        JsonNode tin = answer.get("things").get(0);
+        assertThat(tin.get("thing").asString()).isEqualTo("tin");
+        assertThat(tin.get("top").get("unit").asString()).isEqualTo("s");
+        assertThat(tin.get("top").get("runs")).hasSize(2);
+        assertThat(tin.get("veiled")).hasSize(7);
+        assertThat(answer.get("wants").get(1).get("id").asString()).isEqualTo("one.2");
+        assertThat(answer.get("wants").get(1).get("met").asInt()).isEqualTo(2);
     }
 
     @Test
     void whatIsMissing_isRefusedByItsField() throws IOException {
         List<String> words = List.of("ink", plan.toString(), "one");
-        checkRefused(
-                "the plan has no shot two; it has one", List.of("ink", plan.toString(), "two"));
+        checkRefused("the plan has no shot two; it has one", List.of("ink", plan.toString(), "two"));
         Files.writeString(plan, PLAN.replace("density: 1.06 g/ml, ", ""));
         checkRefused("kit.inks.rose.density is missing\n  Weigh", words);
         Files.writeString(plan, PLAN.replaceAll("(?m)^ *tank: .tank.*$", ""));
@@ -205,7 +229,11 @@ final class InkCommandTest {
     void stopped_goesOnToTheSameBytes() throws IOException, Refusal {
         Stage stage = Stage.of(
                 Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow(),
-                Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow().shots().getFirst());
+                Plans.read(PLAN.getBytes(UTF_8), "p.yaml")
+                        .plan()
+                        .orElseThrow()
+                        .shots()
+                        .getFirst());
         InkShot ink = ((InkReading.Ready) InkShots.read(stage, stage.startValues())).shot();
         var course = new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6));
         var task = new InkRun.Task(ink, course, 1);

@@ -87,7 +87,8 @@ final class JobsTest {
             }
             return true;
         };
-        assertThat(Jobs.run(List.of(job), 2, Progress.unheard(), new Stop())).isEqualTo(new Result.Whole<>(List.of(true)));
+        assertThat(Jobs.run(List.of(job), 2, Progress.unheard(), new Stop()))
+                .isEqualTo(new Result.Whole<>(List.of(true)));
     }
 
     @Test

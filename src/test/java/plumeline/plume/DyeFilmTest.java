@@ -84,7 +84,8 @@ final class DyeFilmTest {
     void film_thatIsNotWhole_isNotTaken() {
         byte[] whole = Poured.film(Poured.task(1), Workers.alone());
         for (int length : List.of(0, 50, whole.length / 2, whole.length - 12, whole.length - 1)) {
-            assertThat(DyeFilm.read(ByteBuffer.wrap(Arrays.copyOf(whole, length)))).isEmpty();
+            assertThat(DyeFilm.read(ByteBuffer.wrap(Arrays.copyOf(whole, length))))
+                    .isEmpty();
         }
         byte[] changed = whole.clone();
         changed[whole.length - 20] ^= 1;
@@ -129,7 +130,10 @@ final class DyeFilmTest {
             run.next();
         }
         assertThat(run.share()).isEqualTo(1);
-        assertThat(InkRun.resume(task, Workers.alone(), run.checkpoint(0)).orElseThrow().run().isOver())
+        assertThat(InkRun.resume(task, Workers.alone(), run.checkpoint(0))
+                        .orElseThrow()
+                        .run()
+                        .isOver())
                 .isTrue();
     }
 

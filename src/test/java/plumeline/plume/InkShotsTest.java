@@ -42,8 +42,8 @@ final class InkShotsTest {
 
     @Test
     void fastCamera_keepsAWholePartOfItsFrames() {
-        InkReading read = Poured.read(
-                Poured.CAMERA.replace("50 fps", "240 fps"), Poured.TANK, Poured.PLACE, Poured.RELEASE);
+        InkReading read =
+                Poured.read(Poured.CAMERA.replace("50 fps", "240 fps"), Poured.TANK, Poured.PLACE, Poured.RELEASE);
         assertThat(((InkReading.Ready) read).shot().timing().framesPerSecond()).isEqualTo(120);
     }
 
@@ -122,18 +122,14 @@ final class InkShotsTest {
 
     @Test
     void whatIsNotWritten_isAssumedAndSaid() {
-        InkReading read = Poured.read(
-                Poured.CAMERA,
-                Poured.TANK,
-                Poured.PLACE,
-                release("bore: 4 mm, squeeze_time: 0.2 s, ", ""));
+        InkReading read =
+                Poured.read(Poured.CAMERA, Poured.TANK, Poured.PLACE, release("bore: 4 mm, squeeze_time: 0.2 s, ", ""));
         assertThat(((InkReading.Ready) read).shot().assumed()).containsExactly("a bore of 4 mm", "squeezed in 1 s");
     }
 
     @Test
     void nozzleAboveTheWater_inkFallsOntoIt() {
-        InkReading read =
-                Poured.read(Poured.CAMERA, Poured.TANK, Poured.PLACE, release("150 mm", "188 mm"));
+        InkReading read = Poured.read(Poured.CAMERA, Poured.TANK, Poured.PLACE, release("150 mm", "188 mm"));
         InkShot shot = ((InkReading.Ready) read).shot();
         assertThat(shot.pour().mouth().z()).isEqualTo(0.168, within(1e-12));
         assertThat(shot.pour().startSeconds()).isPositive();
@@ -182,8 +178,8 @@ final class InkShotsTest {
         String[] others = {"4 mm", "0.2 s", "3 ml", "-5 mm", "150 mm", "ink: rose"};
         String[] changed = {"3 mm", "0.3 s", "4 ml", "-4 mm", "149 mm", "ink: unknown"};
         for (int n = 0; n < others.length; n++) {
-            InkShot shot = ((InkReading.Ready) Poured.read(
-                            Poured.CAMERA, Poured.TANK, Poured.PLACE, release(others[n], changed[n])))
+            InkShot shot = ((InkReading.Ready)
+                            Poured.read(Poured.CAMERA, Poured.TANK, Poured.PLACE, release(others[n], changed[n])))
                     .shot();
             boolean sameInk = changed[n].equals("ink: unknown");
             assertThat(InkKey.ofFlow(shot).equals(key)).as(changed[n]).isEqualTo(sameInk);

@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.flow.Front;
+import plumeline.flow.Workers;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 import plumeline.ink.Descent;
 import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
-import plumeline.flow.Front;
-import plumeline.flow.Workers;
 import plumeline.tidy.Outside;
 
 /// Runs of ink against what others found.

@@ -1,12 +1,12 @@
 package plumeline.plume;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.io.ByteArrayOutputStream;
 import plumeline.flow.Dye;
 import plumeline.flow.Grid;
 import plumeline.flow.Workers;
@@ -18,15 +18,19 @@ import plumeline.text.Problem;
 /// Small plans with ink, for the tests of this package.
 final class Poured {
     static final String TANK = "tank: {tank: glass, at: [0 mm, 0 mm], water: 160 mm}";
-    static final String CAMERA = "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 60 mm], aim: tin, rate: 50 fps}";
+    static final String CAMERA =
+            "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 60 mm], aim: tin, rate: 50 fps}";
     static final String PLACE = "place: {tin: {thing: tin, at: [0 mm, 20 mm, 8 mm]}}";
     static final String RELEASE =
-            "release: {ink: rose, volume: 3 ml, bore: 4 mm, squeeze_time: 0.2 s, at: [0 mm, -5 mm, 150 mm], start: 0.1 s}";
+            "release: {ink: rose, volume: 3 ml, bore: 4 mm, squeeze_time: 0.2 s, at: [0 mm, -5 mm, 150 mm],"
+                    + " start: 0.1 s}";
 
     private static final String HEAD = """
         plumeline: 1
         film: {rate: 25 fps}
-        things: {tin: {diameter: 40 mm, height: 60 mm, body: opaque}, brick: {width: 40 mm, depth: 20 mm, height: 50 mm}}
+        things:
+          tin: {diameter: 40 mm, height: 60 mm, body: opaque}
+          brick: {width: 40 mm, depth: 20 mm, height: 50 mm}
         kit:
           cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
           lenses: {fifty: {focal_length: 50 mm}}
@@ -67,8 +71,7 @@ final class Poured {
     }
 
     static InkRun.Task task(int run) {
-        return new InkRun.Task(
-                shot(stage()), new InkCourse(0.01, 1, new InkCourse.Until.Time(0.6)), run);
+        return new InkRun.Task(shot(stage()), new InkCourse(0.01, 1, new InkCourse.Until.Time(0.6)), run);
     }
 
     /// A whole run's film.

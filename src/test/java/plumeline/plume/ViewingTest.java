@@ -24,8 +24,7 @@ final class ViewingTest {
         bytes.writeBytes(task.head().toBytes());
         for (int number = 0; number < 4; number++) {
             int lowest = grid.nz() - number * grid.nz() / 4;
-            bytes.writeBytes(Poured.frame(
-                            number, grid, n -> n / grid.nx() / grid.ny() >= lowest, share)
+            bytes.writeBytes(Poured.frame(number, grid, n -> n / grid.nx() / grid.ny() >= lowest, share)
                     .toBytes());
         }
         bytes.writeBytes(DyeFilm.end(4));
@@ -92,7 +91,8 @@ final class ViewingTest {
         var record = new InkRecord(Poured.head(stage, task.shot(), viewing), viewing.subjects(), List.of(run));
         Subject tin = record.findSubject("tin").orElseThrow();
         assertThat(tin.isSeen()).isTrue();
-        // The lowest edge of the water's upper three quarters is 40 mm over the floor, the tin's middle at 30 mm, and its
+        // The lowest edge of the water's upper three quarters is 40 mm over the floor, the tin's middle at 30 mm, and
+        // its
         // top at 60 mm: that is veiled in the third frame, the middle in none.
         assertThat(record.veiled(tin, tin.heights().size() - 1).seconds()).containsExactly(3 / 50.0);
         assertThat(record.veiled(tin, 0).seconds()).isEmpty();
@@ -136,8 +136,8 @@ final class ViewingTest {
         Stage stage = Poured.stage();
         InkShot shot = Poured.shot(stage);
         InkKey key = Viewing.of(stage, stage.startValues(), shot).key();
-        Stage nearer = Poured.stage(
-                Poured.CAMERA.replace("-600 mm", "-599 mm"), Poured.TANK, Poured.PLACE, Poured.RELEASE);
+        Stage nearer =
+                Poured.stage(Poured.CAMERA.replace("-600 mm", "-599 mm"), Poured.TANK, Poured.PLACE, Poured.RELEASE);
         assertThat(Viewing.of(nearer, nearer.startValues(), shot).key()).isNotEqualTo(key);
         assertThat(Viewing.of(stage, stage.startValues(), shot).key()).isEqualTo(key);
     }
@@ -152,7 +152,8 @@ final class ViewingTest {
         assertThat(read.subjects()).isEqualTo(record.subjects());
         assertThat(RecordBytes.write(read)).isEqualTo(bytes);
         assertThat(read.isOf(Poured.shot(stage))).isTrue();
-        assertThat(read.isSeenBy(Viewing.of(stage, stage.startValues(), Poured.shot(stage)))).isTrue();
+        assertThat(read.isSeenBy(Viewing.of(stage, stage.startValues(), Poured.shot(stage))))
+                .isTrue();
         for (int length : List.of(0, 10, bytes.length / 2, bytes.length - 1)) {
             assertThat(RecordBytes.read(Arrays.copyOf(bytes, length))).isEmpty();
         }
@@ -174,7 +175,8 @@ final class ViewingTest {
         DyeFilm film = Poured.read(Poured.film(Poured.task(1), Workers.alone()));
         assertThat(viewing.look(film).frames()).isEqualTo(film.frames());
         assertThat(viewing.key())
-                .isNotEqualTo(Viewing.of(Poured.stage(), Poured.stage().startValues(), shot).key());
+                .isNotEqualTo(Viewing.of(Poured.stage(), Poured.stage().startValues(), shot)
+                        .key());
         assertThat(InkKey.ofFlow(shot)).isEqualTo(InkKey.ofFlow(Poured.shot(Poured.stage())));
     }
 
