@@ -13,9 +13,10 @@ import plumeline.quantity.Print;
 
 /// What a crew reads after its ink was followed.
 final class InkText {
-    private static final int LABEL = 24;
-    private static final int MIDDLE = 16;
+    private static final int LABEL = 26;
+    private static final int MIDDLE = 21;
     private static final int ROWS = 8;
+    private static final double[] ROUND_SECONDS = {0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 60};
 
     private final InkAnswer answer;
     private final InkRecord record;
@@ -79,13 +80,21 @@ final class InkText {
                 interval);
     }
 
-    /// How deep and how wide, at some times that are spread evenly.
+    /// How deep and how wide, at some round times.
     private void front() {
-        int last = record.longestFrames() - 1;
-        int each = Math.max(1, (int) Math.ceil(last / (double) ROWS));
+        double rate = record.head().framesPerSecond();
+        double last = (record.longestFrames() - 1) / rate;
+        double every = last / ROWS;
+        for (double round : ROUND_SECONDS) {
+            if (round >= last / ROWS) {
+                every = round;
+                break;
+            }
+        }
         row("front after", "depth", "half-width");
-        for (int n = each; n <= last; n += each) {
-            row(seconds(n / record.head().framesPerSecond()), shown(record.depth(n)), shown(record.halfWidth(n)));
+        for (int n = 1; n * every <= last * (1 + 1e-9); n++) {
+            int frame = (int) Math.round(n * every * rate);
+            row(seconds(n * every), shown(record.depth(frame)), shown(record.halfWidth(frame)));
         }
     }
 

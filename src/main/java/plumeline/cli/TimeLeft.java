@@ -5,10 +5,12 @@ import java.util.Deque;
 import java.util.Locale;
 import plumeline.jobs.Progress;
 
-/// Says how far long work is and how long is left: after a second, then every five.
+/// Says how far long work is and how long is left: after a second, then every five and more seldom as it
+/// goes on.
 final class TimeLeft implements Progress {
     private static final double FIRST_SECONDS = 1;
     private static final double NEXT_SECONDS = 5;
+    private static final double NEXT_SHARE = 0.2;
 
     /// The pace isn't told by less.
     private static final double LEAST_SHARE = 0.01;
@@ -38,7 +40,7 @@ final class TimeLeft implements Progress {
         if (seconds < nextSeconds || share >= 1) {
             return;
         }
-        nextSeconds = seconds + NEXT_SECONDS;
+        nextSeconds = seconds + Math.max(NEXT_SECONDS, seconds * NEXT_SHARE);
         Heard first = heard.getFirst();
         double gained = share - first.share();
         double left = (1 - share) / gained * (seconds - first.seconds());

@@ -17,8 +17,10 @@ import java.util.OptionalDouble;
 public record Times(List<Double> seconds, int runs, double untilSeconds) {
     private static final double LEAST_RATIO = 1.2;
 
-    /// One take against the next, standard deviation of the logarithm, where a single run tells nothing of it.
+    /// One take against the next, standard deviation of the logarithm, and how many runs that knowledge is worth.
     private static final double ONE_TAKE = 0.18;
+
+    private static final int ONE_TAKE_RUNS = 3;
 
     private static final double NORMAL = 1.2816;
     private static final double[] STUDENT = {3.078, 1.886, 1.638, 1.533, 1.476, 1.440, 1.415, 1.397, 1.383, 1.372};
@@ -89,16 +91,14 @@ public record Times(List<Double> seconds, int runs, double untilSeconds) {
     /// From the mean to either end, in logarithms.
     private double reach() {
         int n = seconds.size();
-        if (n == 1) {
-            return NORMAL * ONE_TAKE * Math.sqrt(2);
-        }
         double mean = Math.log(meanLog());
-        double squares = 0;
+        double squares = ONE_TAKE_RUNS * ONE_TAKE * ONE_TAKE;
         for (double each : seconds) {
             double off = Math.log(Math.max(each, EARLIEST_SECONDS)) - mean;
             squares += off * off;
         }
-        return student(n - 1) * Math.sqrt(squares / (n - 1) * (1 + 1.0 / n));
+        int degrees = ONE_TAKE_RUNS + n - 1;
+        return student(degrees) * Math.sqrt(squares / degrees * (1 + 1.0 / n));
     }
 
     /// Student's t at 0.9; past the table two terms of its expansion about the normal's.
