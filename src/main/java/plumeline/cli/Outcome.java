@@ -5,7 +5,9 @@ enum Outcome {
     ANSWERED(0),
     FAILED(1),
     REFUSED(2),
-    NOT_HELD(3);
+    NOT_HELD(3),
+    /// Ctrl-C, as shells have it.
+    STOPPED(130);
 
     private final int status;
 

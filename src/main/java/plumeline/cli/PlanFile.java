@@ -33,13 +33,23 @@ final class PlanFile {
         if (named.isEmpty()) {
             return names;
         }
-        String name = named.get();
-        if (!names.contains(name)) {
+        return List.of(shot(plan, named.get(), "--shot ", "Leave --shot out.").name());
+    }
+
+    /// The shot of a name.
+    static Shot shot(Plan plan, String name) throws Refusal {
+        return shot(plan, name, "", "Name one of them.");
+    }
+
+    private static Shot shot(Plan plan, String name, String before, String otherwise) throws Refusal {
+        Optional<Shot> shot = plan.findShot(name);
+        if (shot.isEmpty()) {
+            List<String> names = plan.shots().stream().map(Shot::name).toList();
             throw new Refusal(
                     "the plan has no shot " + name + "; it has " + String.join(", ", names),
-                    Commands.attempt("--shot ", name, names, "Leave --shot out."));
+                    Commands.attempt(before, name, names, otherwise));
         }
-        return List.of(name);
+        return shot.get();
     }
 
     /// The plan that came with the program, for rehearsals and `demo`.

@@ -1,5 +1,7 @@
 package plumeline.flow;
 
+import plumeline.ranges.Ranges;
+
 /// The dye in a tank at one instant: a share in each cell.
 public final class Dye {
     private final Grid grid;
@@ -8,6 +10,25 @@ public final class Dye {
     Dye(Grid grid, float[] shares) {
         this.grid = grid;
         this.shares = shares;
+    }
+
+    /// Puts dye together from shares that were kept.
+    ///
+    /// @param grid the cells
+    /// @param shares nx · ny · nz shares, x running fastest, then y, then z, as [#shares] gives them
+    /// @return the dye
+    /// @throws IllegalArgumentException where there are more or fewer
+    public static Dye of(Grid grid, float[] shares) {
+        int cells = grid.nx() * grid.ny() * grid.nz();
+        Ranges.check(shares.length == cells, "shares", shares.length, "one a cell, " + cells);
+        float[] rimmed = new float[grid.length()];
+        int at = 0;
+        for (int k = 0; k < grid.nz(); k++) {
+            for (int j = 0; j < grid.ny(); j++, at += grid.nx()) {
+                System.arraycopy(shares, at, rimmed, grid.index(0, j, k), grid.nx());
+            }
+        }
+        return new Dye(grid, rimmed);
     }
 
     /// The cells.

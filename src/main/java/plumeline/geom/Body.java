@@ -18,6 +18,19 @@ public record Body(Solid solid, Pose pose) {
         return leaned.turned(pose.turnRadians()).plus(pose.base());
     }
 
+    /// Gives the point of the body's own frame that is at a place: the inverse of [#place].
+    ///
+    /// @param place a place in the table frame, metres
+    /// @return x along the width, y along the depth, z up the axis from the base, metres
+    public Vec own(Vec place) {
+        double half = solid.heightMetres() / 2;
+        double c = Math.cos(pose.leanRadians());
+        double s = Math.sin(pose.leanRadians());
+        Vec leaned = place.minus(pose.base()).turned(-pose.turnRadians());
+        double up = leaned.z() - half;
+        return new Vec(c * leaned.x() - s * up, leaned.y(), half + s * leaned.x() + c * up);
+    }
+
     /// Gives the direction of the body's axis, from base to top.
     ///
     /// @return unit vector, table frame

@@ -52,6 +52,13 @@ public final class Retime {
         return new Retime(List.of(new Key(0, speed)), Ease.STRAIGHT, framesPerSecond);
     }
 
+    /// Gives the timeline's rate.
+    ///
+    /// @return screen frames a second, 1/s
+    public double framesPerSecond() {
+        return framesPerSecond;
+    }
+
     /// Gives the real time that has passed when a frame begins.
     ///
     /// @param frame screen frames from the shot's first, ≥ 0

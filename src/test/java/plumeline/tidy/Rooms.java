@@ -33,6 +33,7 @@ final class Rooms {
             "lesson: plan take optics light motion time water ink fall sound",
             "timeline: plan time motion sound",
             "stage: plan sight optics light motion time water ink fall sound",
+            "plume: stage flow",
             "want: stage timeline",
             "solve: want search",
             "liquid: answer water",
@@ -91,7 +92,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card", "ranges"));
+        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume"));
         return silent;
     }
 

@@ -1,0 +1,157 @@
+package plumeline.cli;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import plumeline.plume.DyeFilm;
+import plumeline.plume.InkKey;
+import plumeline.plume.InkRecord;
+import plumeline.plume.RecordBytes;
+
+/// Where the ink of a shot is kept: beside the plan, a folder for each set of inputs. What has its final name is whole.
+///
+/// `PLAN.ink/SHOT-KEY/` holds `run-N.dye` (a film), `record.ink`; and while a run isn't over `run-N.dye.part` with the
+/// `run-N.stop` from which it goes on.
+final class InkFolder implements AutoCloseable {
+    private static final String RECORD = "record.ink";
+    private static final String LOCK = ".lock";
+
+    private final Path folder;
+    private final FileChannel lockFile;
+    private final FileLock lock;
+
+    private InkFolder(Path folder, FileChannel lockFile, FileLock lock) {
+        this.folder = folder;
+        this.lockFile = lockFile;
+        this.lock = lock;
+    }
+
+    /// The folder of all inks of a plan: its name with `.ink` for its ending.
+    static Path ofPlan(String plan) throws Refusal {
+        if (plan.equals("-")) {
+            return Path.of("plan.ink");
+        }
+        Path path = PlainFile.toPath(plan);
+        Path name = path.getFileName();
+        String last = name == null ? "plan" : name.toString();
+        int dot = last.lastIndexOf('.');
+        return path.resolveSibling((dot > 0 ? last.substring(0, dot) : last) + ".ink");
+    }
+
+    /// Opens the folder of one set of inputs, for this process alone.
+    static InkFolder open(Path ofPlan, String shot, InkKey runs) throws Refusal, IOException {
+        Path folder = ofPlan.resolve(shot + "-" + runs.brief());
+        PlainFile.makeFolder(folder);
+        FileChannel file = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileLock lock = null;
+        try {
+            lock = file.tryLock();
+        } catch (OverlappingFileLockException e) {
+            // Another thread of this process has it: said below.
+        }
+        if (lock == null) {
+            file.close();
+            throw new Refusal("this ink is being run already, into " + folder, "Wait for it, or stop it.");
+        }
+        return new InkFolder(folder, file, lock);
+    }
+
+    /// Every record that lies in a plan's folder and is whole; for whoever judges wants.
+    static List<InkRecord> records(Path ofPlan) throws IOException {
+        List<InkRecord> records = new ArrayList<>();
+        if (Files.isDirectory(ofPlan)) {
+            try (Stream<Path> folders = Files.list(ofPlan)) {
+                for (Path each : folders.sorted().toList()) {
+                    find(each.resolve(RECORD)).flatMap(RecordBytes::read).ifPresent(records::add);
+                }
+            }
+        }
+        return records;
+    }
+
+    Path path() {
+        return folder;
+    }
+
+    Path film(int run) {
+        return folder.resolve("run-" + run + ".dye");
+    }
+
+    Path part(int run) {
+        return folder.resolve("run-" + run + ".dye.part");
+    }
+
+    Path stop(int run) {
+        return folder.resolve("run-" + run + ".stop");
+    }
+
+    Path record() {
+        return folder.resolve(RECORD);
+    }
+
+    /// Whether a run's film is there, whole and of these inputs.
+    boolean isWhole(DyeFilm.Head head) throws IOException {
+        return findFilm(head.run()).map(DyeFilm::head).filter(head::equals).isPresent();
+    }
+
+    Optional<DyeFilm> findFilm(int run) throws IOException {
+        Path path = film(run);
+        if (!Files.isRegularFile(path)) {
+            return Optional.empty();
+        }
+        try (FileChannel file = FileChannel.open(path)) {
+            ByteBuffer bytes = file.map(FileChannel.MapMode.READ_ONLY, 0, file.size());
+            return DyeFilm.read(bytes);
+        }
+    }
+
+    Optional<InkRecord> findRecord() throws IOException {
+        return find(record()).flatMap(RecordBytes::read);
+    }
+
+    Optional<byte[]> findStop(int run) throws IOException {
+        return Files.isRegularFile(part(run)) ? find(stop(run)) : Optional.empty();
+    }
+
+    private static Optional<byte[]> find(Path file) throws IOException {
+        try {
+            return Optional.of(Files.readAllBytes(file));
+        } catch (NoSuchFileException e) {
+            return Optional.empty();
+        }
+    }
+
+    /// A film's last frame is written: from here on it is whole.
+    void finish(int run) throws IOException {
+        Files.move(part(run), film(run), StandardCopyOption.REPLACE_EXISTING);
+        Files.deleteIfExists(stop(run));
+    }
+
+    /// Forgets all that was computed.
+    void clear() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path each : files.toList()) {
+                if (!each.endsWith(LOCK)) {
+                    Files.delete(each);
+                }
+            }
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        lock.release();
+        lockFile.close();
+    }
+}

@@ -1,0 +1,77 @@
+package plumeline.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.plan.Shot;
+import plumeline.plan.WantLine;
+import plumeline.plume.InkRecord;
+import plumeline.plume.Subject;
+import plumeline.plume.Times;
+import plumeline.quantity.Quantity;
+
+/// In how many runs a want on ink was met.
+///
+/// @param line the want
+/// @param met in how many
+/// @param of how many runs there were
+record InkOdds(WantLine line, int met, int of) {
+    /// Where a want gives no `within`: what one take differs from the next.
+    private static final double TAKE_SHARE = 0.2;
+
+    static List<InkOdds> of(Shot shot, InkRecord record) {
+        List<InkOdds> odds = new ArrayList<>();
+        for (WantLine line : shot.wants()) {
+            Optional<Subject> subject =
+                    line.subjects().stream().findFirst().flatMap(named -> record.findSubject(named.name()));
+            subject.flatMap(thing -> met(line, thing, record))
+                    .ifPresent(
+                            met -> odds.add(new InkOdds(line, met, record.runs().size())));
+        }
+        return odds;
+    }
+
+    private static Optional<Integer> met(WantLine line, Subject thing, InkRecord record) {
+        boolean seen = thing.isSeen() && record.head().strength().measured();
+        return switch (line.word()) {
+            case "ink_reaches" -> {
+                double after = si(line, "after").orElse(0.0);
+                double within = si(line, "within").orElse(TAKE_SHARE * after);
+                Times times = record.reaches(
+                        thing.at(part(line).orElse(Subject.Part.TOP)).zMetres());
+                yield Optional.of(times.within(after - within, after + within));
+            }
+            case "clear_until" -> {
+                double time = si(line, "time").orElse(0.0);
+                Times times = record.inked(thing);
+                yield seen && times.untilSeconds() >= time
+                        ? Optional.of(times.runs() - times.within(0, time))
+                        : Optional.empty();
+            }
+            case "veiled_by" -> {
+                Times times = part(line)
+                        .map(part -> record.veiled(thing, thing.heights().indexOf(thing.at(part))))
+                        .orElseGet(() -> record.veiledAll(thing));
+                yield seen
+                        ? Optional.of(times.within(0, si(line, "time").orElse(times.untilSeconds())))
+                        : Optional.empty();
+            }
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Double> si(WantLine line, String key) {
+        return line.written().findQuantity(key).map(Quantity::si);
+    }
+
+    private static Optional<Subject.Part> part(WantLine line) {
+        return line.written().findWord("part").flatMap(word -> {
+            for (Subject.Part part : Subject.Part.values()) {
+                if (part.word().equals(word)) {
+                    return Optional.of(part);
+                }
+            }
+            return Optional.empty();
+        });
+    }
+}

@@ -1,0 +1,63 @@
+package plumeline.cli;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Locale;
+import plumeline.jobs.Progress;
+
+/// Says how far long work is and how long is left: after a second, then every five and more seldom as it
+/// goes on.
+final class TimeLeft implements Progress {
+    private static final double FIRST_SECONDS = 1;
+    private static final double NEXT_SECONDS = 5;
+    private static final double NEXT_SHARE = 0.2;
+
+    /// The pace isn't told by less.
+    private static final double LEAST_SHARE = 0.01;
+
+    /// The pace is that since so many lines ago: work that was begun earlier comes in leaps.
+    private static final int LINES = 6;
+
+    private final String what;
+    private final Console console;
+    private final long began = System.nanoTime();
+    private final Deque<Heard> heard = new ArrayDeque<>();
+    private double nextSeconds = FIRST_SECONDS;
+
+    private record Heard(double seconds, double share) {}
+
+    TimeLeft(String what, Console console) {
+        this.what = what;
+        this.console = console;
+    }
+
+    @Override
+    public void hear(double share) {
+        double seconds = (System.nanoTime() - began) / 1e9;
+        if (heard.isEmpty()) {
+            heard.add(new Heard(seconds, share));
+        }
+        if (seconds < nextSeconds || share >= 1) {
+            return;
+        }
+        nextSeconds = seconds + Math.max(NEXT_SECONDS, seconds * NEXT_SHARE);
+        Heard first = heard.getFirst();
+        double gained = share - first.share();
+        double left = (1 - share) / gained * (seconds - first.seconds());
+        console.say(line(share, gained < LEAST_SHARE ? Double.POSITIVE_INFINITY : left));
+        heard.addLast(new Heard(seconds, share));
+        if (heard.size() > LINES) {
+            heard.removeFirst();
+        }
+    }
+
+    private String line(double share, double left) {
+        String done = String.format(Locale.ROOT, "plumeline: %s %.0f %%", what, Math.floor(100 * share));
+        if (!(left < 86_400)) {
+            return done;
+        }
+        return left < 90
+                ? String.format(Locale.ROOT, "%s, about %.0f s left", done, Math.max(1, left))
+                : String.format(Locale.ROOT, "%s, about %.0f min left", done, left / 60);
+    }
+}

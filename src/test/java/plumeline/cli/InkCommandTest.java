@@ -1,0 +1,277 @@
+package plumeline.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plumeline.jobs.Jobs;
+import plumeline.jobs.Progress;
+import plumeline.jobs.Result;
+import plumeline.jobs.Stop;
+import plumeline.plan.Plans;
+import plumeline.plume.InkCourse;
+import plumeline.plume.InkKey;
+import plumeline.plume.InkReading;
+import plumeline.plume.InkRun;
+import plumeline.plume.InkShot;
+import plumeline.plume.InkShots;
+import plumeline.stage.Stage;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+
+/// `ink` from a plan to its answer and its files, on a tank of a few hundred cells.
+final class InkCommandTest {
+    private static final String PLAN = """
+        plumeline: 1
+        film: {title: Test, rate: 25 fps}
+        things: {tin: {diameter: 40 mm, height: 60 mm, body: opaque}}
+        kit:
+          cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
+          lenses: {fifty: {focal_length: 50 mm}}
+          tanks: {glass: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 20 degC}}
+          inks: {rose: {density: 1.06 g/ml, strength: 100 /cm}}
+        shots:
+          one:
+            frames: 30
+            camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 60 mm], aim: tin, rate: 50 fps}
+            tank: {tank: glass, at: [0 mm, 0 mm], water: 160 mm}
+            place: {tin: {thing: tin, at: [0 mm, 20 mm, 8 mm]}}
+            release: {ink: rose, volume: 3 ml, bore: 4 mm, squeeze_time: 0.2 s, at: [0 mm, -20 mm, 150 mm]}
+            wants:
+              - {ink_reaches: tin, part: top, after: 0.6 s, within: 0.5 s}
+              - {clear_until: tin, time: 0.01 s}
+              - {veiled_by: tin, part: top, time: 2 s}
+        """;
+
+    private static final List<String> SMALL = List.of("one", "--cells", "15 mm", "--runs", "2", "--until", "1.2 s");
+
+    @TempDir
+    private Path folder;
+
+    private Path plan = Path.of("");
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @BeforeEach
+    void writePlan() throws IOException {
+        plan = folder.resolve("film.yaml");
+        Files.writeString(plan, PLAN);
+    }
+
+    private Outcome run(String... more) {
+        List<String> words = new ArrayList<>(List.of("ink", plan.toString()));
+        words.addAll(SMALL);
+        words.addAll(List.of(more));
+        return all(words);
+    }
+
+    private Outcome all(List<String> words) {
+        out.reset();
+        err.reset();
+        return Main.run(words, new Console(new ByteArrayInputStream(new byte[0]), out, err));
+    }
+
+    private Path inks() throws IOException {
+        try (var folders = Files.list(folder.resolve("film.ink"))) {
+            return folders.findFirst().orElseThrow();
+        }
+    }
+
+    private void checkRefused(String start, List<String> words) {
+        assertThat(all(words)).isEqualTo(Outcome.REFUSED);
+        assertThat(err.toString(UTF_8)).startsWith("plumeline: " + start);
+        assertThat(out.size()).isZero();
+    }
+
+    @Test
+    void run_saysWhenInkIsWhereAndKeepsItsFiles() throws IOException {
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        String said = out.toString(UTF_8);
+        assertThat(said)
+                .startsWith("one: ink, 2 tries of 1.2 s from the release\n")
+                .contains("tin's top", "tin's middle", "tin's base", "the floor", "tin veiled")
+                .contains("of 2 tries: ink_reaches tin part top after 0.6 s within 0.5 s\n")
+                .contains("met in 2 of 2 tries: clear_until tin time 0.01 s\n")
+                .contains("of 2 tries: veiled_by tin part top time 2 s\n")
+                .contains("Files    " + inks());
+        assertThat(inks().getFileName().toString()).startsWith("one-");
+        assertThat(inks().resolve("run-1.dye")).exists();
+        assertThat(inks().resolve("run-2.dye")).exists();
+        assertThat(inks().resolve("run-1.dye.part")).doesNotExist();
+        assertThat(inks().resolve("run-1.stop")).doesNotExist();
+        assertThat(InkFolder.records(folder.resolve("film.ink")))
+                .singleElement()
+                .satisfies(record -> assertThat(record.runs()).hasSize(2));
+    }
+
+    @Test
+    void run_again_takesWhatIsThere() throws IOException {
+        run();
+        String first = out.toString(UTF_8);
+        byte[] film = Files.readAllBytes(inks().resolve("run-1.dye"));
+        assertThat(run("--threads", "3")).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).isEqualTo("plumeline: computed before, with the same inputs\n");
+        assertThat(out.toString(UTF_8)).isEqualTo(first);
+        assertThat(run("--fresh", "--threads", "1")).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).contains("plumeline: 2 tries into ");
+        assertThat(out.toString(UTF_8)).isEqualTo(first);
+        assertThat(Files.readAllBytes(inks().resolve("run-1.dye"))).isEqualTo(film);
+    }
+
+    @Test
+    void moreRuns_joinThoseThatAreThere() throws IOException {
+        List<String> one =
+                List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s");
+        all(one);
+        byte[] film = Files.readAllBytes(inks().resolve("run-1.dye"));
+        run();
+        assertThat(err.toString(UTF_8)).contains("plumeline: 1 try into ", "; 1 more computed before");
+        assertThat(Files.readAllBytes(inks().resolve("run-1.dye"))).isEqualTo(film);
+    }
+
+    @Test
+    void fewerRuns_areTheFirstOfThoseThatAreThere() throws IOException {
+        run();
+        all(List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s"));
+        assertThat(out.toString(UTF_8)).startsWith("one: ink, 1 try of ");
+        assertThat(err.toString(UTF_8)).isEqualTo("plumeline: computed before, with the same inputs\n");
+        assertThat(InkFolder.records(folder.resolve("film.ink")))
+                .singleElement()
+                .satisfies(record -> assertThat(record.runs()).hasSize(2));
+    }
+
+    @Test
+    void strengthOrCameraChanged_looksAgainAtTheSameFilms() throws IOException {
+        run();
+        Files.writeString(plan, PLAN.replace("strength: 100 /cm", "strength: 300 /cm"));
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).doesNotContain("tries into", "computed before");
+        Files.writeString(plan, PLAN.replace("-600 mm", "-550 mm"));
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).doesNotContain("tries into", "computed before");
+    }
+
+    @Test
+    void nozzleMoved_isAnotherInk() throws IOException {
+        run();
+        Files.writeString(plan, PLAN.replace("[0 mm, -20 mm, 150 mm]", "[0 mm, -21 mm, 150 mm]"));
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).contains("plumeline: 2 tries into ");
+        assertThat(InkFolder.records(folder.resolve("film.ink"))).hasSize(2);
+    }
+
+    @Test
+    void strengthUntold_veilIsAGuessAndItsWantsHaveNoOdds() throws IOException {
+        Files.writeString(plan, PLAN.replace(", strength: 100 /cm", ""));
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8))
+                .contains("tin veiled (a guess)", "Assumed  an ink strength of 100 /cm")
+                .contains("ink_reaches")
+                .doesNotContain("veiled_by", "clear_until");
+    }
+
+    @Test
+    void json_saysTheSame() {
+        assertThat(run("--json")).isEqualTo(Outcome.ANSWERED);
+        JsonNode answer = new ObjectMapper().readTree(out.toString(UTF_8));
+        assertThat(answer.get("shot").asString()).isEqualTo("one");
+        assertThat(answer.get("runs").asInt()).isEqualTo(2);
+        // 1.2 s at 50 frames a second, and the one at the start, when there is no ink.
+        JsonNode depth = answer.get("front").get("depth");
+        assertThat(depth.get("value")).hasSize(61);
+        assertThat(depth.get("value").get(0).isNull()).isTrue();
+        assertThat(depth.get("value").get(60).asDouble())
+                .isBetween(
+                        depth.get("low").get(60).asDouble(),
+                        depth.get("high").get(60).asDouble());
+        JsonNode tin = answer.get("things").get(0);
+        assertThat(tin.get("thing").asString()).isEqualTo("tin");
+        assertThat(tin.get("top").get("unit").asString()).isEqualTo("s");
+        assertThat(tin.get("top").get("runs").isEmpty()).isFalse();
+        assertThat(tin.get("veiled")).hasSize(7);
+        assertThat(answer.get("wants").get(1).get("id").asString()).isEqualTo("one.2");
+        assertThat(answer.get("wants").get(1).get("met").asInt()).isEqualTo(2);
+    }
+
+    @Test
+    void whatIsMissing_isRefusedByItsField() throws IOException {
+        List<String> words = List.of("ink", plan.toString(), "one");
+        checkRefused("the plan has no shot two; it has one", List.of("ink", plan.toString(), "two"));
+        Files.writeString(plan, PLAN.replace("density: 1.06 g/ml, ", ""));
+        checkRefused("kit.inks.rose.density is missing\n  Weigh", words);
+        Files.writeString(plan, PLAN.replaceAll("(?m)^ *tank: .tank.*$", ""));
+        checkRefused("shots.one.tank is missing", words);
+        Files.writeString(plan, PLAN.replaceAll("(?m)^ *release: .*$", ""));
+        checkRefused("shots.one.release is missing", words);
+        assertThat(folder.resolve("film.ink")).doesNotExist();
+    }
+
+    @Test
+    void options_outOfRange_areRefused() {
+        String name = plan.toString();
+        checkRefused("--cells is 15; must be 1 mm to 20 mm", List.of("ink", name, "one", "--cells", "15"));
+        checkRefused("--cells is 30 mm; must be", List.of("ink", name, "one", "--cells", "30 mm"));
+        checkRefused("--runs is 0; must be a whole number from 1 to 50", List.of("ink", name, "one", "--runs", "0"));
+        checkRefused("--until is -1 s; must be", List.of("ink", name, "one", "--until", "-1 s"));
+        checkRefused("--threads is x; must be", List.of("ink", name, "one", "--threads", "x"));
+    }
+
+    @Test
+    void stopped_goesOnToTheSameBytes() throws IOException, Refusal {
+        Stage stage = Stage.of(
+                Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow(),
+                Plans.read(PLAN.getBytes(UTF_8), "p.yaml")
+                        .plan()
+                        .orElseThrow()
+                        .shots()
+                        .getFirst());
+        InkShot ink = ((InkReading.Ready) InkShots.read(stage, stage.startValues())).shot();
+        var course = new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6));
+        var task = new InkRun.Task(ink, course, 1);
+        InkKey key = InkKey.ofRuns(ink, course);
+        try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", key);
+                InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", key)) {
+            var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1)), 1, Progress.unheard(), new Stop());
+            assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(InkJob.Done.WHOLE)));
+            int rounds = 0;
+            boolean done = false;
+            while (!done) {
+                var stop = new Stop();
+                double from = rounds * 0.3;
+                Progress stopping = share -> {
+                    if (share > from + 0.3 && share < 1) {
+                        stop.ask();
+                    }
+                };
+                done = Jobs.run(List.of(new InkJob(task, parts, 1)), 1, stopping, stop) instanceof Result.Whole<?>;
+                assertThat(parts.part(1).toFile().exists()).isEqualTo(!done);
+                assertThat(parts.film(1).toFile().exists()).isEqualTo(done);
+                rounds++;
+            }
+            assertThat(rounds).isGreaterThan(2);
+            assertThat(Files.readAllBytes(parts.film(1))).isEqualTo(Files.readAllBytes(whole.film(1)));
+        }
+    }
+
+    @Test
+    void folderInUse_isRefused() throws IOException, Refusal {
+        run();
+        String name = inks().getFileName().toString();
+        Path lock = inks().resolve(".lock");
+        try (var channel = java.nio.channels.FileChannel.open(lock, java.nio.file.StandardOpenOption.WRITE);
+                var held = channel.lock()) {
+            assertThat(held.isValid()).as(name).isTrue();
+            assertThat(run()).isEqualTo(Outcome.REFUSED);
+            assertThat(err.toString(UTF_8)).contains("this ink is being run already");
+        }
+    }
+}

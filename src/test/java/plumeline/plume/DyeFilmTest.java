@@ -1,0 +1,164 @@
+package plumeline.plume;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.Test;
+import plumeline.flow.Dye;
+import plumeline.flow.Grid;
+import plumeline.flow.Workers;
+
+/// Runs, their films, and going on from where one was put down.
+final class DyeFilmTest {
+    private static final Grid GRID = new Grid(8, 6, 10, 0.08, 0.06, 0.1);
+
+    @Test
+    void frame_readsBackToTheStatedShare() {
+        long seed = 11;
+        var random = new Random(seed);
+        float[] shares = new float[8 * 6 * 10];
+        for (int n = 0; n < shares.length; n++) {
+            int i = n % 8;
+            int k = n / 48;
+            boolean inside = i >= 2 && i < 5 && k >= 4;
+            shares[n] = inside ? (float) Math.pow(10, -7 * random.nextDouble()) : 0;
+        }
+        Dye dye = Dye.of(GRID, shares);
+        DyeFrame kept = DyeFrame.of(3, dye);
+        DyeFrame read = DyeFrame.read(ByteBuffer.wrap(kept.toBytes()));
+        assertThat(read.number()).isEqualTo(3);
+        assertThat(read.box()).isEqualTo(kept.box());
+        assertThat(read.box().i()).isEqualTo(2);
+        assertThat(read.box().ni()).isEqualTo(3);
+        float[] all = read.dye(GRID).shares();
+        for (int n = 0; n < shares.length; n++) {
+            if (shares[n] < DyeFrame.LEAST) {
+                assertThat(all[n]).as("seed " + seed + ", cell " + n).isZero();
+            } else {
+                assertThat((double) all[n]).isEqualTo(shares[n], within(0.028 * shares[n]));
+            }
+            assertThat(read.share(n % 8, n / 8 % 6, n / 48)).isEqualTo(all[n]);
+        }
+    }
+
+    @Test
+    void code_endsAreExact() {
+        assertThat(DyeFrame.code(0)).isZero();
+        assertThat(DyeFrame.code((float) 0.9e-6)).isZero();
+        assertThat(DyeFrame.code((float) 1.001e-6)).isEqualTo((byte) 1);
+        assertThat(DyeFrame.code(1)).isEqualTo((byte) 255);
+        assertThat(DyeFrame.code(1.2f)).isEqualTo((byte) 255);
+    }
+
+    @Test
+    void film_readsBackAndHoldsNoDyeInTheThing() {
+        InkRun.Task task = Poured.task(1);
+        DyeFilm film = Poured.read(Poured.film(task, Workers.alone()));
+        assertThat(film.head()).isEqualTo(task.head());
+        assertThat(film.frames()).isEqualTo(31);
+        assertThat(film.nearest(0.305)).isEqualTo(15);
+        assertThat(film.nearest(-1)).isZero();
+        assertThat(film.nearest(9)).isEqualTo(30);
+        assertThat(film.frame(0).box()).isEqualTo(DyeFrame.Box.EMPTY);
+        Grid grid = film.head().grid();
+        var tank = task.shot().tank(grid);
+        float[] last = film.frame(30).dye(grid).shares();
+        double total = 0;
+        for (int n = 0; n < last.length; n++) {
+            boolean solid = tank.isSolid(n % grid.nx(), n / grid.nx() % grid.ny(), n / grid.nx() / grid.ny());
+            assertThat(solid && last[n] > 0).isFalse();
+            total += last[n] * grid.cellMetres3();
+        }
+        // 3 ml were let go; each share is kept to within 2.8 %.
+        assertThat(total).isEqualTo(3e-6, within(0.028 * 3e-6));
+    }
+
+    @Test
+    void film_thatIsNotWhole_isNotTaken() {
+        byte[] whole = Poured.film(Poured.task(1), Workers.alone());
+        for (int length : List.of(0, 50, whole.length / 2, whole.length - 12, whole.length - 1)) {
+            assertThat(DyeFilm.read(ByteBuffer.wrap(Arrays.copyOf(whole, length))))
+                    .isEmpty();
+        }
+        byte[] changed = whole.clone();
+        changed[whole.length - 20] ^= 1;
+        DyeFilm film = Poured.read(changed);
+        assertThatThrownBy(() -> film.frame(30)).hasMessage("frame 30 of a film is damaged");
+    }
+
+    @Test
+    void run_sameSeed_givesTheSameBytesForAnyThreads() {
+        byte[] alone = Poured.film(Poured.task(1), Workers.alone());
+        try (var pool = Executors.newFixedThreadPool(3)) {
+            assertThat(Poured.film(Poured.task(1), Workers.of(pool, 3))).isEqualTo(alone);
+        }
+        assertThat(Poured.film(Poured.task(2), Workers.alone())).isNotEqualTo(alone);
+    }
+
+    @Test
+    void run_putDownAndTakenUp_givesTheSameBytes() {
+        InkRun.Task task = Poured.task(1);
+        var bytes = new ByteArrayOutputStream();
+        bytes.writeBytes(task.head().toBytes());
+        InkRun run = InkRun.start(task, Workers.alone());
+        while (!run.isOver()) {
+            bytes.writeBytes(run.next().toBytes());
+            if (run.frames() % 7 == 3) {
+                var kept = InkRun.resume(task, Workers.alone(), run.checkpoint(bytes.size()))
+                        .orElseThrow();
+                assertThat(kept.filmBytes()).isEqualTo(bytes.size());
+                assertThat(kept.run().frames()).isEqualTo(run.frames());
+                run = kept.run();
+            }
+        }
+        bytes.writeBytes(DyeFilm.end(run.frames()));
+        assertThat(bytes.toByteArray()).isEqualTo(Poured.film(task, Workers.alone()));
+    }
+
+    @Test
+    void run_keptAtItsLastFrame_isOver() {
+        InkRun.Task task = Poured.task(1);
+        InkRun run = InkRun.start(task, Workers.alone());
+        while (!run.isOver()) {
+            run.next();
+        }
+        assertThat(run.share()).isEqualTo(1);
+        assertThat(InkRun.resume(task, Workers.alone(), run.checkpoint(0))
+                        .orElseThrow()
+                        .run()
+                        .isOver())
+                .isTrue();
+    }
+
+    @Test
+    void checkpoint_damagedOrOfAnotherRun_isNotTaken() {
+        InkRun run = InkRun.start(Poured.task(1), Workers.alone());
+        run.next();
+        byte[] kept = run.checkpoint(0);
+        assertThat(InkRun.resume(Poured.task(2), Workers.alone(), kept)).isEmpty();
+        assertThat(InkRun.resume(Poured.task(1), Workers.alone(), Arrays.copyOf(kept, kept.length - 1)))
+                .isEmpty();
+        kept[kept.length / 2] ^= 1;
+        assertThat(InkRun.resume(Poured.task(1), Workers.alone(), kept)).isEmpty();
+        assertThat(InkRun.resume(Poured.task(1), Workers.alone(), new byte[0])).isEmpty();
+    }
+
+    @Test
+    void run_untilTheFloor_endsThereButNotBeforeTheShot() {
+        InkShot shot = Poured.shot(Poured.stage());
+        var task = new InkRun.Task(shot, new InkCourse(0.02, 1, new InkCourse.Until.ShotAndFloor()), 1);
+        InkRun run = InkRun.start(task, Workers.alone());
+        while (!run.isOver()) {
+            run.next();
+        }
+        // The shot ends 1.1 s after the release, 55 frames; what is patient waits for as long again.
+        assertThat(run.frames()).isBetween(56, 111);
+    }
+}

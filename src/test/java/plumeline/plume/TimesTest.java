@@ -1,0 +1,74 @@
+package plumeline.plume;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/// What several runs say of the next.
+final class TimesTest {
+    @Test
+    void middle_countsRunsThatNeverCameAsLate() {
+        assertThat(new Times(List.of(3.0, 1.0, 2.0), 3, 5).middle()).hasValue(2);
+        assertThat(new Times(List.of(1.0, 2.0, 4.0, 3.0), 4, 5).middle()).hasValue(2.5);
+        assertThat(new Times(List.of(1.0, 2.0, 3.0), 5, 5).middle()).hasValue(3);
+        assertThat(new Times(List.of(1.0, 2.0), 5, 5).middle()).isEmpty();
+        assertThat(new Times(List.of(1.0, 2.0), 4, 5).middle()).isEmpty();
+        assertThat(new Times(List.of(), 5, 5).low()).isEmpty();
+    }
+
+    @Test
+    void interval_neverNarrowerThanAFifth() {
+        Times same = new Times(List.of(1.0, 1.0, 1.0, 1.0, 1.0), 5, 5);
+        assertThat(same.low().orElseThrow()).isLessThanOrEqualTo(1 / 1.2);
+        assertThat(same.high().orElseThrow()).isGreaterThanOrEqualTo(1.2);
+        List<Double> many = java.util.Collections.nCopies(50, 1.0);
+        assertThat(new Times(many, 50, 5).low()).hasValue(1 / 1.2);
+        assertThat(new Times(many, 50, 5).high()).hasValue(1.2);
+    }
+
+    @Test
+    void interval_hasNoLateEndWhereOneNeverCame() {
+        Times some = new Times(List.of(1.0, 1.3), 3, 5);
+        assertThat(some.low()).isPresent();
+        assertThat(some.high()).isEmpty();
+    }
+
+    @Test
+    void interval_holdsFourFurtherTakesOfFive() {
+        long seed = 5;
+        var random = new Random(seed);
+        int held = 0;
+        int all = 4000;
+        for (int n = 0; n < all; n++) {
+            List<Double> runs = new ArrayList<>();
+            for (int run = 0; run < 5; run++) {
+                runs.add(Math.exp(0.2 * random.nextGaussian()));
+            }
+            Times times = new Times(runs, 5, 100);
+            double next = Math.exp(0.2 * random.nextGaussian());
+            held += next >= times.low().orElseThrow() && next <= times.high().orElseThrow() ? 1 : 0;
+        }
+        assertThat(held / (double) all).as("seed " + seed).isEqualTo(0.8, within(0.03));
+    }
+
+    @Test
+    void within_countsRuns() {
+        Times times = new Times(List.of(0.5, 1.0, 1.5), 4, 5);
+        assertThat(times.within(0.9, 1.1)).isEqualTo(1);
+        assertThat(times.within(0, 2)).isEqualTo(3);
+    }
+
+    @Test
+    void lengths_stayWithinTheirBounds() {
+        Lengths depth = new Lengths(List.of(0.10, 0.12, 0.25), 0, 0.26);
+        assertThat(depth.middle()).hasValue(0.12);
+        assertThat(depth.low().orElseThrow()).isBetween(0.0, 0.12);
+        assertThat(depth.high()).hasValue(0.26);
+        assertThat(new Lengths(List.of(0.1), 0, 1).low()).isEmpty();
+        assertThat(new Lengths(List.of(), 0, 1).middle()).isEmpty();
+    }
+}
