@@ -1,0 +1,142 @@
+package plumeline.ink;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/// Narrows the unknowns by readings of takes: a least-squares fit of the laws to the readings in which the prior, the
+/// difference from take to take and an unsure start count as readings too. Formulas: docs/derivations/lesson.md.
+final class Learning {
+    /// One take against the next, before any is known, share of the time, standard deviation: 12 to 18 % between seeds
+    /// of a simulation.
+    static final double TAKE_SCATTER = 0.155;
+
+    /// So many takes must speak before their own scatter counts as much as that.
+    private static final double SCATTER_WEIGHT = 12;
+
+    /// How far a front wanders off its law within a take, share of the time, standard deviation (our guess).
+    static final double WANDER = 0.04;
+
+    /// How unsteady a width is at one instant, share, standard deviation (our guess: billows).
+    static final double BILLOWS = 0.12;
+
+    private static final int ROUNDS = 12;
+
+    private final List<ReadTake> takes;
+    private final int count;
+    private final double[] at;
+    private double scatter = TAKE_SCATTER;
+    private Normal normal = new Normal(0);
+
+    private Learning(List<ReadTake> takes) {
+        this.takes = takes;
+        count = Unknowns.COUNT + 2 * takes.size();
+        at = new double[count];
+    }
+
+    /// What was learnt.
+    record Fit(double[] means, double[][] covariance, double scatter) {}
+
+    static Fit of(List<ReadTake> takes) {
+        Learning learning = new Learning(takes);
+        for (int round = 0; round < ROUNDS; round++) {
+            learning.narrow(round);
+        }
+        double[][] all = learning.normal.covariance();
+        double[][] covariance = new double[Unknowns.COUNT][];
+        for (int i = 0; i < Unknowns.COUNT; i++) {
+            covariance[i] = Arrays.copyOf(all[i], Unknowns.COUNT);
+        }
+        return new Fit(Arrays.copyOf(learning.at, Unknowns.COUNT), covariance, learning.scatter);
+    }
+
+    private int takeAt(int take) {
+        return Unknowns.COUNT + 2 * take;
+    }
+
+    private void narrow(int round) {
+        normal = new Normal(count);
+        for (int take = 0; take < takes.size(); take++) {
+            ReadTake read = takes.get(take);
+            for (ReadTake.FrontReading front : read.fronts()) {
+                readFront(take, read, front, round);
+            }
+            for (ReadTake.WidthReading width : read.widths()) {
+                readWidth(read, width);
+            }
+        }
+        double[] means = normal.means();
+        System.arraycopy(means, 0, at, 0, count);
+        if (round % 3 == 2 && round + 1 < ROUNDS) {
+            scatter = scatter();
+        }
+    }
+
+    /// The scatter from take to take that goes best with what each take is off by.
+    private double scatter() {
+        double[][] covariance = normal.covariance();
+        double squares = SCATTER_WEIGHT * TAKE_SCATTER * TAKE_SCATTER;
+        for (int take = 0; take < takes.size(); take++) {
+            int i = takeAt(take);
+            squares += scatter * scatter * (at[i] * at[i] + covariance[i][i]);
+        }
+        return Math.sqrt(squares / (SCATTER_WEIGHT + takes.size()));
+    }
+
+    private void readFront(int take, ReadTake read, ReadTake.FrontReading front, int round) {
+        Regime regime = read.descent().regime(front.depthMetres());
+        Unknowns.Law law = Unknowns.seconds(read.descent(), front.depthMetres(), regime);
+        OptionalDouble found = law.find(at);
+        if (found.isEmpty()) {
+            return;
+        }
+        double off = scatter * at[takeAt(take)];
+        double late = read.startDeviationSeconds() * at[takeAt(take) + 1];
+        double seconds = Math.exp(found.getAsDouble() + off);
+        double residual = (front.seconds() - late - seconds) / seconds;
+        double share = seconds;
+        if (round < 3) {
+            share = Math.max(front.seconds(), read.startDeviationSeconds());
+            residual = Math.log(front.seconds() / seconds);
+            late = 0;
+        }
+        double[] slopes = Arrays.copyOf(Unknowns.slopes(law, Arrays.copyOf(at, Unknowns.COUNT)), count);
+        double known = residual + off;
+        for (int i = 0; i < Unknowns.COUNT; i++) {
+            known += slopes[i] * at[i];
+        }
+        slopes[takeAt(take)] = scatter;
+        slopes[takeAt(take) + 1] = read.startDeviationSeconds() / share;
+        known += late / share;
+        normal.read(slopes, known, variance(front, share, law, read, regime));
+    }
+
+    private static double variance(
+            ReadTake.FrontReading front, double seconds, Unknowns.Law law, ReadTake read, Regime regime) {
+        double time = front.deviationSeconds() / seconds;
+        double depth = depthSlope(read.descent(), front.depthMetres(), regime) * front.deviationMetres();
+        return WANDER * WANDER + time * time + depth * depth;
+    }
+
+    /// How the logarithm of the time grows with depth, 1/m.
+    private static double depthSlope(Descent descent, double depth, Regime regime) {
+        double step = 0.05 * (depth - descent.startMetres());
+        OptionalDouble more = descent.findSeconds(depth + step, regime, Coefficients.USUAL);
+        OptionalDouble less = descent.findSeconds(depth - step, regime, Coefficients.USUAL);
+        return more.isPresent() && less.isPresent()
+                ? Math.log(more.getAsDouble() / less.getAsDouble()) / (2 * step)
+                : 1 / (depth - descent.startMetres());
+    }
+
+    private void readWidth(ReadTake read, ReadTake.WidthReading width) {
+        Regime regime = read.descent().regime(width.depthMetres());
+        Unknowns.Law law = Unknowns.halfWidth(read.descent(), width.depthMetres(), regime);
+        double[] slopes = Arrays.copyOf(Unknowns.slopes(law, Arrays.copyOf(at, Unknowns.COUNT)), count);
+        double known = Math.log(width.halfWidthMetres()) - law.find(at).orElseThrow();
+        for (int i = 0; i < Unknowns.COUNT; i++) {
+            known += slopes[i] * at[i];
+        }
+        double share = width.deviationMetres() / width.halfWidthMetres();
+        normal.read(slopes, known, BILLOWS * BILLOWS + share * share);
+    }
+}
