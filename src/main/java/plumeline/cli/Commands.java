@@ -14,6 +14,7 @@ final class Commands {
                 new AskCommand(),
                 new SolveCommand(),
                 new PapersCommand(),
+                new LessonCommand(),
                 new KeepCommand(),
                 new TidyCommand(),
                 new SchemaCommand(),

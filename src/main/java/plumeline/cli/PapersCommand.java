@@ -46,7 +46,7 @@ final class PapersCommand implements Command {
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         String name = given.plain().getFirst();
-        PlanReading reading = PlanFile.read(PlainFile.read(name, console));
+        PlanReading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }
@@ -56,7 +56,8 @@ final class PapersCommand implements Command {
         Optional<PlanReading> since = Optional.empty();
         if (given.findValue("--since").isPresent()) {
             PlanReading earlier =
-                    PlanFile.read(PlainFile.read(given.findValue("--since").get(), console));
+                    PlanFile.readMeasured(
+                            PlainFile.read(given.findValue("--since").get(), console), console);
             if (earlier.plan().isEmpty()) {
                 return PlanFile.tellProblems(earlier, console);
             }

@@ -2,6 +2,9 @@ package plumeline.ink;
 
 /// The normal distribution.
 final class Gauss {
+    /// Standard deviations from the middle to either end of the middle 80 % of a normal spread.
+    static final double EIGHTY = 1.2815515655446004;
+
     private Gauss() {}
 
     /// Gives the share of a standard normal spread that lies below a value, within 2·10⁻⁷.

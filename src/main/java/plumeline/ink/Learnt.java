@@ -5,12 +5,9 @@ import java.util.List;
 /// What takes have taught of an ink: how fast and how wide it comes down, and how far one take is from the next. What
 /// it says of a take to come holds four times in five.
 public final class Learnt {
-    /// Standard deviations from the middle to either end of the middle 80 % of a normal spread.
-    private static final double EIGHTY = 1.2815515655446004;
-
     /// What a take with another release is off by, share of the time for each factor of e by which the laws say that its
     /// time differs (our guess).
-    private static final double CARRIED = 0.15;
+    private static final double CARRIED = 0.20;
 
     /// A change of height counts as such a factor for each of these, m.
     private static final double HEIGHT_METRES = 0.10;
@@ -75,16 +72,17 @@ public final class Learnt {
     /// @param toSeconds its end, s
     /// @return 0 to 1; 0 where the front never comes so deep, or no law is known
     public double odds(Descent descent, double depthMetres, double fromSeconds, double toSeconds) {
-        if (!(predict(descent, depthMetres) instanceof Prediction.Reached reached)) {
-            return 0;
-        }
-        double middle = Math.log(reached.seconds().value());
-        double deviation = (Math.log(reached.seconds().high()) - middle) / EIGHTY;
-        return below(toSeconds, middle, deviation) - below(fromSeconds, middle, deviation);
+        return predict(descent, depthMetres) instanceof Prediction.Reached reached
+                ? reached.seconds().odds(fromSeconds, toSeconds)
+                : 0;
     }
 
-    private static double below(double seconds, double middle, double deviation) {
-        return seconds <= 0 ? 0 : Gauss.below((Math.log(seconds) - middle) / deviation);
+    /// Gives the strength of a puff: what √((z + z0)⁴ − z0⁴) grows by in a second once it is let go without push.
+    ///
+    /// @param release what is let go, denser than the water
+    /// @return m²/s; without what one take is off by
+    public Estimate strengthMetres2PerSecond(Release release) {
+        return estimate(Unknowns.strength(release), 0);
     }
 
     /// Gives how fast the ink comes down over how fast the laws' usual coefficients have it.
@@ -145,7 +143,7 @@ public final class Learnt {
                 variance += slopes[i] * slopes[j] * fit.covariance()[i][j];
             }
         }
-        double ratio = Math.exp(EIGHTY * Math.sqrt(variance));
+        double ratio = Math.exp(Gauss.EIGHTY * Math.sqrt(variance));
         return new Estimate(Math.exp(middle), Math.exp(middle) / ratio, Math.exp(middle) * ratio);
     }
 }

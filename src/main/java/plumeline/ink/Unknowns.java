@@ -83,6 +83,15 @@ final class Unknowns {
                 }));
     }
 
+    /// The logarithm of a puff's strength, m²/s.
+    static Law strength(Release release) {
+        return at -> {
+            double alpha = coefficients(at).puffEntrainment();
+            double square = 3 * release.buoyancyMetres4PerSecond2() / (2 * Math.PI * alpha * alpha * alpha);
+            return OptionalDouble.of(Math.log(square) / 2 - logPace(at, Regime.PUFF, TILT_METRES));
+        };
+    }
+
     /// How a law changes with each unknown, there; zero where it has no value to either side.
     static double[] slopes(Law law, double[] at) {
         double[] slopes = new double[COUNT];
