@@ -4,10 +4,12 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.file.AccessDeniedException;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
 import plumeline.lesson.Lessons;
 import plumeline.lesson.LessonsReading;
 import plumeline.plan.PlanReading;
@@ -31,7 +33,7 @@ final class LessonFile {
         Path path = beside(plan);
         if (!Files.exists(path)) {
             return new LessonsReading(
-                    java.util.Optional.of(Lessons.none(path.toString(), fileName(plan))), java.util.List.of());
+                    Optional.of(Lessons.none(path.toString(), fileName(plan))), List.of());
         }
         PlainFile.Content content = PlainFile.read(path.toString(), console);
         return Lessons.read(content.bytes().toArray(), content.name());
@@ -49,7 +51,7 @@ final class LessonFile {
         }
         LessonsReading reading = read(name, console);
         if (reading.lessons().isEmpty()) {
-            return new PlanReading(java.util.Optional.empty(), reading.problems());
+            return new PlanReading(Optional.empty(), reading.problems());
         }
         Lessons lessons = reading.lessons().get();
         PlanReading measured = lessons.applyTo(plan.plan().orElseThrow());
@@ -65,12 +67,15 @@ final class LessonFile {
     }
 
     /// Works alone on a plan's lessons: the plan's own file is locked meanwhile, and not touched. Where it may not be
-    /// written the lessons have no lock.
-    static Outcome alone(String plan, Work work) throws Refusal, IOException {
-        try (FileChannel channel = FileChannel.open(PlainFile.toPath(plan), StandardOpenOption.WRITE);
-                var lock = channel.lock()) {
-            return lock.isValid() ? work.run() : Outcome.FAILED;
-        } catch (AccessDeniedException e) {
+    /// written nothing is locked.
+    static synchronized Outcome alone(String plan, Work work) throws Refusal, IOException {
+        Path path = PlainFile.toPath(plan);
+        PlainFile.refuseUnlessRewritable(beside(plan).toString());
+        if (!Files.isWritable(path)) {
+            return work.run();
+        }
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE);
+                FileLock _ = channel.lock()) {
             return work.run();
         }
     }

@@ -24,6 +24,9 @@ import plumeline.take.Take;
 
 /// What was noted and what it teaches, as plain text.
 final class LessonText {
+    /// Past this factor to either side, as a logarithm, the published ranges end.
+    private static final double FAR_FROM_LAWS = 0.7;
+
     private final Plan plan;
     private final Lessons lessons;
     private final Print print;
@@ -168,6 +171,9 @@ final class LessonText {
                 .append(" (ranges hold four times in five)\n");
         Estimate pace = lesson.learnt().pace(descent, depth);
         row("pace", number(pace, 2, "") + " times the laws'");
+        if (takes > 0 && Math.abs(Math.log(pace.value())) > FAR_FROM_LAWS) {
+            row("look", "far from the laws: see that volume and density are right and depths count from the surface");
+        }
         switch (descent.regime(depth)) {
             case PUFF ->
                 row("strength", number(lesson.learnt().strengthMetres2PerSecond(descent.release()).times(1e4), 0, " cm²/s"));
@@ -214,11 +220,11 @@ final class LessonText {
             }
             case NextTry.Advice.Untold(double odds) -> {
                 row("wanted", wanted + ": odds " + odds(odds));
-                row("change", "not known: what is let go isn't told (volume, density, the nozzle's height)");
+                row("change", "not known: what was let go when the front was read isn't told; note a take");
             }
             case NextTry.Advice.Do(double odds, Change change) -> {
                 row("wanted", wanted + ": odds " + odds(odds));
-                row("change", words(change) + ", nothing else: odds " + odds(change.odds()));
+                row("change", words(change) + ", nothing else; odds " + odds(change.odds()));
             }
         }
         double later = Math.rint((at.seconds() - next.seconds().value()) * 100) / 100;
@@ -226,7 +232,7 @@ final class LessonText {
             row(
                     "or",
                     "let go " + seconds(Math.abs(later)) + (later > 0 ? " later" : " earlier")
-                            + ", all else the same, to meet the same instant: odds " + odds(next.oddsLater(later, at)));
+                            + ", all else the same, for the same instant of the shot; odds " + odds(next.oddsLater(later, at)));
         }
     }
 
@@ -235,7 +241,8 @@ final class LessonText {
             case HEIGHT ->
                 "nozzle " + print.length(Math.abs(change.to() - change.from()))
                         + (change.to() > change.from() ? " higher" : " lower") + ", its mouth " + place(change.to())
-                        + " instead of " + place(change.from());
+                        + " instead of " + print.length(Math.abs(change.from()))
+                        + (change.from() * change.to() > 0 ? "" : change.from() < 0 ? " under it" : " over it");
             case VOLUME -> millilitres(change.to()) + " instead of " + millilitres(change.from());
             case SQUEEZE ->
                 "squeeze in " + seconds(change.to()) + " instead of " + seconds(change.from());

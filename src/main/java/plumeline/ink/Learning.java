@@ -22,6 +22,12 @@ final class Learning {
 
     private static final int ROUNDS = 12;
 
+    /// A crew counts from a wrong frame in all takes alike, or in each otherwise: half of the variance each.
+    private static final double HALF = Math.sqrt(0.5);
+
+    private static final int COMMON_START = Unknowns.COUNT;
+    private static final int FIRST_TAKE = Unknowns.COUNT + 1;
+
     private final List<ReadTake> takes;
     private final int count;
     private final double[] at;
@@ -30,7 +36,7 @@ final class Learning {
 
     private Learning(List<ReadTake> takes) {
         this.takes = takes;
-        count = Unknowns.COUNT + 2 * takes.size();
+        count = FIRST_TAKE + 2 * takes.size();
         at = new double[count];
     }
 
@@ -51,7 +57,7 @@ final class Learning {
     }
 
     private int takeAt(int take) {
-        return Unknowns.COUNT + 2 * take;
+        return FIRST_TAKE + 2 * take;
     }
 
     private void narrow(int round) {
@@ -91,7 +97,8 @@ final class Learning {
             return;
         }
         double off = scatter * at[takeAt(take)];
-        double late = read.startDeviationSeconds() * at[takeAt(take) + 1];
+        double start = HALF * read.startDeviationSeconds();
+        double late = start * (at[COMMON_START] + at[takeAt(take) + 1]);
         double seconds = Math.exp(found.getAsDouble() + off);
         double residual = (front.seconds() - late - seconds) / seconds;
         double share = seconds;
@@ -106,7 +113,8 @@ final class Learning {
             known += slopes[i] * at[i];
         }
         slopes[takeAt(take)] = scatter;
-        slopes[takeAt(take) + 1] = read.startDeviationSeconds() / share;
+        slopes[takeAt(take) + 1] = start / share;
+        slopes[COMMON_START] = start / share;
         known += late / share;
         normal.read(slopes, known, variance(front, share, law, read, regime));
     }

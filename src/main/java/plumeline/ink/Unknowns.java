@@ -42,8 +42,8 @@ final class Unknowns {
         double far = Math.log(way / TILT_METRES);
         return 0.06 * at[COMMON_PACE]
                 + switch (regime) {
-                    case PUFF -> 0.10 + 0.10 * at[PUFF_PACE] + 0.08 * at[PUFF_TILT] * far;
-                    case STREAM -> -0.15 + 0.22 * at[STREAM_PACE] + 0.18 * at[STREAM_TILT] * far;
+                    case PUFF -> 0.10 + 0.18 * at[PUFF_PACE] + 0.13 * at[PUFF_TILT] * far;
+                    case STREAM -> -0.15 + 0.20 * at[STREAM_PACE] + 0.13 * at[STREAM_TILT] * far;
                     case LAMINAR -> 0.5 * at[LAMINAR_PACE];
                 };
     }

@@ -38,7 +38,7 @@ final class Changes {
         this.target = target;
         this.wanted = wanted;
         this.told = told;
-        now = InkLesson.descent(told);
+        now = TakeNumbers.descent(told);
     }
 
     /// The best change; empty where none is worth it.

@@ -8,16 +8,13 @@ import plumeline.ink.Estimate;
 import plumeline.ink.FrontFit;
 import plumeline.ink.Learnt;
 import plumeline.ink.Prediction;
-import plumeline.ink.ReadTake;
 import plumeline.ink.Regime;
-import plumeline.ink.Release;
 import plumeline.plan.Kit;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
 import plumeline.take.Conditions;
 import plumeline.take.Take;
 import plumeline.text.Node;
-import plumeline.water.Water;
 
 /// What is known of an ink after its takes.
 public sealed interface InkLesson {
@@ -83,7 +80,7 @@ public sealed interface InkLesson {
                 return new ByReadings(FrontFit.of(readings), readings.size());
             }
         }
-        return new ByLaws(Learnt.of(told.stream().map(InkLesson::read).toList()), told);
+        return new ByLaws(Learnt.of(told.stream().map(TakeNumbers::read).toList()), told);
     }
 
     /// Finds when the front is at a depth in the next take.
@@ -101,30 +98,6 @@ public sealed interface InkLesson {
         };
     }
 
-    /// Makes numbers of what was let go.
-    ///
-    /// @param told what was let go
-    /// @return the descent
-    static Descent descent(Conditions.Told told) {
-        double kelvin = Math.clamp(told.water().si(), 273.15, 273.15 + 40);
-        double water = Water.densityKilogramsPerMetre3(kelvin).find().orElseThrow();
-        double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / water;
-        double reduced = Water.GRAVITY_METRES_PER_SECOND2 * (told.density().si() - water) / water;
-        double volume = told.volume().si();
-        Release release =
-                switch (told.outlet()) {
-                    case Conditions.Outlet.AtOnce() -> new Release(volume, reduced, SOME_BORE_METRES, 0, viscosity);
-                    case Conditions.Outlet.Squeezed(Quantity bore, Quantity time) ->
-                        Release.ofSqueeze(volume, reduced, bore.si(), time.si(), viscosity);
-                    case Conditions.Outlet.AtSpeed(Quantity bore, Quantity speed) ->
-                        new Release(volume, reduced, bore.si(), speed.si(), viscosity);
-                };
-        return new Descent(release, told.height().si());
-    }
-
-    /// Counts for nothing where ink is let go at once; a release has one.
-    double SOME_BORE_METRES = 0.004;
-
     private static FrontFit.Reading reading(Take.Front front) {
         return new FrontFit.Reading(front.time().si(), front.depth().si());
     }
@@ -134,35 +107,6 @@ public sealed interface InkLesson {
                 .mapToDouble(front -> front.depth().si())
                 .max()
                 .orElseGet(() -> take.widths().getLast().depth().si());
-        return descent((Conditions.Told) take.conditions()).regime(deepest);
-    }
-
-    private static ReadTake read(Take take) {
-        double frame = 1 / take.rate().si();
-        List<ReadTake.FrontReading> fronts = take.fronts().stream()
-                .map(front -> new ReadTake.FrontReading(
-                        front.time().si(),
-                        deviation(front.time(), READ_FRAMES * frame),
-                        front.depth().si(),
-                        deviation(front.depth(), READ_METRES)))
-                .toList();
-        List<ReadTake.WidthReading> widths = take.widths().stream()
-                .map(width -> new ReadTake.WidthReading(
-                        width.depth().si(),
-                        width.width().si() / 2,
-                        deviation(width.width(), 2 * READ_METRES) / 2))
-                .toList();
-        return new ReadTake(descent((Conditions.Told) take.conditions()), frame, fronts, widths);
-    }
-
-    /// What a time is read to where no ± says, frames, standard deviation: half a frame to a frame (common practice).
-    double READ_FRAMES = 0.75;
-
-    /// What a depth is read to where no ± says, m, standard deviation: 2 to 5 mm by a ruler in the picture (common
-    /// practice).
-    double READ_METRES = 0.0035;
-
-    private static double deviation(Quantity read, double usual) {
-        return read.hasSpread() ? read.halfWidthSi() / 1.96 : usual;
+        return TakeNumbers.descent((Conditions.Told) take.conditions()).regime(deepest);
     }
 }

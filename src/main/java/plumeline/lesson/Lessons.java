@@ -93,7 +93,7 @@ public record Lessons(String file, String text, List<Written> written) {
     public PlanReading applyTo(Plan plan) {
         List<Problem> unknown = LessonMeaning.ofNames(this, plan);
         return unknown.isEmpty()
-                ? Plans.with(plan, Overlaid.values(plan, this))
+                ? Plans.with(plan, Overlaid.values(this))
                 : new PlanReading(Optional.empty(), unknown);
     }
 

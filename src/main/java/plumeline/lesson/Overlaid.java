@@ -1,15 +1,15 @@
 package plumeline.lesson;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import plumeline.ink.Estimate;
-import plumeline.plan.Plan;
 import plumeline.plan.Written;
 import plumeline.quantity.Origin;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;
 import plumeline.take.Conditions;
@@ -22,15 +22,18 @@ import plumeline.text.Node;
 final class Overlaid {
     private static final List<String> OF_THE_LESSON = List.of("take", "shot", "ink", "noted", "how");
 
+    /// How unsteady a width is, share, standard deviation (our guess).
+    private static final double BILLOWS = 0.12;
+
     private final Map<String, Node.Entry> values = new LinkedHashMap<>();
     private final Map<String, List<Lessons.Written>> takes = new LinkedHashMap<>();
 
     private Overlaid() {}
 
-    static List<Node.Entry> values(Plan plan, Lessons lessons) {
+    static List<Node.Entry> values(Lessons lessons) {
         Overlaid overlaid = new Overlaid();
         lessons.written().forEach(overlaid::add);
-        overlaid.takes.forEach((ink, written) -> overlaid.addTakes(plan, ink, written));
+        overlaid.takes.forEach((ink, written) -> overlaid.addTakes(ink, written));
         return List.copyOf(overlaid.values.values());
     }
 
@@ -63,7 +66,7 @@ final class Overlaid {
     }
 
     /// All takes of an ink; its `front` by those that were made like the last one, its `spread` where widths were read.
-    private void addTakes(Plan plan, String ink, List<Lessons.Written> written) {
+    private void addTakes(String ink, List<Lessons.Written> written) {
         String path = "kit.inks." + ink;
         Node.Entry from = written.getLast().node().findEntry("take").orElseThrow();
         List<Node> all = new ArrayList<>();
@@ -74,9 +77,7 @@ final class Overlaid {
             put(path + ".front", from, new Node.Sequence(fronts, from.value().place()));
         }
         List<Take> read = written.stream().map(Overlaid::take).toList();
-        if (read.stream().anyMatch(take -> !take.widths().isEmpty())) {
-            findGrowth(read).ifPresent(growth -> put(path + ".spread", from, scalar(growth, from.value())));
-        }
+        findSpread(read).ifPresent(spread -> put(path + ".spread", from, scalar(spread, from.value())));
     }
 
     private static Take take(Lessons.Written written) {
@@ -114,16 +115,18 @@ final class Overlaid {
                 .toList();
     }
 
-    private static Optional<Quantity> findGrowth(List<Take> takes) {
-        return InkLesson.of(takes, List.of()) instanceof InkLesson.ByLaws laws
-                ? laws.findGrowth().map(Overlaid::quantity)
-                : Optional.empty();
-    }
-
-    /// In hundredths, with the 95 % half-width that goes with an interval of 80 %.
-    private static Quantity quantity(Estimate growth) {
-        double half = (growth.high() - growth.low()) / 2 * 1.53;
-        return Quantities.get(
-                String.format(java.util.Locale.ROOT, "%.2f ± %.2f", growth.value(), Math.max(0.01, half)));
+    /// Half-width over depth in hundredths: the mean of all widths, billows counted.
+    private static Optional<Quantity> findSpread(List<Take> takes) {
+        double[] ratios = takes.stream()
+                .flatMap(take -> take.widths().stream())
+                .mapToDouble(width -> width.width().si() / 2 / width.depth().si())
+                .toArray();
+        if (ratios.length == 0) {
+            return Optional.empty();
+        }
+        double mean = Arrays.stream(ratios).sum() / ratios.length;
+        double half = 2 * BILLOWS * mean / Math.sqrt(ratios.length);
+        return Optional.of(Quantities.get(
+                Print.number(mean, 2) + " ± " + Print.number(Math.max(0.01, half), 2)));
     }
 }

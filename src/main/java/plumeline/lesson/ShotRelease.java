@@ -30,7 +30,7 @@ public sealed interface ShotRelease {
         ///
         /// @return the descent
         public Descent descent() {
-            return InkLesson.descent(told);
+            return TakeNumbers.descent(told);
         }
     }
 
