@@ -179,8 +179,14 @@ final class LessonText {
                 row("strength", number(lesson.learnt().strengthMetres2PerSecond(descent.release()).times(1e4), 0, " cm²/s"));
             case STREAM, LAMINAR -> row("comes as a", descent.regime(depth).word());
         }
+        boolean isWidthRead =
+                lesson.takes().stream().anyMatch(take -> !take.widths().isEmpty());
         Estimate growth = lesson.learnt().growth(descent.regime(depth));
-        row("growth", number(growth.times(100), 0, " mm") + " of half-width in 100 mm of way");
+        row(
+                "growth",
+                isWidthRead
+                        ? number(growth.times(100), 0, " mm") + " of half-width in 100 mm of way"
+                        : "not known: read a width in the next take");
         row("take to take", Print.share(lesson.learnt().takeScatter(), 0) + ", standard deviation");
         laws.assumed().forEach(assumed -> row("assumed", assumed));
     }

@@ -20,7 +20,17 @@ final class Learning {
     /// How unsteady a width is at one instant, share, standard deviation (our guess: billows).
     static final double BILLOWS = 0.12;
 
-    private static final int ROUNDS = 12;
+    private static final int ROUNDS = 20;
+
+    /// At first times are compared by their logarithms, which finds the way from anywhere; then as they were read, to
+    /// which their errors belong.
+    private static final int LOGARITHMIC_ROUNDS = 3;
+
+    /// No unknown is believed to be further from its middle than this, standard deviations.
+    private static final double FURTHEST = 15;
+
+    /// Degrees of freedom of the unknowns' spread: few, as an ink that nobody has measured may be unlike any.
+    private static final double TAILS = 2;
 
     /// A crew counts from a wrong frame in all takes alike, or in each otherwise: half of the variance each.
     private static final double HALF = Math.sqrt(0.5);
@@ -32,7 +42,8 @@ final class Learning {
     private final int count;
     private final double[] at;
     private double scatter = TAKE_SCATTER;
-    private Normal normal = new Normal(0);
+    private double trust = 1;
+    private Normal normal = new Normal(0, 0, 1);
 
     private Learning(List<ReadTake> takes) {
         this.takes = takes;
@@ -61,7 +72,7 @@ final class Learning {
     }
 
     private void narrow(int round) {
-        normal = new Normal(count);
+        normal = new Normal(count, Unknowns.COUNT, trust);
         for (int take = 0; take < takes.size(); take++) {
             ReadTake read = takes.get(take);
             for (ReadTake.FrontReading front : read.fronts()) {
@@ -72,15 +83,28 @@ final class Learning {
             }
         }
         double[] means = normal.means();
-        System.arraycopy(means, 0, at, 0, count);
-        if (round % 3 == 2 && round + 1 < ROUNDS) {
-            scatter = scatter();
+        for (int i = 0; i < count; i++) {
+            at[i] = Math.clamp(means[i], -FURTHEST, FURTHEST);
+        }
+        if (round >= LOGARITHMIC_ROUNDS && round + 1 < ROUNDS) {
+            double[][] covariance = normal.covariance();
+            scatter = scatter(covariance);
+            trust = trust(covariance);
         }
     }
 
+    /// How far the published ranges are believed, as a factor on their precision: less where readings lie far outside.
+    /// The step of expectation and maximisation for unknowns whose spread has long tails.
+    private double trust(double[][] covariance) {
+        double squares = 0;
+        for (int i = 0; i < Unknowns.COUNT; i++) {
+            squares += at[i] * at[i] + covariance[i][i];
+        }
+        return Math.min(1, (TAILS + Unknowns.COUNT) / (TAILS + squares));
+    }
+
     /// The scatter from take to take that goes best with what each take is off by.
-    private double scatter() {
-        double[][] covariance = normal.covariance();
+    private double scatter(double[][] covariance) {
         double squares = SCATTER_WEIGHT * TAKE_SCATTER * TAKE_SCATTER;
         for (int take = 0; take < takes.size(); take++) {
             int i = takeAt(take);
@@ -98,32 +122,30 @@ final class Learning {
         }
         double off = scatter * at[takeAt(take)];
         double start = HALF * read.startDeviationSeconds();
-        double late = start * (at[COMMON_START] + at[takeAt(take) + 1]);
         double seconds = Math.exp(found.getAsDouble() + off);
-        double residual = (front.seconds() - late - seconds) / seconds;
-        double share = seconds;
-        if (round < 3) {
-            share = Math.max(front.seconds(), read.startDeviationSeconds());
-            residual = Math.log(front.seconds() / seconds);
-            late = 0;
-        }
-        double[] slopes = Arrays.copyOf(Unknowns.slopes(law, Arrays.copyOf(at, Unknowns.COUNT)), count);
-        double known = residual + off;
-        for (int i = 0; i < Unknowns.COUNT; i++) {
-            known += slopes[i] * at[i];
-        }
+        boolean isLogarithmic = round < LOGARITHMIC_ROUNDS;
+        double share = isLogarithmic ? Math.max(front.seconds(), read.startDeviationSeconds()) : seconds;
+        double[] slopes = slopes(law);
+        double value = isLogarithmic ? Math.log(front.seconds() / seconds) : (front.seconds() - seconds) / seconds;
         slopes[takeAt(take)] = scatter;
         slopes[takeAt(take) + 1] = start / share;
         slopes[COMMON_START] = start / share;
-        known += late / share;
-        normal.read(slopes, known, variance(front, share, law, read, regime));
+        double depth = depthSlope(read.descent(), front.depthMetres(), regime) * front.deviationMetres();
+        double time = front.deviationSeconds() / share;
+        normal.read(slopes, value + off + known(slopes), WANDER * WANDER + time * time + depth * depth);
     }
 
-    private static double variance(
-            ReadTake.FrontReading front, double seconds, Unknowns.Law law, ReadTake read, Regime regime) {
-        double time = front.deviationSeconds() / seconds;
-        double depth = depthSlope(read.descent(), front.depthMetres(), regime) * front.deviationMetres();
-        return WANDER * WANDER + time * time + depth * depth;
+    private double[] slopes(Unknowns.Law law) {
+        return Arrays.copyOf(Unknowns.slopes(law, Arrays.copyOf(at, Unknowns.COUNT)), count);
+    }
+
+    /// What the laws' unknowns, where they are, make of the value.
+    private double known(double[] slopes) {
+        double known = 0;
+        for (int i = 0; i < Unknowns.COUNT; i++) {
+            known += slopes[i] * at[i];
+        }
+        return known;
     }
 
     /// How the logarithm of the time grows with depth, 1/m.
@@ -139,12 +161,9 @@ final class Learning {
     private void readWidth(ReadTake read, ReadTake.WidthReading width) {
         Regime regime = read.descent().regime(width.depthMetres());
         Unknowns.Law law = Unknowns.halfWidth(read.descent(), width.depthMetres(), regime);
-        double[] slopes = Arrays.copyOf(Unknowns.slopes(law, Arrays.copyOf(at, Unknowns.COUNT)), count);
-        double known = Math.log(width.halfWidthMetres()) - law.find(at).orElseThrow();
-        for (int i = 0; i < Unknowns.COUNT; i++) {
-            known += slopes[i] * at[i];
-        }
+        double[] slopes = slopes(law);
+        double value = Math.log(width.halfWidthMetres()) - law.find(at).orElseThrow();
         double share = width.deviationMetres() / width.halfWidthMetres();
-        normal.read(slopes, known, BILLOWS * BILLOWS + share * share);
+        normal.read(slopes, value + known(slopes), BILLOWS * BILLOWS + share * share);
     }
 }

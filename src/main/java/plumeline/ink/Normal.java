@@ -5,12 +5,12 @@ final class Normal {
     private final double[][] precision;
     private final double[] pull;
 
-    /// Independent standard normal numbers, each about zero.
-    Normal(int count) {
+    /// Independent normal numbers about zero: the first of some precision, the rest of one.
+    Normal(int count, int first, double firstPrecision) {
         precision = new double[count][count];
         pull = new double[count];
         for (int i = 0; i < count; i++) {
-            precision[i][i] = 1;
+            precision[i][i] = i < first ? firstPrecision : 1;
         }
     }
 

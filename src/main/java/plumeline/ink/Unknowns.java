@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 ///
 /// **Source:** published ranges as in [Coefficients], each read as what holds nine times in ten: puff 0.13 to 0.34;
 /// added mass 0 to 0.5, which is 1 to 1.22 in time; stream 0.10 to 0.16 and front's share 0.5 to 1.1, which is 1.2 to
-/// 0.55 in time; a laminar thread's factor of two; half of the push left after the surface, 0.25 to all.
+/// 0.55 in time; a laminar thread's factor of two; half of the push left after the surface, 0.25 to all. Tilts, and what
+/// paces are wider by, are our own guess at what the laws leave out.
 final class Unknowns {
     /// How many there are.
     static final int COUNT = 9;
@@ -31,7 +32,7 @@ final class Unknowns {
 
     private static Coefficients coefficients(double[] at) {
         return new Coefficients(
-                0.225 * Math.exp(0.28 * at[PUFF_GROWTH]),
+                0.225 * Math.exp(0.31 * at[PUFF_GROWTH]),
                 0,
                 0.127 * Math.exp(0.14 * at[STREAM_GROWTH]),
                 Coefficients.USUAL.frontShare(),
@@ -42,8 +43,8 @@ final class Unknowns {
         double far = Math.log(way / TILT_METRES);
         return 0.06 * at[COMMON_PACE]
                 + switch (regime) {
-                    case PUFF -> 0.10 + 0.18 * at[PUFF_PACE] + 0.13 * at[PUFF_TILT] * far;
-                    case STREAM -> -0.15 + 0.20 * at[STREAM_PACE] + 0.13 * at[STREAM_TILT] * far;
+                    case PUFF -> 0.10 + 0.20 * at[PUFF_PACE] + 0.13 * at[PUFF_TILT] * far;
+                    case STREAM -> -0.15 + 0.18 * at[STREAM_PACE] + 0.12 * at[STREAM_TILT] * far;
                     case LAMINAR -> 0.5 * at[LAMINAR_PACE];
                 };
     }
