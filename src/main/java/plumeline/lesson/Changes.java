@@ -16,7 +16,7 @@ final class Changes {
     private static final double AS_GOOD = 0.02;
 
     /// A change is worth a take where it adds so much to the odds.
-    private static final double WORTH = 0.03;
+    private static final double WORTH = 0.05;
 
     private static final double HEIGHT_STEP_METRES = 0.005;
     private static final int HEIGHT_STEPS = 16;
