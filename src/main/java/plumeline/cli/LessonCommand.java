@@ -49,8 +49,7 @@ final class LessonCommand implements Command {
                     Commands.attempt("lesson ", verb, VERBS, "Type: plumeline help lesson"));
         }
         if (name.equals("-")) {
-            throw new Refusal(
-                    "lessons lie beside the plan's file; standard input has none", "Name the plan's file.");
+            throw new Refusal("lessons lie beside the plan's file; standard input has none", "Name the plan's file.");
         }
         checkSuits(verb, given);
         PlanReading reading = PlanFile.read(PlainFile.read(name, console));
@@ -62,22 +61,28 @@ final class LessonCommand implements Command {
                 ? list(name, plan, console)
                 : LessonFile.alone(
                         name,
-                        () -> verb.equals("add") ? add(name, plan, given, console) : forget(name, plan, given, console));
+                        () -> verb.equals("add") ? add(name, plan, given, console) : forget(name, given, console));
     }
 
     private static void checkSuits(String verb, Arguments given) throws Refusal {
         boolean isForget = verb.equals("forget");
         if (isForget != (given.plain().size() == 3)) {
             throw new Refusal(
-                    isForget ? "lesson forget needs PLAN N" : "lesson " + verb + " was given too much: "
-                            + given.plain().get(2),
                     isForget
-                            ? "See the numbers: plumeline lesson list " + given.plain().get(1)
-                            : "Type: plumeline lesson " + verb + " " + given.plain().get(1));
+                            ? "lesson forget needs PLAN N"
+                            : "lesson " + verb + " was given too much: "
+                                    + given.plain().get(2),
+                    isForget
+                            ? "See the numbers: plumeline lesson list "
+                                    + given.plain().get(1)
+                            : "Type: plumeline lesson " + verb + " "
+                                    + given.plain().get(1));
         }
         if (!verb.equals("add") && !given.options().isEmpty()) {
             throw new Refusal(
-                    "lesson " + verb + " has no option " + given.options().keySet().iterator().next(), "Leave it out.");
+                    "lesson " + verb + " has no option "
+                            + given.options().keySet().iterator().next(),
+                    "Leave it out.");
         }
     }
 
@@ -140,8 +145,7 @@ final class LessonCommand implements Command {
         return Outcome.ANSWERED;
     }
 
-    private static Outcome forget(String name, Plan plan, Arguments given, Console console)
-            throws Refusal, IOException {
+    private static Outcome forget(String name, Arguments given, Console console) throws Refusal, IOException {
         LessonsReading reading = LessonFile.read(name, console);
         if (reading.lessons().isEmpty()) {
             return tell(reading.problems(), console);

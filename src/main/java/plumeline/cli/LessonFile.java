@@ -32,8 +32,7 @@ final class LessonFile {
     static LessonsReading read(String plan, Console console) throws Refusal, IOException {
         Path path = beside(plan);
         if (!Files.exists(path)) {
-            return new LessonsReading(
-                    Optional.of(Lessons.none(path.toString(), fileName(plan))), List.of());
+            return new LessonsReading(Optional.of(Lessons.none(path.toString(), fileName(plan))), List.of());
         }
         PlainFile.Content content = PlainFile.read(path.toString(), console);
         return Lessons.read(content.bytes().toArray(), content.name());

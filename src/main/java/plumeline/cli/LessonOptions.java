@@ -29,7 +29,10 @@ final class LessonOptions {
     static final List<Usage.Option> OF_A_TAKE = List.of(
             worded("--shot", "NAME", "The shot whose ink was read; else the one that has ink."),
             worded("--take", "N", "Which take of it; else the next."),
-            worded("--front", "TIME at DEPTH", "The front: time from the first ink, depth below the surface. Again for more."),
+            worded(
+                    "--front",
+                    "TIME at DEPTH",
+                    "The front: time from the first ink, depth below the surface. Again for more."),
             worded("--width", "WIDTH at DEPTH", "The plume from edge to edge, where its front was. Again for more."),
             worded("--volume", "VOLUME", "What was otherwise than planned: how much ink,"),
             worded("--density", "DENSITY", "  its density,"),
@@ -85,7 +88,8 @@ final class LessonOptions {
         }
         for (String words : given.listValues("--focal")) {
             Named named = named("--focal", words, Kind.LENGTH);
-            add(new Measured.FocalLength(check("a lens", named.name(), names(kit.lenses(), Kit.Lens::name)), named.quantity()));
+            add(new Measured.FocalLength(
+                    check("a lens", named.name(), names(kit.lenses(), Kit.Lens::name)), named.quantity()));
         }
         for (String words : given.listValues("--speed")) {
             Named named = named("--speed", words, Kind.SPEED, Kind.TURN_RATE);
@@ -98,7 +102,8 @@ final class LessonOptions {
         }
         for (String words : given.listValues("--strength")) {
             Named named = named("--strength", words, Kind.ABSORBANCE);
-            add(new Measured.Strength(check("an ink", named.name(), names(kit.inks(), Kit.Ink::name)), named.quantity()));
+            add(new Measured.Strength(
+                    check("an ink", named.name(), names(kit.inks(), Kit.Ink::name)), named.quantity()));
         }
         if (added.isEmpty()) {
             throw new Refusal(
@@ -137,11 +142,10 @@ final class LessonOptions {
                 instead.put(option.getValue().getKey(), read(option.getKey(), text, text, kind));
             }
         }
-        Conditions conditions =
-                switch (ShotRelease.of(shot, release, instead)) {
-                    case ShotRelease.Told told -> told.told();
-                    case ShotRelease.Missing _ -> new Conditions.Untold();
-                };
+        Conditions conditions = switch (ShotRelease.of(shot, release, instead)) {
+            case ShotRelease.Told told -> told.told();
+            case ShotRelease.Missing _ -> new Conditions.Untold();
+        };
         List<Take.Front> fronts = new ArrayList<>();
         for (String words : given.listValues("--front")) {
             String[] sides = sides("--front", words, "0.40 s ± 0.02 s at 70 mm ± 3 mm");
@@ -196,7 +200,8 @@ final class LessonOptions {
         String text = given.findValue("--take").get();
         int number = text.matches("[0-9]{1,3}") ? Integer.parseInt(text) : 0;
         if (number < 1) {
-            throw new Refusal("--take is " + text + "; must be a whole number from 1 to 999", "Try --take " + next + ".");
+            throw new Refusal(
+                    "--take is " + text + "; must be a whole number from 1 to 999", "Try --take " + next + ".");
         }
         if (taken.contains(number)) {
             throw new Refusal(

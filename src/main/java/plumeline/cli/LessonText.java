@@ -44,7 +44,7 @@ final class LessonText {
         Map<String, Integer> counted = new LinkedHashMap<>();
         lessons.list().forEach(lesson -> counted.merge(subject(lesson.measured()), 1, Integer::sum));
         String subjects = counted.entrySet().stream()
-                .map(entry -> entry.getKey().startsWith("ink ") && entry.getValue() > 0
+                .map(entry -> entry.getKey().startsWith("ink ")
                         ? entry.getKey().substring(4) + " from " + takes(entry.getValue())
                         : entry.getKey())
                 .collect(Collectors.joining(", "));
@@ -68,22 +68,24 @@ final class LessonText {
 
     /// A lesson in a line.
     static String line(Lesson lesson) {
-        String said =
-                switch (lesson.measured()) {
-                    case Measured.OfTake(String shot, int number, String ink, Take take) ->
-                        "take " + number + " of " + shot + ", " + ink + conditions(take.conditions()) + readings(take);
-                    case Measured.Lux lux -> lux.light() + " gives " + lux.gives().toText();
-                    case Measured.FocalLength lens ->
-                        lens.lens() + " has a focal length of " + lens.length().toText();
-                    case Measured.Speed speed ->
-                        speed.machine() + " goes " + speed.speed().toText();
-                    case Measured.Reset reset ->
-                        reset.shot() + " is reset in " + reset.time().toText();
-                    case Measured.Strength strength ->
-                        strength.ink() + " has a strength of " + strength.absorbance().toText();
-                };
+        String said = switch (lesson.measured()) {
+            case Measured.OfTake(String shot, int number, String ink, Take take) ->
+                "take " + number + " of " + shot + ", " + ink + conditions(take.conditions()) + readings(take);
+            case Measured.Lux lux -> lux.light() + " gives " + lux.gives().toText();
+            case Measured.FocalLength lens ->
+                lens.lens() + " has a focal length of " + lens.length().toText();
+            case Measured.Speed speed ->
+                speed.machine() + " goes " + speed.speed().toText();
+            case Measured.Reset reset ->
+                reset.shot() + " is reset in " + reset.time().toText();
+            case Measured.Strength strength ->
+                strength.ink() + " has a strength of " + strength.absorbance().toText();
+        };
         String from = String.join(
-                "; ", List.of(lesson.noted(), lesson.how()).stream().filter(each -> !each.isEmpty()).toList());
+                "; ",
+                List.of(lesson.noted(), lesson.how()).stream()
+                        .filter(each -> !each.isEmpty())
+                        .toList());
         return from.isEmpty() ? said : said + " (" + from + ")";
     }
 
@@ -109,7 +111,8 @@ final class LessonText {
         }
         StringBuilder numbered = new StringBuilder();
         for (int i = 0; i < lessons.list().size(); i++) {
-            numbered.append(Commands.column(String.valueOf(i + 1), 4)).append(line(lessons.list().get(i)));
+            numbered.append(Commands.column(String.valueOf(i + 1), 4))
+                    .append(line(lessons.list().get(i)));
             numbered.append('\n');
         }
         return numbered.toString();
@@ -125,14 +128,16 @@ final class LessonText {
     /// The lessons from an index on, and what they teach.
     String added(int from) {
         var shots = new LinkedHashSet<String>();
-        var inks = new LinkedHashSet<String>();
         for (int i = from; i < lessons.list().size(); i++) {
             Lesson lesson = lessons.list().get(i);
-            text.append("Noted as ").append(i + 1).append(" in ").append(lessons.file()).append(": ");
+            text.append("Noted as ")
+                    .append(i + 1)
+                    .append(" in ")
+                    .append(lessons.file())
+                    .append(": ");
             text.append(line(lesson)).append('\n');
             if (lesson.measured() instanceof Measured.OfTake take) {
                 shots.add(take.shot());
-                inks.add(take.ink());
             }
         }
         plan.shots().stream().filter(shot -> shots.contains(shot.name())).forEach(this::shot);
@@ -145,7 +150,9 @@ final class LessonText {
         }
         switch (NextTry.of(shot)) {
             case NextTry.Outcome.Missing(List<String> what) ->
-                text.append(shot.name()).append("'s next take isn't known; missing: ").append(String.join("; ", what))
+                text.append(shot.name())
+                        .append("'s next take isn't known; missing: ")
+                        .append(String.join("; ", what))
                         .append('\n');
             case NextTry.Outcome.Known(NextTry next) -> {
                 switch (next.basis()) {
@@ -176,7 +183,14 @@ final class LessonText {
         }
         switch (descent.regime(depth)) {
             case PUFF ->
-                row("strength", number(lesson.learnt().strengthMetres2PerSecond(descent.release()).times(1e4), 0, " cm²/s"));
+                row(
+                        "strength",
+                        number(
+                                lesson.learnt()
+                                        .strengthMetres2PerSecond(descent.release())
+                                        .times(1e4),
+                                0,
+                                " cm²/s"));
             case STREAM, LAMINAR -> row("comes as a", descent.regime(depth).word());
         }
         boolean isWidthRead =
@@ -207,7 +221,11 @@ final class LessonText {
     private void next(String shot, NextTry next) {
         Target target = next.target();
         Estimate seconds = next.seconds();
-        text.append("Next take of ").append(shot).append(", as planned: at ").append(target.place()).append(" (");
+        text.append("Next take of ")
+                .append(shot)
+                .append(", as planned: at ")
+                .append(target.place())
+                .append(" (");
         text.append(print.length(target.depthMetres())).append(" deep) after ").append(seconds(seconds.value()));
         text.append(", four times in five between ").append(seconds(seconds.low()));
         text.append(" and ").append(seconds(seconds.high())).append('\n');
@@ -238,7 +256,8 @@ final class LessonText {
             row(
                     "or",
                     "let go " + seconds(Math.abs(later)) + (later > 0 ? " later" : " earlier")
-                            + ", all else the same, for the same instant of the shot; odds " + odds(next.oddsLater(later, at)));
+                            + ", all else the same, for the same instant of the shot; odds "
+                            + odds(next.oddsLater(later, at)));
         }
     }
 
@@ -250,11 +269,9 @@ final class LessonText {
                         + " instead of " + print.length(Math.abs(change.from()))
                         + (change.from() * change.to() > 0 ? "" : change.from() < 0 ? " under it" : " over it");
             case VOLUME -> millilitres(change.to()) + " instead of " + millilitres(change.from());
-            case SQUEEZE ->
-                "squeeze in " + seconds(change.to()) + " instead of " + seconds(change.from());
+            case SQUEEZE -> "squeeze in " + seconds(change.to()) + " instead of " + seconds(change.from());
             case SPEED -> speed(change.to()) + " out of the nozzle instead of " + speed(change.from());
-            case BORE ->
-                "a nozzle of " + millimetres(change.to()) + " instead of " + millimetres(change.from());
+            case BORE -> "a nozzle of " + millimetres(change.to()) + " instead of " + millimetres(change.from());
         };
     }
 

@@ -55,9 +55,8 @@ final class PapersCommand implements Command {
         List<String> shots = PlanFile.shots(plan, given);
         Optional<PlanReading> since = Optional.empty();
         if (given.findValue("--since").isPresent()) {
-            PlanReading earlier =
-                    PlanFile.readMeasured(
-                            PlainFile.read(given.findValue("--since").get(), console), console);
+            PlanReading earlier = PlanFile.readMeasured(
+                    PlainFile.read(given.findValue("--since").get(), console), console);
             if (earlier.plan().isEmpty()) {
                 return PlanFile.tellProblems(earlier, console);
             }

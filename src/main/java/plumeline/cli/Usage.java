@@ -82,12 +82,16 @@ record Usage(
                 .append("\n  ")
                 .append(summary)
                 .append('\n');
-        int width = options.stream().mapToInt(option -> option.toText().length()).max().orElse(0);
+        int width = options.stream()
+                .mapToInt(option -> option.toText().length())
+                .max()
+                .orElse(0);
         for (Option option : options) {
             text.append("  ").append(Commands.column(option.toText(), Math.max(16, width + 2)));
             text.append(option.summary()).append('\n');
         }
-        examples.forEach(example -> text.append("  $ ./plumeline ").append(example).append('\n'));
+        examples.forEach(
+                example -> text.append("  $ ./plumeline ").append(example).append('\n'));
         return text.toString();
     }
 }

@@ -30,8 +30,8 @@ public record Estimate(double value, double low, double high) {
         return new Estimate(Math.max(value, bound), Math.max(low, bound), Math.max(high, bound));
     }
 
-    /// Gives the odds that what it estimates comes to lie between two bounds, its logarithm taken as normal to either side
-    /// of the value.
+    /// Gives the odds that what it estimates comes to lie between two bounds, its logarithm taken as normal to either
+    /// side of the value.
     ///
     /// @param from the lower bound, same unit
     /// @param to the upper bound, same unit

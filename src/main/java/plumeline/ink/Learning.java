@@ -43,7 +43,7 @@ final class Learning {
     private final double[] at;
     private double scatter = TAKE_SCATTER;
     private double trust = 1;
-    private Normal normal = new Normal(0, 0, 1);
+    private double[][] covariance = {};
 
     private Learning(List<ReadTake> takes) {
         this.takes = takes;
@@ -51,20 +51,33 @@ final class Learning {
         at = new double[count];
     }
 
-    /// What was learnt.
-    record Fit(double[] means, double[][] covariance, double scatter) {}
-
-    static Fit of(List<ReadTake> takes) {
+    static Learning of(List<ReadTake> takes) {
         Learning learning = new Learning(takes);
         for (int round = 0; round < ROUNDS; round++) {
             learning.narrow(round);
         }
-        double[][] all = learning.normal.covariance();
-        double[][] covariance = new double[Unknowns.COUNT][];
+        return learning;
+    }
+
+    /// The laws' unknowns, as they are most likely.
+    double[] means() {
+        return Arrays.copyOf(at, Unknowns.COUNT);
+    }
+
+    /// The variance of something that changes so with each of the laws' unknowns.
+    double variance(double[] slopes) {
+        double variance = 0;
         for (int i = 0; i < Unknowns.COUNT; i++) {
-            covariance[i] = Arrays.copyOf(all[i], Unknowns.COUNT);
+            for (int j = 0; j < Unknowns.COUNT; j++) {
+                variance += slopes[i] * slopes[j] * covariance[i][j];
+            }
         }
-        return new Fit(Arrays.copyOf(learning.at, Unknowns.COUNT), covariance, learning.scatter);
+        return variance;
+    }
+
+    /// One take against the next, share of the time, standard deviation.
+    double scatter() {
+        return scatter;
     }
 
     private int takeAt(int take) {
@@ -72,30 +85,30 @@ final class Learning {
     }
 
     private void narrow(int round) {
-        normal = new Normal(count, Unknowns.COUNT, trust);
+        Normal normal = new Normal(count, Unknowns.COUNT, trust);
         for (int take = 0; take < takes.size(); take++) {
             ReadTake read = takes.get(take);
             for (ReadTake.FrontReading front : read.fronts()) {
-                readFront(take, read, front, round);
+                readFront(normal, take, front, round);
             }
             for (ReadTake.WidthReading width : read.widths()) {
-                readWidth(read, width);
+                readWidth(normal, read, width);
             }
         }
         double[] means = normal.means();
         for (int i = 0; i < count; i++) {
             at[i] = Math.clamp(means[i], -FURTHEST, FURTHEST);
         }
+        covariance = normal.covariance();
         if (round >= LOGARITHMIC_ROUNDS && round + 1 < ROUNDS) {
-            double[][] covariance = normal.covariance();
-            scatter = scatter(covariance);
-            trust = trust(covariance);
+            scatter = likelyScatter();
+            trust = trust();
         }
     }
 
     /// How far the published ranges are believed, as a factor on their precision: less where readings lie far outside.
     /// The step of expectation and maximisation for unknowns whose spread has long tails.
-    private double trust(double[][] covariance) {
+    private double trust() {
         double squares = 0;
         for (int i = 0; i < Unknowns.COUNT; i++) {
             squares += at[i] * at[i] + covariance[i][i];
@@ -104,7 +117,7 @@ final class Learning {
     }
 
     /// The scatter from take to take that goes best with what each take is off by.
-    private double scatter(double[][] covariance) {
+    private double likelyScatter() {
         double squares = SCATTER_WEIGHT * TAKE_SCATTER * TAKE_SCATTER;
         for (int take = 0; take < takes.size(); take++) {
             int i = takeAt(take);
@@ -113,7 +126,8 @@ final class Learning {
         return Math.sqrt(squares / (SCATTER_WEIGHT + takes.size()));
     }
 
-    private void readFront(int take, ReadTake read, ReadTake.FrontReading front, int round) {
+    private void readFront(Normal normal, int take, ReadTake.FrontReading front, int round) {
+        ReadTake read = takes.get(take);
         Regime regime = read.descent().regime(front.depthMetres());
         Unknowns.Law law = Unknowns.seconds(read.descent(), front.depthMetres(), regime);
         OptionalDouble found = law.find(at);
@@ -158,7 +172,7 @@ final class Learning {
                 : 1 / (depth - descent.startMetres());
     }
 
-    private void readWidth(ReadTake read, ReadTake.WidthReading width) {
+    private void readWidth(Normal normal, ReadTake read, ReadTake.WidthReading width) {
         Regime regime = read.descent().regime(width.depthMetres());
         Unknowns.Law law = Unknowns.halfWidth(read.descent(), width.depthMetres(), regime);
         double[] slopes = slopes(law);

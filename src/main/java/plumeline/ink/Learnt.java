@@ -5,8 +5,8 @@ import java.util.List;
 /// What takes have taught of an ink: how fast and how wide it comes down, and how far one take is from the next. What
 /// it says of a take to come holds four times in five.
 public final class Learnt {
-    /// What a take with another release is off by, share of the time for each factor of e by which the laws say that its
-    /// time differs (our guess).
+    /// What a take with another release is off by, share of the time for each factor of e by which the laws say that
+    /// its time differs (our guess).
     private static final double CARRIED = 0.26;
 
     /// A change of height counts as such a factor for each of these, m.
@@ -16,11 +16,11 @@ public final class Learnt {
     private static final double UNREACHED_SECONDS = 1e3;
 
     private final List<ReadTake> takes;
-    private final Learning.Fit fit;
+    private final Learning learning;
 
     private Learnt(List<ReadTake> takes) {
         this.takes = takes;
-        fit = Learning.of(takes);
+        learning = Learning.of(takes);
     }
 
     /// Learns from takes of one ink.
@@ -42,7 +42,7 @@ public final class Learnt {
     ///
     /// @return standard deviation, share of the time
     public double takeScatter() {
-        return fit.scatter();
+        return learning.scatter();
     }
 
     /// Predicts the front at a depth in the next take, as [Ink#predict(Descent, double)] does without takes.
@@ -54,7 +54,8 @@ public final class Learnt {
         Regime regime = descent.regime(depthMetres);
         Prediction law = Ink.predict(descent, depthMetres, regime);
         Unknowns.Law seconds = Unknowns.seconds(descent, depthMetres, regime);
-        if (!(law instanceof Prediction.Reached) || seconds.find(fit.means()).isEmpty()) {
+        if (!(law instanceof Prediction.Reached)
+                || seconds.find(learning.means()).isEmpty()) {
             return law;
         }
         return new Prediction.Reached(
@@ -93,7 +94,8 @@ public final class Learnt {
     public Estimate pace(Descent descent, double depthMetres) {
         Regime regime = descent.regime(depthMetres);
         Estimate seconds = estimate(Unknowns.seconds(descent, depthMetres, regime), 0);
-        double usual = descent.findSeconds(depthMetres, regime, Coefficients.USUAL).orElseThrow();
+        double usual =
+                descent.findSeconds(depthMetres, regime, Coefficients.USUAL).orElseThrow();
         return new Estimate(usual / seconds.value(), usual / seconds.high(), usual / seconds.low());
     }
 
@@ -107,7 +109,7 @@ public final class Learnt {
 
     private double takeVariance(Descent descent, double depthMetres) {
         double carried = CARRIED * distance(descent, depthMetres);
-        return fit.scatter() * fit.scatter() + Learning.WANDER * Learning.WANDER + carried * carried;
+        return learning.scatter() * learning.scatter() + Learning.WANDER * Learning.WANDER + carried * carried;
     }
 
     /// How much the laws have to make up for between a descent and the nearest that was read, in factors of e.
@@ -134,15 +136,10 @@ public final class Learnt {
     }
 
     private Estimate estimate(Unknowns.Law law, double more) {
-        double[] means = fit.means();
+        double[] means = learning.means();
         double middle = law.find(means).orElseThrow();
         double[] slopes = Unknowns.slopes(law, means);
-        double variance = more;
-        for (int i = 0; i < slopes.length; i++) {
-            for (int j = 0; j < slopes.length; j++) {
-                variance += slopes[i] * slopes[j] * fit.covariance()[i][j];
-            }
-        }
+        double variance = more + learning.variance(slopes);
         double ratio = Math.exp(Gauss.EIGHTY * Math.sqrt(variance));
         return new Estimate(Math.exp(middle), Math.exp(middle) / ratio, Math.exp(middle) * ratio);
     }

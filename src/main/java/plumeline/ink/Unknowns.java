@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 ///
 /// **Source:** published ranges as in [Coefficients], each read as what holds nine times in ten: puff 0.13 to 0.34;
 /// added mass 0 to 0.5, which is 1 to 1.22 in time; stream 0.10 to 0.16 and front's share 0.5 to 1.1, which is 1.2 to
-/// 0.55 in time; a laminar thread's factor of two; half of the push left after the surface, 0.25 to all. Tilts, and what
-/// paces are wider by, are our own guess at what the laws leave out.
+/// 0.55 in time; a laminar thread's factor of two; half of the push left after the surface, 0.25 to all. Tilts, and
+/// what paces are wider by, are our own guess at what the laws leave out.
 final class Unknowns {
     /// How many there are.
     static final int COUNT = 9;
@@ -60,8 +60,8 @@ final class Unknowns {
             OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients(at));
             return seconds.isEmpty() || seconds.getAsDouble() <= 0
                     ? OptionalDouble.empty()
-                    : OptionalDouble.of(Math.log(seconds.getAsDouble())
-                            + logPace(at, regime, depthMetres - descent.startMetres()));
+                    : OptionalDouble.of(
+                            Math.log(seconds.getAsDouble()) + logPace(at, regime, depthMetres - descent.startMetres()));
         };
     }
 

@@ -11,7 +11,6 @@ import plumeline.ink.Prediction;
 import plumeline.ink.Regime;
 import plumeline.plan.Kit;
 import plumeline.plan.Written;
-import plumeline.quantity.Quantity;
 import plumeline.take.Conditions;
 import plumeline.take.Take;
 import plumeline.text.Node;

@@ -30,7 +30,8 @@ final class LessonEdit {
     }
 
     private static String indent(String text, Node.Mapping item) {
-        String line = text.substring(lineStart(text, item.place().start()), item.place().start());
+        String line = text.substring(
+                lineStart(text, item.place().start()), item.place().start());
         return " ".repeat(Math.max(0, line.indexOf('-')));
     }
 

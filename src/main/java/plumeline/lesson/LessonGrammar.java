@@ -28,15 +28,23 @@ final class LessonGrammar {
                         Word.of(name("lens", "a lens"), amount("focal_length", "true to a ruler", Kind.LENGTH)),
                         Word.of(
                                 name("machine", "a machine"),
-                                Key.required("speed", "its top speed", Shape.AnyOf.of(over(Kind.SPEED), over(Kind.TURN_RATE)))),
+                                Key.required(
+                                        "speed",
+                                        "its top speed",
+                                        Shape.AnyOf.of(over(Kind.SPEED), over(Kind.TURN_RATE)))),
                         Word.of(amount("reset", "time between two takes", Kind.TIME), name("shot", "a shot")),
-                        Word.of(amount("strength", "decadic absorbance of the ink", Kind.ABSORBANCE), name("ink", "an ink"))),
+                        Word.of(
+                                amount("strength", "decadic absorbance of the ink", Kind.ABSORBANCE),
+                                name("ink", "an ink"))),
                 List.of(
                         Key.optional("noted", "the day", new Shape.Free(40)),
                         Key.optional("how", "how it was measured, by whom", new Shape.Free(200))));
         return Shape.Keys.of(
                 Key.required("lessons", "the form of this text", new Shape.Whole(VERSION, VERSION)),
-                Key.required("measured", "what was measured, one after another", new Shape.Items(measured, 0, MOST_LESSONS)));
+                Key.required(
+                        "measured",
+                        "what was measured, one after another",
+                        new Shape.Items(measured, 0, MOST_LESSONS)));
     }
 
     private static Word take() {

@@ -31,8 +31,8 @@ final class LessonMeaning {
         for (int i = 0; i < written.size(); i++) {
             Lessons.Written each = written.get(i);
             LessonMeaning meaning = new LessonMeaning(i + 1, each.node());
-            if (each.lesson().measured() instanceof Measured.OfTake(_, _, _, Take take)) {
-                meaning.checkDepths(take);
+            if (each.lesson().measured() instanceof Measured.OfTake of) {
+                meaning.checkDepths(of.take());
             }
             problems.addAll(meaning.problems);
         }
@@ -40,7 +40,9 @@ final class LessonMeaning {
     }
 
     private void checkDepths(Take take) {
-        double start = take.conditions() instanceof Conditions.Told told ? Math.max(0, -told.height().si()) : 0;
+        double start = take.conditions() instanceof Conditions.Told told
+                ? Math.max(0, -told.height().si())
+                : 0;
         take.fronts().forEach(front -> checkDepth("front", front.depth(), start));
         take.widths().forEach(width -> checkDepth("width", width.depth(), start));
     }
@@ -51,7 +53,8 @@ final class LessonMeaning {
                     key,
                     "P-LESSON-01",
                     "a reading at " + depth.valueText(),
-                    "deeper than the nozzle's mouth, " + Quantity.of(startMetres, depth.unit()).valueText(),
+                    "deeper than the nozzle's mouth, "
+                            + Quantity.of(startMetres, depth.unit()).valueText(),
                     "Count depths from the still surface down.");
         }
     }
@@ -85,7 +88,8 @@ final class LessonMeaning {
         return problems;
     }
 
-    private <T> void check(String key, String name, List<T> known, Function<T, String> named, String what, String home) {
+    private <T> void check(
+            String key, String name, List<T> known, Function<T, String> named, String what, String home) {
         List<String> names = known.stream().map(named).toList();
         if (names.contains(name)) {
             return;
@@ -95,8 +99,9 @@ final class LessonMeaning {
                 "P-REF-01",
                 name,
                 "the name of " + what + " in " + home + (names.isEmpty() ? ", which has none" : ": " + join(names)),
-                Nearest.find(name, names).map(near -> "Try " + near + ", or take").orElse("Take")
-                        + " this lesson out: ./plumeline lesson forget PLAN " + number + ".");
+                Nearest.find(name, names)
+                                .map(near -> "Try " + near + ", or take")
+                                .orElse("Take") + " this lesson out: ./plumeline lesson forget PLAN " + number + ".");
     }
 
     private static String join(List<String> names) {

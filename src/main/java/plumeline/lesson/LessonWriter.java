@@ -120,7 +120,11 @@ final class LessonWriter {
         if (value.isEmpty()) {
             return;
         }
-        text.append(isFirst ? "- " : "  ").append(key).append(": ").append(value).append('\n');
+        text.append(isFirst ? "- " : "  ")
+                .append(key)
+                .append(": ")
+                .append(value)
+                .append('\n');
         isFirst = false;
     }
 }

@@ -42,14 +42,13 @@ public record Lessons(String file, String text, List<Written> written) {
             return new LessonsReading(Optional.empty(), document.problems());
         }
         Node root = document.findRoot().get();
-        List<Problem> problems = Problem.merge(
-                document.problems(), Check.against(LessonGrammar.shape(), root, "", Place.ofFile(file)));
+        List<Problem> problems =
+                Problem.merge(document.problems(), Check.against(LessonGrammar.shape(), root, "", Place.ofFile(file)));
         if (!problems.isEmpty()) {
             return new LessonsReading(Optional.empty(), problems);
         }
         List<Written> written = new ArrayList<>();
-        if (root instanceof Node.Mapping keys
-                && keys.find("measured").orElse(root) instanceof Node.Sequence list) {
+        if (root instanceof Node.Mapping keys && keys.find("measured").orElse(root) instanceof Node.Sequence list) {
             for (Node item : list.items()) {
                 Node.Mapping node = (Node.Mapping) item;
                 written.add(new Written(LessonReader.read(node), node));
@@ -92,9 +91,7 @@ public record Lessons(String file, String text, List<Written> written) {
     /// values that a plan may not have
     public PlanReading applyTo(Plan plan) {
         List<Problem> unknown = LessonMeaning.ofNames(this, plan);
-        return unknown.isEmpty()
-                ? Plans.with(plan, Overlaid.values(this))
-                : new PlanReading(Optional.empty(), unknown);
+        return unknown.isEmpty() ? Plans.with(plan, Overlaid.values(this)) : new PlanReading(Optional.empty(), unknown);
     }
 
     /// Adds a lesson behind the others; comments and layout stay where they can.

@@ -110,19 +110,19 @@ public record NextTry(String ink, Basis basis, Target target, Estimate seconds, 
         }
         Optional<Estimate> seconds = laws.findSeconds(descent, target.depthMetres());
         if (seconds.isEmpty()) {
-            return new Outcome.Missing(List.of("a law for such a release: it never comes so deep, or nobody has measured"
-                    + " one; let it go and read its front twice"));
+            return new Outcome.Missing(
+                    List.of("a law for such a release: it never comes so deep, or nobody has measured"
+                            + " one; let it go and read its front twice"));
         }
-        Advice advice =
-                switch (target.time()) {
-                    case Target.Time.Any() -> new Advice.NoWish();
-                    case Target.Time.At at -> {
-                        double odds = odds(seconds.get(), at);
-                        yield Changes.findBest(laws.learnt(), target, at, told.told())
-                                .<Advice>map(change -> new Advice.Do(odds, change))
-                                .orElseGet(() -> new Advice.Keep(odds));
-                    }
-                };
+        Advice advice = switch (target.time()) {
+            case Target.Time.Any() -> new Advice.NoWish();
+            case Target.Time.At at -> {
+                double odds = odds(seconds.get(), at);
+                yield Changes.findBest(laws.learnt(), target, at, told.told())
+                        .<Advice>map(change -> new Advice.Do(odds, change))
+                        .orElseGet(() -> new Advice.Keep(odds));
+            }
+        };
         Basis basis = new Basis.Laws(laws, descent, told.assumed());
         return new Outcome.Known(new NextTry(ink, basis, target, seconds.get(), advice));
     }

@@ -104,8 +104,9 @@ final class Overlaid {
             List<Take.Front> fronts = take(each).fronts();
             for (int i = 0; i < fronts.size(); i++) {
                 Node where = list.items().get(i);
-                List<Node> pair =
-                        List.of(scalar(fronts.get(i).time(), where), scalar(fronts.get(i).depth(), where));
+                List<Node> pair = List.of(
+                        scalar(fronts.get(i).time(), where),
+                        scalar(fronts.get(i).depth(), where));
                 reads.add(new Read(fronts.get(i).time().si(), new Node.Sequence(pair, where.place())));
             }
         }
@@ -126,7 +127,6 @@ final class Overlaid {
         }
         double mean = Arrays.stream(ratios).sum() / ratios.length;
         double half = 2 * BILLOWS * mean / Math.sqrt(ratios.length);
-        return Optional.of(Quantities.get(
-                Print.number(mean, 2) + " ± " + Print.number(Math.max(0.01, half), 2)));
+        return Optional.of(Quantities.get(Print.number(mean, 2) + " ± " + Print.number(Math.max(0.01, half), 2)));
     }
 }

@@ -99,9 +99,13 @@ public sealed interface ShotRelease {
     }
 
     private static Optional<Quantity> findHeight(Shot shot, Release.OfInk release) {
-        return release.at().z().filter(Mark.Fixed.class::isInstance).flatMap(mark -> findSurfaceMetres(shot)
-                .map(surface -> Quantity.of(
-                        Math.rint((((Mark.Fixed) mark).quantity().si() - surface) * 1e4) / 1e4, Unit.MILLIMETRE)));
+        return release.at()
+                .z()
+                .filter(Mark.Fixed.class::isInstance)
+                .flatMap(mark -> findSurfaceMetres(shot)
+                        .map(surface -> Quantity.of(
+                                Math.rint((((Mark.Fixed) mark).quantity().si() - surface) * 1e4) / 1e4,
+                                Unit.MILLIMETRE)));
     }
 
     private static Optional<Quantity> first(Map<String, Quantity> instead, String key, Optional<Quantity> planned) {

@@ -36,14 +36,13 @@ final class TakeNumbers {
         double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / water;
         double reduced = Water.GRAVITY_METRES_PER_SECOND2 * (told.density().si() - water) / water;
         double volume = told.volume().si();
-        Release release =
-                switch (told.outlet()) {
-                    case Conditions.Outlet.AtOnce() -> new Release(volume, reduced, SOME_BORE_METRES, 0, viscosity);
-                    case Conditions.Outlet.Squeezed(Quantity bore, Quantity time) ->
-                        Release.ofSqueeze(volume, reduced, bore.si(), time.si(), viscosity);
-                    case Conditions.Outlet.AtSpeed(Quantity bore, Quantity speed) ->
-                        new Release(volume, reduced, bore.si(), speed.si(), viscosity);
-                };
+        Release release = switch (told.outlet()) {
+            case Conditions.Outlet.AtOnce() -> new Release(volume, reduced, SOME_BORE_METRES, 0, viscosity);
+            case Conditions.Outlet.Squeezed(Quantity bore, Quantity time) ->
+                Release.ofSqueeze(volume, reduced, bore.si(), time.si(), viscosity);
+            case Conditions.Outlet.AtSpeed(Quantity bore, Quantity speed) ->
+                new Release(volume, reduced, bore.si(), speed.si(), viscosity);
+        };
         return new Descent(release, told.height().si());
     }
 

@@ -55,9 +55,7 @@ public record Target(String place, double depthMetres, Time time) {
 
     private static Optional<Target> wanted(Shot shot, WantLine want) {
         Optional<Double> surface = ShotRelease.findSurfaceMetres(shot);
-        Optional<Placed> placed = want.subjects().stream()
-                .findFirst()
-                .flatMap(name -> shot.findPlaced(name.name()));
+        Optional<Placed> placed = want.subjects().stream().findFirst().flatMap(name -> shot.findPlaced(name.name()));
         if (surface.isEmpty() || placed.isEmpty()) {
             return Optional.empty();
         }
@@ -71,7 +69,9 @@ public record Target(String place, double depthMetres, Time time) {
         double within =
                 want.written().findQuantity("within").map(Quantity::si).orElse(Math.max(0.01, USUAL_SHARE * after));
         return findBase(placed.get())
-                .map(base -> surface.get() - base - share * height(placed.get().thing().form()))
+                .map(base -> surface.get()
+                        - base
+                        - share * height(placed.get().thing().form()))
                 .filter(depth -> depth > 0 && after > 0)
                 .map(depth -> new Target(placed.get().name() + "'s " + part, depth, new Time.At(after, within)));
     }
@@ -81,12 +81,16 @@ public record Target(String place, double depthMetres, Time time) {
         if (placed.at().z().isEmpty()) {
             return Optional.of(0.0);
         }
-        return placed.at().z().filter(Mark.Fixed.class::isInstance).map(mark -> ((Mark.Fixed) mark).quantity().si());
+        return placed.at()
+                .z()
+                .filter(Mark.Fixed.class::isInstance)
+                .map(mark -> ((Mark.Fixed) mark).quantity().si());
     }
 
     private static double height(Thing.Form form) {
         return switch (form) {
-            case Thing.Form.Profile profile -> profile.stations().getLast().height().si();
+            case Thing.Form.Profile profile ->
+                profile.stations().getLast().height().si();
             case Thing.Form.Box box -> box.height().si();
             case Thing.Form.Cylinder cylinder -> cylinder.height().si();
         };

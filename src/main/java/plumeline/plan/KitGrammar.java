@@ -223,7 +223,10 @@ final class KitGrammar {
                         new Shape.Curve(from0(Kind.TIME), from0(Kind.LENGTH), 1)),
                 may("spread", "half-width over depth", either(over(Kind.NUMBER), over(Kind.SHARE))),
                 may("strength", "decadic absorbance in its worst channel", over(Kind.ABSORBANCE)),
-                may("takes", "takes of it as they were read", new Shape.Items(new Keys(inkTake(), List.of()), 1, TAKES)));
+                may(
+                        "takes",
+                        "takes of it as they were read",
+                        new Shape.Items(new Keys(inkTake(), List.of()), 1, TAKES)));
     }
 
     /// A take as it was read: what was let go, and its front.

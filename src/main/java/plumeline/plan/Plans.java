@@ -22,10 +22,8 @@ public final class Plans {
         var document = Document.read(bytes, file);
         var problems = PlanCheck.problems(document);
         if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);
-        var source = new Plan.Source(
-                document.file(),
-                document.text(),
-                (Node.Mapping) document.findRoot().orElseThrow());
+        var source = new Plan.Source(document.file(), document.text(), (Node.Mapping)
+                document.findRoot().orElseThrow());
         return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
@@ -39,7 +37,8 @@ public final class Plans {
     public static PlanReading with(Plan plan, List<Node.Entry> values) {
         var root = plan.source().root();
         for (var value : values) {
-            root = Overlay.set(root, List.of(value.key().split("\\.", -1)), value).orElse(root);
+            root = Overlay.set(root, List.of(value.key().split("\\.", -1)), value)
+                    .orElse(root);
         }
         var problems = PlanCheck.problems(root, plan.source().file());
         if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);

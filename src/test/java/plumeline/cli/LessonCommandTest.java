@@ -66,8 +66,9 @@ final class LessonCommandTest {
                 .containsPattern("(?m)^  strength +[0-9]+ cm²/s \\([0-9]+ to [0-9]+\\)$")
                 .containsPattern("(?m)^  growth +[0-9]+ mm \\([0-9]+ to [0-9]+\\) of half-width in 100 mm of way$")
                 .containsPattern("(?m)^  pace +[0-9.]+ \\([0-9.]+ to [0-9.]+\\) times the laws'$")
-                .containsPattern("(?m)^Next take of plume, as planned: at bottle's top \\(70 mm deep\\) after 0\\.[0-9]+"
-                        + " s, four times in five between 0\\.[0-9]+ s and 0\\.[0-9]+ s$")
+                .containsPattern(
+                        "(?m)^Next take of plume, as planned: at bottle's top \\(70 mm deep\\) after 0\\.[0-9]+"
+                                + " s, four times in five between 0\\.[0-9]+ s and 0\\.[0-9]+ s$")
                 .containsPattern("(?m)^  wanted +0.4 s ± 0.15 s: odds [0-9]+ %$")
                 .containsPattern("(?m)^  change +.+$");
         assertThat(Files.readString(lessons))
@@ -93,9 +94,7 @@ final class LessonCommandTest {
         assertThat(answered("lesson forget PLAN 2"))
                 .startsWith("Forgot 2: fifty has")
                 .contains("move up by one");
-        assertThat(answered("lesson list PLAN"))
-                .doesNotContain("fifty")
-                .containsPattern("(?m)^5 +take 1 of plume");
+        assertThat(answered("lesson list PLAN")).doesNotContain("fifty").containsPattern("(?m)^5 +take 1 of plume");
     }
 
     @Test
@@ -118,10 +117,12 @@ final class LessonCommandTest {
                 .isEqualTo("plumeline: fitfy is not the name of a lens; there are fifty, macro\n  Try fifty.\n");
         assertThat(refused("lesson add PLAN --reset plume")).contains("must be a name and a time");
         assertThat(refused("lesson add PLAN --shot plum --front 1 s at 70 mm")).endsWith("  Try plume.\n");
-        assertThat(refused("lesson add PLAN --shot reveal --front 1 s at 70 mm")).contains("lets no ink go");
+        assertThat(refused("lesson add PLAN --shot reveal --front 1 s at 70 mm"))
+                .contains("lets no ink go");
         assertThat(refused("lesson add PLAN --volume 3 ml")).contains("without a reading of a take");
         assertThat(refused("lesson add PLAN")).contains("nothing that was measured");
-        assertThat(refused("lesson add PLAN --lux strip 0 lx at 1 m")).contains("gives is 0 lx; must be greater than 0 lx; nothing was noted");
+        assertThat(refused("lesson add PLAN --lux strip 0 lx at 1 m"))
+                .contains("gives is 0 lx; must be greater than 0 lx; nothing was noted");
         assertThat(refused("lesson add PLAN --speed slider 20 deg/s")).contains("nothing was noted");
         assertThat(refused("lesson add PLAN --take 0 --front 1 s at 70 mm")).contains("whole number from 1 to 999");
         assertThat(refused("lesson add PLAN --height -80 mm --front 1 s at 70 mm"))
@@ -191,12 +192,14 @@ final class LessonCommandTest {
     void papersSince_tellsWhatALessonChanged() throws IOException {
         Files.copy(plan, folder.resolve("old.yaml"));
         answered("lesson add PLAN --focal macro 90 mm --reset plume 77 min");
-        answered("papers PLAN --shot plume --since " + folder.resolve("old.yaml") + " --to "
-                + folder.resolve("papers"));
+        answered(
+                "papers PLAN --shot plume --since " + folder.resolve("old.yaml") + " --to " + folder.resolve("papers"));
         String page = Files.readString(folder.resolve("papers/papers.html"))
                 .replaceAll("<[^>]*>|[\\s\u00a0]", " ")
                 .replaceAll(" +", " ");
-        assertThat(page.contains("77 min (measured), was 28 to 46 min")).as("the reset").isTrue();
+        assertThat(page.contains("77 min (measured), was 28 to 46 min"))
+                .as("the reset")
+                .isTrue();
         assertThat(page.contains("90 mm (measured), was 100 mm")).as("the lens").isTrue();
     }
 }

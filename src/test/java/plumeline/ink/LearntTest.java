@@ -59,7 +59,8 @@ final class LearntTest {
             for (int takes = 1; takes <= 3; takes++) {
                 for (boolean isOther : new boolean[] {false, true}) {
                     for (int readings = 1; readings <= 3; readings++) {
-                        assertThat(tell(kind, takes, readings, readings - 1, isOther).covered())
+                        assertThat(tell(kind, takes, readings, readings - 1, isOther)
+                                        .covered())
                                 .as("%s, %d takes of %d readings, other release %s", kind, takes, readings, isOther)
                                 .isBetween(0.72, 0.88);
                     }
@@ -98,7 +99,8 @@ final class LearntTest {
     }
 
     private static double ratio(Learnt learnt, Descent descent) {
-        Estimate seconds = reached(learnt.predict(descent, descent.startMetres() + 0.1)).seconds();
+        Estimate seconds =
+                reached(learnt.predict(descent, descent.startMetres() + 0.1)).seconds();
         return seconds.high() / seconds.low();
     }
 
@@ -113,7 +115,8 @@ final class LearntTest {
         }
         Learnt learnt = Learnt.of(List.of(new ReadTake(descent, 0, fronts, List.of())));
         Estimate seconds = reached(learnt.predict(descent, 0.1)).seconds();
-        assertThat(Math.log(seconds.value() / puff.findSeconds(0.1).orElseThrow())).isCloseTo(0, within(0.05));
+        assertThat(Math.log(seconds.value() / puff.findSeconds(0.1).orElseThrow()))
+                .isCloseTo(0, within(0.05));
         double two = 1.2816 * Math.sqrt(2) * learnt.takeScatter();
         assertThat(Math.log(seconds.high() / seconds.value())).isCloseTo(two, within(0.1 * two));
     }
@@ -139,7 +142,8 @@ final class LearntTest {
     @Test
     void takeFarFromTheLaws_isBelieved() {
         Descent descent = new Descent(Release.ofSqueeze(6e-6, 0.31, 0.006, 0.3, 1e-6), -0.01);
-        double law = reached(Learnt.of(List.of()).predict(descent, 0.08)).seconds().value();
+        double law =
+                reached(Learnt.of(List.of()).predict(descent, 0.08)).seconds().value();
         for (double times : new double[] {0.25, 4}) {
             var front = new ReadTake.FrontReading(times * law, 0.01, 0.08, 0.003);
             Learnt learnt = Learnt.of(List.of(new ReadTake(descent, 0.02, List.of(front), List.of())));
@@ -171,8 +175,10 @@ final class LearntTest {
         Descent descent = crew.descent();
         ReadTake one = crew.take(descent, 3, 1);
         ReadTake two = crew.take(descent, 2, 0);
-        Estimate there = reached(Learnt.of(List.of(one, two)).predict(descent, 0.12)).seconds();
-        Estimate back = reached(Learnt.of(List.of(two, one)).predict(descent, 0.12)).seconds();
+        Estimate there =
+                reached(Learnt.of(List.of(one, two)).predict(descent, 0.12)).seconds();
+        Estimate back =
+                reached(Learnt.of(List.of(two, one)).predict(descent, 0.12)).seconds();
         assertThat(there.value()).isCloseTo(back.value(), within(1e-9));
         assertThat(there.high()).isCloseTo(back.high(), within(1e-9));
     }
@@ -196,8 +202,7 @@ final class LearntTest {
         Learnt learnt = Learnt.of(
                 List.of(new ReadTake(light, 0.01, List.of(new ReadTake.FrontReading(1, 0.01, 2, 0.003)), List.of())));
         Descent heavy = new Descent(new Release(1e-5, 0.5, 0.004, 0, 1e-6), 0);
-        assertThat(learnt.growth(Regime.PUFF))
-                .isEqualTo(Learnt.of(List.of()).growth(Regime.PUFF));
+        assertThat(learnt.growth(Regime.PUFF)).isEqualTo(Learnt.of(List.of()).growth(Regime.PUFF));
         assertThat(learnt.predict(heavy, 0.1)).isInstanceOf(Prediction.Reached.class);
     }
 

@@ -109,11 +109,10 @@ final class SyntheticTakes {
         List<ReadTake.WidthReading> wide = new ArrayList<>();
         for (int i = 0; i < readings; i++) {
             double depth = first + i * step;
-            double seconds = seconds(descent, depth) * off
-                    + (startFrames + timeFrames * random.nextGaussian()) / rate;
+            double seconds = seconds(descent, depth) * off + (startFrames + timeFrames * random.nextGaussian()) / rate;
             double read = Math.max(depth + depthDeviation * random.nextGaussian(), -descent.heightMetres() + 0.01);
-            fronts.add(new ReadTake.FrontReading(
-                    Math.max(seconds, 0.5 / rate), timeFrames / rate, read, depthDeviation));
+            fronts.add(
+                    new ReadTake.FrontReading(Math.max(seconds, 0.5 / rate), timeFrames / rate, read, depthDeviation));
         }
         for (int i = 0; i < widths; i++) {
             double depth = first + i * step;

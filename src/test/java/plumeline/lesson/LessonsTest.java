@@ -24,13 +24,12 @@ final class LessonsTest {
                         new Measured.FocalLength("fifty", Quantities.get("48.6 mm ± 0.2 mm")),
                         "",
                         "a ruler, \"twice\""));
-        assertThat(lessons.getFirst().measured())
-                .isInstanceOfSatisfying(Measured.OfTake.class, of -> {
-                    Take take = of.take();
-                    assertThat(take.fronts()).hasSize(2);
-                    assertThat(take.fronts().getFirst().time()).isEqualTo(Quantities.get("0.9 s ± 0.04 s"));
-                    assertThat(take.widths().getFirst().width()).isEqualTo(Quantities.get("60 mm"));
-                });
+        assertThat(lessons.getFirst().measured()).isInstanceOfSatisfying(Measured.OfTake.class, of -> {
+            Take take = of.take();
+            assertThat(take.fronts()).hasSize(2);
+            assertThat(take.fronts().getFirst().time()).isEqualTo(Quantities.get("0.9 s ± 0.04 s"));
+            assertThat(take.widths().getFirst().width()).isEqualTo(Quantities.get("60 mm"));
+        });
     }
 
     @Test
@@ -38,7 +37,10 @@ final class LessonsTest {
         Lessons before = Noted.lessons(Noted.LESSONS);
         Lessons after = before.with(RESET, "film.yaml");
         assertThat(after.text()).startsWith(Noted.LESSONS).hasLineCount(Noted.LESSONS.split("\n").length + 4);
-        assertThat(after.list()).hasSize(4).startsWith(before.list().toArray(Lesson[]::new)).endsWith(RESET);
+        assertThat(after.list())
+                .hasSize(4)
+                .startsWith(before.list().toArray(Lesson[]::new))
+                .endsWith(RESET);
         assertThat(after.without(4, "film.yaml").text()).isEqualTo(Noted.LESSONS);
     }
 
@@ -57,7 +59,8 @@ final class LessonsTest {
     /// Lists in brackets, windows' line ends, no line end at the end, JSON: nothing is lost, whatever the layout.
     @Test
     void otherLayouts_loseNoLesson() {
-        String flow = "{lessons: 1, measured: [{lens: fifty, focal_length: 48 mm}, {light: strip, gives: 9 lx at 1 m}]}";
+        String flow =
+                "{lessons: 1, measured: [{lens: fifty, focal_length: 48 mm}, {light: strip, gives: 9 lx at 1 m}]}";
         String json = "{\"lessons\": 1, \"measured\": [\n{\"lens\": \"fifty\", \"focal_length\": \"48 mm\"},\n"
                 + "{\"light\": \"strip\", \"gives\": \"9 lx at 1 m\"}\n]}\n";
         String deep = "measured:\n      - lens: fifty\n        focal_length: 48 mm\n"
@@ -79,8 +82,7 @@ final class LessonsTest {
     void applied_valuesAreMeasured_andThePlansTextStays() {
         Plan plan = Noted.measured(Noted.PLAN, Noted.LESSONS);
         assertThat(plan.source().text()).isEqualTo(Noted.PLAN);
-        assertThat(plan.kit().lenses().getFirst().focalLength())
-                .isEqualTo(Quantities.get("48.6 mm ± 0.2 mm measured"));
+        assertThat(plan.kit().lenses().getFirst().focalLength()).isEqualTo(Quantities.get("48.6 mm ± 0.2 mm measured"));
         assertThat(plan.kit().lights().getFirst().written().findQuantity("gives"))
                 .contains(Quantities.get("1450 lx at 1 m measured"));
         var ink = plan.kit().inks().getFirst().written();
@@ -111,8 +113,10 @@ final class LessonsTest {
     @Test
     void front_comesOfTakesMadeLikeTheLast_inTheOrderOfTime() {
         String two = Noted.LESSONS + """
-              - {take: 2, shot: plume, ink: rose, volume: 8 ml, density: 1.03 g/ml, height: -10 mm, front: [[3 s, 200 mm]]}
-              - {take: 3, shot: plume, ink: rose, volume: 8 ml, density: 1.03 g/ml, height: -10 mm, front: [[1 s, 80 mm]]}
+              - {take: 2, shot: plume, ink: rose, volume: 8 ml, density: 1.03 g/ml, height: -10 mm,
+                 front: [[3 s, 200 mm]]}
+              - {take: 3, shot: plume, ink: rose, volume: 8 ml, density: 1.03 g/ml, height: -10 mm,
+                 front: [[1 s, 80 mm]]}
             """;
         var ink = Noted.measured(Noted.PLAN, two).kit().inks().getFirst().written();
         assertThat(ink.node().at("takes[3]")).isPresent();
@@ -128,22 +132,27 @@ final class LessonsTest {
                   - {lens: fifty, focal_lenght: 48 mm}
                   - {take: 1, shot: plume, ink: rose, front: [[0.4 mm, 70 mm]]}
                   - {lux: 4}
-                """)
-                .problems();
-        assertThat(problems.stream().map(problem -> problem.place().toText() + " " + problem.field()).toList())
+                """).problems();
+        assertThat(problems.stream()
+                        .map(problem -> problem.place().toText() + " " + problem.field())
+                        .toList())
                 .contains(
                         "film.lessons.yaml:3:33 measured[1].focal_lenght",
                         "film.lessons.yaml:4:48 measured[2].front[1][1]")
                 .anyMatch(each -> each.startsWith("film.lessons.yaml:5:5 measured[3]"));
-        assertThat(Noted.read("lessons: 2\nmeasured: []\n").problems().getFirst().toText())
+        assertThat(Noted.read("lessons: 2\nmeasured: []\n")
+                        .problems()
+                        .getFirst()
+                        .toText())
                 .startsWith("film.lessons.yaml:1:10 lessons is 2; must be 1");
         assertThat(Noted.read("").lessons()).isEmpty();
     }
 
     @Test
     void readingAboveTheNozzle_isAProblem() {
-        Problem problem =
-                Noted.read(Noted.LESSONS.replace("[2.1 s, 130 mm]", "[2.1 s, 9 mm]")).problems().getFirst();
+        Problem problem = Noted.read(Noted.LESSONS.replace("[2.1 s, 130 mm]", "[2.1 s, 9 mm]"))
+                .problems()
+                .getFirst();
         assertThat(problem.toText())
                 .isEqualTo("film.lessons.yaml:13:12 measured[1].front is a reading at 9 mm; must be deeper than the"
                         + " nozzle's mouth, 10 mm\n  Count depths from the still surface down.   (P-LESSON-01,"

@@ -42,7 +42,8 @@ final class NextTryTest {
         NextTry next = next(Noted.plan(Noted.PLAN));
         NextTry.Basis.Laws laws = (NextTry.Basis.Laws) next.basis();
         Prediction.Reached law = (Prediction.Reached) Ink.predict(laws.descent(), 0.080);
-        assertThat(next.seconds().value()).isBetween(law.seconds().low(), law.seconds().high());
+        assertThat(next.seconds().value())
+                .isBetween(law.seconds().low(), law.seconds().high());
         assertThat(laws.lesson().takes()).isEmpty();
     }
 
@@ -73,13 +74,13 @@ final class NextTryTest {
             NextTry.Advice.Do advice = (NextTry.Advice.Do) next.advice();
             assertThat(advice.change().odds()).isGreaterThan(advice.odds() + 0.05);
             NextTry.Basis.Laws laws = (NextTry.Basis.Laws) next.basis();
-            Estimate then = laws.lesson()
-                    .findSeconds(advice.change().descent(), 0.080)
-                    .orElseThrow();
+            Estimate then =
+                    laws.lesson().findSeconds(advice.change().descent(), 0.080).orElseThrow();
             assertThat(then.value() < next.seconds().value())
                     .as("faster after %s s", seconds)
                     .isEqualTo(seconds.equals("1.6"));
-            assertThat(Math.abs(Math.log(then.value()))).isLessThan(Math.abs(Math.log(next.seconds().value())));
+            assertThat(Math.abs(Math.log(then.value())))
+                    .isLessThan(Math.abs(Math.log(next.seconds().value())));
             assertThat(then.odds(0.8, 1.2)).isCloseTo(advice.change().odds(), within(1e-12));
         }
     }
