@@ -20,7 +20,7 @@ final class Learning {
     /// How unsteady a width is at one instant, share, standard deviation (our guess: billows).
     static final double BILLOWS = 0.12;
 
-    private static final int ROUNDS = 20;
+    private static final int ROUNDS = 14;
 
     /// At first times are compared by their logarithms, which finds the way from anywhere; then as they were read, to
     /// which their errors belong.
