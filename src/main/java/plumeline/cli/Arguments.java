@@ -7,8 +7,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /// The arguments after a command's name, sorted into plain ones and options. `-` alone is a plain argument (standard
-/// input); after `--` everything is. A value follows its option as the next word or after `=`.
-record Arguments(List<String> plain, Map<String, String> options) {
+/// input); after `--` everything is. A value follows its option as the next word or after `=`; where an option takes
+/// words, all that come before the next one that begins with `--` are its value, joined by spaces.
+record Arguments(List<String> plain, Map<String, List<String>> options) {
     Arguments {
         plain = List.copyOf(plain);
         options = Map.copyOf(options);
@@ -19,12 +20,17 @@ record Arguments(List<String> plain, Map<String, String> options) {
     }
 
     Optional<String> findValue(String option) {
-        return Optional.ofNullable(options.get(option));
+        return listValues(option).stream().findFirst();
+    }
+
+    /// The values of an option that may be given again, in the order given.
+    List<String> listValues(String option) {
+        return options.getOrDefault(option, List.of());
     }
 
     static Arguments read(Usage usage, List<String> words) throws Refusal {
         var plain = new ArrayList<String>();
-        var options = new TreeMap<String, String>();
+        var options = new TreeMap<String, List<String>>();
         boolean optionsOver = false;
         for (int i = 0; i < words.size(); i++) {
             String word = words.get(i);
@@ -41,7 +47,7 @@ record Arguments(List<String> plain, Map<String, String> options) {
     }
 
     /// Reads the option at an index; returns how many words more than itself it took.
-    private static int readOption(Usage usage, List<String> words, int index, Map<String, String> options)
+    private static int readOption(Usage usage, List<String> words, int index, Map<String, List<String>> options)
             throws Refusal {
         String word = words.get(index);
         int equals = word.indexOf('=');
@@ -50,19 +56,38 @@ record Arguments(List<String> plain, Map<String, String> options) {
         if (found.isEmpty()) {
             throw unknownOption(usage, name);
         }
-        boolean takesValue = found.get().takesValue();
-        if (!takesValue && equals >= 0) {
+        Usage.Takes takes = found.get().takes();
+        if (takes == Usage.Takes.NOTHING && equals >= 0) {
             throw new Refusal(name + " takes no value", "Give " + name + " alone.");
         }
-        if (takesValue && equals < 0 && index + 1 == words.size()) {
+        int taken = equals >= 0 ? 0 : count(takes, words, index + 1);
+        if (found.get().takesValue() && equals < 0 && taken == 0) {
             throw new Refusal(name + " has no value", "Give " + found.get().toText() + ".");
         }
-        boolean valueIsNext = takesValue && equals < 0;
-        String value = valueIsNext ? words.get(index + 1) : word.substring(equals + 1);
-        if (options.put(name, takesValue ? value : "") != null) {
+        String value = equals >= 0
+                ? word.substring(equals + 1)
+                : String.join(" ", words.subList(index + 1, index + 1 + taken));
+        List<String> values = options.computeIfAbsent(name, _ -> new ArrayList<>());
+        if (!values.isEmpty() && takes != Usage.Takes.WORDS) {
             throw new Refusal(name + " is given twice", "Give it once.");
         }
-        return valueIsNext ? 1 : 0;
+        values.add(value);
+        return taken;
+    }
+
+    /// How many of the words from an index on an option takes.
+    private static int count(Usage.Takes takes, List<String> words, int from) {
+        return switch (takes) {
+            case NOTHING -> 0;
+            case WORD -> Math.min(1, words.size() - from);
+            case WORDS -> {
+                int end = from;
+                while (end < words.size() && !words.get(end).startsWith("--")) {
+                    end++;
+                }
+                yield end - from;
+            }
+        };
     }
 
     private static Refusal unknownOption(Usage usage, String name) {

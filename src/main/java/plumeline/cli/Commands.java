@@ -15,6 +15,7 @@ final class Commands {
                 new SolveCommand(),
                 new PapersCommand(),
                 new InkCommand(),
+                new LessonCommand(),
                 new KeepCommand(),
                 new TidyCommand(),
                 new SchemaCommand(),

@@ -41,7 +41,7 @@ final class DemoCommand implements Command {
             PlainFile.write(file, PlanFile.example().getBytes(UTF_8));
             console.say("plumeline: example copied to " + file);
         }
-        PlanReading reading = PlanFile.read(PlainFile.read(file.toString(), console));
+        PlanReading reading = PlanFile.readMeasured(PlainFile.read(file.toString(), console), console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }

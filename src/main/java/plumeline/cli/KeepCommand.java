@@ -31,7 +31,7 @@ final class KeepCommand implements Command {
         String name = given.plain().getFirst();
         PlainFile.refuseUnlessRewritable(name);
         PlainFile.Content content = PlainFile.read(name, console);
-        PlanReading reading = PlanFile.read(content);
+        PlanReading reading = PlanFile.readMeasured(content, console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }

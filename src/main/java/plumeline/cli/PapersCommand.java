@@ -46,7 +46,7 @@ final class PapersCommand implements Command {
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         String name = given.plain().getFirst();
-        PlanReading reading = PlanFile.read(PlainFile.read(name, console));
+        PlanReading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }
@@ -55,8 +55,8 @@ final class PapersCommand implements Command {
         List<String> shots = PlanFile.shots(plan, given);
         Optional<PlanReading> since = Optional.empty();
         if (given.findValue("--since").isPresent()) {
-            PlanReading earlier =
-                    PlanFile.read(PlainFile.read(given.findValue("--since").get(), console));
+            PlanReading earlier = PlanFile.readMeasured(
+                    PlainFile.read(given.findValue("--since").get(), console), console);
             if (earlier.plan().isEmpty()) {
                 return PlanFile.tellProblems(earlier, console);
             }

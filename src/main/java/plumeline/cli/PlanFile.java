@@ -18,6 +18,12 @@ final class PlanFile {
         return Plans.read(content.bytes().toArray(), content.name());
     }
 
+    /// Reads a plan with what was measured beside it, and says so in a line.
+    static PlanReading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
+        PlanReading reading = read(content);
+        return reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
+    }
+
     /// Tells every problem of a plan on standard error, and that nothing was done.
     static Outcome tellProblems(PlanReading reading, Console console) {
         reading.problems().forEach(problem -> console.say(problem.toText()));

@@ -26,7 +26,7 @@ final class SolveCommand implements Command {
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
-        PlanReading reading = PlanFile.read(PlainFile.read(given.plain().getFirst(), console));
+        PlanReading reading = PlanFile.readMeasured(PlainFile.read(given.plain().getFirst(), console), console);
         if (reading.plan().isEmpty()) {
             if (given.has("--json")) {
                 console.answer(FilmJson.ofProblems(reading.problems()) + "\n");

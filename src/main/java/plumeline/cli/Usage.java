@@ -3,13 +3,17 @@ package plumeline.cli;
 import java.util.List;
 import java.util.Optional;
 
-/// What a command takes: its name, a line on what it does, its plain arguments (how many at least and at most) and
-/// options.
-record Usage(String name, String summary, String plain, int least, int most, List<Option> options) {
+/// What a command takes: its name, a line on what it does, its plain arguments (how many at least and at most),
+/// options, and whole lines to type as examples.
+record Usage(
+        String name, String summary, String plain, int least, int most, List<Option> options, List<String> examples) {
+    /// A line that lists more options than this would not be read.
+    private static final int MOST_LISTED = 6;
+
     /// An option; `value` names what follows it, and is empty for a bare flag.
-    record Option(String name, String value, String summary) {
+    record Option(String name, String value, String summary, Takes takes) {
         boolean takesValue() {
-            return !value.isEmpty();
+            return takes != Takes.NOTHING;
         }
 
         String toText() {
@@ -17,16 +21,34 @@ record Usage(String name, String summary, String plain, int least, int most, Lis
         }
     }
 
+    /// What follows an option.
+    enum Takes {
+        NOTHING,
+        /// The next word.
+        WORD,
+        /// All words up to the next option; may be given again.
+        WORDS
+    }
+
     Usage {
         options = List.copyOf(options);
+        examples = List.copyOf(examples);
+    }
+
+    Usage(String name, String summary, String plain, int least, int most, List<Option> options) {
+        this(name, summary, plain, least, most, options, List.of());
     }
 
     static Option flag(String name, String summary) {
-        return new Option(name, "", summary);
+        return new Option(name, "", summary, Takes.NOTHING);
     }
 
     static Option valued(String name, String value, String summary) {
-        return new Option(name, value, summary);
+        return new Option(name, value, summary, Takes.WORD);
+    }
+
+    static Option worded(String name, String value, String summary) {
+        return new Option(name, value, summary, Takes.WORDS);
     }
 
     Optional<Option> findOption(String name) {
@@ -44,23 +66,32 @@ record Usage(String name, String summary, String plain, int least, int most, Lis
         if (!plain.isEmpty()) {
             line.append(' ').append(plain);
         }
+        if (options.size() > MOST_LISTED) {
+            return line.append(" [OPTIONS]").toString();
+        }
         for (Option option : options) {
             line.append(" [").append(option.toText()).append(']');
         }
         return line.toString();
     }
 
-    /// The command's own help: the line, what it does, an option a line.
+    /// The command's own help: the line, what it does, an option a line, examples.
     String toText() {
         var text = new StringBuilder("plumeline ")
                 .append(toLine())
                 .append("\n  ")
                 .append(summary)
                 .append('\n');
+        int width = options.stream()
+                .mapToInt(option -> option.toText().length())
+                .max()
+                .orElse(0);
         for (Option option : options) {
-            text.append("  ").append(Commands.column(option.toText(), 16));
+            text.append("  ").append(Commands.column(option.toText(), Math.max(16, width + 2)));
             text.append(option.summary()).append('\n');
         }
+        examples.forEach(
+                example -> text.append("  $ ./plumeline ").append(example).append('\n'));
         return text.toString();
     }
 }

@@ -30,6 +30,25 @@ public record Estimate(double value, double low, double high) {
         return new Estimate(Math.max(value, bound), Math.max(low, bound), Math.max(high, bound));
     }
 
+    /// Gives the odds that what it estimates comes to lie between two bounds, its logarithm taken as normal to either
+    /// side of the value.
+    ///
+    /// @param from the lower bound, same unit
+    /// @param to the upper bound, same unit
+    /// @return 0 to 1
+    public double odds(double from, double to) {
+        return below(to) - below(from);
+    }
+
+    private double below(double bound) {
+        if (bound <= 0) {
+            return 0;
+        }
+        double log = Math.log(bound / value);
+        double end = log < 0 ? Math.log(value / low) : Math.log(high / value);
+        return Gauss.below(Gauss.EIGHTY * log / end);
+    }
+
     /// Adds up ratios that may each be off by themselves, upward and downward apart.
     static final class Sum {
         private double down;

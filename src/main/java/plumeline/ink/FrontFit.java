@@ -15,17 +15,19 @@ import plumeline.ranges.Ranges;
 /// @param meanLog mean logarithm of the depths (m)
 /// @param sumLogSquares sum of squares of the depths' logarithms about their mean
 /// @param readings how many readings
+/// @param takes how many takes they can be told to be of: one more than there are readings that are earlier or less
+/// deep than the one before
 /// @param readingShare how far a reading is off the line, share of its time
 public record FrontFit(
-        double factor, double exponent, double meanLog, double sumLogSquares, int readings, double readingShare) {
-    /// One take against the next, share of the time, standard deviation (fitted to simulated takes).
-    private static final double NEXT_TAKE = 0.18;
-
+        double factor,
+        double exponent,
+        double meanLog,
+        double sumLogSquares,
+        int readings,
+        int takes,
+        double readingShare) {
     /// What a reading off a monitor is off by at least, share of its time (common practice).
     private static final double LEAST_READING = 0.05;
-
-    /// Standard deviations from the middle to either end of the middle 80 % of a normal spread.
-    private static final double EIGHTY = 1.2815515655446004;
 
     /// A reading.
     ///
@@ -41,9 +43,23 @@ public record FrontFit(
         }
     }
 
-    /// What 80 % of takes are off by at most, as a ratio, one reading's own error counted.
+    /// What 80 % of takes are off by at most from one that was read once, as a ratio, the reading's own error counted.
     static double nextTakeRatio() {
-        return Math.exp(EIGHTY * Math.hypot(NEXT_TAKE, LEAST_READING));
+        return Math.exp(Gauss.EIGHTY * Math.sqrt(takeVariance(1) + LEAST_READING * LEAST_READING));
+    }
+
+    /// The next take is off by as much as each of those that were read.
+    private static double takeVariance(int takes) {
+        return Learning.TAKE_SCATTER * Learning.TAKE_SCATTER * (1 + 1.0 / takes);
+    }
+
+    private static int takes(List<Reading> readings) {
+        int takes = 1;
+        for (int i = 1; i < readings.size(); i++) {
+            boolean isLater = readings.get(i).seconds() >= readings.get(i - 1).seconds();
+            takes += isLater && readings.get(i).metres() >= readings.get(i - 1).metres() ? 0 : 1;
+        }
+        return takes;
     }
 
     /// Tells whether a line can be laid through readings: two different times at least, deeper the later on the whole.
@@ -70,7 +86,14 @@ public record FrontFit(
         }
         int left = readings.size() - 2;
         double share = left > 0 ? Math.sqrt(off / left) / n : 0;
-        return new FrontFit(k, n, sums.meanDepth, sums.depthSquares, readings.size(), Math.max(share, LEAST_READING));
+        return new FrontFit(
+                k,
+                n,
+                sums.meanDepth,
+                sums.depthSquares,
+                readings.size(),
+                takes(readings),
+                Math.max(share, LEAST_READING));
     }
 
     /// Gives when the front is at a depth in the next take.
@@ -79,7 +102,7 @@ public record FrontFit(
     /// @return s, with its interval
     public Estimate seconds(double metres) {
         var sum = new Estimate.Sum();
-        sum.addBothWays(Math.exp(EIGHTY * deviation(metres)));
+        sum.addBothWays(Math.exp(Gauss.EIGHTY * deviation(metres)));
         return sum.of(Math.pow(metres / factor, 1 / exponent));
     }
 
@@ -90,7 +113,7 @@ public record FrontFit(
     public Estimate frontMetres(double seconds) {
         double metres = factor * Math.pow(seconds, exponent);
         var sum = new Estimate.Sum();
-        sum.addBothWays(Math.exp(EIGHTY * deviation(metres) * exponent));
+        sum.addBothWays(Math.exp(Gauss.EIGHTY * deviation(metres) * exponent));
         return sum.of(metres);
     }
 
@@ -98,7 +121,7 @@ public record FrontFit(
     private double deviation(double metres) {
         double away = Math.log(metres) - meanLog;
         double line = readingShare * readingShare * (1.0 / readings + away * away / sumLogSquares);
-        return Math.sqrt(NEXT_TAKE * NEXT_TAKE + line);
+        return Math.sqrt(takeVariance(takes) + line);
     }
 
     private record Sums(double meanTime, double meanDepth, double timeSquares, double products, double depthSquares) {

@@ -25,6 +25,9 @@ import plumeline.text.Shape.Need;
 
 /// What a plan may say of things and kit.
 final class KitGrammar {
+    /// Takes of an ink: more than a day has.
+    private static final int TAKES = 200;
+
     private KitGrammar() {}
 
     static Shape things() {
@@ -219,7 +222,32 @@ final class KitGrammar {
                         "readings of the front: time from the release, depth below the surface",
                         new Shape.Curve(from0(Kind.TIME), from0(Kind.LENGTH), 1)),
                 may("spread", "half-width over depth", either(over(Kind.NUMBER), over(Kind.SHARE))),
-                may("strength", "decadic absorbance in its worst channel", over(Kind.ABSORBANCE)));
+                may("strength", "decadic absorbance in its worst channel", over(Kind.ABSORBANCE)),
+                may(
+                        "takes",
+                        "takes of it as they were read",
+                        new Shape.Items(new Keys(inkTake(), List.of()), 1, TAKES)));
+    }
+
+    /// A take as it was read: what was let go, and its front.
+    static List<Shape.Key> inkTake() {
+        return List.of(
+                may("volume", "the ink's volume", over(Kind.VOLUME)),
+                may("density", "the ink's density", over(Kind.DENSITY)),
+                may("bore", "the nozzle's bore", over(Kind.LENGTH)),
+                may("squeeze_time", "how long it was squeezed", over(Kind.TIME)),
+                may("speed", "the ink's speed at the nozzle", over(Kind.SPEED)),
+                may("height", "the nozzle's mouth over the still surface, - below it", any(Kind.LENGTH)),
+                may("water", "the water's temperature", any(Kind.TEMPERATURE)),
+                may("rate", "the footage's rate: a frame is what times are read to", over(Kind.RATE)),
+                may(
+                        "front",
+                        "readings: time from the first ink, depth below the surface",
+                        new Shape.Curve(over(Kind.TIME), over(Kind.LENGTH), 1)),
+                may(
+                        "width",
+                        "readings: depth below the surface, width from edge to edge",
+                        new Shape.Curve(over(Kind.LENGTH), over(Kind.LENGTH), 1)));
     }
 
     private static Shape piece() {

@@ -7,22 +7,21 @@ import java.util.OptionalLong;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Ratio;
-import plumeline.text.Document;
 import plumeline.text.Node;
 
 /// Makes the records of a whole plan from a checked tree.
 final class PlanBuilder {
     private PlanBuilder() {}
 
-    static Plan plan(Document document) {
-        var root = (Node.Mapping) document.findRoot().orElseThrow();
+    static Plan plan(Plan.Source source) {
+        var root = source.root();
         var kit = KitBuilder.kit(root);
         var things = Tree.entries(root, "things").stream()
                 .map(e -> KitBuilder.thing(root, e.key()))
                 .toList();
         var shots = new ShotBuilder(root, kit);
         return new Plan(
-                new Plan.Source(document.file(), document.text(), root),
+                source,
                 film(root),
                 Tree.entries(root, "deliver").stream()
                         .map(PlanBuilder::delivery)

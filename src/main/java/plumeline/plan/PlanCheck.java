@@ -27,6 +27,11 @@ final class PlanCheck {
         return Problem.merge(written, meaning(root.get()));
     }
 
+    /// Finds what is wrong with a tree whose text was without problems.
+    static List<Problem> problems(Node root, String file) {
+        return Problem.merge(Check.against(Grammar.plan(), root, "", Place.ofFile(file)), meaning(root));
+    }
+
     private static List<Problem> newerForm(Node root) {
         var version = Tree.scalar(root, "plumeline");
         if (version.isEmpty() || !version.get().text().matches("[1-9][0-9]{0,8}")) return List.of();

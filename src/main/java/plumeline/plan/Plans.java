@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.text.Document;
+import plumeline.text.Node;
 import plumeline.text.Problem;
 import plumeline.text.Shape;
 
@@ -21,7 +22,35 @@ public final class Plans {
         var document = Document.read(bytes, file);
         var problems = PlanCheck.problems(document);
         if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);
-        return new PlanReading(Optional.of(PlanBuilder.plan(document)), List.<Problem>of());
+        var source = new Plan.Source(document.file(), document.text(), (Node.Mapping)
+                document.findRoot().orElseThrow());
+        return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
+    }
+
+    /// Puts values that were measured in the place of a plan's own; its text stays. Each value keeps the place where it
+    /// is written, so that problems name its own file.
+    ///
+    /// @param plan the plan
+    /// @param values by dotted path (`kit.lenses.fifty.focal_length`) what comes there; a path that leads nowhere
+    /// changes nothing
+    /// @return the plan with the values in it, or their problems
+    public static PlanReading with(Plan plan, List<Node.Entry> values) {
+        var root = plan.source().root();
+        for (var value : values) {
+            root = Overlay.set(root, List.of(value.key().split("\\.", -1)), value)
+                    .orElse(root);
+        }
+        var problems = PlanCheck.problems(root, plan.source().file());
+        if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);
+        var source = new Plan.Source(plan.source().file(), plan.source().text(), root);
+        return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
+    }
+
+    /// Gives the keys of a take of ink as it was read, which stand under `kit.inks.NAME.takes`.
+    ///
+    /// @return the keys, all optional
+    public static List<Shape.Key> inkTake() {
+        return KitGrammar.inkTake();
     }
 
     /// Gives the grammar of a plan as data, for the check and the JSON Schema.

@@ -1,0 +1,91 @@
+package plumeline.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
+import plumeline.lesson.Lessons;
+import plumeline.lesson.LessonsReading;
+import plumeline.plan.PlanReading;
+
+/// The text of lessons beside a plan: `fernhollow.lessons.yaml` beside `fernhollow.yaml`.
+final class LessonFile {
+    private static final String STANDARD_INPUT = "standard input";
+
+    private LessonFile() {}
+
+    /// Where the lessons of a plan are.
+    static Path beside(String plan) throws Refusal {
+        Path path = PlainFile.toPath(plan);
+        String name = String.valueOf(path.getFileName());
+        int dot = name.lastIndexOf('.');
+        return path.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".lessons.yaml");
+    }
+
+    /// Reads the lessons of a plan; none where there is no such file.
+    static LessonsReading read(String plan, Console console) throws Refusal, IOException {
+        Path path = beside(plan);
+        if (!Files.exists(path)) {
+            return new LessonsReading(Optional.of(Lessons.none(path.toString(), fileName(plan))), List.of());
+        }
+        PlainFile.Content content = PlainFile.read(path.toString(), console);
+        return Lessons.read(content.bytes().toArray(), content.name());
+    }
+
+    /// The plan's file name without its folder.
+    static String fileName(String plan) throws Refusal {
+        return String.valueOf(PlainFile.toPath(plan).getFileName());
+    }
+
+    /// Puts the lessons beside a plan into it, and says so in a line; a plan from standard input has none.
+    static PlanReading applyTo(PlanReading plan, String name, Console console) throws Refusal, IOException {
+        if (name.equals(STANDARD_INPUT) || !Files.exists(beside(name))) {
+            return plan;
+        }
+        LessonsReading reading = read(name, console);
+        if (reading.lessons().isEmpty()) {
+            return new PlanReading(Optional.empty(), reading.problems());
+        }
+        Lessons lessons = reading.lessons().get();
+        PlanReading measured = lessons.applyTo(plan.plan().orElseThrow());
+        if (measured.plan().isPresent() && !lessons.list().isEmpty()) {
+            console.say(LessonText.used(lessons));
+        }
+        return measured;
+    }
+
+    /// Something done while nobody else adds or forgets lessons of the same plan.
+    interface Work {
+        Outcome run() throws Refusal, IOException;
+    }
+
+    /// Works alone on a plan's lessons: the plan's own file is locked meanwhile, and not touched. Where it may not be
+    /// written nothing is locked.
+    static synchronized Outcome alone(String plan, Work work) throws Refusal, IOException {
+        Path path = PlainFile.toPath(plan);
+        PlainFile.refuseUnlessRewritable(beside(plan).toString());
+        if (!Files.isWritable(path)) {
+            return work.run();
+        }
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE);
+                FileLock _ = channel.lock()) {
+            return work.run();
+        }
+    }
+
+    /// Writes lessons in one step; refuses where someone else has changed them since they were read.
+    static void write(String plan, Lessons before, Lessons after) throws Refusal, IOException {
+        Path path = beside(plan);
+        if (Files.exists(path)) {
+            PlainFile.rewrite(path, before.text().getBytes(UTF_8), after.text().getBytes(UTF_8));
+        } else {
+            PlainFile.write(path, after.text().getBytes(UTF_8));
+        }
+    }
+}

@@ -1,0 +1,282 @@
+package plumeline.cli;
+
+import static plumeline.cli.Usage.worded;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import plumeline.lesson.Lesson;
+import plumeline.lesson.Lessons;
+import plumeline.lesson.ShotRelease;
+import plumeline.plan.Kit;
+import plumeline.plan.Plan;
+import plumeline.plan.Release;
+import plumeline.plan.Shot;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Quantities;
+import plumeline.quantity.Quantity;
+import plumeline.quantity.Reading;
+import plumeline.take.Conditions;
+import plumeline.take.Measured;
+import plumeline.take.Take;
+
+/// Makes lessons of what was typed behind `lesson add PLAN`.
+final class LessonOptions {
+    static final List<Usage.Option> OF_A_TAKE = List.of(
+            worded("--shot", "NAME", "The shot whose ink was read; else the one that has ink."),
+            worded("--take", "N", "Which take of it; else the next."),
+            worded(
+                    "--front",
+                    "TIME at DEPTH",
+                    "The front: time from the first ink, depth below the surface. Again for more."),
+            worded("--width", "WIDTH at DEPTH", "The plume from edge to edge, where its front was. Again for more."),
+            worded("--volume", "VOLUME", "What was otherwise than planned: how much ink,"),
+            worded("--density", "DENSITY", "  its density,"),
+            worded("--bore", "LENGTH", "  the nozzle's bore,"),
+            worded("--squeeze", "TIME", "  how long it was squeezed,"),
+            worded("--push", "SPEED", "  or its speed at the nozzle,"),
+            worded("--height", "LENGTH", "  the nozzle's mouth over the surface, - below it,"),
+            worded("--water", "TEMPERATURE", "  the water's temperature,"),
+            worded("--rate", "RATE", "  the footage's rate."));
+
+    static final List<Usage.Option> OF_THE_KIT = List.of(
+            worded("--lux", "LIGHT LUX at DISTANCE", "What a lamp gives at full level."),
+            worded("--focal", "LENS LENGTH", "A lens's true focal length."),
+            worded("--speed", "MACHINE SPEED", "A machine's true top speed."),
+            worded("--reset", "SHOT TIME", "How long setting up again takes."),
+            worded("--strength", "INK ABSORBANCE", "How strongly an ink colours, from a jar."),
+            worded("--how", "WORDS", "How it was measured, or by whom."));
+
+    /// Keys of a take by the option that says what was otherwise, with what it measures.
+    private static final Map<String, Map.Entry<String, Kind>> INSTEAD = Map.of(
+            "--volume", Map.entry("volume", Kind.VOLUME),
+            "--density", Map.entry("density", Kind.DENSITY),
+            "--bore", Map.entry("bore", Kind.LENGTH),
+            "--squeeze", Map.entry("squeeze_time", Kind.TIME),
+            "--push", Map.entry("speed", Kind.SPEED),
+            "--height", Map.entry("height", Kind.LENGTH),
+            "--water", Map.entry("water", Kind.TEMPERATURE),
+            "--rate", Map.entry("rate", Kind.RATE));
+
+    private final Plan plan;
+    private final Lessons lessons;
+    private final Arguments given;
+    private final String today;
+    private final List<Lesson> added = new ArrayList<>();
+
+    LessonOptions(Plan plan, Lessons lessons, Arguments given, String today) {
+        this.plan = plan;
+        this.lessons = lessons;
+        this.given = given;
+        this.today = today;
+    }
+
+    List<Lesson> list() throws Refusal {
+        if (given.has("--front") || given.has("--width")) {
+            addTake();
+        } else {
+            refuseOfATake();
+        }
+        Kit kit = plan.kit();
+        for (String words : given.listValues("--lux")) {
+            Named named = named("--lux", words, Kind.ILLUMINANCE);
+            add(new Measured.Lux(lamp(named.name()), named.quantity()));
+        }
+        for (String words : given.listValues("--focal")) {
+            Named named = named("--focal", words, Kind.LENGTH);
+            add(new Measured.FocalLength(
+                    check("a lens", named.name(), names(kit.lenses(), Kit.Lens::name)), named.quantity()));
+        }
+        for (String words : given.listValues("--speed")) {
+            Named named = named("--speed", words, Kind.SPEED, Kind.TURN_RATE);
+            add(new Measured.Speed(
+                    check("a machine", named.name(), names(kit.machines(), Kit.Machine::name)), named.quantity()));
+        }
+        for (String words : given.listValues("--reset")) {
+            Named named = named("--reset", words, Kind.TIME);
+            add(new Measured.Reset(check("a shot", named.name(), names(plan.shots(), Shot::name)), named.quantity()));
+        }
+        for (String words : given.listValues("--strength")) {
+            Named named = named("--strength", words, Kind.ABSORBANCE);
+            add(new Measured.Strength(
+                    check("an ink", named.name(), names(kit.inks(), Kit.Ink::name)), named.quantity()));
+        }
+        if (added.isEmpty()) {
+            throw new Refusal(
+                    "lesson add was given nothing that was measured",
+                    "Give --front, --width, --lux, --focal, --speed, --reset or --strength: plumeline help lesson");
+        }
+        return added;
+    }
+
+    private void refuseOfATake() throws Refusal {
+        for (Usage.Option option : OF_A_TAKE) {
+            if (given.has(option.name())) {
+                throw new Refusal(
+                        option.name() + " is given without a reading of a take",
+                        "Give --front or --width with it, such as --front 0.40 s at 70 mm.");
+            }
+        }
+    }
+
+    private void add(Measured measured) {
+        added.add(new Lesson(measured, today, given.findValue("--how").orElse("")));
+    }
+
+    private void addTake() throws Refusal {
+        Shot shot = shot();
+        if (!(shot.findRelease().orElse(null) instanceof Release.OfInk release)) {
+            throw new Refusal(
+                    "the shot " + shot.name() + " lets no ink go, so it has no front",
+                    "Name another with --shot, or give the shot a release.");
+        }
+        Map<String, Quantity> instead = new LinkedHashMap<>();
+        for (var option : INSTEAD.entrySet()) {
+            if (given.findValue(option.getKey()).isPresent()) {
+                Kind kind = option.getValue().getValue();
+                String text = given.findValue(option.getKey()).get();
+                instead.put(option.getValue().getKey(), read(option.getKey(), text, text, kind));
+            }
+        }
+        Conditions conditions = switch (ShotRelease.of(shot, release, instead)) {
+            case ShotRelease.Told told -> told.told();
+            case ShotRelease.Missing _ -> new Conditions.Untold();
+        };
+        List<Take.Front> fronts = new ArrayList<>();
+        for (String words : given.listValues("--front")) {
+            String[] sides = sides("--front", words, "0.40 s ± 0.02 s at 70 mm ± 3 mm");
+            fronts.add(new Take.Front(
+                    read("--front", words, sides[0], Kind.TIME), read("--front", words, sides[1], Kind.LENGTH)));
+        }
+        fronts.sort(java.util.Comparator.comparingDouble(front -> front.time().si()));
+        List<Take.Width> widths = new ArrayList<>();
+        for (String words : given.listValues("--width")) {
+            String[] sides = sides("--width", words, "38 mm at 120 mm");
+            widths.add(new Take.Width(
+                    read("--width", words, sides[1], Kind.LENGTH), read("--width", words, sides[0], Kind.LENGTH)));
+        }
+        widths.sort(java.util.Comparator.comparingDouble(width -> width.depth().si()));
+        Quantity rate = Optional.ofNullable(instead.get("rate"))
+                .or(() -> shot.camera().written().findQuantity("rate"))
+                .orElse(plan.film().rate());
+        Take take = new Take(conditions, rate, fronts, widths);
+        add(new Measured.OfTake(shot.name(), number(shot.name()), release.ink().name(), take));
+    }
+
+    /// The shot named, else the only one with ink.
+    private Shot shot() throws Refusal {
+        List<String> all = names(plan.shots(), Shot::name);
+        Optional<String> named = given.findValue("--shot");
+        List<Shot> inked = plan.shots().stream()
+                .filter(shot -> shot.findRelease().orElse(null) instanceof Release.OfInk)
+                .toList();
+        if (named.isEmpty() && inked.size() != 1) {
+            throw new Refusal(
+                    inked.isEmpty()
+                            ? "no shot of the plan lets ink go"
+                            : inked.size() + " shots let ink go: " + String.join(", ", names(inked, Shot::name)),
+                    "Say which one was read with --shot NAME.");
+        }
+        String name = named.isEmpty() ? inked.getFirst().name() : check("a shot", named.get(), all);
+        return plan.findShot(name).orElseThrow();
+    }
+
+    /// The take's number: as given, else the next of its shot.
+    private int number(String shot) throws Refusal {
+        var taken = new TreeSet<Integer>();
+        for (Lesson lesson : lessons.list()) {
+            if (lesson.measured() instanceof Measured.OfTake take && take.shot().equals(shot)) {
+                taken.add(take.number());
+            }
+        }
+        int next = taken.isEmpty() ? 1 : taken.last() + 1;
+        if (given.findValue("--take").isEmpty()) {
+            return next;
+        }
+        String text = given.findValue("--take").get();
+        int number = text.matches("[0-9]{1,3}") ? Integer.parseInt(text) : 0;
+        if (number < 1) {
+            throw new Refusal(
+                    "--take is " + text + "; must be a whole number from 1 to 999", "Try --take " + next + ".");
+        }
+        if (taken.contains(number)) {
+            throw new Refusal(
+                    "take " + number + " of " + shot + " is noted already",
+                    "Give --take " + next + ", or take the old one out: plumeline help lesson");
+        }
+        return number;
+    }
+
+    /// A lamp by its name in the kit, or in a shot.
+    private String lamp(String name) throws Refusal {
+        List<String> lamps = names(plan.kit().lights(), Kit.Light::name);
+        if (lamps.contains(name)) {
+            return name;
+        }
+        var meant = new TreeSet<String>();
+        var known = new TreeSet<>(lamps);
+        for (Shot shot : plan.shots()) {
+            shot.lights().forEach(light -> known.add(light.name()));
+            shot.findLight(name).ifPresent(light -> meant.add(light.light().name()));
+        }
+        if (meant.size() > 1) {
+            throw new Refusal(
+                    "the light " + name + " is another lamp in each shot: " + String.join(", ", meant),
+                    "Name the lamp.");
+        }
+        return meant.isEmpty() ? check("a light", name, List.copyOf(known)) : meant.first();
+    }
+
+    private record Named(String name, Quantity quantity) {}
+
+    /// A name, then a quantity.
+    private static Named named(String option, String words, Kind... kinds) throws Refusal {
+        int space = words.strip().indexOf(' ');
+        if (space < 0) {
+            throw new Refusal(
+                    option + " is " + words + "; must be a name and " + kinds[0].phrase(),
+                    "Give it as " + option + " NAME " + kinds[0].example() + ".");
+        }
+        String text = words.strip();
+        return new Named(text.substring(0, space), read(option, words, text.substring(space + 1), kinds));
+    }
+
+    private static String[] sides(String option, String words, String example) throws Refusal {
+        String[] sides = words.split("\\bat\\b", -1);
+        if (sides.length != 2) {
+            throw new Refusal(
+                    option + " is " + words + "; must be two quantities with the word at between them",
+                    "Try " + option + " \"" + example + "\".");
+        }
+        return sides;
+    }
+
+    private static Quantity read(String option, String words, String text, Kind... kinds) throws Refusal {
+        return switch (Quantities.read(text.strip(), kinds)) {
+            case Reading.Read(Quantity quantity) -> quantity;
+            case Reading.Refused refused ->
+                throw new Refusal(
+                        option + " is " + words + ": there " + text.strip() + " is " + refused.given() + "; must be "
+                                + refused.allowed(),
+                        "Try " + kinds[0].example() + ".");
+        };
+    }
+
+    private static <T> List<String> names(List<T> all, Function<T, String> name) {
+        return all.stream().map(name).toList();
+    }
+
+    private static String check(String what, String name, List<String> known) throws Refusal {
+        if (!known.contains(name)) {
+            throw new Refusal(
+                    name + " is not the name of " + what + "; there "
+                            + (known.isEmpty() ? "is none in the plan" : "are " + String.join(", ", known)),
+                    Commands.attempt("", name, known, "Use a name that the plan has."));
+        }
+        return name;
+    }
+}

@@ -1,0 +1,112 @@
+package plumeline.ink;
+
+import java.util.OptionalDouble;
+
+/// What no table tells of a crew's ink, as numbers that are independent and standard normal before any take. The laws'
+/// coefficients follow from them; a pace is what is left, a factor on the time.
+///
+/// **Source:** published ranges as in [Coefficients], each read as what holds nine times in ten: puff 0.13 to 0.34;
+/// added mass 0 to 0.5, which is 1 to 1.22 in time; stream 0.10 to 0.16 and front's share 0.5 to 1.1, which is 1.2 to
+/// 0.55 in time; a laminar thread's factor of two; half of the push left after the surface, 0.25 to all. Tilts, and
+/// what paces are wider by, are our own guess at what the laws leave out.
+final class Unknowns {
+    /// How many there are.
+    static final int COUNT = 9;
+
+    private static final int PUFF_GROWTH = 0;
+    private static final int PUFF_PACE = 1;
+    private static final int STREAM_GROWTH = 2;
+    private static final int STREAM_PACE = 3;
+    private static final int LAMINAR_PACE = 4;
+    private static final int KEPT_PUSH = 5;
+    private static final int COMMON_PACE = 6;
+    private static final int PUFF_TILT = 7;
+    private static final int STREAM_TILT = 8;
+
+    /// The way at which a tilt changes nothing, m.
+    private static final double TILT_METRES = 0.1;
+
+    private static final double STEP = 0.25;
+
+    private Unknowns() {}
+
+    private static Coefficients coefficients(double[] at) {
+        return new Coefficients(
+                0.225 * Math.exp(0.31 * at[PUFF_GROWTH]),
+                0,
+                0.127 * Math.exp(0.14 * at[STREAM_GROWTH]),
+                Coefficients.USUAL.frontShare(),
+                Math.min(1, 0.5 * Math.exp(0.42 * at[KEPT_PUSH])));
+    }
+
+    private static double logPace(double[] at, Regime regime, double way) {
+        double far = Math.log(way / TILT_METRES);
+        return 0.06 * at[COMMON_PACE]
+                + switch (regime) {
+                    case PUFF -> 0.10 + 0.20 * at[PUFF_PACE] + 0.13 * at[PUFF_TILT] * far;
+                    case STREAM -> -0.15 + 0.18 * at[STREAM_PACE] + 0.12 * at[STREAM_TILT] * far;
+                    case LAMINAR -> 0.5 * at[LAMINAR_PACE];
+                };
+    }
+
+    /// Something of which the logarithm is wanted; empty where there is none.
+    interface Law {
+        OptionalDouble find(double[] at);
+    }
+
+    /// The logarithm of the time when the front is at a depth, s.
+    static Law seconds(Descent descent, double depthMetres, Regime regime) {
+        return at -> {
+            OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients(at));
+            return seconds.isEmpty() || seconds.getAsDouble() <= 0
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(
+                            Math.log(seconds.getAsDouble()) + logPace(at, regime, depthMetres - descent.startMetres()));
+        };
+    }
+
+    /// The logarithm of the front's half-width at a depth, m.
+    static Law halfWidth(Descent descent, double depthMetres, Regime regime) {
+        return at -> OptionalDouble.of(Math.log(descent.radiusMetres(depthMetres, regime, coefficients(at))));
+    }
+
+    /// The logarithm of the dilution at a depth.
+    static Law dilution(Descent descent, double depthMetres, Regime regime) {
+        return at -> OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at))));
+    }
+
+    /// The logarithm of how much the half-width grows by over the way.
+    static Law growth(Regime regime) {
+        return at -> OptionalDouble.of(Math.log(
+                switch (regime) {
+                    case PUFF -> coefficients(at).puffEntrainment();
+                    case STREAM, LAMINAR -> 1.2 * coefficients(at).streamEntrainment();
+                }));
+    }
+
+    /// The logarithm of a puff's strength, m²/s.
+    static Law strength(Release release) {
+        return at -> {
+            double alpha = coefficients(at).puffEntrainment();
+            double square = 3 * release.buoyancyMetres4PerSecond2() / (2 * Math.PI * alpha * alpha * alpha);
+            return OptionalDouble.of(Math.log(square) / 2 - logPace(at, Regime.PUFF, TILT_METRES));
+        };
+    }
+
+    /// How a law changes with each unknown, there; zero where it has no value to either side.
+    static double[] slopes(Law law, double[] at) {
+        double[] slopes = new double[COUNT];
+        double[] moved = at.clone();
+        for (int i = 0; i < COUNT; i++) {
+            moved[i] = at[i] + STEP;
+            OptionalDouble more = law.find(moved);
+            moved[i] = at[i] - STEP;
+            OptionalDouble less = law.find(moved);
+            moved[i] = at[i];
+            if (more.isPresent() && less.isPresent()) {
+                slopes[i] = (more.getAsDouble() - less.getAsDouble()) / (2 * STEP);
+            }
+        }
+        return slopes;
+    }
+}

@@ -1,0 +1,117 @@
+package plumeline.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import plumeline.plan.Kit;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.quantity.Quantity;
+import plumeline.take.Conditions;
+import plumeline.take.Measured;
+import plumeline.take.Take;
+import plumeline.text.Nearest;
+import plumeline.text.Node;
+import plumeline.text.Problem;
+
+/// Finds what is wrong with what lessons mean.
+final class LessonMeaning {
+    private final List<Problem> problems = new ArrayList<>();
+    private final int number;
+    private final Node.Mapping node;
+
+    private LessonMeaning(int number, Node.Mapping node) {
+        this.number = number;
+        this.node = node;
+    }
+
+    /// Readings that can't be: above the nozzle from which the ink went down.
+    static List<Problem> ofTakes(List<Lessons.Written> written) {
+        List<Problem> problems = new ArrayList<>();
+        for (int i = 0; i < written.size(); i++) {
+            Lessons.Written each = written.get(i);
+            LessonMeaning meaning = new LessonMeaning(i + 1, each.node());
+            if (each.lesson().measured() instanceof Measured.OfTake of) {
+                meaning.checkDepths(of.take());
+            }
+            problems.addAll(meaning.problems);
+        }
+        return problems;
+    }
+
+    private void checkDepths(Take take) {
+        double start = take.conditions() instanceof Conditions.Told told
+                ? Math.max(0, -told.height().si())
+                : 0;
+        take.fronts().forEach(front -> checkDepth("front", front.depth(), start));
+        take.widths().forEach(width -> checkDepth("width", width.depth(), start));
+    }
+
+    private void checkDepth(String key, Quantity depth, double startMetres) {
+        if (depth.si() <= startMetres) {
+            add(
+                    key,
+                    "P-LESSON-01",
+                    "a reading at " + depth.valueText(),
+                    "deeper than the nozzle's mouth, "
+                            + Quantity.of(startMetres, depth.unit()).valueText(),
+                    "Count depths from the still surface down.");
+        }
+    }
+
+    /// Names that the plan doesn't have.
+    static List<Problem> ofNames(Lessons lessons, Plan plan) {
+        List<Problem> problems = new ArrayList<>();
+        Kit kit = plan.kit();
+        for (int i = 0; i < lessons.written().size(); i++) {
+            Lessons.Written each = lessons.written().get(i);
+            LessonMeaning meaning = new LessonMeaning(i + 1, each.node());
+            switch (each.lesson().measured()) {
+                case Measured.OfTake take -> {
+                    meaning.check("shot", take.shot(), plan.shots(), Shot::name, "a shot", "shots");
+                    meaning.check("ink", take.ink(), kit.inks(), Kit.Ink::name, "an ink", "kit.inks");
+                }
+                case Measured.Lux lux ->
+                    meaning.check("light", lux.light(), kit.lights(), Kit.Light::name, "a light", "kit.lights");
+                case Measured.FocalLength length ->
+                    meaning.check("lens", length.lens(), kit.lenses(), Kit.Lens::name, "a lens", "kit.lenses");
+                case Measured.Speed speed ->
+                    meaning.check(
+                            "machine", speed.machine(), kit.machines(), Kit.Machine::name, "a machine", "kit.machines");
+                case Measured.Reset reset ->
+                    meaning.check("shot", reset.shot(), plan.shots(), Shot::name, "a shot", "shots");
+                case Measured.Strength strength ->
+                    meaning.check("ink", strength.ink(), kit.inks(), Kit.Ink::name, "an ink", "kit.inks");
+            }
+            problems.addAll(meaning.problems);
+        }
+        return problems;
+    }
+
+    private <T> void check(
+            String key, String name, List<T> known, Function<T, String> named, String what, String home) {
+        List<String> names = known.stream().map(named).toList();
+        if (names.contains(name)) {
+            return;
+        }
+        add(
+                key,
+                "P-REF-01",
+                name,
+                "the name of " + what + " in " + home + (names.isEmpty() ? ", which has none" : ": " + join(names)),
+                Nearest.find(name, names)
+                                .map(near -> "Try " + near + ", or take")
+                                .orElse("Take") + " this lesson out: ./plumeline lesson forget PLAN " + number + ".");
+    }
+
+    private static String join(List<String> names) {
+        return names.size() == 1
+                ? names.getFirst()
+                : String.join(", ", names.subList(0, names.size() - 1)) + " or " + names.getLast();
+    }
+
+    private void add(String key, String code, String given, String allowed, String attempt) {
+        problems.add(new Problem(
+                node.find(key).orElse(node).place(), "measured[" + number + "]." + key, code, given, allowed, attempt));
+    }
+}

@@ -1,0 +1,205 @@
+package plumeline.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class LessonCommandTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private Path plan = Path.of("");
+    private Path lessons = Path.of("");
+
+    @BeforeEach
+    void copyExample() throws IOException {
+        plan = folder.resolve("film.v2.yaml");
+        lessons = folder.resolve("film.v2.lessons.yaml");
+        Files.copy(Path.of("examples/fernhollow.yaml"), plan);
+    }
+
+    private Outcome run(String line) {
+        out.reset();
+        err.reset();
+        List<String> words = new ArrayList<>(List.of(line.split(" ")));
+        words.replaceAll(word -> word.equals("PLAN") ? plan.toString() : word.replace('~', ' '));
+        return Main.run(words, new Console(new ByteArrayInputStream(new byte[0]), out, err));
+    }
+
+    private String answered(String line) {
+        assertThat(run(line)).as(err.toString(UTF_8)).isEqualTo(Outcome.ANSWERED);
+        return out.toString(UTF_8);
+    }
+
+    private String refused(String line) throws IOException {
+        byte[] before = Files.exists(lessons) ? Files.readAllBytes(lessons) : new byte[0];
+        assertThat(run(line)).as(out.toString(UTF_8)).isEqualTo(Outcome.REFUSED);
+        assertThat(Files.exists(lessons) ? Files.readAllBytes(lessons) : new byte[0])
+                .isEqualTo(before);
+        return err.toString(UTF_8);
+    }
+
+    @Test
+    void add_take_isNotedBesideThePlan_andTeaches() throws IOException {
+        byte[] before = Files.readAllBytes(plan);
+        String said = answered("lesson add PLAN --shot plume --take 2 --front 0.40~s~±~0.02~s~at~70~mm~±~3~mm"
+                + " --front 1.90 s at 188 mm --width 60 mm at 120 mm --how a ruler");
+        assertThat(said)
+                .startsWith("Noted as 1 in " + lessons + ": take 2 of plume, rose_ink 3 ml: 0.40 s ± 0.02 s at 70 mm"
+                        + " ± 3 mm, 1.90 s at 188 mm, 60 mm wide at 120 mm (")
+                .containsPattern("(?m)^  strength +[0-9]+ cm²/s \\([0-9]+ to [0-9]+\\)$")
+                .containsPattern("(?m)^  growth +[0-9]+ mm \\([0-9]+ to [0-9]+\\) of half-width in 100 mm of way$")
+                .containsPattern("(?m)^  pace +[0-9.]+ \\([0-9.]+ to [0-9.]+\\) times the laws'$")
+                .containsPattern(
+                        "(?m)^Next take of plume, as planned: at bottle's top \\(70 mm deep\\) after 0\\.[0-9]+"
+                                + " s, four times in five between 0\\.[0-9]+ s and 0\\.[0-9]+ s$")
+                .containsPattern("(?m)^  wanted +0.4 s ± 0.15 s: odds [0-9]+ %$")
+                .containsPattern("(?m)^  change +.+$");
+        assertThat(Files.readString(lessons))
+                .contains("lessons: 1\nmeasured:\n  - take: 2\n    shot: plume\n    ink: rose_ink\n    volume: 3 ml\n")
+                .contains("    front: [[0.40 s ± 0.02 s, 70 mm ± 3 mm], [1.90 s, 188 mm]]\n")
+                .containsPattern("    noted: \"[0-9]{4}-[0-9]{2}-[0-9]{2}\"\n    how: \"a ruler\"\n$");
+        assertThat(Files.readAllBytes(plan)).isEqualTo(before);
+    }
+
+    @Test
+    void add_manyAtOnce_andListTheirNumbers() {
+        answered("lesson add PLAN --lux key 1450 lx at 1 m --focal fifty 48.6 mm --speed slider 74 mm/s"
+                + " --reset plume 32 min --strength rose_ink 0.8 /cm");
+        answered("lesson add PLAN --front 0.4 s at 70 mm --volume 4 ml --bore 4 mm --squeeze 0.5 s --height -20 mm");
+        assertThat(answered("lesson list PLAN"))
+                .containsPattern("(?m)^1 +strip gives 1450 lx at 1 m \\(.*\\)$")
+                .containsPattern("(?m)^2 +fifty has a focal length of 48.6 mm \\(.*\\)$")
+                .containsPattern("(?m)^3 +slider goes 74 mm/s \\(.*\\)$")
+                .containsPattern("(?m)^4 +plume is reset in 32 min \\(.*\\)$")
+                .containsPattern("(?m)^5 +rose_ink has a strength of 0.8 /cm \\(.*\\)$")
+                .containsPattern("(?m)^6 +take 1 of plume, rose_ink 4 ml: 0.4 s at 70 mm \\(.*\\)$")
+                .contains("Next take of plume");
+        assertThat(answered("lesson forget PLAN 2"))
+                .startsWith("Forgot 2: fifty has")
+                .contains("move up by one");
+        assertThat(answered("lesson list PLAN")).doesNotContain("fifty").containsPattern("(?m)^5 +take 1 of plume");
+    }
+
+    @Test
+    void add_withoutNumber_isTheNextTake_andNoTakeIsNotedTwice() throws IOException {
+        answered("lesson add PLAN --front 0.4 s at 70 mm --take 4");
+        assertThat(answered("lesson add PLAN --front 0.4 s at 70 mm")).contains("Noted as 2", "take 5 of plume");
+        assertThat(refused("lesson add PLAN --front 0.4 s at 70 mm --take 4"))
+                .startsWith("plumeline: take 4 of plume is noted already\n  Give --take 6, ");
+    }
+
+    @Test
+    void badInput_isRefusedInFull_andLosesNothing() throws IOException {
+        answered("lesson add PLAN --focal fifty 48.6 mm");
+        assertThat(refused("lesson add PLAN --front 0.4 s at 70"))
+                .isEqualTo("plumeline: --front is 0.4 s at 70: there 70 is a bare number (70); must be a length in mm,"
+                        + " cm, m, in, ft, µm or nm\n  Try 66 mm.\n");
+        assertThat(refused("lesson add PLAN --front 0.4 s"))
+                .startsWith("plumeline: --front is 0.4 s; must be two quantities with the word at between them\n");
+        assertThat(refused("lesson add PLAN --focal fitfy 48 mm"))
+                .isEqualTo("plumeline: fitfy is not the name of a lens; there are fifty, macro\n  Try fifty.\n");
+        assertThat(refused("lesson add PLAN --reset plume")).contains("must be a name and a time");
+        assertThat(refused("lesson add PLAN --shot plum --front 1 s at 70 mm")).endsWith("  Try plume.\n");
+        assertThat(refused("lesson add PLAN --shot reveal --front 1 s at 70 mm"))
+                .contains("lets no ink go");
+        assertThat(refused("lesson add PLAN --volume 3 ml")).contains("without a reading of a take");
+        assertThat(refused("lesson add PLAN")).contains("nothing that was measured");
+        assertThat(refused("lesson add PLAN --lux strip 0 lx at 1 m"))
+                .contains("gives is 0 lx; must be greater than 0 lx; nothing was noted");
+        assertThat(refused("lesson add PLAN --speed slider 20 deg/s")).contains("nothing was noted");
+        assertThat(refused("lesson add PLAN --take 0 --front 1 s at 70 mm")).contains("whole number from 1 to 999");
+        assertThat(refused("lesson add PLAN --height -80 mm --front 1 s at 70 mm"))
+                .contains("a reading at 70 mm; must be deeper than the nozzle's mouth, 80 mm");
+        assertThat(refused("lesson forget PLAN 7")).contains("there is no lesson 7; they are numbered 1 to 1");
+        assertThat(refused("lesson forget PLAN")).contains("lesson forget needs PLAN N");
+        assertThat(refused("lesson list PLAN 3")).contains("given too much: 3");
+        assertThat(refused("lesson lst PLAN")).endsWith("  Try lesson list.\n");
+        assertThat(refused("lesson list PLAN --take 3")).contains("lesson list has no option --take");
+        assertThat(refused("lesson add -")).contains("standard input has none");
+    }
+
+    @Test
+    void spoiltLessons_areNeverOverwritten() throws IOException {
+        Files.writeString(lessons, "lessons: 1\nmeasured:\n  - {lens: fifty, focal_lenght: 48 mm}\n");
+        for (String line : List.of("lesson add PLAN --focal fifty 48 mm", "lesson list PLAN", "solve PLAN")) {
+            assertThat(refused(line)).contains(lessons + ":3:33 measured[1].focal_lenght is not a known key");
+        }
+    }
+
+    @Test
+    void readOnlyLessons_areLeftAsTheyAre() throws IOException {
+        answered("lesson add PLAN --focal fifty 48.6 mm");
+        Files.setPosixFilePermissions(lessons, PosixFilePermissions.fromString("r--r--r--"));
+        assertThat(run("lesson add PLAN --focal fifty 48 mm")).isEqualTo(Outcome.FAILED);
+        assertThat(err.toString(UTF_8)).contains("is read-only; left as it is");
+        assertThat(Files.readString(lessons)).contains("48.6 mm").doesNotContain("48 mm");
+    }
+
+    @Test
+    void manyAtTheSameTime_loseNone() throws Exception {
+        try (var threads = Executors.newFixedThreadPool(4)) {
+            List<Callable<Outcome>> adds = IntStream.range(0, 12)
+                    .<Callable<Outcome>>mapToObj(i -> () -> Main.run(
+                            List.of("lesson", "add", plan.toString(), "--reset", "plume " + (20 + i) + " min"),
+                            new Console(
+                                    new ByteArrayInputStream(new byte[0]),
+                                    new ByteArrayOutputStream(),
+                                    new ByteArrayOutputStream())))
+                    .toList();
+            for (var done : threads.invokeAll(adds)) {
+                assertThat(done.get()).isEqualTo(Outcome.ANSWERED);
+            }
+        }
+        String text = Files.readString(lessons);
+        for (int i = 0; i < 12; i++) {
+            assertThat(text).contains("reset: " + (20 + i) + " min");
+        }
+    }
+
+    @Test
+    void everyCommandOfAPlan_takesTheLessons_andSaysSoInALine() {
+        String before = answered("solve PLAN --shot plume");
+        assertThat(err.size()).isZero();
+        answered("lesson add PLAN --focal macro 90 mm");
+        assertThat(answered("solve PLAN --shot plume")).isNotEqualTo(before);
+        assertThat(err.toString(UTF_8))
+                .isEqualTo("plumeline: measured values of " + lessons + ": macro's focal length\n");
+        answered("solve PLAN --shot plume --json");
+        assertThat(out.toString(UTF_8)).startsWith("{");
+        answered("keep PLAN --shot plume");
+        assertThat(err.toString(UTF_8)).startsWith("plumeline: measured values of " + lessons);
+    }
+
+    /// An earlier revision has the lessons that lie beside it: here none.
+    @Test
+    void papersSince_tellsWhatALessonChanged() throws IOException {
+        Files.copy(plan, folder.resolve("old.yaml"));
+        answered("lesson add PLAN --focal macro 90 mm --reset plume 77 min");
+        answered(
+                "papers PLAN --shot plume --since " + folder.resolve("old.yaml") + " --to " + folder.resolve("papers"));
+        String page = Files.readString(folder.resolve("papers/papers.html"))
+                .replaceAll("<[^>]*>|[\\s\u00a0]", " ")
+                .replaceAll(" +", " ");
+        assertThat(page.contains("77 min (measured), was 28 to 46 min"))
+                .as("the reset")
+                .isTrue();
+        assertThat(page.contains("90 mm (measured), was 100 mm")).as("the lens").isTrue();
+    }
+}

@@ -1,0 +1,223 @@
+package plumeline.ink;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import plumeline.ink.SyntheticTakes.Kind;
+
+/// Learning from takes: coverage and gain on synthetic takes, limits, what narrows what.
+final class LearntTest {
+    private static final int CREWS = 600;
+
+    /// What became of next takes that were foretold.
+    ///
+    /// @param covered share within the interval of 80 %
+    /// @param error median of |ln(foretold/average take)|
+    /// @param errorBefore the same by the laws alone
+    private record Told(double covered, double error, double errorBefore) {}
+
+    private static Told tell(Kind kind, int takes, int readings, int widths, boolean isOther) {
+        Random random = new Random(2026);
+        int covered = 0;
+        List<Double> errors = new ArrayList<>();
+        List<Double> before = new ArrayList<>();
+        for (int i = 0; i < CREWS; i++) {
+            var crew = new SyntheticTakes(random, kind);
+            Descent read = crew.descent();
+            List<ReadTake> list = new ArrayList<>();
+            for (int take = 0; take < takes; take++) {
+                list.add(crew.take(read, readings, widths));
+            }
+            Descent next = isOther ? crew.other(read) : read;
+            double depth = next.startMetres() + 0.05 + 0.12 * random.nextDouble();
+            Estimate seconds = reached(Learnt.of(list).predict(next, depth)).seconds();
+            double came = crew.nextTake(next, depth);
+            covered += seconds.low() <= came && came <= seconds.high() ? 1 : 0;
+            double average = crew.seconds(next, depth);
+            errors.add(Math.abs(Math.log(seconds.value() / average)));
+            before.add(Math.abs(
+                    Math.log(reached(Ink.predict(next, depth)).seconds().value() / average)));
+        }
+        return new Told((double) covered / CREWS, median(errors), median(before));
+    }
+
+    private static Prediction.Reached reached(Prediction prediction) {
+        return (Prediction.Reached) prediction;
+    }
+
+    private static double median(List<Double> values) {
+        return values.stream().sorted().toList().get(values.size() / 2);
+    }
+
+    @Test
+    void intervalsOfEighty_holdSeventyTwoToEightyEightTimes() {
+        for (Kind kind : Kind.values()) {
+            for (int takes = 1; takes <= 3; takes++) {
+                for (boolean isOther : new boolean[] {false, true}) {
+                    for (int readings = 1; readings <= 2; readings++) {
+                        assertThat(tell(kind, takes, readings, readings - 1, isOther)
+                                        .covered())
+                                .as("%s, %d takes of %d readings, other release %s", kind, takes, readings, isOther)
+                                .isBetween(0.72, 0.88);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void oneLesson_halvesTheErrorInArrival() {
+        for (Kind kind : Kind.values()) {
+            Told told = tell(kind, 1, 2, 0, false);
+            assertThat(told.error()).as(kind.toString()).isLessThan(told.errorBefore() / 2);
+            Told further = tell(kind, 3, 2, 0, false);
+            assertThat(further.error()).as(kind.toString()).isLessThan(told.error());
+        }
+    }
+
+    @Test
+    void anotherRelease_isForetoldLessSurely() {
+        var crew = new SyntheticTakes(new Random(4), Kind.PUFF);
+        Descent read = crew.descent();
+        Learnt learnt = Learnt.of(List.of(crew.take(read, 3, 1)));
+        assertThat(ratio(learnt, heavier(read, 2))).isGreaterThan(1.01 * ratio(learnt, read));
+        assertThat(ratio(learnt, heavier(read, 4))).isGreaterThan(1.03 * ratio(learnt, heavier(read, 2)));
+    }
+
+    private static Descent heavier(Descent from, double times) {
+        Release one = from.release();
+        return from.with(new Release(
+                one.volumeMetres3(),
+                times * one.reducedGravityMetresPerSecond2(),
+                one.boreMetres(),
+                one.speedMetresPerSecond(),
+                one.viscosityMetres2PerSecond()));
+    }
+
+    private static double ratio(Learnt learnt, Descent descent) {
+        Estimate seconds =
+                reached(learnt.predict(descent, descent.startMetres() + 0.1)).seconds();
+        return seconds.high() / seconds.low();
+    }
+
+    /// A take that is read without fault teaches all but how far the next one is from it.
+    @Test
+    void faultlessReadings_leaveWhatTakesDifferBy() {
+        Descent descent = new Descent(new Release(1e-5, 0.5, 0.004, 0, 1e-6), 0);
+        Puff puff = Puff.of(descent.release(), 0, Coefficients.USUAL);
+        List<ReadTake.FrontReading> fronts = new ArrayList<>();
+        for (double depth = 0.05; depth < 0.21; depth += 0.025) {
+            fronts.add(new ReadTake.FrontReading(puff.findSeconds(depth).orElseThrow(), 1e-4, depth, 1e-5));
+        }
+        Learnt learnt = Learnt.of(List.of(new ReadTake(descent, 0, fronts, List.of())));
+        Estimate seconds = reached(learnt.predict(descent, 0.1)).seconds();
+        assertThat(Math.log(seconds.value() / puff.findSeconds(0.1).orElseThrow()))
+                .isCloseTo(0, within(0.05));
+        double two = 1.2816 * Math.sqrt(2) * learnt.takeScatter();
+        assertThat(Math.log(seconds.high() / seconds.value())).isCloseTo(two, within(0.1 * two));
+    }
+
+    @Test
+    void widths_decideTheGrowth_andFrontsThePace() {
+        Descent descent = new Descent(new Release(1e-5, 0.5, 0.004, 0, 1e-6), 0);
+        Puff wide = Puff.of(descent.release(), 0, Coefficients.USUAL.withPuffEntrainment(0.32));
+        List<ReadTake.WidthReading> widths = new ArrayList<>();
+        for (double depth = 0.08; depth < 0.2; depth += 0.03) {
+            widths.add(new ReadTake.WidthReading(depth, wide.radiusMetres(depth), 0.001));
+        }
+        Learnt learnt = Learnt.of(List.of(new ReadTake(descent, 0, List.of(), widths)));
+        Estimate growth = learnt.growth(Regime.PUFF);
+        assertThat(growth.value()).isBetween(0.28, 0.34);
+        assertThat(growth.low()).isLessThan(0.32);
+        assertThat(growth.high()).isGreaterThan(0.32);
+        assertThat(learnt.growth(Regime.STREAM).value())
+                .isCloseTo(Learnt.of(List.of()).growth(Regime.STREAM).value(), within(1e-9));
+    }
+
+    /// An ink that is nothing like the published ones is believed after one take.
+    @Test
+    void takeFarFromTheLaws_isBelieved() {
+        Descent descent = new Descent(Release.ofSqueeze(6e-6, 0.31, 0.006, 0.3, 1e-6), -0.01);
+        double law =
+                reached(Learnt.of(List.of()).predict(descent, 0.08)).seconds().value();
+        for (double times : new double[] {0.25, 4}) {
+            var front = new ReadTake.FrontReading(times * law, 0.01, 0.08, 0.003);
+            Learnt learnt = Learnt.of(List.of(new ReadTake(descent, 0.02, List.of(front), List.of())));
+            double after = reached(learnt.predict(descent, 0.08)).seconds().value();
+            assertThat(Math.log(after / (times * law))).isCloseTo(0, within(0.35));
+        }
+    }
+
+    @Test
+    void takesThatDifferWidely_raiseTheirScatter() {
+        Descent descent = new Descent(new Release(1e-5, 0.5, 0.004, 0, 1e-6), 0);
+        List<ReadTake> alike = new ArrayList<>();
+        List<ReadTake> apart = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            alike.add(new ReadTake(descent, 0.01, List.of(front(1.9)), List.of()));
+            apart.add(new ReadTake(descent, 0.01, List.of(front(i % 2 == 0 ? 1.2 : 3)), List.of()));
+        }
+        assertThat(Learnt.of(alike).takeScatter()).isLessThan(Learning.TAKE_SCATTER);
+        assertThat(Learnt.of(apart).takeScatter()).isGreaterThan(1.3 * Learning.TAKE_SCATTER);
+    }
+
+    private static ReadTake.FrontReading front(double seconds) {
+        return new ReadTake.FrontReading(seconds, 0.01, 0.1, 0.002);
+    }
+
+    @Test
+    void orderOfTakes_countsForNothing() {
+        var crew = new SyntheticTakes(new Random(9), Kind.PUFF);
+        Descent descent = crew.descent();
+        ReadTake one = crew.take(descent, 3, 1);
+        ReadTake two = crew.take(descent, 2, 0);
+        Estimate there =
+                reached(Learnt.of(List.of(one, two)).predict(descent, 0.12)).seconds();
+        Estimate back =
+                reached(Learnt.of(List.of(two, one)).predict(descent, 0.12)).seconds();
+        assertThat(there.value()).isCloseTo(back.value(), within(1e-9));
+        assertThat(there.high()).isCloseTo(back.high(), within(1e-9));
+    }
+
+    @Test
+    void odds_areEightyWithinTheInterval_andNoneOfWhatNeverComes() {
+        var crew = new SyntheticTakes(new Random(3), Kind.PUFF);
+        Descent descent = crew.descent();
+        Learnt learnt = Learnt.of(List.of(crew.take(descent, 2, 0)));
+        Estimate seconds = reached(learnt.predict(descent, 0.1)).seconds();
+        assertThat(learnt.odds(descent, 0.1, seconds.low(), seconds.high())).isCloseTo(0.8, within(1e-6));
+        assertThat(learnt.odds(descent, 0.1, 0, 1e6)).isCloseTo(1, within(1e-6));
+        Descent light = descent.with(new Release(1e-5, -0.5, 0.004, 0.1, 1e-6));
+        assertThat(learnt.odds(light, 1, 0, 1e6)).isZero();
+        assertThat(learnt.predict(light, 1)).isInstanceOf(Prediction.Never.class);
+    }
+
+    @Test
+    void readingsThatNoLawReaches_teachNothing() {
+        Descent light = new Descent(new Release(1e-5, -0.5, 0.004, 0.1, 1e-6), 0);
+        Learnt learnt = Learnt.of(
+                List.of(new ReadTake(light, 0.01, List.of(new ReadTake.FrontReading(1, 0.01, 2, 0.003)), List.of())));
+        Descent heavy = new Descent(new Release(1e-5, 0.5, 0.004, 0, 1e-6), 0);
+        assertThat(learnt.growth(Regime.PUFF)).isEqualTo(Learnt.of(List.of()).growth(Regime.PUFF));
+        assertThat(learnt.predict(heavy, 0.1)).isInstanceOf(Prediction.Reached.class);
+    }
+
+    @Test
+    void readingsThatAreNoInks_areSurvived() {
+        Descent descent = new Descent(new Release(1e-5, 0.5, 0.004, 0, 1e-6), 0);
+        for (double seconds : new double[] {1e-3, 1, 1e3}) {
+            for (double deviation : new double[] {0, 1e-3, 100}) {
+                var front = new ReadTake.FrontReading(seconds, deviation, 0.1, 0);
+                var late = new ReadTake.FrontReading(0.9 * seconds, deviation, 0.3, 0);
+                Learnt learnt = Learnt.of(List.of(new ReadTake(descent, 0.04, List.of(front, late), List.of())));
+                Estimate arrival = reached(learnt.predict(descent, 0.2)).seconds();
+                assertThat(arrival.low()).isPositive().isLessThan(arrival.value());
+                assertThat(arrival.high()).isFinite().isGreaterThan(arrival.value());
+            }
+        }
+    }
+}

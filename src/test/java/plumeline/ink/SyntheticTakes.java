@@ -1,0 +1,128 @@
+package plumeline.ink;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+/// Takes that nobody filmed: one ink of one crew, whose laws' coefficients are drawn from the published ranges, its
+/// takes off by 12 to 18 %, read off by half a frame to a frame and 2 to 5 mm, counted from a frame that may be the
+/// wrong one. The laws are written down here once more, as the reference has them, so that nothing rests on the room's.
+final class SyntheticTakes {
+    private static final double NU = 1e-6;
+
+    private final Random random;
+    private final Kind kind;
+    private final double puffGrowth;
+    private final double addedMass;
+    private final double streamGrowth;
+    private final double frontShare;
+    private final double scatter;
+    private final double rate;
+    private final double timeFrames;
+    private final double depthDeviation;
+    private final double startFrames;
+
+    /// What sort of release.
+    enum Kind {
+        PUFF,
+        STREAM
+    }
+
+    SyntheticTakes(Random random, Kind kind) {
+        this.random = random;
+        this.kind = kind;
+        puffGrowth = between(0.13, 0.34);
+        addedMass = random.nextBoolean() ? 0.5 * random.nextDouble() : random.nextInt(2) * 0.5;
+        streamGrowth = between(0.10, 0.16);
+        frontShare = between(0.5, 0.9);
+        scatter = between(0.12, 0.18);
+        rate = new double[] {24, 25, 50, 60, 120}[random.nextInt(5)];
+        timeFrames = between(0.5, 1);
+        depthDeviation = between(0.002, 0.005);
+        startFrames = random.nextInt(3) - 1;
+    }
+
+    private double between(double low, double high) {
+        return low + (high - low) * random.nextDouble();
+    }
+
+    /// A release of the kind, with room to spare to the other kind.
+    Descent descent() {
+        double volume = between(2e-6, 12e-6);
+        double reduced = between(0.1, 0.8);
+        double depth = -between(0, 0.02);
+        if (kind == Kind.PUFF) {
+            double bore = between(0.004, 0.010);
+            return new Descent(new Release(volume, reduced, bore, random.nextBoolean() ? 0 : 0.05, NU), depth);
+        }
+        // Long enough that it still flows when the front has gone 20 cm.
+        double bore = random.nextBoolean() ? between(0.003, 0.008) : between(0.015, 0.025);
+        return new Descent(Release.ofSqueeze(20 * volume, reduced, bore, between(8, 20), NU), depth);
+    }
+
+    /// The same with one or all of volume, weight and nozzle changed by up to a factor of two.
+    Descent other(Descent from) {
+        Release one = from.release();
+        double volume = one.volumeMetres3() * Math.exp(between(-0.7, 0.7));
+        double reduced = one.reducedGravityMetresPerSecond2() * Math.exp(between(-0.7, 0.7));
+        double bore = one.boreMetres() * Math.exp(between(-0.4, 0.4));
+        double speed = one.speedMetresPerSecond() * Math.exp(between(-0.4, 0.4));
+        return new Descent(new Release(volume, reduced, bore, speed, NU), from.heightMetres());
+    }
+
+    /// When the front of this crew's ink is at a depth, take after take on the average.
+    double seconds(Descent descent, double depth) {
+        Release r = descent.release();
+        double way = depth + descent.heightMetres();
+        if (kind == Kind.PUFF) {
+            double a = 3 / (Math.PI * (1 + addedMass) * Math.pow(puffGrowth, 3));
+            double z0 = Math.cbrt(3 * r.volumeMetres3() / (4 * Math.PI)) / puffGrowth;
+            double x = (Math.pow(way + z0, 4) - Math.pow(z0, 4)) / a;
+            double push = r.volumeMetres3() * r.speedMetresPerSecond();
+            double weight = r.reducedGravityMetresPerSecond2() * r.volumeMetres3();
+            return 2 * x / (push + Math.sqrt(push * push + 2 * weight * x));
+        }
+        double flux = r.reducedGravityMetresPerSecond2() * r.volumeFluxMetres3PerSecond();
+        double plume = 5 / (6 * streamGrowth) * Math.cbrt(0.9 * streamGrowth * flux / Math.PI);
+        double push = r.volumeFluxMetres3PerSecond() * r.speedMetresPerSecond();
+        double jet = Math.sqrt(push / Math.PI) / (1.2 * streamGrowth);
+        double seconds = 0;
+        int steps = 400;
+        for (int i = 0; i < steps; i++) {
+            double z = (i + 0.5) / steps * way;
+            double w = Math.cbrt(Math.pow(plume / Math.cbrt(z), 3) + Math.pow(jet / z, 3));
+            seconds += way / steps / (frontShare * w);
+        }
+        return seconds;
+    }
+
+    double nextTake(Descent descent, double depth) {
+        return seconds(descent, depth) * Math.exp(scatter * random.nextGaussian());
+    }
+
+    /// A take with a few readings, as a crew that knows its rate and writes an honest ± would hand it in.
+    ReadTake take(Descent descent, int readings, int widths) {
+        double off = Math.exp(scatter * random.nextGaussian());
+        double first = -descent.heightMetres() + between(0.04, 0.07);
+        double step = between(0.04, 0.12) / Math.max(1, readings - 1);
+        List<ReadTake.FrontReading> fronts = new ArrayList<>();
+        List<ReadTake.WidthReading> wide = new ArrayList<>();
+        for (int i = 0; i < readings; i++) {
+            double depth = first + i * step;
+            double seconds = seconds(descent, depth) * off + (startFrames + timeFrames * random.nextGaussian()) / rate;
+            double read = Math.max(depth + depthDeviation * random.nextGaussian(), -descent.heightMetres() + 0.01);
+            fronts.add(
+                    new ReadTake.FrontReading(Math.max(seconds, 0.5 / rate), timeFrames / rate, read, depthDeviation));
+        }
+        for (int i = 0; i < widths; i++) {
+            double depth = first + i * step;
+            double way = depth + descent.heightMetres();
+            double radius = kind == Kind.PUFF
+                    ? Math.cbrt(3 * descent.release().volumeMetres3() / (4 * Math.PI)) + puffGrowth * way
+                    : descent.release().boreMetres() / 2 + 1.2 * streamGrowth * way;
+            double half = radius * Math.exp(0.1 * random.nextGaussian());
+            wide.add(new ReadTake.WidthReading(depth, half, depthDeviation));
+        }
+        return new ReadTake(descent, 1 / rate, fronts, wide);
+    }
+}
