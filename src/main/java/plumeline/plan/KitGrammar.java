@@ -25,6 +25,30 @@ import plumeline.text.Shape.Need;
 
 /// What a plan may say of things and kit.
 final class KitGrammar {
+    /// What a wall may be of: the materials that the room of water knows, and another spelling of two.
+    static final List<String> MATERIALS = List.of(
+            "aluminium",
+            "can aluminium",
+            "tinplate",
+            "steel",
+            "stainless steel",
+            "iron",
+            "brass",
+            "lead",
+            "tungsten",
+            "glass",
+            "PET",
+            "polypropylene",
+            "polyethylene",
+            "acrylic",
+            "nylon",
+            "PVDF",
+            "paper",
+            "wax",
+            "soap",
+            "aluminum",
+            "can aluminum");
+
     private KitGrammar() {}
 
     static Shape things() {
@@ -49,8 +73,10 @@ final class KitGrammar {
     /// @param label whether a label must have its size; a variant may write a part of it
     private static List<Shape.Key> thingKeys(Need label) {
         var contents = Keys.of(
-                may("volume", "volume of the contents", from0(Kind.VOLUME)),
-                may("density", "density of the contents", over(Kind.DENSITY)));
+                may("volume", "volume of the contents", from0(Kind.VOLUME))
+                        .hint("what its label says, or pour it into a weighed jug", ""),
+                may("density", "density of the contents", over(Kind.DENSITY))
+                        .hint("the grams that 100 ml of it weigh, over 100: 1.04 g/ml", ""));
         return List.of(
                 may(
                         "profile",
@@ -62,10 +88,14 @@ final class KitGrammar {
                 may("diameter", "diameter of a cylinder", over(Kind.LENGTH)),
                 may("body", "whether light goes through", word("opaque", "clear")),
                 may("finish", "how it shines", word("mirror", "gloss", "satin", "matte")),
-                may("material", "what its wall is of", name("a material")),
-                may("mass", "its whole mass, contents included", over(Kind.MASS)),
-                may("empty_mass", "its mass without contents", over(Kind.MASS)),
-                may("displaces", "the volume of water it displaces", over(Kind.VOLUME)),
+                may("material", "what its wall is of", Shape.Choice.inAnyCase(MATERIALS)),
+                may("mass", "its whole mass, contents included", over(Kind.MASS))
+                        .hint("what a kitchen scale says of it, full", ""),
+                may("empty_mass", "its mass without contents", over(Kind.MASS))
+                        .hint("what a kitchen scale says of it, empty", ""),
+                may("displaces", "the volume of water it displaces, no air under its base", over(Kind.VOLUME))
+                        .hint("what a kitchen scale gains when it is held just under in a jug: 1 g is 1 ml", ""),
+                may("base", "the hollow under its base", base()),
                 may(
                         "label",
                         "its label, facing -y",
@@ -77,7 +107,8 @@ final class KitGrammar {
                 may("centre_of_mass", "height of the centre of mass above the base", any(Kind.LENGTH)),
                 may("centre_of_volume", "height of the outer volume's centre above the base", any(Kind.LENGTH)),
                 may("contents", "what is inside", contents),
-                may("air", "the air inside", from0(Kind.VOLUME)),
+                may("air", "the air inside", from0(Kind.VOLUME))
+                        .hint("the water that fills its headspace up, from a weighed jug: 1 g is 1 ml", ""),
                 may("closed", "whether it is sealed", yesNo()),
                 may("wall", "the wall's substance", Keys.of(may("density", "its density", over(Kind.DENSITY)))),
                 may("temperature", "how cold or warm it is", any(Kind.TEMPERATURE)),
@@ -89,6 +120,16 @@ final class KitGrammar {
                                 Keys.of(
                                         must("advancing", "advancing contact angle", over(Kind.ANGLE)),
                                         must("receding", "receding contact angle", from0(Kind.ANGLE))))));
+    }
+
+    private static Shape base() {
+        return Keys.of(
+                must("diameter", "the hollow's diameter at its rim", over(Kind.LENGTH)),
+                must("depth", "how deep it is in the middle", over(Kind.LENGTH)),
+                may("volume", "what it holds", over(Kind.VOLUME))
+                        .hint("what water it takes, upside down on a scale: 1 g is 1 ml", ""),
+                may("air", "the air that is caught under it", from0(Kind.VOLUME))
+                        .hint("0 ml once it was tilted clear, or what its hollow holds", ""));
     }
 
     static Shape kit() {
