@@ -34,8 +34,13 @@ public final class Attitudes {
     /// @param stiffnessNewtonMetresPerRadian what the moment grows by when it is pushed, newton metres a radian, ≥
     /// 0; the least of all ways
     /// @param energyJoules potential energy, joules
+    /// @param airUnderMetres3 the air under its base that is left there, cubic metres, ≥ 0
     public record Attitude(
-            double tiltRadians, double towardRadians, double stiffnessNewtonMetresPerRadian, double energyJoules) {
+            double tiltRadians,
+            double towardRadians,
+            double stiffnessNewtonMetresPerRadian,
+            double energyJoules,
+            double airUnderMetres3) {
         /// Says which end is up.
         ///
         /// @return the end
@@ -265,7 +270,7 @@ public final class Attitudes {
 
         private Attitude attitude(double tilt) {
             double energy = Stance.of(vessel, water, hold, Stance.up(tilt)).energyJoules();
-            return new Attitude(tilt, 0, Math.max(0, stiffness(tilt)), energy);
+            return new Attitude(tilt, 0, Math.max(0, stiffness(tilt)), energy, vessel.airUnderMetres3(tilt));
         }
 
         private double stiffness(double tilt) {
