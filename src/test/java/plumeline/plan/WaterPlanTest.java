@@ -59,6 +59,7 @@ final class WaterPlanTest {
                 .endsWith("Try what a kitchen scale gains when it is held just under in a jug: 1 g is 1 ml.");
         assertThat(ofThing("contents: {volume: -3 ml}"))
                 .endsWith("Try what its label says, or pour it into a weighed jug.");
+        assertThat(ofThing("displaces: 355 g")).endsWith(". Try 355 ml.");
         assertThat(ofThing("mass: 0 g")).endsWith("Try what a kitchen scale says of it, full.");
         assertThat(ofThing("base: {diameter: 40 mm, depth: 8 mm, air: -1 ml}"))
                 .endsWith("Try 0 ml once it was tilted clear, or what its hollow holds.");
@@ -78,5 +79,30 @@ final class WaterPlanTest {
         assertThat(problems(variants, "thing: product.tall, tied: [125 mm]", "rim: yes"))
                 .isEmpty();
         assertThat(problems("mass: 200 g", "tied: [122 mm, free]", "rim: yes")).isEmpty();
+    }
+
+    private static String ofTank(String tank) {
+        return only("mass: 200 g", "lines: 1", tank);
+    }
+
+    @Test
+    void saltInTheTank_isRefusedPastWhatIsKnown_namingWhatToMeasure() {
+        assertThat(problems("mass: 200 g", "lines: 1", "salt: 3 %")).isEmpty();
+        assertThat(problems("mass: 200 g", "lines: 1", "sea_salt: 3.5 %")).isEmpty();
+        assertThat(problems("mass: 200 g", "lines: 1", "density: 1.02 g/ml")).isEmpty();
+        assertThat(ofTank("salt: 30 %"))
+                .isEqualTo("P-RANGE-01 30 %; from 0 % to 26 %. Try what was weighed in over the whole; or weigh a litre"
+                        + " of the water, and write its density.");
+        assertThat(ofTank("sea_salt: 5 %")).contains("from 0 % to 4.2 %").contains("weigh a litre");
+        assertThat(ofTank("density: 2 g/ml"))
+                .contains("from 0.9 g/ml to 1.3 g/ml")
+                .contains("hydrometer");
+        assertThat(ofTank("salt: 3 %, temperature: 4 degC"))
+                .isEqualTo("P-TANK-01 4 degC, with table salt in the water; 5 degC or more: colder brine isn't known"
+                        + " here. Weigh a litre of the water, and write its density.");
+        assertThat(problems("mass: 200 g", "lines: 1", "salt: 3 %, temperature: 5 degC"))
+                .isEmpty();
+        assertThat(problems("mass: 200 g", "lines: 1", "salt: 3 %, sea_salt: 3 %"))
+                .hasSize(1);
     }
 }

@@ -282,6 +282,38 @@ final class ImmersedTest {
                 .containsExactly("no rim", "the floor carried by its edges only", "the tank as heavy as its panes");
     }
 
+    /// Salt by the CRC Handbook (102nd ed., concentrative properties, NaCl at 20 degC): 3 % by mass 1.0196 g/ml, 10 %
+    /// 1.0707 g/ml. Sea water of practical salinity 35, which is 35.165 g/kg, at 25 degC: 1023.343 kg/m3, a check value
+    /// of UNESCO's (Technical Papers in Marine Science 44, 1983).
+    @Test
+    void saltWater_isAsDenseAsTablesSay_everywhere() {
+        assertThat(density("salt: 3 %")).isEqualTo(1019.6, within(0.5));
+        assertThat(density("salt: 10 %, temperature: 20 degC")).isEqualTo(1070.7, within(0.5));
+        assertThat(density("sea_salt: 3.5165 %, temperature: 25 degC")).isEqualTo(1023.343, within(0.02));
+        assertThat(density("density: 1.023 g/ml, temperature: 15 degC")).isEqualTo(1023, within(1e-9));
+        assertThat(density("rim: no")).isEqualTo(WATER, within(1e-3));
+        TankFill.Known brine = (TankFill.Known) TankFill.of(tank("salt: 10 %"));
+        assertThat(brine.load().liquidKilograms()).isEqualTo(96 * density("salt: 10 %") / 1000, within(1e-9));
+    }
+
+    private static plumeline.plan.TankPlace tank(String keys) {
+        String text = plan("diameter: 42 mm, height: 118 mm", "lines: 1")
+                .source()
+                .text()
+                .replace("pane: 8 mm", "pane: 8 mm, " + keys);
+        return Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml")
+                .plan()
+                .orElseThrow()
+                .shots()
+                .getFirst()
+                .findTank()
+                .orElseThrow();
+    }
+
+    private static double density(String keys) {
+        return TankFill.findDensity(tank(keys)).orElseThrow();
+    }
+
     /// 600 N/mm² · π/4 · 0.25² = 29.5 N; 75 N take 0.399 mm.
     @Test
     void line_hasTheUsualStrengthOfItsDiameter_andTheOtherWayRound() {
