@@ -247,21 +247,23 @@ final class KitGrammar {
     private static Shape tank() {
         return Keys.of(
                         must("inside", "width, depth and height inside", Forms.vector(over(Kind.LENGTH), 3)),
-                must("pane", "the panes' thickness", over(Kind.LENGTH)),
-                may("temperature", "the water's temperature", any(Kind.TEMPERATURE)),
-                may("salt", "table salt in the water, by mass", share("0 %", "26 %"))
-                        .hint(SALT, ""),
-                may("sea_salt", "sea salt in the water, by mass", share("0 %", "4.2 %"))
-                        .hint(SALT, ""),
-                may(
-                                "density",
-                                "the water's density, where it was measured",
-                                new Shape.Amount(
-                                        Kind.DENSITY, Range.between("0.9 g/ml", "1.3 g/ml"), Shape.Mark.FIXED))
-                        .hint("what a hydrometer says, or the kilograms that a litre of it weighs: 1.02 g/ml", ""),
-                may("rim", "whether its top has a rim", yesNo()),
-                may("floor_support", "what carries its floor", word("full", "edges")),
-                may("empty_mass", "its mass without water", over(Kind.MASS)))
+                        must("pane", "the panes' thickness", over(Kind.LENGTH)),
+                        may("temperature", "the water's temperature", any(Kind.TEMPERATURE)),
+                        may("salt", "table salt in the water, by mass", share("0 %", "26 %"))
+                                .hint(SALT, ""),
+                        may("sea_salt", "sea salt in the water, by mass", share("0 %", "4.2 %"))
+                                .hint(SALT, ""),
+                        may(
+                                        "density",
+                                        "the water's density, where it was measured",
+                                        new Shape.Amount(
+                                                Kind.DENSITY, Range.between("0.9 g/ml", "1.3 g/ml"), Shape.Mark.FIXED))
+                                .hint(
+                                        "what a hydrometer says, or the kilograms that a litre of it weighs: 1.02 g/ml",
+                                        ""),
+                        may("rim", "whether its top has a rim", yesNo()),
+                        may("floor_support", "what carries its floor", word("full", "edges")),
+                        may("empty_mass", "its mass without water", over(Kind.MASS)))
                 .with(atMostOne("salt", "sea_salt", "density"));
     }
 

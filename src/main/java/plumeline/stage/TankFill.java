@@ -61,8 +61,8 @@ public sealed interface TankFill {
     private static Optional<Solution> findSolution(Written tank) {
         return tank.findQuantity("salt")
                 .map(share -> new Solution(Solution.Solute.SALT, share.si()))
-                .or(() -> tank.findQuantity("sea_salt")
-                        .map(share -> new Solution(Solution.Solute.SEA_SALT, share.si())));
+                .or(() ->
+                        tank.findQuantity("sea_salt").map(share -> new Solution(Solution.Solute.SEA_SALT, share.si())));
     }
 
     /// Reads a tank. A rim that isn't written is none; a floor lies on its edges; the glass weighs what its panes

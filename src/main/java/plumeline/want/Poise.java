@@ -9,10 +9,10 @@ import plumeline.water.Vessel;
 /// How a vessel hangs on upright lines that leave its axis: at which height a tie is in balance, tilt by tilt; where it
 /// comes to rest on its ties; how far that is from an attitude, as margins that are steady in the ties.
 ///
-/// Tied at a height t it is turned by W sin θ (t − b(θ)), with W its net weight there and b(θ) the height in balance: without
-/// moving liquid the one balance point. It rests where that goes through nothing and pushes back on both sides; above
-/// b(0) it rests upright, under b(π) upside down. Two lines at a tilt both pull while b(θ) lies between their ties.
-/// Derived in `docs/derivations/float.md`. Angles here are in degrees, 0 upright, 180 upside down.
+/// Tied at a height t it is turned by W sin θ (t − b(θ)), with W its net weight there and b(θ) the height in balance:
+/// without moving liquid the one balance point. It rests where that goes through nothing and pushes back on both sides;
+/// above b(0) it rests upright, under b(π) upside down. Two lines at a tilt both pull while b(θ) lies between their
+/// ties. Derived in `docs/derivations/float.md`. Angles here are in degrees, 0 upright, 180 upside down.
 final class Poise {
     /// What a millimetre between a tie and where it tips counts for, degrees: then 3 deg are used up, the usual
     /// `within`. The tilt itself jumps where a body tips over; this keeps margins steady there.

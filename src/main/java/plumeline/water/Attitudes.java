@@ -16,6 +16,7 @@ public final class Attitudes {
     private static final int QUARTERS = 4;
     private static final double EDGE_RADIANS = Math.toRadians(0.02);
     private static final double FINE_RADIANS = Math.toRadians(0.0005);
+    private static final int MOST_FALSI = 8;
     private static final int MOST_RETURNS = 8;
     private static final double STEP_BACK_RADIANS = Math.toRadians(0.5);
 
@@ -254,15 +255,26 @@ public final class Attitudes {
             return oneSign && Math.abs(here) < Math.abs(before) && Math.abs(here) < Math.abs(after);
         }
 
+        /// The tilt between a moment that isn't above 0 and one that is: regula falsi as Illinois has it, each step a
+        /// little beyond the root so that both ends close in; where the moment jumps, by halves.
         private double root(Sample low, Sample high) {
             double a = low.tilt();
             double b = high.tilt();
-            while (b - a > FINE_RADIANS) {
-                double middle = (a + b) / 2;
-                if (at(middle).moment() > 0) {
-                    b = middle;
+            double under = low.moment();
+            double over = high.moment();
+            for (int i = 0; b - a > FINE_RADIANS; i++) {
+                boolean halves = i >= MOST_FALSI || !(over > under);
+                double falsi = (a * over - b * under) / (over - under);
+                double tilt = halves ? (a + b) / 2 : Math.clamp(falsi, a + FINE_RADIANS / 4, b - FINE_RADIANS / 4);
+                double moment = at(tilt).moment();
+                if (moment > 0) {
+                    b = tilt;
+                    over = moment;
+                    under /= 2;
                 } else {
-                    a = middle;
+                    a = tilt;
+                    under = moment;
+                    over /= 2;
                 }
             }
             return (a + b) / 2;

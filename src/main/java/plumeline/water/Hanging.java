@@ -50,8 +50,7 @@ public final class Hanging {
     /// @param loadsNewtons what each line pulls, in the order of the points, newtons; negative where it would have
     /// to push
     /// @param airUnderMetres3 the air that is left under its base there, cubic metres, ≥ 0
-    public record Found(
-            double tiltRadians, Steadiness steadiness, List<Double> loadsNewtons, double airUnderMetres3) {
+    public record Found(double tiltRadians, Steadiness steadiness, List<Double> loadsNewtons, double airUnderMetres3) {
         /// Copies the list.
         public Found {
             loadsNewtons = List.copyOf(loadsNewtons);
@@ -145,8 +144,7 @@ public final class Hanging {
         double load = loadNewtons(held, waterKilogramsPerMetre3);
         double air = held.airUnderMetres3(wanted.tiltRadians());
         if (load == 0) {
-            return new Found(
-                    wanted.tiltRadians(), Steadiness.INDIFFERENT, Collections.nCopies(count, 0.0), air);
+            return new Found(wanted.tiltRadians(), Steadiness.INDIFFERENT, Collections.nCopies(count, 0.0), air);
         }
         double balance = singlePointMetres(held, waterKilogramsPerMetre3, wanted);
         One one = new One(held, waterKilogramsPerMetre3, wanted, pointsMetres, balance);
@@ -171,8 +169,7 @@ public final class Hanging {
     }
 
     /// One tie that carries all.
-    private record One(
-            Vessel vessel, double water, Wanted wanted, List<Double> pointsMetres, double balanceMetres) {
+    private record One(Vessel vessel, double water, Wanted wanted, List<Double> pointsMetres, double balanceMetres) {
         private Found hang(int carries) {
             double at = pointsMetres.get(carries);
             if (wanted == Wanted.LEVEL && Math.abs(at - balanceMetres) <= ON_IT_METRES) {

@@ -72,7 +72,8 @@ final class CommentedLinesTest {
         for (Shape.Rule rule : shape.rules()) {
             List<List<String>> groups = switch (rule) {
                 case Shape.Rule.ExactlyOne one -> one.groups();
-                case Shape.Rule.AtMostOne one -> one.keys().stream().map(List::of).toList();
+                case Shape.Rule.AtMostOne one ->
+                    one.keys().stream().map(List::of).toList();
                 default -> List.of();
             };
             if (groups.stream().flatMap(List::stream).anyMatch(keys::contains)) {

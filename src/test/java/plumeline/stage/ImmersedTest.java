@@ -283,8 +283,8 @@ final class ImmersedTest {
     }
 
     /// Salt by the CRC Handbook (102nd ed., concentrative properties, NaCl at 20 degC): 3 % by mass 1.0196 g/ml, 10 %
-    /// 1.0707 g/ml. Sea water of practical salinity 35, which is 35.165 g/kg, at 25 degC: 1023.343 kg/m3, a check value
-    /// of UNESCO's (Technical Papers in Marine Science 44, 1983).
+    /// 1.0707 g/ml. Sea water of practical salinity 35, which is 35.165 g/kg, at 25 degC: 1023.343 kg/m3, a check
+    /// value of UNESCO's (Technical Papers in Marine Science 44, 1983).
     @Test
     void saltWater_isAsDenseAsTablesSay_everywhere() {
         assertThat(density("salt: 3 %")).isEqualTo(1019.6, within(0.5));

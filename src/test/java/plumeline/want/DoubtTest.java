@@ -110,6 +110,7 @@ final class DoubtTest {
         assertThat(cleared.caution()).doesNotContain("The air under its base");
         String level = "tied: [20 mm, 100 mm], tilt: 90 deg";
         assertThat(Wet.of(DISHED.formatted("7 ml"), level, "{hangs: hero}").margin())
-                .isEqualTo(Wet.of(DISHED.formatted("0 ml"), level, "{hangs: hero}").margin(), within(1e-9));
+                .isEqualTo(
+                        Wet.of(DISHED.formatted("0 ml"), level, "{hangs: hero}").margin(), within(1e-9));
     }
 }

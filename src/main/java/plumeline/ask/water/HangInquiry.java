@@ -245,9 +245,13 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
         }
         double left = result.found().airUnderMetres3();
         String tilt = degrees(result.found().tiltRadians());
-        because.add("Under its hollow base " + FloatBody.millilitres(under) + " of air are trapped and lift it there; at "
-                + tilt + " " + (under - left > LEAST_SPILT_METRES3 ? FloatBody.millilitres(left) + " of it are left"
-                        : "all of it stays") + ". Loads are those with that.");
+        because.add(
+                "Under its hollow base " + FloatBody.millilitres(under) + " of air are trapped and lift it there; at "
+                        + tilt + " "
+                        + (under - left > LEAST_SPILT_METRES3
+                                ? FloatBody.millilitres(left) + " of it are left"
+                                : "all of it stays")
+                        + ". Loads are those with that.");
     }
 
     /// The air under its base let out, tried on the same ties.
@@ -257,8 +261,8 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
             return Optional.empty();
         }
         Vessel cleared = inputs.vessel().withAirUnder(0);
-        Result after = Result.of(new Inputs(
-                cleared, inputs.waterKilogramsPerMetre3(), inputs.wanted(), inputs.pointsMetres()));
+        Result after = Result.of(
+                new Inputs(cleared, inputs.waterKilogramsPerMetre3(), inputs.wanted(), inputs.pointsMetres()));
         return after.holds()
                 ? Optional.of("Tilt it under water until no air is left under its base: it then hangs at "
                         + degrees(after.found().tiltRadians()) + " on the same ties, "
@@ -300,7 +304,6 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
         List<String> texts = points.stream().map(words::tape).toList();
         double top = inputs.vessel().outer().highestMetres(Vec.UP);
         boolean beyond = low < 0 || high > top && inputs.vessel().inside() instanceof Vessel.Inside.Filled;
-        return Optional.of("Tie it at " + String.join(" and ", texts)
-                + (beyond ? BEYOND : "."));
+        return Optional.of("Tie it at " + String.join(" and ", texts) + (beyond ? BEYOND : "."));
     }
 }

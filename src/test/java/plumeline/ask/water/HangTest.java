@@ -83,7 +83,8 @@ final class HangTest {
         assertThat(left).isBetween(2.0, 6.0);
         assertThat(caught.notes().because())
                 .anyMatch(line -> line.startsWith("Under its hollow base 7 ml of air are trapped")
-                        && line.contains(String.format(java.util.Locale.ROOT, "at %.0f deg %.1f ml of it are left", tilt, left)));
+                        && line.contains(String.format(
+                                java.util.Locale.ROOT, "at %.0f deg %.1f ml of it are left", tilt, left)));
         assertThat(caught.notes().attempts())
                 .containsExactly(String.format(
                         java.util.Locale.ROOT,
