@@ -85,7 +85,7 @@ final class Poise {
 
     /// Its weight in water as it hangs.
     private double loadNewtons(Ties ties, Wish wish) {
-        return loadNewtons[(int) Math.clamp(Math.round(tiltDegrees(ties, wish)), 0, HALF_ROUND)];
+        return loadNewtons[Math.clamp(Math.round(tiltDegrees(ties, wish)), 0, HALF_ROUND)];
     }
 
     /// The height of the tie in balance at a tilt.
