@@ -27,6 +27,32 @@ import plumeline.text.Shape.Need;
 final class KitGrammar {
     /// Takes of an ink: more than a day has.
     private static final int TAKES = 200;
+    /// What a wall may be of: the materials that the room of water knows, and another spelling of two.
+    static final List<String> MATERIALS = List.of(
+            "aluminium",
+            "can aluminium",
+            "tinplate",
+            "steel",
+            "stainless steel",
+            "iron",
+            "brass",
+            "lead",
+            "tungsten",
+            "glass",
+            "PET",
+            "polypropylene",
+            "polyethylene",
+            "acrylic",
+            "nylon",
+            "PVDF",
+            "paper",
+            "wax",
+            "soap",
+            "aluminum",
+            "can aluminum");
+
+    private static final String SALT =
+            "what was weighed in over the whole; or weigh a litre of the water, and write its density";
 
     private KitGrammar() {}
 
@@ -52,8 +78,10 @@ final class KitGrammar {
     /// @param label whether a label must have its size; a variant may write a part of it
     private static List<Shape.Key> thingKeys(Need label) {
         var contents = Keys.of(
-                may("volume", "volume of the contents", from0(Kind.VOLUME)),
-                may("density", "density of the contents", over(Kind.DENSITY)));
+                may("volume", "volume of the contents", from0(Kind.VOLUME))
+                        .hint("what its label says, or pour it into a weighed jug", ""),
+                may("density", "density of the contents", over(Kind.DENSITY))
+                        .hint("the grams that 100 ml of it weigh, over 100: 1.04 g/ml", ""));
         return List.of(
                 may(
                         "profile",
@@ -65,10 +93,14 @@ final class KitGrammar {
                 may("diameter", "diameter of a cylinder", over(Kind.LENGTH)),
                 may("body", "whether light goes through", word("opaque", "clear")),
                 may("finish", "how it shines", word("mirror", "gloss", "satin", "matte")),
-                may("material", "what its wall is of", name("a material")),
-                may("mass", "its whole mass, contents included", over(Kind.MASS)),
-                may("empty_mass", "its mass without contents", over(Kind.MASS)),
-                may("displaces", "the volume of water it displaces", over(Kind.VOLUME)),
+                may("material", "what its wall is of", Shape.Choice.inAnyCase(MATERIALS)),
+                may("mass", "its whole mass, contents included", over(Kind.MASS))
+                        .hint("what a kitchen scale says of it, full", ""),
+                may("empty_mass", "its mass without contents", over(Kind.MASS))
+                        .hint("what a kitchen scale says of it, empty", ""),
+                may("displaces", "the volume of water it displaces, no air under its base", over(Kind.VOLUME))
+                        .hint("what a kitchen scale gains when it is held just under in a jug: 1 g is 1 ml", ""),
+                may("base", "the hollow under its base", base()),
                 may(
                         "label",
                         "its label, facing -y",
@@ -80,7 +112,8 @@ final class KitGrammar {
                 may("centre_of_mass", "height of the centre of mass above the base", any(Kind.LENGTH)),
                 may("centre_of_volume", "height of the outer volume's centre above the base", any(Kind.LENGTH)),
                 may("contents", "what is inside", contents),
-                may("air", "the air inside", from0(Kind.VOLUME)),
+                may("air", "the air inside", from0(Kind.VOLUME))
+                        .hint("the water that fills its headspace up, from a weighed jug: 1 g is 1 ml", ""),
                 may("closed", "whether it is sealed", yesNo()),
                 may("wall", "the wall's substance", Keys.of(may("density", "its density", over(Kind.DENSITY)))),
                 may("temperature", "how cold or warm it is", any(Kind.TEMPERATURE)),
@@ -92,6 +125,16 @@ final class KitGrammar {
                                 Keys.of(
                                         must("advancing", "advancing contact angle", over(Kind.ANGLE)),
                                         must("receding", "receding contact angle", from0(Kind.ANGLE))))));
+    }
+
+    private static Shape base() {
+        return Keys.of(
+                must("diameter", "the hollow's diameter at its rim", over(Kind.LENGTH)),
+                must("depth", "how deep it is in the middle", over(Kind.LENGTH)),
+                may("volume", "what it holds", over(Kind.VOLUME))
+                        .hint("what water it takes, upside down on a scale: 1 g is 1 ml", ""),
+                may("air", "the air that is caught under it", from0(Kind.VOLUME))
+                        .hint("0 ml once it was tilted clear, or what its hollow holds", ""));
     }
 
     static Shape kit() {
@@ -205,12 +248,25 @@ final class KitGrammar {
 
     private static Shape tank() {
         return Keys.of(
-                must("inside", "width, depth and height inside", Forms.vector(over(Kind.LENGTH), 3)),
-                must("pane", "the panes' thickness", over(Kind.LENGTH)),
-                may("temperature", "the water's temperature", any(Kind.TEMPERATURE)),
-                may("rim", "whether its top has a rim", yesNo()),
-                may("floor_support", "what carries its floor", word("full", "edges")),
-                may("empty_mass", "its mass without water", over(Kind.MASS)));
+                        must("inside", "width, depth and height inside", Forms.vector(over(Kind.LENGTH), 3)),
+                        must("pane", "the panes' thickness", over(Kind.LENGTH)),
+                        may("temperature", "the water's temperature", any(Kind.TEMPERATURE)),
+                        may("salt", "table salt in the water, by mass", share("0 %", "26 %"))
+                                .hint(SALT, ""),
+                        may("sea_salt", "sea salt in the water, by mass", share("0 %", "4.2 %"))
+                                .hint(SALT, ""),
+                        may(
+                                        "density",
+                                        "the water's density, where it was measured",
+                                        new Shape.Amount(
+                                                Kind.DENSITY, Range.between("0.9 g/ml", "1.3 g/ml"), Shape.Mark.FIXED))
+                                .hint(
+                                        "what a hydrometer says, or the kilograms that a litre of it weighs: 1.02 g/ml",
+                                        ""),
+                        may("rim", "whether its top has a rim", yesNo()),
+                        may("floor_support", "what carries its floor", word("full", "edges")),
+                        may("empty_mass", "its mass without water", over(Kind.MASS)))
+                .with(atMostOne("salt", "sea_salt", "density"));
     }
 
     private static Shape ink() {

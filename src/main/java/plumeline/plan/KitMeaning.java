@@ -12,6 +12,9 @@ import plumeline.text.Problem;
 /// Checks what the form of things, kit and deliveries can't say. What isn't there, or isn't well-formed, is passed
 /// over: the form's own check has said so.
 final class KitMeaning {
+    /// From here on water with table salt is known by temperature.
+    private static final double COLDEST_BRINE_KELVIN = 278.15 - 1e-9;
+
     private final Node root;
     private final Issues issues;
 
@@ -29,6 +32,7 @@ final class KitMeaning {
         for (var entry : Tree.entries(root, "kit", "lenses")) checkLens(entry);
         for (var entry : Tree.entries(root, "kit", "lights")) checkLight(entry);
         for (var entry : Tree.entries(root, "kit", "machines")) checkMachine(entry);
+        for (var entry : Tree.entries(root, "kit", "tanks")) checkTank(entry);
         for (var entry : Tree.entries(root, "deliver")) checkDelivery(entry);
     }
 
@@ -202,6 +206,18 @@ final class KitMeaning {
                     along ? "in units of length" : "in units of angle",
                     "Make two machines where one goes along and another round.");
         }
+    }
+
+    private void checkTank(Node.Entry entry) {
+        var water = quantity(entry.value(), "temperature");
+        if (!Tree.has(entry.value(), "salt") || water.isEmpty() || water.get().si() >= COLDEST_BRINE_KELVIN) return;
+        issues.add(
+                Tree.find(entry.value(), "temperature").orElseThrow(),
+                "kit.tanks." + entry.key() + ".temperature",
+                "P-TANK-01",
+                water.get().valueText() + ", with table salt in the water",
+                "5 degC or more: colder brine isn't known here",
+                "Weigh a litre of the water, and write its density.");
     }
 
     private void checkDelivery(Node.Entry entry) {

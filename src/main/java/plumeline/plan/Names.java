@@ -4,19 +4,23 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import plumeline.quantity.Quantity;
 import plumeline.text.Node;
 
 /// The names that a plan gives to its things, kit, deliveries and shots.
 ///
 /// @param kit names by the kit's section: `cameras`, `lenses` …
 /// @param things the things' variants by the thing's name
+/// @param heights how high each thing is, where that is written, by every way to refer to it
 /// @param ways how each machine goes, by its name
 /// @param deliveries the deliveries' names
 /// @param shots each shot's names by the shot's name
 record Names(
         Map<String, Set<String>> kit,
         Map<String, Set<String>> things,
+        Map<String, Quantity> heights,
         Map<String, Kit.Way> ways,
         Set<String> deliveries,
         Map<String, ShotNames> shots) {
@@ -66,7 +70,28 @@ record Names(
         for (var machine : Tree.entries(root, "kit", "machines")) {
             ways.put(machine.key(), KitBuilder.way(machine.value()));
         }
-        return new Names(kit, things, ways, keys(root, "deliver"), shots);
+        return new Names(kit, things, heights(root), ways, keys(root, "deliver"), shots);
+    }
+
+    private static Map<String, Quantity> heights(Node root) {
+        var heights = new LinkedHashMap<String, Quantity>();
+        for (var thing : Tree.entries(root, "things")) {
+            if (!(thing.value() instanceof Node.Mapping own)) continue;
+            findHeight(Overlay.variant(own, Optional.empty())).ifPresent(height -> heights.put(thing.key(), height));
+            for (var variant : Tree.entries(own, "variants")) {
+                if (!(variant.value() instanceof Node.Mapping over)) continue;
+                findHeight(Overlay.variant(own, Optional.of(over)))
+                        .ifPresent(height -> heights.put(thing.key() + "." + variant.key(), height));
+            }
+        }
+        return heights;
+    }
+
+    private static Optional<Quantity> findHeight(Node thing) {
+        var profile = Tree.items(thing, "profile");
+        return profile.isEmpty()
+                ? Tree.find(thing, "height").flatMap(Written::quantityOf)
+                : Written.itemsOf(profile.getLast()).stream().findFirst().flatMap(Written::quantityOf);
     }
 
     /// The names of all shots together.

@@ -15,6 +15,8 @@ import plumeline.text.Place;
 final class ShotMeaning {
     private static final String PLACED = "a placed thing";
 
+    private static final double ROUNDING = 1e-9;
+
     private final Node shot;
     private final String path;
     private final Names names;
@@ -110,6 +112,29 @@ final class ShotMeaning {
                     "a list of " + tied.size(),
                     "one height a line: " + lines.get().valueText(),
                     "Leave out `lines`, or write as many heights.");
+        }
+        var thing = Tree.scalar(entry.value(), "thing").map(Node.Scalar::text).orElse("");
+        int index = 0;
+        for (Node tie : tied) checkTie(tie, at + ".tied[" + ++index + "]", thing);
+    }
+
+    private void checkTie(Node tie, String field, String thing) {
+        var height = Optional.ofNullable(names.heights().get(thing));
+        var highest = switch (Setting.of(tie)) {
+            case Setting.Value value -> Optional.of(value.quantity());
+            case Setting.Between between -> Optional.of(between.high());
+            case Setting.Free _, Setting.Other _ -> Optional.<Quantity>empty();
+        };
+        if (height.isPresent()
+                && highest.isPresent()
+                && highest.get().si() > height.get().si() * (1 + ROUNDING)) {
+            issues.add(
+                    tie,
+                    field,
+                    "P-TIE-02",
+                    highest.get().valueText(),
+                    "at most " + height.get().valueText() + ", the height of " + Issues.shown(thing),
+                    "Measure from its base to where the line leaves it; count a wire fixed to it as part of it.");
         }
     }
 

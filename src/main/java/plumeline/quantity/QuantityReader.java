@@ -239,7 +239,7 @@ final class QuantityReader {
                     "Write a decimal point, and nothing between thousands: try " + reads + text.substring(at) + ".");
         }
         String nearest = nearestUnit(symbol);
-        String hint = nearest.isEmpty() ? example() : digits + " " + nearest;
+        String hint = nearest.isEmpty() ? kept(digits, Unit.NONE) : digits + " " + nearest;
         return refuse(shown(), allowed(), "\"" + cut(symbol) + "\" is no unit we know: try " + hint + ".");
     }
 
@@ -297,9 +297,8 @@ final class QuantityReader {
     private Reading refuseKind(String digits, Unit unit) {
         Kind first = accepted.getFirst();
         if (unit.kind() == Kind.NUMBER) {
-            String symbol = Unit.listUnits(first).getFirst().symbol();
             String number = "a bare number (" + cut(written.strip()) + ")";
-            return refuse(number, allowed(), "Add the unit: try " + digits + " " + symbol + ".");
+            return refuse(number, allowed(), "Add the unit: try " + kept(digits, unit) + ".");
         }
         if (first == Kind.NUMBER && accepted.size() == 1) {
             if (unit.kind() == Kind.SHARE) {
@@ -308,7 +307,20 @@ final class QuantityReader {
             }
             return refuse(shown(), allowed(), "Leave out the unit: try " + digits + ".");
         }
-        return refuse(shown(), allowed(), "Try " + example() + ".");
+        return refuse(shown(), allowed(), "Try " + kept(digits, unit) + ".");
+    }
+
+    /// Gives the figure as it was given, in the unit that it is likeliest meant in: what weighs is told in grams, and a
+    /// millilitre of water is a gram.
+    private String kept(String digits, Unit given) {
+        boolean isMass = accepted.contains(Kind.MASS);
+        if (isMass && given.kind() == Kind.VOLUME || accepted.contains(Kind.VOLUME) && given.kind() == Kind.MASS) {
+            boolean isLarge = given.symbol().equals("l") || given.symbol().equals("kg");
+            return digits + (isMass ? isLarge ? " kg" : " g" : isLarge ? " l" : " ml");
+        }
+        Kind kind = isMass ? Kind.MASS : accepted.isEmpty() ? Kind.LENGTH : accepted.getFirst();
+        List<Unit> units = Unit.listUnits(kind);
+        return units.isEmpty() ? example() : digits + " " + units.getFirst().symbol();
     }
 
     private String allowed() {

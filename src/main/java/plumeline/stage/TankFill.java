@@ -2,11 +2,14 @@ package plumeline.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.plan.Kit;
 import plumeline.plan.TankPlace;
+import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
 import plumeline.water.GlassTank;
+import plumeline.water.Solution;
 import plumeline.water.TankLoad;
 import plumeline.water.Water;
 
@@ -38,17 +41,28 @@ public sealed interface TankFill {
     /// The water's temperature is past 0 to 40 degC.
     record TooHotOrCold() implements TankFill {}
 
-    /// Finds the density of the tank's fresh water.
+    /// Finds the density of the tank's water: as it was measured, else by its salt and temperature, else fresh.
     ///
     /// @param place the tank
-    /// @return kilograms a cubic metre; empty past 0 to 40 degC
+    /// @return kilograms a cubic metre; empty past 0 to 40 degC, with table salt past 5 to 40 degC
     static OptionalDouble findDensity(TankPlace place) {
-        double kelvin = place.tank()
-                .written()
-                .findQuantity("temperature")
-                .map(Quantity::si)
-                .orElse(ROOM_KELVIN);
-        return Water.densityKilogramsPerMetre3(kelvin).find();
+        Written tank = place.tank().written();
+        Optional<Quantity> measured = tank.findQuantity("density");
+        if (measured.isPresent()) {
+            return OptionalDouble.of(measured.get().si());
+        }
+        double kelvin = tank.findQuantity("temperature").map(Quantity::si).orElse(ROOM_KELVIN);
+        return findSolution(tank)
+                .map(solution -> solution.densityKilogramsPerMetre3(kelvin))
+                .orElseGet(() -> Water.densityKilogramsPerMetre3(kelvin))
+                .find();
+    }
+
+    private static Optional<Solution> findSolution(Written tank) {
+        return tank.findQuantity("salt")
+                .map(share -> new Solution(Solution.Solute.SALT, share.si()))
+                .or(() ->
+                        tank.findQuantity("sea_salt").map(share -> new Solution(Solution.Solute.SEA_SALT, share.si())));
     }
 
     /// Reads a tank. A rim that isn't written is none; a floor lies on its edges; the glass weighs what its panes

@@ -26,12 +26,19 @@ import plumeline.water.Water;
 /// @param line as written
 /// @param thing index of the thing
 /// @param wish the tilt
-/// @param inWater how it hangs under the tank's water; in air where there is no tank
-/// @param inAir how it hangs in air
+/// @param around how it hangs in water and in air
 /// @param loads what it weighs, for its line
-record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inAir, Loads loads) implements Want {
+/// @param doubt what was measured of it and may be off
+record Hangs(WantLine line, int thing, Poise.Wish wish, Around around, Loads loads, Doubt doubt) implements Want {
     private static final double FAR_MILLIMETRES = 10_000;
     private static final String WIRE = "that is beyond its ends, so tie it to a wire or a frame that reaches there.";
+
+    /// How it hangs.
+    ///
+    /// @param waterKilogramsPerMetre3 the tank's water, or the air where there is no tank
+    /// @param inWater how it hangs in that
+    /// @param inAir how it hangs in air
+    record Around(double waterKilogramsPerMetre3, Poise inWater, Poise inAir) {}
 
     /// Its weight.
     ///
@@ -62,7 +69,7 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
 
     @Override
     public boolean restsOnMarks() {
-        return !inWater.floats() || !inAir.floats();
+        return !around.inWater().floats() || !around.inAir().floats();
     }
 
     @Override
@@ -99,7 +106,11 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
     }
 
     private Poise poise(Moments moments) {
-        return isWet(moments.stage(), scene(moments).things().get(thing)) ? inWater : inAir;
+        return isWet(moments) ? around.inWater() : around.inAir();
+    }
+
+    private boolean isWet(Moments moments) {
+        return isWet(moments.stage(), scene(moments).things().get(thing));
     }
 
     private static boolean isWet(Stage stage, Body body) {
@@ -130,7 +141,7 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         double[] parts = poise.parts(ties, wish);
         if (margin(parts) >= 0) {
             return Optional.of(name + " hangs at " + Lacks.degrees(tilt) + "; " + wanted + ". "
-                    + pulls(poise.pullsNewtons(ties, wish), poise == inWater && inWater != inAir));
+                    + pulls(poise.pullsNewtons(ties, wish), isWet(moments)));
         }
         if (poise.tips(ties, wish)) {
             return Optional.of(name + " tips to " + Lacks.degrees(tilt)
@@ -149,6 +160,19 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Poise inWater, Poise inA
         Poise poise = poise(moments);
         Poise.Ties ties = ties(moments);
         return poise.floats() || poise.tips(ties, wish) ? List.of() : poise.pullsNewtons(ties, wish);
+    }
+
+    /// It may not hang so where what was measured is off as far as it may be.
+    @Override
+    public Optional<String> findTight(Moments moments) {
+        Poise.Ties ties = ties(moments);
+        double[] parts = poise(moments).parts(ties, wish);
+        if (margin(parts) < 0) {
+            return Optional.empty();
+        }
+        double density = isWet(moments) ? around.waterKilogramsPerMetre3() : WaterWants.AIR_KILOGRAMS_PER_METRE3;
+        return doubt.findDeciding(parts, vessel -> new Poise(vessel, density).parts(ties, wish))
+                .map(measure -> Doubt.sentence(Parts.name(moments, thing), measure));
     }
 
     private String where() {

@@ -27,6 +27,14 @@ public final class Lacks {
                         + ". Push it under in a jug on a kitchen scale: the grams gained are the millilitres it"
                         + " displaces; measure what is in it.";
             case PROFILE -> name + "'s profile has a hole. Measure its radius at each height where the outline bends.";
+            case OUTLINE ->
+                name + " can't displace so much: its form holds far less."
+                        + " Measure its form again, and push it under in a jug on a kitchen scale again: the grams"
+                        + " gained are the millilitres it displaces.";
+            case BASE ->
+                "The hollow under " + name + "'s base has no room in its form, or less room than air. Measure its"
+                        + " diameter at the rim and its depth in the middle; fill it with water, upside down on a"
+                        + " scale: 1 g is 1 ml.";
         };
     }
 

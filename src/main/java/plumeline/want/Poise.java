@@ -3,19 +3,16 @@ package plumeline.want;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import plumeline.water.Attitudes;
-import plumeline.water.Buoyancy;
-import plumeline.water.Hold;
+import plumeline.water.Hanging;
 import plumeline.water.Vessel;
-import plumeline.water.Water;
 
 /// How a vessel hangs on upright lines that leave its axis: at which height a tie is in balance, tilt by tilt; where it
 /// comes to rest on its ties; how far that is from an attitude, as margins that are steady in the ties.
 ///
-/// Tied at a height t it is turned by W sin θ (t − b(θ)), with W its net weight and b(θ) the height in balance: without
-/// moving liquid the one balance point. It rests where that goes through nothing and pushes back on both sides; above
-/// b(0) it rests upright, under b(π) upside down. Two lines at a tilt both pull while b(θ) lies between their ties.
-/// Derived in `docs/derivations/float.md`. Angles here are in degrees, 0 upright, 180 upside down.
+/// Tied at a height t it is turned by W sin θ (t − b(θ)), with W its net weight there and b(θ) the height in balance:
+/// without moving liquid the one balance point. It rests where that goes through nothing and pushes back on both sides;
+/// above b(0) it rests upright, under b(π) upside down. Two lines at a tilt both pull while b(θ) lies between their
+/// ties. Derived in `docs/derivations/float.md`. Angles here are in degrees, 0 upright, 180 upside down.
 final class Poise {
     /// What a millimetre between a tie and where it tips counts for, degrees: then 3 deg are used up, the usual
     /// `within`. The tilt itself jumps where a body tips over; this keeps margins steady there.
@@ -31,7 +28,8 @@ final class Poise {
     private static final int HALF_ROUND = 180;
     private static final int STEPS = 8;
 
-    private final double netKilograms;
+    private final boolean floats;
+    private final double[] loadNewtons = new double[HALF_ROUND + 1];
     private final double[] balanceMetres = new double[HALF_ROUND + 1];
 
     /// A wish for an attitude.
@@ -69,24 +67,25 @@ final class Poise {
         }
     }
 
+    /// Reads a vessel as it is held at the attitude from which it is let go: air that has left from under its base
+    /// by then has gone.
     Poise(Vessel vessel, double waterKilogramsPerMetre3) {
-        netKilograms = -Buoyancy.netLiftNewtons(vessel, waterKilogramsPerMetre3) / Water.GRAVITY_METRES_PER_SECOND2;
-        if (netKilograms > 0) {
-            for (int i = 0; i <= HALF_ROUND; i++) {
-                double tilt = Math.toRadians(Math.clamp(i, EDGE_DEGREES, HALF_ROUND - EDGE_DEGREES));
-                double moment = Attitudes.rightingNewtonMetres(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), tilt);
-                balanceMetres[i] = -moment / (netNewtons() * Math.sin(tilt));
-            }
+        floats = !(Hanging.loadNewtons(vessel, waterKilogramsPerMetre3) > 0);
+        for (int i = 0; i <= HALF_ROUND && !floats; i++) {
+            double tilt = Math.toRadians(Math.clamp(i, EDGE_DEGREES, HALF_ROUND - EDGE_DEGREES));
+            balanceMetres[i] = Hanging.balanceMetres(vessel, waterKilogramsPerMetre3, tilt);
+            loadNewtons[i] = Hanging.loadNewtons(vessel, waterKilogramsPerMetre3, tilt);
         }
     }
 
     /// Whether a line from above would have to push.
     boolean floats() {
-        return !(netKilograms > 0);
+        return floats;
     }
 
-    double netNewtons() {
-        return netKilograms * Water.GRAVITY_METRES_PER_SECOND2;
+    /// Its weight in water as it hangs.
+    private double loadNewtons(Ties ties, Wish wish) {
+        return loadNewtons[Math.clamp(Math.round(tiltDegrees(ties, wish)), 0, HALF_ROUND)];
     }
 
     /// The height of the tie in balance at a tilt.
@@ -135,11 +134,12 @@ final class Poise {
                 ? (balanceMetres(Math.abs(ties.cutDegrees())) - ties.lowest()) / (ties.highest() - ties.lowest())
                 : 0;
         double carrying = carrying(ties, wish);
+        double load = loadNewtons(ties, wish);
         for (double tie : ties.metres()) {
             double part = isSpread
                     ? tie == ties.highest() ? share : tie == ties.lowest() ? 1 - share : 0
                     : tie == carrying ? 1.0 / Collections.frequency(ties.metres(), carrying) : 0;
-            pulls.add(part * netNewtons());
+            pulls.add(part * load);
         }
         return pulls;
     }

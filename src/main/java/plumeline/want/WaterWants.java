@@ -1,6 +1,7 @@
 package plumeline.want;
 
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import plumeline.geom.Body;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
@@ -10,8 +11,10 @@ import plumeline.stage.Immersed;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
 import plumeline.water.Attitudes;
+import plumeline.water.Hanging;
 import plumeline.water.Hold;
 import plumeline.water.Vessel;
+import plumeline.water.Water;
 
 /// From a want on water as written to one that can be judged, or that says what is missing.
 final class WaterWants {
@@ -19,7 +22,7 @@ final class WaterWants {
     private static final double WITHIN_RADIANS = Math.toRadians(3);
 
     private static final double PIXELS = 1;
-    private static final double AIR_KILOGRAMS_PER_METRE3 = 1.2;
+    static final double AIR_KILOGRAMS_PER_METRE3 = 1.2;
 
     /// A base this near to the floor stands on it, metres.
     private static final double ON_THE_FLOOR_METRES = 0.002;
@@ -132,30 +135,42 @@ final class WaterWants {
         return switch (immersed.body()) {
             case Immersed.Body.Untold(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, placed().name()));
             case Immersed.Body.Of body -> {
-                Vessel vessel = body.vessel();
-                if (Math.abs(immersed.net().value()) < immersed.net().half()) {
+                double tilt = Math.toDegrees(Math.IEEEremainder(tiltRadians, 2 * Math.PI));
+                UnaryOperator<Vessel> held = any -> held(any, Math.toRadians(Math.abs(tilt)));
+                Vessel vessel = held.apply(body.vessel());
+                double net = Hanging.loadNewtons(vessel, water) / Water.GRAVITY_METRES_PER_SECOND2;
+                if (Math.abs(net) < immersed.net().half()) {
                     yield unknown(Lacks.tooNear(placed().name(), immersed));
                 }
-                if (line.word().equals("upright")
-                        && findWater().isPresent()
-                        && immersed.net().value() < 0) {
+                if (line.word().equals("upright") && findWater().isPresent() && net < 0) {
                     // Its lines are slack: it floats, upright or not.
                     yield turned(immersed, vessel, water, Lacks.assumed(immersed, body));
                 }
                 Poise inWater = new Poise(vessel, water);
                 Poise inAir = findWater().isPresent() ? new Poise(vessel, AIR_KILOGRAMS_PER_METRE3) : inWater;
-                double tilt = Math.toDegrees(Math.IEEEremainder(tiltRadians, 2 * Math.PI));
                 Poise.Wish wish = new Poise.Wish(tilt, Math.toDegrees(si("within", WITHIN_RADIANS)));
-                String atTheTop = placed().tied().isEmpty()
-                        ? "Assumed: its lines leave it at its top; measure, and write them as tied. "
-                        : "";
-                Hangs.Loads loads = new Hangs.Loads(
-                        immersed.mass().value(),
-                        immersed.net().value(),
-                        (atTheTop + Lacks.assumed(immersed, body)).strip());
-                yield new Hangs(line, index, wish, inWater, inAir, loads);
+                Hangs.Loads loads =
+                        new Hangs.Loads(immersed.mass().value(), net, assumed(vessel, Lacks.assumed(immersed, body)));
+                Doubt doubt = Doubt.of(Immersed.listMoved(placed().thing(), water), held);
+                yield new Hangs(line, index, wish, new Hangs.Around(water, inWater, inAir), loads, doubt);
             }
         };
+    }
+
+    /// Air that has no room under its base at the attitude that is wanted has gone before it is let go.
+    private static Vessel held(Vessel vessel, double tiltRadians) {
+        return vessel.withAirUnder(vessel.airUnderMetres3(tiltRadians));
+    }
+
+    private String assumed(Vessel vessel, String assumed) {
+        String atTheTop = placed().tied().isEmpty()
+                ? "Assumed: its lines leave it at its top; measure, and write them as tied. "
+                : "";
+        String under = vessel.airUnderMetres3(0) > 0
+                ? "The air under its base lifts it there and may turn it: tilt it under water until none is left, and"
+                        + " write the base's air: 0 ml. "
+                : "";
+        return (atTheTop + under + assumed).strip();
     }
 
     /// Of a thing on no line, where it stands before any mark is moved.

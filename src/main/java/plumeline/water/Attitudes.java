@@ -16,6 +16,7 @@ public final class Attitudes {
     private static final int QUARTERS = 4;
     private static final double EDGE_RADIANS = Math.toRadians(0.02);
     private static final double FINE_RADIANS = Math.toRadians(0.0005);
+    private static final int MOST_FALSI = 8;
     private static final int MOST_RETURNS = 8;
     private static final double STEP_BACK_RADIANS = Math.toRadians(0.5);
 
@@ -34,8 +35,13 @@ public final class Attitudes {
     /// @param stiffnessNewtonMetresPerRadian what the moment grows by when it is pushed, newton metres a radian, ≥
     /// 0; the least of all ways
     /// @param energyJoules potential energy, joules
+    /// @param airUnderMetres3 the air under its base that is left there, cubic metres, ≥ 0
     public record Attitude(
-            double tiltRadians, double towardRadians, double stiffnessNewtonMetresPerRadian, double energyJoules) {
+            double tiltRadians,
+            double towardRadians,
+            double stiffnessNewtonMetresPerRadian,
+            double energyJoules,
+            double airUnderMetres3) {
         /// Says which end is up.
         ///
         /// @return the end
@@ -249,15 +255,26 @@ public final class Attitudes {
             return oneSign && Math.abs(here) < Math.abs(before) && Math.abs(here) < Math.abs(after);
         }
 
+        /// The tilt between a moment that isn't above 0 and one that is: regula falsi as Illinois has it, each step a
+        /// little beyond the root so that both ends close in; where the moment jumps, by halves.
         private double root(Sample low, Sample high) {
             double a = low.tilt();
             double b = high.tilt();
-            while (b - a > FINE_RADIANS) {
-                double middle = (a + b) / 2;
-                if (at(middle).moment() > 0) {
-                    b = middle;
+            double under = low.moment();
+            double over = high.moment();
+            for (int i = 0; b - a > FINE_RADIANS; i++) {
+                boolean halves = i >= MOST_FALSI || !(over > under);
+                double falsi = (a * over - b * under) / (over - under);
+                double tilt = halves ? (a + b) / 2 : Math.clamp(falsi, a + FINE_RADIANS / 4, b - FINE_RADIANS / 4);
+                double moment = at(tilt).moment();
+                if (moment > 0) {
+                    b = tilt;
+                    over = moment;
+                    under /= 2;
                 } else {
-                    a = middle;
+                    a = tilt;
+                    under = moment;
+                    over /= 2;
                 }
             }
             return (a + b) / 2;
@@ -265,7 +282,7 @@ public final class Attitudes {
 
         private Attitude attitude(double tilt) {
             double energy = Stance.of(vessel, water, hold, Stance.up(tilt)).energyJoules();
-            return new Attitude(tilt, 0, Math.max(0, stiffness(tilt)), energy);
+            return new Attitude(tilt, 0, Math.max(0, stiffness(tilt)), energy, vessel.airUnderMetres3(tilt));
         }
 
         private double stiffness(double tilt) {

@@ -1,7 +1,9 @@
 package plumeline.water;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import plumeline.geom.Vec;
 import plumeline.ranges.Ranges;
 
 /// Where to tie a vessel so that it hangs as wanted, and what each line carries. All of it is under water; the lines
@@ -14,6 +16,9 @@ public final class Hanging {
     private static final double ON_IT_METRES = 0.0005;
 
     private static final double PUSH_RADIANS = Math.toRadians(1);
+
+    /// A lean so small that it counts as none.
+    private static final double NEAR_RADIANS = 1e-4;
 
     private Hanging() {}
 
@@ -44,7 +49,8 @@ public final class Hanging {
     /// @param steadiness whether it comes back to it
     /// @param loadsNewtons what each line pulls, in the order of the points, newtons; negative where it would have
     /// to push
-    public record Found(double tiltRadians, Steadiness steadiness, List<Double> loadsNewtons) {
+    /// @param airUnderMetres3 the air that is left under its base there, cubic metres, ≥ 0
+    public record Found(double tiltRadians, Steadiness steadiness, List<Double> loadsNewtons, double airUnderMetres3) {
         /// Copies the list.
         public Found {
             loadsNewtons = List.copyOf(loadsNewtons);
@@ -59,13 +65,34 @@ public final class Hanging {
         INDIFFERENT
     }
 
-    /// Gives the net weight in water.
+    /// Gives the net weight in water, with all the air under its base.
     ///
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
     /// @return weight less lift, newtons; negative where it floats
     public static double loadNewtons(Vessel vessel, double waterKilogramsPerMetre3) {
         return -Buoyancy.netLiftNewtons(vessel, waterKilogramsPerMetre3);
+    }
+
+    /// Gives the net weight in water of what is turned to a tilt, with the air under its base that stays there.
+    ///
+    /// @param vessel the vessel
+    /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
+    /// @param tiltRadians tilt of the axis from upright, radians, 0 to π
+    /// @return weight less lift, newtons; negative where it floats
+    public static double loadNewtons(Vessel vessel, double waterKilogramsPerMetre3, double tiltRadians) {
+        return loadNewtons(vessel.spilled(Stance.up(tiltRadians)), waterKilogramsPerMetre3);
+    }
+
+    /// Gives the tie height at which nothing turns it at a tilt: tied above that it turns towards upright where it
+    /// sinks.
+    ///
+    /// @param vessel the vessel
+    /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
+    /// @param tiltRadians tilt of the axis from upright, radians, over 0 to under π
+    /// @return height over the base, metres; may lie beyond its ends; infinite where weight and lift are the same
+    public static double balanceMetres(Vessel vessel, double waterKilogramsPerMetre3, double tiltRadians) {
+        return balanceMetres(vessel, waterKilogramsPerMetre3, tiltRadians, 0);
     }
 
     /// Gives the one tie height that counts for an attitude: level, the balance point x = (M·x_m − ρV·x_v)/(M − ρV);
@@ -76,9 +103,9 @@ public final class Hanging {
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
     /// @param wanted the attitude
     /// @return height over the base, metres; may lie beyond its ends
-    /// @throws IllegalArgumentException where weight and lift are the same: no line pulls
+    /// @throws IllegalArgumentException where weight and lift are the same there: no line pulls
     public static double singlePointMetres(Vessel vessel, double waterKilogramsPerMetre3, Wanted wanted) {
-        double load = loadNewtons(vessel, waterKilogramsPerMetre3);
+        double load = loadNewtons(vessel, waterKilogramsPerMetre3, wanted.tiltRadians());
         Ranges.check(load != 0, "load", load, "other than 0");
         if (wanted == Wanted.LEVEL) {
             Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), Stance.up(Math.PI / 2));
@@ -88,21 +115,22 @@ public final class Hanging {
                                     * stance.displacedCentre().z())
                     / heldKilograms;
         }
-        double one = balanceMetres(vessel, waterKilogramsPerMetre3, wanted, 0);
-        double other = balanceMetres(vessel, waterKilogramsPerMetre3, wanted, Math.PI / 2);
+        double tilt = Math.abs(wanted.tiltRadians() - NEAR_RADIANS);
+        double one = balanceMetres(vessel, waterKilogramsPerMetre3, tilt, 0);
+        double other = balanceMetres(vessel, waterKilogramsPerMetre3, tilt, Math.PI / 2);
         return (wanted == Wanted.UPRIGHT) == load > 0 ? Math.max(one, other) : Math.min(one, other);
     }
 
-    /// The tie height at which it neither comes back nor goes on when it leans a little towards a side.
     private static double balanceMetres(
-            Vessel vessel, double waterKilogramsPerMetre3, Wanted wanted, double towardRadians) {
-        double tilt = Math.abs(wanted.tiltRadians() - 1e-4);
-        Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), Stance.up(tilt, towardRadians));
+            Vessel vessel, double waterKilogramsPerMetre3, double tiltRadians, double towardRadians) {
+        Vec up = Stance.up(tiltRadians, towardRadians);
+        Stance stance = Stance.of(vessel, waterKilogramsPerMetre3, new Hold.Tied(0), up);
         double held = (stance.massKilograms() - stance.displacedKilograms()) * Water.GRAVITY_METRES_PER_SECOND2;
-        return -stance.rightingNewtonMetres() / (held * Math.sin(tilt));
+        return -stance.rightingNewtonMetres() / (held * Math.sin(tiltRadians));
     }
 
-    /// Hangs it.
+    /// Hangs it. Air that has no room under its base in the wanted attitude, or leaves on the way to where it comes to
+    /// rest, is gone.
     ///
     /// @param vessel the vessel
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre, > 0
@@ -112,55 +140,64 @@ public final class Hanging {
     public static Found hang(Vessel vessel, double waterKilogramsPerMetre3, Wanted wanted, List<Double> pointsMetres) {
         int count = pointsMetres.size();
         Ranges.check(count == 1 || count == 2, "points", count, "1 or 2");
-        double load = loadNewtons(vessel, waterKilogramsPerMetre3);
+        Vessel held = vessel.spilled(Stance.up(wanted.tiltRadians()));
+        double load = loadNewtons(held, waterKilogramsPerMetre3);
+        double air = held.airUnderMetres3(wanted.tiltRadians());
         if (load == 0) {
-            List<Double> none = new ArrayList<>();
-            pointsMetres.forEach(_ -> none.add(0.0));
-            return new Found(wanted.tiltRadians(), Steadiness.INDIFFERENT, none);
+            return new Found(wanted.tiltRadians(), Steadiness.INDIFFERENT, Collections.nCopies(count, 0.0), air);
         }
-        double balance = singlePointMetres(vessel, waterKilogramsPerMetre3, wanted);
+        double balance = singlePointMetres(held, waterKilogramsPerMetre3, wanted);
+        One one = new One(held, waterKilogramsPerMetre3, wanted, pointsMetres, balance);
         if (count == 1) {
-            return onOne(vessel, waterKilogramsPerMetre3, wanted, pointsMetres, 0, balance);
+            return one.hang(0);
         }
         double first = pointsMetres.get(0);
         double second = pointsMetres.get(1);
         Ranges.check(first != second, "points", first, "apart");
         if (wanted != Wanted.LEVEL) {
             boolean firstCarries = first > second == (wanted == Wanted.UPRIGHT) == load > 0;
-            return onOne(vessel, waterKilogramsPerMetre3, wanted, pointsMetres, firstCarries ? 0 : 1, balance);
+            return one.hang(firstCarries ? 0 : 1);
         }
         double onFirst = load * (second - balance) / (second - first);
         double onSecond = load - onFirst;
+        List<Double> loads = List.of(onFirst, onSecond);
         if (onFirst / load >= 0 && onSecond / load >= 0) {
-            return new Found(Math.PI / 2, Steadiness.STEADY, List.of(onFirst, onSecond));
+            return new Found(Math.PI / 2, Steadiness.STEADY, loads, air);
         }
-        Found tipped =
-                onOne(vessel, waterKilogramsPerMetre3, wanted, pointsMetres, onFirst / load < 0 ? 1 : 0, balance);
-        return new Found(tipped.tiltRadians(), tipped.steadiness(), List.of(onFirst, onSecond));
+        Found tipped = one.hang(onFirst / load < 0 ? 1 : 0);
+        return new Found(tipped.tiltRadians(), tipped.steadiness(), loads, tipped.airUnderMetres3());
     }
 
-    private static Found onOne(
-            Vessel vessel,
-            double waterKilogramsPerMetre3,
-            Wanted wanted,
-            List<Double> pointsMetres,
-            int carries,
-            double balanceMetres) {
-        double load = loadNewtons(vessel, waterKilogramsPerMetre3);
-        List<Double> loads = new ArrayList<>();
-        for (int i = 0; i < pointsMetres.size(); i++) {
-            loads.add(i == carries ? load : 0.0);
+    /// One tie that carries all.
+    private record One(Vessel vessel, double water, Wanted wanted, List<Double> pointsMetres, double balanceMetres) {
+        private Found hang(int carries) {
+            double at = pointsMetres.get(carries);
+            if (wanted == Wanted.LEVEL && Math.abs(at - balanceMetres) <= ON_IT_METRES) {
+                return indifferent(carries);
+            }
+            double from = wanted.tiltRadians() + (wanted == Wanted.UPRIGHT ? PUSH_RADIANS : 0);
+            from -= wanted == Wanted.UPSIDE_DOWN ? PUSH_RADIANS : 0;
+            return switch (Attitudes.settle(vessel, water, new Hold.Tied(at), from)) {
+                case Attitudes.Rest.At(Attitudes.Attitude attitude) -> {
+                    double tilt = attitude.tiltRadians();
+                    // The push that shows whether it comes back spills nothing of what does.
+                    boolean comesBack = Math.abs(tilt - wanted.tiltRadians()) < PUSH_RADIANS;
+                    double air = comesBack ? vessel.airUnderMetres3(tilt) : attitude.airUnderMetres3();
+                    yield found(tilt, Steadiness.STEADY, carries, air);
+                }
+                case Attitudes.Rest.Indifferent() -> indifferent(carries);
+            };
         }
-        double at = pointsMetres.get(carries);
-        if (wanted == Wanted.LEVEL && Math.abs(at - balanceMetres) <= ON_IT_METRES) {
-            return new Found(wanted.tiltRadians(), Steadiness.INDIFFERENT, loads);
+
+        private Found indifferent(int carries) {
+            double tilt = wanted.tiltRadians();
+            return found(tilt, Steadiness.INDIFFERENT, carries, vessel.airUnderMetres3(tilt));
         }
-        double from = wanted.tiltRadians() + (wanted == Wanted.UPRIGHT ? PUSH_RADIANS : 0);
-        from -= wanted == Wanted.UPSIDE_DOWN ? PUSH_RADIANS : 0;
-        return switch (Attitudes.settle(vessel, waterKilogramsPerMetre3, new Hold.Tied(at), from)) {
-            case Attitudes.Rest.At(Attitudes.Attitude attitude) ->
-                new Found(attitude.tiltRadians(), Steadiness.STEADY, loads);
-            case Attitudes.Rest.Indifferent() -> new Found(wanted.tiltRadians(), Steadiness.INDIFFERENT, loads);
-        };
+
+        private Found found(double tilt, Steadiness steadiness, int carries, double air) {
+            List<Double> loads = new ArrayList<>(Collections.nCopies(pointsMetres.size(), 0.0));
+            loads.set(carries, loadNewtons(vessel.withAirUnder(air), water));
+            return new Found(tilt, steadiness, loads, air);
+        }
     }
 }

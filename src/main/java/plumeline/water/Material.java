@@ -1,5 +1,7 @@
 package plumeline.water;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -67,16 +69,33 @@ public enum Material {
 
     /// Finds a material by its name, in any case, words joined by spaces, `_` or `-`.
     ///
-    /// @param name such as `can aluminium`
+    /// @param name such as `can aluminium`; `aluminum` is a spelling too
     /// @return the material
     public static Optional<Material> find(String name) {
-        String word = name.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_');
+        String word = name.strip()
+                .toUpperCase(Locale.ROOT)
+                .replace(' ', '_')
+                .replace('-', '_')
+                .replace("ALUMINUM", "ALUMINIUM");
         for (Material each : values()) {
             if (each.name().equals(word)) {
                 return Optional.of(each);
             }
         }
         return Optional.empty();
+    }
+
+    /// Lists every name that is found, as people write them.
+    ///
+    /// @return all materials' words, then other spellings
+    public static List<String> listSpellings() {
+        List<String> all = new ArrayList<>();
+        for (Material each : values()) {
+            all.add(each.word());
+        }
+        all.add("aluminum");
+        all.add("can aluminum");
+        return all;
     }
 
     /// Gives its name as people write it.

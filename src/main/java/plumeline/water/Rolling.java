@@ -113,7 +113,8 @@ final class Rolling {
                     ? 0
                     : Math.atan2(quarter().y(), quarter().x());
             double stiffness = Math.max(0, bowl.least());
-            return new Attitudes.Attitude(here.tiltRadians(), toward, stiffness, here.energyJoules());
+            double air = vessel.airUnderMetres3(here.tiltRadians());
+            return new Attitudes.Attitude(here.tiltRadians(), toward, stiffness, here.energyJoules(), air);
         }
 
         /// One step; false at rest.

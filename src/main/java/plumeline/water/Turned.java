@@ -8,9 +8,9 @@ import plumeline.ranges.Ranges;
 /// A body of revolution: frusta stacked along z, closed by flat ends.
 ///
 /// A slice across the axis is a disc that the plane cuts along a chord, so that area and first moment of each slice
-/// are closed; along the axis they are summed by Gauss's rule with 16 nodes between the places where the plane enters
-/// and leaves the wall, on a variable in which both ends are smooth. The error is under 1e-9 of the volume (held by
-/// test against closed forms).
+/// are closed; along the axis chords are summed by Gauss's rule with 16 nodes between the places where the plane enters
+/// and leaves the wall, on a variable in which both ends are smooth; areas follow from them by parts. The error is
+/// under 1e-9 of the volume (held by test against closed forms).
 ///
 /// **Source:** own derivation from the circular segment, area r²(acos(−u) + u·√(1 − u²)), first moment
 /// −⅔(r² − c²)^³⁄², u = c/r; the rule's nodes from numpy 1.x `legendre.leggauss`.
@@ -18,6 +18,13 @@ import plumeline.ranges.Ranges;
 /// @param rings heights, which never go down, with the radius there; at least two
 public record Turned(List<Ring> rings) implements Form {
     private static final double UPRIGHT = 1e-9;
+
+    /// An apex this many times as far off as the cut is long takes three digits of the sums.
+    private static final double FAR_APEX = 1000;
+
+    /// A wall that tapers by no more than this share of its radius is a cylinder's.
+    private static final double ROUNDING = 1e-13;
+
     private static final double[] NODES = {
         8.395745907321959e-05, 0.0022613806649363732, 0.012934724049647895, 0.04121189726269213,
         0.0955646328716799, 0.18050803436514035, 0.2943801667209803, 0.4289550460588863,
@@ -280,21 +287,68 @@ public record Turned(List<Ring> rings) implements Form {
             }
         }
 
+        /// Slices cut along a chord. By parts only chords are left to sum: with u counted from the wall's apex a
+        /// slice's area A goes as u·A' = 2A − 2·half·k, where k = c − slope·u is the same everywhere; of a
+        /// cylinder, whose apex is nowhere, A' = 2·half·slope. An apex so far off that rounding counts is left
+        /// to [#addSlices].
         private void addCut(Sum sum, double from, double length) {
+            double apex = za - ra / taper;
+            boolean isCone = Math.abs(taper) * (zb - za) > ROUNDING * ra;
+            if (isCone && Math.abs(from - apex) > FAR_APEX * length) {
+                addSlices(sum, from, length);
+                return;
+            }
+            double start = isCone ? apex : from;
+            double chords = 0;
+            double first = 0;
+            double second = 0;
+            for (int i = 0; i < NODES.length; i++) {
+                double z = from + length * NODES[i];
+                double r = ra + taper * (z - za);
+                double c = ca + slope * (z - za);
+                double half2 = Math.max(0, r * r - c * c);
+                double half = length * WEIGHTS[i] * Math.sqrt(half2);
+                double u = z - start;
+                chords += half;
+                first += half * u;
+                second += half * u * u;
+                sum.momentAcross -= half * half2 * 2 / 3;
+            }
+            sum.chords += 2 * chords;
+            double near = from - start;
+            double far = near + length;
+            double one = area(from);
+            double other = area(from + length);
+            double reach = far * other - near * one;
+            double squared = (far * far * other - near * near * one) / 2;
+            double k = ca + slope * (start - za);
+            double volume = isCone ? (reach + 2 * k * chords) / 3 : reach - 2 * slope * first;
+            double moment = isCone ? (squared + k * first) / 2 : squared - slope * second;
+            sum.volume += volume;
+            sum.momentZ += moment + start * volume;
+        }
+
+        /// The area of a slice under the plane.
+        private double area(double z) {
+            double r = ra + taper * (z - za);
+            double c = ca + slope * (z - za);
+            double half2 = r * r - c * c;
+            if (half2 <= 0) {
+                return c > 0 ? Math.PI * r * r : 0;
+            }
+            double half = Math.sqrt(half2);
+            return r * r * Math.atan2(half, -c) + c * half;
+        }
+
+        private void addSlices(Sum sum, double from, double length) {
             for (int i = 0; i < NODES.length; i++) {
                 double z = from + length * NODES[i];
                 double weight = length * WEIGHTS[i];
                 double r = ra + taper * (z - za);
                 double c = ca + slope * (z - za);
-                double half2 = r * r - c * c;
-                if (half2 <= 0) {
-                    double area = c > 0 ? Math.PI * r * r : 0;
-                    sum.volume += weight * area;
-                    sum.momentZ += weight * area * z;
-                    continue;
-                }
+                double half2 = Math.max(0, r * r - c * c);
                 double half = Math.sqrt(half2);
-                double area = r * r * Math.atan2(half, -c) + c * half;
+                double area = area(z);
                 sum.volume += weight * area;
                 sum.momentZ += weight * area * z;
                 sum.momentAcross -= weight * half2 * half * 2 / 3;

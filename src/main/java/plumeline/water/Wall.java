@@ -122,24 +122,9 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
                 full.flatMap(form -> new Inset(recess.rings(), -metres)
                         .find()
                         .map(dome -> dome.above(form.lowestMetres(Vec.UP)))
-                        .filter(dome -> isWithin(form, dome))
+                        .filter(dome -> Recess.fits(form, dome))
                         .map(dome -> new Dished(form, dome)));
         };
-    }
-
-    private static boolean isWithin(Form form, Turned dome) {
-        for (Turned.Ring ring : dome.rings()) {
-            double widest = switch (form) {
-                case Turned turned -> turned.radiusMetres(ring.heightMetres());
-                case Block(double width, double depth, double height, double base) ->
-                    ring.heightMetres() < base + height ? Math.min(width, depth) / 2 : 0;
-                case Dished _ -> 0;
-            };
-            if (ring.radiusMetres() >= widest) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private Form smaller(double roomMetres3) {

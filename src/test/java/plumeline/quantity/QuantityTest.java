@@ -201,7 +201,7 @@ final class QuantityTest {
         checkRefused("66 kg", Kind.LENGTH, "66 kg", LENGTHS, "Try 66 mm.");
         checkRefused("66 MM", Kind.LENGTH, "66 MM", LENGTHS, "\"MM\" is no unit we know: try 66 mm.");
         checkRefused("5 inches", Kind.LENGTH, "5 inches", LENGTHS, "\"inches\" is no unit we know: try 5 in.");
-        checkRefused("5 zolls", Kind.LENGTH, "5 zolls", LENGTHS, "\"zolls\" is no unit we know: try 66 mm.");
+        checkRefused("5 zolls", Kind.LENGTH, "5 zolls", LENGTHS, "\"zolls\" is no unit we know: try 5 mm.");
         checkRefused("mm", Kind.LENGTH, "mm", LENGTHS, "Begin with a number: try 66 mm.");
         checkRefused("", Kind.LENGTH, "empty", LENGTHS, "Try 66 mm.");
         checkRefused(
@@ -217,7 +217,25 @@ final class QuantityTest {
                 "a number without commas",
                 "Write a decimal point, and nothing between thousands: try 1500 mm.");
         assertThat(Quantities.read("5 kg", Kind.LENGTH, Kind.TIME))
-                .isEqualTo(new Reading.Refused("5 kg", LENGTHS + ", or a time in s, ms, min, h or µs", "Try 66 mm."));
+                .isEqualTo(new Reading.Refused("5 kg", LENGTHS + ", or a time in s, ms, min, h or µs", "Try 5 mm."));
+    }
+
+    /// A crew that gives no unit, or the wrong one, means the figure all the same; water's millilitre is a gram.
+    @Test
+    void figures_areKept_whereOnlyTheUnitIsWrong() {
+        checkKept("343", "Add the unit: try 343 g.", Kind.FORCE, Kind.MASS);
+        checkKept("355 ml", "Try 355 g.", Kind.MASS);
+        checkKept("0.4 l", "Try 0.4 kg.", Kind.MASS);
+        checkKept("355 g", "Try 355 ml.", Kind.VOLUME);
+        checkKept("1.2 kg ± 5 g", "Try 1.2 l.", Kind.VOLUME);
+        checkKept("50 deg", "Try 50 mm.", Kind.LENGTH);
+    }
+
+    private static void checkKept(String text, String attempt, Kind... accepted) {
+        assertThat(Quantities.read(text, accepted))
+                .isInstanceOfSatisfying(
+                        Reading.Refused.class,
+                        refused -> assertThat(refused.attempt()).isEqualTo(attempt));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.geom.Vec;
 import plumeline.plan.Plan;
@@ -51,6 +52,19 @@ final class ImmersedTest {
             case Immersed.Body.Of(Vessel vessel, var _) -> vessel;
             case Immersed.Body.Untold(Immersed.Lack lack) -> throw new AssertionError(lack);
         };
+    }
+
+    @Test
+    void everyMaterialThatAPlanMayName_isKnown() {
+        double usual = vessel(WALLED.formatted("glass")).shell().centreMetres();
+        for (String name : plumeline.water.Material.listSpellings()) {
+            assertThat(vessel(WALLED.formatted(name)).displacedMetres3())
+                    .as(name)
+                    .isEqualTo(360e-6, within(1e-12));
+        }
+        assertThat(vessel(WALLED.formatted("Aluminum")).shell().centreMetres())
+                .isEqualTo(vessel(WALLED.formatted("aluminium")).shell().centreMetres())
+                .isNotEqualTo(usual);
     }
 
     private static Immersed.Lack lack(String written) {
@@ -152,6 +166,100 @@ final class ImmersedTest {
                 .isEqualTo(Immersed.Lack.PROFILE);
     }
 
+    private static final String WALLED =
+            "diameter: 66 mm, height: 115 mm, displaces: 360 ml, empty_mass: 13 g, contents: {volume: 300 ml},"
+                    + " material: %s";
+    private static final String CAN = "diameter: 66 mm, height: 115 mm, empty_mass: 13 g, ";
+    private static final String POT = "diameter: 42 mm, height: 118 mm, ";
+
+    /// Can: π · 3.3² · 11.5 = 393.4 ml, less 13/2.7 ml of wall 388.6 ml, with 5 % of the form more 408.3 ml.
+    @Test
+    void moreInItThanItHolds_cantBe() {
+        assertThat(lack(CAN + "contents: {volume: 420 ml, density: 0.998 g/ml}"))
+                .isEqualTo(Immersed.Lack.TOO_FULL);
+        assertThat(known(CAN + "contents: {volume: 405 ml, density: 0.998 g/ml}")
+                        .basis())
+                .isEqualTo(Immersed.Basis.FORM);
+        assertThat(lack(CAN + "displaces: 372 ml, contents: {volume: 420 ml}")).isEqualTo(Immersed.Lack.TOO_FULL);
+        assertThat(lack(CAN + "displaces: 372 ml, contents: {volume: 368 ml}")).isEqualTo(Immersed.Lack.TOO_FULL);
+        assertThat(known(CAN + "displaces: 372 ml, contents: {volume: 366 ml}").body())
+                .isInstanceOf(Immersed.Body.Of.class);
+        assertThat(lack(POT + "empty_mass: 60 g, contents: {volume: 300 ml}")).isEqualTo(Immersed.Lack.TOO_FULL);
+        String glass = POT + "displaces: 133.5 ml, empty_mass: 100 g, wall: {density: 2.5 g/ml},"
+                + " contents: {volume: 60 ml}, air: ";
+        assertThat(lack(glass + "90 ml")).isEqualTo(Immersed.Lack.TOO_FULL);
+        assertThat(lack(glass + "34 ml")).isEqualTo(Immersed.Lack.TOO_FULL);
+        assertThat(known(glass + "33.5 ml").net().half()).isZero();
+        assertThat(lack(POT + "mass: 197 g, displaces: 133.5 ml, air: 140 ml")).isEqualTo(Immersed.Lack.TOO_FULL);
+    }
+
+    /// π · 2.1² · 11.8 = 163.5 ml: 133.5 ml take √(133.5/163.5) = 0.904 of its width, 180 ml 1.049 of it.
+    @Test
+    void whatWasMeasured_isHeldAgainstTheForm() {
+        assertThat(lack(POT + "mass: 600 g, displaces: 533.5 ml")).isEqualTo(Immersed.Lack.OUTLINE);
+        assertThat(lack(POT + "mass: 600 g, displaces: 205 ml")).isEqualTo(Immersed.Lack.OUTLINE);
+        assertThat(known(POT + "mass: 600 g, displaces: 205 ml ± 2 ml").assumed())
+                .containsExactly("its form drawn 12 % wider, to hold the 205 ml it displaces");
+        assertThat(known(POT + "mass: 197 g, displaces: 170 ml").assumed()).isEmpty();
+        assertThat(known(POT + "mass: 197 g, displaces: 33.5 ml").assumed())
+                .containsExactly("its form drawn 55 % narrower, to hold the 34 ml it displaces");
+        String narrow = POT + "mass: 197 g, displaces: 133.5 ml, centre_of_mass: 48 mm";
+        assertThat(known(narrow).assumed()).isEmpty();
+        assertThat(((Immersed.Body.Of) known(narrow).body()).assumed())
+                .containsExactly("its form drawn 10 % narrower, to hold the 134 ml it displaces");
+        assertThat(((Immersed.Body.Of)
+                                known(narrow + ", centre_of_volume: 56 mm").body())
+                        .assumed())
+                .isEmpty();
+    }
+
+    @Test
+    void aHoleInTheProfile_leavesItsVolumeUntold_unlessThatWasMeasured() {
+        String holed = "profile: [[0 mm, 20 mm], [30 mm, 0 mm], [40 mm, 0 mm], [80 mm, 20 mm]], mass: 100 g";
+        assertThat(Immersed.of(thing(holed), WATER)).isEqualTo(new Immersed.Reading.Missing(Immersed.Lack.PROFILE));
+        assertThat(known(holed + ", displaces: 30 ml").body())
+                .isEqualTo(new Immersed.Body.Untold(Immersed.Lack.PROFILE));
+    }
+
+    /// A cap of a ball 10 mm high on 24 mm: π · 10 (3 · 24² + 10²)/6 = 9.571 ml.
+    @Test
+    void aHollowBase_holdsAirThatLifts() {
+        String can = "diameter: 66 mm, height: 115 mm, mass: 390 g, base: {diameter: 48 mm, depth: 10 mm";
+        Immersed all = known(can + "}");
+        assertThat(1e6 * all.displaced().value()).isEqualTo(393.437, within(0.001));
+        assertThat(all.assumed())
+                .containsExactly(
+                        "its volume by its form, ± 5 %", "9.6 ml of air under its base, all that its hollow holds");
+        Immersed some = known(can + ", air: 7 ml ± 1 ml}");
+        assertThat(1e6 * some.displaced().value()).isEqualTo(393.437 - 9.571 + 7, within(0.001));
+        assertThat(1e3 * some.net().value()).isEqualTo(390 - 0.998207 * 390.866, within(0.001));
+        Immersed pushed = known(can + ", air: 7 ml}, displaces: 372 ml ± 1 ml");
+        assertThat(1e6 * pushed.displaced().value()).isEqualTo(379, within(1e-9));
+        Vessel vessel = vessel(can + ", air: 7 ml}, displaces: 372 ml, centre_of_volume: 60 mm");
+        assertThat(1e6 * vessel.displacedMetres3()).isEqualTo(379, within(1e-6));
+        assertThat(1e6 * vessel.airUnderMetres3(0)).isEqualTo(7, within(1e-9));
+        assertThat(lack(can + ", air: 12 ml}")).isEqualTo(Immersed.Lack.BASE);
+        assertThat(lack(can.replace("48 mm", "68 mm") + "}")).isEqualTo(Immersed.Lack.BASE);
+        assertThat(lack(can + ", volume: 30 ml}")).isEqualTo(Immersed.Lack.BASE);
+    }
+
+    @Test
+    void ends_areThoseOfEachMeasureThatMayBeOff() {
+        List<Immersed.Moved> moved = Immersed.listMoved(
+                thing(POT + "mass: 197 g ± 2 g, displaces: 133.5 ml ± 3 ml, centre_of_mass: 48 mm ± 4 mm"), WATER);
+        assertThat(moved)
+                .extracting(Immersed.Moved::measure)
+                .containsExactly(Immersed.Measure.MASS, Immersed.Measure.DISPLACES, Immersed.Measure.CENTRE_OF_MASS);
+        assertThat(moved.getFirst().ends())
+                .extracting(end -> 1e3 * end.mass().value())
+                .containsExactly(195.0, 199.0);
+        assertThat(Immersed.listMoved(thing(POT + "mass: 197 g, displaces: 133.5 ml"), WATER))
+                .isEmpty();
+        assertThat(Immersed.listMoved(thing(POT + "mass: 197 g"), WATER))
+                .extracting(Immersed.Moved::measure)
+                .containsExactly(Immersed.Measure.FORM);
+    }
+
     /// The contract's default: from the profile. A cone's centroid is at a quarter of its height.
     @Test
     void weight_isSpreadThroughTheForm_whereNothingElseIsWritten_andThatIsSaid() {
@@ -172,6 +280,38 @@ final class ImmersedTest {
         assertThat(fill.load().liquidKilograms()).isEqualTo(95.83, within(0.005));
         assertThat(fill.assumed())
                 .containsExactly("no rim", "the floor carried by its edges only", "the tank as heavy as its panes");
+    }
+
+    /// Salt by the CRC Handbook (102nd ed., concentrative properties, NaCl at 20 degC): 3 % by mass 1.0196 g/ml, 10 %
+    /// 1.0707 g/ml. Sea water of practical salinity 35, which is 35.165 g/kg, at 25 degC: 1023.343 kg/m3, a check
+    /// value of UNESCO's (Technical Papers in Marine Science 44, 1983).
+    @Test
+    void saltWater_isAsDenseAsTablesSay_everywhere() {
+        assertThat(density("salt: 3 %")).isEqualTo(1019.6, within(0.5));
+        assertThat(density("salt: 10 %, temperature: 20 degC")).isEqualTo(1070.7, within(0.5));
+        assertThat(density("sea_salt: 3.5165 %, temperature: 25 degC")).isEqualTo(1023.343, within(0.02));
+        assertThat(density("density: 1.023 g/ml, temperature: 15 degC")).isEqualTo(1023, within(1e-9));
+        assertThat(density("rim: no")).isEqualTo(WATER, within(1e-3));
+        TankFill.Known brine = (TankFill.Known) TankFill.of(tank("salt: 10 %"));
+        assertThat(brine.load().liquidKilograms()).isEqualTo(96 * density("salt: 10 %") / 1000, within(1e-9));
+    }
+
+    private static plumeline.plan.TankPlace tank(String keys) {
+        String text = plan("diameter: 42 mm, height: 118 mm", "lines: 1")
+                .source()
+                .text()
+                .replace("pane: 8 mm", "pane: 8 mm, " + keys);
+        return Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml")
+                .plan()
+                .orElseThrow()
+                .shots()
+                .getFirst()
+                .findTank()
+                .orElseThrow();
+    }
+
+    private static double density(String keys) {
+        return TankFill.findDensity(tank(keys)).orElseThrow();
     }
 
     /// 600 N/mm² · π/4 · 0.25² = 29.5 N; 75 N take 0.399 mm.

@@ -452,7 +452,7 @@ final class CheckTest {
         checkValue(
                 focus,
                 "12 kg",
-                "p.yaml:1:4 a is 12 kg; must be a length in mm, cm, m, in, ft, µm or nm\n  Try 66 mm.  "
+                "p.yaml:1:4 a is 12 kg; must be a length in mm, cm, m, in, ft, µm or nm\n  Try 12 mm.  "
                         + " (P-UNIT-01, docs/problems.md)");
         checkValue(
                 focus,

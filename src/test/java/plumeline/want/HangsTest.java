@@ -109,10 +109,25 @@ final class HangsTest {
                 "diameter: 42 mm, height: 118 mm, empty_mass: 40 g, contents: {volume: 160 ml}, displaces: 150 ml"
                         + " | Wall, contents and air have no room in hero. Push it under in a jug on a kitchen"
                         + " scale: the grams"
-                        + " gained are the millilitres it displaces; measure what is in it."
+                        + " gained are the millilitres it displaces; measure what is in it.",
+                "diameter: 66 mm, height: 115 mm, empty_mass: 13 g, contents: {volume: 420 ml}"
+                        + " | Wall, contents and air have no room in hero. Push it under in a jug on a kitchen"
+                        + " scale: the grams"
+                        + " gained are the millilitres it displaces; measure what is in it.",
+                "profile: [[0 mm, 20 mm], [30 mm, 0 mm], [40 mm, 0 mm], [118 mm, 20 mm]], mass: 100 g"
+                        + " | hero's profile has a hole. Measure its radius at each height where the outline bends.",
+                "diameter: 42 mm, height: 118 mm, mass: 600 g, displaces: 533.5 ml"
+                        + " | hero can't displace so much: its form holds far less. Measure its form again, and push it"
+                        + " under in a jug on a kitchen scale again: the grams gained are the millilitres it"
+                        + " displaces.",
+                "diameter: 66 mm, height: 118 mm, mass: 400 g, base: {diameter: 48 mm, depth: 10 mm, air: 12 ml}"
+                        + " | The hollow under hero's base has no room in its form, or less room than air. Measure its"
+                        + " diameter at the rim and its depth in the middle; fill it with water, upside down on a"
+                        + " scale: 1 g is 1 ml."
             })
     void whatIsMissing_isNamed(String thing, String why) {
         assertThat(Wet.of(thing, "tied: [110 mm]", "{hangs: hero}").unknown()).isEqualTo(why);
+        assertThat(Wet.of(thing, "lines: 1", "{stays_under: hero}").unknown()).isIn(why, "known");
     }
 
     /// 75 N, half of it at the knot, over 0.197 kg · 9.80665 = 1.93 N: 19.4.

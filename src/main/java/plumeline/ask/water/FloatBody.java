@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import plumeline.answer.Given;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
@@ -80,11 +79,10 @@ record FloatBody(
 
     /// A substance by its density or its name.
     static Shape substance() {
-        List<String> names = Stream.of(Material.values()).map(Material::word).toList();
         return Shape.Keys.of(
                         Key.optional(
                                 "density", "its density", amount(Kind.DENSITY, Range.between("0.001 g/ml", "25 g/ml"))),
-                        Key.optional("material", "what it is", Shape.Choice.inAnyCase(names)))
+                        Key.optional("material", "what it is", Shape.Choice.inAnyCase(Material.listSpellings())))
                 .with(new Shape.Rule.AtMostOne(List.of("density", "material")));
     }
 

@@ -10,6 +10,7 @@ import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
 import plumeline.water.Block;
 import plumeline.water.Form;
+import plumeline.water.Recess;
 import plumeline.water.Turned;
 import plumeline.water.Vessel;
 import plumeline.water.Wall;
@@ -20,8 +21,6 @@ import plumeline.water.Wall;
 /// @param underMetres3 air under its hollow base, cubic metres
 /// @param wall its outside, where its form is known
 record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
-    private static final int RINGS = 4;
-
     /// A square box over the cylinder in it.
     private static final double MOST_SHAPE = 4 / Math.PI * (1 + 1e-9);
 
@@ -91,7 +90,7 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
         if (outline.isEmpty()) {
             return new FloatForm(1e-3, 0, Optional.empty());
         }
-        if (recess.isPresent() && !fits(outline.get(), recess.get())) {
+        if (recess.isPresent() && !Recess.fits(outline.get(), recess.get())) {
             base.orElseThrow()
                     .refuse(
                             "diameter",
@@ -125,47 +124,20 @@ record FloatForm(double bodyMetres3, double underMetres3, Optional<Wall> wall) {
         return Math.min(air, hollowMetres3);
     }
 
-    /// A dome with `r² = a²(1 − (z/h)^q)`, which holds the share q/(q + 1) of its cylinder; by default that of a cap of
-    /// a ball, 1/2 + h²/(6a²).
     private static Optional<Turned> readRecess(Given base) {
-        double a = base.si("diameter") / 2;
-        double h = base.si("depth");
-        double cylinder = Math.PI * a * a * h;
-        double cap = Math.min(0.9, 0.5 + h * h / (6 * a * a));
-        double share = base.findSi("volume").orElse(cap * cylinder) / cylinder;
-        if (!(share > 0.05 && share < 0.99)) {
+        Recess recess = new Recess(base.si("diameter") / 2, base.si("depth"));
+        double holds = base.findSi("volume").orElse(recess.capMetres3());
+        Optional<Turned> dome = recess.findDome(holds);
+        if (dome.isEmpty()) {
             base.refuse(
                     "volume",
                     "P-ASK-62",
-                    FloatBody.millilitres(share * cylinder),
-                    "less than the " + FloatBody.millilitres(cylinder) + " of its diameter and depth, and no spike",
+                    FloatBody.millilitres(holds),
+                    "less than the " + FloatBody.millilitres(recess.cylinderMetres3())
+                            + " of its diameter and depth, and no spike",
                     "Fill the hollow with water, upside down on a scale: 1 g is 1 ml.");
-            return Optional.empty();
         }
-        double q = share / (1 - share);
-        List<Turned.Ring> rings = new ArrayList<>();
-        for (int i = 0; i <= RINGS; i++) {
-            double gone = 1 - (double) i / RINGS;
-            rings.add(new Turned.Ring(h * Math.pow(1 - gone * gone, 1 / q), a * gone));
-        }
-        Turned dome = new Turned(rings);
-        double wider = Math.sqrt(share * cylinder / dome.whole().volumeMetres3());
-        return Optional.of(dome.widened(wider));
-    }
-
-    private static boolean fits(Form outline, Turned recess) {
-        for (Turned.Ring ring : recess.rings()) {
-            double widest = switch (outline) {
-                case Turned turned -> turned.radiusMetres(ring.heightMetres());
-                case Block(double width, double depth, double height, double _) ->
-                    ring.heightMetres() < height ? Math.min(width, depth) / 2 : 0;
-                case Form other -> throw new IllegalStateException("no outline is " + other);
-            };
-            if (ring.radiusMetres() >= widest * (1 + 1e-9)) {
-                return false;
-            }
-        }
-        return true;
+        return dome;
     }
 
     private static Optional<Form> readOutline(Given given, double hollowMetres3) {

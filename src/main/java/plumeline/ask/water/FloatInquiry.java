@@ -40,8 +40,8 @@ final class FloatInquiry implements Inquiry<FloatInquiry.Inputs> {
         # instead of profile:
         #   outside: 372 ml       # or gained: 372 g ± 2 g, what a jug on a scale gains when it is held just under
         #   or diameter: 66 mm, height: 121 mm, shape_factor: 0.9
-        #   or box: {width: 60 mm, depth: 40 mm, height: 95 mm}
-        # base: {diameter: 48 mm, depth: 10 mm}   # a hollow base; air: 0 ml once it is tilted clear
+        #   or box: {width: 72 mm, depth: 52 mm, height: 102 mm}
+        # base: {diameter: 44 mm, depth: 10 mm}   # a hollow base; air: 0 ml once it is tilted clear
         empty_mass: 14 g          # or whole_mass: 385 g
         contents: {volume: 355 ml, density: 1.045 g/ml}   # or sugar: 11 %, alcohol: 40 %, glycerine: 50 %
                                   # by volume or glycerine_by_mass, or weighed: {volume: 100 ml, mass: 104.5 g}

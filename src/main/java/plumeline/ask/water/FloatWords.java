@@ -107,7 +107,7 @@ final class FloatWords {
         if (found.vessel().isPresent() && found.rest().isPresent()) {
             Vessel vessel = found.vessel().get();
             if (found.rest().get() instanceof Attitudes.Rest.At(Attitudes.Attitude attitude)) {
-                double left = vessel.airUnderMetres3(attitude.tiltRadians());
+                double left = attitude.airUnderMetres3();
                 if (under - left > LEAST_SPILT_METRES3) {
                     said.append(" Let go upright it leans to " + degrees(attitude.tiltRadians()) + ", where all but "
                             + FloatBody.millilitres(left) + " has spilled; it then "
@@ -130,7 +130,7 @@ final class FloatWords {
         Hold top = new Hold.Tied(vessel.outer().highestMetres(Vec.UP));
         return switch (Attitudes.settle(vessel, body.waterKilogramsPerMetre3(), top, Math.toRadians(1))) {
             case Attitudes.Rest.At(Attitudes.Attitude attitude) -> {
-                double left = vessel.airUnderMetres3(attitude.tiltRadians());
+                double left = attitude.airUnderMetres3();
                 yield degrees(attitude.tiltRadians())
                         + (left > 0 ? " with " + FloatBody.millilitres(left) + " of it left" : "");
             }

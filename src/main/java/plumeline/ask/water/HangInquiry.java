@@ -30,6 +30,9 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
     /// Of a step of the tape.
     private static final double SLACK = 1e-3;
 
+    private static final double LEAST_SPILT_METRES3 = 0.05e-6;
+    private static final String BEYOND = ", beyond its end: on a wire or a frame fixed to it.";
+
     private static final String EXAMPLE = """
         # hang: where to tie it so that it hangs in the water as wanted. Heights are from the base, along the axis.
         whole_mass: 500 g
@@ -136,13 +139,28 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
         return draft(Result.of(moved), Notes.NONE);
     }
 
-    private record Result(Inputs inputs, Hanging.Found found, double loadNewtons, double pointMetres) {
+    /// @param wantedNewtons its weight in water in the wanted attitude
+    private record Result(Inputs inputs, Hanging.Found found, double wantedNewtons, double pointMetres) {
         private static Result of(Inputs inputs) {
             double water = inputs.waterKilogramsPerMetre3();
-            double load = Hanging.loadNewtons(inputs.vessel(), water);
-            double point = load == 0 ? 0 : Hanging.singlePointMetres(inputs.vessel(), water, inputs.wanted());
-            Hanging.Found found = Hanging.hang(inputs.vessel(), water, inputs.wanted(), inputs.pointsMetres());
+            Hanging.Wanted wanted = inputs.wanted();
+            double load = Hanging.loadNewtons(inputs.vessel(), water, wanted.tiltRadians());
+            double point = load == 0 ? 0 : Hanging.singlePointMetres(inputs.vessel(), water, wanted);
+            Hanging.Found found = Hanging.hang(inputs.vessel(), water, wanted, inputs.pointsMetres());
             return new Result(inputs, found, load, point);
+        }
+
+        /// Its weight in water as it hangs, with the air that is left under its base.
+        private double loadNewtons() {
+            return Hanging.loadNewtons(
+                    inputs.vessel().withAirUnder(found.airUnderMetres3()), inputs.waterKilogramsPerMetre3());
+        }
+
+        private boolean holds() {
+            return offDegrees() <= MOST_OFF_DEGREES
+                    && !isOnEdge()
+                    && loadNewtons() > 0
+                    && found.loadsNewtons().stream().allMatch(load -> load >= 0);
         }
 
         private double offDegrees() {
@@ -170,7 +188,7 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
             criteria.add(new Criterion("the pull of line " + (i + 1), loads.get(i)));
         }
         items.add(
-                result.loadNewtons() == 0
+                result.wantedNewtons() == 0
                         ? Item.word("single_point", "none")
                         : Item.millimetres("single_point", result.pointMetres()));
         items.add(Item.of("load", result.loadNewtons(), "N"));
@@ -187,6 +205,8 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
                         + " the wanted attitude needs.");
         Hanging.Wanted wanted = result.inputs().wanted();
         String point = words.length(result.pointMetres());
+        sayBase(result, because);
+        clear(result).ifPresent(attempts::add);
         if (result.loadNewtons() <= 0) {
             because.add("It floats: a line from above would have to push.");
             attempts.add("Ask float what makes it sink, or tie it to the tank's floor"
@@ -210,14 +230,48 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
                         + " N: both ties are on one side of the" + " balance point.");
             }
         }
-        boolean fails = result.offDegrees() > MOST_OFF_DEGREES || result.isOnEdge();
-        for (double load : result.found().loadsNewtons()) {
-            fails |= load < 0;
-        }
-        if (fails) {
-            attempt(result, words).ifPresent(attempts::add);
+        if (!result.holds()) {
+            attempt(result, words)
+                    .filter(tie -> attempts.isEmpty() || !tie.endsWith(BEYOND))
+                    .ifPresent(attempts::add);
         }
         return finish(because, attempts);
+    }
+
+    private static void sayBase(Result result, List<String> because) {
+        double under = result.inputs().vessel().airUnderMetres3(0);
+        if (under <= 0) {
+            return;
+        }
+        double left = result.found().airUnderMetres3();
+        String tilt = degrees(result.found().tiltRadians());
+        because.add(
+                "Under its hollow base " + FloatBody.millilitres(under) + " of air are trapped and lift it there; at "
+                        + tilt + " "
+                        + (under - left > LEAST_SPILT_METRES3
+                                ? FloatBody.millilitres(left) + " of it are left"
+                                : "all of it stays")
+                        + ". Loads are those with that.");
+    }
+
+    /// The air under its base let out, tried on the same ties.
+    private static Optional<String> clear(Result result) {
+        Inputs inputs = result.inputs();
+        if (result.holds() || inputs.vessel().airUnderMetres3(0) <= 0) {
+            return Optional.empty();
+        }
+        Vessel cleared = inputs.vessel().withAirUnder(0);
+        Result after = Result.of(
+                new Inputs(cleared, inputs.waterKilogramsPerMetre3(), inputs.wanted(), inputs.pointsMetres()));
+        return after.holds()
+                ? Optional.of("Tilt it under water until no air is left under its base: it then hangs at "
+                        + degrees(after.found().tiltRadians()) + " on the same ties, "
+                        + Print.number(after.loadNewtons(), 3) + " N in all.")
+                : Optional.empty();
+    }
+
+    private static String degrees(double radians) {
+        return Print.number(Math.toDegrees(radians), 0) + " deg";
     }
 
     private static Notes finish(List<String> because, List<String> attempts) {
@@ -244,15 +298,12 @@ final class HangInquiry implements Inquiry<HangInquiry.Inputs> {
             points.add(high);
         }
         Inputs tried = new Inputs(inputs.vessel(), inputs.waterKilogramsPerMetre3(), inputs.wanted(), points);
-        Result after = Result.of(tried);
-        boolean pulls = after.found().loadsNewtons().stream().allMatch(load -> load >= 0);
-        if (after.offDegrees() > MOST_OFF_DEGREES || after.isOnEdge() || !pulls) {
+        if (!Result.of(tried).holds()) {
             return Optional.empty();
         }
         List<String> texts = points.stream().map(words::tape).toList();
         double top = inputs.vessel().outer().highestMetres(Vec.UP);
         boolean beyond = low < 0 || high > top && inputs.vessel().inside() instanceof Vessel.Inside.Filled;
-        return Optional.of("Tie it at " + String.join(" and ", texts)
-                + (beyond ? ", beyond its end: on a wire or a frame fixed to it." : "."));
+        return Optional.of("Tie it at " + String.join(" and ", texts) + (beyond ? BEYOND : "."));
     }
 }

@@ -171,4 +171,17 @@ final class FloatWordsTest {
                 .contains("Write it as a part of one: try 0.9.");
         assertThat(Asking.problems("float", form + "0\n").getFirst()).contains("such as 0.9");
     }
+
+    /// A crew's figure is kept where only its unit is wrong or missing.
+    @Test
+    void hints_keepTheFigureGiven() {
+        assertThat(Asking.problems("float", "gained: 355 ml\nempty_mass: 14 g\n")
+                        .getFirst())
+                .contains("Try 355 g.");
+        assertThat(Asking.problems("float", "outside: 355 g\nempty_mass: 14 g\n")
+                        .getFirst())
+                .contains("Try 355 ml.");
+        assertThat(Asking.problems("line", "load: 343\ndiameter: 0.4 mm\n").getFirst())
+                .contains("Add the unit: try 343 g.");
+    }
 }
