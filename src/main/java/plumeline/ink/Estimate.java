@@ -6,6 +6,9 @@ package plumeline.ink;
 /// @param low the low end, same unit
 /// @param high the high end, same unit
 public record Estimate(double value, double low, double high) {
+    /// Standard deviations from the middle to either end of the middle 80 % of a normal spread.
+    static final double EIGHTY = 1.2815515655446004;
+
     /// Adds something that is known.
     ///
     /// @param more what is added, same unit
@@ -28,6 +31,45 @@ public record Estimate(double value, double low, double high) {
     /// @return the value and its ends, none under the bound
     public Estimate atLeast(double bound) {
         return new Estimate(Math.max(value, bound), Math.max(low, bound), Math.max(high, bound));
+    }
+
+    /// Gives how often it lies between two bounds, its logarithm being spread normally to either side by itself.
+    ///
+    /// @param from the lower bound, same unit
+    /// @param to the upper bound, same unit
+    /// @return share of takes, 0 to 1
+    public double shareBetween(double from, double to) {
+        return Math.max(0, shareUnder(to) - shareUnder(from));
+    }
+
+    /// Gives how often it is less than a bound.
+    ///
+    /// @param bound the bound, same unit
+    /// @return share of takes, 0 to 1
+    public double shareUnder(double bound) {
+        if (bound <= 0) {
+            return 0;
+        }
+        double away = Math.log(bound / value);
+        double end = away < 0 ? Math.log(value / low) : Math.log(high / value);
+        if (end == 0) {
+            return away < 0 ? 0 : 1;
+        }
+        return Normal.shareUnder(EIGHTY * away / end);
+    }
+
+    /// Adds what moves it by itself: the interval's ends and other ends of the same value, as a root sum of squares in
+    /// logarithms.
+    ///
+    /// @param other the same value with another interval
+    /// @return this value with both intervals
+    public Estimate with(Estimate other) {
+        var sum = new Sum();
+        for (Estimate one : new Estimate[] {this, other}) {
+            sum.add(one.low / one.value);
+            sum.add(one.high / one.value);
+        }
+        return sum.of(value);
     }
 
     /// Adds up ratios that may each be off by themselves, upward and downward apart.

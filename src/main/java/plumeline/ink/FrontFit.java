@@ -24,9 +24,6 @@ public record FrontFit(
     /// What a reading off a monitor is off by at least, share of its time (common practice).
     private static final double LEAST_READING = 0.05;
 
-    /// Standard deviations from the middle to either end of the middle 80 % of a normal spread.
-    private static final double EIGHTY = 1.2815515655446004;
-
     /// A reading.
     ///
     /// @param seconds time from the first ink that leaves the nozzle, s, > 0
@@ -43,7 +40,7 @@ public record FrontFit(
 
     /// What 80 % of takes are off by at most, as a ratio, one reading's own error counted.
     static double nextTakeRatio() {
-        return Math.exp(EIGHTY * Math.hypot(NEXT_TAKE, LEAST_READING));
+        return Math.exp(Estimate.EIGHTY * Math.hypot(NEXT_TAKE, LEAST_READING));
     }
 
     /// Tells whether a line can be laid through readings: two different times at least, deeper the later on the whole.
@@ -79,7 +76,7 @@ public record FrontFit(
     /// @return s, with its interval
     public Estimate seconds(double metres) {
         var sum = new Estimate.Sum();
-        sum.addBothWays(Math.exp(EIGHTY * deviation(metres)));
+        sum.addBothWays(Math.exp(Estimate.EIGHTY * deviation(metres)));
         return sum.of(Math.pow(metres / factor, 1 / exponent));
     }
 
@@ -90,7 +87,7 @@ public record FrontFit(
     public Estimate frontMetres(double seconds) {
         double metres = factor * Math.pow(seconds, exponent);
         var sum = new Estimate.Sum();
-        sum.addBothWays(Math.exp(EIGHTY * deviation(metres) * exponent));
+        sum.addBothWays(Math.exp(Estimate.EIGHTY * deviation(metres) * exponent));
         return sum.of(metres);
     }
 

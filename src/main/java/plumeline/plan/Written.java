@@ -90,6 +90,19 @@ public record Written(Node.Mapping node, Place place) {
         return items(path).stream().flatMap(n -> named(n).stream()).toList();
     }
 
+    /// Lists the pairs of a curve.
+    ///
+    /// @param path the dotted path of the key
+    /// @return the pairs in the order written; empty where the key isn't written
+    public List<List<Quantity>> listPairs(String path) {
+        return items(path).stream()
+                .map(item -> itemsOf(item).stream()
+                        .flatMap(n -> quantityOf(n).stream())
+                        .toList())
+                .filter(pair -> pair.size() == 2)
+                .toList();
+    }
+
     private List<Node> items(String path) {
         return findNode(path).map(Written::itemsOf).orElse(List.of());
     }
