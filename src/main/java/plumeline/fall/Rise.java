@@ -86,10 +86,8 @@ public record Rise(double massKilograms, double displacedMetres3, double faceMet
     /// @return true where it does
     public boolean isKnown() {
         double width = Math.sqrt(4 * faceMetres2 / Math.PI);
-        double reynolds = water.densityKilogramsPerMetre3()
-                * steadyMetresPerSecond()
-                * width
-                / water.viscosityPascalSeconds();
+        double reynolds =
+                water.densityKilogramsPerMetre3() * steadyMetresPerSecond() * width / water.viscosityPascalSeconds();
         return reynolds >= LEAST_REYNOLDS;
     }
 }

@@ -18,6 +18,17 @@ import plumeline.text.Place;
 /// @param place where the part is written: its name's place, or its value's where it has no name
 public record Written(Node.Mapping node, Place place) {
 
+    /// Gives the same keys with one of them saying something else.
+    ///
+    /// @param key the key, written or not
+    /// @param text what it says
+    /// @return the keys
+    public Written with(String key, String text) {
+        var entry = new Node.Entry(key, place, new Node.Scalar(text, false, place));
+        var changed = Overlay.set(node, List.of(key), entry).orElse(node);
+        return new Written(changed, place);
+    }
+
     /// Finds a value.
     ///
     /// @param path the dotted path of the key

@@ -8,7 +8,6 @@ import plumeline.geom.Vec;
 import plumeline.ink.Descent;
 import plumeline.ink.FrontFit;
 import plumeline.ink.Plume;
-import plumeline.plan.Kit;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.TankPlace;
@@ -154,7 +153,8 @@ public sealed interface InkRelease {
         }
 
         private InkRelease read() {
-            double under = Math.max(0, -ink.findQuantity("tip").map(Quantity::si).orElse(0.0));
+            double under =
+                    Math.max(0, -ink.findQuantity("tip").map(Quantity::si).orElse(0.0));
             List<FrontFit.Reading> readings = readings(ink, under);
             if (readings.stream().anyMatch(reading -> reading.metres() <= 0)
                     || (readings.size() > 1 && !FrontFit.isPossible(readings))) {
@@ -162,8 +162,9 @@ public sealed interface InkRelease {
             }
             Plume.Width width = width(readings.size() > 1);
             return readings.size() > 1
-                    ? known(new Basis.Read(
-                                    FrontFit.of(readings), ink.has("tip") ? Tip.WRITTEN : Tip.AT_THE_SURFACE), width)
+                    ? known(
+                            new Basis.Read(FrontFit.of(readings), ink.has("tip") ? Tip.WRITTEN : Tip.AT_THE_SURFACE),
+                            width)
                     : byLaw(readings, width);
         }
 
@@ -176,15 +177,16 @@ public sealed interface InkRelease {
             return ink.listPairs("front").stream()
                     .filter(pair -> pair.getFirst().si() > 0 && pair.getLast().si() > 0)
                     .map(pair -> new FrontFit.Reading(
-                            pair.getFirst().si(),
-                            Math.max(pair.getLast().si() - underMetres, Double.MIN_NORMAL)))
+                            pair.getFirst().si(), Math.max(pair.getLast().si() - underMetres, Double.MIN_NORMAL)))
                     .toList();
         }
 
         private Plume.Width width(boolean isRead) {
             Optional<Quantity> spread = ink.findQuantity("spread").filter(share -> share.si() > 0);
             if (spread.isPresent()) {
-                double off = EIGHTY_OF_NINETY_FIVE * spread.get().halfWidthSi() / spread.get().si();
+                double off = EIGHTY_OF_NINETY_FIVE
+                        * spread.get().halfWidthSi()
+                        / spread.get().si();
                 double ratio = spread.get().origin() == Origin.TYPICAL ? Plume.USUAL_WIDTH.ratio() : NEXT_TAKE;
                 return new Plume.Width.Share(spread.get().si(), ratio * (1 + off));
             }
@@ -254,8 +256,7 @@ public sealed interface InkRelease {
             }
 
             plumeline.ink.Release release(Moved moved) {
-                double reduced =
-                        Water.GRAVITY_METRES_PER_SECOND2 * (si("density", water, moved) - water) / water;
+                double reduced = Water.GRAVITY_METRES_PER_SECOND2 * (si("density", water, moved) - water) / water;
                 double volume = si("volume", 0, moved);
                 double bore = si("bore", 0, moved);
                 return release.written().has("speed")

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import plumeline.geom.Vec;
-import plumeline.ink.Ink;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
@@ -22,6 +21,9 @@ import plumeline.quantity.Quantity;
 final class MarkRanges {
     /// How far from its ends a thing is tied, where a plan doesn't say otherwise.
     private static final double TIE_CLEAR_METRES = 0.005;
+
+    /// From higher over the surface ink splashes and takes air along (common practice).
+    private static final double NOZZLE_OVER_METRES = 0.05;
 
     private static final double TABLE_METRES = 1.5;
     private static final double CAMERA_FAR_METRES = 4;
@@ -90,7 +92,7 @@ final class MarkRanges {
         return mark.kind() != Mark.Kind.MOTOR && mark.path().endsWith(axis);
     }
 
-    /// A nozzle is looked for over or in its tank's water, up to where ink still comes down in one.
+    /// A nozzle is looked for over or in its tank's water.
     private static Optional<double[]> nozzleRange(Mark mark, Shot shot) {
         boolean isNozzle = shot.findRelease().orElse(null) instanceof Release.OfInk ink
                 && ink.at().marks().contains(mark);
@@ -102,10 +104,8 @@ final class MarkRanges {
         Vec high = walls.inside().high();
         return Optional.of(
                 path(mark, ".z")
-                        ? new double[] {low.z(), walls.waterLineMetres() + Ink.MOST_HEIGHT_METRES}
-                        : path(mark, ".x")
-                                ? new double[] {low.x(), high.x()}
-                                : new double[] {low.y(), high.y()});
+                        ? new double[] {low.z(), walls.waterLineMetres() + NOZZLE_OVER_METRES}
+                        : path(mark, ".x") ? new double[] {low.x(), high.x()} : new double[] {low.y(), high.y()});
     }
 
     private static double[] range(Mark mark, Shot shot, Plan plan) {

@@ -38,12 +38,11 @@ public record PieceRelease(Piece piece, int count, double overSeconds, double sp
     }
 
     private static Piece piece(Written written) {
-        Piece.Shape shape =
-                switch (written.findWord("shape").orElse("ball")) {
-                    case "cube" -> Piece.Shape.CUBE;
-                    case "disc" -> Piece.Shape.DISC;
-                    default -> Piece.Shape.BALL;
-                };
+        Piece.Shape shape = switch (written.findWord("shape").orElse("ball")) {
+            case "cube" -> Piece.Shape.CUBE;
+            case "disc" -> Piece.Shape.DISC;
+            default -> Piece.Shape.BALL;
+        };
         double size = si(written, "size", 0);
         double thickness = shape == Piece.Shape.DISC ? si(written, "thickness", USUAL_THICKNESS * size) : size;
         Optional<Quantity> mass = written.findQuantity("mass");

@@ -1,5 +1,6 @@
 package plumeline.stage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import plumeline.geom.Body;
@@ -9,6 +10,7 @@ import plumeline.geom.Projection;
 import plumeline.geom.Solid;
 import plumeline.geom.Station;
 import plumeline.geom.Vec;
+import plumeline.ink.Estimate;
 import plumeline.ink.Plume;
 import plumeline.optics.TankView;
 import plumeline.sight.Extent;
@@ -23,6 +25,7 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
     /// What a front has come down at least so that there is anything of it, m.
     private static final double LEAST_METRES = 1e-4;
 
+    private static final List<Double> TOLD_SECONDS = List.of(0.25, 0.5, 1.0, 2.0);
     private static final int STEPS = 24;
     private static final double NEAR_METRES = 1e-7;
 
@@ -41,6 +44,51 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
         return depthMetres(walls.inside().low().z());
     }
 
+    /// Gives how far the nozzle is from the nearest wall, seen from above.
+    ///
+    /// @return m, below 0 outside
+    public double insideMetres() {
+        Vec low = mouth.minus(walls.inside().low());
+        Vec high = walls.inside().high().minus(mouth);
+        return Math.min(Math.min(low.x(), high.x()), Math.min(low.y(), high.y()));
+    }
+
+    /// Gives the half-width at a depth.
+    ///
+    /// @param depthMetres below the still surface, m; above the start it is the start's
+    /// @return m
+    public double radiusMetres(double depthMetres) {
+        return plume.radiusMetres(Math.max(depthMetres, plume.startMetres() + LEAST_METRES / 2))
+                .value();
+    }
+
+    /// A front at a time.
+    ///
+    /// @param seconds from the release, s
+    /// @param depthMetres below the still surface, m, the floor's at most
+    /// @param isOnFloor whether it is on the floor
+    public record Front(double seconds, Estimate depthMetres, boolean isOnFloor) {}
+
+    /// Gives where the front is a quarter, half, one and two seconds after its release, as papers tell it; as long as
+    /// it comes down: the first that is on the floor is the last.
+    ///
+    /// @return the fronts; none where it isn't known, or hasn't come down at all
+    public List<Front> fronts() {
+        List<Front> fronts = new ArrayList<>();
+        for (double time : TOLD_SECONDS) {
+            Estimate depth = plume.frontMetres(time, floorMetres());
+            boolean isDown = depth.value() > plume.startMetres() + LEAST_METRES;
+            boolean isOnFloor = depth.value() > floorMetres() - LEAST_METRES;
+            if (isDown) {
+                fronts.add(new Front(time, depth, isOnFloor));
+            }
+            if (isOnFloor) {
+                break;
+            }
+        }
+        return fronts;
+    }
+
     /// Gives the cone down to a front.
     ///
     /// @param depthMetres the front's depth, m, > the start's
@@ -50,7 +98,8 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
         double start = plume.startMetres();
         double height = Math.max(depthMetres - start, LEAST_METRES);
         double below = plume.radiusMetres(start + height).value() * wider;
-        double above = Math.min(below, plume.radiusMetres(start + LEAST_METRES / 2).value() * wider);
+        double above =
+                Math.min(below, plume.radiusMetres(start + LEAST_METRES / 2).value() * wider);
         Vec base = new Vec(mouth.x(), mouth.y(), walls.waterLineMetres() - start - height);
         Solid solid = new Solid.Revolved(List.of(new Station(0, below), new Station(height, above)));
         return new Body(solid, new Pose(base, 0, 0));
@@ -65,24 +114,40 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
         return first(depth -> Clearance.betweenMetres(cone(depth, wider), body));
     }
 
-    /// Gives how deep the front is when its cone first covers some of a body's picture, outlines taken as their upright
-    /// rectangles.
+    /// Gives how deep the front is when its rim first comes before some of a body's picture, outlines taken as their
+    /// upright rectangles.
     ///
     /// @param view how both are seen
     /// @param body a thing in the tank
     /// @param wider how many times its half-width the cone is, > 0
     /// @return below the still surface, m; the floor's depth where it doesn't before, or goes down behind the body
+    ///     or beside the lens
     public double coverMetres(Projection view, Body body, double wider) {
-        if (aheadMetres(view, body) <= 0) {
+        double widest = plume.radiusMetres(floorMetres()).value() * wider;
+        if (aheadMetres(view, body) <= 0 || leastDepthMetres(view) - widest <= 0) {
             return floorMetres();
         }
         Extent seen = Sight.extent(view, body);
         return first(depth -> {
-            Extent cone = Sight.extent(view, cone(depth, wider));
-            double across = Math.max(cone.left() - seen.right(), seen.left() - cone.right());
-            double upright = Math.max(cone.bottom() - seen.top(), seen.bottom() - cone.top());
-            return Math.max(across, upright) * view.depth(mouth);
+            Extent front = front(view, depth, wider);
+            double across = Math.max(front.left() - seen.right(), seen.left() - front.right());
+            return Math.max(across, front.bottom() - seen.top()) * view.depth(mouth);
         });
+    }
+
+    /// The edges of the front's rim in the picture.
+    private Extent front(Projection view, double depth, double wider) {
+        double radius = plume.radiusMetres(depth).value() * wider;
+        Vec middle = new Vec(mouth.x(), mouth.y(), walls.waterLineMetres() - depth);
+        Vec aside = view.aim().right().times(radius);
+        Vec ahead = new Vec(-aside.y(), aside.x(), 0);
+        double far = view.project(middle.plus(ahead)).y();
+        double near = view.project(middle.minus(ahead)).y();
+        return new Extent(
+                view.project(middle.minus(aside)).x(),
+                view.project(middle.plus(aside)).x(),
+                Math.min(far, near),
+                Math.max(far, near));
     }
 
     /// Gives how far nearer to the lens the nozzle stands than a body's middle, along the lens's axis.
@@ -92,6 +157,15 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
     /// @return m, below 0 behind it
     public double aheadMetres(Projection view, Body body) {
         return view.depth(body.middle()) - view.depth(mouth);
+    }
+
+    /// Gives how far before the lens the plume's axis is, at the surface or at the floor, whichever is nearer.
+    ///
+    /// @param view how it is seen
+    /// @return m, not above 0 where the lens point stands beside it or past it
+    public double leastDepthMetres(Projection view) {
+        Vec down = new Vec(mouth.x(), mouth.y(), walls.inside().low().z());
+        return Math.min(view.depth(mouth), view.depth(down));
     }
 
     /// Where the sight line to a place goes by the plume's axis.
@@ -109,7 +183,9 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
     public Crossing crossing(Projection view, Vec place) {
         Vec right = view.aim().right();
         Vec normal = new Vec(-right.y(), right.x(), 0).unit();
-        Vec from = view instanceof TankView tank ? lastButOne(tank.path(place)) : view.aim().eye();
+        Vec from = view instanceof TankView tank
+                ? lastButOne(tank.path(place))
+                : view.aim().eye();
         double whole = normal.dot(place.minus(from));
         double share = whole == 0 ? 1 : normal.dot(mouth.minus(from)) / whole;
         Vec there = from.plus(place.minus(from).times(share));

@@ -58,13 +58,10 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
         Body body = scene.things().get(thing);
         Projection view = scene.view(body);
         double touch = plume.touchMetres(body, wider);
-        double cover = Parts.inFrontMetres(scene, body) > 0
-                ? plume.coverMetres(view, body, wider)
-                : plume.floorMetres();
+        double cover =
+                Parts.inFrontMetres(scene, body) > 0 ? plume.coverMetres(view, body, wider) : plume.floorMetres();
         double least = Math.min(touch, cover);
-        return new First(
-                least,
-                least >= plume.floorMetres() ? How.SPREADS : cover < touch ? How.COVERS : How.TOUCHES);
+        return new First(least, least >= plume.floorMetres() ? How.SPREADS : cover < touch ? How.COVERS : How.TOUCHES);
     }
 
     /// When, with how far one take is from the next and how much wider or narrower it may be.
@@ -75,8 +72,11 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
         if (!(radius.value() > 0) || first.how() == How.SPREADS) {
             return middle;
         }
-        double early = at(moments, first(moments, radius.high() / radius.value()).depthMetres()).value();
-        double late = at(moments, first(moments, radius.low() / radius.value()).depthMetres()).value();
+        double early = at(
+                        moments, first(moments, radius.high() / radius.value()).depthMetres())
+                .value();
+        double late = at(moments, first(moments, radius.low() / radius.value()).depthMetres())
+                .value();
         double value = middle.value();
         return middle.with(new Estimate(value, Math.min(value, early), Math.max(value, late)));
     }

@@ -15,15 +15,20 @@ import plumeline.time.Retime;
 
 /// A falling piece is seen in the picture for so many frames of the screen.
 ///
-/// Margin in frames: those from when its middle comes in at the top of the picture until it goes out below, lands, or
-/// the shot ends, less those wanted. One part more, in mm, is none of the margin: how far it falls inside the
-/// picture's sides.
+/// Margin in frames: those from when its middle comes in at the top of the picture until it goes out below, or the shot
+/// ends, less those wanted. What it lands on isn't counted, but told. One part more, in mm, is none of the margin: how
+/// far it falls inside the picture's sides.
 ///
 /// @param line as written
 /// @param wantedFrames the frames wanted
 /// @param pieces what falls
 record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) implements Want {
     private static final int HALVINGS = 40;
+
+    /// So far under the table's top a fall is followed: past a table's edge.
+    private static final double UNDER_TABLE_METRES = 1;
+
+    private static final double MOST_FRAMES = 1e6;
 
     /// Fewer of a handful may be seen for less than is wanted before it counts.
     private static final double FEW = 0.1;
@@ -63,10 +68,9 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
     private Way way(Moments moments, Vec aside) {
         Scene scene = scene(moments);
         Vec hand = hand(moments).plus(aside);
-        double most = PieceRelease.wayMetres(moments.stage(), hand);
         double half = scene.picture().heightTangent() / 2;
-        double from = crossing(scene, hand, half, most);
-        double to = crossing(scene, hand, -half, most);
+        double from = crossing(scene, hand, half);
+        double to = crossing(scene, hand, -half);
         Vec middle = hand.minus(new Vec(0, 0, (from + to) / 2));
         double x = scene.projection().project(middle).x();
         double side = (scene.picture().widthTangent() / 2 - Math.abs(x))
@@ -79,15 +83,14 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
     }
 
     /// How far under the hand it is where it shows at a height of the picture; at either end where it never does.
-    private static double crossing(Scene scene, Vec hand, double tangent, double most) {
+    private static double crossing(Scene scene, Vec hand, double tangent) {
         double low = 0;
-        double high = most;
+        double high = Math.max(0, hand.z()) + UNDER_TABLE_METRES;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            double y = scene.projection()
-                    .project(hand.minus(new Vec(0, 0, middle)))
-                    .y();
-            if (y > tangent) {
+            Vec there = hand.minus(new Vec(0, 0, middle));
+            if (scene.projection().depth(there) > 0
+                    && scene.projection().project(there).y() > tangent) {
                 low = middle;
             } else {
                 high = middle;
@@ -104,7 +107,8 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
     private double frames(Moments moments, Way way, Fall fall, double laterSeconds) {
         Stage stage = moments.stage();
         Retime retime = stage.retime();
-        double most = (double) stage.frames();
+        // A shot of which no length is told ends nowhere.
+        double most = stage.frames() > 1 ? (double) stage.frames() : MOST_FRAMES;
         double start = stage.releaseSeconds() + laterSeconds;
         double in = retime.frameAt(start + fall.at(way.fromMetres()).seconds(), most);
         double out = retime.frameAt(start + fall.at(way.toMetres()).seconds(), most);
@@ -117,8 +121,7 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
             return new double[] {-wantedFrames, -1};
         }
         Way way = way(moments, Vec.ZERO);
-        return new double[] {
-            frames(moments, way, pieces.fall(), 0) - wantedFrames, Parts.MILLIMETRES * way.sideMetres()
+        return new double[] {frames(moments, way, pieces.fall(), 0) - wantedFrames, Parts.MILLIMETRES * way.sideMetres()
         };
     }
 
@@ -138,8 +141,9 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
             return Optional.of("Not computed: pieces let go under water. Let them go over it.");
         }
         Fall fall = pieces.fall();
-        double most = PieceRelease.wayMetres(moments.stage(), hand);
-        return most > 0 && !fall.isKnownAt(fall.at(most).metresPerSecond())
+        return isBefore(moments)
+                        && !fall.isKnownAt(
+                                fall.at(way(moments, Vec.ZERO).toMetres()).metresPerSecond())
                 ? Optional.of("Not computed: it falls faster than its drag is known. Time a drop.")
                 : Optional.empty();
     }
@@ -176,6 +180,15 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
     }
 
     @Override
+    public Optional<String> findCaution(Moments moments) {
+        double down = PieceRelease.wayMetres(moments.stage(), hand(moments));
+        return down < way(moments, Vec.ZERO).toMetres() - pieces.piece().sizeMetres()
+                ? Optional.of("It lands " + Print.seconds(pieces.fall().at(down).seconds(), 2)
+                        + " after its release, still in the picture; lying there it counts as seen.")
+                : Optional.empty();
+    }
+
+    @Override
     public Optional<String> findTight(Moments moments) {
         Way way = way(moments, Vec.ZERO);
         Fall fast = new Fall(
@@ -196,8 +209,8 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
             return 0;
         }
         long fewer = pieces.handful().pieces().stream()
-                .filter(piece -> frames(moments, way(moments, piece.from()), piece.fall(), piece.startSeconds())
-                        < wantedFrames)
+                .filter(piece ->
+                        frames(moments, way(moments, piece.from()), piece.fall(), piece.startSeconds()) < wantedFrames)
                 .count();
         return (double) fewer / pieces.count();
     }

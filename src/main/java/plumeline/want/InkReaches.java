@@ -16,15 +16,17 @@ import plumeline.stage.PlumePlace;
 
 /// The ink's front comes to a part of a thing in time.
 ///
-/// Margin in s: `within` less how far its arrival at that depth is from `after`. One part more, in mm, is none of the
-/// margin: how far the plume stays from the glass, and beside the thing, until then; leeway ends there.
+/// Margin in s: `within` less how far its arrival at that depth is from `after`. Two parts more, in mm, are none of the
+/// margin: how far the nozzle is from where nothing is known any more, so that leeway ends there; and how far the plume
+/// stays from glass and thing, never less than nothing, so that free marks leave it room.
 ///
 /// @param line as written
 /// @param thing index of the thing
 /// @param part which part of it
 /// @param wished when it is wanted
 /// @param ink the ink
-record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wished, InkRelease.Known ink) implements Want {
+record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wished, InkRelease.Known ink)
+        implements Want {
     /// Where the want doesn't say: no take's time is surer (fitted to simulated takes).
     private static final double WITHIN_SHARE = 0.2;
 
@@ -43,7 +45,8 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     static Want of(WantLine line, int thing, InkRelease.Known ink) {
         double after = line.written().findQuantity("after").map(Quantity::si).orElse(0.0);
         double within = line.written().findQuantity("within").map(Quantity::si).orElse(WITHIN_SHARE * after);
-        return new InkReaches(line, thing, InkWants.ThingPart.of(line, InkWants.ThingPart.TOP), new Wished(after, within), ink);
+        return new InkReaches(
+                line, thing, InkWants.ThingPart.of(line, InkWants.ThingPart.TOP), new Wished(after, within), ink);
     }
 
     @Override
@@ -79,7 +82,11 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
         double way = way(moments);
         double arrives = way > 0 ? seconds(arrival(moments)) : way / UPWARD_METRES_PER_SECOND;
         double margin = wished.withinSeconds - Math.abs(arrives - wished.afterSeconds);
-        return new double[] {margin, Parts.MILLIMETRES * freeMetres(moments)};
+        return new double[] {
+            margin,
+            Parts.MILLIMETRES * knownMetres(plume(moments)),
+            Parts.MILLIMETRES * Math.max(0, freeMetres(moments))
+        };
     }
 
     private static double seconds(Arrival arrival) {
@@ -95,13 +102,18 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
         return parts[0];
     }
 
-    /// How far the plume stays from the glass, and from the thing that it passes; above its top it passes nothing, so
-    /// that there the thing never counts as grazed; and how far the nozzle is below where ink breaks into drops.
+    /// How far the nozzle is from where nothing is known any more: inside the glass, low enough over the water.
+    private static double knownMetres(PlumePlace plume) {
+        return Math.min(
+                plume.insideMetres(),
+                Ink.MOST_HEIGHT_METRES + plume.depthMetres(plume.mouth().z()));
+    }
+
+    /// How far the plume stays from the glass, and beside the thing. Coming to its top it has passed nothing of it.
     private double freeMetres(Moments moments) {
-        double beside = besideMetres(moments);
         PlumePlace plume = plume(moments);
-        double whole = Ink.MOST_HEIGHT_METRES + plume.depthMetres(plume.mouth().z());
-        return Math.min(Math.min(glassMetres(moments), whole), part == InkWants.ThingPart.TOP ? Math.max(0, beside) : beside);
+        double glass = plume.insideMetres() - radiusMetres(moments, plume);
+        return Math.min(glass, besideMetres(moments));
     }
 
     private double radiusMetres(Moments moments, PlumePlace plume) {
@@ -109,14 +121,6 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
         return plume.plume()
                 .radiusMetres(Math.max(start, depth(moments, plume)))
                 .value();
-    }
-
-    private double glassMetres(Moments moments) {
-        PlumePlace plume = plume(moments);
-        Vec low = plume.mouth().minus(plume.walls().inside().low());
-        Vec high = plume.walls().inside().high().minus(plume.mouth());
-        double glass = Math.min(Math.min(low.x(), high.x()), Math.min(low.y(), high.y()));
-        return glass - radiusMetres(moments, plume);
     }
 
     private double besideMetres(Moments moments) {
@@ -138,7 +142,8 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     public Optional<String> findLack(Moments moments) {
         return way(moments) > 0 && arrival(moments) instanceof Arrival.Never(double deepest)
                 ? Optional.of(ink.ink() + " is lighter than the water: it turns "
-                        + Print.number(deepest * Parts.MILLIMETRES, 0) + " mm under the surface and never comes to " + name(moments)
+                        + Print.number(deepest * Parts.MILLIMETRES, 0) + " mm under the surface and never comes to "
+                        + name(moments)
                         + ". Make it heavier, by salt or sugar, or push it harder.")
                 : Optional.empty();
     }
@@ -178,11 +183,15 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
                         || seconds.high() > wished.afterSeconds + wished.withinSeconds)) {
             return Optional.of(InkWants.spreadReaches(ink));
         }
-        if (freeMetres(moments) < 0) {
-            String what = glassMetres(moments) < 0 ? "the glass" : Parts.name(moments, thing);
-            return Optional.of("On its way the plume grazes " + what + ", and slows there. Move the nozzle away.");
+        PlumePlace plume = plume(moments);
+        if (plume.insideMetres() < radiusMetres(moments, plume)) {
+            return Optional.of("On its way the plume meets the glass, and slows there: laws and readings are of open"
+                    + " water. Move the nozzle away from it.");
         }
-        return Optional.empty();
+        return part != InkWants.ThingPart.TOP && besideMetres(moments) < 0
+                ? Optional.of("On its way the plume meets " + Parts.name(moments, thing)
+                        + ", and slows there: laws and readings are of open water. Move the nozzle away from it.")
+                : Optional.empty();
     }
 
     @Override

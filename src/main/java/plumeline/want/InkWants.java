@@ -92,7 +92,8 @@ final class InkWants {
             case READINGS ->
                 "The ink's front doesn't go down with time: read [time, depth under the surface] of one front at two"
                         + " times or more, below the nozzle's mouth.";
-            case VOLUME -> "Not known: how much ink is let go. Write the release's volume, or two readings of its front.";
+            case VOLUME ->
+                "Not known: how much ink is let go. Write the release's volume, or two readings of its front.";
             case DENSITY ->
                 "Weigh 100 ml of the ink: its grams over 100 are g/ml. Write the ink's density, or two readings of its"
                         + " front.";
@@ -102,21 +103,16 @@ final class InkWants {
         };
     }
 
-    private static final String DROPS = "Not computed: from so high over the surface the ink breaks into drops. Lower the"
-            + " nozzle to " + Print.number(Ink.MOST_HEIGHT_METRES * Parts.MILLIMETRES, 0) + " mm over it or less.";
+    private static final String DROPS =
+            "Not computed: from so high over the surface the ink breaks into drops. Lower the" + " nozzle to "
+                    + Print.number(Ink.MOST_HEIGHT_METRES * Parts.MILLIMETRES, 0) + " mm over it or less.";
 
     /// Why thing and nozzle aren't where a plume could meet it.
     static Optional<String> findMisplaced(PlumePlace plume, Body body, String name) {
         if (!plume.walls().isWithin(body)) {
             return Optional.of(name + " stands outside the tank.");
         }
-        double low = Math.min(
-                plume.mouth().x() - plume.walls().inside().low().x(),
-                plume.walls().inside().high().x() - plume.mouth().x());
-        double across = Math.min(
-                plume.mouth().y() - plume.walls().inside().low().y(),
-                plume.walls().inside().high().y() - plume.mouth().y());
-        if (Math.min(low, across) < 0) {
+        if (plume.insideMetres() < 0) {
             return Optional.of("The nozzle's mouth is outside the tank's glass.");
         }
         return -plume.depthMetres(plume.mouth().z()) > Ink.MOST_HEIGHT_METRES ? Optional.of(DROPS) : Optional.empty();
@@ -168,7 +164,8 @@ final class InkWants {
     static Optional<String> findCaution(String odds, InkRelease.Known ink, PlumePlace plume) {
         List<String> all = new ArrayList<>();
         double under = plume.plume().startMetres();
-        if (under > 0 && ink.basis() instanceof InkRelease.Basis.Read(var _, var tip)
+        if (under > 0
+                && ink.basis() instanceof InkRelease.Basis.Read(var _, var tip)
                 && tip == InkRelease.Tip.AT_THE_SURFACE) {
             all.add("its front as if read with the nozzle at the surface: write the ink's tip where it wasn't");
         }

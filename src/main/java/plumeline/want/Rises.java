@@ -140,7 +140,8 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
         return false;
     }
 
-    /// The times in which it is up four times in five: drag and net weight moved by themselves, as a root sum of squares.
+    /// The times in which it is up four times in five: drag and net weight moved by themselves, as a root sum of
+    /// squares.
     private double[] interval() {
         double moved = EIGHTY_OF_NINETY_FIVE * floating.immersed().net().half();
         double usual = seconds();
@@ -203,7 +204,6 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
     @Override
     public Optional<String> findCaution(Moments moments) {
         String turns = "Rising end on is assumed: what turns over on its way is slower.";
-        return Optional.of(
-                (turns + " " + Lacks.assumed(floating.immersed().assumed())).strip());
+        return Optional.of((turns + " " + Lacks.assumed(floating.immersed().assumed())).strip());
     }
 }

@@ -62,7 +62,8 @@ record SeeThrough(WantLine line, int thing, double least, Water water) implement
             return new NotComputed(line, "Not known: how strong " + ink.ink().name() + " is. " + HOW_TO_MEASURE);
         }
         if (strength.get().origin() == Origin.TYPICAL) {
-            return new NotComputed(line, "Not measured: " + ink.ink().name() + "'s strength is typical. " + HOW_TO_MEASURE);
+            return new NotComputed(
+                    line, "Not measured: " + ink.ink().name() + "'s strength is typical. " + HOW_TO_MEASURE);
         }
         var inside = walls.get().inside();
         double area = (inside.high().x() - inside.low().x())
@@ -91,7 +92,12 @@ record SeeThrough(WantLine line, int thing, double least, Water water) implement
         return Math.max(
                 0,
                 body.bounds().low().y()
-                        - moments.stage().findTank().orElseThrow().inside().low().y());
+                        - moments.stage()
+                                .findTank()
+                                .orElseThrow()
+                                .inside()
+                                .low()
+                                .y());
     }
 
     private double clear(Moments moments, double strengthPerMetre) {
@@ -108,10 +114,11 @@ record SeeThrough(WantLine line, int thing, double least, Water water) implement
         Clarity clarity = water.clarity(pathMetres(moments), water.strength().si());
         double takes = clarity.takes(water.inkMetres3(), least);
         String after = "After " + Print.number(water.takes(), 0) + (water.takes() == 1 ? " take " : " takes ")
-                + Print.share(clear(moments, water.strength().si()), 0) + " of the light comes through the water before "
+                + Print.share(clear(moments, water.strength().si()), 0)
+                + " of the light comes through the water before "
                 + Parts.name(moments, thing) + "; " + Print.share(least, 0) + " is wanted.";
-        return Optional.of(
-                after + (takes > 1
+        return Optional.of(after
+                + (takes > 1
                         ? " The first " + Print.number(takes, 0) + " takes begin so."
                         : " Only the first take begins so: change at least "
                                 + Print.share(clarity.changeShare(water.inkMetres3(), least), 0)
@@ -122,7 +129,8 @@ record SeeThrough(WantLine line, int thing, double least, Water water) implement
     public Optional<String> findTight(Moments moments) {
         double strong = water.strength().si() + water.strength().halfWidthSi();
         return clear(moments, strong) < least
-                ? Optional.of("The ink may be as strong as its measurement's spread allows: then it isn't clear enough.")
+                ? Optional.of(
+                        "The ink may be as strong as its measurement's spread allows: then it isn't clear enough.")
                 : Optional.empty();
     }
 }

@@ -45,6 +45,9 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
 
     static Want of(WantLine line, Stage stage, int thing, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
         double end = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
+        if (!line.written().has("time") && stage.frames() <= 1) {
+            return new NotComputed(line, "Say by when, from the release: write the want's time.");
+        }
         double by = line.written().findQuantity("time").map(Quantity::si).orElse(end);
         InkWants.ThingPart part = InkWants.ThingPart.of(line, InkWants.ThingPart.MIDDLE);
         return new VeiledBy(line, new Veil(thing, part, by), ink, elsewhere);
@@ -66,7 +69,8 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
     private Optional<Estimate> findSimulated(Moments moments) {
         Body body = body(moments);
         double low = body.bounds().low().z();
-        double share = (at.part().heightMetres(body) - low) / (body.bounds().high().z() - low);
+        double share =
+                (at.part().heightMetres(body) - low) / (body.bounds().high().z() - low);
         List<Double> values = Arrays.stream(moments.values()).boxed().toList();
         return elsewhere.findVeiledSeconds(
                 new Wants.Elsewhere.Height(moments.stage(), values, Parts.name(moments, at.thing()), share));
@@ -85,6 +89,9 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
         Body body = body(moments);
         PlumePlace plume = plume(moments);
         Projection view = scene.view(body);
+        if (Parts.inFrontMetres(scene, body) <= 0 || plume.leastDepthMetres(view) <= 0) {
+            return new Veiling(plume.floorMetres(), plume.floorMetres(), 0, -1);
+        }
         Vec right = view.aim().right();
         Vec middle = body.middle();
         Vec there = new Vec(middle.x(), middle.y(), at.part().heightMetres(body));
@@ -194,16 +201,16 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
         String wanted = "; wanted by " + Print.seconds(at.bySeconds(), 2) + ".";
         Optional<Estimate> simulated = findSimulated(moments);
         if (simulated.isPresent()) {
-            return Optional.of("In the simulation " + part + " is veiled after "
-                    + InkWants.interval(simulated.get()) + wanted);
+            return Optional.of(
+                    "In the simulation " + part + " is veiled after " + InkWants.interval(simulated.get()) + wanted);
         }
         Veiling veiling = veiling(moments, 1);
         Estimate passes = seconds(moments, veiling.sightMetres());
         if (veiling.coveredShare() < SHARE) {
             return Optional.of("The plume is too narrow before " + part + ": it covers "
                     + Print.share(Math.max(0, veiling.coveredShare()), 0)
-                    + " of its width there, half is asked for. Move the nozzle toward the camera, or to its middle; more"
-                    + " way or more ink makes it wider.");
+                    + " of its width there, half is asked for. Move the nozzle toward the camera, or to its middle;"
+                    + " more way or more ink makes it wider.");
         }
         return Optional.of("By its law the plume veils " + part + " after " + InkWants.interval(passes) + wanted);
     }
@@ -218,7 +225,8 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
         }
         Veiling veiling = veiling(moments, 1);
         PlumePlace plume = plume(moments);
-        Estimate radius = plume.plume().radiusMetres(Math.max(veiling.sightMetres(), plume.plume().startMetres() + 1e-4));
+        Estimate radius = plume.plume()
+                .radiusMetres(Math.max(veiling.sightMetres(), plume.plume().startMetres() + 1e-4));
         boolean isMaybeNarrow = veiling(moments, radius.low() / radius.value()).coveredShare() < SHARE;
         return isMaybeNarrow || seconds(moments, veiling.sightMetres()).high() > at.bySeconds()
                 ? Optional.of(InkWants.spreadReaches(ink))

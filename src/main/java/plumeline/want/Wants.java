@@ -55,7 +55,8 @@ public final class Wants {
         /// results are handed in.
         ///
         /// @param height what is asked about
-        /// @return s from the release, with what its runs differ by; empty where none was run, then the law decides
+        /// @return s from the release, with what its runs differ by; empty where none was run, then the law
+        /// decides
         default Optional<Estimate> findVeiledSeconds(Height height) {
             return Optional.empty();
         }
