@@ -2,7 +2,6 @@ package plumeline.want;
 
 import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Projection;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
 import plumeline.plan.WantLine;
@@ -53,15 +52,25 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
     }
 
     private First first(Moments moments, double wider) {
-        PlumePlace plume = plume(moments);
+        double touch = touchMetres(moments, wider);
+        double cover = coverMetres(moments, wider);
+        double least = Math.min(touch, cover);
+        return new First(
+                least,
+                least >= plume(moments).floorMetres() ? How.SPREADS : cover < touch ? How.COVERS : How.TOUCHES);
+    }
+
+    private double touchMetres(Moments moments, double wider) {
+        return plume(moments).touchMetres(moments.at(0).things().get(thing), wider);
+    }
+
+    private double coverMetres(Moments moments, double wider) {
         Scene scene = moments.at(0);
         Body body = scene.things().get(thing);
-        Projection view = scene.view(body);
-        double touch = plume.touchMetres(body, wider);
-        double cover =
-                Parts.inFrontMetres(scene, body) > 0 ? plume.coverMetres(view, body, wider) : plume.floorMetres();
-        double least = Math.min(touch, cover);
-        return new First(least, least >= plume.floorMetres() ? How.SPREADS : cover < touch ? How.COVERS : How.TOUCHES);
+        PlumePlace plume = plume(moments);
+        return Parts.inFrontMetres(scene, body) > 0
+                ? plume.coverMetres(scene.view(body), body, wider)
+                : plume.floorMetres();
     }
 
     /// When, with how far one take is from the next and how much wider or narrower it may be.
@@ -89,7 +98,10 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
 
     @Override
     public double[] parts(Moments moments) {
-        return new double[] {at(moments, first(moments, 1).depthMetres()).value() - untilSeconds};
+        return new double[] {
+            at(moments, touchMetres(moments, 1)).value() - untilSeconds,
+            at(moments, coverMetres(moments, 1)).value() - untilSeconds
+        };
     }
 
     @Override

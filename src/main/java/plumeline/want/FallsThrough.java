@@ -174,7 +174,7 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
         String few = frames < wantedFrames
                 ? " Play slower and capture faster, show more height, or let it go lower: it is slower then."
                 : "";
-        return Optional.of(name + " is seen for " + Print.number(frames, frames < 10 ? 1 : 0)
+        return Optional.of(name + " is seen for " + Print.number(frames < 10 ? frames : Math.floor(frames), 1)
                 + " frames, from " + Print.seconds(fall.at(way.fromMetres()).seconds(), 2) + " to "
                 + Print.seconds(fall.at(way.toMetres()).seconds(), 2) + " after its release" + wanted + few);
     }

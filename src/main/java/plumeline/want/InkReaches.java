@@ -81,9 +81,10 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     public double[] parts(Moments moments) {
         double way = way(moments);
         double arrives = way > 0 ? seconds(arrival(moments)) : way / UPWARD_METRES_PER_SECOND;
-        double margin = wished.withinSeconds - Math.abs(arrives - wished.afterSeconds);
+        double late = arrives - wished.afterSeconds;
         return new double[] {
-            margin,
+            wished.withinSeconds + late,
+            wished.withinSeconds - late,
             Parts.MILLIMETRES * knownMetres(plume(moments)),
             Parts.MILLIMETRES * Math.max(0, freeMetres(moments))
         };
@@ -99,7 +100,7 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
 
     @Override
     public double margin(double[] parts) {
-        return parts[0];
+        return Math.min(parts[0], parts[1]);
     }
 
     /// How far the nozzle is from where nothing is known any more: inside the glass, low enough over the water.

@@ -162,16 +162,17 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
         Veiling veiling = veiling(moments, 1);
         double ahead = Parts.MILLIMETRES * veiling.aheadMetres();
         if (simulated.isPresent()) {
-            return new double[] {at.bySeconds() - simulated.get().value(), ahead};
+            double spare = at.bySeconds() - simulated.get().value();
+            return new double[] {spare, spare, ahead};
         }
         double passes = seconds(moments, veiling.sightMetres()).value();
         double wide = seconds(moments, veiling.wideMetres()).value();
-        return new double[] {Math.min(at.bySeconds() - passes, passes - wide), ahead};
+        return new double[] {at.bySeconds() - passes, passes - wide, ahead};
     }
 
     @Override
     public double margin(double[] parts) {
-        return parts[0];
+        return Math.min(parts[0], parts[1]);
     }
 
     @Override
