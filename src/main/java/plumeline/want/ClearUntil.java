@@ -56,8 +56,7 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
         double cover = coverMetres(moments, wider);
         double least = Math.min(touch, cover);
         return new First(
-                least,
-                least >= plume(moments).floorMetres() ? How.SPREADS : cover < touch ? How.COVERS : How.TOUCHES);
+                least, least >= plume(moments).floorMetres() ? How.SPREADS : cover < touch ? How.COVERS : How.TOUCHES);
     }
 
     private double touchMetres(Moments moments, double wider) {

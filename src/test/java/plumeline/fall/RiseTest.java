@@ -53,8 +53,7 @@ final class RiseTest {
     @Test
     void atFirst_itSpeedsUpFreely_atLastItGoesSteadily() {
         Rise rise = bottle(0.1);
-        assertThat(rise.seconds(1e-6))
-                .isCloseTo(Math.sqrt(2e-6 / rise.firstMetresPerSecond2()), withinPercentage(0.1));
+        assertThat(rise.seconds(1e-6)).isCloseTo(Math.sqrt(2e-6 / rise.firstMetresPerSecond2()), withinPercentage(0.1));
         assertThat(rise.seconds(21) - rise.seconds(20)).isCloseTo(1 / rise.steadyMetresPerSecond(), within(1e-6));
         assertThat(rise.seconds(1e6)).isFinite();
         assertThat(rise.seconds(0)).isZero();

@@ -69,8 +69,7 @@ final class PlumeTest {
         assertThat(unsure.low()).isLessThan(sure.low());
         assertThat(unsure.high()).isGreaterThan(sure.high());
         List<FrontFit.Reading> one = List.of(new FrontFit.Reading(0.5, 0.1));
-        Plume corrected =
-                new Plume.ByLaw(descent(1.05, 10), List.of(lighter, heavier), one, new Plume.Width.ByLaw());
+        Plume corrected = new Plume.ByLaw(descent(1.05, 10), List.of(lighter, heavier), one, new Plume.Width.ByLaw());
         assertThat(seconds(corrected, 0.1).value()).isCloseTo(0.5, within(1e-9));
         assertThat(seconds(corrected, 0.1).high()).isLessThan(0.7);
     }

@@ -74,15 +74,16 @@ final class InkFindingsTest {
 
     @Test
     void whatTakesDifferBy_isNoPlacingError() {
-        ShotAnswer answer = Solved.shot(text(
-                "ink: read, at: [0 mm, -70 mm, 298 mm]", "{ink_reaches: hero, after: 0.4 s, within: 0.1 s}"));
+        ShotAnswer answer = Solved.shot(
+                text("ink: read, at: [0 mm, -70 mm, 298 mm]", "{ink_reaches: hero, after: 0.4 s, within: 0.1 s}"));
         assertThat(Solved.want(answer, 1).verdict()).isEqualTo(Verdict.TIGHT);
         assertThat(Solved.want(answer, 1).because())
                 .contains("Takes differ by more than there is to spare: allow more time, or plan takes for it.");
         assertThat(answer.together()).isGreaterThan(1);
     }
 
-    private static final String SOON = "ink: mixed, volume: 10 ml, bore: 4 mm, squeeze_time: 1 s, at: [0 mm, -70 mm, 258 mm]";
+    private static final String SOON =
+            "ink: mixed, volume: 10 ml, bore: 4 mm, squeeze_time: 1 s, at: [0 mm, -70 mm, 258 mm]";
     private static final String LATER = "{ink_reaches: hero, after: 0.9 s, within: 0.25 s}";
 
     @Test
@@ -101,7 +102,8 @@ final class InkFindingsTest {
                             "squeeze_time: %s s"))) {
                 Matcher found = Pattern.compile(tried.get(0)).matcher(attempt);
                 if (found.matches()) {
-                    String other = Solved.replaced(text, tried.get(1), tried.get(2).replace("%s", found.group(1)));
+                    String other =
+                            Solved.replaced(text, tried.get(1), tried.get(2).replace("%s", found.group(1)));
                     assertThat(Solved.isTrue(Solved.want(Solved.shot(other), 1)))
                             .as(attempt)
                             .isTrue();
@@ -115,10 +117,12 @@ final class InkFindingsTest {
     @Test
     void aHigherNozzle_isTried_andHolds() {
         String text = text(
-                "ink: read, at: [0 mm, -70 mm, 228 mm]", "{ink_reaches: hero, part: middle, after: 0.7 s, within: 0.1 s}");
+                "ink: read, at: [0 mm, -70 mm, 228 mm]",
+                "{ink_reaches: hero, part: middle, after: 0.7 s, within: 0.1 s}");
         WantAnswer want = Solved.want(Solved.shot(text), 1);
         assertThat(want.verdict()).isEqualTo(Verdict.FAILS);
-        assertThat(want.attempts()).anyMatch(attempt -> attempt.startsWith("Set release.z ") && attempt.contains("higher"));
+        assertThat(want.attempts())
+                .anyMatch(attempt -> attempt.startsWith("Set release.z ") && attempt.contains("higher"));
         assertThat(want.attempts()).noneMatch(attempt -> attempt.contains("Squeeze") || attempt.contains("Let go"));
     }
 
@@ -139,7 +143,9 @@ final class InkFindingsTest {
         String[] units = {"s", "s", "s", "%"};
         assertThat(all.size()).isEqualTo(units.length);
         for (int i = 0; i < units.length; i++) {
-            assertThat(all.get(i).get("margin").get("unit").asString()).as(wants[i]).isEqualTo(units[i]);
+            assertThat(all.get(i).get("margin").get("unit").asString())
+                    .as(wants[i])
+                    .isEqualTo(units[i]);
         }
     }
 
@@ -149,10 +155,10 @@ final class InkFindingsTest {
                 "piece: berry, at: [0 mm, -300 mm, free between 300 mm and 500 mm]",
                 "{falls_through: berry, frames: 1 frames}"));
         assertThat(Solved.want(falls, 1).margin()).isInstanceOf(WantAnswer.Margin.Of.class);
-        assertThat(((WantAnswer.Margin.Of) Solved.want(falls, 1).margin()).unit()).isEqualTo("frames");
+        assertThat(((WantAnswer.Margin.Of) Solved.want(falls, 1).margin()).unit())
+                .isEqualTo("frames");
         ShotAnswer rises = Solved.shot(text("thing: hero", "{rises: hero, by: 60 mm, within: 1 s}"));
-        assertThat(Solved.want(rises, 1).because())
-                .containsExactly("Weigh hero, whole and filled: write its mass.");
+        assertThat(Solved.want(rises, 1).because()).containsExactly("Weigh hero, whole and filled: write its mass.");
         assertThat(seconds(70)).isEqualTo(0.4);
     }
 }

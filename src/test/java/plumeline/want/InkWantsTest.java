@@ -40,7 +40,8 @@ final class InkWantsTest {
         assertThat(Inked.of(AHEAD, "{ink_reaches: hero, part: middle, after: 1 s, within: 0.5 s}")
                         .margin())
                 .isCloseTo(0.5 - Math.abs(seconds(129) - 1), within(1e-6));
-        assertThat(Inked.of(AHEAD, "{ink_reaches: hero, after: 0.5 s}").margin()).isCloseTo(0, within(1e-6));
+        assertThat(Inked.of(AHEAD, "{ink_reaches: hero, after: 0.5 s}").margin())
+                .isCloseTo(0, within(1e-6));
     }
 
     /// With the mouth 20 mm under the surface the top is 50 mm away; read from 10 mm under it, the readings' ways were
@@ -98,9 +99,12 @@ final class InkWantsTest {
                 "ink: read, at: [0 mm, -70 mm, 440 mm] | breaks into drops. Lower the nozzle to 150 mm",
             })
     void whatIsMissing_isAskedFor(String release, String why) {
-        assertThat(Inked.of(release, "{ink_reaches: hero, after: 0.4 s}").unknown()).contains(why);
-        assertThat(Inked.of(release, "{clear_until: hero, time: 0.4 s}").unknown()).contains(why);
-        assertThat(Inked.of(release, "{veiled_by: hero, time: 0.4 s}").unknown()).contains(why);
+        assertThat(Inked.of(release, "{ink_reaches: hero, after: 0.4 s}").unknown())
+                .contains(why);
+        assertThat(Inked.of(release, "{clear_until: hero, time: 0.4 s}").unknown())
+                .contains(why);
+        assertThat(Inked.of(release, "{veiled_by: hero, time: 0.4 s}").unknown())
+                .contains(why);
     }
 
     @Test
@@ -108,7 +112,10 @@ final class InkWantsTest {
         assertThat(Inked.changed(AHEAD, "{ink_reaches: hero, after: 0.4 s}", "188 mm", "60 mm")
                         .unknown())
                 .startsWith("The ink's front doesn't go down with time");
-        assertThat(Inked.changed(AHEAD, "{ink_reaches: hero, after: 0.4 s}", "place: {hero: {thing: flacon, at: [0 mm,",
+        assertThat(Inked.changed(
+                                AHEAD,
+                                "{ink_reaches: hero, after: 0.4 s}",
+                                "place: {hero: {thing: flacon, at: [0 mm,",
                                 "place: {hero: {thing: flacon, at: [600 mm,")
                         .unknown())
                 .isEqualTo("hero stands outside the tank.");
@@ -153,19 +160,16 @@ final class InkWantsTest {
 
     @Test
     void veiledBy_isWhenTheFrontHasPassedTheSightLine_whereItIsWideEnough() {
-        Inked top = Inked.changed(
-                AHEAD, "{veiled_by: hero, part: top, time: 1 s}", "spread: 0.20", "spread: 0.40");
+        Inked top = Inked.changed(AHEAD, "{veiled_by: hero, part: top, time: 1 s}", "spread: 0.20", "spread: 0.40");
         // 28 mm of half-width before 21 mm: all of it, from level with the top on.
         assertThat(top.margin()).isGreaterThan(0);
         assertThat(top.standing()).startsWith("By its law the plume veils hero's top after 0.4 s");
-        Inked narrow = Inked.changed(
-                AHEAD, "{veiled_by: hero, part: top, time: 1 s}", "spread: 0.20", "spread: 0.10");
+        Inked narrow = Inked.changed(AHEAD, "{veiled_by: hero, part: top, time: 1 s}", "spread: 0.20", "spread: 0.10");
         assertThat(narrow.margin()).isNegative();
         assertThat(narrow.standing()).startsWith("The plume is too narrow before hero's top: it covers ");
         Inked behind = Inked.of("ink: read, at: [0 mm, 80 mm, 298 mm]", "{veiled_by: hero, time: 1 s}");
         assertThat(behind.lack()).contains("doesn't go down before hero");
-        Inked soon = Inked.changed(
-                AHEAD, "{veiled_by: hero, part: top, time: 0.3 s}", "spread: 0.20", "spread: 0.40");
+        Inked soon = Inked.changed(AHEAD, "{veiled_by: hero, part: top, time: 0.3 s}", "spread: 0.20", "spread: 0.40");
         assertThat(soon.margin()).isCloseTo(0.3 - seconds(70), within(1e-4));
     }
 
@@ -188,7 +192,8 @@ final class InkWantsTest {
         });
         Moments moments = inked.moments();
         assertThat(want.margin(want.parts(moments))).isCloseTo(0.3, within(1e-9));
-        assertThat(want.findStanding(moments, plumeline.quantity.PaperUnit.MILLIMETRES).orElseThrow())
+        assertThat(want.findStanding(moments, plumeline.quantity.PaperUnit.MILLIMETRES)
+                        .orElseThrow())
                 .isEqualTo("In the simulation hero's middle is veiled after 0.9 s (four takes in five: 0.8 s to 1 s);"
                         + " wanted by 1.2 s.");
         assertThat(want.findTight(moments)).isEmpty();
@@ -202,9 +207,11 @@ final class InkWantsTest {
         Inked one = Inked.of(release, "{see_through: hero}");
         assertThat(one.margin()).isCloseTo(100 * (Math.pow(10, -absorbance) - 0.95), within(1e-6));
         assertThat(one.standing())
-                .isEqualTo("After 1 take 82 % of the light comes through the water before hero; 95 % is wanted. Only the"
-                        + " first take begins so: change at least 79 % of the water after every take.");
-        Inked three = Inked.changed(release, "{see_through: hero, least: 50 %}", "water: 260 mm", "water: 260 mm, takes: 3");
+                .isEqualTo(
+                        "After 1 take 82 % of the light comes through the water before hero; 95 % is wanted. Only the"
+                                + " first take begins so: change at least 79 % of the water after every take.");
+        Inked three =
+                Inked.changed(release, "{see_through: hero, least: 50 %}", "water: 260 mm", "water: 260 mm, takes: 3");
         assertThat(three.margin()).isCloseTo(100 * (Math.pow(10, -3 * absorbance) - 0.5), within(1e-6));
         assertThat(three.standing()).contains("After 3 takes", "The first 4 takes begin so.");
     }
@@ -214,7 +221,10 @@ final class InkWantsTest {
         String release = "ink: mixed, volume: 3 ml, at: [0 mm, -70 mm, 298 mm]";
         assertThat(Inked.of(release, "{see_through: hero}").unknown())
                 .startsWith("Not known: how strong mixed is. Put 1 ml of it into a litre");
-        assertThat(Inked.changed(release.replace("mixed", "strong"), "{see_through: hero}", "100 /cm measured",
+        assertThat(Inked.changed(
+                                release.replace("mixed", "strong"),
+                                "{see_through: hero}",
+                                "100 /cm measured",
                                 "100 /cm typical")
                         .unknown())
                 .startsWith("Not measured: strong's strength is typical.");

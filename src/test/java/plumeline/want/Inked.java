@@ -82,8 +82,6 @@ record Inked(Plan plan) {
 
     /// Why it is unknown, whatever the marks or with these.
     String unknown() {
-        return want().findUnknown()
-                .or(() -> want().findUnknown(moments()))
-                .orElse("known");
+        return want().findUnknown().or(() -> want().findUnknown(moments())).orElse("known");
     }
 }

@@ -46,7 +46,9 @@ final class LetGoTest {
                 "speed: 10 %");
         assertThat(late.margin() + 20).isBetween(0.0, 0.01);
         Inked beside = dropped(
-                "piece: berry, at: [400 mm, 0 mm, 348.3 mm]", "{falls_through: berry, frames: 2 frames}", "speed: 10 %");
+                "piece: berry, at: [400 mm, 0 mm, 348.3 mm]",
+                "{falls_through: berry, frames: 2 frames}",
+                "speed: 10 %");
         assertThat(beside.lack()).contains(" mm beside the picture");
         assertThat(dropped("thing: hero", "{falls_through: berry, frames: 2 frames}", "speed: 10 %")
                         .unknown())
@@ -69,7 +71,10 @@ final class LetGoTest {
     }
 
     private static Inked rising(String want) {
-        return Inked.changed("thing: hero, start: 0.2 s", want, "{thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 2}",
+        return Inked.changed(
+                "thing: hero, start: 0.2 s",
+                want,
+                "{thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 2}",
                 "{thing: cork, at: [0 mm, 0 mm, 80 mm]}");
     }
 
@@ -92,7 +97,8 @@ final class LetGoTest {
         assertThat(rising("{rises: hero, by: 90 mm, within: 1 s}").unknown())
                 .isEqualTo("Not computed: hero breaks the surface after 70 mm. Ask for less, let it go deeper, or fill"
                         + " higher.");
-        assertThat(Inked.of("thing: hero", "{rises: hero, by: 60 mm, within: 1 s}").lack())
+        assertThat(Inked.of("thing: hero", "{rises: hero, by: 60 mm, within: 1 s}")
+                        .lack())
                 .isEqualTo("hero sinks by 64 g: it won't rise. Take weight out, or leave air in.");
         assertThat(Inked.of("ink: read, at: [0 mm, -70 mm, 298 mm]", "{rises: hero, by: 60 mm, within: 1 s}")
                         .unknown())
