@@ -30,6 +30,7 @@ record MadeSet(String papers, String camera, String place, String rest) {
               inks:
                 rose_ink: {density: 1.03 g/ml typical}
                 read_ink: {front: [[0.40 s, 70 mm], [1.90 s, 188 mm]], spread: 0.20 measured}
+              pieces: {berry: {size: 16 mm, mass: 2.6 g}}
             shots:
               one:
                 frames: 48

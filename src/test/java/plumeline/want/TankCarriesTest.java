@@ -95,7 +95,7 @@ final class TankCarriesTest {
                         + " plate, so nothing is said of its stress. Ask the tank's maker.");
         assertThat(tank("inside: [1200 mm, 400 mm, 300 mm], pane: 3 mm").unknown())
                 .isEqualTo(
-                        "A pane of glass bows by more than its thickness: past what is computed. Don't fill it so: take thicker glass, a"
-                                + " rim all round, or less water.");
+                        "A pane of glass bows by more than its thickness: past what is computed. Don't fill it so: take"
+                                + " thicker glass, a rim all round, or less water.");
     }
 }
