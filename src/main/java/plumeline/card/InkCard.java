@@ -41,8 +41,8 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
             "Dyes stain skin, cloth, silicone seams and floors: gloves, aprons, a tray under bottle and syringe. Read"
                     + " the ink's label and data sheet; none of it in eyes or mouths, nobody drinks on the set.",
             "Coloured water hides glass edges and dropped blades: look before a hand goes in.",
-            "Water and mains: a residual-current device tested today, plugs higher than any spill, switched off before"
-                    + " a hand goes in. Down the drain only what the house and the local code allow.");
+            "Water and mains: the tank card and the sheet's cautions count here too. Down the drain only what the house"
+                    + " and the local code allow.");
 
     InkCard {
         mouth = List.copyOf(mouth);
