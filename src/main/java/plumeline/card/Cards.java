@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import plumeline.geom.Body;
+import plumeline.geom.Vec;
 import plumeline.plan.Mark;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
+import plumeline.plan.Release;
 import plumeline.plan.Thing;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -23,7 +25,7 @@ import plumeline.stage.TankFill;
 import plumeline.want.CarriedTank;
 import plumeline.want.Suspension;
 
-/// The cards of a shot: its tank's, one for each thing that shall be in the water, one for each that hangs.
+/// The cards of a shot: its tank's, its ink's, one for each thing that shall be in the water, one for each that hangs.
 public final class Cards {
     private static final double AIR_KILOGRAMS_PER_METRE3 = 1.2;
 
@@ -43,12 +45,14 @@ public final class Cards {
     /// @param plan the shot's plan
     /// @param answer the findings on the shot
     /// @param unit the papers' unit of length
-    /// @return the tank card first, then float cards, then hang cards; none where the shot has neither tank nor
-    /// lines
+    /// @return the tank card first, then the recipe card, float cards, hang cards; none where the shot has neither
+    /// tank nor
+    ///     ink nor lines
     public static List<Card> of(Plan plan, ShotAnswer answer, PaperUnit unit) {
         Cards cards = new Cards(plan, answer, unit);
         List<Card> all = new ArrayList<>();
         cards.addTank(all);
+        cards.addInk(all);
         cards.addFloats(all);
         cards.addHangs(all);
         return all;
@@ -69,13 +73,26 @@ public final class Cards {
     private void addTank(List<Card> all) {
         Stage stage = stages().getFirst();
         stage.shot().findTank().ifPresent(place -> {
-            List<Integer> wet = IntStream.range(0, stage.shot().placed().size())
-                    .filter(i -> isPlaced(stage.shot().placed().get(i)) && isWet(stage, i))
-                    .boxed()
-                    .toList();
             CarriedTank carried = CarriedTank.of(plan, place);
-            all.add(new TankCard(id("tank"), stage.shot(), carried, start(stage), wet, print).card());
+            all.add(new TankCard(id("tank"), stage.shot(), carried, start(stage), wet(stage), print).card());
         });
+    }
+
+    private void addInk(List<Card> all) {
+        Stage stage = stages().getFirst();
+        if (stage.shot().findRelease().orElse(null) instanceof Release.OfInk release) {
+            List<Vec> mouth = release.at().marks().stream().anyMatch(this::isOpen)
+                    ? List.of()
+                    : stage.findMouth(answer.posed().values()).stream().toList();
+            all.add(new InkCard(id("ink"), stage, start(stage), mouth, wet(stage), print).card());
+        }
+    }
+
+    private List<Integer> wet(Stage stage) {
+        return IntStream.range(0, stage.shot().placed().size())
+                .filter(i -> isPlaced(stage.shot().placed().get(i)) && isWet(stage, i))
+                .boxed()
+                .toList();
     }
 
     private void addFloats(List<Card> all) {

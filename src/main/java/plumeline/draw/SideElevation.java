@@ -8,6 +8,7 @@ import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Plan;
+import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -23,6 +24,7 @@ import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
+import plumeline.stage.PieceRelease;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
@@ -61,6 +63,9 @@ final class SideElevation {
     private final Labels labels;
     private final PlanLettering lettering;
     private final SideHeights heights;
+
+    /// No piece is drawn smaller, pixels.
+    private static final double LEAST_PIECE = 1;
 
     private SideElevation(Plan plan, ShotAnswer answer) {
         PaperUnit unit = plan.film().papersOrDefault();
@@ -298,6 +303,23 @@ final class SideElevation {
         }
     }
 
+    /// The handful when the middle of what is let go is half-way down in time.
+    private void drawPieces(PieceRelease pieces, Vec hand) {
+        double way = PieceRelease.wayMetres(stage, hand);
+        if (!(way > 0) || pieces.fall().netNewtons() <= 0) {
+            return;
+        }
+        double seconds = (pieces.overSeconds() + pieces.fall().at(way).seconds()) / 2;
+        double radius = Math.max(LEAST_PIECE, pieces.piece().sizeMetres() / 2 * scale.pixelsPerMetre());
+        Markup group = page.group("pieces");
+        for (Vec piece : pieces.handful().at(seconds, way)) {
+            group.add(Shapes.dot(sheet.spot(hand.plus(piece)), radius)
+                    .with("fill", "#fff")
+                    .with("stroke", "#000"));
+        }
+        lettering.note("pieces", "Pieces as they may be " + Print.seconds(seconds, 2) + " after the first is let go.");
+    }
+
     private void drawRelease() {
         figures.findRelease(shot)
                 .ifPresentOrElse(
@@ -312,6 +334,9 @@ final class SideElevation {
                             labels.keepFree(new Box(mouth.x() - 4, mouth.y() - 26, mouth.x() + 4, mouth.y() + 3));
                             List<String> lines = List.of("release", figures.say("up", place.z(), "release.z"));
                             lettering.near("release", lines, mouth.plus(0, -24), 8, 30);
+                            if (shot.findRelease().orElse(null) instanceof Release.OfPieces pieces) {
+                                drawPieces(PieceRelease.of(pieces), place);
+                            }
                         },
                         () -> {
                             if (shot.findRelease()

@@ -23,6 +23,7 @@ import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
 import plumeline.solve.ShotAnswer;
+import plumeline.stage.InkRelease;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
 import plumeline.stage.Stage;
@@ -122,6 +123,7 @@ final class TankSide {
         things.forEach(this::drawThing);
         things.forEach(this::drawSeen);
         drawRelease();
+        drawPlume();
         nameGlass();
         for (Placed placed : shot.placed()) {
             if (!marks.isPlaced(placed.name())) {
@@ -400,6 +402,17 @@ final class TankSide {
                 lettering.note("release", "release: its place is still open, so it isn't drawn.");
             }
         });
+    }
+
+    private void drawPlume() {
+        figures.findRelease(shot)
+                .filter(_ -> isWet() && InkRelease.of(shot) instanceof InkRelease.Known)
+                .ifPresent(mouth -> TankDrawing.drawPlume(
+                        page,
+                        scale,
+                        new TankDrawing.Letters(labels, lettering),
+                        ((InkRelease.Known) InkRelease.of(shot)).at(mouth),
+                        print));
     }
 
     private void drawRelease(Vec place) {

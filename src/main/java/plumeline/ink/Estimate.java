@@ -30,23 +30,43 @@ public record Estimate(double value, double low, double high) {
         return new Estimate(Math.max(value, bound), Math.max(low, bound), Math.max(high, bound));
     }
 
-    /// Gives the odds that what it estimates comes to lie between two bounds, its logarithm taken as normal to either
-    /// side of the value.
+    /// Gives how often it lies between two bounds, its logarithm being spread normally to either side by itself.
     ///
     /// @param from the lower bound, same unit
     /// @param to the upper bound, same unit
-    /// @return 0 to 1
+    /// @return share of takes, 0 to 1
     public double odds(double from, double to) {
-        return below(to) - below(from);
+        return Math.max(0, oddsUnder(to) - oddsUnder(from));
     }
 
-    private double below(double bound) {
+    /// Gives how often it is less than a bound.
+    ///
+    /// @param bound the bound, same unit
+    /// @return share of takes, 0 to 1
+    public double oddsUnder(double bound) {
         if (bound <= 0) {
             return 0;
         }
-        double log = Math.log(bound / value);
-        double end = log < 0 ? Math.log(value / low) : Math.log(high / value);
-        return Gauss.below(Gauss.EIGHTY * log / end);
+        double away = Math.log(bound / value);
+        double end = away < 0 ? Math.log(value / low) : Math.log(high / value);
+        if (end == 0) {
+            return away < 0 ? 0 : 1;
+        }
+        return Gauss.below(Gauss.EIGHTY * away / end);
+    }
+
+    /// Adds what moves it by itself: the interval's ends and other ends of the same value, as a root sum of squares in
+    /// logarithms.
+    ///
+    /// @param other the same value with another interval
+    /// @return this value with both intervals
+    public Estimate with(Estimate other) {
+        var sum = new Sum();
+        for (Estimate one : new Estimate[] {this, other}) {
+            sum.add(one.low / one.value);
+            sum.add(one.high / one.value);
+        }
+        return sum.of(value);
     }
 
     /// Adds up ratios that may each be off by themselves, upward and downward apart.

@@ -216,7 +216,8 @@ final class Grammar {
         return Keys.of(
                 must("tank", "the tank", name("a tank")),
                 must("at", "the middle of its outer base", Forms.vector(any(Kind.LENGTH), 2)),
-                may("water", "the water's depth from its floor", over(Kind.LENGTH)));
+                may("water", "the water's depth from its floor", over(Kind.LENGTH)),
+                may("takes", "how many takes' ink is in the water", new Shape.Whole(0, 1000)));
     }
 
     private static Shape release() {
@@ -231,7 +232,8 @@ final class Grammar {
                         may("squeeze_time", "how long it is squeezed", over(Kind.TIME)),
                         may("speed", "the ink's speed at the nozzle", over(Kind.SPEED)),
                         may("count", "how many pieces", new Shape.Whole(1, 1_000_000)),
-                        may("over", "in which time they are let go", from0(Kind.TIME)))
+                        may("over", "in which time they are let go", from0(Kind.TIME)),
+                        may("spread", "how far from the middle pieces are let go", from0(Kind.LENGTH)))
                 .with(
                         new Shape.Rule.ExactlyOne(List.of(List.of("ink"), List.of("piece"), List.of("thing"))),
                         atMostOne("squeeze_time", "speed"),

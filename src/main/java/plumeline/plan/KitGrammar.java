@@ -277,6 +277,10 @@ final class KitGrammar {
                         "front",
                         "readings of the front: time from the release, depth below the surface",
                         new Shape.Curve(from0(Kind.TIME), from0(Kind.LENGTH), 1)),
+                may(
+                        "tip",
+                        "height of the nozzle's mouth over the surface, - below it, when the front was read",
+                        any(Kind.LENGTH)),
                 may("spread", "half-width over depth", either(over(Kind.NUMBER), over(Kind.SHARE))),
                 may("strength", "decadic absorbance in its worst channel", over(Kind.ABSORBANCE)),
                 may(
@@ -311,7 +315,8 @@ final class KitGrammar {
                         must("size", "its size", over(Kind.LENGTH)),
                         may("mass", "its mass", over(Kind.MASS)),
                         may("density", "its density", over(Kind.DENSITY)),
-                        may("shape", "its shape", word("ball", "cube", "disc")))
+                        may("shape", "its shape", word("ball", "cube", "disc")),
+                        may("thickness", "a disc's thickness", over(Kind.LENGTH)))
                 .with(atLeastOne("mass", "density"), atMostOne("mass", "density"));
     }
 }

@@ -100,6 +100,28 @@ public record Shot(
         return set.release();
     }
 
+    /// Gives the same shot letting something else go, in all its passes that let go what it does.
+    ///
+    /// @param release what is let go instead
+    /// @return the shot
+    public Shot withRelease(Release release) {
+        var passes = passes().stream()
+                .map(pass -> pass.effective().findRelease().equals(findRelease())
+                        ? new Pass(
+                                pass.name(), pass.overrides(), pass.effective().withRelease(release), pass.place())
+                        : pass)
+                .toList();
+        return new Shot(
+                name,
+                frames,
+                camera,
+                new SetPieces(set.placed(), set.lights(), set.tank(), Optional.of(release)),
+                moves,
+                playback,
+                new Views(passes, views.crops(), views.wants()),
+                written);
+    }
+
     /// Gives the shot's wants.
     ///
     /// @return the wants in the order written

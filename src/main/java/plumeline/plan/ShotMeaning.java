@@ -240,7 +240,7 @@ final class ShotMeaning {
     private static boolean fits(String sort, String key) {
         return switch (key) {
             case "volume", "bore", "squeeze_time", "speed" -> sort.equals("ink");
-            case "count", "over" -> sort.equals("piece");
+            case "count", "over", "spread" -> sort.equals("piece");
             case "at" -> !sort.equals("thing");
             default -> true;
         };

@@ -18,6 +18,17 @@ import plumeline.text.Place;
 /// @param place where the part is written: its name's place, or its value's where it has no name
 public record Written(Node.Mapping node, Place place) {
 
+    /// Gives the same keys with one of them saying something else.
+    ///
+    /// @param key the key, written or not
+    /// @param text what it says
+    /// @return the keys
+    public Written with(String key, String text) {
+        var entry = new Node.Entry(key, place, new Node.Scalar(text, false, place));
+        var changed = Overlay.set(node, List.of(key), entry).orElse(node);
+        return new Written(changed, place);
+    }
+
     /// Finds a value.
     ///
     /// @param path the dotted path of the key
@@ -88,6 +99,19 @@ public record Written(Node.Mapping node, Place place) {
     /// @return the names with their places; empty where the key isn't written
     public List<Named> listNames(String path) {
         return items(path).stream().flatMap(n -> named(n).stream()).toList();
+    }
+
+    /// Lists the pairs of a curve.
+    ///
+    /// @param path the dotted path of the key
+    /// @return the pairs in the order written; empty where the key isn't written
+    public List<List<Quantity>> listPairs(String path) {
+        return items(path).stream()
+                .map(item -> itemsOf(item).stream()
+                        .flatMap(n -> quantityOf(n).stream())
+                        .toList())
+                .filter(pair -> pair.size() == 2)
+                .toList();
     }
 
     private List<Node> items(String path) {

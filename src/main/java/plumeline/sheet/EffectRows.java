@@ -70,8 +70,12 @@ final class EffectRows {
         add(words, release, "squeeze_time", "squeezed for ");
         add(words, release, "speed", "at ");
         add(words, release, "over", "over ");
+        add(words, release, "spread", "within a hand of radius ");
         String start = release.findStart().map(this::start).orElse("with the shot's first frame");
-        rows.add(new Rows.Pair("Release", String.join(", ", words) + "; " + start + "."));
+        rows.add(new Rows.Pair(
+                "Release",
+                String.join(", ", words) + "; " + start
+                        + (release instanceof Release.OfInk ? ": see the recipe card." : ".")));
         rows.add(new Rows.Pair("Call", "Roll first, then count; let go on three."));
     }
 

@@ -27,6 +27,12 @@ final class WantWords {
             case "line_hidden" -> "the line shows";
             case "tank_carries" -> "a pane or the table breaks";
             case "reaches" -> "the lens or camera can't be set so";
+            case "ink_reaches" -> "the ink comes too soon or too late";
+            case "clear_until" -> "ink is before it too soon";
+            case "veiled_by" -> "it isn't veiled in time";
+            case "see_through" -> "the water is too murky";
+            case "rises" -> "it comes up too late";
+            case "falls_through" -> "it is seen too briefly";
             case "same_size" -> "the two shots don't match in size";
             default -> "a want fails";
         };
@@ -75,8 +81,9 @@ final class WantWords {
             case "beads_stay" -> "Spray a spare in the shot's light and wait ten minutes.";
             case "sweats", "stays_dry" -> "Read the probe on it and the hygrometer beside it, lamps on.";
             case "line_hidden" -> "Shoot a few frames and magnify: no line.";
-            case "ink_reaches", "clear_until", "rises", "falls_through", "smear" ->
+            case "ink_reaches", "clear_until", "veiled_by", "rises", "falls_through", "smear" ->
                 "Shoot one test take and count frames.";
+            case "see_through" -> "Look along the water at a white card behind it, beside last take's still.";
             case "lit", "even", "ratio", "dark", "steady_light" -> "Meter at the thing at the taking rate and shutter.";
             case "highlight", "no_highlight", "edges", "no_shadow" ->
                 "Eye at the lens: look where it lies on the thing.";

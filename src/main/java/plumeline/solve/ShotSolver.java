@@ -26,6 +26,7 @@ final class ShotSolver {
     private final Shot shot;
     private final PaperUnit papers;
     private final Words words;
+    private final Recipes recipes;
     private final Axes axes;
     private Judged judged;
     private double[] si;
@@ -35,6 +36,7 @@ final class ShotSolver {
         this.shot = shot;
         this.papers = plan.film().papersOrDefault();
         this.words = new Words(papers);
+        this.recipes = new Recipes(plan, shot, filmWants, elsewhere);
         this.judged = Judged.of(plan, shot, filmWants, elsewhere);
         this.axes = new Axes(judged.stage().marks());
         this.si = judged.stage().startValues();
@@ -165,6 +167,7 @@ final class ShotSolver {
             conflict.ifPresent(found -> because.addAll(found.sentences()));
             attempts = new ArrayList<>(want.listAttempts(moments));
             attempts.addAll(remedies.attempts(line, conflict));
+            attempts.addAll(recipes.attempts(line, judged, si));
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, marks, words));

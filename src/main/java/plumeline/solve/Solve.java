@@ -14,7 +14,6 @@ import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
 import plumeline.stage.Stage;
-import plumeline.want.Sizes;
 import plumeline.want.Wants;
 
 /// Finds the marks of a film's shots and answers its wants.
@@ -112,11 +111,11 @@ public final class Solve {
         ShotAnswer known = solved.get(shot);
         if (known != null) {
             Stage stage = known.posed().stages().getFirst().stage();
-            return Sizes.findShare(stage, known.posed().values(), thing, when);
+            return Wants.findShare(stage, known.posed().values(), thing, when);
         }
         return plan.findShot(shot).flatMap(other -> {
             Stage stage = Stage.of(plan, other);
-            return Sizes.findShare(stage, stage.startValues(), thing, when);
+            return Wants.findShare(stage, stage.startValues(), thing, when);
         });
     }
 

@@ -8,6 +8,7 @@ import plumeline.geom.Vec;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
+import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Quantity;
@@ -20,6 +21,9 @@ import plumeline.quantity.Quantity;
 final class MarkRanges {
     /// How far from its ends a thing is tied, where a plan doesn't say otherwise.
     private static final double TIE_CLEAR_METRES = 0.005;
+
+    /// From higher over the surface ink splashes and takes air along (common practice).
+    private static final double NOZZLE_OVER_METRES = 0.05;
 
     private static final double TABLE_METRES = 1.5;
     private static final double CAMERA_FAR_METRES = 4;
@@ -38,7 +42,10 @@ final class MarkRanges {
         double step = step(mark, plan.film().papersOrDefault());
         double reach = findTied(mark, shot).orElse(reach(mark));
         double[] range = range(mark, shot, plan);
-        if (!path(mark, ".z")) {
+        Optional<double[]> nozzle = nozzleRange(mark, shot);
+        if (nozzle.isPresent()) {
+            range = nozzle.get();
+        } else if (!path(mark, ".z")) {
             Vec anchor = anchor(shot);
             double about = path(mark, ".x") ? anchor.x() : path(mark, ".y") ? anchor.y() : 0;
             range = new double[] {range[0] + about, range[1] + about};
@@ -83,6 +90,22 @@ final class MarkRanges {
     /// Whether a mark is a place along an axis: `.x`, `.y` or `.z` of something that stands.
     private static boolean path(Mark mark, String axis) {
         return mark.kind() != Mark.Kind.MOTOR && mark.path().endsWith(axis);
+    }
+
+    /// A nozzle is looked for over or in its tank's water.
+    private static Optional<double[]> nozzleRange(Mark mark, Shot shot) {
+        boolean isNozzle = shot.findRelease().orElse(null) instanceof Release.OfInk ink
+                && ink.at().marks().contains(mark);
+        if (!isNozzle || shot.findTank().isEmpty()) {
+            return Optional.empty();
+        }
+        TankWalls walls = TankWalls.of(shot.findTank().get());
+        Vec low = walls.inside().low();
+        Vec high = walls.inside().high();
+        return Optional.of(
+                path(mark, ".z")
+                        ? new double[] {low.z(), walls.waterLineMetres() + NOZZLE_OVER_METRES}
+                        : path(mark, ".x") ? new double[] {low.x(), high.x()} : new double[] {low.y(), high.y()});
     }
 
     private static double[] range(Mark mark, Shot shot, Plan plan) {

@@ -9,11 +9,14 @@ import plumeline.geom.Pose;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.motion.Travel;
+import plumeline.plan.Mark;
 import plumeline.plan.Placed;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
+import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.When;
+import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.time.Retime;
 
@@ -46,6 +49,7 @@ public final class Stage {
     private final long frames;
     private final CameraStand camera;
     private final Optional<TankWalls> tank;
+    private final List<Slots.Slot> mouth;
 
     private Stage(Plan plan, Shot base, Shot effective) {
         shot = effective;
@@ -69,6 +73,8 @@ public final class Stage {
         frames = Lengths.frames(plan, base, motions, retime);
         tank = effective.findTank().map(TankWalls::of);
         camera = CameraStand.of(effective, slots);
+        List<Mark> hand = effective.findRelease().map(Release::marks).orElse(List.of());
+        mouth = hand.stream().map(slots::of).toList();
         for (PlacedLight light : effective.lights()) {
             lamps.add(LampStand.of(light, effective, slots));
         }
@@ -170,6 +176,29 @@ public final class Stage {
     /// @return heights over its base along its axis, metres, one a line; empty where `tied` isn't written
     public List<Double> tiesMetres(int thing, double[] values) {
         return things.get(thing).tied().stream().map(tie -> tie.in(values)).toList();
+    }
+
+    /// Finds where something is let go: the nozzle's mouth, or the hand.
+    ///
+    /// @param values the marks' values, SI
+    /// @return the place, metres; empty where nothing is, or a placed thing
+    public Optional<Vec> findMouth(double[] values) {
+        return mouth.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Vec(
+                        mouth.get(0).in(values),
+                        mouth.get(1).in(values),
+                        mouth.size() > 2 ? mouth.get(2).in(values) : 0));
+    }
+
+    /// Gives when something is let go.
+    ///
+    /// @return real seconds from the shot's first frame; 0 where no start is written
+    public double releaseSeconds() {
+        return shot.findRelease()
+                .flatMap(Release::findStart)
+                .map(start -> start.kind() == Kind.FRAMES ? retime.realSeconds(start.si()) : start.si())
+                .orElse(0.0);
     }
 
     /// Finds the tank's walls.

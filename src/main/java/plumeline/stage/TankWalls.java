@@ -125,6 +125,17 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
         return Arrays.stream(values).min().orElseThrow();
     }
 
+    /// Tells whether a place is over or under the tank's floor, whatever its height.
+    ///
+    /// @param place a place, m
+    /// @return true where it is between the walls, or the walls' planes
+    public boolean isOver(Vec place) {
+        return place.x() > inside.low().x()
+                && place.x() < inside.high().x()
+                && place.y() > inside.low().y()
+                && place.y() < inside.high().y();
+    }
+
     private static Body block(Vec low, Vec high) {
         Vec size = high.minus(low);
         Vec base = new Vec(low.x() + size.x() / 2, low.y() + size.y() / 2, low.z());

@@ -152,6 +152,16 @@ record Sighted(Want want, List<Integer> things, List<Integer> lamps, Seen seen) 
     }
 
     @Override
+    public Optional<String> findTight(Moments moments) {
+        return want.findTight(moments);
+    }
+
+    @Override
+    public boolean restsOnMarks() {
+        return want.restsOnMarks();
+    }
+
+    @Override
     public double[] slack(Moments moments) {
         return want.slack(moments);
     }

@@ -24,6 +24,12 @@ public sealed interface Want
                 Sweats,
                 LineHidden,
                 TankCarries,
+                InkReaches,
+                ClearUntil,
+                VeiledBy,
+                SeeThrough,
+                Rises,
+                FallsThrough,
                 Sighted,
                 NotComputed {
     /// Gives the want as the crew wrote it.

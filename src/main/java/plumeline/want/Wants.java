@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import plumeline.ink.Estimate;
 import plumeline.plan.Delivery;
 import plumeline.plan.Named;
 import plumeline.plan.Placed;
@@ -14,6 +15,7 @@ import plumeline.plan.When;
 import plumeline.plan.Written;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
 /// From a want as written to a want that can be judged.
@@ -35,6 +37,49 @@ public final class Wants {
         /// @param when the instant in that shot
         /// @return the share, dimensionless; empty where that shot has no such thing or isn't solved
         Optional<Double> findShare(String shot, String thing, When when);
+
+        /// A height of a thing in a shot with its marks set.
+        ///
+        /// @param stage the shot
+        /// @param values its marks' values, SI, in the order of the stage's marks
+        /// @param thing the thing's name
+        /// @param heightShare share of its height, 0 its base, 1 its top
+        record Height(Stage stage, List<Double> values, String thing, double heightShare) {
+            /// Copies the list.
+            public Height {
+                values = List.copyOf(values);
+            }
+        }
+
+        /// Finds when ink veils a height of a thing, as a simulation of just these values gave it. This is where its
+        /// results are handed in.
+        ///
+        /// @param height what is asked about
+        /// @return s from the release, with what its runs differ by; empty where none was run, then the law
+        /// decides
+        default Optional<Estimate> findVeiledSeconds(Height height) {
+            return Optional.empty();
+        }
+    }
+
+    /// Finds the share of the picture's height that a thing fills at its middle plane, as `fills` counts it.
+    ///
+    /// @param stage the shot
+    /// @param valuesSi its marks' values, SI
+    /// @param thing the thing's name there
+    /// @param when the instant; the start for a whole shot
+    /// @return the share, dimensionless; empty where the shot has no such thing, or sees it in a way that isn't
+    ///     computed
+    public static Optional<Double> findShare(Stage stage, double[] valuesSi, String thing, When when) {
+        int index = stage.thingIndex(thing);
+        if (index < 0) {
+            return Optional.empty();
+        }
+        Scene scene = stage.scene(valuesSi, stage.frameOf(when));
+        if (!scene.lines().at(List.of(scene.things().get(index))).isCovered()) {
+            return Optional.empty();
+        }
+        return Optional.of(Fills.middlePlaneShare(scene, scene.things().get(index)));
     }
 
     /// Makes a want.
@@ -90,6 +135,12 @@ public final class Wants {
             case Sweats sweats -> sweats;
             case LineHidden hidden -> hidden;
             case TankCarries carries -> carries;
+            case InkReaches reaches -> reaches;
+            case ClearUntil clear -> new Sighted(clear, List.of(clear.thing()), List.of(), Sighted.Seen.EACH);
+            case VeiledBy veiled -> new Sighted(veiled, List.of(veiled.at().thing()), List.of(), Sighted.Seen.EACH);
+            case SeeThrough through -> new Sighted(through, List.of(through.thing()), List.of(), Sighted.Seen.EACH);
+            case Rises rises -> rises;
+            case FallsThrough falls -> falls;
             case Sighted already -> already;
             case NotComputed not -> not;
         };
@@ -115,9 +166,15 @@ public final class Wants {
             case "off_picture" -> new OffPicture(line, things(line.subjects(), stage), lamps(line.subjects(), stage));
             case "reaches" -> new Reaches(line, stage.shot().camera());
             case "same_size" -> sameSize(line, plan, stage, elsewhere);
-            default ->
-                WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new NotComputed(line, NOT_YET);
+            default -> others(line, plan, stage, elsewhere);
         };
+    }
+
+    private static Want others(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
+        if (InkWants.isOne(line.word())) {
+            return InkWants.of(line, stage, elsewhere);
+        }
+        return WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new NotComputed(line, NOT_YET);
     }
 
     /// Tells whether a film's want is judged on each shot alone, so that solving a shot can serve it.

@@ -27,7 +27,10 @@ record MadeSet(String papers, String camera, String place, String rest) {
               lights: {strip: {panel: [100 mm, 400 mm], gives: 4000 lx at 1 m typical}}
               machines: {slider: {travel: 600 mm, speed: 80 mm/s, repeats: 0.1 mm}}
               tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 1 mm, temperature: 20 degC typical}}
-              inks: {rose_ink: {density: 1.03 g/ml typical}}
+              inks:
+                rose_ink: {density: 1.03 g/ml typical}
+                read_ink: {front: [[0.40 s, 70 mm], [1.90 s, 188 mm]], spread: 0.20 measured}
+              pieces: {berry: {size: 16 mm, mass: 2.6 g}}
             shots:
               one:
                 frames: 48
@@ -83,7 +86,7 @@ record MadeSet(String papers, String camera, String place, String rest) {
                 + "lights: {key: {light: strip, at: [500 mm, -300 mm, 400 mm]}}\n"
                 + "wants: [{sharp: a}, {sharp: a, sharp_to: 4 px}]";
         String tank = "tank: {tank: glass, at: [0 mm, 60 mm], water: 260 mm}\n"
-                + "release: {ink: rose_ink, volume: 3 ml, at: [0 mm, 0 mm, 298 mm], start: 0.2 s}\n"
+                + "release: {ink: read_ink, volume: 3 ml, at: [0 mm, 0 mm, 298 mm], start: 0.2 s}\n"
                 + "wants: [{sharp: a, sharp_to: 1 px}]";
         return List.of(near, usual, far).stream()
                 .flatMap(camera -> List.of(1, 4, 12).stream().map(count -> of(camera, crowd(count))))

@@ -243,4 +243,26 @@ final class SideElevationTest {
         assertThat(DrawnChecks.group(svg, "one.side.name.thing.a").getTextContent())
                 .startsWith("a, ");
     }
+
+    /// Half-way in time each ball has fallen freely by a quarter of the way at most, from within the hand's disc.
+    @Test
+    void aHandful_isDrawnOnItsWayDown() {
+        MadeSet set = MadeSet.of(
+                        "lens: macro, at: [0 mm, -1000 mm, 61 mm], aim: a, f_number: 8",
+                        MadeSet.thing("a", "can", "at: [0 mm, 0 mm]"))
+                .with("release: {piece: berry, at: [0 mm, 0 mm, 400 mm], count: 12, spread: 20 mm}\n"
+                        + "wants: [{fills: a, height: 10 %}]");
+        var svg = SvgReader.parse(
+                Drawings.sideElevation(set.film().plan(), set.shot()).toSvg());
+        double scale = DrawnChecks.pixelsPerMetre(svg, "one.side", 0.2);
+        var hand = DrawnChecks.element(svg, "one.side.release", "circle", 0);
+        for (int i = 0; i < 12; i++) {
+            var piece = DrawnChecks.element(svg, "one.side.pieces", "circle", i);
+            double down = (DrawnChecks.number(piece, "cy") - DrawnChecks.number(hand, "cy")) / scale;
+            double aside = (DrawnChecks.number(piece, "cx") - DrawnChecks.number(hand, "cx")) / scale;
+            assertThat(down).isBetween(0.09, 0.102);
+            assertThat(Math.abs(aside)).isLessThan(0.0201);
+        }
+        assertThat(svg.getDocumentElement().getTextContent()).contains("Pieces as they may be 0.14 s after");
+    }
 }

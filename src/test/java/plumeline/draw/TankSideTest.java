@@ -172,4 +172,43 @@ final class TankSideTest {
         assertThat(second - first).as("two lines, not one").isGreaterThan(10);
         assertThat(svg.getDocumentElement().getTextContent()).contains("Tank sideways: outside from x −226 to x 226");
     }
+
+    /// z = k tⁿ through 70 mm at 0.40 s and 188 mm at 1.90 s; half as wide as a fifth of that to either side. The
+    /// water's surface is drawn; the fronts lie so far below it.
+    @Test
+    void ink_isDrawnAtItsTimes_withItsBand() {
+        Document svg = draw(released());
+        double scale = pixelsPerMetre(svg);
+        double water = DrawnChecks.number(DrawnChecks.element(svg, "one.tank.water", "line", 0), "y1");
+        double n = Math.log(188.0 / 70) / Math.log(1.9 / 0.4);
+        double[] times = {0.25, 0.5, 1, 2};
+        for (int i = 0; i < times.length; i++) {
+            double metres = 0.07 * Math.pow(times[i] / 0.4, n);
+            Element front = DrawnChecks.element(svg, "one.tank.plume", "line", 2 + 4 * i);
+            assertThat((DrawnChecks.number(front, "y1") - water) / scale).isCloseTo(metres, within(0.0005));
+            assertThat((DrawnChecks.number(front, "x2") - DrawnChecks.number(front, "x1")) / scale)
+                    .isCloseTo(0.4 * metres, within(0.0005));
+            Element bar = DrawnChecks.element(svg, "one.tank.plume", "line", 3 + 4 * i);
+            assertThat(DrawnChecks.number(bar, "y1")).isLessThan(DrawnChecks.number(front, "y1"));
+            assertThat(DrawnChecks.number(bar, "y2")).isGreaterThan(DrawnChecks.number(front, "y1"));
+        }
+        assertThat(svg.getDocumentElement().getTextContent())
+                .contains("0.25 s", "0.5 s", "1 s", "2 s", "0.25 s 52 mm (", "four takes in five");
+    }
+
+    private static MadeSet released() {
+        return set(
+                LEVEL,
+                MadeSet.thing("a", "carton", "at: [0 mm, 0 mm, 96 mm], lines: 2"),
+                WET + "release: {ink: read_ink, volume: 3 ml, at: [0 mm, -70 mm, 291 mm]}\n");
+    }
+
+    @Test
+    void inkOfWhichNothingIsKnown_isNotDrawn() {
+        Document svg = draw(set(
+                LEVEL,
+                MadeSet.thing("a", "carton", "at: [0 mm, 0 mm, 96 mm], lines: 2"),
+                WET + "release: {ink: rose_ink, volume: 3 ml, at: [0 mm, -70 mm, 291 mm]}\n"));
+        assertThat(SvgReader.ids(svg)).doesNotContain("one.tank.plume").contains("one.tank.release");
+    }
 }

@@ -65,6 +65,7 @@ final class ShotSheetTest {
                         "Takes",
                         "Take care",
                         "Tank card: glass",
+                        "Recipe card: rose_ink",
                         "Float card: flacon",
                         "Hang card: bottle (flacon)",
                         "What must be true on the screen",

@@ -12,6 +12,7 @@ import plumeline.answer.Item;
 import plumeline.answer.Value;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
+import plumeline.ink.Arrival;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.ink.FrontFit;
@@ -247,15 +248,15 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
                     .map(aside -> within("aside", aside.times(1e3), "mm"))
                     .orElse(Item.word("aside", "unknown")));
         }
-        boolean known = reached || !(found.top() instanceof InkTake.Arrival.Unknown);
+        boolean known = reached || !(found.top() instanceof Arrival.Unknown);
         return new Draft(items, criteria(found), known ? best(found) : Verdict.UNKNOWN, notes);
     }
 
-    private static Item arrival(String name, InkTake.Arrival arrival) {
+    private static Item arrival(String name, Arrival arrival) {
         return switch (arrival) {
-            case InkTake.Arrival.At(Estimate seconds) -> within(name, seconds, "s");
-            case InkTake.Arrival.Never(double _) -> Item.word(name, "never");
-            case InkTake.Arrival.Unknown(Prediction.Unknown _) -> Item.word(name, "unknown");
+            case Arrival.At(Estimate seconds) -> within(name, seconds, "s");
+            case Arrival.Never(double _) -> Item.word(name, "never");
+            case Arrival.Unknown(Prediction.Unknown _) -> Item.word(name, "unknown");
         };
     }
 
@@ -264,15 +265,15 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
     }
 
     private static List<Criterion> criteria(InkTake.Found found) {
-        double deep = found.top() instanceof InkTake.Arrival.Never(double deepest)
+        double deep = found.top() instanceof Arrival.Never(double deepest)
                 ? deepest - found.inputs().topMetres()
                 : FREE;
         double early = FREE;
         double late = FREE;
         if (found.inputs().wantedSeconds().isPresent()) {
             double wanted = found.inputs().wantedSeconds().getAsDouble();
-            early = found.top() instanceof InkTake.Arrival.At(Estimate seconds) ? wanted - seconds.value() : FREE;
-            late = found.floor() instanceof InkTake.Arrival.At(Estimate seconds) ? seconds.value() - wanted : FREE;
+            early = found.top() instanceof Arrival.At(Estimate seconds) ? wanted - seconds.value() : FREE;
+            late = found.floor() instanceof Arrival.At(Estimate seconds) ? seconds.value() - wanted : FREE;
         }
         return List.of(
                 new Criterion("the depth that the ink comes to", deep),
@@ -286,8 +287,8 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
             return Verdict.HOLDS;
         }
         double wanted = found.inputs().wantedSeconds().getAsDouble();
-        boolean maybeLate = found.top() instanceof InkTake.Arrival.At(Estimate seconds) && wanted < seconds.high();
-        boolean maybeDown = found.floor() instanceof InkTake.Arrival.At(Estimate seconds) && wanted > seconds.low();
+        boolean maybeLate = found.top() instanceof Arrival.At(Estimate seconds) && wanted < seconds.high();
+        boolean maybeDown = found.floor() instanceof Arrival.At(Estimate seconds) && wanted > seconds.low();
         return maybeLate || maybeDown ? Verdict.TIGHT : Verdict.HOLDS;
     }
 

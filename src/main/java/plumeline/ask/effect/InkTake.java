@@ -3,6 +3,7 @@ package plumeline.ask.effect;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import plumeline.ink.Arrival;
 import plumeline.ink.Coefficients;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
@@ -38,18 +39,6 @@ final class InkTake {
         Inputs with(Descent other) {
             return new Inputs(other, floorMetres, topMetres, aheadMetres, wantedSeconds, readings);
         }
-    }
-
-    /// When the front is somewhere.
-    sealed interface Arrival {
-        /// It comes.
-        record At(Estimate seconds) implements Arrival {}
-
-        /// It turns before.
-        record Never(double deepestMetres) implements Arrival {}
-
-        /// No law is known here.
-        record Unknown(Prediction.Unknown reason) implements Arrival {}
     }
 
     /// How far ahead of the thing's face the nozzle stands so that the front touches it at a time.
@@ -117,20 +106,7 @@ final class InkTake {
     }
 
     private static Arrival arrival(Inputs inputs, double depth, Prediction law) {
-        if (FrontFit.isPossible(inputs.readings)) {
-            return new Arrival.At(FrontFit.of(inputs.readings).seconds(depth));
-        }
-        if (inputs.readings.size() == 1) {
-            Optional<Estimate> corrected = Ink.findCorrected(inputs.descent, inputs.readings.getFirst(), depth);
-            if (corrected.isPresent()) {
-                return new Arrival.At(corrected.get());
-            }
-        }
-        return switch (law) {
-            case Prediction.Reached reached -> new Arrival.At(reached.seconds());
-            case Prediction.Never never -> new Arrival.Never(never.deepestMetres());
-            case Prediction.Unknown unknown -> new Arrival.Unknown(unknown);
-        };
+        return Arrival.of(law, inputs.descent, inputs.readings, depth);
     }
 
     private static Touch touch(Found found) {

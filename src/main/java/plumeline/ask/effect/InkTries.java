@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import plumeline.answer.Words;
+import plumeline.ink.Arrival;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.ink.Prediction;
@@ -48,7 +49,7 @@ final class InkTries {
     /// What brings the front to the thing's top at the time wanted, one change at a time.
     private void tryTime() {
         if (inputs.wantedSeconds().isEmpty()
-                || !(found.top() instanceof InkTake.Arrival.At(Estimate seconds))
+                || !(found.top() instanceof Arrival.At(Estimate seconds))
                 || !(found.law() instanceof Prediction.Reached)) {
             return;
         }
@@ -167,7 +168,7 @@ final class InkTries {
 
     /// What makes light ink come down at all.
     private void tryReach() {
-        if (!(found.top() instanceof InkTake.Arrival.Never)) {
+        if (!(found.top() instanceof Arrival.Never)) {
             return;
         }
         double speed = Math.max(0.05, release.speedMetresPerSecond());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Words;
+import plumeline.ink.Arrival;
 import plumeline.ink.Coefficients;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
@@ -117,7 +118,7 @@ final class InkWords {
             because.add("Your reading makes every time " + Print.number(found.scale(), 2)
                     + " times the law's; a second one, deeper, gives the curve.");
         }
-        if (found.top() instanceof InkTake.Arrival.At) {
+        if (found.top() instanceof Arrival.At) {
             because.add("The laws' own interval bounds 80 %: published ranges of the coefficients, and what one take is"
                     + " off the next; one take's time is never surer than about ± 20 %.");
         }
@@ -171,7 +172,7 @@ final class InkWords {
     }
 
     private void sayGlass() {
-        if (found.law() instanceof Prediction.Reached && found.floor() instanceof InkTake.Arrival.At) {
+        if (found.law() instanceof Prediction.Reached && found.floor() instanceof Arrival.At) {
             double radius = descent.radiusMetres(
                     inputs.floorMetres(), descent.regime(inputs.floorMetres()), Coefficients.USUAL);
             because.add("At the floor it is " + words.length(radius) + " to each side: keep the front glass "
@@ -181,7 +182,7 @@ final class InkWords {
 
     private void sayEarly() {
         if (inputs.wantedSeconds().isPresent()
-                && found.top() instanceof InkTake.Arrival.At(Estimate seconds)
+                && found.top() instanceof Arrival.At(Estimate seconds)
                 && seconds.value() < inputs.wantedSeconds().getAsDouble() * (1 - InkTries.NEAR_SHARE)) {
             because.add("The front is at the thing's top before the wanted time, at "
                     + InkInquiry.seconds(seconds.value()) + ".");

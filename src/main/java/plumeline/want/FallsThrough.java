@@ -1,0 +1,217 @@
+package plumeline.want;
+
+import java.util.Optional;
+import plumeline.fall.Fall;
+import plumeline.geom.Vec;
+import plumeline.plan.Release;
+import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.stage.PieceRelease;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+import plumeline.time.Retime;
+
+/// A falling piece is seen in the picture for so many frames of the screen.
+///
+/// Margin in frames: those from when its middle comes in at the top of the picture until it goes out below, or the shot
+/// ends, less those wanted. What it lands on isn't counted, but told. One part more, in mm, is none of the margin: how
+/// far it falls inside the picture's sides.
+///
+/// @param line as written
+/// @param wantedFrames the frames wanted
+/// @param pieces what falls
+record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) implements Want {
+    private static final int HALVINGS = 40;
+
+    /// So far under the table's top a fall is followed: past a table's edge.
+    private static final double UNDER_TABLE_METRES = 1;
+
+    private static final double MOST_FRAMES = 1e6;
+
+    /// Fewer of a handful may be seen for less than is wanted before it counts.
+    private static final double FEW = 0.1;
+
+    /// Makes the want, or one that says what is missing.
+    static Want of(WantLine line, Stage stage) {
+        String name = line.subjects().getFirst().name();
+        if (!(stage.shot().findRelease().orElse(null) instanceof Release.OfPieces release)
+                || !release.piece().name().equals(name)) {
+            return new NotComputed(line, "Nothing lets " + name + " go: write release: {piece: " + name + ", at: …}.");
+        }
+        PieceRelease pieces = PieceRelease.of(release);
+        if (pieces.fall().netNewtons() <= 0 || !pieces.fall().moves()) {
+            return new NotComputed(line, name + " is no heavier than air. Weigh it again.");
+        }
+        double wanted = line.written().findQuantity("frames").map(Quantity::si).orElse(0.0);
+        return new FallsThrough(line, wanted, pieces);
+    }
+
+    @Override
+    public String unit() {
+        return "frames";
+    }
+
+    /// What of its way is in the picture.
+    ///
+    /// @param fromMetres where it comes in, m under the hand
+    /// @param toMetres where it goes out or lands
+    /// @param sideMetres how far inside the nearer side
+    private record Way(double fromMetres, double toMetres, double sideMetres) {}
+
+    private Scene scene(Moments moments) {
+        Stage stage = moments.stage();
+        return moments.at(stage.retime().frameAt(stage.releaseSeconds(), (double) stage.frames()));
+    }
+
+    private Way way(Moments moments, Vec aside) {
+        Scene scene = scene(moments);
+        Vec hand = hand(moments).plus(aside);
+        double half = scene.picture().heightTangent() / 2;
+        double from = crossing(scene, hand, half);
+        double to = crossing(scene, hand, -half);
+        Vec middle = hand.minus(new Vec(0, 0, (from + to) / 2));
+        double x = scene.projection().project(middle).x();
+        double side = (scene.picture().widthTangent() / 2 - Math.abs(x))
+                * scene.projection().depth(middle);
+        return new Way(from, to, side);
+    }
+
+    private static Vec hand(Moments moments) {
+        return moments.stage().findMouth(moments.values()).orElseThrow();
+    }
+
+    /// How far under the hand it is where it shows at a height of the picture; at either end where it never does.
+    private static double crossing(Scene scene, Vec hand, double tangent) {
+        double low = 0;
+        double high = Math.max(0, hand.z()) + UNDER_TABLE_METRES;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            Vec there = hand.minus(new Vec(0, 0, middle));
+            if (scene.projection().depth(there) > 0
+                    && scene.projection().project(there).y() > tangent) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+
+    private boolean isBefore(Moments moments) {
+        return scene(moments).projection().depth(hand(moments)) > 0;
+    }
+
+    /// The screen frames for which a piece is seen that starts so much after the release.
+    private double frames(Moments moments, Way way, Fall fall, double laterSeconds) {
+        Stage stage = moments.stage();
+        Retime retime = stage.retime();
+        // A shot of which no length is told ends nowhere.
+        double most = stage.frames() > 1 ? (double) stage.frames() : MOST_FRAMES;
+        double start = stage.releaseSeconds() + laterSeconds;
+        double in = retime.frameAt(start + fall.at(way.fromMetres()).seconds(), most);
+        double out = retime.frameAt(start + fall.at(way.toMetres()).seconds(), most);
+        return Math.max(0, out - in);
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        if (!isBefore(moments)) {
+            return new double[] {-wantedFrames, -1};
+        }
+        Way way = way(moments, Vec.ZERO);
+        return new double[] {frames(moments, way, pieces.fall(), 0) - wantedFrames, Parts.MILLIMETRES * way.sideMetres()
+        };
+    }
+
+    @Override
+    public double margin(double[] parts) {
+        return parts[0];
+    }
+
+    @Override
+    public Optional<String> findUnknown(Moments moments) {
+        Vec hand = hand(moments);
+        boolean isUnder = moments.stage()
+                .findTank()
+                .filter(walls -> walls.isOver(hand) && hand.z() < walls.waterLineMetres())
+                .isPresent();
+        if (isUnder) {
+            return Optional.of("Not computed: pieces let go under water. Let them go over it.");
+        }
+        Fall fall = pieces.fall();
+        return isBefore(moments)
+                        && !fall.isKnownAt(
+                                fall.at(way(moments, Vec.ZERO).toMetres()).metresPerSecond())
+                ? Optional.of("Not computed: it falls faster than its drag is known. Time a drop.")
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> findLack(Moments moments) {
+        String name = line.subjects().getFirst().name();
+        if (!isBefore(moments)) {
+            return Optional.of(name + " falls behind the lens.");
+        }
+        double side = way(moments, Vec.ZERO).sideMetres();
+        return side < 0
+                ? Optional.of(name + " falls " + Print.number(-side * Parts.MILLIMETRES, 0)
+                        + " mm beside the picture: let it go nearer to the picture's middle.")
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        Way way = way(moments, Vec.ZERO);
+        Fall fall = pieces.fall();
+        double frames = frames(moments, way, fall, 0);
+        String name = line.subjects().getFirst().name();
+        String wanted = "; " + Print.number(wantedFrames, 0) + " are wanted.";
+        if (way.toMetres() <= way.fromMetres()) {
+            return Optional.of(name + " is never in the picture" + wanted);
+        }
+        String few = frames < wantedFrames
+                ? " Play slower and capture faster, show more height, or let it go lower: it is slower then."
+                : "";
+        return Optional.of(name + " is seen for " + Print.number(frames < 10 ? frames : Math.floor(frames), 1)
+                + " frames, from " + Print.seconds(fall.at(way.fromMetres()).seconds(), 2) + " to "
+                + Print.seconds(fall.at(way.toMetres()).seconds(), 2) + " after its release" + wanted + few);
+    }
+
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        double down = PieceRelease.wayMetres(moments.stage(), hand(moments));
+        return down < way(moments, Vec.ZERO).toMetres() - pieces.piece().sizeMetres()
+                ? Optional.of("It lands " + Print.seconds(pieces.fall().at(down).seconds(), 2)
+                        + " after its release, still in the picture; lying there it counts as seen.")
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> findTight(Moments moments) {
+        Way way = way(moments, Vec.ZERO);
+        Fall fast = new Fall(
+                pieces.piece(), pieces.fall().medium(), pieces.piece().drag().lowShare());
+        if (frames(moments, way, fast, 0) < wantedFrames) {
+            return Optional.of("With the least drag that such pieces have it is seen for fewer. Drop one and count.");
+        }
+        double share = fewerShare(moments);
+        return share > FEW
+                ? Optional.of("Of the handful " + Print.share(share, 0)
+                        + " is seen for fewer: what falls nearer to the lens, or after the shot's end.")
+                : Optional.empty();
+    }
+
+    /// The share of a handful that is seen for fewer frames than wanted.
+    private double fewerShare(Moments moments) {
+        if (pieces.count() == 1) {
+            return 0;
+        }
+        long fewer = pieces.handful().pieces().stream()
+                .filter(piece ->
+                        frames(moments, way(moments, piece.from()), piece.fall(), piece.startSeconds()) < wantedFrames)
+                .count();
+        return (double) fewer / pieces.count();
+    }
+}

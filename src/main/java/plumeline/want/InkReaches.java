@@ -1,0 +1,205 @@
+package plumeline.want;
+
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Clearance;
+import plumeline.geom.Vec;
+import plumeline.ink.Arrival;
+import plumeline.ink.Estimate;
+import plumeline.ink.Ink;
+import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.stage.InkRelease;
+import plumeline.stage.PlumePlace;
+
+/// The ink's front comes to a part of a thing in time.
+///
+/// Margin in s: `within` less how far its arrival at that depth is from `after`. Two parts more, in mm, are none of the
+/// margin: how far the nozzle is from where nothing is known any more, so that leeway ends there; and how far the plume
+/// stays from glass and thing, never less than nothing, so that free marks leave it room.
+///
+/// @param line as written
+/// @param thing index of the thing
+/// @param part which part of it
+/// @param wished when it is wanted
+/// @param ink the ink
+record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wished, InkRelease.Known ink)
+        implements Want {
+    /// Where the want doesn't say: no take's time is surer (fitted to simulated takes).
+    private static final double WITHIN_SHARE = 0.2;
+
+    /// A front that would have to rise counts as early by its way at this speed, m/s, so that a search finds its way.
+    private static final double UPWARD_METRES_PER_SECOND = 0.1;
+
+    /// When a front that turns before counts as being there, s.
+    private static final double NEVER_SECONDS = 600;
+
+    /// When it is wanted.
+    ///
+    /// @param afterSeconds from the release, s
+    /// @param withinSeconds how far off it may be, s
+    record Wished(double afterSeconds, double withinSeconds) {}
+
+    static Want of(WantLine line, int thing, InkRelease.Known ink) {
+        double after = line.written().findQuantity("after").map(Quantity::si).orElse(0.0);
+        double within = line.written().findQuantity("within").map(Quantity::si).orElse(WITHIN_SHARE * after);
+        return new InkReaches(
+                line, thing, InkWants.ThingPart.of(line, InkWants.ThingPart.TOP), new Wished(after, within), ink);
+    }
+
+    @Override
+    public String unit() {
+        return "s";
+    }
+
+    private PlumePlace plume(Moments moments) {
+        return ink.at(moments.stage().findMouth(moments.values()).orElseThrow());
+    }
+
+    private Body body(Moments moments) {
+        return moments.at(0).things().get(thing);
+    }
+
+    private double depth(Moments moments, PlumePlace plume) {
+        return plume.depthMetres(part.heightMetres(body(moments)));
+    }
+
+    private Arrival arrival(Moments moments) {
+        PlumePlace plume = plume(moments);
+        return plume.plume().arrival(depth(moments, plume));
+    }
+
+    /// How far under the initial front the part is; not above 0 where no front passes it.
+    private double way(Moments moments) {
+        PlumePlace plume = plume(moments);
+        return depth(moments, plume) - plume.plume().startMetres();
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        double way = way(moments);
+        double arrives = way > 0 ? seconds(arrival(moments)) : way / UPWARD_METRES_PER_SECOND;
+        double late = arrives - wished.afterSeconds;
+        return new double[] {
+            wished.withinSeconds + late,
+            wished.withinSeconds - late,
+            Parts.MILLIMETRES * knownMetres(plume(moments)),
+            Parts.MILLIMETRES * Math.max(0, freeMetres(moments))
+        };
+    }
+
+    private static double seconds(Arrival arrival) {
+        return switch (arrival) {
+            case Arrival.At(Estimate seconds) -> seconds.value();
+            case Arrival.Never(double deepest) -> NEVER_SECONDS - deepest / UPWARD_METRES_PER_SECOND;
+            case Arrival.Unknown(var _) -> NEVER_SECONDS;
+        };
+    }
+
+    @Override
+    public double margin(double[] parts) {
+        return Math.min(parts[0], parts[1]);
+    }
+
+    /// How far the nozzle is from where nothing is known any more: inside the glass, low enough over the water.
+    private static double knownMetres(PlumePlace plume) {
+        return Math.min(
+                plume.insideMetres(),
+                Ink.MOST_HEIGHT_METRES + plume.depthMetres(plume.mouth().z()));
+    }
+
+    /// How far the plume stays from the glass, and beside the thing. Coming to its top it has passed nothing of it.
+    private double freeMetres(Moments moments) {
+        PlumePlace plume = plume(moments);
+        double glass = plume.insideMetres() - radiusMetres(moments, plume);
+        return Math.min(glass, besideMetres(moments));
+    }
+
+    private double radiusMetres(Moments moments, PlumePlace plume) {
+        double start = plume.plume().startMetres();
+        return plume.plume()
+                .radiusMetres(Math.max(start, depth(moments, plume)))
+                .value();
+    }
+
+    private double besideMetres(Moments moments) {
+        PlumePlace plume = plume(moments);
+        Vec mouth = plume.mouth();
+        Vec passing = new Vec(mouth.x(), mouth.y(), part.heightMetres(body(moments)));
+        return Clearance.toMetres(body(moments), passing) - radiusMetres(moments, plume);
+    }
+
+    @Override
+    public Optional<String> findUnknown(Moments moments) {
+        Optional<String> place = InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, thing));
+        return place.isPresent() || way(moments) <= 0 || !(arrival(moments) instanceof Arrival.Unknown(var reason))
+                ? place
+                : Optional.of(InkWants.unknown(reason));
+    }
+
+    @Override
+    public Optional<String> findLack(Moments moments) {
+        return way(moments) > 0 && arrival(moments) instanceof Arrival.Never(double deepest)
+                ? Optional.of(ink.ink() + " is lighter than the water: it turns "
+                        + Print.number(deepest * Parts.MILLIMETRES, 0) + " mm under the surface and never comes to "
+                        + name(moments)
+                        + ". Make it heavier, by salt or sugar, or push it harder.")
+                : Optional.empty();
+    }
+
+    private String name(Moments moments) {
+        return Parts.name(moments, thing) + "'s " + part.word();
+    }
+
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        double way = way(moments);
+        if (way <= 0) {
+            return Optional.of("The nozzle's mouth is " + Parts.distance(Parts.MILLIMETRES * way, papers) + " under "
+                    + name(moments) + ": no front passes it. Raise the nozzle.");
+        }
+        if (!(arrival(moments) instanceof Arrival.At(Estimate seconds))) {
+            return Optional.empty();
+        }
+        String wanted = "; wanted after " + Print.seconds(wished.afterSeconds, 2) + " ± "
+                + Print.seconds(wished.withinSeconds, 2);
+        double late = seconds.value() - wished.afterSeconds;
+        String off = Math.abs(late) <= wished.withinSeconds
+                ? "."
+                : ": " + InkWants.seconds(Math.abs(late)) + (late > 0 ? " late." : " early.");
+        return Optional.of("The front is at " + name(moments) + " after " + InkWants.interval(seconds) + wanted + off);
+    }
+
+    private double odds(Estimate seconds) {
+        return seconds.odds(
+                wished.afterSeconds - wished.withinSeconds, wished.afterSeconds + wished.withinSeconds);
+    }
+
+    @Override
+    public Optional<String> findTight(Moments moments) {
+        if (arrival(moments) instanceof Arrival.At(Estimate seconds)
+                && (seconds.low() < wished.afterSeconds - wished.withinSeconds
+                        || seconds.high() > wished.afterSeconds + wished.withinSeconds)) {
+            return Optional.of(InkWants.spreadReaches(ink));
+        }
+        PlumePlace plume = plume(moments);
+        if (plume.insideMetres() < radiusMetres(moments, plume)) {
+            return Optional.of("On its way the plume meets the glass, and slows there: laws and readings are of open"
+                    + " water. Move the nozzle away from it.");
+        }
+        return part != InkWants.ThingPart.TOP && besideMetres(moments) < 0
+                ? Optional.of("On its way the plume meets " + Parts.name(moments, thing)
+                        + ", and slows there: laws and readings are of open water. Move the nozzle away from it.")
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        String odds = way(moments) > 0 && arrival(moments) instanceof Arrival.At(Estimate seconds)
+                ? InkWants.odds(odds(seconds), "in time")
+                : "";
+        return InkWants.findCaution(odds, ink, plume(moments));
+    }
+}

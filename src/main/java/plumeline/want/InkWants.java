@@ -1,0 +1,179 @@
+package plumeline.want;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.ink.Estimate;
+import plumeline.ink.Ink;
+import plumeline.ink.Prediction;
+import plumeline.plan.WantLine;
+import plumeline.quantity.Print;
+import plumeline.stage.InkRelease;
+import plumeline.stage.PlumePlace;
+import plumeline.stage.Stage;
+
+/// From a want on what is let go as written to one that can be judged, and what such wants say alike.
+final class InkWants {
+    private static final int TENTHS = 10;
+
+    private InkWants() {}
+
+    /// A part of a thing.
+    enum ThingPart {
+        TOP("top"),
+        MIDDLE("middle"),
+        BASE("base");
+
+        private final String word;
+
+        ThingPart(String word) {
+            this.word = word;
+        }
+
+        String word() {
+            return word;
+        }
+
+        static ThingPart of(WantLine line, ThingPart otherwise) {
+            String written = line.written().findWord("part").orElse(otherwise.word);
+            for (ThingPart part : values()) {
+                if (part.word.equals(written)) {
+                    return part;
+                }
+            }
+            return otherwise;
+        }
+
+        /// How high it stands over the table, m.
+        double heightMetres(Body body) {
+            return switch (this) {
+                case TOP -> body.bounds().high().z();
+                case MIDDLE -> body.middle().z();
+                case BASE -> body.bounds().low().z();
+            };
+        }
+    }
+
+    static boolean isOne(String word) {
+        return switch (word) {
+            case "ink_reaches", "clear_until", "veiled_by", "see_through", "rises", "falls_through" -> true;
+            default -> false;
+        };
+    }
+
+    /// Makes a want of one of these words.
+    static Want of(WantLine line, Stage stage, Wants.Elsewhere elsewhere) {
+        int thing = stage.thingIndex(line.subjects().getFirst().name());
+        return switch (line.word()) {
+            case "see_through" -> SeeThrough.of(line, stage, thing);
+            case "rises" -> Rises.of(line, stage, thing);
+            case "falls_through" -> FallsThrough.of(line, stage);
+            default ->
+                switch (InkRelease.of(stage.shot())) {
+                    case InkRelease.Missing(InkRelease.Lack lack) -> new NotComputed(line, missing(lack));
+                    case InkRelease.Known ink ->
+                        switch (line.word()) {
+                            case "ink_reaches" -> InkReaches.of(line, thing, ink);
+                            case "clear_until" -> ClearUntil.of(line, thing, ink);
+                            default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
+                        };
+                };
+        };
+    }
+
+    /// What to measure, and where to write it.
+    static String missing(InkRelease.Lack lack) {
+        return switch (lack) {
+            case INK -> "No ink is let go in this shot: write its release.";
+            case TANK -> "The shot has no tank.";
+            case DEPTH -> "Measure how deep the tank's water is: write the tank's water.";
+            case TEMPERATURE -> "The water's temperature is past 0 to 40 degC.";
+            case READINGS ->
+                "The ink's front doesn't go down with time: read [time, depth under the surface] of one front at two"
+                        + " times or more, below the nozzle's mouth.";
+            case VOLUME ->
+                "Not known: how much ink is let go. Write the release's volume, or two readings of its front.";
+            case DENSITY ->
+                "Weigh 100 ml of the ink: its grams over 100 are g/ml. Write the ink's density, or two readings of its"
+                        + " front.";
+            case BORE ->
+                "Measure the nozzle's bore with the drill that just fits: write the release's bore, or two readings of"
+                        + " the ink's front.";
+        };
+    }
+
+    private static final String DROPS =
+            "Not computed: from so high over the surface the ink breaks into drops. Lower the nozzle to "
+                    + Print.number(Ink.MOST_HEIGHT_METRES * Parts.MILLIMETRES, 0) + " mm over it or less.";
+
+    /// Why thing and nozzle aren't where a plume could meet it.
+    static Optional<String> findMisplaced(PlumePlace plume, Body body, String name) {
+        if (!plume.walls().isWithin(body)) {
+            return Optional.of(name + " stands outside the tank.");
+        }
+        if (plume.insideMetres() < 0) {
+            return Optional.of("The nozzle's mouth is outside the tank's glass.");
+        }
+        return -plume.depthMetres(plume.mouth().z()) > Ink.MOST_HEIGHT_METRES ? Optional.of(DROPS) : Optional.empty();
+    }
+
+    /// Why no law is known.
+    static String unknown(Prediction.Unknown reason) {
+        return switch (reason.limit()) {
+            case HEIGHT -> DROPS;
+            case ROW_SECONDS ->
+                "Not computed: from a slot the ink flows on behind its front. Squeeze faster, or read its front in a"
+                        + " take.";
+            case PUFF_REYNOLDS ->
+                "Not computed: so little ink, or ink so near to the water's density, falls as a smooth ring. Take more,"
+                        + " or read its front in a take.";
+        };
+    }
+
+    /// A time as a take repeats it.
+    static String seconds(double seconds) {
+        return Print.seconds(seconds, seconds < 1 ? 2 : 1);
+    }
+
+    static String interval(Estimate seconds) {
+        return seconds(seconds.value()) + " (four takes in five: " + seconds(seconds.low()) + " to "
+                + seconds(seconds.high()) + ")";
+    }
+
+    /// How many takes in ten do something.
+    static String odds(double share, String how) {
+        long tenths = Math.round(share * TENTHS);
+        String count = tenths >= TENTHS
+                ? "More than 9 takes in 10 are "
+                : tenths <= 0
+                        ? "Fewer than 1 take in 10 is "
+                        : tenths == 1 ? "About 1 take in 10 is " : "About " + tenths + " takes in 10 are ";
+        return count + how + ".";
+    }
+
+    /// Why a want that is met by the middle of an interval needn't be met by a take.
+    static String spreadReaches(InkRelease.Known ink) {
+        return switch (ink.basis()) {
+            case InkRelease.Basis.Read _ ->
+                "Takes differ by more than there is to spare: allow more time, or plan takes for it.";
+            case InkRelease.Basis.Law _ ->
+                "Ink's laws and takes differ by more than there is to spare. Film one take with a ruler beside it and"
+                        + " write two readings as the ink's front: nothing narrows it more.";
+        };
+    }
+
+    /// The odds, and what was assumed.
+    static Optional<String> findCaution(String odds, InkRelease.Known ink, PlumePlace plume) {
+        List<String> all = new ArrayList<>();
+        double under = plume.plume().startMetres();
+        if (under > 0
+                && ink.basis() instanceof InkRelease.Basis.Read(var _, var tip)
+                && tip == InkRelease.Tip.AT_THE_SURFACE) {
+            all.add("its front as if read with the nozzle at the surface: write the ink's tip where it wasn't");
+        }
+        all.addAll(ink.assumed());
+        String said = (odds + " " + Lacks.assumed(all)).strip();
+        return said.isEmpty() ? Optional.empty() : Optional.of(said);
+    }
+}

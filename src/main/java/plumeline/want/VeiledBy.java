@@ -1,0 +1,248 @@
+package plumeline.want;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Projection;
+import plumeline.geom.Solid;
+import plumeline.geom.Vec;
+import plumeline.ink.Arrival;
+import plumeline.ink.Estimate;
+import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.stage.InkRelease;
+import plumeline.stage.PlumePlace;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+
+/// Ink veils a part of a thing by a time: it covers half of its width at that height as the lens sees it.
+///
+/// A simulation of the shot's ink decides where one was run; else the law: the front has passed the sight line to that
+/// height, and the plume is wide enough there. Margin in s: the time less when that is so, and no more than how much
+/// earlier the plume is wide enough. One part more, in mm, is none of the margin: how far the plume goes down before
+/// the thing.
+///
+/// @param line as written
+/// @param at what is to be veiled, and by when
+/// @param ink the ink
+/// @param elsewhere what simulations gave
+record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere elsewhere) implements Want {
+    /// How much of its width veils it.
+    private static final double SHARE = 0.5;
+
+    /// When what never comes counts as coming, s.
+    private static final double NEVER_SECONDS = 600;
+
+    /// What is to be veiled, and by when.
+    ///
+    /// @param thing index of the thing
+    /// @param part which part of it
+    /// @param bySeconds from the release, s
+    record Veil(int thing, InkWants.ThingPart part, double bySeconds) {}
+
+    static Want of(WantLine line, Stage stage, int thing, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
+        double end = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
+        if (!line.written().has("time") && stage.frames() <= 1) {
+            return new NotComputed(line, "Say by when, from the release: write the want's time.");
+        }
+        double by = line.written().findQuantity("time").map(Quantity::si).orElse(end);
+        InkWants.ThingPart part = InkWants.ThingPart.of(line, InkWants.ThingPart.MIDDLE);
+        return new VeiledBy(line, new Veil(thing, part, by), ink, elsewhere);
+    }
+
+    @Override
+    public String unit() {
+        return "s";
+    }
+
+    private PlumePlace plume(Moments moments) {
+        return ink.at(moments.stage().findMouth(moments.values()).orElseThrow());
+    }
+
+    private Body body(Moments moments) {
+        return moments.at(0).things().get(at.thing());
+    }
+
+    private Optional<Estimate> findSimulated(Moments moments) {
+        Body body = body(moments);
+        double low = body.bounds().low().z();
+        double share =
+                (at.part().heightMetres(body) - low) / (body.bounds().high().z() - low);
+        List<Double> values = Arrays.stream(moments.values()).boxed().toList();
+        return elsewhere.findVeiledSeconds(
+                new Wants.Elsewhere.Height(moments.stage(), values, Parts.name(moments, at.thing()), share));
+    }
+
+    /// How the plume stands to the sight lines to that height.
+    ///
+    /// @param sightMetres how deep the front is when it passes them, m below the surface
+    /// @param wideMetres how deep it is once it is wide enough
+    /// @param coveredShare how much of the width it covers where it passes them
+    /// @param aheadMetres how far before the thing it goes down
+    private record Veiling(double sightMetres, double wideMetres, double coveredShare, double aheadMetres) {}
+
+    private Veiling veiling(Moments moments, double wider) {
+        Scene scene = moments.at(0);
+        Body body = body(moments);
+        PlumePlace plume = plume(moments);
+        Projection view = scene.view(body);
+        if (Parts.inFrontMetres(scene, body) <= 0 || plume.leastDepthMetres(view) <= 0) {
+            return new Veiling(plume.floorMetres(), plume.floorMetres(), 0, -1);
+        }
+        Vec right = view.aim().right();
+        Vec middle = body.middle();
+        Vec there = new Vec(middle.x(), middle.y(), at.part().heightMetres(body));
+        double half = halfWidthMetres(body);
+        PlumePlace.Crossing left = plume.crossing(view, there.minus(right.times(half)));
+        PlumePlace.Crossing rightmost = plume.crossing(view, there.plus(right.times(half)));
+        double sight = (left.depthMetres() + rightmost.depthMetres()) / 2;
+        double radius = wider * radius(plume, sight);
+        double from = Math.min(left.asideMetres(), rightmost.asideMetres());
+        double to = Math.max(left.asideMetres(), rightmost.asideMetres());
+        double covered = (Math.min(to, radius) - Math.max(from, -radius)) / (to - from);
+        return new Veiling(
+                Math.clamp(sight, plume.plume().startMetres(), plume.floorMetres()),
+                wideMetres(plume, from, to, wider),
+                covered,
+                plume.aheadMetres(view, body) - half);
+    }
+
+    private static double radius(PlumePlace plume, double depth) {
+        return plume.plume()
+                .radiusMetres(Math.max(depth, plume.plume().startMetres()))
+                .value();
+    }
+
+    private double halfWidthMetres(Body body) {
+        return switch (body.solid()) {
+            case Solid.Box box -> box.widthMetres() / 2;
+            case Solid.Revolved round ->
+                round.radiusAtMetres(
+                        switch (at.part()) {
+                            case TOP -> round.heightMetres();
+                            case MIDDLE -> round.heightMetres() / 2;
+                            case BASE -> 0;
+                        });
+        };
+    }
+
+    /// The depth at which the plume covers the share of a span beside its axis; the floor's where it never does.
+    private static double wideMetres(PlumePlace plume, double from, double to, double wider) {
+        double low = plume.plume().startMetres();
+        double high = plume.floorMetres();
+        for (int i = 0; i < 40; i++) {
+            double middle = low + (high - low) / 2;
+            double radius = wider * radius(plume, middle);
+            double covered = Math.min(to, radius) - Math.max(from, -radius);
+            if (covered < SHARE * (to - from)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+
+    private Estimate seconds(Moments moments, double depth) {
+        PlumePlace plume = plume(moments);
+        double way = depth - plume.plume().startMetres();
+        return way <= 0
+                ? new Estimate(0, 0, 0)
+                : plume.plume().arrival(depth) instanceof Arrival.At(Estimate seconds)
+                        ? seconds
+                        : new Estimate(NEVER_SECONDS, NEVER_SECONDS, NEVER_SECONDS);
+    }
+
+    @Override
+    public double[] parts(Moments moments) {
+        Optional<Estimate> simulated = findSimulated(moments);
+        Veiling veiling = veiling(moments, 1);
+        double ahead = Parts.MILLIMETRES * veiling.aheadMetres();
+        if (simulated.isPresent()) {
+            double spare = at.bySeconds() - simulated.get().value();
+            return new double[] {spare, spare, ahead};
+        }
+        double passes = seconds(moments, veiling.sightMetres()).value();
+        double wide = seconds(moments, veiling.wideMetres()).value();
+        return new double[] {at.bySeconds() - passes, passes - wide, ahead};
+    }
+
+    @Override
+    public double margin(double[] parts) {
+        return Math.min(parts[0], parts[1]);
+    }
+
+    @Override
+    public Optional<String> findUnknown(Moments moments) {
+        if (findSimulated(moments).isPresent()) {
+            return Optional.empty();
+        }
+        PlumePlace plume = plume(moments);
+        Optional<String> place = InkWants.findMisplaced(plume, body(moments), Parts.name(moments, at.thing()));
+        double depth = Math.max(veiling(moments, 1).sightMetres(), plume.plume().startMetres() + 1e-4);
+        return place.isEmpty() && plume.plume().arrival(depth) instanceof Arrival.Unknown(var reason)
+                ? Optional.of(InkWants.unknown(reason))
+                : place;
+    }
+
+    @Override
+    public Optional<String> findLack(Moments moments) {
+        return findSimulated(moments).isEmpty() && veiling(moments, 1).aheadMetres() <= 0
+                ? Optional.of("The ink doesn't go down before " + Parts.name(moments, at.thing())
+                        + " as the camera sees it: bring the nozzle farther forward.")
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> findStanding(Moments moments, PaperUnit papers) {
+        String part = Parts.name(moments, at.thing()) + "'s " + at.part().word();
+        String wanted = "; wanted by " + Print.seconds(at.bySeconds(), 2) + ".";
+        Optional<Estimate> simulated = findSimulated(moments);
+        if (simulated.isPresent()) {
+            return Optional.of(
+                    "In the simulation " + part + " is veiled after " + InkWants.interval(simulated.get()) + wanted);
+        }
+        Veiling veiling = veiling(moments, 1);
+        Estimate passes = seconds(moments, veiling.sightMetres());
+        if (veiling.coveredShare() < SHARE) {
+            return Optional.of("The plume is too narrow before " + part + ": it covers "
+                    + Print.share(Math.max(0, veiling.coveredShare()), 0)
+                    + " of its width there, half is asked for. Move the nozzle toward the camera, or to its middle;"
+                    + " more way or more ink makes it wider.");
+        }
+        return Optional.of("By its law the plume veils " + part + " after " + InkWants.interval(passes) + wanted);
+    }
+
+    @Override
+    public Optional<String> findTight(Moments moments) {
+        Optional<Estimate> simulated = findSimulated(moments);
+        if (simulated.isPresent()) {
+            return simulated.get().high() > at.bySeconds()
+                    ? Optional.of("Of the simulation's runs not all veil it by then.")
+                    : Optional.empty();
+        }
+        Veiling veiling = veiling(moments, 1);
+        PlumePlace plume = plume(moments);
+        Estimate radius = plume.plume()
+                .radiusMetres(Math.max(veiling.sightMetres(), plume.plume().startMetres() + 1e-4));
+        boolean isMaybeNarrow = veiling(moments, radius.low() / radius.value()).coveredShare() < SHARE;
+        return isMaybeNarrow || seconds(moments, veiling.sightMetres()).high() > at.bySeconds()
+                ? Optional.of(InkWants.spreadReaches(ink))
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        Optional<Estimate> simulated = findSimulated(moments);
+        Veiling veiling = veiling(moments, 1);
+        if (simulated.isEmpty() && veiling.coveredShare() < SHARE) {
+            return InkWants.findCaution("", ink, plume(moments));
+        }
+        Estimate seconds = simulated.orElseGet(() -> seconds(moments, veiling.sightMetres()));
+        String odds = InkWants.odds(seconds.oddsUnder(at.bySeconds()), "veiled by then");
+        return simulated.isPresent() ? Optional.of(odds) : InkWants.findCaution(odds, ink, plume(moments));
+    }
+}

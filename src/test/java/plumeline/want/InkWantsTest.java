@@ -1,0 +1,232 @@
+package plumeline.want;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plumeline.ink.Estimate;
+import plumeline.plan.When;
+
+/// Wants on ink, against z = k tⁿ through its two readings and other sums by hand; the plan is [Inked].
+final class InkWantsTest {
+    private static final double N = Math.log(188.0 / 70) / Math.log(1.9 / 0.4);
+    private static final String AHEAD = "ink: read, at: [0 mm, -70 mm, 298 mm], start: 0.2 s";
+    private static final String MIXED =
+            "ink: mixed, volume: 10 ml, bore: 4 mm, squeeze_time: 1 s, at: [0 mm, -70 mm, 258 mm]";
+
+    /// When the front has come so far, by its readings.
+    private static double seconds(double millimetres) {
+        return 0.4 * Math.pow(millimetres / 70, 1 / N);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "top, 0.4, 0.15, 0.15",
+        "top, 0.5, 0.15, 0.05",
+        "top, 0.2, 0.15, -0.05",
+        "base, 1.9, 0.3, 0.3",
+        "base, 2.0, 0.05, -0.05"
+    })
+    void inkReaches_margin_isWithinLessHowFarOff(String part, double after, double within, double margin) {
+        String want = "{ink_reaches: hero, part: " + part + ", after: " + after + " s, within: " + within + " s}";
+        assertThat(Inked.of(AHEAD, want).margin()).isCloseTo(margin, within(1e-6));
+    }
+
+    @Test
+    void inkReaches_middle_andDefaults() {
+        assertThat(Inked.of(AHEAD, "{ink_reaches: hero, part: middle, after: 1 s, within: 0.5 s}")
+                        .margin())
+                .isCloseTo(0.5 - Math.abs(seconds(129) - 1), within(1e-6));
+        assertThat(Inked.of(AHEAD, "{ink_reaches: hero, after: 0.5 s}").margin())
+                .isCloseTo(0, within(1e-6));
+    }
+
+    /// With the mouth 20 mm under the surface the top is 50 mm away; read from 10 mm under it, the readings' ways were
+    /// 60 and 178 mm.
+    @Test
+    void inkReaches_countsFromTheMouth() {
+        String under = AHEAD.replace("298 mm", "248 mm");
+        String want = "{ink_reaches: hero, after: 0.3 s, within: 0.3 s}";
+        assertThat(Inked.of(under, want).margin()).isCloseTo(0.3 - Math.abs(seconds(50) - 0.3), within(1e-6));
+        assertThat(Inked.of(under, want).caution()).contains("as if read with the nozzle at the surface");
+        Inked told = Inked.changed(under, want, "spread: 0.20 measured", "tip: -10 mm");
+        double n = Math.log(178.0 / 60) / Math.log(1.9 / 0.4);
+        double there = 0.4 * Math.pow(50.0 / 60, 1 / n);
+        assertThat(told.margin()).isCloseTo(0.3 - Math.abs(there - 0.3), within(1e-6));
+        assertThat(told.caution()).doesNotContain("as if read").contains("half-width a fifth");
+    }
+
+    @Test
+    void inkReaches_saysWhenHowSureAndHowOften() {
+        Inked good = Inked.of(AHEAD, "{ink_reaches: hero, after: 0.4 s, within: 0.15 s}");
+        assertThat(good.standing())
+                .isEqualTo("The front is at hero's top after 0.4 s (four takes in five: 0.31 s to 0.51 s); wanted after"
+                        + " 0.4 s ± 0.15 s.");
+        assertThat(good.caution()).isEqualTo("About 9 takes in 10 are in time.");
+        assertThat(good.tight()).isEmpty();
+        Inked narrow = Inked.of(AHEAD, "{ink_reaches: hero, after: 0.4 s, within: 0.05 s}");
+        assertThat(narrow.margin()).isPositive();
+        assertThat(narrow.tight()).hasValueSatisfying(why -> assertThat(why).startsWith("Takes differ by more"));
+        Inked late = Inked.of(AHEAD, "{ink_reaches: hero, part: base, after: 0.5 s, within: 0.1 s}");
+        assertThat(late.standing()).endsWith("wanted after 0.5 s ± 0.1 s: 1.4 s late.");
+        assertThat(late.caution()).isEqualTo("Fewer than 1 take in 10 is in time.");
+        Inked early = Inked.of(AHEAD, "{ink_reaches: hero, after: 0.9 s, within: 0.1 s}");
+        assertThat(early.standing()).endsWith(": 0.5 s early.");
+    }
+
+    @Test
+    void inkReaches_byLaw_asksForAReading() {
+        Inked law = Inked.of(MIXED, "{ink_reaches: hero, after: 0.3 s, within: 0.1 s}");
+        assertThat(law.margin()).isPositive();
+        assertThat(law.tight())
+                .hasValueSatisfying(why -> assertThat(why).contains("Film one take with a ruler beside it"));
+        assertThat(Inked.of(MIXED.replace(", squeeze_time: 1 s", ""), "{ink_reaches: hero, after: 0.3 s}")
+                        .caution())
+                .endsWith("Assumed: squeezed out in 1 s.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "ink: mixed, bore: 4 mm, at: [0 mm, -70 mm, 258 mm] | how much ink is let go",
+                "ink: mixed, volume: 10 ml, at: [0 mm, -70 mm, 258 mm] | Measure the nozzle's bore",
+                "thing: hero | No ink is let go in this shot",
+                "ink: read, at: [0 mm, -130 mm, 298 mm] | outside the tank's glass",
+                "ink: read, at: [0 mm, -70 mm, 440 mm] | breaks into drops. Lower the nozzle to 150 mm",
+            })
+    void whatIsMissing_isAskedFor(String release, String why) {
+        assertThat(Inked.of(release, "{ink_reaches: hero, after: 0.4 s}").unknown())
+                .contains(why);
+        assertThat(Inked.of(release, "{clear_until: hero, time: 0.4 s}").unknown())
+                .contains(why);
+        assertThat(Inked.of(release, "{veiled_by: hero, time: 0.4 s}").unknown())
+                .contains(why);
+    }
+
+    @Test
+    void readingsThatGoUp_aren_t_read() {
+        assertThat(Inked.changed(AHEAD, "{ink_reaches: hero, after: 0.4 s}", "188 mm", "60 mm")
+                        .unknown())
+                .startsWith("The ink's front doesn't go down with time");
+        assertThat(Inked.changed(
+                                AHEAD,
+                                "{ink_reaches: hero, after: 0.4 s}",
+                                "place: {hero: {thing: flacon, at: [0 mm,",
+                                "place: {hero: {thing: flacon, at: [600 mm,")
+                        .unknown())
+                .isEqualTo("hero stands outside the tank.");
+    }
+
+    @Test
+    void aMouthBelow_andInkThatFloats_areSaid() {
+        Inked below = Inked.of(AHEAD.replace("298 mm", "180 mm"), "{ink_reaches: hero, after: 0.4 s}");
+        assertThat(below.margin()).isNegative();
+        assertThat(below.standing())
+                .isEqualTo("The nozzle's mouth is 18 mm under hero's top: no front passes it. Raise the nozzle.");
+        Inked light = Inked.of(MIXED.replace("mixed", "light"), "{ink_reaches: hero, part: base, after: 0.4 s}");
+        assertThat(light.margin()).isNegative();
+        assertThat(light.lack()).startsWith("light is lighter than the water: it turns ");
+    }
+
+    /// A cone whose half-width is a fifth of its way touches a face 29 mm off after 145 mm: z = d/α (ink.md's inverse,
+    /// without its first radius). From behind the bottle nothing is covered.
+    @Test
+    void clearUntil_touch_isWhereTheHalfWidthHasGrownToTheFace() {
+        Inked behind = Inked.of("ink: read, at: [0 mm, 50 mm, 298 mm]", "{clear_until: hero, time: 0.5 s}");
+        assertThat(behind.margin()).isCloseTo(seconds(29 / 0.2) - 0.5, within(1e-4));
+        assertThat(behind.standing()).startsWith("The plume touches hero after ");
+        Inked aside = Inked.of("ink: read, at: [55 mm, 0 mm, 298 mm]", "{clear_until: hero, time: 0.5 s}");
+        assertThat(aside.margin()).isCloseTo(seconds(34 / 0.2) - 0.5, within(1e-4));
+    }
+
+    /// Seen level from the height of its top, which no glass bends, the top is covered once the front is level with it.
+    @Test
+    void clearUntil_cover_isWhereTheFrontComesBeforeIt() {
+        Inked before = Inked.of(AHEAD, "{clear_until: hero, time: 0.3 s}");
+        assertThat(before.margin()).isCloseTo(seconds(70) - 0.3, within(1e-4));
+        assertThat(before.standing()).startsWith("Ink comes before hero in the picture after 0.4 s");
+        assertThat(before.caution()).isEqualTo("About 9 takes in 10 are clear until then.");
+        Inked tight = Inked.of(AHEAD, "{clear_until: hero, time: 0.35 s}");
+        assertThat(tight.margin()).isPositive();
+        assertThat(tight.tight()).isPresent();
+        Inked never = Inked.of("ink: read, at: [-200 mm, 100 mm, 298 mm]", "{clear_until: hero, time: 0.3 s}");
+        assertThat(never.standing()).startsWith("No ink before hero until the front is on the floor after ");
+        assertThat(never.margin()).isCloseTo(seconds(260) - 0.3, within(1e-6));
+    }
+
+    @Test
+    void veiledBy_isWhenTheFrontHasPassedTheSightLine_whereItIsWideEnough() {
+        Inked top = Inked.changed(AHEAD, "{veiled_by: hero, part: top, time: 1 s}", "spread: 0.20", "spread: 0.40");
+        // 28 mm of half-width before 21 mm: all of it, from level with the top on.
+        assertThat(top.margin()).isGreaterThan(0);
+        assertThat(top.standing()).startsWith("By its law the plume veils hero's top after 0.4 s");
+        Inked narrow = Inked.changed(AHEAD, "{veiled_by: hero, part: top, time: 1 s}", "spread: 0.20", "spread: 0.10");
+        assertThat(narrow.margin()).isNegative();
+        assertThat(narrow.standing()).startsWith("The plume is too narrow before hero's top: it covers ");
+        Inked behind = Inked.of("ink: read, at: [0 mm, 80 mm, 298 mm]", "{veiled_by: hero, time: 1 s}");
+        assertThat(behind.lack()).contains("doesn't go down before hero");
+        Inked soon = Inked.changed(AHEAD, "{veiled_by: hero, part: top, time: 0.3 s}", "spread: 0.20", "spread: 0.40");
+        assertThat(soon.margin()).isCloseTo(0.3 - seconds(70), within(1e-4));
+    }
+
+    @Test
+    void veiledBy_aSimulation_decidesWhereOneWasRun() {
+        Inked inked = Inked.of(AHEAD, "{veiled_by: hero, part: middle, time: 1.2 s}");
+        Want want = inked.want(new Wants.Elsewhere() {
+            @Override
+            public Optional<Double> findShare(String shot, String thing, When when) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Estimate> findVeiledSeconds(Wants.Elsewhere.Height height) {
+                assertThat(height.thing()).isEqualTo("hero");
+                assertThat(height.heightShare()).isCloseTo(0.5, within(1e-9));
+                assertThat(height.values()).hasSize(height.stage().marks().size());
+                return Optional.of(new Estimate(0.9, 0.8, 1.0));
+            }
+        });
+        Moments moments = inked.moments();
+        assertThat(want.margin(want.parts(moments))).isCloseTo(0.3, within(1e-9));
+        assertThat(want.findStanding(moments, plumeline.quantity.PaperUnit.MILLIMETRES)
+                        .orElseThrow())
+                .isEqualTo("In the simulation hero's middle is veiled after 0.9 s (four takes in five: 0.8 s to 1 s);"
+                        + " wanted by 1.2 s.");
+        assertThat(want.findTight(moments)).isEmpty();
+    }
+
+    /// A = strength · path · ink / water: 100 /cm · 9.9 cm · 3 ml / 35.1 l.
+    @Test
+    void seeThrough_isBeerAndLambert_afterTheTakesSoFar() {
+        String release = "ink: strong, volume: 3 ml, at: [0 mm, -70 mm, 298 mm]";
+        double absorbance = 100 * 9.9 * 3 / 35_100;
+        Inked one = Inked.of(release, "{see_through: hero}");
+        assertThat(one.margin()).isCloseTo(100 * (Math.pow(10, -absorbance) - 0.95), within(1e-6));
+        assertThat(one.standing())
+                .isEqualTo(
+                        "After 1 take 82 % of the light comes through the water before hero; 95 % is wanted. Only the"
+                                + " first take begins so: change at least 79 % of the water after every take.");
+        Inked three =
+                Inked.changed(release, "{see_through: hero, least: 50 %}", "water: 260 mm", "water: 260 mm, takes: 3");
+        assertThat(three.margin()).isCloseTo(100 * (Math.pow(10, -3 * absorbance) - 0.5), within(1e-6));
+        assertThat(three.standing()).contains("After 3 takes", "The first 4 takes begin so.");
+    }
+
+    @Test
+    void seeThrough_isUnknownUnlessMeasured() {
+        String release = "ink: mixed, volume: 3 ml, at: [0 mm, -70 mm, 298 mm]";
+        assertThat(Inked.of(release, "{see_through: hero}").unknown())
+                .startsWith("Not known: how strong mixed is. Put 1 ml of it into a litre");
+        assertThat(Inked.changed(
+                                release.replace("mixed", "strong"),
+                                "{see_through: hero}",
+                                "100 /cm measured",
+                                "100 /cm typical")
+                        .unknown())
+                .startsWith("Not measured: strong's strength is typical.");
+    }
+}

@@ -1,0 +1,87 @@
+package plumeline.want;
+
+import java.util.Optional;
+import plumeline.plan.Plan;
+import plumeline.quantity.PaperUnit;
+
+/// A bottle in a tank with a nozzle ahead of it, judged where its marks are, for the tests of wants on what is let go.
+///
+/// The water's surface is 268 mm over the table, the bottle's top 70 mm under it, its base 188 mm, its front face at y
+/// −21 mm, the front glass's inner face at y −120 mm.
+record Inked(Plan plan) {
+    private static final String TEXT = """
+        plumeline: 1
+        film: {rate: 24 fps}
+        things:
+          flacon: {diameter: 42 mm, height: 118 mm, mass: 197 g, displaces: 133.5 ml}
+          cork: {diameter: 42 mm, height: 118 mm, mass: 100 g, displaces: 133.5 ml}
+        kit:
+          cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}, modes: [{rate: 240 fps}]}}
+          lenses: {macro: {focal_length: 100 mm}}
+          tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}
+          inks:
+            read: {front: [[0.40 s, 70 mm], [1.90 s, 188 mm]], spread: 0.20 measured}
+            mixed: {density: 1.05 g/ml}
+            strong: {density: 1.05 g/ml, strength: 100 /cm measured}
+            light: {density: 0.90 g/ml}
+          pieces: {berry: {size: 16 mm, mass: 2.6 g}}
+        shots:
+          one:
+            camera: {body: main, lens: macro, at: [0 mm, -1100 mm, 198 mm], aim: ahead, focus: hero}
+            tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}
+            place: {hero: {thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 2}}
+            release: {RELEASE}
+            frames: 96
+            wants: [WANT]
+        """;
+
+    static Inked of(String release, String want) {
+        return changed(release, want, "", "");
+    }
+
+    /// The same with a part of the plan's text replaced.
+    static Inked changed(String release, String want, String part, String by) {
+        String text = TEXT.replace("RELEASE", release).replace("WANT", want);
+        if (!text.contains(part)) {
+            throw new IllegalArgumentException("no " + part);
+        }
+        return new Inked(Wanted.read(part.isEmpty() ? text : text.replace(part, by)));
+    }
+
+    Want want() {
+        return Wanted.want(plan);
+    }
+
+    Want want(Wants.Elsewhere elsewhere) {
+        return Wanted.want(plan, elsewhere);
+    }
+
+    Moments moments() {
+        return Wanted.start(plan);
+    }
+
+    double margin() {
+        return want().margin(want().parts(moments()));
+    }
+
+    String standing() {
+        return want().findStanding(moments(), PaperUnit.MILLIMETRES).orElseThrow();
+    }
+
+    String caution() {
+        return want().findCaution(moments()).orElse("");
+    }
+
+    Optional<String> tight() {
+        return want().findTight(moments());
+    }
+
+    String lack() {
+        return want().findLack(moments()).orElse("");
+    }
+
+    /// Why it is unknown, whatever the marks or with these.
+    String unknown() {
+        return want().findUnknown().or(() -> want().findUnknown(moments())).orElse("known");
+    }
+}

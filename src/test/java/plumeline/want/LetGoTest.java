@@ -1,0 +1,107 @@
+package plumeline.want;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import plumeline.fall.Medium;
+import plumeline.fall.Rise;
+
+/// Wants on what falls and rises; the plan is [Inked].
+final class LetGoTest {
+    private static final String DRY = "tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}";
+    private static final String HUNG = "place: {hero: {thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 2}}";
+    private static final String CAMERA =
+            "camera: {body: main, lens: macro, at: [0 mm, -1100 mm, 198 mm], aim: ahead, focus: hero}";
+
+    /// A can that fills 70 % of the frame's height: 174 mm are seen there.
+    private static Inked dropped(String release, String want, String more) {
+        String text = CAMERA + "\n    " + DRY + "\n    " + HUNG;
+        String set = """
+            camera: {body: main, lens: macro, at: [0 mm, -962.1 mm, 161 mm], aim: ahead, rate: 240 fps, focus: hero}
+                place: {hero: {thing: flacon, at: [0 mm, 0 mm, 100 mm]}}
+            """;
+        return Inked.changed(release, want, text, set.strip() + "\n    " + more);
+    }
+
+    /// Common practice: from 100 mm over a frame 174 mm high a piece is in view for 94 ms, 22 frames at 240 fps; played
+    /// at a tenth of its speed each of them is a frame of the screen.
+    @Test
+    void fallsThrough_isTheTimeFromTopToBottomOfThePicture() {
+        String release = "piece: berry, at: [0 mm, 0 mm, 348.3 mm]";
+        Inked slow = dropped(release, "{falls_through: berry, frames: 20 frames}", "speed: 10 %");
+        assertThat(slow.margin() + 20).isCloseTo(22.5, within(0.5));
+        assertThat(slow.standing()).startsWith("berry is seen for 22 frames, from 0.14 s to 0.24 s after its release");
+        Inked fast = dropped(release, "{falls_through: berry, frames: 3 frames}", "speed: 100 %");
+        assertThat(fast.margin() + 3).isCloseTo(2.25, within(0.05));
+        assertThat(fast.standing()).contains("3 are wanted. Play slower");
+    }
+
+    @Test
+    void fallsThrough_endsWithTheShot_andCountsWhatIsInThePicture() {
+        Inked late = dropped(
+                "piece: berry, at: [0 mm, 0 mm, 348.3 mm], start: 0.3 s",
+                "{falls_through: berry, frames: 20 frames}",
+                "speed: 10 %");
+        assertThat(late.margin() + 20).isBetween(0.0, 0.01);
+        Inked beside = dropped(
+                "piece: berry, at: [400 mm, 0 mm, 348.3 mm]",
+                "{falls_through: berry, frames: 2 frames}",
+                "speed: 10 %");
+        assertThat(beside.lack()).contains(" mm beside the picture");
+        assertThat(dropped("thing: hero", "{falls_through: berry, frames: 2 frames}", "speed: 10 %")
+                        .unknown())
+                .startsWith("Nothing lets berry go");
+        assertThat(Inked.of("piece: berry, at: [0 mm, 0 mm, 200 mm]", "{falls_through: berry, frames: 2 frames}")
+                        .unknown())
+                .startsWith("Not computed: pieces let go under water.");
+    }
+
+    @Test
+    void fallsThrough_ofAHandful_mindsThoseNearerToTheLens() {
+        String wide = "piece: berry, at: [0 mm, 0 mm, 348.3 mm], count: 100, spread: 300 mm";
+        assertThat(dropped(wide, "{falls_through: berry, frames: 22 frames}", "speed: 10 %")
+                        .tight())
+                .hasValueSatisfying(why -> assertThat(why).startsWith("Of the handful "));
+        String narrow = wide.replace("300 mm}", "1 mm}").replace("spread: 300 mm", "spread: 1 mm");
+        assertThat(dropped(narrow, "{falls_through: berry, frames: 20 frames}", "speed: 10 %")
+                        .tight())
+                .isEmpty();
+    }
+
+    private static Inked rising(String want) {
+        return Inked.changed(
+                "thing: hero, start: 0.2 s",
+                want,
+                "{thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 2}",
+                "{thing: cork, at: [0 mm, 0 mm, 80 mm]}");
+    }
+
+    /// 133.5 ml of water at 20 degC weigh 133.3 g: it floats by 33 g.
+    @Test
+    void rises_isByItsLift() {
+        Inked cork = rising("{rises: hero, by: 60 mm, within: 0.6 s}");
+        Rise rise = new Rise(0.1, 133.5e-6, Math.PI * 0.021 * 0.021, Medium.ofWater(293.15), 1);
+        assertThat(cork.margin()).isCloseTo(0.6 - rise.seconds(0.06), within(1e-9));
+        assertThat(cork.standing()).startsWith("hero floats by 33 g and is 60 mm up after 0.2");
+        assertThat(cork.tight()).isEmpty();
+        String just = String.format(Locale.ROOT, "%.3f s", rise.seconds(0.06) + 0.005);
+        assertThat(rising("{rises: hero, by: 60 mm, within: " + just + "}").tight())
+                .isPresent();
+        assertThat(rising("{rises: hero, by: 60 mm, within: 0.1 s}").standing()).endsWith("late. Make it lighter.");
+    }
+
+    @Test
+    void rises_saysWhatStopsIt() {
+        assertThat(rising("{rises: hero, by: 90 mm, within: 1 s}").unknown())
+                .isEqualTo("Not computed: hero breaks the surface after 70 mm. Ask for less, let it go deeper, or fill"
+                        + " higher.");
+        assertThat(Inked.of("thing: hero", "{rises: hero, by: 60 mm, within: 1 s}")
+                        .lack())
+                .isEqualTo("hero sinks by 64 g: it won't rise. Take weight out, or leave air in.");
+        assertThat(Inked.of("ink: read, at: [0 mm, -70 mm, 298 mm]", "{rises: hero, by: 60 mm, within: 1 s}")
+                        .unknown())
+                .startsWith("Nothing lets hero go");
+    }
+}
