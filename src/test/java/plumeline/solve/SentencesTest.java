@@ -111,7 +111,7 @@ final class SentencesTest {
         return Solved.shot(Solved.text(lines.toArray(String[]::new))).notes();
     }
 
-    /// 100 g in 200 ml of water: no mark can mend that, and nothing is said of marks.
+    /// 299 g in 400 ml of water: no mark can mend that, and nothing is said of marks.
     @Test
     void floatingThing_isNotBlamedOnMarks() {
         WantAnswer answer = Solved.want(
@@ -120,7 +120,7 @@ final class SentencesTest {
                                 "tank: {tank: glass, at: [0 mm, 0 mm], water: 260 mm}",
                                 "place: {hero: {thing: can, at: [0 mm, 0 mm, 80 mm], lines: 1}}",
                                 "wants: [{stays_under: hero}, {fills: hero, height: 30 %}]")
-                        .replace("height: 122 mm}", "height: 122 mm, mass: 100 g, displaces: 200 ml}")),
+                        .replace("height: 122 mm}", "height: 122 mm, mass: 299 g, displaces: 400 ml}")),
                 1);
         check(answer, Verdict.FAILS, "hero floats: it lacks 100 g of weight.");
         assertThat(answer.because()).hasSize(1);
