@@ -4,8 +4,8 @@
 /// ink were read, [plumeline.ink.Clarity] for the water after it.
 /// Below them the laws, each a [plumeline.ink.Course]: [plumeline.ink.Puff] (let go at once), [plumeline.ink.RowPuff]
 /// (the same from a slot), [plumeline.ink.Stream] (maintained), [plumeline.ink.LaminarThread]; [plumeline.ink.Release]
-/// holds what is let go, [plumeline.ink.FrontFit] a front that was read from takes, [plumeline.ink.ReadTake] a take with
-/// its readings.
+/// holds what is let go, [plumeline.ink.FrontFit] a front that was read from takes, [plumeline.ink.ReadTake] a take
+/// with its readings.
 ///
 /// Units are SI. Distances of the laws count from the initial front: the nozzle's tip, or the surface below it;
 /// depths count from the still surface; times from the first ink that leaves the nozzle. Buoyancy is + where ink sinks.

@@ -173,8 +173,7 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     }
 
     private double odds(Estimate seconds) {
-        return seconds.odds(
-                wished.afterSeconds - wished.withinSeconds, wished.afterSeconds + wished.withinSeconds);
+        return seconds.odds(wished.afterSeconds - wished.withinSeconds, wished.afterSeconds + wished.withinSeconds);
     }
 
     @Override
