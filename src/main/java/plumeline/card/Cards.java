@@ -22,8 +22,8 @@ import plumeline.solve.ShotAnswer;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
-import plumeline.want.CarriedTank;
 import plumeline.want.Suspension;
+import plumeline.wet.CarriedTank;
 
 /// The cards of a shot: its tank's, its ink's, one for each thing that shall be in the water, one for each that hangs.
 public final class Cards {

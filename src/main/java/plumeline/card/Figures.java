@@ -5,8 +5,8 @@ import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Immersed;
-import plumeline.want.Lacks;
 import plumeline.water.Water;
+import plumeline.wet.Lacks;
 
 /// Figures as cards print them.
 final class Figures {

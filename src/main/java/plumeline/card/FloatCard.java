@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import plumeline.plan.Thing;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Immersed;
-import plumeline.want.Lacks;
-import plumeline.want.Sinking;
+import plumeline.wet.Lacks;
+import plumeline.wet.Sinking;
 
 /// Whether a thing stays under: two weighings on kitchen scales, what the plan says they come to, what helps.
 ///

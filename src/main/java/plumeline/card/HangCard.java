@@ -8,10 +8,10 @@ import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.HangingLine;
 import plumeline.stage.Immersed;
-import plumeline.want.Lacks;
 import plumeline.want.Suspension;
 import plumeline.water.Line;
 import plumeline.water.Water;
+import plumeline.wet.Lacks;
 
 /// On which lines a thing hangs, what they carry, how long it swings.
 ///

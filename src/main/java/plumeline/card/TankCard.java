@@ -13,10 +13,10 @@ import plumeline.plan.Shot;
 import plumeline.quantity.Print;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
-import plumeline.want.CarriedTank;
 import plumeline.water.TankCheck;
 import plumeline.water.TankLoad;
 import plumeline.water.TankTimes;
+import plumeline.wet.CarriedTank;
 
 /// What stands on the table with the tank, what its panes bear, how long it takes, how the product looks in it.
 ///

@@ -4,7 +4,7 @@ import java.util.Optional;
 import plumeline.plan.TankPlace;
 import plumeline.quantity.Print;
 import plumeline.stage.TankWalls;
-import plumeline.want.CarriedTank;
+import plumeline.wet.CarriedTank;
 
 /// Where the tank is put down before any mark is set: it can't be moved once there is water in it.
 ///

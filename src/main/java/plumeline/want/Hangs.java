@@ -16,6 +16,7 @@ import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.water.Line;
 import plumeline.water.Water;
+import plumeline.wet.Lacks;
 
 /// A thing hangs at a tilt, wholly under the tank's water or wholly out of it; `upright` of a hung thing is the same at
 /// 0.

@@ -12,6 +12,7 @@ import plumeline.quantity.Print;
 import plumeline.stage.InkRelease;
 import plumeline.stage.PlumePlace;
 import plumeline.stage.Stage;
+import plumeline.wet.Lacks;
 
 /// From a want on what is let go as written to one that can be judged, and what such wants say alike.
 final class InkWants {

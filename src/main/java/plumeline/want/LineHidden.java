@@ -20,6 +20,7 @@ import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
 import plumeline.stage.Stage;
+import plumeline.wet.Lacks;
 
 /// The lines that a thing hangs on aren't seen: thin enough, behind an opaque body, or out of the picture.
 ///

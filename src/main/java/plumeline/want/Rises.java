@@ -16,6 +16,7 @@ import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
 import plumeline.stage.TankWalls;
 import plumeline.water.Water;
+import plumeline.wet.Lacks;
 
 /// A thing that is let go under water rises so far in a time.
 ///

@@ -9,6 +9,8 @@ import plumeline.quantity.Print;
 import plumeline.stage.Immersed;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.wet.Lacks;
+import plumeline.wet.Sinking;
 
 /// A thing sinks in the tank's water.
 ///

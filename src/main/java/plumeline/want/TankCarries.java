@@ -8,6 +8,8 @@ import plumeline.plan.TankPlace;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.water.TankCheck;
+import plumeline.wet.CarriedTank;
+import plumeline.wet.Lacks;
 
 /// A tank's panes carry its water, and the table the tank. The best that is said is that no objection was found.
 ///

@@ -8,6 +8,8 @@ import plumeline.geom.Solid;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.water.Vessel;
+import plumeline.wet.Lacks;
+import plumeline.wet.Sinking;
 
 /// A thing on no line stays upright: standing, afloat, or as it sinks.
 ///

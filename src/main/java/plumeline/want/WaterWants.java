@@ -15,6 +15,7 @@ import plumeline.water.Hanging;
 import plumeline.water.Hold;
 import plumeline.water.Vessel;
 import plumeline.water.Water;
+import plumeline.wet.Lacks;
 
 /// From a want on water as written to one that can be judged, or that says what is missing.
 final class WaterWants {

@@ -34,7 +34,8 @@ final class Rooms {
             "timeline: plan time motion sound",
             "stage: plan sight optics light motion time water ink fall sound",
             "plume: stage flow",
-            "want: stage timeline",
+            "wet: stage",
+            "want: wet timeline",
             "solve: want search",
             "liquid: answer water",
             "ask: liquid answer sight optics light motion time water ink fall sound search",
@@ -92,7 +93,7 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume"));
+        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet"));
         return silent;
     }
 

@@ -1,4 +1,4 @@
-package plumeline.want;
+package plumeline.wet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,8 @@ import plumeline.stage.Immersed;
 
 /// What wants about water say of what is missing, and of figures they share.
 public final class Lacks {
-    static final double GRAMS = 1000;
+    /// Grams in a kilogram.
+    public static final double GRAMS = 1000;
 
     private Lacks() {}
 
@@ -55,13 +56,20 @@ public final class Lacks {
                 + grams(immersed.net().half()) + closer;
     }
 
-    /// What was assumed, in a sentence; empty where nothing was.
-    static String assumed(List<String> assumed) {
+    /// Says what was assumed.
+    ///
+    /// @param assumed each in a few words
+    /// @return a sentence; empty where nothing was
+    public static String assumed(List<String> assumed) {
         return assumed.isEmpty() ? "" : "Assumed: " + String.join("; ", assumed) + ".";
     }
 
-    /// What was assumed of a thing and of its vessel.
-    static String assumed(Immersed immersed, Immersed.Body.Of body) {
+    /// Says what was assumed of a thing and of its vessel.
+    ///
+    /// @param immersed the thing
+    /// @param body its vessel
+    /// @return a sentence; empty where nothing was
+    public static String assumed(Immersed immersed, Immersed.Body.Of body) {
         List<String> all = new ArrayList<>(immersed.assumed());
         all.addAll(body.assumed());
         return assumed(all);
@@ -76,7 +84,11 @@ public final class Lacks {
         return Print.number(grams, grams < 10 ? 1 : 0) + " g";
     }
 
-    static String degrees(double degrees) {
+    /// Prints an angle.
+    ///
+    /// @param degrees the angle
+    /// @return to the degree, below 10 to a tenth
+    public static String degrees(double degrees) {
         return Print.number(degrees, Math.abs(degrees) < 10 ? 1 : 0) + " deg";
     }
 

@@ -1,4 +1,4 @@
-package plumeline.want;
+package plumeline.wet;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package plumeline.want;
+package plumeline.wet;
 
 import java.util.List;
 import java.util.OptionalInt;
@@ -69,7 +69,7 @@ public final class Sinking {
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre
     /// @param withinDegrees how far off upright it may rest
     /// @return grams; empty where none does
-    static OptionalInt findUprightGrams(Vessel vessel, double waterKilogramsPerMetre3, double withinDegrees) {
+    public static OptionalInt findUprightGrams(Vessel vessel, double waterKilogramsPerMetre3, double withinDegrees) {
         boolean floats = netKilograms(vessel, waterKilogramsPerMetre3) < 0;
         return IntStream.iterate(1, grams -> grams <= MOST_GRAMS, grams -> Math.max(grams + 1, grams * 9 / 8))
                 .filter(grams -> {
