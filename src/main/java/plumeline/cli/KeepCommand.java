@@ -11,7 +11,6 @@ import plumeline.plan.Plans;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
-import plumeline.solve.Solve;
 
 /// `keep PLAN`: writes the solved marks into the plan's file, touching only their characters; for `-`, prints the plan.
 final class KeepCommand implements Command {
@@ -36,7 +35,7 @@ final class KeepCommand implements Command {
             return PlanFile.tellProblems(reading, console);
         }
         var plan = reading.plan().get();
-        FilmAnswer answer = Solve.film(plan, PlanFile.shots(plan, given));
+        FilmAnswer answer = PlanFile.solve(plan, PlanFile.shots(plan, given), name);
         Map<String, Map<String, Double>> solved = listSolved(answer);
         byte[] kept = Plans.keep(plan, solved).getBytes(StandardCharsets.UTF_8);
         if (name.equals("-")) {

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
+import plumeline.plume.InkRecord;
 import plumeline.sheet.Changes;
 import plumeline.sheet.Papers;
 import plumeline.sheet.Printed;
@@ -63,18 +64,20 @@ final class PapersCommand implements Command {
             since = Optional.of(earlier);
         }
         PlainFile.makeFolder(folder);
-        FilmAnswer answer = Solve.film(plan, shots);
-        write(answer, since.map(earlier -> changes(earlier, answer)).orElse(Changes.none()), folder, console);
+        List<InkRecord> records = InkFolder.records(InkFolder.ofPlan(name));
+        FilmAnswer answer = Solve.film(plan, shots, records);
+        write(answer, since.map(earlier -> changes(earlier, answer, records)).orElse(Changes.none()), folder, console);
         console.answer(folder.resolve(PAGE) + "\n" + folder.resolve(PRINT) + "\n" + folder.resolve(MARKS) + "\n");
         return Outcome.ANSWERED;
     }
 
     /// The earlier revision is answered as the present one is: whole, or of the one shot.
-    private static Changes changes(PlanReading earlier, FilmAnswer answer) {
+    private static Changes changes(PlanReading earlier, FilmAnswer answer, List<InkRecord> records) {
         Plan before = earlier.plan().orElseThrow();
         boolean isWhole = answer.shots().size() == answer.plan().shots().size();
         List<String> shots = answer.shots().stream().map(ShotAnswer::shot).toList();
-        return Changes.between(isWhole ? Solve.film(before) : Solve.film(before, shots), answer);
+        return Changes.between(
+                isWhole ? Solve.film(before, records) : Solve.film(before, shots, records), answer);
     }
 
     private static Path folder(Arguments given, String plan) throws Refusal {

@@ -9,6 +9,8 @@ import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
+import plumeline.solve.FilmAnswer;
+import plumeline.solve.Solve;
 
 /// What the commands that work on a plan have in common: reading it, telling its problems, finding a shot.
 final class PlanFile {
@@ -30,6 +32,11 @@ final class PlanFile {
         int count = reading.problems().size();
         console.say(count == 1 ? "1 problem; nothing was solved" : count + " problems; nothing was solved");
         return Outcome.REFUSED;
+    }
+
+    /// Solves shots of a plan, with what was simulated of its ink and lies beside it.
+    static FilmAnswer solve(Plan plan, List<String> shots, String name) throws Refusal, IOException {
+        return Solve.film(plan, shots, InkFolder.records(InkFolder.ofPlan(name)));
     }
 
     /// The shots to work on: the one that `--shot` names, else all.

@@ -5,7 +5,6 @@ import java.util.List;
 import plumeline.plan.PlanReading;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.FilmJson;
-import plumeline.solve.Solve;
 import plumeline.solve.Verdict;
 
 /// `solve PLAN`: sets the free marks of every shot and says how each want stands.
@@ -34,7 +33,7 @@ final class SolveCommand implements Command {
             return PlanFile.tellProblems(reading, console);
         }
         var plan = reading.plan().get();
-        FilmAnswer answer = Solve.film(plan, PlanFile.shots(plan, given));
+        FilmAnswer answer = PlanFile.solve(plan, PlanFile.shots(plan, given), given.plain().getFirst());
         console.answer(given.has("--json") ? FilmJson.of(answer) + "\n" : FilmText.of(answer));
         boolean stands = answer.verdict().compareTo(Verdict.TIGHT) >= 0;
         return given.has("--strict") && !stands ? Outcome.NOT_HELD : Outcome.ANSWERED;

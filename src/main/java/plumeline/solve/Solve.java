@@ -9,37 +9,51 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumeline.ink.Estimate;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
+import plumeline.plume.InkRecord;
 import plumeline.stage.Stage;
 import plumeline.want.Wants;
 
 /// Finds the marks of a film's shots and answers its wants.
 public final class Solve {
     private final Plan plan;
+    private final InkRuns runs;
     private final Map<String, ShotAnswer> solved = new LinkedHashMap<>();
 
-    private Solve(Plan plan) {
+    private Solve(Plan plan, List<InkRecord> records) {
         this.plan = plan;
+        runs = new InkRuns(records);
+    }
+
+    /// Solves a whole film of which no simulation was run.
+    ///
+    /// @param plan the plan
+    /// @return the findings
+    public static FilmAnswer film(Plan plan) {
+        return film(plan, List.of());
     }
 
     /// Solves a whole film.
     ///
     /// @param plan the plan
+    /// @param records what simulations of ink gave
     /// @return the findings
-    public static FilmAnswer film(Plan plan) {
-        return film(plan, plan.shots().stream().map(Shot::name).toList());
+    public static FilmAnswer film(Plan plan, List<InkRecord> records) {
+        return film(plan, plan.shots().stream().map(Shot::name).toList(), records);
     }
 
     /// Solves some shots of a film, and those that they are compared with.
     ///
     /// @param plan the plan
     /// @param shots names of the shots to answer
+    /// @param records what simulations of ink gave; those that are of other marks or another ink count for nothing
     /// @return the findings, of these shots only
-    public static FilmAnswer film(Plan plan, List<String> shots) {
-        Solve solve = new Solve(plan);
+    public static FilmAnswer film(Plan plan, List<String> shots, List<InkRecord> records) {
+        Solve solve = new Solve(plan, records);
         solve.alone(plan.shots().stream()
                 .filter(shot -> shots.contains(shot.name()) && !isCompared(shot))
                 .toList());
@@ -83,7 +97,17 @@ public final class Solve {
                         .filter(line -> Wants.isJudgedByShot(line) && Wants.isAbout(line, shot))
                         .toList()
                 : List.of();
-        return ShotSolver.solve(plan, shot, filmWants, this::share);
+        return ShotSolver.solve(plan, shot, filmWants, new Wants.Elsewhere() {
+            @Override
+            public Optional<Double> findShare(String other, String thing, When when) {
+                return share(other, thing, when);
+            }
+
+            @Override
+            public Optional<Estimate> findVeiledSeconds(Height height) {
+                return runs.findVeiledSeconds(height);
+            }
+        });
     }
 
     /// Solves a shot once; shots that it is compared with first. A shot compared with itself by a round trip is

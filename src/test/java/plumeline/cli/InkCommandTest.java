@@ -179,6 +179,24 @@ final class InkCommandTest {
                 .doesNotContain("veiled_by", "clear_until");
     }
 
+    /// A want on what is veiled reads what was simulated of these very marks, and the law where something was moved.
+    @Test
+    void solve_readsWhatWasRun_andOnlyWhereNothingMoved() throws IOException {
+        List<String> solve = List.of("solve", plan.toString());
+        all(solve);
+        assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
+        run();
+        all(solve);
+        assertThat(out.toString(UTF_8)).contains("veiled_by tin").contains("In the simulation tin's top is veiled after ");
+        Files.writeString(plan, PLAN.replace("[0 mm, -600 mm, 60 mm]", "[0 mm, -610 mm, 60 mm]"));
+        all(solve);
+        assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
+        Files.writeString(plan, PLAN.replace(", strength: 100 /cm", ""));
+        run();
+        all(solve);
+        assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
+    }
+
     @Test
     void json_saysTheSame() {
         assertThat(run("--json")).isEqualTo(Outcome.ANSWERED);

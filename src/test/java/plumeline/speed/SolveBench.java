@@ -53,6 +53,6 @@ public class SolveBench {
     /// @return the findings
     @Benchmark
     public FilmAnswer solve() {
-        return Solve.film(plan.getFirst(), List.of(shots.split(",")));
+        return Solve.film(plan.getFirst(), List.of(shots.split(",")), List.of());
     }
 }

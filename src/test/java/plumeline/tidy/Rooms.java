@@ -36,7 +36,7 @@ final class Rooms {
             "plume: stage flow",
             "wet: stage",
             "want: wet timeline",
-            "solve: want search",
+            "solve: want search plume",
             "liquid: answer water",
             "ask: liquid answer sight optics light motion time water ink fall sound search",
             "draw: solve timeline sketch",

@@ -1,0 +1,59 @@
+package plumeline.solve;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumeline.ink.Estimate;
+import plumeline.plume.InkReading;
+import plumeline.plume.InkRecord;
+import plumeline.plume.InkShot;
+import plumeline.plume.InkShots;
+import plumeline.plume.Subject;
+import plumeline.plume.Times;
+import plumeline.plume.Viewing;
+import plumeline.want.Wants;
+
+/// What simulations of ink gave, for wants: a record answers where it is of the very shot, marks, ink and look.
+///
+/// @param records the records, from files beside the plan
+record InkRuns(List<InkRecord> records) {
+    /// When what never comes in any run counts as coming, s: far past every shot.
+    private static final double NEVER_SECONDS = 600;
+
+    InkRuns {
+        records = List.copyOf(records);
+    }
+
+    /// Finds when a height is veiled; empty where no record is of this shot as it stands, or its ink's strength was
+    /// guessed.
+    Optional<Estimate> findVeiledSeconds(Wants.Elsewhere.Height height) {
+        String shot = height.stage().shot().name();
+        List<InkRecord> mine = records.stream()
+                .filter(record -> record.head().shot().equals(shot)
+                        && record.head().strength().measured())
+                .toList();
+        double[] values =
+                height.values().stream().mapToDouble(Double::doubleValue).toArray();
+        if (mine.isEmpty() || !(InkShots.read(height.stage(), values) instanceof InkReading.Ready(InkShot ink))) {
+            return Optional.empty();
+        }
+        return mine.stream()
+                .filter(record -> record.isOf(ink) && record.isSeenBy(Viewing.of(height.stage(), values, ink)))
+                .max((one, other) -> Integer.compare(one.runs().size(), other.runs().size()))
+                .flatMap(record -> record.findSubject(height.thing())
+                        .filter(Subject::isSeen)
+                        .map(subject -> estimate(record.veiled(subject, nearest(subject, height.heightShare())))));
+    }
+
+    private static int nearest(Subject subject, double share) {
+        double low = subject.heights().getFirst().metres();
+        double high = subject.heights().getLast().metres();
+        return subject.nearest(low + share * (high - low));
+    }
+
+    private static Estimate estimate(Times times) {
+        double value = times.middle().orElse(NEVER_SECONDS);
+        OptionalDouble low = times.low();
+        return new Estimate(value, Math.min(value, low.orElse(value)), Math.max(value, times.high().orElse(NEVER_SECONDS)));
+    }
+}
