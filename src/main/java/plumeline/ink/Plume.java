@@ -127,6 +127,29 @@ public sealed interface Plume {
         }
     }
 
+    /// A front by the laws as takes of the same ink have taught them, of this release or another.
+    ///
+    /// @param descent what is let go, and from where
+    /// @param learnt what its takes have taught
+    record Taught(Descent descent, Learnt learnt) implements Plume {
+        @Override
+        public double startMetres() {
+            return descent.startMetres();
+        }
+
+        @Override
+        public Arrival arrival(double depthMetres) {
+            return Arrival.of(learnt.predict(descent, depthMetres), descent, List.of(), depthMetres);
+        }
+
+        @Override
+        public Estimate radiusMetres(double depthMetres) {
+            return learnt.predict(descent, depthMetres) instanceof Prediction.Reached reached
+                    ? reached.radiusMetres()
+                    : USUAL_WIDTH.metres(depthMetres - startMetres());
+        }
+    }
+
     /// Gives how deep the front is at a time: the depths at which it is then by its time, and by that time's interval.
     ///
     /// @param seconds s, > 0

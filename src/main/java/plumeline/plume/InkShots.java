@@ -19,6 +19,7 @@ import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
+import plumeline.stage.TankFill;
 import plumeline.stage.TankWalls;
 import plumeline.water.Water;
 
@@ -89,7 +90,7 @@ public final class InkShots {
                 .findQuantity("temperature")
                 .map(Quantity::si)
                 .orElseGet(this::roomKelvin);
-        double waterDensity = Water.densityKilogramsPerMetre3(kelvin).find().orElseThrow();
+        double waterDensity = TankFill.findDensity(shot.findTank().orElseThrow()).orElseThrow();
         double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / waterDensity;
         double sinking = sinking(release, waterDensity);
         double startSeconds = startSeconds(release);

@@ -101,8 +101,8 @@ final class Recipes {
     /// Readings of takes know nothing of another squeeze; of the amount only how murky the water gets.
     private List<Change> changes(Release.OfInk release) {
         List<Change> changes = new ArrayList<>();
-        boolean isLaw =
-                InkRelease.of(shot) instanceof InkRelease.Known known && known.basis() instanceof InkRelease.Basis.Law;
+        boolean isLaw = InkRelease.of(shot) instanceof InkRelease.Known known
+                && !(known.basis() instanceof InkRelease.Basis.Read);
         release.written()
                 .findQuantity("volume")
                 .ifPresent(volume -> changes.add(new Change("volume", volume.si() * MILLILITRES, 0.5, "ml")));

@@ -7,7 +7,9 @@ import java.util.OptionalDouble;
 import plumeline.geom.Vec;
 import plumeline.ink.Descent;
 import plumeline.ink.FrontFit;
+import plumeline.ink.Learnt;
 import plumeline.ink.Plume;
+import plumeline.lesson.InkLesson;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.TankPlace;
@@ -16,8 +18,8 @@ import plumeline.quantity.Origin;
 import plumeline.quantity.Quantity;
 import plumeline.water.Water;
 
-/// The ink that a shot lets go in its tank, as numbers: read from takes where the ink has two readings of its front or
-/// more, else by the laws of what the release says.
+/// The ink that a shot lets go in its tank, as numbers: by what takes of the ink have taught where they are told whole;
+/// read from takes where the ink has two readings of its front or more; else by the laws of what the release says.
 public sealed interface InkRelease {
     /// A squeeze of a hand, where neither `squeeze_time` nor `speed` is written (common practice).
     double USUAL_SQUEEZE_SECONDS = 1;
@@ -74,6 +76,8 @@ public sealed interface InkRelease {
             return switch (basis) {
                 case Basis.Read(FrontFit fit, Tip _) ->
                     new Plume.Read(fit, Math.max(0, -overMetres), (Plume.Width.Share) width);
+                case Basis.Taught(var release, var learnt) ->
+                    new Plume.Taught(new Descent(release, overMetres), learnt);
                 case Basis.Law law ->
                     new Plume.ByLaw(
                             new Descent(law.release(), overMetres),
@@ -101,6 +105,12 @@ public sealed interface InkRelease {
         /// @param fit the line through them, by ways from the initial front
         /// @param tip from where they were read
         record Read(FrontFit fit, Tip tip) implements Basis {}
+
+        /// The laws as takes of the ink have taught them.
+        ///
+        /// @param release what is let go
+        /// @param learnt what its takes have taught
+        record Taught(plumeline.ink.Release release, Learnt learnt) implements Basis {}
 
         /// The laws.
         ///
@@ -153,6 +163,13 @@ public sealed interface InkRelease {
         }
 
         private InkRelease read() {
+            if (InkLesson.of(release.ink()) instanceof InkLesson.ByLaws lesson
+                    && !lesson.takes().isEmpty()
+                    && byLaw(List.of(), new Plume.Width.ByLaw()) instanceof Known told
+                    && told.basis() instanceof Basis.Law law) {
+                return known(new Basis.Taught(law.release(), lesson.learnt()), told.width());
+            }
+            assumed.clear();
             double under =
                     Math.max(0, -ink.findQuantity("tip").map(Quantity::si).orElse(0.0));
             List<FrontFit.Reading> readings = readings(ink, under);
@@ -203,7 +220,7 @@ public sealed interface InkRelease {
                     .findQuantity("temperature")
                     .map(Quantity::si)
                     .orElse(TankFill.ROOM_KELVIN);
-            OptionalDouble water = Water.densityKilogramsPerMetre3(kelvin).find();
+            OptionalDouble water = TankFill.findDensity(tank);
             OptionalDouble viscosity = Water.viscosityPascalSeconds(kelvin).find();
             if (water.isEmpty() || viscosity.isEmpty()) {
                 return new Missing(Lack.TEMPERATURE);

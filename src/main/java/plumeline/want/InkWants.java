@@ -156,7 +156,7 @@ final class InkWants {
     /// Why a want that is met by the middle of an interval needn't be met by a take.
     static String spreadReaches(InkRelease.Known ink) {
         return switch (ink.basis()) {
-            case InkRelease.Basis.Read _ ->
+            case InkRelease.Basis.Taught _, InkRelease.Basis.Read _ ->
                 "Takes differ by more than there is to spare: allow more time, or plan takes for it.";
             case InkRelease.Basis.Law _ ->
                 "Ink's laws and takes differ by more than there is to spare. Film one take with a ruler beside it and"

@@ -32,7 +32,7 @@ final class Rooms {
             "take: quantity",
             "lesson: plan take optics light motion time water ink fall sound",
             "timeline: plan time motion sound",
-            "stage: plan sight optics light motion time water ink fall sound",
+            "stage: plan lesson sight optics light motion time water ink fall sound",
             "plume: stage flow",
             "wet: stage",
             "want: wet timeline",

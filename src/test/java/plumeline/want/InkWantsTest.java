@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -171,6 +172,32 @@ final class InkWantsTest {
         assertThat(behind.lack()).contains("doesn't go down before hero");
         Inked soon = Inked.changed(AHEAD, "{veiled_by: hero, part: top, time: 0.3 s}", "spread: 0.20", "spread: 0.40");
         assertThat(soon.margin()).isCloseTo(0.3 - seconds(70), within(1e-4));
+    }
+
+    /// What takes taught goes over to another volume: more ink comes sooner, and is less sure than the same again.
+    @Test
+    void inkReaches_afterTakes_countsWhatWasLetGo() {
+        String want = "{ink_reaches: hero, part: top, after: 0.5 s, within: 0.3 s}";
+        String same = "ink: taught, volume: 5 ml, bore: 4 mm, squeeze_time: 1 s, at: [0 mm, -60 mm, 298 mm]";
+        String more = same.replace("5 ml", "10 ml").replace("bore: 4 mm", "bore: 6 mm");
+        double[] ends = interval(Inked.of(same, want).standing());
+        double[] other = interval(Inked.of(more, want).standing());
+        // The law alone, as the ink mixed has it, doesn't know the take, whose front was at 70 mm after half a second.
+        double[] law = interval(Inked.of(same.replace("taught", "mixed"), want).standing());
+        assertThat(ends[2] / ends[1]).isLessThan(law[2] / law[1]);
+        assertThat(ends[1]).isLessThan(0.5);
+        assertThat(ends[2]).isGreaterThan(0.5);
+        assertThat(other[2] / other[1]).isGreaterThan(ends[2] / ends[1]);
+        assertThat(other[0]).isNotCloseTo(ends[0], within(0.02));
+    }
+
+    /// Middle, early and late end of a time in a sentence, s.
+    private static double[] interval(String standing) {
+        var found = Pattern.compile("after ([\\d.]+) s \\(four takes in five: ([\\d.]+) s to ([\\d.]+) s\\)").matcher(standing);
+        assertThat(found.find()).as(standing).isTrue();
+        return new double[] {
+            Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2)), Double.parseDouble(found.group(3))
+        };
     }
 
     @Test

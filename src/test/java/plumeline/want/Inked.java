@@ -22,6 +22,11 @@ record Inked(Plan plan) {
           inks:
             read: {front: [[0.40 s, 70 mm], [1.90 s, 188 mm]], spread: 0.20 measured}
             mixed: {density: 1.05 g/ml}
+            taught:
+              density: 1.05 g/ml
+              front: [[0.50 s, 70 mm], [2.00 s, 150 mm]]
+              takes: [{volume: 5 ml, density: 1.05 g/ml, bore: 4 mm, squeeze_time: 1 s, height: 30 mm,
+                front: [[0.50 s, 70 mm], [2.00 s, 150 mm]]}]
             strong: {density: 1.05 g/ml, strength: 100 /cm measured}
             light: {density: 0.90 g/ml}
           pieces: {berry: {size: 16 mm, mass: 2.6 g}}
