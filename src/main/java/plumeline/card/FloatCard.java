@@ -154,8 +154,7 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
         } else {
             parts.add(new Card.Part.Fact(
                     "What helps",
-                    "First: " + String.join(" Or: ", tried) + " Then its mass and displaces change: weigh it again,"
-                            + " write both. Try it in the bucket."));
+                    "First: " + String.join(" Or: ", tried) + " Try it in the bucket."));
         }
         if (!isOpen()) {
             parts.add(new Card.Part.Say(

@@ -102,6 +102,13 @@ final class KitGrammar {
                         .hint("what a kitchen scale gains when it is held just under in a jug: 1 g is 1 ml", ""),
                 may("base", "the hollow under its base", base()),
                 may(
+                        "ballast",
+                        "weight beside what its mass counts",
+                        Keys.of(
+                                must("mass", "its mass", over(Kind.MASS)),
+                                may("material", "what it is of; steel where it isn't written", Shape.Choice.inAnyCase(MATERIALS)),
+                                must("place", "inside on its floor, or under its base", word("inside", "under")))),
+                may(
                         "label",
                         "its label, facing -y",
                         Keys.of(

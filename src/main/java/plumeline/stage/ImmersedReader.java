@@ -221,7 +221,8 @@ final class ImmersedReader {
         Immersed.Basis basis =
                 thing.written().has(Measure.DISPLACES.path()) ? Immersed.Basis.DISPLACES : Immersed.Basis.FORM;
         Body body = form.isHoled() ? new Body.Untold(Lack.PROFILE) : body(whole.value(), empty, flooded);
-        return new Reading.Known(new Immersed(whole, displaced(), net, basis, body, assumed));
+        Immersed bare = new Immersed(whole, displaced(), net, basis, body, assumed);
+        return new Reading.Known(Ballasting.find(thing).map(weight -> weight.on(bare, water)).orElse(bare));
     }
 
     private Body body(double whole, double empty, double flooded) {

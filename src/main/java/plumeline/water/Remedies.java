@@ -142,13 +142,10 @@ public final class Remedies {
         private Remedy ballast(Vessel.Inside.Filled filled, double density) {
             double lift = Buoyancy.netLiftNewtons(vessel, water);
             double mass = toTheGram(Buoyancy.ballastKilograms(liftLess(), density, 0));
-            double radius = Math.cbrt(mass / density * 3 / (4 * Math.PI));
-            double height = filled.cavity().lowestMetres(Stance.up(0)) + radius;
             if (mass / density > filled.airMetres3()) {
                 return new Remedy(Way.BALLAST_INSIDE, Result.NO_ROOM, mass, lift, 0);
             }
-            Vessel.Ballast ballast = new Vessel.Ballast(mass, density, height, Vessel.Ballast.Where.INSIDE);
-            return judge(Way.BALLAST_INSIDE, vessel.with(ballast), mass, topMetres());
+            return judge(Way.BALLAST_INSIDE, vessel.withInside(mass, density), mass, topMetres());
         }
 
         private Remedy ballastOutside(double density) {

@@ -203,6 +203,21 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
         return new Vessel(outer, shell, inside, hollow, all);
     }
 
+    /// Gives it with a weight on the floor of its cavity, or of its form where it is solid.
+    ///
+    /// @param kilograms the weight's mass, kilograms, > 0
+    /// @param kilogramsPerMetre3 its density, kilograms a cubic metre, > 0
+    /// @return the vessel
+    public Vessel withInside(double kilograms, double kilogramsPerMetre3) {
+        double radius = Math.cbrt(kilograms / kilogramsPerMetre3 * 3 / (4 * Math.PI));
+        double floor =
+                switch (inside) {
+                    case Inside.Filled filled -> filled.cavity().lowestMetres(Stance.up(0));
+                    case Inside.Solid() -> outer.lowestMetres(Stance.up(0));
+                };
+        return with(new Ballast(kilograms, kilogramsPerMetre3, floor + radius, Ballast.Where.INSIDE));
+    }
+
     /// Puts something else inside.
     ///
     /// @param other what is inside then

@@ -51,8 +51,10 @@ public final class Sinking {
         return switch (remedy.way()) {
             case CLEAR_BASE -> "Tilt it under water until no air is left under its base" + down;
             case OPEN_DRAIN_FLOOD -> "Open, drain, fill it with tank water to the last bubble" + down;
-            case BALLAST_INSIDE -> Lacks.grams(remedy.amount()) + " of steel inside, on its floor" + down;
-            case BALLAST_OUTSIDE -> Lacks.grams(remedy.amount()) + " of steel under its base" + down;
+            case BALLAST_INSIDE ->
+                Lacks.grams(remedy.amount()) + " of steel inside, on its floor (" + written(remedy, "inside") + ")" + down;
+            case BALLAST_OUTSIDE ->
+                Lacks.grams(remedy.amount()) + " of steel under its base (" + written(remedy, "under") + ")" + down;
             case TIE_DOWN ->
                 "Tie its base to the tank's floor: it stands upright, the line pulls "
                         + Lacks.grams(remedy.amount() / Water.GRAVITY_METRES_PER_SECOND2) + " ("
@@ -60,6 +62,11 @@ public final class Sinking {
             case OTHER_LIQUID ->
                 "Fill it with syrup or brine of " + Print.number(remedy.amount() / 1e3, 3) + " g/ml" + down;
         };
+    }
+
+    /// As the plan has it.
+    private static String written(Remedies.Remedy remedy, String place) {
+        return "ballast: {mass: " + Lacks.grams(remedy.amount()) + ", place: " + place + "}";
     }
 
     /// Finds the least steel under its base with which a thing that nothing holds comes to rest upright, still afloat

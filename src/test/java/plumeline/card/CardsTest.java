@@ -259,7 +259,9 @@ final class CardsTest {
         assertThat(fact(can, "What helps"))
                 .startsWith("First: Open, drain, fill it with tank water to the last bubble: 8.2 g down,")
                 // 11.4 + 20 g in its air, up to the gram; outside over 1 − 0.9982/7.85.
-                .contains("Or: 32 g of steel inside", "Or: 36 g of steel under its base");
+                .contains(
+                        "Or: 32 g of steel inside, on its floor (ballast: {mass: 32 g, place: inside})",
+                        "Or: 36 g of steel under its base (ballast: {mass: 36 g, place: under})");
         assertThat(can.parts().toString()).contains("under pressure");
     }
 
