@@ -119,13 +119,27 @@ public final class Cards {
                 .max()
                 .orElse(0);
         Thing thing = placed.thing();
-        return new FloatCard(id("float." + thing.reference()), thing, List.of(placed.name()), water, by);
+        boolean isUnder = isWanted(stage, placed, "stays_under") || placed.isHung();
+        boolean isToFloat = !isUnder && isWanted(stage, placed, "upright");
+        return new FloatCard(id("float." + thing.reference()), thing, List.of(placed.name()), water, by, isToFloat);
+    }
+
+    private static boolean isWanted(Stage stage, Placed placed, String word) {
+        return stage.shot().wants().stream()
+                .anyMatch(line -> line.word().equals(word)
+                        && line.subjects().getFirst().name().equals(placed.name()));
     }
 
     private static FloatCard together(FloatCard one, FloatCard other) {
         List<String> names = new ArrayList<>(one.names());
         other.names().stream().filter(name -> !names.contains(name)).forEach(names::add);
-        return new FloatCard(one.id(), one.thing(), names, one.water(), Math.max(one.by(), other.by()));
+        return new FloatCard(
+                one.id(),
+                one.thing(),
+                names,
+                one.water(),
+                Math.max(one.by(), other.by()),
+                one.isToFloat() && other.isToFloat());
     }
 
     private void addHangs(List<Card> all) {
@@ -171,10 +185,7 @@ public final class Cards {
     /// Whether it is in the tank's water by its place; where that is still open, by its lines; or by a want.
     private boolean isMeantWet(Stage stage, int thing) {
         Placed placed = stage.shot().placed().get(thing);
-        boolean isWanted = stage.shot().wants().stream()
-                .anyMatch(line -> line.word().equals("stays_under")
-                        && line.subjects().getFirst().name().equals(placed.name()));
-        return isWanted || (isPlaced(placed) ? isWet(stage, thing) : placed.isHung());
+        return isWanted(stage, placed, "stays_under") || (isPlaced(placed) ? isWet(stage, thing) : placed.isHung());
     }
 
     private boolean isWet(Stage stage, int thing) {

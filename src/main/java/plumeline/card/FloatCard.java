@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.plan.Thing;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Immersed;
 import plumeline.wet.Lacks;
@@ -19,17 +20,22 @@ import plumeline.wet.Sinking;
 /// @param names the names it stands under in the shot
 /// @param water density of the tank's water, kilograms a cubic metre; empty where it isn't known
 /// @param by the net weight that the shot wants, kilograms; 0 where it names none
-record FloatCard(String id, Thing thing, List<String> names, OptionalDouble water, double by) {
+/// @param isToFloat whether the shot wants it afloat: upright, on no line, not under
+record FloatCard(String id, Thing thing, List<String> names, OptionalDouble water, double by, boolean isToFloat) {
     private static final double ENOUGH_KILOGRAMS = 0.020;
 
     Card card() {
         List<Card.Part> parts = new ArrayList<>();
         weighing(parts);
-        parts.add(new Card.Part.Say("More weight than gain: it sinks by the difference; " + wanted()
-                + " Less: it floats, and lacks the difference."));
+        parts.add(new Card.Part.Say(
+                isToFloat
+                        ? "It is to float: more gain than weight is wanted. Weight over gain is its share under water."
+                        : "More weight than gain: it sinks by the difference; " + wanted()
+                                + " Less: it floats, and lacks the difference."));
         plan(parts);
-        parts.add(new Card.Part.Tick("The evening before, in a bucket, as it will hang or stand, for an hour: still"
-                + " under, still as it was turned, no bubbles rising? Nudge it."));
+        parts.add(new Card.Part.Tick("The evening before, in a bucket, as it will "
+                + (isToFloat ? "float, for an hour: still as high" : "hang or stand, for an hour: still under")
+                + ", still as it was turned, no bubbles rising? Nudge it."));
         return new Card(id, "Float card: " + thing.reference(), List.of(), parts);
     }
 
@@ -129,7 +135,13 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
         }
         String figure = Figures.grams(immersed.net());
         if (net < 0) {
-            return "Floats: it lacks " + figure + " of weight.";
+            double share = immersed.mass().value() / (immersed.mass().value() - net);
+            return isToFloat
+                    ? "Floats by " + figure + ", " + Print.share(share, 0) + " of it under water."
+                    : "Floats: it lacks " + figure + " of weight.";
+        }
+        if (isToFloat) {
+            return "Sinks by " + figure + ": it is to float.";
         }
         if (net >= wantedKilograms()) {
             return "Sinks by " + figure + ".";
@@ -142,7 +154,7 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
         List<String> tried = immersed.map(this::tried).orElse(List.of());
         boolean isDown =
                 immersed.filter(it -> it.net().value() - it.net().half() >= by).isPresent();
-        if (isDown) {
+        if (isDown || isToFloat) {
             return;
         }
         if (tried.isEmpty()) {
@@ -153,8 +165,7 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
                             + " floor. Then the bucket again: ballast may turn it over."));
         } else {
             parts.add(new Card.Part.Fact(
-                    "What helps",
-                    "First: " + String.join(" Or: ", tried) + " Try it in the bucket."));
+                    "What helps", "First: " + String.join(" Or: ", tried) + " Try it in the bucket."));
         }
         if (!isOpen()) {
             parts.add(new Card.Part.Say(

@@ -105,7 +105,8 @@ final class InkCommand implements Command {
         if (shot.marks().stream().noneMatch(mark -> mark.isFree())) {
             return new Marked(stage, Arrays.stream(stage.startValues()).boxed().toList(), List.of());
         }
-        ShotAnswer answer = Solve.film(plan, List.of(shot.name()), List.of()).shots().getFirst();
+        ShotAnswer answer =
+                Solve.film(plan, List.of(shot.name()), List.of()).shots().getFirst();
         double[] values = answer.posed().values();
         List<String> open = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {

@@ -76,8 +76,7 @@ final class PapersCommand implements Command {
         Plan before = earlier.plan().orElseThrow();
         boolean isWhole = answer.shots().size() == answer.plan().shots().size();
         List<String> shots = answer.shots().stream().map(ShotAnswer::shot).toList();
-        return Changes.between(
-                isWhole ? Solve.film(before, records) : Solve.film(before, shots, records), answer);
+        return Changes.between(isWhole ? Solve.film(before, records) : Solve.film(before, shots, records), answer);
     }
 
     private static Path folder(Arguments given, String plan) throws Refusal {

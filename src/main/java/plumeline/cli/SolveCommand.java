@@ -33,7 +33,8 @@ final class SolveCommand implements Command {
             return PlanFile.tellProblems(reading, console);
         }
         var plan = reading.plan().get();
-        FilmAnswer answer = PlanFile.solve(plan, PlanFile.shots(plan, given), given.plain().getFirst());
+        FilmAnswer answer =
+                PlanFile.solve(plan, PlanFile.shots(plan, given), given.plain().getFirst());
         console.answer(given.has("--json") ? FilmJson.of(answer) + "\n" : FilmText.of(answer));
         boolean stands = answer.verdict().compareTo(Verdict.TIGHT) >= 0;
         return given.has("--strict") && !stands ? Outcome.NOT_HELD : Outcome.ANSWERED;

@@ -106,7 +106,10 @@ final class KitGrammar {
                         "weight beside what its mass counts",
                         Keys.of(
                                 must("mass", "its mass", over(Kind.MASS)),
-                                may("material", "what it is of; steel where it isn't written", Shape.Choice.inAnyCase(MATERIALS)),
+                                may(
+                                        "material",
+                                        "what it is of; steel where it isn't written",
+                                        Shape.Choice.inAnyCase(MATERIALS)),
                                 must("place", "inside on its floor, or under its base", word("inside", "under")))),
                 may(
                         "label",

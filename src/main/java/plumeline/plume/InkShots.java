@@ -19,7 +19,6 @@ import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
-import plumeline.stage.TankFill;
 import plumeline.stage.TankWalls;
 import plumeline.water.Water;
 
@@ -90,7 +89,8 @@ public final class InkShots {
                 .findQuantity("temperature")
                 .map(Quantity::si)
                 .orElseGet(this::roomKelvin);
-        double waterDensity = TankFill.findDensity(shot.findTank().orElseThrow()).orElseThrow();
+        double waterDensity =
+                TankFill.findDensity(shot.findTank().orElseThrow()).orElseThrow();
         double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / waterDensity;
         double sinking = sinking(release, waterDensity);
         double startSeconds = startSeconds(release);

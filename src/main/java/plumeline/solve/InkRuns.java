@@ -39,7 +39,8 @@ record InkRuns(List<InkRecord> records) {
         }
         return mine.stream()
                 .filter(record -> record.isOf(ink) && record.isSeenBy(Viewing.of(height.stage(), values, ink)))
-                .max((one, other) -> Integer.compare(one.runs().size(), other.runs().size()))
+                .max((one, other) ->
+                        Integer.compare(one.runs().size(), other.runs().size()))
                 .flatMap(record -> record.findSubject(height.thing())
                         .filter(Subject::isSeen)
                         .map(subject -> estimate(record.veiled(subject, nearest(subject, height.heightShare())))));
@@ -54,6 +55,9 @@ record InkRuns(List<InkRecord> records) {
     private static Estimate estimate(Times times) {
         double value = times.middle().orElse(NEVER_SECONDS);
         OptionalDouble low = times.low();
-        return new Estimate(value, Math.min(value, low.orElse(value)), Math.max(value, times.high().orElse(NEVER_SECONDS)));
+        return new Estimate(
+                value,
+                Math.min(value, low.orElse(value)),
+                Math.max(value, times.high().orElse(NEVER_SECONDS)));
     }
 }

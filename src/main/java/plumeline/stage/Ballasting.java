@@ -36,10 +36,7 @@ record Ballasting(double kilograms, double kilogramsPerMetre3, Place place, bool
         return thing.written()
                 .findQuantity("ballast.mass")
                 .map(mass -> new Ballasting(
-                        mass.si(),
-                        material.densityKilogramsPerMetre3(),
-                        isUnder ? Place.UNDER : Place.INSIDE,
-                        isOpen));
+                        mass.si(), material.densityKilogramsPerMetre3(), isUnder ? Place.UNDER : Place.INSIDE, isOpen));
     }
 
     private double metres3() {
@@ -51,11 +48,10 @@ record Ballasting(double kilograms, double kilogramsPerMetre3, Place place, bool
         boolean isInWater = place == Place.UNDER || isOpen;
         double lifted = isInWater ? water * metres3() : 0;
         double under = place == Place.UNDER ? metres3() : 0;
-        Body body =
-                switch (bare.body()) {
-                    case Body.Untold untold -> untold;
-                    case Body.Of(Vessel vessel, List<String> taken) -> on(vessel, water, taken);
-                };
+        Body body = switch (bare.body()) {
+            case Body.Untold untold -> untold;
+            case Body.Of(Vessel vessel, List<String> taken) -> on(vessel, water, taken);
+        };
         return new Immersed(
                 new Amount(
                         bare.mass().value() + kilograms - lifted + water * under,
@@ -75,8 +71,7 @@ record Ballasting(double kilograms, double kilogramsPerMetre3, Place place, bool
         if (isOpen) {
             return new Body.Of(vessel.withInside(kilograms - water * metres3(), kilogramsPerMetre3), taken);
         }
-        boolean hasNoRoom =
-                vessel.inside() instanceof Vessel.Inside.Filled filled && metres3() > filled.airMetres3();
+        boolean hasNoRoom = vessel.inside() instanceof Vessel.Inside.Filled filled && metres3() > filled.airMetres3();
         return hasNoRoom
                 ? new Body.Untold(Immersed.Lack.TOO_FULL)
                 : new Body.Of(vessel.withInside(kilograms, kilogramsPerMetre3), taken);

@@ -222,7 +222,8 @@ final class ImmersedReader {
                 thing.written().has(Measure.DISPLACES.path()) ? Immersed.Basis.DISPLACES : Immersed.Basis.FORM;
         Body body = form.isHoled() ? new Body.Untold(Lack.PROFILE) : body(whole.value(), empty, flooded);
         Immersed bare = new Immersed(whole, displaced(), net, basis, body, assumed);
-        return new Reading.Known(Ballasting.find(thing).map(weight -> weight.on(bare, water)).orElse(bare));
+        return new Reading.Known(
+                Ballasting.find(thing).map(weight -> weight.on(bare, water)).orElse(bare));
     }
 
     private Body body(double whole, double empty, double flooded) {

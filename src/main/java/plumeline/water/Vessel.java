@@ -210,11 +210,10 @@ public record Vessel(Form outer, Shell shell, Inside inside, Hollow hollow, List
     /// @return the vessel
     public Vessel withInside(double kilograms, double kilogramsPerMetre3) {
         double radius = Math.cbrt(kilograms / kilogramsPerMetre3 * 3 / (4 * Math.PI));
-        double floor =
-                switch (inside) {
-                    case Inside.Filled filled -> filled.cavity().lowestMetres(Stance.up(0));
-                    case Inside.Solid() -> outer.lowestMetres(Stance.up(0));
-                };
+        double floor = switch (inside) {
+            case Inside.Filled filled -> filled.cavity().lowestMetres(Stance.up(0));
+            case Inside.Solid() -> outer.lowestMetres(Stance.up(0));
+        };
         return with(new Ballast(kilograms, kilogramsPerMetre3, floor + radius, Ballast.Where.INSIDE));
     }
 

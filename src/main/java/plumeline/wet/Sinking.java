@@ -52,7 +52,8 @@ public final class Sinking {
             case CLEAR_BASE -> "Tilt it under water until no air is left under its base" + down;
             case OPEN_DRAIN_FLOOD -> "Open, drain, fill it with tank water to the last bubble" + down;
             case BALLAST_INSIDE ->
-                Lacks.grams(remedy.amount()) + " of steel inside, on its floor (" + written(remedy, "inside") + ")" + down;
+                Lacks.grams(remedy.amount()) + " of steel inside, on its floor (" + written(remedy, "inside") + ")"
+                        + down;
             case BALLAST_OUTSIDE ->
                 Lacks.grams(remedy.amount()) + " of steel under its base (" + written(remedy, "under") + ")" + down;
             case TIE_DOWN ->

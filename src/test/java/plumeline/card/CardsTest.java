@@ -297,6 +297,20 @@ final class CardsTest {
                 .endsWith("; 12 g more would keep it from bubbles and nudges.");
     }
 
+    /// 30 g in 54 · 0.998207 = 53.9 g of water: 56 % of it is under, and nothing is told to sink it.
+    @Test
+    void whatIsToFloat_isNotToldToSink() {
+        String raft = changed(
+                        "box: {width: 60 mm, depth: 10 mm, height: 90 mm}",
+                        "box: {width: 60 mm, depth: 10 mm, height: 90 mm, mass: 30 g}")
+                .replace("{stays_under: left}]", "{stays_under: left}, {upright: back}]");
+        Card box = card(cards(raft), "Float card: box");
+        assertThat(fact(box, "Comes to")).startsWith("Floats by 24 g").endsWith(", 56 % of it under water.");
+        assertThat(box.parts().toString())
+                .contains("It is to float: more gain than weight", "as it will float, for an hour")
+                .doesNotContain("What helps", "are wanted");
+    }
+
     /// By the lever: it balances 31.27 mm from its base, so 63.7 g share as 63.7 : 21.3.
     @Test
     void hangCard_saysTiesLoadsAndLine() {

@@ -187,7 +187,9 @@ final class InkCommandTest {
         assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
         run();
         all(solve);
-        assertThat(out.toString(UTF_8)).contains("veiled_by tin").contains("In the simulation tin's top is veiled after ");
+        assertThat(out.toString(UTF_8))
+                .contains("veiled_by tin")
+                .contains("In the simulation tin's top is veiled after ");
         Files.writeString(plan, PLAN.replace("[0 mm, -600 mm, 60 mm]", "[0 mm, -610 mm, 60 mm]"));
         all(solve);
         assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");

@@ -193,7 +193,8 @@ final class InkWantsTest {
 
     /// Middle, early and late end of a time in a sentence, s.
     private static double[] interval(String standing) {
-        var found = Pattern.compile("after ([\\d.]+) s \\(four takes in five: ([\\d.]+) s to ([\\d.]+) s\\)").matcher(standing);
+        var found = Pattern.compile("after ([\\d.]+) s \\(four takes in five: ([\\d.]+) s to ([\\d.]+) s\\)")
+                .matcher(standing);
         assertThat(found.find()).as(standing).isTrue();
         return new double[] {
             Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2)), Double.parseDouble(found.group(3))

@@ -106,11 +106,11 @@ final class StaysUnderTest {
         String body = light.formatted("120", "133.5") + ", ballast: {mass: %s g, place: under}";
         Wet after = Wet.of(body.formatted(grams), "", want);
         // Steel of 7.85 g/ml in water of 0.998207 g/ml.
-        assertThat(after.margin())
-                .isEqualTo(120 - 0.998207 * 133.5 + grams * (1 - 0.998207 / 7.85) - 25, within(1e-3));
+        assertThat(after.margin()).isEqualTo(120 - 0.998207 * 133.5 + grams * (1 - 0.998207 / 7.85) - 25, within(1e-3));
         assertThat(after.tight()).isEmpty();
         assertThat(Wet.of(body.formatted(grams - 2), "", want).tight()).isPresent();
-        Wet lead = Wet.of(light.formatted("120", "133.5") + ", ballast: {mass: 46 g, material: lead, place: inside}", "", want);
+        Wet lead = Wet.of(
+                light.formatted("120", "133.5") + ", ballast: {mass: 46 g, material: lead, place: inside}", "", want);
         assertThat(lead.margin()).isEqualTo(120 + 46 - 0.998207 * 133.5 - 25, within(1e-3));
     }
 
