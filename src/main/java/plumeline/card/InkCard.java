@@ -3,6 +3,7 @@ package plumeline.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 import plumeline.ink.Clarity;
@@ -150,8 +151,24 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
                     print.lengthNumber(depth.low(), Print.Hand.TAPE) + " to " + print.length(depth.high()),
                     print.length(wide)));
         }
+        parts.add(new Card.Part.Fact("Front by", basis()));
         parts.add(new Card.Part.Grid(
                 List.of("After release", "Front under the surface", "Four takes in five", "Width there"), rows));
+    }
+
+    /// What the front's times and widths rest on.
+    private String basis() {
+        List<List<Quantity>> readings = ink().listPairs("front");
+        String read = readings.isEmpty()
+                ? "the laws; one take filmed beside a ruler narrows them more than anything"
+                : readings.stream()
+                        .map(pair ->
+                                Figures.written(pair.getLast()) + " down after " + Figures.written(pair.getFirst()))
+                        .collect(Collectors.joining(", ", "takes: ", ""));
+        String wide = ink().findQuantity("spread")
+                .map(share -> "; to each side " + Figures.written(share) + " of its way wide")
+                .orElse("");
+        return read + wide + ".";
     }
 
     private void strength(List<Card.Part> parts) {
