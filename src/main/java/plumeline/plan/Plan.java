@@ -33,7 +33,8 @@ public record Plan(
     /// @param file the file's name as given by the caller
     /// @param text the whole text
     /// @param root the text as a tree
-    public record Source(String file, String text, Node.Mapping root) {}
+    /// @param measured what was put in the place of its values, each as `path: value`; empty where nothing was
+    public record Source(String file, String text, Node.Mapping root, String measured) {}
 
     /// The film's cut with what lies on it.
     ///

@@ -3,6 +3,7 @@ package plumeline.plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plumeline.text.Document;
 import plumeline.text.Node;
 import plumeline.text.Problem;
@@ -22,8 +23,11 @@ public final class Plans {
         var document = Document.read(bytes, file);
         var problems = PlanCheck.problems(document);
         if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);
-        var source = new Plan.Source(document.file(), document.text(), (Node.Mapping)
-                document.findRoot().orElseThrow());
+        var source = new Plan.Source(
+                document.file(),
+                document.text(),
+                (Node.Mapping) document.findRoot().orElseThrow(),
+                "");
         return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
@@ -42,8 +46,28 @@ public final class Plans {
         }
         var problems = PlanCheck.problems(root, plan.source().file());
         if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);
-        var source = new Plan.Source(plan.source().file(), plan.source().text(), root);
+        var source = new Plan.Source(
+                plan.source().file(),
+                plan.source().text(),
+                root,
+                plan.source().measured()
+                        + values.stream()
+                                .map(value -> value.key() + ": " + plain(value.value()))
+                                .collect(Collectors.joining("\n", "\n", "")));
         return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
+    }
+
+    /// A value without its place.
+    private static String plain(Node node) {
+        return switch (node) {
+            case Node.Scalar scalar -> scalar.text();
+            case Node.Sequence list ->
+                list.items().stream().map(Plans::plain).collect(Collectors.joining(", ", "[", "]"));
+            case Node.Mapping keys ->
+                keys.entries().stream()
+                        .map(entry -> entry.key() + ": " + plain(entry.value()))
+                        .collect(Collectors.joining(", ", "{", "}"));
+        };
     }
 
     /// Gives the keys of a take of ink as it was read, which stand under `kit.inks.NAME.takes`.

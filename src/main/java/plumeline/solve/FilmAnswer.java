@@ -6,7 +6,7 @@ import plumeline.plan.Plan;
 /// The finding on a film.
 ///
 /// @param plan the plan
-/// @param planSha256 its text's SHA-256, in hexadecimal
+/// @param planSha256 SHA-256 of its text and of what lessons put in the place of its values, in hexadecimal
 /// @param verdict the worst of its shots and wants
 /// @param shots its shots in order
 /// @param wants the film's own wants in order

@@ -75,7 +75,7 @@ public final class Solve {
         for (ShotAnswer answer : answers) {
             verdict = verdict.worse(answer.verdict());
         }
-        return new FilmAnswer(plan, sha256(plan.source().text()), verdict, answers, wants);
+        return new FilmAnswer(plan, sha256(plan.source().text() + plan.source().measured()), verdict, answers, wants);
     }
 
     private static boolean isCompared(Shot shot) {

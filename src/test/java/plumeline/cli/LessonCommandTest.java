@@ -187,6 +187,20 @@ final class LessonCommandTest {
         assertThat(err.toString(UTF_8)).startsWith("plumeline: measured values of " + lessons);
     }
 
+    /// Papers carry it: two prints with different marks must not look like one revision.
+    @Test
+    void aLesson_isAnotherRevision_andForgettingItTheFirstAgain() {
+        String before = sha256();
+        answered("lesson add PLAN --focal macro 90 mm");
+        assertThat(sha256()).isNotEqualTo(before);
+        answered("lesson forget PLAN 1");
+        assertThat(sha256()).isEqualTo(before);
+    }
+
+    private String sha256() {
+        return answered("solve PLAN --shot spin --json").replaceAll("(?s).*\"plan_sha256\": ?\"([0-9a-f]+)\".*", "$1");
+    }
+
     /// An earlier revision has the lessons that lie beside it: here none.
     @Test
     void papersSince_tellsWhatALessonChanged() throws IOException {
