@@ -52,8 +52,8 @@ public final class Plans {
                 root,
                 plan.source().measured()
                         + values.stream()
-                                .map(value -> value.key() + ": " + plain(value.value()))
-                                .collect(Collectors.joining("\n", "\n", "")));
+                                .map(value -> "\n" + value.key() + ": " + plain(value.value()))
+                                .collect(Collectors.joining()));
         return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
