@@ -162,8 +162,8 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
         String read = readings.isEmpty()
                 ? "the laws; one take filmed beside a ruler narrows them more than anything"
                 : readings.stream()
-                        .map(pair ->
-                                Figures.written(pair.getLast()) + " down after " + Figures.written(pair.getFirst()))
+                        .map(pair -> pair.getLast().valueText() + " down after "
+                                + pair.getFirst().valueText())
                         .collect(Collectors.joining(", ", "takes: ", ""));
         String wide = ink().findQuantity("spread")
                 .map(share -> "; to each side " + Figures.written(share) + " of its way wide")
