@@ -83,7 +83,8 @@ record TankCard(String id, Shot shot, CarriedTank tank, Scene scene, List<Intege
         all.add(
                 all.size() - 1,
                 "Shoes on, cut-proof gloves for shards, a bin for them at hand. Plugs and distributors off the floor"
-                        + " and higher than any spill. Fill slowly, feet and cables out from under it.");
+                        + " and higher than any spill."
+                        + (tank.isToBeFilled() ? " Fill slowly, feet and cables out from under it." : ""));
         return all;
     }
 
@@ -139,9 +140,7 @@ record TankCard(String id, Shot shot, CarriedTank tank, Scene scene, List<Intege
             return;
         }
         String may = "; it may carry " + CarriedTank.kilograms(table.carriesKilograms()) + ".";
-        String lack = tank instanceof CarriedTank.Computed computed
-                ? computed.findLack().map(text -> ". " + text).orElse(may)
-                : may;
+        String lack = table.findLack(load).map(text -> ". " + text).orElse(may);
         parts.add(new Card.Part.Fact("Table", "bears " + all + lack));
     }
 

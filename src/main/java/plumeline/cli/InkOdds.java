@@ -49,9 +49,8 @@ record InkOdds(WantLine line, int met, int of) {
                         : Optional.empty();
             }
             case "veiled_by" -> {
-                Times times = part(line)
-                        .map(part -> record.veiled(thing, thing.heights().indexOf(thing.at(part))))
-                        .orElseGet(() -> record.veiledAll(thing));
+                Subject.Part part = part(line).orElse(Subject.Part.MIDDLE);
+                Times times = record.veiled(thing, thing.heights().indexOf(thing.at(part)));
                 yield seen
                         ? Optional.of(times.within(0, si(line, "time").orElse(times.untilSeconds())))
                         : Optional.empty();

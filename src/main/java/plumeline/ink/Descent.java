@@ -20,6 +20,9 @@ public record Descent(Release release, double heightMetres, double tiltRadians) 
     /// 1000; one at 1700 is turbulent within 2 cm (Bhamidipati and Woods 2017).
     private static final double LAMINAR_NOZZLE = 500;
 
+    /// From this height on the surface takes all that it takes of the push, less from lower: our guess.
+    private static final double LOSING_METRES = 0.02;
+
     /// A plume's `F z²/ν³` where it becomes turbulent: middle of 10⁹ to 10¹⁰, from memory of thermal plumes.
     private static final double LAMINAR_PLUME = 3e9;
 
@@ -71,7 +74,8 @@ public record Descent(Release release, double heightMetres, double tiltRadians) 
     /// @param coefficients the coefficients
     /// @return m/s
     public double pushMetresPerSecond(Coefficients coefficients) {
-        return Math.hypot(surfaceDownSpeed(), asideSpeed()) * (heightMetres <= 0 ? 1 : coefficients.keptPush());
+        double lost = (1 - coefficients.keptPush()) * Math.clamp(heightMetres / LOSING_METRES, 0, 1);
+        return Math.hypot(surfaceDownSpeed(), asideSpeed()) * (1 - lost);
     }
 
     /// Tells how the ink comes down to a depth: laminar while nozzle and plume are slow; else a stream where it flows

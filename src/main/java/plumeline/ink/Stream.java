@@ -4,7 +4,8 @@ import java.util.OptionalDouble;
 import plumeline.ranges.Ranges;
 
 /// Ink that flows on: driven by its push near the nozzle, by its weight beyond. The front goes at a share of the mean
-/// speed of the steady stream behind it, of a jet's or a plume's, whichever is faster.
+/// speed of the steady stream behind it, of a jet's or a plume's, whichever is faster; a jet's never faster than out of
+/// the nozzle.
 ///
 /// Plume: `w = (5/(6α)) (9αF/(10π))^⅓ z^−⅓`; jet, with 3/5 of the plume's entrainment: `w = 5 √(M/π)/(6αz)`; both are
 /// `(6/5) α z` in radius. Turbulent water at rest; after the flow has ended it still holds for about as long again.
@@ -85,8 +86,8 @@ public record Stream(
     /// @return m/s; endless (infinite) at 0
     double frontMetresPerSecond(double metres) {
         return metres == 0
-                ? Double.POSITIVE_INFINITY
-                : frontShare * Math.max(plumeMetresPerSecond(metres), jet() / metres);
+                ? plume() > 0 ? Double.POSITIVE_INFINITY : mouth()
+                : Math.max(frontShare * plumeMetresPerSecond(metres), Math.min(mouth(), frontShare * jet() / metres));
     }
 
     /// Gives the way from which on the weight drives it faster than the push.
@@ -106,33 +107,68 @@ public record Stream(
                 : Double.POSITIVE_INFINITY;
     }
 
+    /// The speed out of the nozzle, m/s: no jet's front is faster.
+    private double mouth() {
+        return pushMetres4PerSecond2 / volumeFluxMetres3PerSecond;
+    }
+
+    /// Ways at which it changes what drives the front: to the first its weight as from a point, then the nozzle's
+    /// speed, then its push, from the last on its weight. All at nothing where its weight drives it from the start.
+    private double[] turns() {
+        double slows = mouth() == 0 ? 0 : frontShare * jet() / mouth();
+        double starts = mouth() == 0 ? 0 : Math.pow(frontShare * plume() / mouth(), 3);
+        return starts < slows
+                ? new double[] {starts, slows, plume() == 0 ? Double.POSITIVE_INFINITY : turnoverMetres()}
+                : new double[] {0, 0, 0};
+    }
+
     @Override
     public OptionalDouble findSeconds(double metres) {
         if (metres > deepestMetres() || (plume() == 0 && jet() == 0)) {
             return OptionalDouble.empty();
         }
-        double turnover = plume() == 0 ? metres : Math.min(metres, turnoverMetres());
-        double pushed = turnover == 0 ? 0 : turnover * turnover / (2 * frontShare * jet());
-        return OptionalDouble.of(plume() == 0 ? pushed : pushed + sinking(metres) - sinking(turnover));
+        double[] turns = turns();
+        double seconds = sinking(Math.min(metres, turns[0]));
+        if (metres > turns[0] && turns[1] > 0) {
+            seconds += (Math.min(metres, turns[1]) - turns[0]) / mouth();
+        }
+        if (metres > turns[1] && turns[2] > 0) {
+            double to = Math.min(metres, turns[2]);
+            seconds += (to * to - turns[1] * turns[1]) / (2 * frontShare * jet());
+        }
+        if (metres > turns[2]) {
+            seconds += sinking(metres) - sinking(turns[2]);
+        }
+        return OptionalDouble.of(seconds);
     }
 
     /// Seconds from a small source by weight alone.
     private double sinking(double metres) {
-        return 0.75 * metres * Math.cbrt(metres) / (frontShare * plume());
+        return metres == 0 ? 0 : 0.75 * metres * Math.cbrt(metres) / (frontShare * plume());
+    }
+
+    private double sunkMetres(double seconds) {
+        return Math.pow(seconds * frontShare * plume() / 0.75, 0.75);
     }
 
     @Override
     public double frontMetres(double seconds) {
-        double jetWay = Math.sqrt(2 * frontShare * jet() * seconds);
-        if (plume() == 0) {
-            return Math.min(jetWay, deepestMetres());
+        double[] turns = turns();
+        double first = sinking(turns[0]);
+        double second = first + (turns[1] > 0 ? (turns[1] - turns[0]) / mouth() : 0);
+        if (seconds < first) {
+            return sunkMetres(seconds);
         }
-        double turnover = turnoverMetres();
-        if (jetWay < turnover) {
-            return jetWay;
+        if (seconds < second) {
+            return Math.min(turns[0] + (seconds - first) * mouth(), deepestMetres());
         }
-        double turned = turnover == 0 ? 0 : turnover * turnover / (2 * frontShare * jet());
-        return Math.pow((seconds - turned + sinking(turnover)) * frontShare * plume() / 0.75, 0.75);
+        double pushed = Math.sqrt(turns[1] * turns[1] + 2 * frontShare * jet() * (seconds - second));
+        if (turns[2] > 0 && pushed < turns[2]) {
+            return Math.min(pushed, deepestMetres());
+        }
+        double third =
+                turns[2] > 0 ? second + (turns[2] * turns[2] - turns[1] * turns[1]) / (2 * frontShare * jet()) : second;
+        return sunkMetres(seconds - third + sinking(turns[2]));
     }
 
     @Override

@@ -44,7 +44,7 @@ final class EffectRows {
                 .append(told.quantity(tank.tank().pane()));
         tank.water()
                 .ifPresent(water ->
-                        words.append("; fill to ").append(told.quantity(water)).append(" above its floor"));
+                        words.append("; water ").append(told.quantity(water)).append(" above its floor"));
         rows.add(new Rows.Pair("Tank", words + ": see its card."));
     }
 

@@ -41,6 +41,8 @@ final class Standing {
             }
         }
         ranked.sort(Comparator.comparingInt((Ranked one) -> order(one.answer().verdict()))
+                .thenComparing(one -> !one.line().word().equals("tank_carries")
+                        || one.answer().verdict() != Verdict.FAILS)
                 .thenComparingDouble(Ranked::errors));
     }
 

@@ -25,8 +25,14 @@ final class TankFirst {
                 .findTank()
                 .flatMap(tank -> subject.stage()
                         .findTank()
-                        .map(walls -> words(tank, walls, subject.print())
-                                + CarriedTank.of(subject.plan(), tank).filling()));
+                        .map(walls -> said(words(tank, walls, subject.print()), CarriedTank.of(subject.plan(), tank))));
+    }
+
+    /// What forbids filling comes first: the head of a phone's page shows three lines.
+    private static String said(String place, CarriedTank tank) {
+        return tank.isToBeFilled()
+                ? place + tank.filling()
+                : tank.filling() + " " + LeewaySentence.capital(place.strip());
     }
 
     private static String words(TankPlace tank, TankWalls walls, Print print) {

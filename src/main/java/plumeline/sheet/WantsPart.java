@@ -46,9 +46,12 @@ final class WantsPart {
     static List<String> because(WantAnswer want) {
         String word = want.want().split(" ", 2)[0];
         boolean hasCard = word.equals("tank_carries") || word.equals("hangs");
-        return hasCard && want.verdict() != Verdict.UNKNOWN
-                ? want.because().subList(0, Math.min(1, want.because().size()))
-                : want.because();
+        if (!hasCard || want.verdict() == Verdict.UNKNOWN || want.because().size() < 2) {
+            return want.because();
+        }
+        return want.verdict() == Verdict.TIGHT
+                ? List.of(want.because().getFirst(), want.because().getLast())
+                : want.because().subList(0, 1);
     }
 
     /// Why a want stands as it does, and what to try.

@@ -63,17 +63,27 @@ record Ballasting(double kilograms, double kilogramsPerMetre3, Place place, bool
                 bare.assumed());
     }
 
-    /// What it weighs less in an open thing's water is taken off its mass: the vessel's liquid stays as much as it was.
+    /// In an open thing it takes the place of the tank's water that has flooded it.
     private Body on(Vessel vessel, double water, List<String> taken) {
         if (place == Place.UNDER) {
             return new Body.Of(vessel.withUnder(kilograms, kilogramsPerMetre3), taken);
         }
-        if (isOpen) {
-            return new Body.Of(vessel.withInside(kilograms - water * metres3(), kilogramsPerMetre3), taken);
+        if (!(vessel.inside() instanceof Vessel.Inside.Filled filled)) {
+            double lifted = isOpen ? water * metres3() : 0;
+            return new Body.Of(vessel.withInside(kilograms - lifted, kilogramsPerMetre3), taken);
         }
-        boolean hasNoRoom = vessel.inside() instanceof Vessel.Inside.Filled filled && metres3() > filled.airMetres3();
-        return hasNoRoom
-                ? new Body.Untold(Immersed.Lack.TOO_FULL)
-                : new Body.Of(vessel.withInside(kilograms, kilogramsPerMetre3), taken);
+        double spilled = isOpen ? Math.max(0, metres3() - filled.airMetres3()) : 0;
+        if (metres3() - spilled > filled.airMetres3() || spilled > filled.liquidMetres3()) {
+            return new Body.Untold(Immersed.Lack.TOO_FULL);
+        }
+        Vessel.Inside left = new Vessel.Inside.Filled(
+                filled.cavity(), filled.liquidMetres3() - spilled, filled.densityKilogramsPerMetre3());
+        return new Body.Of(vessel.holding(left).withInside(kilograms, kilogramsPerMetre3), taken);
+    }
+
+    /// Whether it has no room: then nothing is known of the thing with it.
+    boolean hasNoRoom(Immersed bare, double water) {
+        return bare.body() instanceof Body.Of(Vessel vessel, List<String> taken)
+                && on(vessel, water, taken) instanceof Body.Untold;
     }
 }

@@ -106,7 +106,10 @@ final class ImmersedReader {
         }
         double emptyKilograms =
                 empty.map(Amount::value).orElseGet(() -> mass.orElseThrow().value() - contents);
-        if (!(emptyKilograms > 0)) {
+        boolean isLighter = mass.isPresent()
+                && empty.isPresent()
+                && mass.get().value() < empty.get().value();
+        if (!(emptyKilograms > 0) || isLighter) {
             return new Reading.Missing(Lack.TOO_LIGHT);
         }
         Optional<Lack> lack = findLack(emptyKilograms);

@@ -4,9 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import plumeline.geom.Body;
+import plumeline.geom.Bounds;
+import plumeline.geom.Pose;
 import plumeline.geom.Vec;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
+import plumeline.plan.Placed;
 import plumeline.plan.Plan;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
@@ -42,9 +46,9 @@ final class MarkRanges {
         double step = step(mark, plan.film().papersOrDefault());
         double reach = findTied(mark, shot).orElse(reach(mark));
         double[] range = range(mark, shot, plan);
-        Optional<double[]> nozzle = nozzleRange(mark, shot);
-        if (nozzle.isPresent()) {
-            range = nozzle.get();
+        Optional<double[]> inWater = nozzleRange(mark, shot).or(() -> wetRange(mark, shot));
+        if (inWater.isPresent()) {
+            range = inWater.get();
         } else if (!path(mark, ".z")) {
             Vec anchor = anchor(shot);
             double about = path(mark, ".x") ? anchor.x() : path(mark, ".y") ? anchor.y() : 0;
@@ -106,6 +110,34 @@ final class MarkRanges {
                 path(mark, ".z")
                         ? new double[] {low.z(), walls.waterLineMetres() + NOZZLE_OVER_METRES}
                         : path(mark, ".x") ? new double[] {low.x(), high.x()} : new double[] {low.y(), high.y()});
+    }
+
+    /// What hangs in a tank, or shall stay under, is looked for in its water, upright and clear of its walls.
+    private static Optional<double[]> wetRange(Mark mark, Shot shot) {
+        Optional<Placed> placed = shot.placed().stream()
+                .filter(one -> one.at().marks().contains(mark))
+                .filter(one -> one.isHung() || isToStayUnder(shot, one))
+                .findFirst();
+        boolean isFilled = shot.findTank().flatMap(tank -> tank.water()).isPresent();
+        if (placed.isEmpty() || !isFilled) {
+            return Optional.empty();
+        }
+        TankWalls walls = TankWalls.of(shot.findTank().get());
+        Bounds form = new Body(Forms.solid(placed.get().thing().form()), new Pose(Vec.ZERO, 0, 0)).bounds();
+        Vec low = walls.inside().low().minus(form.low());
+        Vec high = walls.inside().high().minus(form.high());
+        double[] range = path(mark, ".z")
+                ? new double[] {low.z(), walls.waterLineMetres() - form.high().z()}
+                : path(mark, ".x") ? new double[] {low.x(), high.x()} : new double[] {low.y(), high.y()};
+        boolean isWithin =
+                fixed(mark).map(value -> value >= range[0] && value <= range[1]).orElse(true);
+        return range[0] < range[1] && isWithin ? Optional.of(range) : Optional.empty();
+    }
+
+    private static boolean isToStayUnder(Shot shot, Placed placed) {
+        return shot.wants().stream()
+                .anyMatch(line -> line.word().equals("stays_under")
+                        && line.subjects().getFirst().name().equals(placed.name()));
     }
 
     private static double[] range(Mark mark, Shot shot, Plan plan) {

@@ -140,6 +140,15 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
         if (isUnder) {
             return Optional.of("Not computed: pieces let go under water. Let them go over it.");
         }
+        boolean splashes = isBefore(moments)
+                && moments.stage()
+                        .findTank()
+                        .filter(walls -> walls.isOver(hand)
+                                && hand.z() - way(moments, Vec.ZERO).toMetres() < walls.waterLineMetres())
+                        .isPresent();
+        if (splashes) {
+            return Optional.of("Not computed: it falls into the water within the picture. Time a drop.");
+        }
         Fall fall = pieces.fall();
         return isBefore(moments)
                         && !fall.isKnownAt(

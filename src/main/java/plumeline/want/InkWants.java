@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
+import plumeline.geom.Bounds;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
@@ -115,6 +116,16 @@ final class InkWants {
         }
         if (plume.insideMetres() < 0) {
             return Optional.of("The nozzle's mouth is outside the tank's glass.");
+        }
+        Bounds in = body.bounds();
+        boolean isIn = in.low().x() < plume.mouth().x()
+                && plume.mouth().x() < in.high().x()
+                && in.low().y() < plume.mouth().y()
+                && plume.mouth().y() < in.high().y()
+                && in.low().z() < plume.mouth().z()
+                && plume.mouth().z() < in.high().z();
+        if (isIn) {
+            return Optional.of("The nozzle's mouth is inside " + name + ".");
         }
         return -plume.depthMetres(plume.mouth().z()) > Ink.MOST_HEIGHT_METRES ? Optional.of(DROPS) : Optional.empty();
     }

@@ -27,7 +27,13 @@ record TankCarries(WantLine line, CarriedTank.Computed tank) implements Want {
         }
         return switch (CarriedTank.of(plan, place.get())) {
             case CarriedTank.Computed computed -> new TankCarries(line, computed);
-            case CarriedTank.Unjudged unjudged -> new NotComputed(line, unjudged.reason());
+            case CarriedTank.Unjudged unjudged ->
+                new NotComputed(
+                        line,
+                        unjudged.table()
+                                .findLack(unjudged.load())
+                                .map(lack -> lack + " " + unjudged.reason())
+                                .orElse(unjudged.reason()));
             case CarriedTank.Unread(String reason) -> new NotComputed(line, reason);
         };
     }

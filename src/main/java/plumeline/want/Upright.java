@@ -130,8 +130,9 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
         String rests = way == Way.AFLOAT ? "it then floats upright." : "it then sinks upright.";
         OptionalInt grams = Sinking.findUprightGrams(afloat.vessel, afloat.waterKilogramsPerMetre3, within);
         List<String> all = new ArrayList<>();
-        grams.ifPresent(least -> all.add("Fix " + least + " g of steel or more under its base (ballast: {mass: " + least
-                + " g, place: under}): " + rests));
+        grams.ifPresent(least -> all.add("Fix " + least + " g of steel under its base"
+                + (afloat.vessel.ballasts().isEmpty() ? "" : ", beside the ballast that is there,")
+                + " (ballast: {mass: " + least + " g, place: under}): " + rests));
         if (way == Way.SINKING) {
             all.add("Hang it by its top: ask hang.");
         } else if (grams.isEmpty()) {

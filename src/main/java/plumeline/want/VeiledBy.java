@@ -9,6 +9,7 @@ import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
+import plumeline.plan.Mark;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -28,8 +29,8 @@ import plumeline.stage.Stage;
 /// @param line as written
 /// @param at what is to be veiled, and by when
 /// @param ink the ink
-/// @param elsewhere what simulations gave
-record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere elsewhere) implements Want {
+/// @param simulation what one of the marks as they are written gave
+record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulation> simulation) implements Want {
     /// How much of its width veils it.
     private static final double SHARE = 0.5;
 
@@ -43,6 +44,16 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
     /// @param bySeconds from the release, s
     record Veil(int thing, InkWants.ThingPart part, double bySeconds) {}
 
+    /// What a simulation gave, for the very marks that are written; near them it is carried by the law.
+    ///
+    /// @param seconds when it is veiled
+    /// @param lawSeconds when the law has it veiled there; 0 where it has no time
+    record Simulation(Estimate seconds, double lawSeconds) {
+        Estimate at(double law) {
+            return lawSeconds > 0 && law < NEVER_SECONDS ? seconds.times(law / lawSeconds) : seconds;
+        }
+    }
+
     static Want of(WantLine line, Stage stage, int thing, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
         double end = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
         if (!line.written().has("time") && stage.frames() <= 1) {
@@ -50,7 +61,21 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
         }
         double by = line.written().findQuantity("time").map(Quantity::si).orElse(end);
         InkWants.ThingPart part = InkWants.ThingPart.of(line, InkWants.ThingPart.MIDDLE);
-        return new VeiledBy(line, new Veil(thing, part, by), ink, elsewhere);
+        Veil veil = new Veil(thing, part, by);
+        Moments moments = new Moments(stage, stage.startValues(), List.of(0.0), new Recall());
+        VeiledBy byLaw = new VeiledBy(line, veil, ink, Optional.empty());
+        Optional<Simulation> simulation = stage.shot().marks().stream().anyMatch(Mark::isFree)
+                ? Optional.empty()
+                : elsewhere.findVeiledSeconds(byLaw.height(moments)).map(seconds -> byLaw.carried(moments, seconds));
+        return new VeiledBy(line, veil, ink, simulation);
+    }
+
+    private Simulation carried(Moments moments, Estimate seconds) {
+        Veiling veiling = veiling(moments, 1);
+        double law = veiling.coveredShare() < SHARE || veiling.aheadMetres() <= 0
+                ? 0
+                : seconds(moments, veiling.sightMetres()).value();
+        return new Simulation(seconds, law < NEVER_SECONDS ? law : 0);
     }
 
     @Override
@@ -66,14 +91,19 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
         return moments.at(0).things().get(at.thing());
     }
 
-    private Optional<Estimate> findSimulated(Moments moments) {
+    private Wants.Elsewhere.Height height(Moments moments) {
         Body body = body(moments);
         double low = body.bounds().low().z();
         double share =
                 (at.part().heightMetres(body) - low) / (body.bounds().high().z() - low);
         List<Double> values = Arrays.stream(moments.values()).boxed().toList();
-        return elsewhere.findVeiledSeconds(
-                new Wants.Elsewhere.Height(moments.stage(), values, Parts.name(moments, at.thing()), share));
+        return new Wants.Elsewhere.Height(moments.stage(), values, Parts.name(moments, at.thing()), share);
+    }
+
+    private Optional<Estimate> findSimulated(Moments moments) {
+        return simulation.map(one -> one.lawSeconds() > 0
+                ? one.at(seconds(moments, veiling(moments, 1).sightMetres()).value())
+                : one.seconds());
     }
 
     /// How the plume stands to the sight lines to that height.
@@ -238,7 +268,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Wants.Elsewhere el
     public Optional<String> findCaution(Moments moments) {
         Optional<Estimate> simulated = findSimulated(moments);
         Veiling veiling = veiling(moments, 1);
-        if (simulated.isEmpty() && veiling.coveredShare() < SHARE) {
+        if (simulated.isEmpty() && (veiling.coveredShare() < SHARE || veiling.aheadMetres() <= 0)) {
             return InkWants.findCaution("", ink, plume(moments));
         }
         Estimate seconds = simulated.orElseGet(() -> seconds(moments, veiling.sightMetres()));

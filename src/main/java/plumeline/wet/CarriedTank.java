@@ -64,17 +64,7 @@ public sealed interface CarriedTank {
         ///
         /// @return a sentence and what to do; empty where nothing is known against it
         public Optional<String> findLack() {
-            double kilograms = found.load().totalKilograms();
-            double pane = found.load().tank().glassMetres();
-            double width = found.load().tank().lengthMetres() + 2 * pane;
-            double depth = found.load().tank().widthMetres() + 2 * pane;
-            if (kilograms > table.carriesKilograms) {
-                return Optional.of("The table carries " + kilograms(table.carriesKilograms) + "; tank and water weigh "
-                        + kilograms(kilograms) + ". Take a stronger table, or less water.");
-            }
-            return width > table.widthMetres || depth > table.depthMetres
-                    ? Optional.of("The tank's outer base is larger than the table.")
-                    : Optional.empty();
+            return table.findLack(found.load());
         }
 
         /// Finds why it may fail all the same.
@@ -134,7 +124,9 @@ public sealed interface CarriedTank {
         return switch (this) {
             case Computed computed ->
                 isToBeFilled()
-                        ? "Level it, fill it where it stands."
+                        ? computed.findTight().isPresent()
+                                ? "Level it; see its card before it is filled."
+                                : "Level it, fill it where it stands."
                         : "DON'T FILL IT: "
                                 + (computed.isStrong() ? "see table" : "its panes don't bear the water, see panes")
                                 + " on its card.";
@@ -161,7 +153,7 @@ public sealed interface CarriedTank {
         private static Table of(Plan plan) {
             Optional<Kit.Table> table = plan.kit().table();
             double carries = table.flatMap(kit -> kit.written().findQuantity("carries"))
-                    .map(Table::kilograms)
+                    .map(Table::rating)
                     .orElse(Double.POSITIVE_INFINITY);
             List<Quantity> size =
                     table.map(kit -> kit.written().listQuantities("size")).orElse(List.of());
@@ -170,8 +162,27 @@ public sealed interface CarriedTank {
                     : new Table(carries, size.get(0).si(), size.get(1).si());
         }
 
-        private static double kilograms(Quantity carries) {
+        private static double rating(Quantity carries) {
             return carries.kind() == Kind.FORCE ? carries.si() / Water.GRAVITY_METRES_PER_SECOND2 : carries.si();
+        }
+
+        /// Finds what of it doesn't do for a tank with its water.
+        ///
+        /// @param load tank and water
+        /// @return a sentence and what to do; empty where nothing is known against it
+        public Optional<String> findLack(TankLoad load) {
+            double kilograms = load.totalKilograms();
+            double pane = load.tank().glassMetres();
+            double width = load.tank().lengthMetres() + 2 * pane;
+            double depth = load.tank().widthMetres() + 2 * pane;
+            if (kilograms > carriesKilograms) {
+                return Optional.of(
+                        "The table carries " + CarriedTank.kilograms(carriesKilograms) + "; tank and water weigh "
+                                + CarriedTank.kilograms(kilograms) + ". Take a stronger table, or less water.");
+            }
+            return width > widthMetres || depth > depthMetres
+                    ? Optional.of("The tank's outer base is larger than the table.")
+                    : Optional.empty();
         }
 
         /// Tells whether its rating is written.

@@ -41,11 +41,11 @@ public final class Sinking {
                 .stream()
                 .filter(Remedies.Remedy::works)
                 .limit(MOST_TOLD)
-                .map(Sinking::said)
+                .map(remedy -> said(remedy, vessel.ballasts().isEmpty() ? "" : ", beside the ballast that is there"))
                 .toList();
     }
 
-    private static String said(Remedies.Remedy remedy) {
+    private static String said(Remedies.Remedy remedy, String more) {
         String down = ": " + Lacks.grams(remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
                 + " down, upright on a line from its top.";
         return switch (remedy.way()) {
@@ -55,7 +55,8 @@ public final class Sinking {
                 Lacks.grams(remedy.amount()) + " of steel inside, on its floor (" + written(remedy, "inside") + ")"
                         + down;
             case BALLAST_OUTSIDE ->
-                Lacks.grams(remedy.amount()) + " of steel under its base (" + written(remedy, "under") + ")" + down;
+                Lacks.grams(remedy.amount()) + " of steel under its base (" + written(remedy, "under") + ")" + more
+                        + down;
             case TIE_DOWN ->
                 "Tie its base to the tank's floor: it stands upright, the line pulls "
                         + Lacks.grams(remedy.amount() / Water.GRAVITY_METRES_PER_SECOND2) + " ("

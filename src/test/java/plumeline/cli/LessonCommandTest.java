@@ -187,6 +187,23 @@ final class LessonCommandTest {
         assertThat(err.toString(UTF_8)).startsWith("plumeline: measured values of " + lessons);
     }
 
+    /// The example's water is 260 mm deep in a tank 450 mm wide.
+    @Test
+    void readingsThatCantBe_areRefused_andNothingIsNoted() {
+        for (String wrong : List.of(
+                "--front 0.45 s at 130 mm --front 1.3 s at 70 mm",
+                "--front 0.45 s at 70 mm --front 1.3 s at 70 mm",
+                "--front 0.45 s at 900 mm",
+                "--front 0.45 s at 70 mm --width 900 mm at 120 mm",
+                "--front 0.45 s at 70 mm --width 40 mm at 270 mm")) {
+            assertThat(run("lesson add PLAN --shot plume --take 1 " + wrong))
+                    .as(wrong)
+                    .isEqualTo(Outcome.REFUSED);
+            assertThat(err.toString(UTF_8)).as(wrong).contains("must ");
+            assertThat(lessons).doesNotExist();
+        }
+    }
+
     /// Papers carry it: two prints with different marks must not look like one revision.
     @Test
     void aLesson_isAnotherRevision_andForgettingItTheFirstAgain() {

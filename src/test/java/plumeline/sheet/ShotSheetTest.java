@@ -161,7 +161,7 @@ final class ShotSheetTest {
     void effect_saysWaterReleaseAndCall() {
         Element sheet = sheet(
                 Made.text() + "cues: [{sound: pour, sync: {shot: plume, when: 0.6 s}, lead: 2 frames}]\n", "plume");
-        assertThat(row(sheet, "Tank")).endsWith("fill to 260 mm above its floor: see its card.");
+        assertThat(row(sheet, "Tank")).endsWith("water 260 mm above its floor: see its card.");
         assertThat(row(sheet, "Release")).contains("ink rose_ink, 3 ml; 0.2 s after the shot's first frame");
         assertThat(row(sheet, "Call")).contains("Roll first");
         assertThat(row(sheet, "bottle hangs")).contains("on 2 lines");

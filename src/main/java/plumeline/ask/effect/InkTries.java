@@ -62,9 +62,13 @@ final class InkTries {
         tryPush(wanted);
         tryVolume(wanted);
         tryDensity(wanted);
-        if (attempts.size() == before && seconds.value() > wanted) {
-            attempts.add("No single change of nozzle, squeeze, volume or density brings it so soon: want it at "
-                    + InkInquiry.seconds(seconds.high()) + " or later.");
+        if (attempts.size() == before) {
+            attempts.add(
+                    seconds.value() > wanted
+                            ? "No single change of nozzle, squeeze, volume or density brings it so soon: want it at "
+                                    + InkInquiry.seconds(seconds.high()) + " or later."
+                            : "No single change of nozzle, squeeze, volume or density brings it so late: let it go "
+                                    + InkInquiry.seconds(wanted - seconds.value()) + " later.");
         }
     }
 

@@ -103,6 +103,9 @@ final class InkWords {
 
     private String pushed() {
         double jet = release.jetMetres();
+        if (release.reducedGravityMetresPerSecond2() < 0) {
+            return ", driven by its push against its weight";
+        }
         return jet > inputs.topMetres() - descent.startMetres()
                 ? ", driven by its push all the way"
                 : ", driven by its push for about " + words.length(jet) + ", then by its weight";
