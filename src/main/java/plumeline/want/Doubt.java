@@ -84,10 +84,10 @@ record Doubt(List<Off> offs) {
 
     /// Says which measure decides, and how to measure it more closely.
     ///
-    /// @param name the thing's name
+    /// @param does the thing's name and what it does, such as `hero hangs`
     /// @param measure the measure
-    static String sentence(String name, Immersed.Measure measure) {
-        return name + " hangs as wanted by what was measured, but that may be off so far that it doesn't; most by "
+    static String sentence(String does, Immersed.Measure measure) {
+        return does + " as wanted by what was measured, but that may be off so far that it doesn't; most by "
                 + switch (measure) {
                     case MASS -> "its mass: weigh it more closely.";
                     case EMPTY_MASS -> "its empty mass: weigh it more closely.";

@@ -173,7 +173,7 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Around around, Loads loa
         }
         double density = isWet(moments) ? around.waterKilogramsPerMetre3() : WaterWants.AIR_KILOGRAMS_PER_METRE3;
         return doubt.findDeciding(parts, vessel -> new Poise(vessel, density).parts(ties, wish))
-                .map(measure -> Doubt.sentence(Parts.name(moments, thing), measure));
+                .map(measure -> Doubt.sentence(Parts.name(moments, thing) + " hangs", measure));
     }
 
     private String where() {

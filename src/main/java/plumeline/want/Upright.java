@@ -21,7 +21,8 @@ import plumeline.wet.Sinking;
 /// @param thing index of the thing
 /// @param rest how it rests
 /// @param assumed what was assumed, as a sentence
-record Upright(WantLine line, int thing, Rest rest, String assumed) implements Want {
+/// @param doubt what was measured of it and may be off
+record Upright(WantLine line, int thing, Rest rest, String assumed, Doubt doubt) implements Want {
     private static final double STEP_DEGREES = 0.25;
     private static final double LYING_DEGREES = 90;
 
@@ -30,7 +31,9 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
         /// It stands on its base.
         ///
         /// @param tipDegrees the lean from which it falls
-        record Standing(double tipDegrees) implements Rest {}
+        /// @param solid its form
+        /// @param around density of what it stands in, kilograms a cubic metre
+        record Standing(double tipDegrees, Solid solid, double around) implements Rest {}
 
         /// The water turns it.
         ///
@@ -90,7 +93,7 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
     public double[] parts(Moments moments) {
         return new double[] {
             switch (rest) {
-                case Rest.Standing(double tip) -> tip - leanDegrees(moments);
+                case Rest.Standing standing -> standing.tipDegrees() - leanDegrees(moments);
                 case Rest.Turned turned -> turned.withinDegrees() - turned.tiltDegrees();
             }
         };
@@ -115,7 +118,7 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
         String name = Parts.name(moments, thing);
         return Optional.of(
                 switch (rest) {
-                    case Rest.Standing(double tip) -> standing(name, tip, leanDegrees(moments));
+                    case Rest.Standing stands -> standing(name, stands.tipDegrees(), leanDegrees(moments));
                     case Rest.Turned(Way way, double tilt, double within, Afloat _) ->
                         name + " " + way.verb + ", and comes to rest at " + Lacks.degrees(tilt) + "; "
                                 + Lacks.degrees(within) + " at most is wanted.";
@@ -146,6 +149,32 @@ record Upright(WantLine line, int thing, Rest rest, String assumed) implements W
                 ? name + " stands; leaned " + Lacks.degrees(tip) + " it falls."
                 : name + " falls: it is placed at " + Lacks.degrees(lean) + ", and from " + Lacks.degrees(tip)
                         + " on it falls.";
+    }
+
+    /// What was measured may be off so far that it leans or falls.
+    @Override
+    public Optional<String> findTight(Moments moments) {
+        double[] parts = parts(moments);
+        if (parts[0] < 0) {
+            return Optional.empty();
+        }
+        String name = Parts.name(moments, thing);
+        return switch (rest) {
+            case Rest.Standing(double _, Solid solid, double around) ->
+                doubt.findDeciding(
+                                parts,
+                                vessel -> new double[] {
+                                    tipDegrees(new Poise(vessel, around), solid) - leanDegrees(moments)
+                                })
+                        .map(measure -> Doubt.sentence(name + " stands", measure));
+            case Rest.Turned(Way _, double _, double within, Afloat afloat) ->
+                doubt.findDeciding(
+                                parts,
+                                vessel -> new double[] {
+                                    within - Sinking.restDegrees(vessel, afloat.waterKilogramsPerMetre3())
+                                })
+                        .map(measure -> Doubt.sentence(name + " rests", measure));
+        };
     }
 
     @Override

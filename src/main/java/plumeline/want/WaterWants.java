@@ -210,7 +210,12 @@ final class WaterWants {
             return unknown("Not computed: the water line cuts " + placed().name() + ", which stands in it.");
         }
         double tip = Upright.tipDegrees(new Poise(vessel, around), body.solid());
-        return new Upright(line, index, new Upright.Rest.Standing(tip), assumed);
+        Upright.Rest rest = new Upright.Rest.Standing(tip, body.solid(), around);
+        return new Upright(line, index, rest, assumed, doubt(around));
+    }
+
+    private Doubt doubt(double around) {
+        return Doubt.of(Immersed.listMoved(placed().thing(), around), vessel -> vessel);
     }
 
     private Want turned(Immersed immersed, Vessel vessel, double water, String assumed) {
@@ -225,7 +230,8 @@ final class WaterWants {
                         index,
                         new Upright.Rest.Turned(
                                 way, Math.toDegrees(attitude.tiltRadians()), within, new Upright.Afloat(vessel, water)),
-                        assumed);
+                        assumed,
+                        doubt(water));
         };
     }
 }

@@ -93,7 +93,12 @@ public final class Sinking {
         return -Buoyancy.netLiftNewtons(vessel, water) / Water.GRAVITY_METRES_PER_SECOND2;
     }
 
-    private static double restDegrees(Vessel vessel, double water) {
+    /// Finds how a thing that nothing holds comes to rest, let go upright.
+    ///
+    /// @param vessel the thing
+    /// @param water the water's density, kilograms a cubic metre
+    /// @return its tilt, degrees; 0 where nothing turns it
+    public static double restDegrees(Vessel vessel, double water) {
         return switch (Attitudes.settle(vessel, water, new Hold.Free(), PUSH_RADIANS)) {
             case Attitudes.Rest.At(Attitudes.Attitude attitude) -> Math.toDegrees(attitude.tiltRadians());
             case Attitudes.Rest.Indifferent() -> 0;

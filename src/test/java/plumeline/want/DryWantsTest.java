@@ -179,4 +179,21 @@ final class DryWantsTest {
         assertThat(weighted.standing())
                 .matches("hero floats, and comes to rest at [0-3](\\.\\d)? deg; 3 deg at most is wanted\\.");
     }
+
+    /// Its weight under its lift it sinks upright, over it it turns over: half a millimetre lies between.
+    @Test
+    void whatMayBeOffSoFarThatItTurnsOver_isTight() {
+        String body = "diameter: 42 mm, height: 118 mm, mass: 197 g, displaces: 133.5 ml, centre_of_mass: 59.5 mm%s,"
+                + " centre_of_volume: 60 mm";
+        assertThat(Wet.of(body.formatted(""), "", "{upright: hero}").tight()).isEmpty();
+        Wet loose = Wet.of(body.formatted(" ± 3 mm"), "", "{upright: hero}");
+        assertThat(loose.margin()).isPositive();
+        assertThat(loose.tight())
+                .hasValueSatisfying(why -> assertThat(why)
+                        .startsWith("hero rests as wanted by what was measured")
+                        .endsWith("its centre of mass: balance it on a ruler more closely."));
+        Wet stands = Wet.changed(
+                Wet.MEASURED.replace("48 mm", "48 mm ± 1 mm"), "", "{upright: hero}", "0 mm, 80 mm]", "0 mm, 8 mm]");
+        assertThat(stands.tight()).isEmpty();
+    }
 }
