@@ -41,6 +41,8 @@ public record Immersed(Amount mass, Amount displaced, Amount net, Basis basis, B
 
     /// What is missing, or can't be.
     public enum Lack {
+        /// A centre that was measured lies outside it.
+        CENTRE,
         /// What it weighs.
         MASS,
         /// It weighs no more than its contents.

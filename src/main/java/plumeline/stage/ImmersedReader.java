@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import plumeline.plan.Thing;
 import plumeline.quantity.Print;
 import plumeline.stage.Immersed.Amount;
@@ -138,6 +139,13 @@ final class ImmersedReader {
         if (form.isHoled() && !thing.written().has(Measure.DISPLACES.path())) {
             return Optional.of(Lack.PROFILE);
         }
+        double height = Forms.solid(thing.form()).heightMetres();
+        boolean isOutside = Stream.of(Measure.CENTRE_OF_MASS, Measure.CENTRE_OF_VOLUME)
+                .flatMap(measure -> find(measure).stream())
+                .anyMatch(centre -> centre.value() > height || centre.value() < -height);
+        if (isOutside) {
+            return Optional.of(Lack.CENTRE);
+        }
         if (form.isBaseWrong() || under.value() > form.recessMetres3() * (1 + ROUNDING)) {
             return Optional.of(Lack.BASE);
         }
@@ -225,8 +233,11 @@ final class ImmersedReader {
                 thing.written().has(Measure.DISPLACES.path()) ? Immersed.Basis.DISPLACES : Immersed.Basis.FORM;
         Body body = form.isHoled() ? new Body.Untold(Lack.PROFILE) : body(whole.value(), empty, flooded);
         Immersed bare = new Immersed(whole, displaced(), net, basis, body, assumed);
-        return new Reading.Known(
-                Ballasting.find(thing).map(weight -> weight.on(bare, water)).orElse(bare));
+        Optional<Ballasting> ballast = Ballasting.find(thing);
+        if (ballast.filter(weight -> weight.hasNoRoom(bare, water)).isPresent()) {
+            return new Reading.Missing(Lack.TOO_FULL);
+        }
+        return new Reading.Known(ballast.map(weight -> weight.on(bare, water)).orElse(bare));
     }
 
     private Body body(double whole, double empty, double flooded) {

@@ -106,10 +106,11 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
         return -least(-before.x(), -before.y(), -behind.x(), -behind.y(), -over);
     }
 
-    /// Gives how far a body's middle is within the walls, its top under the surface.
+    /// Gives how far a body's middle is within the walls, its top under the surface, its base over the tank's
+    /// underside.
     ///
     /// @param body a body
-    /// @return metres; negative where it is beside the water or stands out of it
+    /// @return metres; negative where it is beside the water, stands out of it or reaches under the tank
     public double coveredMetres(Body body) {
         Vec low = body.middle().minus(inside.low());
         Vec high = inside.high().minus(body.middle());
@@ -118,7 +119,8 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
                 low.y(),
                 high.x(),
                 high.y(),
-                waterLineMetres - body.bounds().high().z());
+                waterLineMetres - body.bounds().high().z(),
+                body.bounds().low().z() - outside.low().z());
     }
 
     private static double least(double... values) {

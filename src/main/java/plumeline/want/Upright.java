@@ -161,18 +161,12 @@ record Upright(WantLine line, int thing, Rest rest, String assumed, Doubt doubt)
         String name = Parts.name(moments, thing);
         return switch (rest) {
             case Rest.Standing(double _, Solid solid, double around) ->
-                doubt.findDeciding(
-                                parts,
-                                vessel -> new double[] {
-                                    tipDegrees(new Poise(vessel, around), solid) - leanDegrees(moments)
-                                })
+                doubt.findDeciding(parts, vessel ->
+                                new double[] {tipDegrees(new Poise(vessel, around), solid) - leanDegrees(moments)})
                         .map(measure -> Doubt.sentence(name + " stands", measure));
             case Rest.Turned(Way _, double _, double within, Afloat afloat) ->
-                doubt.findDeciding(
-                                parts,
-                                vessel -> new double[] {
-                                    within - Sinking.restDegrees(vessel, afloat.waterKilogramsPerMetre3())
-                                })
+                doubt.findDeciding(parts, vessel ->
+                                new double[] {within - Sinking.restDegrees(vessel, afloat.waterKilogramsPerMetre3())})
                         .map(measure -> Doubt.sentence(name + " rests", measure));
         };
     }

@@ -20,6 +20,7 @@ public final class Lacks {
     public static String sentence(Immersed.Lack lack, String name) {
         return switch (lack) {
             case MASS -> "Weigh " + name + ", whole and filled: write its mass.";
+            case CENTRE -> "A centre of " + name + " lies outside it. Balance it on a ruler, and count from its base.";
             case TOO_LIGHT -> name + " weighs no more than its contents. Weigh it again, full.";
             case AIR ->
                 name + " is open: write how much air stays in it, 0 ml once it is flooded and no bubble is left.";

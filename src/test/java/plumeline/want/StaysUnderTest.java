@@ -72,7 +72,15 @@ final class StaysUnderTest {
 
     /// The tank is 450 mm wide, its water reaches from 8 to 268 mm; the thing is 118 mm tall.
     @ParameterizedTest
-    @CsvSource({"0, 0, 149, true", "0, 0, 151, false", "0, 0, 400, false", "223, 0, 80, true", "226, 0, 80, false"})
+    @CsvSource({
+        "0, 0, 149, true",
+        "0, 0, 151, false",
+        "0, 0, 400, false",
+        "223, 0, 80, true",
+        "226, 0, 80, false",
+        "0, 0, 0, true",
+        "0, 0, -20, false"
+    })
     void outOfTheWater_nothingIsSaid(int x, int y, int z, boolean isUnder) {
         Wet wet = Wet.changed(
                 Wet.MEASURED,
@@ -112,6 +120,29 @@ final class StaysUnderTest {
         Wet lead = Wet.of(
                 light.formatted("120", "133.5") + ", ballast: {mass: 46 g, material: lead, place: inside}", "", want);
         assertThat(lead.margin()).isEqualTo(120 + 46 - 0.998207 * 133.5 - 25, within(1e-3));
+    }
+
+    @Test
+    void whatCantBe_isUnknown() {
+        for (String wrong : java.util.List.of(
+                Wet.MEASURED.replace("centre_of_mass: 48 mm", "centre_of_mass: 300 mm"),
+                Wet.MEASURED.replace("centre_of_volume: 56 mm", "centre_of_volume: 300 mm"))) {
+            assertThat(Wet.of(wrong, "", "{stays_under: hero}").unknown())
+                    .startsWith("A centre of hero lies outside it.");
+        }
+        assertThat(Wet.of(Wet.MEASURED + ", empty_mass: 220 g", "", "{stays_under: hero}")
+                        .unknown())
+                .isEqualTo("hero weighs no more than its contents. Weigh it again, full.");
+        String can = "diameter: 66 mm, height: 115 mm, empty_mass: 13 g, contents: {volume: 350 ml, density: 1 g/ml},"
+                + " displaces: 358 ml, ballast: {mass: 500 g, place: inside}";
+        assertThat(Wet.of(can, "", "{stays_under: hero}").unknown()).contains("no room");
+        // Open and flooded, steel takes the place of water.
+        String open =
+                "diameter: 66 mm, height: 115 mm, empty_mass: 60 g, material: glass, displaces: 380 ml, closed: no,"
+                        + " air: 0 ml, ballast: {mass: 100 g, place: inside}";
+        Wet flooded = Wet.of(open, "", "{stays_under: hero}");
+        assertThat(flooded.margin()).isEqualTo(60 * (1 - 0.998207 / 2.5) + 100 * (1 - 0.998207 / 7.85), within(0.01));
+        assertThat(Wet.of(open, "", "{upright: hero}").unknown()).isEqualTo("known");
     }
 
     @Test
