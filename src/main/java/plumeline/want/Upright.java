@@ -134,8 +134,7 @@ record Upright(WantLine line, int thing, Rest rest, String assumed, Doubt doubt)
         OptionalInt grams = Sinking.findUprightGrams(afloat.vessel, afloat.waterKilogramsPerMetre3, within);
         List<String> all = new ArrayList<>();
         grams.ifPresent(least -> all.add("Fix " + least + " g of steel under its base"
-                + (afloat.vessel.ballasts().isEmpty() ? "" : ", beside the ballast that is there,")
-                + " (ballast: {mass: " + least + " g, place: under}): " + rests));
+                + Sinking.written(afloat.vessel, least / 1e3, Vessel.Ballast.Where.OUTSIDE) + ": " + rests));
         if (way == Way.SINKING) {
             all.add("Hang it by its top: ask hang.");
         } else if (grams.isEmpty()) {

@@ -41,22 +41,22 @@ public final class Sinking {
                 .stream()
                 .filter(Remedies.Remedy::works)
                 .limit(MOST_TOLD)
-                .map(remedy -> said(remedy, vessel.ballasts().isEmpty() ? "" : ", beside the ballast that is there"))
+                .map(remedy -> said(vessel, remedy))
                 .toList();
     }
 
-    private static String said(Remedies.Remedy remedy, String more) {
+    private static String said(Vessel vessel, Remedies.Remedy remedy) {
         String down = ": " + Lacks.grams(remedy.netLiftNewtons() / Water.GRAVITY_METRES_PER_SECOND2)
                 + " down, upright on a line from its top.";
         return switch (remedy.way()) {
             case CLEAR_BASE -> "Tilt it under water until no air is left under its base" + down;
             case OPEN_DRAIN_FLOOD -> "Open, drain, fill it with tank water to the last bubble" + down;
             case BALLAST_INSIDE ->
-                Lacks.grams(remedy.amount()) + " of steel inside, on its floor (" + written(remedy, "inside") + ")"
-                        + down;
+                Lacks.grams(remedy.amount()) + " of steel inside, on its floor"
+                        + written(vessel, remedy.amount(), Vessel.Ballast.Where.INSIDE) + down;
             case BALLAST_OUTSIDE ->
-                Lacks.grams(remedy.amount()) + " of steel under its base (" + written(remedy, "under") + ")" + more
-                        + down;
+                Lacks.grams(remedy.amount()) + " of steel under its base"
+                        + written(vessel, remedy.amount(), Vessel.Ballast.Where.OUTSIDE) + down;
             case TIE_DOWN ->
                 "Tie its base to the tank's floor: it stands upright, the line pulls "
                         + Lacks.grams(remedy.amount() / Water.GRAVITY_METRES_PER_SECOND2) + " ("
@@ -66,9 +66,23 @@ public final class Sinking {
         };
     }
 
-    /// As the plan has it.
-    private static String written(Remedies.Remedy remedy, String place) {
-        return "ballast: {mass: " + Lacks.grams(remedy.amount()) + ", place: " + place + "}";
+    /// Says how the plan has steel that is added: a thing has one ballast, so that what is there already counts in.
+    ///
+    /// @param vessel the thing
+    /// @param kilograms what is added
+    /// @param where inside on its floor, or outside under its base
+    /// @return such as ` (ballast: {mass: 36 g, place: under})`
+    public static String written(Vessel vessel, double kilograms, Vessel.Ballast.Where where) {
+        String place = where == Vessel.Ballast.Where.INSIDE ? "inside" : "under";
+        if (vessel.ballasts().isEmpty()) {
+            return " (ballast: {mass: " + Lacks.grams(kilograms) + ", place: " + place + "})";
+        }
+        Vessel.Ballast there = vessel.ballasts().getFirst();
+        boolean isAlike = there.where() == where && Math.abs(there.densityKilogramsPerMetre3() - STEEL) < 1;
+        return isAlike
+                ? " more (in all ballast: {mass: " + Lacks.grams(kilograms + there.massKilograms()) + ", place: "
+                        + place + "})"
+                : ", beside the ballast that is there";
     }
 
     /// Finds the least steel under its base with which a thing that nothing holds comes to rest upright, still afloat

@@ -122,6 +122,21 @@ final class StaysUnderTest {
         assertThat(lead.margin()).isEqualTo(120 + 46 - 0.998207 * 133.5 - 25, within(1e-3));
     }
 
+    /// A thing has one ballast: what is told to be written counts what is there.
+    @Test
+    void ballastThatIsThere_countsInWhatIsTold() {
+        String body = "diameter: 42 mm, height: 118 mm, mass: 120 g, displaces: 133.5 ml, centre_of_mass: 48 mm,"
+                + " ballast: {mass: %s g, place: under}";
+        String want = "{stays_under: hero, by: 25 g}";
+        Wet light = Wet.of(body.formatted("9"), "", want);
+        String tried = light.want().listAttempts(light.moments()).stream()
+                .filter(text -> text.contains("under its base"))
+                .findFirst()
+                .orElseThrow();
+        String all = tried.replaceAll(".*in all ballast: \\{mass: (\\d+) g, place: under}.*", "$1");
+        assertThat(Wet.of(body.formatted(all), "", want).margin()).isBetween(0.0, 1.0);
+    }
+
     @Test
     void whatCantBe_isUnknown() {
         for (String wrong : java.util.List.of(
