@@ -30,6 +30,9 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     /// Where the want doesn't say: no take's time is surer (fitted to simulated takes).
     private static final double WITHIN_SHARE = 0.2;
 
+    /// What passes a thing by less is as good as at it; farther off it is said.
+    private static final double WORTH_SAYING_METRES = 0.05;
+
     /// A front that would have to rise counts as early by its way at this speed, m/s, so that a search finds its way.
     private static final double UPWARD_METRES_PER_SECOND = 0.1;
 
@@ -169,7 +172,13 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
         String off = Math.abs(late) <= wished.withinSeconds
                 ? "."
                 : ": " + InkWants.seconds(Math.abs(late)) + (late > 0 ? " late." : " early.");
-        return Optional.of("The front is at " + name(moments) + " after " + InkWants.interval(seconds) + wanted + off);
+        double beside = besideMetres(moments);
+        String passes = beside > WORTH_SAYING_METRES
+                ? " It passes " + Parts.distance(Parts.MILLIMETRES * beside, papers) + " beside "
+                        + Parts.name(moments, thing) + "."
+                : "";
+        return Optional.of(
+                "The front is at " + name(moments) + " after " + InkWants.interval(seconds) + wanted + off + passes);
     }
 
     private double odds(Estimate seconds) {

@@ -1,14 +1,12 @@
 package plumeline.want;
 
-import java.util.Optional;
 import plumeline.plan.Plan;
-import plumeline.quantity.PaperUnit;
 
 /// A bottle in a tank with a nozzle ahead of it, judged where its marks are, for the tests of wants on what is let go.
 ///
 /// The water's surface is 268 mm over the table, the bottle's top 70 mm under it, its base 188 mm, its front face at y
 /// −21 mm, the front glass's inner face at y −120 mm.
-record Inked(Plan plan) {
+record Inked(Plan plan) implements FirstWant {
     private static final String TEXT = """
         plumeline: 1
         film: {rate: 24 fps}
@@ -53,40 +51,7 @@ record Inked(Plan plan) {
         return new Inked(Wanted.read(part.isEmpty() ? text : text.replace(part, by)));
     }
 
-    Want want() {
-        return Wanted.want(plan);
-    }
-
     Want want(Wants.Elsewhere elsewhere) {
         return Wanted.want(plan, elsewhere);
-    }
-
-    Moments moments() {
-        return Wanted.start(plan);
-    }
-
-    double margin() {
-        return want().margin(want().parts(moments()));
-    }
-
-    String standing() {
-        return want().findStanding(moments(), PaperUnit.MILLIMETRES).orElseThrow();
-    }
-
-    String caution() {
-        return want().findCaution(moments()).orElse("");
-    }
-
-    Optional<String> tight() {
-        return want().findTight(moments());
-    }
-
-    String lack() {
-        return want().findLack(moments()).orElse("");
-    }
-
-    /// Why it is unknown, whatever the marks or with these.
-    String unknown() {
-        return want().findUnknown().or(() -> want().findUnknown(moments())).orElse("known");
     }
 }

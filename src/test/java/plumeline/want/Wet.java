@@ -1,11 +1,9 @@
 package plumeline.want;
 
-import java.util.Optional;
 import plumeline.plan.Plan;
-import plumeline.quantity.PaperUnit;
 
 /// One thing in a tank, judged where its marks are, for the tests of wants on water.
-record Wet(Plan plan) {
+record Wet(Plan plan) implements FirstWant {
     private static final String TEXT = """
         plumeline: 1
         film: {rate: 24 fps, air: {temperature: 20 degC, humidity: 50 %}}
@@ -43,41 +41,5 @@ record Wet(Plan plan) {
             throw new IllegalArgumentException("no " + part);
         }
         return new Wet(Wanted.read(part.isEmpty() ? text : text.replace(part, by)));
-    }
-
-    Want want() {
-        return Wanted.want(plan);
-    }
-
-    Moments moments() {
-        return Wanted.start(plan);
-    }
-
-    double margin() {
-        return want().margin(want().parts(moments()));
-    }
-
-    String standing() {
-        return want().findStanding(moments(), PaperUnit.MILLIMETRES).orElseThrow();
-    }
-
-    String caution() {
-        return want().findCaution(moments()).orElse("");
-    }
-
-    Optional<String> tight() {
-        return want().findTight(moments());
-    }
-
-    String lack() {
-        return want().findLack(moments()).orElse("");
-    }
-
-    /// Why it is unknown, whatever the marks or with these.
-    String unknown() {
-        return want().findUnknown()
-                .or(() -> want().findUnknown(moments()))
-                .or(() -> Optional.of("known"))
-                .get();
     }
 }
