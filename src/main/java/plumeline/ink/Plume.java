@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import plumeline.ranges.Ranges;
+import plumeline.roots.Roots;
 
 /// What is known of one release before its take: when its front is how deep, and how wide it is there. Read from takes,
 /// or by the laws. Depths count from the still surface, times from the first ink that leaves the nozzle.
@@ -163,16 +164,7 @@ public sealed interface Plume {
     }
 
     private double deepest(double floor, Predicate<Estimate> isThere) {
-        double high = startMetres();
-        double low = floor;
-        for (int i = 0; i < 40; i++) {
-            double middle = high + (low - high) / 2;
-            if (arrival(middle) instanceof Arrival.At(Estimate at) && isThere.test(at)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high;
+        return Roots.end(
+                depth -> arrival(depth) instanceof Arrival.At(Estimate at) && isThere.test(at), startMetres(), floor);
     }
 }

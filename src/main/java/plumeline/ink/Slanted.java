@@ -3,6 +3,7 @@ package plumeline.ink;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import plumeline.ranges.Ranges;
+import plumeline.roots.Roots;
 
 /// Ink that is pushed aside: its way is bent by its weight, and along that way it goes by the law of a puff or stream.
 ///
@@ -138,17 +139,7 @@ final class Slanted implements Course {
     }
 
     private Point last(Point from, double length, Predicate<Point> ends) {
-        double low = 0;
-        double high = length;
-        for (int i = 0; i < 40; i++) {
-            double middle = (low + high) / 2;
-            if (ends.test(step(from, middle))) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return step(from, high);
+        return step(from, Roots.end(part -> !ends.test(step(from, part)), 0, length));
     }
 
     private static boolean turns(Point at) {

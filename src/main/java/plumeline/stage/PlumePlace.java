@@ -13,6 +13,7 @@ import plumeline.geom.Vec;
 import plumeline.ink.Estimate;
 import plumeline.ink.Plume;
 import plumeline.optics.TankView;
+import plumeline.roots.Roots;
 import plumeline.sight.Extent;
 import plumeline.sight.Sight;
 
@@ -26,7 +27,6 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
     private static final double LEAST_METRES = 1e-4;
 
     private static final List<Double> TOLD_SECONDS = List.of(0.25, 0.5, 1.0, 2.0);
-    private static final int STEPS = 24;
     private static final double NEAR_METRES = 1e-7;
 
     /// Gives the depth of a height.
@@ -196,7 +196,7 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
         return path.get(path.size() - 2);
     }
 
-    /// The depth at which something that falls with it first is nothing; by regula falsi, halving its stale end.
+    /// The depth at which something that falls with it first is nothing.
     private double first(DoubleUnaryOperator apart) {
         double low = plume.startMetres() + LEAST_METRES;
         double high = floorMetres();
@@ -208,25 +208,6 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
         if (below > 0) {
             return high;
         }
-        int stale = 0;
-        for (int i = 0; i < STEPS; i++) {
-            double middle = low + (high - low) * above / (above - below);
-            double there = apart.applyAsDouble(middle);
-            if (Math.abs(there) < NEAR_METRES) {
-                return middle;
-            }
-            if (there > 0) {
-                low = middle;
-                above = there;
-                below = stale > 0 ? below / 2 : below;
-                stale = 1;
-            } else {
-                high = middle;
-                below = there;
-                above = stale < 0 ? above / 2 : above;
-                stale = -1;
-            }
-        }
-        return low + (high - low) / 2;
+        return Roots.falsePosition(apart, low, above, high, below, NEAR_METRES).orElse(high);
     }
 }

@@ -8,6 +8,7 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.roots.Roots;
 import plumeline.stage.PieceRelease;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
@@ -23,7 +24,6 @@ import plumeline.time.Retime;
 /// @param wantedFrames the frames wanted
 /// @param pieces what falls
 record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) implements Want {
-    private static final int HALVINGS = 40;
 
     /// So far under the table's top a fall is followed: past a table's edge.
     private static final double UNDER_TABLE_METRES = 1;
@@ -84,19 +84,14 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
 
     /// How far under the hand it is where it shows at a height of the picture; at either end where it never does.
     private static double crossing(Scene scene, Vec hand, double tangent) {
-        double low = 0;
-        double high = Math.max(0, hand.z()) + UNDER_TABLE_METRES;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            Vec there = hand.minus(new Vec(0, 0, middle));
-            if (scene.projection().depth(there) > 0
-                    && scene.projection().project(there).y() > tangent) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
+        return Roots.end(
+                under -> {
+                    Vec there = hand.minus(new Vec(0, 0, under));
+                    return scene.projection().depth(there) > 0
+                            && scene.projection().project(there).y() > tangent;
+                },
+                0,
+                Math.max(0, hand.z()) + UNDER_TABLE_METRES);
     }
 
     private boolean isBefore(Moments moments) {

@@ -15,6 +15,7 @@ import plumeline.plan.Thing;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
+import plumeline.roots.Roots;
 import plumeline.stage.HangingLine;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
@@ -47,7 +48,6 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
 
     private static final double NEAREST_METRES = 0.02;
     private static final double FAR_MILLIMETRES = 10_000;
-    private static final int HALVINGS = 40;
     private static final double THIN_METRES = 1e-6;
 
     /// Makes the want, or one that says what is missing.
@@ -208,15 +208,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
         if (over(view, scene.picture(), all.at(high)) < 0) {
             return all;
         }
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (over(view, scene.picture(), all.at(middle)) < 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return new Seen(foot, low);
+        return new Seen(foot, Roots.end(height -> over(view, scene.picture(), all.at(height)) < 0, low, high));
     }
 
     /// How far over the picture's upper edge, m on a plane 1 m ahead; what is beside or behind the lens is over it.

@@ -14,6 +14,7 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.roots.Roots;
 import plumeline.stage.InkRelease;
 import plumeline.stage.PlumePlace;
 import plumeline.stage.Scene;
@@ -161,19 +162,13 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
 
     /// The depth at which the plume covers the share of a span beside its axis; the floor's where it never does.
     private static double wideMetres(PlumePlace plume, double from, double to, double wider) {
-        double low = plume.plume().startMetres();
-        double high = plume.floorMetres();
-        for (int i = 0; i < 40; i++) {
-            double middle = low + (high - low) / 2;
-            double radius = wider * radius(plume, middle);
-            double covered = Math.min(to, radius) - Math.max(from, -radius);
-            if (covered < SHARE * (to - from)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
+        return Roots.end(
+                depth -> {
+                    double radius = wider * radius(plume, depth);
+                    return Math.min(to, radius) - Math.max(from, -radius) < SHARE * (to - from);
+                },
+                plume.plume().startMetres(),
+                plume.floorMetres());
     }
 
     private Estimate seconds(Moments moments, double depth) {

@@ -6,14 +6,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
 import plumeline.ranges.Ranges;
+import plumeline.roots.Roots;
 
 /// A wall of even thickness between a product's outside and the room inside.
 ///
 /// @param outer the outside, a hollow base included as if it were filled
 /// @param hollow the hollow under its base
 public record Wall(Form outer, Vessel.Hollow hollow) {
-    private static final int MOST_STEPS = 60;
-
     /// As much room as this share of the outside is none.
     private static final double ROUNDING = 1e-9;
 
@@ -69,33 +68,22 @@ public record Wall(Form outer, Vessel.Hollow hollow) {
         return even(roomMetres3).orElseGet(() -> smaller(roomMetres3));
     }
 
-    /// The room by regula falsi on the thickness, as Illinois has it.
+    /// The room behind the thickness that leaves it.
     private Optional<Form> even(double roomMetres3) {
-        double thin = 0;
-        double thick = mostMetres();
-        double tooMuch = displacedMetres3() - roomMetres3;
-        double tooLittle = -roomMetres3;
-        int side = 0;
-        for (int i = 0; i < MOST_STEPS; i++) {
-            double metres = (thin * tooLittle - thick * tooMuch) / (tooLittle - tooMuch);
-            Optional<Form> form = inside(metres);
-            double over = form.map(each -> each.whole().volumeMetres3()).orElse(0.0) - roomMetres3;
-            if (Math.abs(over) <= 1e-12 * roomMetres3) {
-                return form;
-            }
-            if (over > 0) {
-                thin = metres;
-                tooMuch = over;
-                tooLittle = side > 0 ? tooLittle / 2 : tooLittle;
-                side = 1;
-            } else {
-                thick = metres;
-                tooLittle = over;
-                tooMuch = side < 0 ? tooMuch / 2 : tooMuch;
-                side = -1;
-            }
-        }
-        return Optional.empty();
+        return Roots.falsePosition(
+                        thickness -> inside(thickness)
+                                        .map(each -> each.whole().volumeMetres3())
+                                        .orElse(0.0)
+                                - roomMetres3,
+                        0,
+                        displacedMetres3() - roomMetres3,
+                        mostMetres(),
+                        -roomMetres3,
+                        1e-12 * roomMetres3)
+                .stream()
+                .mapToObj(this::inside)
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     private double mostMetres() {

@@ -13,6 +13,7 @@ final class Rooms {
             "quantity:",
             "text: quantity",
             "ranges:",
+            "roots:",
             "geom:",
             "sight: geom",
             "search:",
@@ -23,7 +24,7 @@ final class Rooms {
             "light: geom optics time",
             "time: quantity",
             "motion: geom time",
-            "water: geom ranges",
+            "water: geom ranges roots",
             "flow: ranges",
             "ink: water",
             "fall: water",
@@ -93,7 +94,8 @@ final class Rooms {
     private static Set<String> silent() {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
-        silent.addAll(List.of("answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet"));
+        silent.addAll(List.of(
+                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "roots"));
         return silent;
     }
 

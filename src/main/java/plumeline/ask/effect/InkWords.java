@@ -13,6 +13,7 @@ import plumeline.ink.Prediction;
 import plumeline.ink.Regime;
 import plumeline.ink.Release;
 import plumeline.quantity.Print;
+import plumeline.roots.Roots;
 
 /// What `ink` says beside its numbers; whatever it tells to try, it has tried.
 final class InkWords {
@@ -155,17 +156,9 @@ final class InkWords {
             because.add(at + "passes without touching the thing, by the usual width.");
             return;
         }
-        double low = inputs.topMetres();
-        double high = inputs.floorMetres();
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (reach(middle, found.regime()) < ahead) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        because.add(at + "touches it " + words.length(low) + " down, if it is so tall.");
+        double touches =
+                Roots.end(depth -> reach(depth, found.regime()) < ahead, inputs.topMetres(), inputs.floorMetres());
+        because.add(at + "touches it " + words.length(touches) + " down, if it is so tall.");
     }
 
     /// How far it comes toward the thing at a depth.
