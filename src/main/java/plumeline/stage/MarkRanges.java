@@ -29,6 +29,9 @@ final class MarkRanges {
     /// From higher over the surface ink splashes and takes air along (common practice).
     private static final double NOZZLE_OVER_METRES = 0.05;
 
+    /// So near to the glass no nozzle is clamped (common practice).
+    private static final double NOZZLE_CLEAR_METRES = 0.02;
+
     private static final double TABLE_METRES = 1.5;
     private static final double CAMERA_FAR_METRES = 4;
     private static final double CAMERA_NEAR_METRES = 0.05;
@@ -104,8 +107,15 @@ final class MarkRanges {
             return Optional.empty();
         }
         TankWalls walls = TankWalls.of(shot.findTank().get());
-        Vec low = walls.inside().low();
-        Vec high = walls.inside().high();
+        Bounds inside = walls.inside();
+        double clear = Math.min(
+                NOZZLE_CLEAR_METRES,
+                Math.min(
+                                inside.high().x() - inside.low().x(),
+                                inside.high().y() - inside.low().y())
+                        / 4);
+        Vec low = inside.low().plus(new Vec(clear, clear, clear));
+        Vec high = inside.high().minus(new Vec(clear, clear, clear));
         return Optional.of(
                 path(mark, ".z")
                         ? new double[] {low.z(), walls.waterLineMetres() + NOZZLE_OVER_METRES}
