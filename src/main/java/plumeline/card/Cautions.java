@@ -71,9 +71,7 @@ public final class Cautions {
             all.add(new Caution(
                     "hung things", "Nobody's hand or head below; the hang card says what the lines must bear."));
         }
-        if (shot.findRelease()
-                .filter(release -> release instanceof Release.OfPieces || release instanceof Release.OfThing)
-                .isPresent()) {
+        if (shot.findRelease().filter(Release.OfPieces.class::isInstance).isPresent()) {
             all.add(new Caution(
                     "falling pieces",
                     "Eyes covered near what falls; sweep before the next take: pieces slip underfoot."));

@@ -87,7 +87,8 @@ final class InkCommand implements Command {
             Optional<InkRecord> record =
                     new InkWork(ink, options, viewing, folder, console, interruption.stop()).record();
             if (record.isEmpty()) {
-                console.say("plumeline: stopped; the same command goes on from here");
+                console.say("plumeline: stopped; the same command" + (given.has("--fresh") ? " without --fresh" : "")
+                        + " goes on from here");
                 return Outcome.STOPPED;
             }
             List<String> assumed = new ArrayList<>(set.open());

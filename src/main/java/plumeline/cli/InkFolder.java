@@ -72,7 +72,7 @@ final class InkFolder implements AutoCloseable {
         List<InkRecord> records = new ArrayList<>();
         if (Files.isDirectory(ofPlan)) {
             try (Stream<Path> folders = Files.list(ofPlan)) {
-                for (Path each : folders.sorted().toList()) {
+                for (Path each : folders.filter(Files::isDirectory).sorted().toList()) {
                     find(each.resolve(RECORD)).flatMap(RecordBytes::read).ifPresent(records::add);
                 }
             }

@@ -53,8 +53,7 @@ final class InkJson {
         members.add(member(
                 "things", array(record.subjects().stream().map(this::thing).toList())));
         members.add(member(
-                "wants",
-                array(InkOdds.of(answer.shot(), record).stream().map(this::odds).toList())));
+                "wants", array(InkOdds.of(answer).stream().map(this::odds).toList())));
         members.add(member("folder", text(answer.folder().toString())));
         return "{" + String.join(",\n ", members) + "}";
     }

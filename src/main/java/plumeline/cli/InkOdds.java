@@ -9,6 +9,7 @@ import plumeline.plume.InkRecord;
 import plumeline.plume.Subject;
 import plumeline.plume.Times;
 import plumeline.quantity.Quantity;
+import plumeline.stage.Stage;
 
 /// In how many runs a want on ink was met.
 ///
@@ -19,19 +20,23 @@ record InkOdds(WantLine line, int met, int of) {
     /// Where a want gives no `within`: what one take differs from the next.
     private static final double TAKE_SHARE = 0.2;
 
-    static List<InkOdds> of(Shot shot, InkRecord record) {
+    static List<InkOdds> of(InkAnswer answer) {
+        Shot shot = answer.shot();
+        InkRecord record = answer.record();
+        Stage stage = Stage.of(answer.plan(), shot);
+        double shotSeconds = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
         List<InkOdds> odds = new ArrayList<>();
         for (WantLine line : shot.wants()) {
             Optional<Subject> subject =
                     line.subjects().stream().findFirst().flatMap(named -> record.findSubject(named.name()));
-            subject.flatMap(thing -> met(line, thing, record))
+            subject.flatMap(thing -> met(line, thing, record, shotSeconds))
                     .ifPresent(
                             met -> odds.add(new InkOdds(line, met, record.runs().size())));
         }
         return odds;
     }
 
-    private static Optional<Integer> met(WantLine line, Subject thing, InkRecord record) {
+    private static Optional<Integer> met(WantLine line, Subject thing, InkRecord record, double shotSeconds) {
         boolean seen = thing.isSeen() && record.head().strength().measured();
         return switch (line.word()) {
             case "ink_reaches" -> {
@@ -39,7 +44,9 @@ record InkOdds(WantLine line, int met, int of) {
                 double within = si(line, "within").orElse(TAKE_SHARE * after);
                 Times times = record.reaches(
                         thing.at(part(line).orElse(Subject.Part.TOP)).zMetres());
-                yield Optional.of(times.within(after - within, after + within));
+                yield times.untilSeconds() >= after + within
+                        ? Optional.of(times.within(after - within, after + within))
+                        : Optional.empty();
             }
             case "clear_until" -> {
                 double time = si(line, "time").orElse(0.0);
@@ -51,9 +58,8 @@ record InkOdds(WantLine line, int met, int of) {
             case "veiled_by" -> {
                 Subject.Part part = part(line).orElse(Subject.Part.MIDDLE);
                 Times times = record.veiled(thing, thing.heights().indexOf(thing.at(part)));
-                yield seen
-                        ? Optional.of(times.within(0, si(line, "time").orElse(times.untilSeconds())))
-                        : Optional.empty();
+                double time = si(line, "time").orElse(shotSeconds);
+                yield seen && times.untilSeconds() >= time ? Optional.of(times.within(0, time)) : Optional.empty();
             }
             default -> Optional.empty();
         };

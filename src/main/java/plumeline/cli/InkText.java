@@ -54,7 +54,7 @@ final class InkText {
         row("the floor", record.reachesFloor());
         front();
         record.subjects().forEach(this::veils);
-        List<InkOdds> odds = InkOdds.of(answer.shot(), record);
+        List<InkOdds> odds = InkOdds.of(answer);
         for (InkOdds each : odds) {
             lines.add("  met in " + each.met() + " of " + each.of() + (each.of() == 1 ? " try: " : " tries: ")
                     + each.line().toText(answer.plan().film().papersOrDefault()));

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -78,7 +79,14 @@ public final class RecordBytes {
     /// @param bytes what was kept
     /// @return the record; empty where the bytes are damaged, cut short or no record
     public static Optional<InkRecord> read(byte[] bytes) {
-        try (var in = new DataInputStream(new GZIPInputStream(new ByteArrayInputStream(bytes)))) {
+        byte[] content;
+        try (var zipped = new GZIPInputStream(new ByteArrayInputStream(bytes))) {
+            // Read whole, its sum is checked before anything in it is believed.
+            content = zipped.readAllBytes();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+        try (var in = new DataInputStream(new ByteArrayInputStream(content))) {
             if (in.readLong() != MAGIC || in.readInt() != EDITION) {
                 return Optional.empty();
             }
@@ -91,9 +99,8 @@ public final class RecordBytes {
             for (int left = in.readInt(); left > 0; left--) {
                 runs.add(readRun(in, subjects));
             }
-            // The sum of all bytes is checked at the end.
             return in.read() < 0 ? Optional.of(new InkRecord(head, subjects, runs)) : Optional.empty();
-        } catch (IOException e) {
+        } catch (IOException | IllegalArgumentException e) {
             return Optional.empty();
         }
     }
@@ -135,6 +142,9 @@ public final class RecordBytes {
     }
 
     private static float[] floats(DataInputStream in, int count) throws IOException {
+        if (count < 0 || count > in.available() / Float.BYTES) {
+            throw new EOFException("fewer figures than promised");
+        }
         float[] values = new float[count];
         for (int n = 0; n < count; n++) {
             values[n] = in.readFloat();

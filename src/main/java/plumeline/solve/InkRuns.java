@@ -1,5 +1,6 @@
 package plumeline.solve;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +21,11 @@ record InkRuns(List<InkRecord> records) {
     /// When what never comes in any run counts as coming, s: far past every shot.
     private static final double NEVER_SECONDS = 600;
 
+    /// The finest cells first, of these the most tries.
+    private static final Comparator<InkRecord> FINEST = Comparator.comparingDouble(
+                    (InkRecord record) -> record.head().course().cellMetres())
+            .thenComparingInt(record -> -record.runs().size());
+
     InkRuns {
         records = List.copyOf(records);
     }
@@ -39,11 +45,13 @@ record InkRuns(List<InkRecord> records) {
         }
         return mine.stream()
                 .filter(record -> record.isOf(ink) && record.isSeenBy(Viewing.of(height.stage(), values, ink)))
-                .max((one, other) ->
-                        Integer.compare(one.runs().size(), other.runs().size()))
-                .flatMap(record -> record.findSubject(height.thing())
-                        .filter(Subject::isSeen)
-                        .map(subject -> estimate(record.veiled(subject, nearest(subject, height.heightShare())))));
+                .sorted(FINEST)
+                .flatMap(record -> record.findSubject(height.thing()).filter(Subject::isSeen).stream()
+                        .map(subject -> record.veiled(subject, nearest(subject, height.heightShare()))))
+                // What had not come when a try was left isn't known to come late.
+                .filter(times -> times.seconds().size() == times.runs() || times.untilSeconds() >= height.bySeconds())
+                .findFirst()
+                .map(InkRuns::estimate);
     }
 
     private static int nearest(Subject subject, double share) {

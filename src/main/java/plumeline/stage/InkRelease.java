@@ -84,7 +84,10 @@ public sealed interface InkRelease {
                             law.off().stream()
                                     .map(other -> new Descent(other, overMetres))
                                     .toList(),
-                            law.readings(),
+                            law.readings().stream()
+                                    .map(reading -> new FrontFit.Reading(
+                                            reading.seconds(), reading.metres() + Math.max(0, -overMetres)))
+                                    .toList(),
                             width);
             };
         }
@@ -148,6 +151,9 @@ public sealed interface InkRelease {
         /// The middle 80 % of a spread whose middle 95 % is given.
         private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
 
+        /// However far off an input may be, this of it is left.
+        private static final double LEAST_SHARE = 1e-3;
+
         /// One take's width against the next, four times in five: as a time's (fitted to simulated takes).
         private static final double NEXT_TAKE = 1.2;
 
@@ -172,9 +178,13 @@ public sealed interface InkRelease {
             assumed.clear();
             double under =
                     Math.max(0, -ink.findQuantity("tip").map(Quantity::si).orElse(0.0));
+            boolean isAbove = ink.listPairs("front").stream()
+                    .anyMatch(pair -> pair.getLast().si() > 0 && pair.getLast().si() <= under);
+            if (isAbove) {
+                return new Missing(Lack.READINGS);
+            }
             List<FrontFit.Reading> readings = readings(ink, under);
-            if (readings.stream().anyMatch(reading -> reading.metres() <= 0)
-                    || (readings.size() > 1 && !FrontFit.isPossible(readings))) {
+            if (readings.size() > 1 && !FrontFit.isPossible(readings)) {
                 return new Missing(Lack.READINGS);
             }
             Plume.Width width = width(readings.size() > 1);
@@ -194,7 +204,7 @@ public sealed interface InkRelease {
             return ink.listPairs("front").stream()
                     .filter(pair -> pair.getFirst().si() > 0 && pair.getLast().si() > 0)
                     .map(pair -> new FrontFit.Reading(
-                            pair.getFirst().si(), Math.max(pair.getLast().si() - underMetres, Double.MIN_NORMAL)))
+                            pair.getFirst().si(), pair.getLast().si() - underMetres))
                     .toList();
         }
 
@@ -265,10 +275,11 @@ public sealed interface InkRelease {
 
             private double si(String key, double otherwise, Moved moved) {
                 return find(key)
-                        .map(quantity -> quantity.si()
-                                + (moved.key().equals(key)
-                                        ? moved.by() * EIGHTY_OF_NINETY_FIVE * quantity.halfWidthSi()
-                                        : 0))
+                        .map(quantity -> moved.key().equals(key)
+                                ? Math.max(
+                                        LEAST_SHARE * quantity.si(),
+                                        quantity.si() + moved.by() * EIGHTY_OF_NINETY_FIVE * quantity.halfWidthSi())
+                                : quantity.si())
                         .orElse(otherwise);
             }
 

@@ -114,6 +114,9 @@ final class InkWants {
         if (!plume.walls().isWithin(body)) {
             return Optional.of(name + " stands outside the tank.");
         }
+        if (plume.mouth().z() <= plume.walls().inside().low().z()) {
+            return Optional.of("The nozzle's mouth is in or under the tank's floor.");
+        }
         if (plume.insideMetres() < 0) {
             return Optional.of("The nozzle's mouth is outside the tank's glass.");
         }

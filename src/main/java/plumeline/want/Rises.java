@@ -39,6 +39,9 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
     /// @param withinSeconds the time, s
     record Wished(double byMetres, double withinSeconds) {}
 
+    /// However far off a mass may be, this of it is left.
+    private static final double LEAST_SHARE = 1e-3;
+
     /// The thing in the tank's water.
     ///
     /// @param immersed what it weighs and displaces
@@ -48,7 +51,9 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
         /// Its rise with its net weight and its drag moved.
         Rise rise(double lessKilograms, double dragShare) {
             return new Rise(
-                    immersed.mass().value() - lessKilograms,
+                    Math.max(
+                            LEAST_SHARE * immersed.mass().value(),
+                            immersed.mass().value() - lessKilograms),
                     immersed.displaced().value(),
                     faceMetres2,
                     water,
@@ -78,7 +83,7 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
                 .findQuantity("temperature")
                 .map(Quantity::si)
                 .orElse(TankFill.ROOM_KELVIN);
-        OptionalDouble density = Water.densityKilogramsPerMetre3(kelvin).find();
+        OptionalDouble density = TankFill.findDensity(stage.shot().findTank().get());
         OptionalDouble viscosity = Water.viscosityPascalSeconds(kelvin).find();
         if (density.isEmpty() || viscosity.isEmpty()) {
             return new NotComputed(line, "The water's temperature is past 0 to 40 degC.");

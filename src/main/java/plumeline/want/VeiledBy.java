@@ -98,7 +98,8 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         double share =
                 (at.part().heightMetres(body) - low) / (body.bounds().high().z() - low);
         List<Double> values = Arrays.stream(moments.values()).boxed().toList();
-        return new Wants.Elsewhere.Height(moments.stage(), values, Parts.name(moments, at.thing()), share);
+        return new Wants.Elsewhere.Height(
+                moments.stage(), values, Parts.name(moments, at.thing()), share, at.bySeconds());
     }
 
     private Optional<Estimate> findSimulated(Moments moments) {
@@ -228,7 +229,10 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         Optional<Estimate> simulated = findSimulated(moments);
         if (simulated.isPresent()) {
             return Optional.of(
-                    "In the simulation " + part + " is veiled after " + InkWants.interval(simulated.get()) + wanted);
+                    simulated.get().value() >= NEVER_SECONDS
+                            ? "In the simulation " + part + " isn't veiled" + wanted
+                            : "In the simulation " + part + " is veiled after " + InkWants.interval(simulated.get())
+                                    + wanted);
         }
         Veiling veiling = veiling(moments, 1);
         Estimate passes = seconds(moments, veiling.sightMetres());
@@ -246,7 +250,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         Optional<Estimate> simulated = findSimulated(moments);
         if (simulated.isPresent()) {
             return simulated.get().high() > at.bySeconds()
-                    ? Optional.of("Of the simulation's runs not all veil it by then.")
+                    ? Optional.of("Takes differ by more than there is to spare: allow more time, or plan takes for it.")
                     : Optional.empty();
         }
         Veiling veiling = veiling(moments, 1);

@@ -44,7 +44,8 @@ public final class Wants {
         /// @param values its marks' values, SI, in the order of the stage's marks
         /// @param thing the thing's name
         /// @param heightShare share of its height, 0 its base, 1 its top
-        record Height(Stage stage, List<Double> values, String thing, double heightShare) {
+        /// @param bySeconds how long it is asked about, s from the release
+        record Height(Stage stage, List<Double> values, String thing, double heightShare, double bySeconds) {
             /// Copies the list.
             public Height {
                 values = List.copyOf(values);

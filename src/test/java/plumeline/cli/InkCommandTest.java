@@ -49,7 +49,7 @@ final class InkCommandTest {
             wants:
               - {ink_reaches: tin, part: top, after: 0.6 s, within: 0.5 s}
               - {clear_until: tin, time: 0.01 s}
-              - {veiled_by: tin, part: top, time: 2 s}
+              - {veiled_by: tin, part: top, time: 1 s}
         """;
 
     private static final List<String> SMALL = List.of("one", "--cells", "15 mm", "--runs", "2", "--until", "1.2 s");
@@ -101,7 +101,7 @@ final class InkCommandTest {
                 .contains("tin's top", "tin's middle", "tin's base", "the floor", "tin veiled")
                 .contains("of 2 tries: ink_reaches tin part top after 0.6 s within 0.5 s\n")
                 .contains("met in 2 of 2 tries: clear_until tin time 0.01 s\n")
-                .contains("of 2 tries: veiled_by tin part top time 2 s\n")
+                .contains("of 2 tries: veiled_by tin part top time 1 s\n")
                 .contains("Files    " + inks());
         assertThat(inks().getFileName().toString()).startsWith("one-");
         assertThat(inks().resolve("run-1.dye")).exists();
@@ -179,6 +179,37 @@ final class InkCommandTest {
                 .doesNotContain("veiled_by", "clear_until");
     }
 
+    /// What a file manager leaves, or a record that was damaged, is passed over.
+    @Test
+    void foreignAndDamagedFiles_stopNoCommand() throws IOException {
+        run();
+        Path ofPlan = folder.resolve("film.ink");
+        Files.writeString(ofPlan.resolve("note.txt"), "mind the seal");
+        Path record;
+        try (var files = Files.walk(ofPlan)) {
+            record = files.filter(file -> file.endsWith("record.ink"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        byte[] whole = Files.readAllBytes(record);
+        for (int at = 0; at < whole.length; at += Math.max(1, whole.length / 60)) {
+            byte[] damaged = whole.clone();
+            damaged[at] ^= 0x55;
+            assertThat(plumeline.plume.RecordBytes.read(damaged)).isEmpty();
+        }
+        whole[whole.length / 2] ^= 0x55;
+        Files.write(record, whole);
+        assertThat(all(List.of("solve", plan.toString()))).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
+    }
+
+    /// Tries that were left before a want's time say nothing of it.
+    @Test
+    void triesLeftTooEarly_haveNoOdds() {
+        run("--until", "0.3 s");
+        assertThat(out.toString(UTF_8)).doesNotContain("ink_reaches tin").doesNotContain("veiled_by tin");
+    }
+
     /// A want on what is veiled reads what was simulated of these very marks, and the law where something was moved.
     @Test
     void solve_readsWhatWasRun_andOnlyWhereNothingMoved() throws IOException {
@@ -187,9 +218,7 @@ final class InkCommandTest {
         assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
         run();
         all(solve);
-        assertThat(out.toString(UTF_8))
-                .contains("veiled_by tin")
-                .contains("In the simulation tin's top is veiled after ");
+        assertThat(out.toString(UTF_8)).contains("veiled_by tin").contains("In the simulation tin's top isn't veiled");
         Files.writeString(plan, PLAN.replace("[0 mm, -600 mm, 60 mm]", "[0 mm, -610 mm, 60 mm]"));
         all(solve);
         assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");

@@ -201,6 +201,37 @@ final class InkWantsTest {
         };
     }
 
+    /// A reading is as deep as it is read: with the mouth where it was read from, the front is there at that time.
+    @Test
+    void oneReading_withATip_isCountedOnce() {
+        String one = "mixed: {density: 1.05 g/ml, front: [[0.7 s, 70 mm]], tip: -10 mm}";
+        Inked inked = Inked.changed(
+                MIXED,
+                "{ink_reaches: hero, part: top, after: 0.7 s, within: 0.3 s}",
+                "mixed: {density: 1.05 g/ml}",
+                one);
+        // MIXED's mouth is at 258 mm, 10 mm under the surface; the top is 70 mm deep.
+        assertThat(inked.margin()).isCloseTo(0.3, within(1e-6));
+    }
+
+    @Test
+    void readingsAboveTheMouth_areMissed_andWideSpreadsAndFloorsDontBreak() {
+        String above = "read: {front: [[0.2 s, 5 mm], [1 s, 60 mm]], tip: -10 mm}";
+        assertThat(Inked.changed(
+                                AHEAD,
+                                "{ink_reaches: hero, after: 1 s}",
+                                "read: {front: [[0.40 s, 70 mm], [1.90 s, 188 mm]], spread: 0.20 measured}",
+                                above)
+                        .unknown())
+                .isNotEqualTo("known");
+        Inked wide = Inked.of(MIXED.replace("10 ml", "10 ml ± 20 ml"), "{ink_reaches: hero, after: 1 s}");
+        assertThat(wide.unknown()).isEqualTo("known");
+        assertThat(wide.standing()).isNotEmpty();
+        assertThat(Inked.of(AHEAD.replace("298 mm", "0 mm"), "{clear_until: hero, time: 1 s}")
+                        .unknown())
+                .isEqualTo("The nozzle's mouth is in or under the tank's floor.");
+    }
+
     @Test
     void veiledBy_aSimulation_decidesWhereOneWasRun() {
         Inked inked = Inked.of(AHEAD, "{veiled_by: hero, part: middle, time: 1.2 s}");
