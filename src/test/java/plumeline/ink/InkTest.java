@@ -132,6 +132,58 @@ final class InkTest {
                 .isNotEqualTo(Regime.PUFF);
     }
 
+    /// Where one regime ends and the next begins, intervals go on without a step: each covers what the other says.
+    @Test
+    void atABorder_intervalsGoOn() {
+        int borders = 0;
+        for (double bore : new double[] {3, 6, 12}) {
+            Prediction.Reached before = null;
+            for (double time = 0.05; time < 30; time *= 1.002) {
+                if (!(Ink.predict(new Descent(squeeze(8, 0.5, bore, time), -0.02), 0.11)
+                        instanceof Prediction.Reached now)) {
+                    continue;
+                }
+                if (before != null && before.regime() != now.regime()) {
+                    borders++;
+                    assertGoOn(before.seconds(), now.seconds());
+                    assertGoOn(before.radiusMetres(), now.radiusMetres());
+                    assertGoOn(before.dilution(), now.dilution());
+                }
+                before = now;
+            }
+        }
+        assertThat(borders).isEqualTo(5);
+    }
+
+    private static void assertGoOn(Estimate one, Estimate next) {
+        assertThat(next.low() / one.low()).isCloseTo(1, within(0.02));
+        assertThat(next.high() / one.high()).isCloseTo(1, within(0.02));
+    }
+
+    /// Far from every border a law stands alone; half-way to one factor of two it counts by a third.
+    @Test
+    void farFromABorder_noOtherRegimeCounts() {
+        Release release = squeeze(10, 0.5, 10, 0.02);
+        assertThat(Borders.of(new Descent(release, 0), 0.1).share(Regime.STREAM, Regime.PUFF))
+                .isZero();
+        Borders near = new Borders(9, 0, -0.5);
+        assertThat(near.regime()).isEqualTo(Regime.PUFF);
+        assertThat(near.share(Regime.STREAM, Regime.PUFF)).isCloseTo(1.0 / 3, within(1e-12));
+        assertThat(new Borders(9, 0, 0).share(Regime.STREAM, Regime.PUFF)).isEqualTo(1);
+    }
+
+    /// A short thick slug goes into one ring that hardly mixes: our own flow solver brings it in about half of the
+    /// law's time.
+    @Test
+    void shortThickSlug_mayComeInHalfTheTime() {
+        Prediction.Reached thick =
+                (Prediction.Reached) Ink.predict(new Descent(squeeze(10, 0.5, 20, 0.3), -0.01), 0.09);
+        Prediction.Reached atOnce = (Prediction.Reached)
+                Ink.predict(new Descent(squeeze(10, 0.5, 20, 0.3).withSpeed(0), -0.01), 0.09);
+        assertThat(thick.seconds().low() / thick.seconds().value()).isLessThan(0.5);
+        assertThat(atOnce.seconds().low() / atOnce.seconds().value()).isBetween(0.55, 0.75);
+    }
+
     @Test
     void laterAndDeeper_goTogether() {
         Descent descent = new Descent(squeeze(10, 0.5, 4, 2), -0.02);
