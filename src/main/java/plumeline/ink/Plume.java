@@ -101,7 +101,9 @@ public sealed interface Plume {
 
         /// Widens an interval by what the inputs may be off. A reading knows the ink better than its recipe does.
         private Estimate withInputs(Estimate seconds, double depth) {
-            if (off.isEmpty() || !readings.isEmpty()) {
+            boolean isRead = !readings.isEmpty()
+                    && Ink.findCorrected(descent, readings.getFirst(), depth).isPresent();
+            if (off.isEmpty() || isRead) {
                 return seconds;
             }
             var sum = new Estimate.Sum();
