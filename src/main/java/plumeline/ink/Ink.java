@@ -9,6 +9,9 @@ public final class Ink {
     /// From above this the ink breaks into drops before it lands (common practice).
     public static final double MOST_HEIGHT_METRES = 0.15;
 
+    /// As many takes as this count as all.
+    public static final double SURE_SHARE = 0.9;
+
     /// One take against the next: the arrival's share, 1.28 times 15 % (seeds of a simulation: 12 to 18 %).
     private static final double NEXT_TAKE = 1.21;
 
@@ -66,7 +69,7 @@ public final class Ink {
         }
         OptionalDouble seconds = descent.findSeconds(depthMetres, regime, Coefficients.USUAL);
         if (seconds.isEmpty()) {
-            return new Prediction.Never(regime, descent.deepestMetres(regime, Coefficients.USUAL));
+            return new Prediction.Never(regime, deepestMetres(descent, regime));
         }
         return new Prediction.Reached(
                 regime,
@@ -133,6 +136,34 @@ public final class Ink {
     public static Estimate frontMetres(Descent descent, double seconds, Regime regime) {
         double depth = descent.frontMetres(seconds, regime, Coefficients.USUAL);
         return spreadOf(descent, depth, regime, (r, c) -> descent.frontMetres(seconds, r, c));
+    }
+
+    /// Gives the deepest that the front goes.
+    ///
+    /// @param descent what is let go, and from where
+    /// @param regime how it comes down
+    /// @return depth below the surface, m; endless (infinite) for ink that doesn't turn
+    public static Estimate deepestMetres(Descent descent, Regime regime) {
+        double start = descent.startMetres();
+        double deepest = descent.deepestMetres(regime, Coefficients.USUAL);
+        return Double.isInfinite(deepest) || deepest == start
+                ? new Estimate(deepest, deepest, deepest)
+                : spreadOf(descent, deepest, regime, (r, c) -> descent.deepestMetres(r, c) - start)
+                        .plus(start);
+    }
+
+    /// Gives how many takes come to a depth at all.
+    ///
+    /// @param descent what is let go, and from where
+    /// @param depthMetres depth below the surface, m, > the start's
+    /// @return share of takes, 0 to 1; 1 for ink that doesn't turn
+    public static double comingShare(Descent descent, double depthMetres) {
+        Estimate deepest = deepestMetres(descent, descent.regime(depthMetres));
+        if (Double.isInfinite(deepest.value())) {
+            return 1;
+        }
+        double start = descent.startMetres();
+        return deepest.value() == start ? 0 : 1 - deepest.plus(-start).oddsUnder(depthMetres - start);
     }
 
     private static double reynolds(Release release) {

@@ -96,7 +96,7 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     private static double seconds(Arrival arrival) {
         return switch (arrival) {
             case Arrival.At(Estimate seconds) -> seconds.value();
-            case Arrival.Never(double deepest) -> NEVER_SECONDS - deepest / UPWARD_METRES_PER_SECOND;
+            case Arrival.Never(Estimate deepest) -> NEVER_SECONDS - deepest.value() / UPWARD_METRES_PER_SECOND;
             case Arrival.Unknown(var _) -> NEVER_SECONDS;
         };
     }
@@ -137,19 +137,27 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     @Override
     public Optional<String> findUnknown(Moments moments) {
         Optional<String> place = InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, thing));
+        if (place.isEmpty() && way(moments) <= 0 && ink.isLight()) {
+            return Optional.of(InkWants.RISING);
+        }
         return place.isPresent() || way(moments) <= 0 || !(arrival(moments) instanceof Arrival.Unknown(var reason))
                 ? place
                 : Optional.of(InkWants.unknown(reason));
     }
 
-    @Override
-    public Optional<String> findLack(Moments moments) {
-        return way(moments) > 0 && arrival(moments) instanceof Arrival.Never(double deepest)
-                ? Optional.of(ink.ink() + " is lighter than the water: it turns "
-                        + Print.number(deepest * Parts.MILLIMETRES, 0) + " mm under the surface and never comes to "
-                        + name(moments)
-                        + ". Make it heavier, by salt or sugar, or push it harder.")
+    /// Where light ink turns before it is there.
+    private Optional<String> findTurning(Moments moments, PaperUnit papers) {
+        return way(moments) > 0 && arrival(moments) instanceof Arrival.Never(Estimate deepest)
+                ? Optional.of(ink.ink() + " is lighter than the water: it turns " + InkWants.depth(deepest, papers)
+                        + " under the surface, and " + name(moments) + " is "
+                        + Parts.distance(Parts.MILLIMETRES * depth(moments, plume(moments)), papers)
+                        + " under it. Make it heavier, by salt or sugar, or push it harder.")
                 : Optional.empty();
+    }
+
+    private double comingShare(Moments moments) {
+        PlumePlace plume = plume(moments);
+        return plume.plume().comingShare(depth(moments, plume));
     }
 
     private String name(Moments moments) {
@@ -164,7 +172,7 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
                     + name(moments) + ": no front passes it. Raise the nozzle.");
         }
         if (!(arrival(moments) instanceof Arrival.At(Estimate seconds))) {
-            return Optional.empty();
+            return findTurning(moments, papers);
         }
         String wanted = "; wanted after " + Print.seconds(wished.afterSeconds, 2) + " ± "
                 + Print.seconds(wished.withinSeconds, 2);
@@ -181,8 +189,14 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
                 "The front is at " + name(moments) + " after " + InkWants.interval(seconds) + wanted + off + passes);
     }
 
-    private double odds(Estimate seconds) {
-        return seconds.odds(wished.afterSeconds - wished.withinSeconds, wished.afterSeconds + wished.withinSeconds);
+    @Override
+    public boolean isMeasured(Moments moments) {
+        return way(moments) <= 0 || arrival(moments) instanceof Arrival.At;
+    }
+
+    private double odds(Moments moments, Estimate seconds) {
+        return comingShare(moments)
+                * seconds.odds(wished.afterSeconds - wished.withinSeconds, wished.afterSeconds + wished.withinSeconds);
     }
 
     @Override
@@ -191,6 +205,9 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
                 && (seconds.low() < wished.afterSeconds - wished.withinSeconds
                         || seconds.high() > wished.afterSeconds + wished.withinSeconds)) {
             return Optional.of(InkWants.spreadReaches(ink));
+        }
+        if (comingShare(moments) < Ink.SURE_SHARE) {
+            return Optional.of("Lighter than the water, it turns before it is there in some takes.");
         }
         PlumePlace plume = plume(moments);
         if (plume.insideMetres() < radiusMetres(moments, plume)) {
@@ -206,8 +223,10 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     @Override
     public Optional<String> findCaution(Moments moments) {
         String odds = way(moments) > 0 && arrival(moments) instanceof Arrival.At(Estimate seconds)
-                ? InkWants.odds(odds(seconds), "in time")
-                : "";
+                ? InkWants.odds(odds(moments, seconds), "in time")
+                : arrival(moments) instanceof Arrival.Never
+                        ? InkWants.takes(comingShare(moments)) + " may come so deep."
+                        : "";
         return InkWants.findCaution(odds, ink, plume(moments));
     }
 }

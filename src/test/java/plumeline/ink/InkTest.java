@@ -110,6 +110,22 @@ final class InkTest {
                 .isEqualTo(0.01);
     }
 
+    /// How deep light ink comes is as unsure as its push: at the usual depth half of the takes come, no share steps.
+    @Test
+    void lightInk_turnsSomewhereBetween_andSharesFollow() {
+        Descent above = new Descent(squeeze(200, -0.3, 15, 5), 0.13);
+        Estimate deepest = Ink.deepestMetres(above, Regime.STREAM);
+        assertThat(deepest.low()).isLessThan(0.75 * deepest.value());
+        assertThat(deepest.high()).isGreaterThan(1.3 * deepest.value());
+        assertThat(Ink.comingShare(above, deepest.value())).isCloseTo(0.5, within(1e-6));
+        assertThat(Ink.comingShare(above, deepest.low())).isCloseTo(0.9, within(1e-6));
+        assertThat(Ink.comingShare(above, deepest.high())).isCloseTo(0.1, within(1e-6));
+        assertThat(Ink.comingShare(new Descent(squeeze(20, 0.3, 15, 1), 0.13), 1))
+                .isEqualTo(1);
+        Descent still = new Descent(new Release(1e-5, -0.3, 0.01, 0, NU), -0.01);
+        assertThat(Ink.comingShare(still, 0.02)).isZero();
+    }
+
     @Test
     void regime_goesByReynoldsNumberAndByReleaseAgainstArrival() {
         // Reynolds number 3183, flows for longer than half of the puff's time.
