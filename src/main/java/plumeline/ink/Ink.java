@@ -32,6 +32,10 @@ public final class Ink {
     /// 1974).
     private static final double RING_BORES = 4;
 
+    /// How much wider than an even stream its head and its outermost billows are at most: from memory of Turner's
+    /// (1962) starting plumes, whose caps spread by 0.18 to 0.25 of their way; our flow solver's reach 0.3.
+    private static final double HEAD_WIDTH = 1.7;
+
     /// Half of what 1/n varies by from a puff (n 0.5) to a stream (0.75).
     private static final double EXPONENT_HALF_RANGE = 1.0 / 3;
 
@@ -74,7 +78,7 @@ public final class Ink {
         return new Prediction.Reached(
                 regime,
                 spread(descent, depthMetres, regime, (r, c) -> descent.findSeconds(depthMetres, r, c)),
-                spreadOf(descent, depthMetres, regime, (r, c) -> descent.radiusMetres(depthMetres, r, c)),
+                widthOf(descent, depthMetres, regime, (r, c) -> descent.radiusMetres(depthMetres, r, c)),
                 spreadOf(descent, depthMetres, regime, (r, c) -> descent.dilution(depthMetres, r, c))
                         .atLeast(1));
     }
@@ -121,7 +125,7 @@ public final class Ink {
     /// @return the horizontal gap from nozzle to face, m
     public static Estimate aheadMetres(Descent descent, double seconds, Regime regime) {
         double depth = descent.frontMetres(seconds, regime, Coefficients.USUAL);
-        return spreadOf(descent, depth, regime, (r, c) -> {
+        return widthOf(descent, depth, regime, (r, c) -> {
             double there = descent.frontMetres(seconds, r, c);
             return descent.radiusMetres(there, r, c) + descent.asideMetres(there, r, c);
         });
@@ -174,6 +178,11 @@ public final class Ink {
     /// A value that a regime and its coefficients give.
     private interface Law {
         OptionalDouble find(Regime regime, Coefficients coefficients);
+
+        /// How many times more it may be than any coefficient makes it.
+        default double more(Regime regime) {
+            return 1;
+        }
     }
 
     private interface Sure {
@@ -182,6 +191,21 @@ public final class Ink {
 
     private static Estimate spreadOf(Descent descent, double depthMetres, Regime regime, Sure law) {
         return spread(descent, depthMetres, regime, (r, c) -> OptionalDouble.of(law.of(r, c)));
+    }
+
+    /// A width, as far as it is seen: a stream's law is of the even stream that carries as much.
+    private static Estimate widthOf(Descent descent, double depthMetres, Regime regime, Sure law) {
+        return spread(descent, depthMetres, regime, new Law() {
+            @Override
+            public OptionalDouble find(Regime in, Coefficients coefficients) {
+                return OptionalDouble.of(law.of(in, coefficients));
+            }
+
+            @Override
+            public double more(Regime in) {
+                return in == Regime.STREAM ? HEAD_WIDTH : 1;
+            }
+        });
     }
 
     /// The law's value and interval, which covers what the law of another regime says as far as that is near.
@@ -221,6 +245,7 @@ public final class Ink {
             vary(sum, value, regime, law, c -> c.withKeptPush(1));
         }
         sum.addBothWays(NEXT_TAKE);
+        sum.add(law.more(regime));
         if (regime == Regime.PUFF && reynolds(release) < FULL_REYNOLDS) {
             sum.addBothWays(STRETCHED);
         }
