@@ -98,23 +98,13 @@ public final class Flow {
                 clock.releasedMetres3() + injection.releasedMetres3());
     }
 
-    /// Runs to a time, unless it is stopped or broken off before.
+    /// Runs to a time.
     ///
     /// @param untilSeconds the time, seconds; nothing happens where it is over
-    /// @param stop what ends it before
-    /// @param watch who hears of it
-    /// @return why it ended
-    public Ended run(double untilSeconds, Stop stop, Watch watch) {
+    public void run(double untilSeconds) {
         while (clock.seconds() < untilSeconds) {
-            if (stop.isMet(this)) {
-                return Ended.STOPPED;
-            }
             step(untilSeconds);
-            if (!watch.goesOn(clock.seconds(), clock.steps())) {
-                return Ended.BROKEN_OFF;
-            }
         }
-        return stop.isMet(this) ? Ended.STOPPED : Ended.TIME;
     }
 
     /// Its own time.

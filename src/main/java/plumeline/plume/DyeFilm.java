@@ -117,12 +117,4 @@ public final class DyeFilm {
     public DyeFrame frame(int number) {
         return DyeFrame.read(bytes.duplicate().position(at[number]));
     }
-
-    /// The frame that is nearest to a time.
-    ///
-    /// @param seconds from the release's start, seconds
-    /// @return its number; the first or last one outside the film
-    public int nearest(double seconds) {
-        return Math.clamp(Math.round(seconds * head.framesPerSecond()), 0, at.length - 1);
-    }
 }

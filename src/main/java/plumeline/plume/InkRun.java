@@ -9,8 +9,6 @@ import java.util.zip.CRC32;
 import plumeline.flow.Flow;
 import plumeline.flow.Grid;
 import plumeline.flow.State;
-import plumeline.flow.Stop;
-import plumeline.flow.Watch;
 import plumeline.flow.Workers;
 
 /// One run of a shot's ink, stepped frame by frame. Each step of the flow ends at a frame's time at the latest, so that
@@ -175,7 +173,7 @@ public final class InkRun {
         if (over) {
             throw new IllegalStateException("the run is over");
         }
-        flow.run(next / task.shot().timing().framesPerSecond(), Stop.never(), Watch.none());
+        flow.run(next / task.shot().timing().framesPerSecond());
         DyeFrame frame = DyeFrame.of(next++, flow.dye());
         over = isLast(frame);
         return frame;

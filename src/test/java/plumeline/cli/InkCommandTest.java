@@ -289,7 +289,7 @@ final class InkCommandTest {
         InkKey key = InkKey.ofRuns(ink, course);
         try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", key);
                 InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", key)) {
-            var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1)), 1, Progress.unheard(), new Stop());
+            var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1)), 1, _ -> {}, new Stop());
             assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(InkJob.Done.WHOLE)));
             int rounds = 0;
             boolean done = false;

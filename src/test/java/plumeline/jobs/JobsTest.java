@@ -32,7 +32,7 @@ final class JobsTest {
         for (int n = 0; n < 40; n++) {
             expected.add(n * n);
         }
-        assertThat(Jobs.run(squares(40), threads, Progress.unheard(), new Stop()))
+        assertThat(Jobs.run(squares(40), threads, _ -> {}, new Stop()))
                 .isEqualTo(new Result.Whole<>(expected));
     }
 
@@ -56,7 +56,7 @@ final class JobsTest {
             }
             return rounds;
         };
-        assertThat(Jobs.run(List.of(endless, endless, endless), 1, Progress.unheard(), stop))
+        assertThat(Jobs.run(List.of(endless, endless, endless), 1, _ -> {}, stop))
                 .isEqualTo(new Result.Stopped<>());
         assertThat(begun).hasValue(1);
     }
@@ -73,7 +73,7 @@ final class JobsTest {
             }
             return rounds;
         };
-        assertThatThrownBy(() -> Jobs.run(List.of(endless, failing), 2, Progress.unheard(), new Stop()))
+        assertThatThrownBy(() -> Jobs.run(List.of(endless, failing), 2, _ -> {}, new Stop()))
                 .isInstanceOf(IOException.class)
                 .hasMessage("no room on the disk");
     }
@@ -87,7 +87,7 @@ final class JobsTest {
             }
             return true;
         };
-        assertThat(Jobs.run(List.of(job), 2, Progress.unheard(), new Stop()))
+        assertThat(Jobs.run(List.of(job), 2, _ -> {}, new Stop()))
                 .isEqualTo(new Result.Whole<>(List.of(true)));
     }
 
@@ -98,13 +98,13 @@ final class JobsTest {
             work.spare().execute(done::incrementAndGet);
             return 1;
         };
-        Jobs.run(List.of(job), 1, Progress.unheard(), new Stop());
+        Jobs.run(List.of(job), 1, _ -> {}, new Stop());
         assertThat(done).hasValue(0);
     }
 
     @Test
     void noTasks_areDone() throws IOException {
-        assertThat(Jobs.run(List.<Job<Integer>>of(), 3, Progress.unheard(), new Stop()))
+        assertThat(Jobs.run(List.<Job<Integer>>of(), 3, _ -> {}, new Stop()))
                 .isEqualTo(new Result.Whole<>(List.of()));
     }
 }

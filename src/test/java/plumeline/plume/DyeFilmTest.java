@@ -63,9 +63,6 @@ final class DyeFilmTest {
         DyeFilm film = Poured.read(Poured.film(task, Workers.alone()));
         assertThat(film.head()).isEqualTo(task.head());
         assertThat(film.frames()).isEqualTo(31);
-        assertThat(film.nearest(0.305)).isEqualTo(15);
-        assertThat(film.nearest(-1)).isZero();
-        assertThat(film.nearest(9)).isEqualTo(30);
         assertThat(film.frame(0).box()).isEqualTo(DyeFrame.Box.EMPTY);
         Grid grid = film.head().grid();
         var tank = task.shot().tank(grid);
