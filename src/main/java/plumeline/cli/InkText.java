@@ -1,5 +1,6 @@
 package plumeline.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -91,10 +92,13 @@ final class InkText {
                 break;
             }
         }
+        // As exact as the step: a quarter of a second is no tenth.
+        int decimals = Math.clamp(BigDecimal.valueOf(every).stripTrailingZeros().scale(), 0, 2);
         row("front after", "depth", "half-width");
         for (int n = 1; n * every <= last * (1 + 1e-9); n++) {
             int frame = (int) Math.round(n * every * rate);
-            row(seconds(n * every), shown(record.depth(frame)), shown(record.halfWidth(frame)));
+            String label = String.format(Locale.ROOT, "%." + decimals + "f s", n * every);
+            row(label, shown(record.depth(frame)), shown(record.halfWidth(frame)));
         }
     }
 
@@ -102,11 +106,9 @@ final class InkText {
         if (lengths.middle().isEmpty()) {
             return "-";
         }
-        String middle = length(lengths.middle().getAsDouble());
-        return lengths.low().isEmpty()
-                ? middle
-                : middle + " (" + plain(lengths.low().getAsDouble()) + " to "
-                        + plain(lengths.high().orElseThrow()) + ")";
+        return length(lengths.middle().getAsDouble()) + " ("
+                + plain(lengths.low().orElseThrow()) + " to "
+                + plain(lengths.high().orElseThrow()) + ")";
     }
 
     private String plain(double metres) {

@@ -10,7 +10,6 @@ import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
 import plumeline.plume.DyeFilm;
-import plumeline.plume.InkKey;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkRun;
 import plumeline.plume.InkShot;
@@ -51,7 +50,7 @@ record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folde
         if (!(looked instanceof Result.Whole<InkRecord.Run>(List<InkRecord.Run> seen))) {
             return Optional.empty();
         }
-        InkRecord record = new InkRecord(head(), viewing.subjects(), seen);
+        InkRecord record = new InkRecord(InkRecord.Head.of(ink, options.course(), viewing), viewing.subjects(), seen);
         PlainFile.write(folder.record(), RecordBytes.write(record));
         return Optional.of(record);
     }
@@ -68,18 +67,6 @@ record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folde
     private InkRecord.Run look(int run) throws IOException {
         DyeFilm film = folder.findFilm(run).orElseThrow(() -> new IOException(folder.film(run) + " is gone"));
         return viewing.look(film);
-    }
-
-    private InkRecord.Head head() {
-        return new InkRecord.Head(
-                ink.shot(),
-                InkKey.ofFlow(ink),
-                viewing.key(),
-                options.course(),
-                viewing.strength(),
-                ink.waters().box().low().z(),
-                ink.waters().depthMetres(),
-                ink.timing().framesPerSecond());
     }
 
     /// Makes the films that aren't there; false where it was stopped.

@@ -52,8 +52,6 @@ final class InkCommandTest {
               - {veiled_by: tin, part: top, time: 1 s}
         """;
 
-    private static final List<String> SMALL = List.of("one", "--cells", "15 mm", "--runs", "2", "--until", "1.2 s");
-
     @TempDir
     private Path folder;
 
@@ -68,8 +66,12 @@ final class InkCommandTest {
     }
 
     private Outcome run(String... more) {
-        List<String> words = new ArrayList<>(List.of("ink", plan.toString()));
-        words.addAll(SMALL);
+        return run(2, "1.2 s", more);
+    }
+
+    private Outcome run(int runs, String until, String... more) {
+        List<String> words = new ArrayList<>(List.of("ink", plan.toString(), "one", "--cells", "15 mm"));
+        words.addAll(List.of("--runs", "" + runs, "--until", until));
         words.addAll(List.of(more));
         return all(words);
     }
@@ -129,9 +131,7 @@ final class InkCommandTest {
 
     @Test
     void moreRuns_joinThoseThatAreThere() throws IOException {
-        List<String> one =
-                List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s");
-        all(one);
+        run(1, "1.2 s");
         byte[] film = Files.readAllBytes(inks().resolve("run-1.dye"));
         run();
         assertThat(err.toString(UTF_8)).contains("plumeline: 1 try into ", "; 1 more computed before");
@@ -141,7 +141,7 @@ final class InkCommandTest {
     @Test
     void fewerRuns_areTheFirstOfThoseThatAreThere() throws IOException {
         run();
-        all(List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s"));
+        run(1, "1.2 s");
         assertThat(out.toString(UTF_8)).startsWith("one: ink, 1 try of ");
         assertThat(err.toString(UTF_8)).isEqualTo("plumeline: computed before, with the same inputs\n");
         assertThat(InkFolder.records(folder.resolve("film.ink")))
@@ -206,7 +206,7 @@ final class InkCommandTest {
     /// Tries that were left before a want's time say nothing of it.
     @Test
     void triesLeftTooEarly_haveNoOdds() {
-        run("--until", "0.3 s");
+        assertThat(run(2, "0.3 s")).isEqualTo(Outcome.ANSWERED);
         assertThat(out.toString(UTF_8)).doesNotContain("ink_reaches tin").doesNotContain("veiled_by tin");
     }
 
@@ -249,6 +249,34 @@ final class InkCommandTest {
         assertThat(tin.get("veiled")).hasSize(7);
         assertThat(answer.get("wants").get(1).get("id").asString()).isEqualTo("one.2");
         assertThat(answer.get("wants").get(1).get("met").asInt()).isEqualTo(2);
+    }
+
+    @Test
+    void rows_sayTheTimeTheyAreOf() {
+        run(1, "1.8 s");
+        assertThat(out.toString(UTF_8)).contains("\n  0.25 s ", "\n  1.25 s ", "\n  1.50 s ", "\n  1.75 s ");
+        run(1, "1.2 s");
+        assertThat(out.toString(UTF_8)).contains("\n  0.2 s ", "\n  1.2 s ").doesNotContain("0.20 s ");
+    }
+
+    /// One try is enough for an interval: takes differ whatever one try does.
+    @Test
+    void oneTry_hasItsIntervalsToo() {
+        run(1, "1.2 s", "--json");
+        JsonNode depth =
+                new ObjectMapper().readTree(out.toString(UTF_8)).get("front").get("depth");
+        double middle = depth.get("value").get(60).asDouble();
+        assertThat(depth.get("low").get(60).asDouble()).isLessThan(middle);
+        assertThat(depth.get("high").get(60).asDouble()).isGreaterThan(middle);
+    }
+
+    @Test
+    void json_carriesAnyTitle() throws IOException {
+        String title = "\"Grüne\" Fläsch\\chen";
+        Files.writeString(plan, PLAN.replace("title: Test", "title: '" + title + "'"));
+        run("--json");
+        assertThat(new ObjectMapper().readTree(out.toString(UTF_8)).get("film").asString())
+                .isEqualTo(title);
     }
 
     @Test

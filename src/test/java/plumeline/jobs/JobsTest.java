@@ -32,8 +32,7 @@ final class JobsTest {
         for (int n = 0; n < 40; n++) {
             expected.add(n * n);
         }
-        assertThat(Jobs.run(squares(40), threads, _ -> {}, new Stop()))
-                .isEqualTo(new Result.Whole<>(expected));
+        assertThat(Jobs.run(squares(40), threads, _ -> {}, new Stop())).isEqualTo(new Result.Whole<>(expected));
     }
 
     @Test
@@ -87,8 +86,7 @@ final class JobsTest {
             }
             return true;
         };
-        assertThat(Jobs.run(List.of(job), 2, _ -> {}, new Stop()))
-                .isEqualTo(new Result.Whole<>(List.of(true)));
+        assertThat(Jobs.run(List.of(job), 2, _ -> {}, new Stop())).isEqualTo(new Result.Whole<>(List.of(true)));
     }
 
     @Test
@@ -104,7 +102,6 @@ final class JobsTest {
 
     @Test
     void noTasks_areDone() throws IOException {
-        assertThat(Jobs.run(List.<Job<Integer>>of(), 3, _ -> {}, new Stop()))
-                .isEqualTo(new Result.Whole<>(List.of()));
+        assertThat(Jobs.run(List.<Job<Integer>>of(), 3, _ -> {}, new Stop())).isEqualTo(new Result.Whole<>(List.of()));
     }
 }

@@ -72,9 +72,9 @@ final class PlumeOutsideTest {
     @Test
     @Outside(source = "table of Student's t at 0.90, from memory", kind = "standard", printedDigits = 3)
     void student_hasTheTablesValues() {
-        assertThat(Times.student(4)).isEqualTo(1.533, within(0.0005));
-        assertThat(Times.student(15)).isEqualTo(1.341, within(0.003));
-        assertThat(Times.student(30)).isEqualTo(1.310, within(0.002));
-        assertThat(Times.student(60)).isEqualTo(1.296, within(0.002));
+        assertThat(NextTake.student(4)).isEqualTo(1.533, within(0.0005));
+        assertThat(NextTake.student(15)).isEqualTo(1.341, within(0.003));
+        assertThat(NextTake.student(30)).isEqualTo(1.310, within(0.002));
+        assertThat(NextTake.student(60)).isEqualTo(1.296, within(0.002));
     }
 }

@@ -98,19 +98,7 @@ final class Poured {
         for (int run = 1; run <= runs; run++) {
             all.add(viewing.look(read(film(task(run), Workers.alone()))));
         }
-        return new InkRecord(head(stage, shot, viewing), viewing.subjects(), all);
-    }
-
-    static InkRecord.Head head(Stage stage, InkShot shot, Viewing viewing) {
-        return new InkRecord.Head(
-                stage.shot().name(),
-                InkKey.ofFlow(shot),
-                viewing.key(),
-                task(1).course(),
-                viewing.strength(),
-                shot.waters().box().low().z(),
-                shot.waters().depthMetres(),
-                shot.timing().framesPerSecond());
+        return new InkRecord(InkRecord.Head.of(shot, task(1).course(), viewing), viewing.subjects(), all);
     }
 
     /// A frame with the same share in every cell, or in those only that a test picks.

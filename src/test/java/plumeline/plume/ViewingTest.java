@@ -88,7 +88,8 @@ final class ViewingTest {
         InkRun.Task task = Poured.task(1);
         Viewing viewing = Viewing.of(stage, stage.startValues(), task.shot());
         InkRecord.Run run = viewing.look(curtain(task, 0.01f));
-        var record = new InkRecord(Poured.head(stage, task.shot(), viewing), viewing.subjects(), List.of(run));
+        var record =
+                new InkRecord(InkRecord.Head.of(task.shot(), task.course(), viewing), viewing.subjects(), List.of(run));
         Subject tin = record.findSubject("tin").orElseThrow();
         assertThat(tin.isSeen()).isTrue();
         // The lowest edge of the water's upper three quarters is 40 mm over the floor, the tin's middle at 30 mm, and
