@@ -1,12 +1,10 @@
 package plumeline.cli;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -59,15 +57,19 @@ final class InkFolder implements AutoCloseable {
             lock = file.tryLock();
         } catch (OverlappingFileLockException e) {
             // Another thread of this process has it: said below.
+        } finally {
+            if (lock == null) {
+                file.close();
+            }
         }
         if (lock == null) {
-            file.close();
             throw new Refusal("this ink is being run already, into " + folder, "Wait for it, or stop it.");
         }
         return new InkFolder(folder, file, lock);
     }
 
-    /// Every record that lies in a plan's folder and is whole; for whoever judges wants.
+    /// Every record that lies in a plan's folder and is whole; for whoever judges wants. What can't be read is passed
+    /// over.
     static List<InkRecord> records(Path ofPlan) throws IOException {
         List<InkRecord> records = new ArrayList<>();
         if (Files.isDirectory(ofPlan)) {
@@ -100,36 +102,41 @@ final class InkFolder implements AutoCloseable {
         return folder.resolve(RECORD);
     }
 
-    /// Whether a run's film is there, whole and of these inputs.
-    boolean isWhole(DyeFilm.Head head) throws IOException {
-        return findFilm(head.run()).map(DyeFilm::head).filter(head::equals).isPresent();
+    /// What is done with a film while its file is open.
+    interface Use<T> {
+        T of(DyeFilm film) throws IOException;
     }
 
-    Optional<DyeFilm> findFilm(int run) throws IOException {
+    /// Uses a run's film; empty where there is none, or a damaged one.
+    <T> Optional<T> use(int run, Use<T> use) throws IOException {
         Path path = film(run);
         if (!Files.isRegularFile(path)) {
             return Optional.empty();
         }
         try (FileChannel file = FileChannel.open(path)) {
-            ByteBuffer bytes = file.map(FileChannel.MapMode.READ_ONLY, 0, file.size());
-            return DyeFilm.read(bytes);
+            Optional<DyeFilm> film = DyeFilm.read(new FileBytes(file));
+            return film.isEmpty() ? Optional.empty() : Optional.of(use.of(film.get()));
         }
+    }
+
+    /// Whether a run's film is there, whole and of these inputs.
+    boolean isWhole(DyeFilm.Head head) throws IOException {
+        return use(head.run(), DyeFilm::head).filter(head::equals).isPresent();
     }
 
     Optional<InkRecord> findRecord() throws IOException {
         return find(record()).flatMap(RecordBytes::read);
     }
 
+    /// Where a run was put down.
     Optional<byte[]> findStop(int run) throws IOException {
         return Files.isRegularFile(part(run)) ? find(stop(run)) : Optional.empty();
     }
 
     private static Optional<byte[]> find(Path file) throws IOException {
-        try {
-            return Optional.of(Files.readAllBytes(file));
-        } catch (NoSuchFileException e) {
-            return Optional.empty();
-        }
+        return Files.isRegularFile(file) && Files.isReadable(file)
+                ? Optional.of(Files.readAllBytes(file))
+                : Optional.empty();
     }
 
     /// A film's last frame is written: from here on it is whole.

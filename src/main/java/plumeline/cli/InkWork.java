@@ -9,7 +9,6 @@ import plumeline.jobs.Job;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
-import plumeline.plume.DyeFilm;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkRun;
 import plumeline.plume.InkShot;
@@ -25,62 +24,85 @@ import plumeline.plume.Viewing;
 /// @param console who hears of it
 /// @param stop what ends it before
 record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folder, Console console, Stop stop) {
+    /// So often films are made again that are damaged as soon as they are made.
+    private static final int ROUNDS = 3;
+
     private InkRun.Task task(int run) {
         return new InkRun.Task(ink, options.course(), run);
     }
 
-    /// The record of so many runs: as kept where all is as it was, else of films that are kept or made.
+    /// The record of so many runs: as kept where all is as it was, else of films that are kept or made. A film that
+    /// turns out damaged is made again.
     Optional<InkRecord> record() throws IOException {
+        List<Integer> missing = missing();
+        Optional<InkRecord> kept = missing.isEmpty() ? findKept() : Optional.empty();
+        if (kept.isPresent()) {
+            console.say("plumeline: computed before, with the same inputs");
+            return kept;
+        }
+        for (int round = 0; round < ROUNDS; round++) {
+            if (!film(missing) || !(look() instanceof Result.Whole<Optional<InkRecord.Run>>(var looks))) {
+                return Optional.empty();
+            }
+            List<InkRecord.Run> seen = looks.stream().flatMap(Optional::stream).toList();
+            if (seen.size() == looks.size()) {
+                var record = new InkRecord(head(), viewing.subjects(), seen);
+                PlainFile.write(folder.record(), RecordBytes.write(record));
+                return Optional.of(record);
+            }
+            missing = missing();
+        }
+        throw new IOException("what is written into " + folder.path() + " doesn't stay as it was written");
+    }
+
+    private InkRecord.Head head() {
+        return InkRecord.Head.of(ink, options.course(), viewing);
+    }
+
+    /// The record that is there, where it is of all that was asked for.
+    private Optional<InkRecord> findKept() throws IOException {
         int runs = options.runs();
         Optional<InkRecord> kept = folder.findRecord();
-        if (kept.isPresent() && kept.get().runs().size() >= runs && kept.get().isSeenBy(viewing) && filmsAreWhole()) {
-            console.say("plumeline: computed before, with the same inputs");
-            return kept.map(
-                    all -> new InkRecord(all.head(), all.subjects(), all.runs().subList(0, runs)));
+        if (kept.isEmpty() && Files.exists(folder.record())) {
+            console.say("plumeline: " + folder.record() + " is damaged; the films are looked at again");
         }
-        if (!film()) {
-            return Optional.empty();
+        return kept.filter(all -> all.head().equals(head()) && all.runs().size() >= runs)
+                .map(all -> new InkRecord(all.head(), all.subjects(), all.runs().subList(0, runs)));
+    }
+
+    /// The tries whose films aren't there; says which are damaged.
+    private List<Integer> missing() throws IOException {
+        List<Integer> missing = new ArrayList<>();
+        for (int run = 1; run <= options.runs(); run++) {
+            if (!folder.isWhole(task(run).head())) {
+                missing.add(run);
+                if (Files.exists(folder.film(run))) {
+                    console.say("plumeline: " + folder.film(run) + " is damaged; try " + run + " is run again");
+                }
+            }
         }
-        List<Job<InkRecord.Run>> looks = new ArrayList<>();
-        for (int run = 1; run <= runs; run++) {
+        return missing;
+    }
+
+    private Result<Optional<InkRecord.Run>> look() throws IOException {
+        List<Job<Optional<InkRecord.Run>>> looks = new ArrayList<>();
+        for (int run = 1; run <= options.runs(); run++) {
             int number = run;
-            looks.add(_ -> look(number));
+            looks.add(_ -> folder.use(number, viewing::look));
         }
-        Result<InkRecord.Run> looked = Jobs.run(looks, options.threads(), new TimeLeft("looking at it", console), stop);
-        if (!(looked instanceof Result.Whole<InkRecord.Run>(List<InkRecord.Run> seen))) {
-            return Optional.empty();
-        }
-        InkRecord record = new InkRecord(InkRecord.Head.of(ink, options.course(), viewing), viewing.subjects(), seen);
-        PlainFile.write(folder.record(), RecordBytes.write(record));
-        return Optional.of(record);
+        return Jobs.run(looks, options.threads(), new TimeLeft("looking at it", console), stop);
     }
 
-    private boolean filmsAreWhole() throws IOException {
-        for (int run = 1; run <= options.runs(); run++) {
-            if (!folder.isWhole(task(run).head())) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private InkRecord.Run look(int run) throws IOException {
-        DyeFilm film = folder.findFilm(run).orElseThrow(() -> new IOException(folder.film(run) + " is gone"));
-        return viewing.look(film);
-    }
-
-    /// Makes the films that aren't there; false where it was stopped.
-    private boolean film() throws IOException {
-        List<Job<InkJob.Done>> jobs = new ArrayList<>();
-        int begun = 0;
-        for (int run = 1; run <= options.runs(); run++) {
-            if (!folder.isWhole(task(run).head())) {
-                jobs.add(new InkJob(task(run), folder, options.threads()));
-                begun += Files.isRegularFile(folder.stop(run)) ? 1 : 0;
-            }
-        }
-        if (jobs.isEmpty()) {
+    /// Makes films; false where it was stopped.
+    private boolean film(List<Integer> missing) throws IOException {
+        if (missing.isEmpty()) {
             return true;
+        }
+        List<Job<Integer>> jobs = new ArrayList<>();
+        int begun = 0;
+        for (int run : missing) {
+            jobs.add(new InkJob(task(run), folder, options.threads(), console));
+            begun += folder.findStop(run).isPresent() ? 1 : 0;
         }
         int kept = options.runs() - jobs.size();
         console.say("plumeline: " + jobs.size() + (jobs.size() == 1 ? " try" : " tries") + " into "
@@ -88,6 +110,6 @@ record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folde
                 + (kept > 0 ? "; " + kept + " more computed before" : "")
                 + (begun > 0 ? "; going on with " + begun + " that stopped" : ""));
         var progress = new TimeLeft("ink", console);
-        return Jobs.run(jobs, options.threads(), progress, stop) instanceof Result.Whole<InkJob.Done>;
+        return Jobs.run(jobs, options.threads(), progress, stop) instanceof Result.Whole<Integer>;
     }
 }

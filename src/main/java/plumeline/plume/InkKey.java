@@ -18,7 +18,7 @@ import plumeline.geom.Vec;
 /// @param hex SHA-256, 64 hexadecimal digits
 public record InkKey(String hex) {
     /// Raised whenever the flow or the films would come out differently.
-    private static final String EDITION = "ink 1";
+    private static final String EDITION = "ink 2";
 
     /// Checks the form.
     public InkKey {

@@ -17,6 +17,7 @@ import plumeline.jobs.Jobs;
 import plumeline.jobs.Progress;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
+import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plume.InkCourse;
 import plumeline.plume.InkKey;
@@ -79,7 +80,11 @@ final class InkCommandTest {
     private Outcome all(List<String> words) {
         out.reset();
         err.reset();
-        return Main.run(words, new Console(new ByteArrayInputStream(new byte[0]), out, err));
+        return Main.run(words, console());
+    }
+
+    private Console console() {
+        return new Console(new ByteArrayInputStream(new byte[0]), out, err);
     }
 
     private Path inks() throws IOException {
@@ -203,6 +208,82 @@ final class InkCommandTest {
         assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
     }
 
+    private static void damage(Path file, double atShare) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        bytes[(int) (atShare * (bytes.length - 1))] ^= 0x20;
+        Files.write(file, bytes);
+    }
+
+    /// Damaged in its head, its frames or its end, cut short or emptied: that try is run again, the other one isn't,
+    /// and what is said in the end is the same.
+    @Test
+    void damagedFilm_isNoticedAndThatTryRunAgain() throws IOException {
+        run();
+        String first = out.toString(UTF_8);
+        Path film = inks().resolve("run-2.dye");
+        byte[] whole = Files.readAllBytes(film);
+        for (double at : new double[] {0.003, 0.4, 0.7, 1}) {
+            damage(film, at);
+            checkRunAgain(film, first);
+            assertThat(Files.readAllBytes(film)).isEqualTo(whole);
+        }
+        for (int length : new int[] {0, 20, whole.length / 2, whole.length - 1}) {
+            Files.write(film, java.util.Arrays.copyOf(whole, length));
+            checkRunAgain(film, first);
+        }
+        Files.writeString(film, "mind the seal");
+        checkRunAgain(film, first);
+    }
+
+    private void checkRunAgain(Path film, String answer) {
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8))
+                .startsWith("plumeline: " + film + " is damaged; try 2 is run again\nplumeline: 1 try into ")
+                .contains("; 1 more computed before");
+        assertThat(out.toString(UTF_8)).isEqualTo(answer);
+    }
+
+    @Test
+    void damagedRecord_isMadeAgainOfTheFilms() throws IOException {
+        run();
+        String first = out.toString(UTF_8);
+        Path record = inks().resolve("record.ink");
+        damage(record, 0.5);
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8))
+                .startsWith("plumeline: " + record + " is damaged; the films are looked at again\n")
+                .doesNotContain("into");
+        assertThat(out.toString(UTF_8)).isEqualTo(first);
+    }
+
+    /// A try that was put down and is damaged since, in its film or in its state, begins anew.
+    @Test
+    void damagedBeginning_beginsAnew() throws IOException, Refusal {
+        InkRun.Task task = task();
+        InkKey key = InkKey.ofRuns(task.shot(), task.course());
+        try (InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", key);
+                InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", key)) {
+            Jobs.run(List.of(new InkJob(task, whole, 1, console())), 1, _ -> {}, new Stop());
+            for (String name : List.of("run-1.stop", "run-1.dye.part")) {
+                var stop = new Stop();
+                Progress stopping = share -> {
+                    if (share > 0.4) {
+                        stop.ask();
+                    }
+                };
+                Jobs.run(List.of(new InkJob(task, parts, 1, console())), 1, stopping, stop);
+                damage(parts.path().resolve(name), 0.5);
+                err.reset();
+                Jobs.run(List.of(new InkJob(task, parts, 1, console())), 1, _ -> {}, new Stop());
+                assertThat(err.toString(UTF_8))
+                        .as(name)
+                        .isEqualTo("plumeline: what was kept of try 1 is damaged; it begins anew\n");
+                assertThat(Files.readAllBytes(parts.film(1))).isEqualTo(Files.readAllBytes(whole.film(1)));
+                Files.delete(parts.film(1));
+            }
+        }
+    }
+
     /// Tries that were left before a want's time say nothing of it.
     @Test
     void triesLeftTooEarly_haveNoOdds() {
@@ -302,23 +383,21 @@ final class InkCommandTest {
         checkRefused("--threads is x; must be", List.of("ink", name, "one", "--threads", "x"));
     }
 
+    private static InkRun.Task task() {
+        Plan read = Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        Stage stage = Stage.of(read, read.shots().getFirst());
+        InkShot ink = ((InkReading.Ready) InkShots.read(stage, stage.startValues())).shot();
+        return new InkRun.Task(ink, new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6)), 1);
+    }
+
     @Test
     void stopped_goesOnToTheSameBytes() throws IOException, Refusal {
-        Stage stage = Stage.of(
-                Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow(),
-                Plans.read(PLAN.getBytes(UTF_8), "p.yaml")
-                        .plan()
-                        .orElseThrow()
-                        .shots()
-                        .getFirst());
-        InkShot ink = ((InkReading.Ready) InkShots.read(stage, stage.startValues())).shot();
-        var course = new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6));
-        var task = new InkRun.Task(ink, course, 1);
-        InkKey key = InkKey.ofRuns(ink, course);
+        InkRun.Task task = task();
+        InkKey key = InkKey.ofRuns(task.shot(), task.course());
         try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", key);
                 InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", key)) {
-            var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1)), 1, _ -> {}, new Stop());
-            assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(InkJob.Done.WHOLE)));
+            var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1, console())), 1, _ -> {}, new Stop());
+            assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(31)));
             int rounds = 0;
             boolean done = false;
             while (!done) {
@@ -329,7 +408,8 @@ final class InkCommandTest {
                         stop.ask();
                     }
                 };
-                done = Jobs.run(List.of(new InkJob(task, parts, 1)), 1, stopping, stop) instanceof Result.Whole<?>;
+                done = Jobs.run(List.of(new InkJob(task, parts, 1, console())), 1, stopping, stop)
+                        instanceof Result.Whole<?>;
                 assertThat(parts.part(1).toFile().exists()).isEqualTo(!done);
                 assertThat(parts.film(1).toFile().exists()).isEqualTo(done);
                 rounds++;

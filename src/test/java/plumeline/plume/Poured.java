@@ -1,9 +1,11 @@
 package plumeline.plume;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -86,12 +88,27 @@ final class Poured {
         return bytes.toByteArray();
     }
 
-    static DyeFilm read(byte[] film) {
-        return DyeFilm.read(ByteBuffer.wrap(film)).orElseThrow();
+    static DyeFilm read(byte[] film) throws IOException {
+        return DyeFilm.read(source(film)).orElseThrow();
+    }
+
+    /// Bytes in memory.
+    static DyeFilm.Source source(byte[] bytes) {
+        return new DyeFilm.Source() {
+            @Override
+            public long size() {
+                return bytes.length;
+            }
+
+            @Override
+            public ByteBuffer read(long at, int length) {
+                return ByteBuffer.wrap(Arrays.copyOfRange(bytes, (int) at, (int) at + length));
+            }
+        };
     }
 
     /// A record of so many runs.
-    static InkRecord record(Stage stage, int runs) {
+    static InkRecord record(Stage stage, int runs) throws IOException {
         InkShot shot = shot(stage);
         Viewing viewing = Viewing.of(stage, stage.startValues(), shot);
         List<InkRecord.Run> all = new ArrayList<>();
