@@ -2,21 +2,26 @@ package plumeline.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import plumeline.plan.Plan;
-import plumeline.plan.Shot;
 import plumeline.plume.InkRecord;
+import plumeline.plume.InkShot;
+import plumeline.plume.InkTries;
 
 /// What `ink` has to say.
 ///
-/// @param plan the plan
-/// @param shot the shot
-/// @param record what its runs say
-/// @param assumed what was taken for what isn't written, each in a few words
-/// @param folder where it is kept
-/// @param cells how many cells there are along each axis
-record InkAnswer(Plan plan, Shot shot, InkRecord record, List<String> assumed, Path folder, List<Integer> cells) {
-    InkAnswer {
-        assumed = List.copyOf(assumed);
-        cells = List.copyOf(cells);
+/// @param of the shot or pass it is of
+/// @param tries its tries
+/// @param record what they say
+/// @param files where the record is kept, the films beside it
+record InkAnswer(InkChoice of, InkTries tries, InkRecord record, Path files) {
+    /// What each try had of what is written with a ±.
+    ///
+    /// @return for each such value those of the tries, in their order
+    List<List<InkShot.Spread>> drawn() {
+        List<List<InkShot.Spread>> drawn = record.runs().stream()
+                .map(run -> tries.task(run.number()).shot().spreads())
+                .toList();
+        return java.util.stream.IntStream.range(0, tries.planned().spreads().size())
+                .mapToObj(n -> drawn.stream().map(each -> each.get(n)).toList())
+                .toList();
     }
 }

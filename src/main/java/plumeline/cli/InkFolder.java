@@ -22,15 +22,20 @@ import plumeline.plume.RecordBytes;
 /// `PLAN.ink/SHOT-KEY/` holds `run-N.dye` (a film), `record.ink`; and while a run isn't over `run-N.dye.part` with the
 /// `run-N.stop` from which it goes on.
 final class InkFolder implements AutoCloseable {
-    private static final String RECORD = "record.ink";
+    /// The record's name; that of a pass has its name behind a hyphen.
+    private static final String RECORD = "record";
+
+    private static final String RECORD_ENDING = ".ink";
     private static final String LOCK = ".lock";
 
     private final Path folder;
+    private final String pass;
     private final FileChannel lockFile;
     private final FileLock lock;
 
-    private InkFolder(Path folder, FileChannel lockFile, FileLock lock) {
+    private InkFolder(Path folder, String pass, FileChannel lockFile, FileLock lock) {
         this.folder = folder;
+        this.pass = pass;
         this.lockFile = lockFile;
         this.lock = lock;
     }
@@ -47,8 +52,9 @@ final class InkFolder implements AutoCloseable {
         return path.resolveSibling((dot > 0 ? last.substring(0, dot) : last) + ".ink");
     }
 
-    /// Opens the folder of one set of inputs, for this process alone.
-    static InkFolder open(Path ofPlan, String shot, InkKey runs) throws Refusal, IOException {
+    /// Opens the folder of one set of inputs, for this process alone. Passes whose ink is the same share films, and
+    /// each has its record.
+    static InkFolder open(Path ofPlan, String shot, String pass, InkKey runs) throws Refusal, IOException {
         Path folder = ofPlan.resolve(shot + "-" + runs.brief());
         PlainFile.makeFolder(folder);
         FileChannel file = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -65,7 +71,7 @@ final class InkFolder implements AutoCloseable {
         if (lock == null) {
             throw new Refusal("this ink is being run already, into " + folder, "Wait for it, or stop it.");
         }
-        return new InkFolder(folder, file, lock);
+        return new InkFolder(folder, pass, file, lock);
     }
 
     /// Every record that lies in a plan's folder and is whole; for whoever judges wants. What can't be read is passed
@@ -75,11 +81,24 @@ final class InkFolder implements AutoCloseable {
         if (Files.isDirectory(ofPlan)) {
             try (Stream<Path> folders = Files.list(ofPlan)) {
                 for (Path each : folders.filter(Files::isDirectory).sorted().toList()) {
-                    find(each.resolve(RECORD)).flatMap(RecordBytes::read).ifPresent(records::add);
+                    addRecords(each, records);
                 }
             }
         }
         return records;
+    }
+
+    private static void addRecords(Path folder, List<InkRecord> records) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path each : files.filter(InkFolder::isRecord).sorted().toList()) {
+                find(each).flatMap(RecordBytes::read).ifPresent(records::add);
+            }
+        }
+    }
+
+    private static boolean isRecord(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.startsWith(RECORD) && name.endsWith(RECORD_ENDING);
     }
 
     Path path() {
@@ -99,7 +118,7 @@ final class InkFolder implements AutoCloseable {
     }
 
     Path record() {
-        return folder.resolve(RECORD);
+        return folder.resolve(RECORD + (pass.isEmpty() ? "" : "-" + pass) + RECORD_ENDING);
     }
 
     /// What is done with a film while its file is open.

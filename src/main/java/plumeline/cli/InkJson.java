@@ -8,11 +8,14 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import plumeline.flow.Grid;
 import plumeline.plume.InkRecord;
+import plumeline.plume.InkShot;
 import plumeline.plume.Lengths;
 import plumeline.plume.Subject;
 import plumeline.plume.Times;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Unit;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.StreamWriteFeature;
@@ -47,13 +50,17 @@ final class InkJson {
 
     private void all() {
         out.writeStartObject();
-        answer.plan().film().title().ifPresent(title -> out.writeStringProperty("film", title));
-        out.writeStringProperty("shot", answer.shot().name());
+        answer.of().plan().film().title().ifPresent(title -> out.writeStringProperty("film", title));
+        out.writeStringProperty("shot", answer.of().shot().name());
+        if (!answer.of().passes().isEmpty()) {
+            strings("passes", answer.of().passes());
+        }
         out.writeStringProperty("key", record.head().flow().hex());
         out.writeNumberProperty("runs", record.runs().size());
         out.writeNumberProperty("seed", record.head().course().seed());
         out.writeArrayPropertyStart("cells");
-        answer.cells().forEach(out::writeNumber);
+        Grid grid = answer.tries().grid();
+        List.of(grid.nx(), grid.ny(), grid.nz()).forEach(out::writeNumber);
         out.writeEndArray();
         number("rate", record.head().framesPerSecond());
         out.writeObjectPropertyStart("strength");
@@ -61,8 +68,9 @@ final class InkJson {
         out.writeStringProperty("unit", "/cm");
         out.writeStringProperty("origin", record.head().strength().measured() ? "given" : "guessed");
         out.writeEndObject();
-        out.writeArrayPropertyStart("assumed");
-        answer.assumed().forEach(out::writeString);
+        strings("assumed", answer.of().assumed());
+        out.writeArrayPropertyStart("drawn");
+        answer.drawn().forEach(this::drawn);
         out.writeEndArray();
         out.writeObjectPropertyStart("front");
         out.writeStringProperty("unit", "mm");
@@ -76,7 +84,26 @@ final class InkJson {
         out.writeArrayPropertyStart("wants");
         InkOdds.of(answer).forEach(this::odds);
         out.writeEndArray();
-        out.writeStringProperty("folder", answer.folder().toString());
+        out.writeStringProperty("folder", String.valueOf(answer.files().getParent()));
+        out.writeEndObject();
+    }
+
+    private void strings(String name, List<String> texts) {
+        out.writeArrayPropertyStart(name);
+        texts.forEach(out::writeString);
+        out.writeEndArray();
+    }
+
+    /// What the tries had of a value with a ±, in their order.
+    private void drawn(List<InkShot.Spread> values) {
+        Unit unit = values.getFirst().value().unit();
+        out.writeStartObject();
+        out.writeStringProperty("of", values.getFirst().name());
+        out.writeStringProperty("unit", unit.symbol());
+        number("spread", values.getFirst().halfWidthSi() / unit.factor());
+        out.writeArrayPropertyStart("runs");
+        values.forEach(each -> out.writeNumber(rounded(each.value().value())));
+        out.writeEndArray();
         out.writeEndObject();
     }
 

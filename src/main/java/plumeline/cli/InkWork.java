@@ -10,26 +10,21 @@ import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
 import plumeline.plume.InkRecord;
-import plumeline.plume.InkRun;
-import plumeline.plume.InkShot;
+import plumeline.plume.InkTries;
 import plumeline.plume.RecordBytes;
 import plumeline.plume.Viewing;
 
 /// Makes the record of a shot's ink: films that are missing first, then the look at all of them.
 ///
-/// @param ink the shot's ink and water
+/// @param tries the shot's tries
 /// @param options what was asked for
 /// @param viewing the look from its camera
 /// @param folder where films and record are kept
 /// @param console who hears of it
 /// @param stop what ends it before
-record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folder, Console console, Stop stop) {
+record InkWork(InkTries tries, InkOptions options, Viewing viewing, InkFolder folder, Console console, Stop stop) {
     /// So often films are made again that are damaged as soon as they are made.
     private static final int ROUNDS = 3;
-
-    private InkRun.Task task(int run) {
-        return new InkRun.Task(ink, options.course(), run);
-    }
 
     /// The record of so many runs: as kept where all is as it was, else of films that are kept or made. A film that
     /// turns out damaged is made again.
@@ -56,7 +51,7 @@ record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folde
     }
 
     private InkRecord.Head head() {
-        return InkRecord.Head.of(ink, options.course(), viewing);
+        return InkRecord.Head.of(tries.planned(), tries.course(), viewing);
     }
 
     /// The record that is there, where it is of all that was asked for.
@@ -74,7 +69,7 @@ record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folde
     private List<Integer> missing() throws IOException {
         List<Integer> missing = new ArrayList<>();
         for (int run = 1; run <= options.runs(); run++) {
-            if (!folder.isWhole(task(run).head())) {
+            if (!folder.isWhole(tries.task(run).head())) {
                 missing.add(run);
                 if (Files.exists(folder.film(run))) {
                     console.say("plumeline: " + folder.film(run) + " is damaged; try " + run + " is run again");
@@ -101,7 +96,7 @@ record InkWork(InkShot ink, InkOptions options, Viewing viewing, InkFolder folde
         List<Job<Integer>> jobs = new ArrayList<>();
         int begun = 0;
         for (int run : missing) {
-            jobs.add(new InkJob(task(run), folder, options.threads(), console));
+            jobs.add(new InkJob(tries.task(run), folder, options.threads(), console));
             begun += folder.findStop(run).isPresent() ? 1 : 0;
         }
         int kept = options.runs() - jobs.size();

@@ -34,7 +34,8 @@ public record InkKey(String hex) {
         return hex.substring(0, 12);
     }
 
-    /// The key of what decides the flow: tank and water, ink, nozzle, what is in the water, the rate of frames.
+    /// The key of what decides the flow: tank and water, ink, nozzle and each ±, what is in the water, the rate of
+    /// frames.
     ///
     /// @param shot the shot's ink and water
     /// @return the key
@@ -49,6 +50,9 @@ public record InkKey(String hex) {
         text.number(shot.pour().startSeconds()).number(shot.pour().endSeconds());
         for (Body body : shot.bodies()) {
             text.body(body);
+        }
+        for (InkShot.Spread spread : shot.spreads()) {
+            text.word(spread.name()).number(spread.value().si()).number(spread.halfWidthSi());
         }
         return text.number(shot.timing().framesPerSecond()).key();
     }

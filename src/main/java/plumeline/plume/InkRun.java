@@ -35,16 +35,17 @@ public final class InkRun {
 
     /// Which run of what.
     ///
-    /// @param shot the shot's ink and water
+    /// @param key the key of the shot's runs, [InkKey#ofRuns]
+    /// @param shot the shot's ink and water, as this run has them
     /// @param course how finely and how long
     /// @param number the run's number, from 1
-    public record Task(InkShot shot, InkCourse course, int number) {
+    public record Task(InkKey key, InkShot shot, InkCourse course, int number) {
         /// What its film is of.
         ///
         /// @return the film's head
         public DyeFilm.Head head() {
             return new DyeFilm.Head(
-                    InkKey.ofRuns(shot, course),
+                    key,
                     number,
                     course.seed(number),
                     grid(),

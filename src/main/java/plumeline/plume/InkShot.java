@@ -12,6 +12,7 @@ import plumeline.geom.Body;
 import plumeline.geom.Bounds;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
+import plumeline.quantity.Quantity;
 
 /// A shot's ink and water as plain numbers: what a flow is set up from.
 ///
@@ -20,14 +21,23 @@ import plumeline.geom.Vec;
 /// @param pour how the ink comes in
 /// @param bodies what stands or hangs in the water, as at the release's start
 /// @param timing how release, shot and rate lie in time
+/// @param spreads what is written with a ±, and what of it counts here: as written, or as a try has it
 /// @param assumed what was taken for what isn't written, each in a few words
-public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, Timing timing, List<String> assumed) {
+public record InkShot(
+        String shot,
+        Waters waters,
+        Pour pour,
+        List<Body> bodies,
+        Timing timing,
+        List<Spread> spreads,
+        List<String> assumed) {
     /// How far a stream's speed wanders, as a share of itself: what a hand on a syringe leaves.
     private static final double NOISE = 1;
 
     /// Copies the lists.
     public InkShot {
         bodies = List.copyOf(bodies);
+        spreads = List.copyOf(spreads);
         assumed = List.copyOf(assumed);
     }
 
@@ -64,6 +74,13 @@ public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, 
     /// @param floorSeconds when the law has the ink on the floor, seconds from the release's start; a guess for
     /// progress
     public record Timing(double framesPerSecond, double startSeconds, double shotSeconds, double floorSeconds) {}
+
+    /// Something that is written with a ±.
+    ///
+    /// @param name what it is, as the plan's path says
+    /// @param value its value here
+    /// @param halfWidthSi its ±, a 95 % half-width, SI, > 0
+    public record Spread(String name, Quantity value, double halfWidthSi) {}
 
     /// Cuts the water into cells.
     ///

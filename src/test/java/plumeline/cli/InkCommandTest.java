@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,12 +21,8 @@ import plumeline.jobs.Stop;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plume.InkCourse;
-import plumeline.plume.InkKey;
-import plumeline.plume.InkReading;
 import plumeline.plume.InkRun;
-import plumeline.plume.InkShot;
-import plumeline.plume.InkShots;
-import plumeline.stage.Stage;
+import plumeline.plume.InkTries;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -260,9 +257,8 @@ final class InkCommandTest {
     @Test
     void damagedBeginning_beginsAnew() throws IOException, Refusal {
         InkRun.Task task = task();
-        InkKey key = InkKey.ofRuns(task.shot(), task.course());
-        try (InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", key);
-                InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", key)) {
+        try (InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", "", task.key());
+                InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", "", task.key())) {
             Jobs.run(List.of(new InkJob(task, whole, 1, console())), 1, _ -> {}, new Stop());
             for (String name : List.of("run-1.stop", "run-1.dye.part")) {
                 var stop = new Stop();
@@ -383,19 +379,125 @@ final class InkCommandTest {
         checkRefused("--threads is x; must be", List.of("ink", name, "one", "--threads", "x"));
     }
 
-    private static InkRun.Task task() {
+    /// What is written with a ± is drawn for each try and told; the same seed draws the same.
+    @Test
+    void spreads_enterTheTries() throws IOException {
+        run();
+        String asWritten = out.toString(UTF_8);
+        assertThat(asWritten).contains("set exactly as written").doesNotContain("own draw");
+        Files.writeString(plan, PLAN.replace("volume: 3 ml", "volume: 3 ml ± 0.5 ml"));
+        run();
+        assertThat(err.toString(UTF_8)).contains("plumeline: 2 tries into ");
+        assertThat(out.toString(UTF_8))
+                .contains(
+                        "set as written, within its ±",
+                        "Each try has its own draw within the ± of shots.one.release.volume.");
+        run("--json");
+        JsonNode drawn = new ObjectMapper().readTree(out.toString(UTF_8)).get("drawn");
+        assertThat(drawn).hasSize(1);
+        assertThat(drawn.get(0).get("of").asString()).isEqualTo("shots.one.release.volume");
+        assertThat(drawn.get(0).get("unit").asString()).isEqualTo("ml");
+        assertThat(drawn.get(0).get("spread").asDouble()).isEqualTo(0.5);
+        double one = drawn.get(0).get("runs").get(0).asDouble();
+        double two = drawn.get(0).get("runs").get(1).asDouble();
+        assertThat(one).isBetween(2.5, 3.5).isNotEqualTo(two);
+        assertThat(two).isBetween(2.5, 3.5);
+        String first = out.toString(UTF_8);
+        run("--json", "--fresh", "--threads", "3");
+        assertThat(out.toString(UTF_8)).isEqualTo(first);
+    }
+
+    /// With these passes; the last want is of the pass faint alone.
+    private void writePasses(String passes) throws IOException {
+        Files.writeString(
+                plan,
+                PLAN.replace("    wants:", "    passes: {" + passes + "}\n    wants:")
+                        .replace("part: top, time: 1 s}", "part: top, time: 1 s, pass: faint}")
+                        .replace("inks: {", "inks: {faint: {density: 1.02 g/ml, strength: 100 /cm}, "));
+        assertThat(Files.readString(plan)).contains("passes:", "pass: faint", "faint: {density");
+    }
+
+    @Test
+    void passesThatDiffer_mustBeChosenFrom() throws IOException {
+        writePasses("dark: {}, faint: {release.ink: faint}");
+        List<String> words =
+                List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s");
+        checkRefused(
+                "passes of the shot one differ in their ink or how it is seen: dark, faint\n  Name one of them, such as"
+                        + " --pass dark.",
+                words);
+        assertThat(run("--pass", "dark")).isEqualTo(Outcome.ANSWERED);
+        String dark = out.toString(UTF_8);
+        assertThat(dark)
+                .startsWith("one (dark): ink, ")
+                .contains("clear_until tin")
+                .doesNotContain("veiled_by tin");
+        assertThat(run("--pass", "faint", "--json")).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).contains("2 tries into");
+        JsonNode faint = new ObjectMapper().readTree(out.toString(UTF_8));
+        assertThat(faint.get("passes").get(0).asString()).isEqualTo("faint");
+        assertThat(faint.get("wants")).hasSize(3);
+        assertThat(InkFolder.records(folder.resolve("film.ink"))).hasSize(2);
+        all(List.of("solve", plan.toString()));
+        assertThat(out.toString(UTF_8)).contains("In the simulation");
+        checkRefused(
+                "the shot one has no pass fain; it has dark, faint\n  Try --pass faint.",
+                List.of("ink", plan.toString(), "one", "--pass", "fain"));
+    }
+
+    @Test
+    void passesThatAreAlike_needNoChoice() throws IOException {
+        writePasses("warm: {}, faint: {camera.f_number: 11}");
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).startsWith("one (warm, faint): ink, ").contains("of 2 tries: veiled_by tin");
+        assertThat(run("--pass", "faint")).isEqualTo(Outcome.ANSWERED);
+        // The same films, looked at for a record of its own.
+        assertThat(err.toString(UTF_8)).doesNotContain("into");
+        assertThat(out.toString(UTF_8)).startsWith("one (faint): ink, ").contains("record-faint.ink for wants");
+    }
+
+    @Test
+    void onePassWithInk_isTakenAndNamed() throws IOException {
+        writePasses("dry: {release: {thing: tin}}, faint: {}");
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).startsWith("one (faint): ink, ");
+        checkRefused(
+                "pass dry: shots.one.release lets no ink go", List.of("ink", plan.toString(), "one", "--pass", "dry"));
+    }
+
+    /// A pass that moves the nozzle is followed from where it puts it.
+    @Test
+    void passThatMovesTheNozzle_isFollowedFromThere() throws IOException {
+        writePasses("near: {}, faint: {'release.at.z': 120 mm}");
+        run("--pass", "near");
+        List<String> near = out.toString(UTF_8).lines().toList();
+        run("--pass", "faint");
+        assertThat(err.toString(UTF_8)).contains("2 tries into");
+        List<String> lower = out.toString(UTF_8).lines().toList();
+        assertThat(lower.get(1)).isEqualTo(near.get(1));
+        // Of the tin's top: let go 82 mm above it, and 52 mm.
+        assertThat(lower.get(2)).startsWith("  tin's top  ").isNotEqualTo(near.get(2));
+    }
+
+    @Test
+    void passWhereThereIsNone_isRefused() {
+        checkRefused(
+                "the shot one has no passes\n  Leave --pass out.",
+                List.of("ink", plan.toString(), "one", "--pass", "dark"));
+    }
+
+    private static InkRun.Task task() throws Refusal {
         Plan read = Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
-        Stage stage = Stage.of(read, read.shots().getFirst());
-        InkShot ink = ((InkReading.Ready) InkShots.read(stage, stage.startValues())).shot();
-        return new InkRun.Task(ink, new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6)), 1);
+        InkChoice choice = InkChoice.of(read, read.shots().getFirst(), Optional.empty());
+        var course = new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6));
+        return new InkTries(choice.stage(), choice.valuesSi(), choice.ink(), course).task(1);
     }
 
     @Test
     void stopped_goesOnToTheSameBytes() throws IOException, Refusal {
         InkRun.Task task = task();
-        InkKey key = InkKey.ofRuns(task.shot(), task.course());
-        try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", key);
-                InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", key)) {
+        try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", "", task.key());
+                InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", "", task.key())) {
             var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1, console())), 1, _ -> {}, new Stop());
             assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(31)));
             int rounds = 0;

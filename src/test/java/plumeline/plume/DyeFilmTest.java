@@ -223,9 +223,8 @@ final class DyeFilmTest {
 
     @Test
     void run_untilTheFloor_endsThereButNotBeforeTheShot() {
-        InkShot shot = Poured.shot(Poured.stage());
-        var task = new InkRun.Task(shot, new InkCourse(0.02, 1, new InkCourse.Until.ShotAndFloor()), 1);
-        InkRun run = InkRun.start(task, Workers.alone());
+        var course = new InkCourse(0.02, 1, new InkCourse.Until.ShotAndFloor());
+        InkRun run = InkRun.start(Poured.tries(Poured.stage(), course).task(1), Workers.alone());
         while (!run.isOver()) {
             run.next();
         }

@@ -42,6 +42,7 @@ final class Poured {
             rose: {density: 1.06 g/ml, strength: 100 /cm}
             unknown: {density: 1.06 g/ml}
             unweighed: {strength: 100 /cm}
+            loose: {density: 1.06 g/ml ± 0.008 g/ml, strength: 100 /cm}
             syrup: {density: 1.3 g/ml}
         shots:
           one:
@@ -73,7 +74,13 @@ final class Poured {
     }
 
     static InkRun.Task task(int run) {
-        return new InkRun.Task(shot(stage()), new InkCourse(0.01, 1, new InkCourse.Until.Time(0.6)), run);
+        return tries(stage(), new InkCourse(0.01, 1, new InkCourse.Until.Time(0.6)))
+                .task(run);
+    }
+
+    static InkTries tries(Stage stage, InkCourse course) {
+        List<Double> values = Arrays.stream(stage.startValues()).boxed().toList();
+        return new InkTries(stage, values, shot(stage), course);
     }
 
     /// A whole run's film.
