@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import plumeline.flow.Grid;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
 import plumeline.plan.Shot;
@@ -14,8 +14,18 @@ import plumeline.plume.InkTries;
 
 /// `ink PLAN SHOT`: follows a shot's ink through its tank several times and says when it is where.
 final class InkCommand implements Command {
-    /// A tenth of a gigabyte a run.
-    private static final long MOST_CELLS = 8_000_000;
+    private final InkMemory memory;
+
+    InkCommand() {
+        this(InkMemory.ofThisProgram());
+    }
+
+    InkCommand(InkMemory memory) {
+        this.memory = memory;
+    }
+
+    /// The largest cells there may be, in tenths of a millimetre.
+    private static final long MOST_TENTHS = 200;
 
     @Override
     public Usage usage() {
@@ -54,7 +64,7 @@ final class InkCommand implements Command {
         Shot shot = PlanFile.shot(plan, given.plain().get(1));
         InkChoice choice = InkChoice.of(plan, shot, given.findValue("--pass"));
         var tries = new InkTries(choice.stage(), choice.valuesSi(), choice.ink(), options.course());
-        check(tries);
+        check(tries, memory);
         Path ofPlan = given.findValue("--to").isPresent()
                 ? PlainFile.toPath(given.findValue("--to").get())
                 : InkFolder.ofPlan(name);
@@ -64,8 +74,9 @@ final class InkCommand implements Command {
             if (given.has("--fresh")) {
                 folder.clear();
             }
-            Optional<InkRecord> record =
-                    new InkWork(tries, options, choice.viewing(), folder, console, interruption.stop()).record();
+            Optional<InkRecord> record = new InkWork(
+                            tries, options, memory, choice.viewing(), folder, console, interruption.stop())
+                    .record();
             if (record.isEmpty()) {
                 console.say("plumeline: stopped; the same command" + (given.has("--fresh") ? " without --fresh" : "")
                         + " goes on from here");
@@ -77,21 +88,41 @@ final class InkCommand implements Command {
         }
     }
 
-    private static void check(InkTries tries) throws Refusal {
-        Grid grid = tries.grid();
-        long cells = (long) grid.nx() * grid.ny() * grid.nz();
-        if (cells > MOST_CELLS) {
-            throw new Refusal(
-                    "the water would be cut into " + cells / 1_000_000 + " million cells; at most "
-                            + MOST_CELLS / 1_000_000 + " million are computed",
-                    "Give larger ones with --cells.");
+    private static void check(InkTries tries, InkMemory memory) throws Refusal {
+        double asked = tries.course().cellMetres();
+        long cells = tries.planned().cells(asked);
+        if (cells > memory.mostCells()) {
+            throw tooMany(tries, memory, cells);
         }
-        if (!tries.planned().isOpenAtMouth(grid)) {
+        if (!tries.planned().isOpenAtMouth(tries.grid())) {
             throw new Refusal(
                     "shots." + tries.planned().shot()
                             + ".release.at is so near a placed thing that the flow there isn't computed",
                     "Move the nozzle clear of it, or cut the water more finely with --cells.");
         }
+    }
+
+    /// Says what would be accepted: the finest cells by tenths of a millimetre.
+    private static Refusal tooMany(InkTries tries, InkMemory memory, long cells) {
+        long tenths = (long) Math.ceil(tries.course().cellMetres() * 1e4 - 1e-6);
+        while (tenths < MOST_TENTHS && tries.planned().cells(tenths / 1e4) > memory.mostCells()) {
+            tenths++;
+        }
+        boolean isFound = tries.planned().cells(tenths / 1e4) <= memory.mostCells();
+        String more = "more memory, such as JAVA_TOOL_OPTIONS=-Xmx4g.";
+        return new Refusal(
+                String.format(
+                        Locale.ROOT,
+                        "the water would be cut into %s cells; at most %.2f million fit into the %.1f GB of memory that"
+                                + " may be used",
+                        cells == Long.MAX_VALUE
+                                ? "more than 100 million"
+                                : String.format(Locale.ROOT, "%.2f million", Math.ceil(cells / 1e4) / 100),
+                        Math.floor(memory.mostCells() / 1e4) / 100,
+                        memory.bytes() / 1e9),
+                isFound
+                        ? String.format(Locale.ROOT, "Give --cells %s mm or larger ones, or ", tenths / 10.0) + more
+                        : "Give it " + more);
     }
 
     @Override

@@ -147,9 +147,14 @@ final class InkFolder implements AutoCloseable {
         return find(record()).flatMap(RecordBytes::read);
     }
 
-    /// Where a run was put down.
-    Optional<byte[]> findStop(int run) throws IOException {
-        return Files.isRegularFile(part(run)) ? find(stop(run)) : Optional.empty();
+    /// How long a run's film is by now.
+    long filmBytes(int run) {
+        return Math.max(film(run).toFile().length(), part(run).toFile().length());
+    }
+
+    /// Whether a run was put down.
+    boolean isPutDown(int run) {
+        return Files.isRegularFile(part(run)) && Files.isRegularFile(stop(run));
     }
 
     private static Optional<byte[]> find(Path file) throws IOException {

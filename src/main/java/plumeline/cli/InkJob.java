@@ -1,8 +1,10 @@
 package plumeline.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.Files;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import plumeline.flow.Workers;
@@ -50,9 +52,8 @@ final class InkJob implements Job<Integer> {
     }
 
     private InkRun begin(FileChannel film, Workers workers) throws IOException {
-        Optional<byte[]> kept = folder.findStop(task.number());
-        if (kept.isPresent()) {
-            Optional<InkRun.Resumed> resumed = InkRun.resume(task, workers, kept.get());
+        if (folder.isPutDown(task.number())) {
+            Optional<InkRun.Resumed> resumed = resume(workers);
             if (resumed.isPresent() && fits(resumed.get(), film)) {
                 film.truncate(resumed.get().filmBytes());
                 film.position(resumed.get().filmBytes());
@@ -63,6 +64,12 @@ final class InkJob implements Job<Integer> {
         film.truncate(0);
         write(film, task.head().toBytes());
         return InkRun.start(task, workers);
+    }
+
+    private Optional<InkRun.Resumed> resume(Workers workers) throws IOException {
+        try (InputStream kept = Files.newInputStream(folder.stop(task.number()))) {
+            return InkRun.resume(task, workers, kept);
+        }
     }
 
     /// Whether the film so far is what the run had made of it.
@@ -92,7 +99,8 @@ final class InkJob implements Job<Integer> {
 
     private void putDown(InkRun run, FileChannel film) throws IOException {
         film.force(true);
-        PlainFile.write(folder.stop(task.number()), run.checkpoint(film.position()));
+        long bytes = film.position();
+        PlainFile.write(folder.stop(task.number()), out -> run.checkpoint(bytes, out));
     }
 
     private static void write(FileChannel film, byte[] bytes) throws IOException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import plumeline.jobs.Job;
 import plumeline.jobs.Jobs;
@@ -18,11 +19,19 @@ import plumeline.plume.Viewing;
 ///
 /// @param tries the shot's tries
 /// @param options what was asked for
+/// @param memory what fits into it
 /// @param viewing the look from its camera
 /// @param folder where films and record are kept
 /// @param console who hears of it
 /// @param stop what ends it before
-record InkWork(InkTries tries, InkOptions options, Viewing viewing, InkFolder folder, Console console, Stop stop) {
+record InkWork(
+        InkTries tries,
+        InkOptions options,
+        InkMemory memory,
+        Viewing viewing,
+        InkFolder folder,
+        Console console,
+        Stop stop) {
     /// So often films are made again that are damaged as soon as they are made.
     private static final int ROUNDS = 3;
 
@@ -85,7 +94,8 @@ record InkWork(InkTries tries, InkOptions options, Viewing viewing, InkFolder fo
             int number = run;
             looks.add(_ -> folder.use(number, viewing::look));
         }
-        return Jobs.run(looks, options.threads(), new TimeLeft("looking at it", console), stop);
+        var threads = new Jobs.Threads(options.threads(), memory.looksAtOnce(cells(), options.threads()));
+        return Jobs.run(looks, threads, new TimeLeft("looking at it", console), stop);
     }
 
     /// Makes films; false where it was stopped.
@@ -97,14 +107,24 @@ record InkWork(InkTries tries, InkOptions options, Viewing viewing, InkFolder fo
         int begun = 0;
         for (int run : missing) {
             jobs.add(new InkJob(tries.task(run), folder, options.threads(), console));
-            begun += folder.findStop(run).isPresent() ? 1 : 0;
+            begun += folder.isPutDown(run) ? 1 : 0;
         }
         int kept = options.runs() - jobs.size();
         console.say("plumeline: " + jobs.size() + (jobs.size() == 1 ? " try" : " tries") + " into "
                 + folder.path()
                 + (kept > 0 ? "; " + kept + " more computed before" : "")
                 + (begun > 0 ? "; going on with " + begun + " that stopped" : ""));
-        var progress = new TimeLeft("ink", console);
-        return Jobs.run(jobs, options.threads(), progress, stop) instanceof Result.Whole<Integer>;
+        var threads = new Jobs.Threads(options.threads(), memory.runsAtOnce(cells(), options.threads()));
+        var progress = new TimeLeft("ink", console, System::nanoTime, () -> filmsSoFar(missing));
+        return Jobs.run(jobs, threads, progress, stop) instanceof Result.Whole<Integer>;
+    }
+
+    private long cells() {
+        return tries.planned().cells(tries.course().cellMetres());
+    }
+
+    private String filmsSoFar(List<Integer> runs) {
+        long bytes = runs.stream().mapToLong(folder::filmBytes).sum();
+        return String.format(Locale.ROOT, "; films %.1f MB so far", bytes / 1e6);
     }
 }

@@ -30,7 +30,7 @@ public final class Flow {
         this.momentum = new Momentum(tank, liquid, workers);
         this.projection = new Projection(tank, workers);
         this.carriage = new Carriage(tank, rim, workers);
-        this.spreading = new Spreading(tank, rim, workers);
+        this.spreading = new Spreading(tank, liquid, rim, workers);
         this.injection = new Injection(tank, setting.releases(), setting.seed());
         this.stepLength = new StepLength(tank, liquid, workers);
     }
@@ -87,9 +87,7 @@ public final class Flow {
         injection.push(fields.velocity, clock.seconds());
         projection.project(fields, injection.source(), seconds);
         carriage.carry(fields, injection.added(), seconds, clock.steps());
-        if (liquid.diffusivityMetres2PerSecond() > 0) {
-            spreading.spread(fields.dye, liquid.diffusivityMetres2PerSecond(), seconds);
-        }
+        spreading.spread(fields.dye, seconds);
         double reached = clock.seconds() + seconds;
         clock = new State.Clock(
                 reached + seconds / 2 > untilSeconds ? untilSeconds : reached,

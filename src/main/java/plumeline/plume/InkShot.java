@@ -91,6 +91,15 @@ public record InkShot(
         return Grid.ofCells(size.x(), size.y(), size.z(), cellMetres);
     }
 
+    /// Counts the cells into which the water would be cut.
+    ///
+    /// @param cellMetres the wanted edge, metres, > 0
+    /// @return cells; `Long.MAX_VALUE` for more than a grid may have
+    public long cells(double cellMetres) {
+        Vec size = waters.box().high().minus(waters.box().low());
+        return Grid.countOfCells(size.x(), size.y(), size.z(), cellMetres);
+    }
+
     /// Sets the flow up.
     ///
     /// @param grid the cells

@@ -2,6 +2,7 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -259,7 +260,7 @@ final class InkCommandTest {
         InkRun.Task task = task();
         try (InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", "", task.key());
                 InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", "", task.key())) {
-            Jobs.run(List.of(new InkJob(task, whole, 1, console())), 1, _ -> {}, new Stop());
+            Jobs.run(List.of(new InkJob(task, whole, 1, console())), Jobs.Threads.each(1), _ -> {}, new Stop());
             for (String name : List.of("run-1.stop", "run-1.dye.part")) {
                 var stop = new Stop();
                 Progress stopping = share -> {
@@ -267,10 +268,10 @@ final class InkCommandTest {
                         stop.ask();
                     }
                 };
-                Jobs.run(List.of(new InkJob(task, parts, 1, console())), 1, stopping, stop);
+                Jobs.run(List.of(new InkJob(task, parts, 1, console())), Jobs.Threads.each(1), stopping, stop);
                 damage(parts.path().resolve(name), 0.5);
                 err.reset();
-                Jobs.run(List.of(new InkJob(task, parts, 1, console())), 1, _ -> {}, new Stop());
+                Jobs.run(List.of(new InkJob(task, parts, 1, console())), Jobs.Threads.each(1), _ -> {}, new Stop());
                 assertThat(err.toString(UTF_8))
                         .as(name)
                         .isEqualTo("plumeline: what was kept of try 1 is damaged; it begins anew\n");
@@ -486,6 +487,32 @@ final class InkCommandTest {
                 List.of("ink", plan.toString(), "one", "--pass", "dark"));
     }
 
+    private void checkTooMany(long megabytes, String cells, String message) {
+        List<String> words = List.of(plan.toString(), "one", "--cells", cells);
+        var command = new InkCommand(new InkMemory(megabytes << 20));
+        assertThatThrownBy(() -> command.run(Arguments.read(command.usage(), words), console()))
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.getMessage() + "\n  " + refusal.attempt())
+                                .contains(message));
+        assertThat(folder.resolve("film.ink")).doesNotExist();
+    }
+
+    /// Water of 120 x 100 x 160 mm: 1.92 million cells of 1 mm.
+    @Test
+    void moreCellsThanFit_areRefusedWithWhatWouldBeTaken() throws IOException {
+        checkTooMany(
+                256,
+                "1 mm",
+                "the water would be cut into 1.92 million cells; at most 0.97 million fit into the 0.3 GB of memory"
+                        + " that may be used\n  Give --cells 1.3 mm or larger ones, or more memory");
+        checkTooMany(20, "1 mm", "at most 0.00 million fit");
+        Files.writeString(
+                plan,
+                PLAN.replace("[120 mm, 100 mm, 200 mm]", "[3 m, 3 m, 2 m]").replace("160 mm}", "1.5 m}"));
+        checkTooMany(1024, "1 mm", "cut into more than 100 million cells");
+    }
+
     private static InkRun.Task task() throws Refusal {
         Plan read = Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
         InkChoice choice = InkChoice.of(read, read.shots().getFirst(), Optional.empty());
@@ -498,7 +525,8 @@ final class InkCommandTest {
         InkRun.Task task = task();
         try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", "", task.key());
                 InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", "", task.key())) {
-            var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1, console())), 1, _ -> {}, new Stop());
+            var unstopped =
+                    Jobs.run(List.of(new InkJob(task, whole, 1, console())), Jobs.Threads.each(1), _ -> {}, new Stop());
             assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(31)));
             int rounds = 0;
             boolean done = false;
@@ -510,7 +538,7 @@ final class InkCommandTest {
                         stop.ask();
                     }
                 };
-                done = Jobs.run(List.of(new InkJob(task, parts, 1, console())), 1, stopping, stop)
+                done = Jobs.run(List.of(new InkJob(task, parts, 1, console())), Jobs.Threads.each(1), stopping, stop)
                         instanceof Result.Whole<?>;
                 assertThat(parts.part(1).toFile().exists()).isEqualTo(!done);
                 assertThat(parts.film(1).toFile().exists()).isEqualTo(done);

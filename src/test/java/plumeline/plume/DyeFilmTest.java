@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -174,7 +175,7 @@ final class DyeFilmTest {
     }
 
     @Test
-    void run_putDownAndTakenUp_givesTheSameBytes() {
+    void run_putDownAndTakenUp_givesTheSameBytes() throws IOException {
         InkRun.Task task = Poured.task(1);
         var bytes = new ByteArrayOutputStream();
         bytes.writeBytes(task.head().toBytes());
@@ -182,7 +183,7 @@ final class DyeFilmTest {
         while (!run.isOver()) {
             bytes.writeBytes(run.next().toBytes());
             if (run.frames() % 7 == 3) {
-                var kept = InkRun.resume(task, Workers.alone(), run.checkpoint(bytes.size()))
+                var kept = InkRun.resume(task, Workers.alone(), new ByteArrayInputStream(checkpoint(run, bytes.size())))
                         .orElseThrow();
                 assertThat(kept.filmBytes()).isEqualTo(bytes.size());
                 assertThat(kept.run().frames()).isEqualTo(run.frames());
@@ -194,14 +195,14 @@ final class DyeFilmTest {
     }
 
     @Test
-    void run_keptAtItsLastFrame_isOver() {
+    void run_keptAtItsLastFrame_isOver() throws IOException {
         InkRun.Task task = Poured.task(1);
         InkRun run = InkRun.start(task, Workers.alone());
         while (!run.isOver()) {
             run.next();
         }
         assertThat(run.share()).isEqualTo(1);
-        assertThat(InkRun.resume(task, Workers.alone(), run.checkpoint(0))
+        assertThat(InkRun.resume(task, Workers.alone(), new ByteArrayInputStream(checkpoint(run, 0)))
                         .orElseThrow()
                         .run()
                         .isOver())
@@ -209,16 +210,33 @@ final class DyeFilmTest {
     }
 
     @Test
-    void checkpoint_damagedOrOfAnotherRun_isNotTaken() {
+    void checkpoint_damagedOrOfAnotherRun_isNotTaken() throws IOException {
         InkRun run = InkRun.start(Poured.task(1), Workers.alone());
         run.next();
-        byte[] kept = run.checkpoint(0);
-        assertThat(InkRun.resume(Poured.task(2), Workers.alone(), kept)).isEmpty();
-        assertThat(InkRun.resume(Poured.task(1), Workers.alone(), Arrays.copyOf(kept, kept.length - 1)))
-                .isEmpty();
-        kept[kept.length / 2] ^= 1;
-        assertThat(InkRun.resume(Poured.task(1), Workers.alone(), kept)).isEmpty();
-        assertThat(InkRun.resume(Poured.task(1), Workers.alone(), new byte[0])).isEmpty();
+        byte[] kept = checkpoint(run, 0);
+        assertThat(isTaken(2, kept)).isFalse();
+        assertThat(isTaken(1, kept)).isTrue();
+        for (int length : List.of(0, 40, kept.length / 2, kept.length - 1, kept.length + 1)) {
+            assertThat(isTaken(1, Arrays.copyOf(kept, length)))
+                    .as("length " + length)
+                    .isFalse();
+        }
+        for (int at = 0; at < kept.length; at += at < 110 ? 1 : 1999) {
+            byte[] changed = kept.clone();
+            changed[at] ^= 1;
+            assertThat(isTaken(1, changed)).as("byte " + at).isFalse();
+        }
+    }
+
+    private static byte[] checkpoint(InkRun run, long filmBytes) throws IOException {
+        var kept = new ByteArrayOutputStream();
+        run.checkpoint(filmBytes, kept);
+        return kept.toByteArray();
+    }
+
+    private static boolean isTaken(int run, byte[] kept) throws IOException {
+        return InkRun.resume(Poured.task(run), Workers.alone(), new ByteArrayInputStream(kept))
+                .isPresent();
     }
 
     @Test
