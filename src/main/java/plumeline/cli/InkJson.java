@@ -68,7 +68,7 @@ final class InkJson {
         out.writeStringProperty("unit", "/cm");
         out.writeStringProperty("origin", record.head().strength().measured() ? "given" : "guessed");
         out.writeEndObject();
-        strings("assumed", answer.of().assumed());
+        strings("assumed", answer.assumed());
         out.writeArrayPropertyStart("drawn");
         answer.drawn().forEach(this::drawn);
         out.writeEndArray();

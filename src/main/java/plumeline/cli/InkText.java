@@ -131,7 +131,7 @@ final class InkText {
     }
 
     private void notes() {
-        for (String each : answer.of().assumed()) {
+        for (String each : answer.assumed()) {
             lines.add("Assumed  " + each);
         }
         if (!record.head().strength().measured()) {

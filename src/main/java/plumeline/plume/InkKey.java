@@ -48,8 +48,8 @@ public record InkKey(String hex) {
                 .length(shot.pour().boreMetres())
                 .number(shot.pour().metres3PerSecond());
         text.number(shot.pour().startSeconds()).number(shot.pour().endSeconds());
-        for (Body body : shot.bodies()) {
-            text.body(body);
+        for (InkShot.Thing thing : shot.things()) {
+            text.body(thing.body());
         }
         for (InkShot.Spread spread : shot.spreads()) {
             text.word(spread.name()).number(spread.value().si()).number(spread.halfWidthSi());

@@ -99,14 +99,14 @@ public final class InkShots {
         double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / waterDensity;
         double sinking = sinking(release, waterDensity);
         double startSeconds = startSeconds();
-        List<Body> bodies = bodies(startSeconds);
+        List<InkShot.Thing> things = things(startSeconds);
         plumeline.ink.Release ink = ink(release, sinking, viscosity);
         Vec mouth = mouth(release);
         var descent = new Descent(ink, mouth.z() - box.high().z());
         InkShot.Pour pour = pour(descent, mouth, box);
         var waters = new InkShot.Waters(box, viscosity, sinking);
         InkShot.Timing timing = timing(startSeconds, descent, waters);
-        var read = new InkShot(shot.name(), waters, pour, bodies, timing, chance.spreads(), assumed);
+        var read = new InkShot(shot.name(), waters, pour, things, timing, chance.spreads(), assumed);
         if (read.isSolid(pour.mouth())) {
             throw new Lack(field("release.at"), "is inside a placed thing", "Move the nozzle clear of the things.");
         }
@@ -283,11 +283,16 @@ public final class InkShots {
     }
 
     /// What is in the water when the release starts.
-    private List<Body> bodies(double startSeconds) {
+    private List<InkShot.Thing> things(double startSeconds) {
         double frame = stage.retime().frameAt(startSeconds, (double) stage.frames());
         TankWalls walls = stage.findTank().orElseThrow();
         List<Body> now = stage.scene(values, frame).things();
-        List<Body> wet = now.stream().filter(walls::isWet).toList();
+        List<InkShot.Thing> wet = new ArrayList<>();
+        for (int n = 0; n < now.size(); n++) {
+            if (walls.isWet(now.get(n))) {
+                wet.add(new InkShot.Thing(shot.placed().get(n).name(), now.get(n)));
+            }
+        }
         if (stage.isMoving()
                 && !stage.scene(values, (double) stage.frames()).things().equals(now)) {
             assumed.add("things stand still in the water, as they are when the release starts");

@@ -330,6 +330,19 @@ final class InkCommandTest {
     }
 
     @Test
+    void thingTooThinForItsCells_isTold() throws IOException {
+        List<String> words =
+                List.of("ink", plan.toString(), "one", "--cells", "8 mm", "--runs", "1", "--until", "0.1 s");
+        assertThat(all(words)).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).doesNotContain("of its size");
+        Files.writeString(plan, PLAN.replace("{diameter: 40 mm,", "{width: 40 mm, depth: 2 mm,"));
+        assertThat(all(words)).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8))
+                .contains("Assumed  tin as cells of 8.0 mm, which come to ")
+                .contains(" % of its size; finer --cells show");
+    }
+
+    @Test
     void rows_sayTheTimeTheyAreOf() {
         run(1, "1.8 s");
         assertThat(out.toString(UTF_8)).contains("\n  0.25 s ", "\n  1.25 s ", "\n  1.50 s ", "\n  1.75 s ");

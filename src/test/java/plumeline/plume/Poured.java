@@ -32,6 +32,7 @@ final class Poured {
         film: {rate: 25 fps}
         things:
           tin: {diameter: 40 mm, height: 60 mm, body: opaque}
+          sheet: {width: 40 mm, depth: 2 mm, height: 50 mm}
           brick: {width: 40 mm, depth: 20 mm, height: 50 mm}
         kit:
           cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
