@@ -1,22 +1,51 @@
 package plumeline.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import plumeline.plan.Plan;
-import plumeline.plan.Shot;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import plumeline.plume.InkRecord;
+import plumeline.plume.InkShot;
+import plumeline.plume.InkTries;
 
 /// What `ink` has to say.
 ///
-/// @param plan the plan
-/// @param shot the shot
-/// @param record what its runs say
-/// @param assumed what was taken for what isn't written, each in a few words
-/// @param folder where it is kept
-/// @param cells how many cells there are along each axis
-record InkAnswer(Plan plan, Shot shot, InkRecord record, List<String> assumed, Path folder, List<Integer> cells) {
-    InkAnswer {
-        assumed = List.copyOf(assumed);
-        cells = List.copyOf(cells);
+/// @param of the shot or pass it is of
+/// @param tries its tries
+/// @param record what they say
+/// @param files where the record is kept, the films beside it
+record InkAnswer(InkChoice of, InkTries tries, InkRecord record, Path files) {
+    /// A thing that as cells is so much smaller or larger is said to be.
+    private static final double MOST_OFF = 0.2;
+
+    /// What was taken for what isn't written, and which things the cells show badly.
+    List<String> assumed() {
+        List<String> assumed = new ArrayList<>(of.assumed());
+        for (InkShot.Thing thing : tries.planned().things()) {
+            double size = tries.planned().sizeInCells(thing, tries.grid());
+            if (Math.abs(size - 1) > MOST_OFF) {
+                assumed.add(String.format(
+                        Locale.ROOT,
+                        "%s as cells of %.1f mm, which come to %.0f %% of its size; finer --cells show the flow round it"
+                                + " better",
+                        thing.name(),
+                        1e3 * tries.course().cellMetres(),
+                        100 * size));
+            }
+        }
+        return assumed;
+    }
+
+    /// What each try had of what is written with a ±.
+    ///
+    /// @return for each such value those of the tries, in their order
+    List<List<InkShot.Spread>> drawn() {
+        List<List<InkShot.Spread>> drawn = record.runs().stream()
+                .map(run -> tries.task(run.number()).shot().spreads())
+                .toList();
+        return IntStream.range(0, tries.planned().spreads().size())
+                .mapToObj(n -> drawn.stream().map(each -> each.get(n)).toList())
+                .toList();
     }
 }

@@ -3,29 +3,29 @@ package plumeline.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import plumeline.flow.Grid;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
 import plumeline.plan.Shot;
-import plumeline.plume.InkCourse;
-import plumeline.plume.InkKey;
-import plumeline.plume.InkReading;
 import plumeline.plume.InkRecord;
-import plumeline.plume.InkShot;
-import plumeline.plume.InkShots;
-import plumeline.plume.Viewing;
-import plumeline.solve.MarkAnswer;
-import plumeline.solve.ShotAnswer;
-import plumeline.solve.Solve;
-import plumeline.stage.Stage;
+import plumeline.plume.InkTries;
 
 /// `ink PLAN SHOT`: follows a shot's ink through its tank several times and says when it is where.
 final class InkCommand implements Command {
-    /// A tenth of a gigabyte a run.
-    private static final long MOST_CELLS = 8_000_000;
+    private final InkMemory memory;
+
+    InkCommand() {
+        this(InkMemory.ofThisProgram());
+    }
+
+    InkCommand(InkMemory memory) {
+        this.memory = memory;
+    }
+
+    /// The largest cells there may be, in tenths of a millimetre.
+    private static final long MOST_TENTHS = 200;
 
     @Override
     public Usage usage() {
@@ -36,6 +36,8 @@ final class InkCommand implements Command {
                 2,
                 2,
                 List.of(
+                        Usage.valued(
+                                "--pass", "NAME", "Follows the ink of this pass; needed where passes differ in it."),
                         Usage.valued("--runs", "N", "Computes so many tries; else 5."),
                         Usage.valued(
                                 "--until",
@@ -50,17 +52,6 @@ final class InkCommand implements Command {
                         Usage.flag("--json", "Prints the answer as JSON.")));
     }
 
-    /// A shot with its marks set.
-    ///
-    /// @param stage the shot
-    /// @param valuesSi its marks' values
-    /// @param open what is said of marks that nothing sets
-    private record Marked(Stage stage, List<Double> valuesSi, List<String> open) {
-        double[] values() {
-            return valuesSi.stream().mapToDouble(Double::doubleValue).toArray();
-        }
-    }
-
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         String name = given.plain().getFirst();
@@ -71,78 +62,67 @@ final class InkCommand implements Command {
         }
         Plan plan = reading.plan().get();
         Shot shot = PlanFile.shot(plan, given.plain().get(1));
-        Marked set = set(plan, shot);
-        InkShot ink = read(set);
-        Grid grid = grid(ink, options.course());
+        InkChoice choice = InkChoice.of(plan, shot, given.findValue("--pass"));
+        var tries = new InkTries(choice.stage(), choice.valuesSi(), choice.ink(), options.course());
+        check(tries, memory);
         Path ofPlan = given.findValue("--to").isPresent()
                 ? PlainFile.toPath(given.findValue("--to").get())
                 : InkFolder.ofPlan(name);
-        InkKey runs = InkKey.ofRuns(ink, options.course());
-        Viewing viewing = Viewing.of(set.stage(), set.values(), ink);
-        try (InkFolder folder = InkFolder.open(ofPlan, shot.name(), runs);
+        String pass = choice.passes().isEmpty() ? "" : choice.passes().getFirst();
+        try (InkFolder folder = InkFolder.open(ofPlan, shot.name(), pass, tries.key());
                 Interruption interruption = new Interruption()) {
             if (given.has("--fresh")) {
                 folder.clear();
             }
-            Optional<InkRecord> record =
-                    new InkWork(ink, options, viewing, folder, console, interruption.stop()).record();
+            Optional<InkRecord> record = new InkWork(
+                            tries, options, memory, choice.viewing(), folder, console, interruption.stop())
+                    .record();
             if (record.isEmpty()) {
                 console.say("plumeline: stopped; the same command" + (given.has("--fresh") ? " without --fresh" : "")
                         + " goes on from here");
                 return Outcome.STOPPED;
             }
-            List<String> assumed = new ArrayList<>(set.open());
-            assumed.addAll(ink.assumed());
-            List<Integer> cells = List.of(grid.nx(), grid.ny(), grid.nz());
-            var answer = new InkAnswer(plan, shot, record.get(), assumed, folder.path(), cells);
+            var answer = new InkAnswer(choice, tries, record.get(), folder.record());
             console.answer(given.has("--json") ? InkJson.of(answer) : InkText.of(answer));
             return Outcome.ANSWERED;
         }
     }
 
-    /// Free marks are solved as `solve` does it; those on which nothing bears stand in the middle of where they may.
-    private static Marked set(Plan plan, Shot shot) {
-        Stage stage = Stage.of(plan, shot);
-        if (shot.marks().stream().noneMatch(mark -> mark.isFree())) {
-            return new Marked(stage, Arrays.stream(stage.startValues()).boxed().toList(), List.of());
+    private static void check(InkTries tries, InkMemory memory) throws Refusal {
+        double asked = tries.course().cellMetres();
+        long cells = tries.planned().cells(asked);
+        if (cells > memory.mostCells()) {
+            throw tooMany(tries, memory, cells);
         }
-        ShotAnswer answer =
-                Solve.film(plan, List.of(shot.name()), List.of()).shots().getFirst();
-        double[] values = answer.posed().values();
-        List<String> open = new ArrayList<>();
-        for (int i = 0; i < values.length; i++) {
-            MarkAnswer mark = answer.marks().get(i);
-            String path = mark.mark().path();
-            if (mark.setting() instanceof MarkAnswer.Setting.Open && path.matches(".*[.][xyz]")) {
-                open.add(path + " " + InkText.length(plan, values[i]) + ", the middle of where it may be");
-            }
-        }
-        return new Marked(stage, answer.posed().valuesSi(), open);
-    }
-
-    private static InkShot read(Marked set) throws Refusal {
-        return switch (InkShots.read(set.stage(), set.values())) {
-            case InkReading.Ready(InkShot ink) -> ink;
-            case InkReading.Lacking(String field, String lack, String attempt) ->
-                throw new Refusal(field + " " + lack, attempt);
-        };
-    }
-
-    private static Grid grid(InkShot ink, InkCourse course) throws Refusal {
-        Grid grid = ink.grid(course.cellMetres());
-        long cells = (long) grid.nx() * grid.ny() * grid.nz();
-        if (cells > MOST_CELLS) {
+        if (!tries.planned().isOpenAtMouth(tries.grid())) {
             throw new Refusal(
-                    "the water would be cut into " + cells / 1_000_000 + " million cells; at most "
-                            + MOST_CELLS / 1_000_000 + " million are computed",
-                    "Give larger ones with --cells.");
-        }
-        if (!ink.isOpenAtMouth(grid)) {
-            throw new Refusal(
-                    "shots." + ink.shot() + ".release.at is so near a placed thing that the flow there isn't computed",
+                    "shots." + tries.planned().shot()
+                            + ".release.at is so near a placed thing that the flow there isn't computed",
                     "Move the nozzle clear of it, or cut the water more finely with --cells.");
         }
-        return grid;
+    }
+
+    /// Says what would be accepted: the finest cells by tenths of a millimetre.
+    private static Refusal tooMany(InkTries tries, InkMemory memory, long cells) {
+        long tenths = (long) Math.ceil(tries.course().cellMetres() * 1e4 - 1e-6);
+        while (tenths < MOST_TENTHS && tries.planned().cells(tenths / 1e4) > memory.mostCells()) {
+            tenths++;
+        }
+        boolean isFound = tries.planned().cells(tenths / 1e4) <= memory.mostCells();
+        String more = "more memory, such as JAVA_TOOL_OPTIONS=-Xmx4g.";
+        return new Refusal(
+                String.format(
+                        Locale.ROOT,
+                        "the water would be cut into %s cells; at most %.2f million fit into the %.1f GB of memory that"
+                                + " may be used",
+                        cells == Long.MAX_VALUE
+                                ? "more than 100 million"
+                                : String.format(Locale.ROOT, "%.2f million", Math.ceil(cells / 1e4) / 100),
+                        Math.floor(memory.mostCells() / 1e4) / 100,
+                        memory.bytes() / 1e9),
+                isFound
+                        ? String.format(Locale.ROOT, "Give --cells %s mm or larger ones, or ", tenths / 10.0) + more
+                        : "Give it " + more);
     }
 
     @Override

@@ -1,12 +1,10 @@
 package plumeline.cli;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -24,15 +22,20 @@ import plumeline.plume.RecordBytes;
 /// `PLAN.ink/SHOT-KEY/` holds `run-N.dye` (a film), `record.ink`; and while a run isn't over `run-N.dye.part` with the
 /// `run-N.stop` from which it goes on.
 final class InkFolder implements AutoCloseable {
-    private static final String RECORD = "record.ink";
+    /// The record's name; that of a pass has its name behind a hyphen.
+    private static final String RECORD = "record";
+
+    private static final String RECORD_ENDING = ".ink";
     private static final String LOCK = ".lock";
 
     private final Path folder;
+    private final String pass;
     private final FileChannel lockFile;
     private final FileLock lock;
 
-    private InkFolder(Path folder, FileChannel lockFile, FileLock lock) {
+    private InkFolder(Path folder, String pass, FileChannel lockFile, FileLock lock) {
         this.folder = folder;
+        this.pass = pass;
         this.lockFile = lockFile;
         this.lock = lock;
     }
@@ -49,8 +52,9 @@ final class InkFolder implements AutoCloseable {
         return path.resolveSibling((dot > 0 ? last.substring(0, dot) : last) + ".ink");
     }
 
-    /// Opens the folder of one set of inputs, for this process alone.
-    static InkFolder open(Path ofPlan, String shot, InkKey runs) throws Refusal, IOException {
+    /// Opens the folder of one set of inputs, for this process alone. Passes whose ink is the same share films, and
+    /// each has its record.
+    static InkFolder open(Path ofPlan, String shot, String pass, InkKey runs) throws Refusal, IOException {
         Path folder = ofPlan.resolve(shot + "-" + runs.brief());
         PlainFile.makeFolder(folder);
         FileChannel file = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -59,25 +63,42 @@ final class InkFolder implements AutoCloseable {
             lock = file.tryLock();
         } catch (OverlappingFileLockException e) {
             // Another thread of this process has it: said below.
+        } finally {
+            if (lock == null) {
+                file.close();
+            }
         }
         if (lock == null) {
-            file.close();
             throw new Refusal("this ink is being run already, into " + folder, "Wait for it, or stop it.");
         }
-        return new InkFolder(folder, file, lock);
+        return new InkFolder(folder, pass, file, lock);
     }
 
-    /// Every record that lies in a plan's folder and is whole; for whoever judges wants.
+    /// Every record that lies in a plan's folder and is whole; for whoever judges wants. What can't be read is passed
+    /// over.
     static List<InkRecord> records(Path ofPlan) throws IOException {
         List<InkRecord> records = new ArrayList<>();
         if (Files.isDirectory(ofPlan)) {
             try (Stream<Path> folders = Files.list(ofPlan)) {
                 for (Path each : folders.filter(Files::isDirectory).sorted().toList()) {
-                    find(each.resolve(RECORD)).flatMap(RecordBytes::read).ifPresent(records::add);
+                    addRecords(each, records);
                 }
             }
         }
         return records;
+    }
+
+    private static void addRecords(Path folder, List<InkRecord> records) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path each : files.filter(InkFolder::isRecord).sorted().toList()) {
+                find(each).flatMap(RecordBytes::read).ifPresent(records::add);
+            }
+        }
+    }
+
+    private static boolean isRecord(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.startsWith(RECORD) && name.endsWith(RECORD_ENDING);
     }
 
     Path path() {
@@ -97,39 +118,49 @@ final class InkFolder implements AutoCloseable {
     }
 
     Path record() {
-        return folder.resolve(RECORD);
+        return folder.resolve(RECORD + (pass.isEmpty() ? "" : "-" + pass) + RECORD_ENDING);
     }
 
-    /// Whether a run's film is there, whole and of these inputs.
-    boolean isWhole(DyeFilm.Head head) throws IOException {
-        return findFilm(head.run()).map(DyeFilm::head).filter(head::equals).isPresent();
+    /// What is done with a film while its file is open.
+    interface Use<T> {
+        T of(DyeFilm film) throws IOException;
     }
 
-    Optional<DyeFilm> findFilm(int run) throws IOException {
+    /// Uses a run's film; empty where there is none, or a damaged one.
+    <T> Optional<T> use(int run, Use<T> use) throws IOException {
         Path path = film(run);
         if (!Files.isRegularFile(path)) {
             return Optional.empty();
         }
         try (FileChannel file = FileChannel.open(path)) {
-            ByteBuffer bytes = file.map(FileChannel.MapMode.READ_ONLY, 0, file.size());
-            return DyeFilm.read(bytes);
+            Optional<DyeFilm> film = DyeFilm.read(new FileBytes(file));
+            return film.isEmpty() ? Optional.empty() : Optional.of(use.of(film.get()));
         }
+    }
+
+    /// Whether a run's film is there, whole and of these inputs.
+    boolean isWhole(DyeFilm.Head head) throws IOException {
+        return use(head.run(), DyeFilm::head).filter(head::equals).isPresent();
     }
 
     Optional<InkRecord> findRecord() throws IOException {
         return find(record()).flatMap(RecordBytes::read);
     }
 
-    Optional<byte[]> findStop(int run) throws IOException {
-        return Files.isRegularFile(part(run)) ? find(stop(run)) : Optional.empty();
+    /// How long a run's film is by now.
+    long filmBytes(int run) {
+        return Math.max(film(run).toFile().length(), part(run).toFile().length());
+    }
+
+    /// Whether a run was put down.
+    boolean isPutDown(int run) {
+        return Files.isRegularFile(part(run)) && Files.isRegularFile(stop(run));
     }
 
     private static Optional<byte[]> find(Path file) throws IOException {
-        try {
-            return Optional.of(Files.readAllBytes(file));
-        } catch (NoSuchFileException e) {
-            return Optional.empty();
-        }
+        return Files.isRegularFile(file) && Files.isReadable(file)
+                ? Optional.of(Files.readAllBytes(file))
+                : Optional.empty();
     }
 
     /// A film's last frame is written: from here on it is whole.

@@ -1,164 +1,186 @@
 package plumeline.cli;
 
+import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import plumeline.flow.Grid;
 import plumeline.plume.InkRecord;
+import plumeline.plume.InkShot;
 import plumeline.plume.Lengths;
 import plumeline.plume.Subject;
 import plumeline.plume.Times;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Unit;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.json.JsonFactory;
 
 /// The answer of `ink` as JSON: lengths in mm, times in s from the release's start; what isn't known or has no end is
 /// left out.
 final class InkJson {
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
+
     private static final MathContext DIGITS = new MathContext(6);
 
     private final InkAnswer answer;
     private final InkRecord record;
+    private final JsonGenerator out;
 
-    private InkJson(InkAnswer answer) {
+    private InkJson(InkAnswer answer, JsonGenerator out) {
         this.answer = answer;
         this.record = answer.record();
+        this.out = out;
     }
 
     static String of(InkAnswer answer) {
-        return new InkJson(answer).all() + "\n";
+        StringWriter text = new StringWriter();
+        try (JsonGenerator out = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
+            new InkJson(answer, out).all();
+        }
+        return text + "\n";
     }
 
-    private String all() {
-        List<String> members = new ArrayList<>();
-        answer.plan().film().title().ifPresent(title -> members.add(member("film", text(title))));
-        members.add(member("shot", text(answer.shot().name())));
-        members.add(member("key", text(record.head().flow().hex())));
-        members.add(member("runs", "" + record.runs().size()));
-        members.add(member("seed", "" + record.head().course().seed()));
-        members.add(member("cells", answer.cells().toString()));
-        members.add(member("rate", number(record.head().framesPerSecond())));
-        members.add(member(
-                "strength",
-                object(List.of(
-                        member("value", number(record.head().strength().perMetre() / 100)),
-                        member("unit", text("/cm")),
-                        member("origin", text(record.head().strength().measured() ? "given" : "guessed"))))));
-        members.add(member(
-                "assumed", array(answer.assumed().stream().map(InkJson::text).toList())));
-        members.add(member("front", front()));
-        members.add(member("floor", times(record.reachesFloor())));
-        members.add(member(
-                "things", array(record.subjects().stream().map(this::thing).toList())));
-        members.add(member(
-                "wants", array(InkOdds.of(answer).stream().map(this::odds).toList())));
-        members.add(member("folder", text(answer.folder().toString())));
-        return "{" + String.join(",\n ", members) + "}";
+    private void all() {
+        out.writeStartObject();
+        answer.of().plan().film().title().ifPresent(title -> out.writeStringProperty("film", title));
+        out.writeStringProperty("shot", answer.of().shot().name());
+        if (!answer.of().passes().isEmpty()) {
+            strings("passes", answer.of().passes());
+        }
+        out.writeStringProperty("key", record.head().flow().hex());
+        out.writeNumberProperty("runs", record.runs().size());
+        out.writeNumberProperty("seed", record.head().course().seed());
+        out.writeArrayPropertyStart("cells");
+        Grid grid = answer.tries().grid();
+        List.of(grid.nx(), grid.ny(), grid.nz()).forEach(out::writeNumber);
+        out.writeEndArray();
+        number("rate", record.head().framesPerSecond());
+        out.writeObjectPropertyStart("strength");
+        number("value", record.head().strength().perMetre() / 100);
+        out.writeStringProperty("unit", "/cm");
+        out.writeStringProperty("origin", record.head().strength().measured() ? "given" : "guessed");
+        out.writeEndObject();
+        strings("assumed", answer.assumed());
+        out.writeArrayPropertyStart("drawn");
+        answer.drawn().forEach(this::drawn);
+        out.writeEndArray();
+        out.writeObjectPropertyStart("front");
+        out.writeStringProperty("unit", "mm");
+        series("depth", record::depth);
+        series("half_width", record::halfWidth);
+        out.writeEndObject();
+        times("floor", record.reachesFloor());
+        out.writeArrayPropertyStart("things");
+        record.subjects().forEach(this::thing);
+        out.writeEndArray();
+        out.writeArrayPropertyStart("wants");
+        InkOdds.of(answer).forEach(this::odds);
+        out.writeEndArray();
+        out.writeStringProperty("folder", String.valueOf(answer.files().getParent()));
+        out.writeEndObject();
     }
 
-    private String front() {
-        int frames = record.longestFrames();
-        return object(List.of(
-                member("unit", text("mm")),
-                member("depth", series(frames, record::depth)),
-                member("half_width", series(frames, record::halfWidth))));
+    private void strings(String name, List<String> texts) {
+        out.writeArrayPropertyStart(name);
+        texts.forEach(out::writeString);
+        out.writeEndArray();
+    }
+
+    /// What the tries had of a value with a ±, in their order.
+    private void drawn(List<InkShot.Spread> values) {
+        Unit unit = values.getFirst().value().unit();
+        out.writeStartObject();
+        out.writeStringProperty("of", values.getFirst().name());
+        out.writeStringProperty("unit", unit.symbol());
+        number("spread", values.getFirst().halfWidthSi() / unit.factor());
+        out.writeArrayPropertyStart("runs");
+        values.forEach(each -> out.writeNumber(rounded(each.value().value())));
+        out.writeEndArray();
+        out.writeEndObject();
     }
 
     /// One value a frame; null while there is no ink.
-    private String series(int frames, IntFunction<Lengths> at) {
-        List<Lengths> all = IntStream.range(0, frames).mapToObj(at).toList();
-        return object(List.of(
-                member(
-                        "value",
-                        array(all.stream()
-                                .map(each -> millimetres(each.middle()))
-                                .toList())),
-                member(
-                        "low",
-                        array(all.stream().map(each -> millimetres(each.low())).toList())),
-                member(
-                        "high",
-                        array(all.stream().map(each -> millimetres(each.high())).toList()))));
+    private void series(String name, IntFunction<Lengths> at) {
+        List<Lengths> all =
+                IntStream.range(0, record.longestFrames()).mapToObj(at).toList();
+        out.writeObjectPropertyStart(name);
+        millimetres("value", all, Lengths::middle);
+        millimetres("low", all, Lengths::low);
+        millimetres("high", all, Lengths::high);
+        out.writeEndObject();
     }
 
-    private static String millimetres(OptionalDouble metres) {
-        return metres.isPresent() ? number(1e3 * metres.getAsDouble()) : "null";
-    }
-
-    private String thing(Subject subject) {
-        List<String> members = new ArrayList<>();
-        members.add(member("thing", text(subject.thing())));
-        for (Subject.Part part : Subject.Part.values()) {
-            members.add(
-                    member(part.word(), times(record.reaches(subject.at(part).zMetres()))));
-        }
-        if (!subject.isSeen()) {
-            members.add(member("veiled", text("unknown")));
-            members.add(member("because", text(subject.thing() + " " + subject.unseen())));
-            return object(members);
-        }
-        List<String> heights = new ArrayList<>();
-        for (int h = 0; h < subject.heights().size(); h++) {
-            heights.add(object(List.of(
-                    member("height", number(1e3 * subject.heights().get(h).metres())),
-                    member("time", times(record.veiled(subject, h))))));
-        }
-        members.add(member("veiled", array(heights)));
-        members.add(member("veiled_all", times(record.veiledAll(subject))));
-        members.add(member("ink_before_it", times(record.inked(subject))));
-        return object(members);
-    }
-
-    private String odds(InkOdds odds) {
-        return object(List.of(
-                member("id", text(odds.line().id())),
-                member("want", text(odds.line().toText(PaperUnit.MILLIMETRES))),
-                member("met", "" + odds.met()),
-                member("of", "" + odds.of())));
-    }
-
-    private static String times(Times times) {
-        List<String> members = new ArrayList<>();
-        times.middle().ifPresent(value -> members.add(member("value", number(value))));
-        members.add(member("unit", text("s")));
-        times.low().ifPresent(value -> members.add(member("low", number(value))));
-        times.high().ifPresent(value -> members.add(member("high", number(value))));
-        members.add(member(
-                "runs", array(times.seconds().stream().map(InkJson::number).toList())));
-        return object(members);
-    }
-
-    private static String member(String name, String value) {
-        return text(name) + ": " + value;
-    }
-
-    private static String object(List<String> members) {
-        return "{" + String.join(", ", members) + "}";
-    }
-
-    private static String array(List<String> values) {
-        return values.stream().collect(Collectors.joining(", ", "[", "]"));
-    }
-
-    private static String number(double value) {
-        BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
-    }
-
-    private static String text(String text) {
-        var out = new StringBuilder("\"");
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '"' || c == '\\') {
-                out.append('\\').append(c);
-            } else if (c < ' ') {
-                out.append(String.format(java.util.Locale.ROOT, "\\u%04x", (int) c));
+    private void millimetres(String name, List<Lengths> all, Function<Lengths, OptionalDouble> end) {
+        out.writeArrayPropertyStart(name);
+        for (Lengths each : all) {
+            OptionalDouble metres = end.apply(each);
+            if (metres.isPresent()) {
+                out.writeNumber(rounded(1e3 * metres.getAsDouble()));
             } else {
-                out.append(c);
+                out.writeNull();
             }
         }
-        return out.append('"').toString();
+        out.writeEndArray();
+    }
+
+    private void thing(Subject subject) {
+        out.writeStartObject();
+        out.writeStringProperty("thing", subject.thing());
+        for (Subject.Part part : Subject.Part.values()) {
+            times(part.word(), record.reaches(subject.at(part).zMetres()));
+        }
+        if (subject.isSeen()) {
+            out.writeArrayPropertyStart("veiled");
+            for (int h = 0; h < subject.heights().size(); h++) {
+                out.writeStartObject();
+                number("height", 1e3 * subject.heights().get(h).metres());
+                times("time", record.veiled(subject, h));
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+            times("veiled_all", record.veiledAll(subject));
+            times("ink_before_it", record.inked(subject));
+        } else {
+            out.writeStringProperty("veiled", "unknown");
+            out.writeStringProperty("because", subject.thing() + " " + subject.unseen());
+        }
+        out.writeEndObject();
+    }
+
+    private void odds(InkOdds odds) {
+        out.writeStartObject();
+        out.writeStringProperty("id", odds.line().id());
+        out.writeStringProperty("want", odds.line().toText(PaperUnit.MILLIMETRES));
+        out.writeNumberProperty("met", odds.met());
+        out.writeNumberProperty("of", odds.of());
+        out.writeEndObject();
+    }
+
+    private void times(String name, Times times) {
+        out.writeObjectPropertyStart(name);
+        times.middle().ifPresent(value -> number("value", value));
+        out.writeStringProperty("unit", "s");
+        times.low().ifPresent(value -> number("low", value));
+        times.high().ifPresent(value -> number("high", value));
+        out.writeArrayPropertyStart("runs");
+        times.seconds().forEach(seconds -> out.writeNumber(rounded(seconds)));
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private void number(String name, double value) {
+        out.writeNumberProperty(name, rounded(value));
+    }
+
+    private static BigDecimal rounded(double value) {
+        return new BigDecimal(value).round(DIGITS).stripTrailingZeros();
     }
 }

@@ -3,7 +3,6 @@ package plumeline.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plume.InkRecord;
 import plumeline.plume.Subject;
@@ -21,12 +20,14 @@ record InkOdds(WantLine line, int met, int of) {
     private static final double TAKE_SHARE = 0.2;
 
     static List<InkOdds> of(InkAnswer answer) {
-        Shot shot = answer.shot();
         InkRecord record = answer.record();
-        Stage stage = Stage.of(answer.plan(), shot);
+        Stage stage = answer.of().stage();
         double shotSeconds = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
         List<InkOdds> odds = new ArrayList<>();
-        for (WantLine line : shot.wants()) {
+        for (WantLine line : answer.of().shot().wants()) {
+            if (line.pass().filter(pass -> !answer.of().passes().contains(pass)).isPresent()) {
+                continue;
+            }
             Optional<Subject> subject =
                     line.subjects().stream().findFirst().flatMap(named -> record.findSubject(named.name()));
             subject.flatMap(thing -> met(line, thing, record, shotSeconds))

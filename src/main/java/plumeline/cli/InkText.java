@@ -1,11 +1,13 @@
 package plumeline.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import plumeline.plan.Plan;
 import plumeline.plume.InkRecord;
+import plumeline.plume.InkShot;
 import plumeline.plume.Lengths;
 import plumeline.plume.Subject;
 import plumeline.plume.Times;
@@ -36,12 +38,12 @@ final class InkText {
     }
 
     private String length(double metres) {
-        return length(answer.plan(), metres);
+        return length(answer.of().plan(), metres);
     }
 
     private String all() {
         int runs = record.runs().size();
-        lines.add(answer.shot().name() + ": ink, " + runs + (runs == 1 ? " try" : " tries") + " of "
+        lines.add(answer.of().title() + ": ink, " + runs + (runs == 1 ? " try" : " tries") + " of "
                 + seconds((record.shortestFrames() - 1) / record.head().framesPerSecond()) + " from the release");
         row("front at", "median", "80 % of takes");
         for (Subject subject : record.subjects()) {
@@ -57,7 +59,7 @@ final class InkText {
         List<InkOdds> odds = InkOdds.of(answer);
         for (InkOdds each : odds) {
             lines.add("  met in " + each.met() + " of " + each.of() + (each.of() == 1 ? " try: " : " tries: ")
-                    + each.line().toText(answer.plan().film().papersOrDefault()));
+                    + each.line().toText(answer.of().plan().film().papersOrDefault()));
         }
         notes();
         return String.join("\n", lines) + "\n";
@@ -91,10 +93,13 @@ final class InkText {
                 break;
             }
         }
+        // As exact as the step: a quarter of a second is no tenth.
+        int decimals = Math.clamp(BigDecimal.valueOf(every).stripTrailingZeros().scale(), 0, 2);
         row("front after", "depth", "half-width");
         for (int n = 1; n * every <= last * (1 + 1e-9); n++) {
             int frame = (int) Math.round(n * every * rate);
-            row(seconds(n * every), shown(record.depth(frame)), shown(record.halfWidth(frame)));
+            String label = String.format(Locale.ROOT, "%." + decimals + "f s", n * every);
+            row(label, shown(record.depth(frame)), shown(record.halfWidth(frame)));
         }
     }
 
@@ -102,15 +107,13 @@ final class InkText {
         if (lengths.middle().isEmpty()) {
             return "-";
         }
-        String middle = length(lengths.middle().getAsDouble());
-        return lengths.low().isEmpty()
-                ? middle
-                : middle + " (" + plain(lengths.low().getAsDouble()) + " to "
-                        + plain(lengths.high().orElseThrow()) + ")";
+        return length(lengths.middle().getAsDouble()) + " ("
+                + plain(lengths.low().orElseThrow()) + " to "
+                + plain(lengths.high().orElseThrow()) + ")";
     }
 
     private String plain(double metres) {
-        return new Print(answer.plan().film().papersOrDefault()).lengthNumber(metres, Print.Hand.TAPE);
+        return new Print(answer.of().plan().film().papersOrDefault()).lengthNumber(metres, Print.Hand.TAPE);
     }
 
     private void veils(Subject subject) {
@@ -138,11 +141,19 @@ final class InkText {
         lines.add(
                 "Because  Depths count from the water line, times from the release. Veiled: less than half of the light"
                         + " is left before the side that faces the camera.");
-        lines.add("         An interval is that of one more take set exactly as written; takes differ by a fifth"
-                + " whatever is done.");
-        lines.add("Files    " + answer.folder() + ": run-1.dye"
-                + (record.runs().size() > 1 ? " to run-" + record.runs().size() + ".dye" : "")
-                + " for pictures, record.ink for wants");
+        List<String> drawn = answer.tries().planned().spreads().stream()
+                .map(InkShot.Spread::name)
+                .toList();
+        lines.add("         An interval is that of one more take set "
+                + (drawn.isEmpty() ? "exactly as written" : "as written, within its ±")
+                + "; takes differ by a fifth whatever is done.");
+        if (!drawn.isEmpty()) {
+            lines.add("         Each try has its own draw within the ± of " + String.join(", ", drawn) + ".");
+        }
+        int runs = record.runs().size();
+        lines.add(
+                "Files    " + answer.files().getParent() + ": run-1.dye" + (runs > 1 ? " to run-" + runs + ".dye" : "")
+                        + " for pictures, " + answer.files().getFileName() + " for wants");
     }
 
     /// Hundredths below a second, else tenths: no take is known better.

@@ -20,7 +20,8 @@ final class Interruption implements AutoCloseable {
         return stop;
     }
 
-    private void askAndWait() {
+    /// What Ctrl-C sets off.
+    void askAndWait() {
         stop.ask();
         try {
             // The process ends when this returns: whoever works says so by closing, or takes too long.

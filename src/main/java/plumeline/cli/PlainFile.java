@@ -2,6 +2,8 @@ package plumeline.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -79,9 +81,19 @@ final class PlainFile {
         }
     }
 
+    /// Something that is written, however long.
+    interface Writing {
+        void to(OutputStream out) throws IOException;
+    }
+
     /// Writes a file whole: aside first, then moved over the old one in one step. A link is followed, and what it
     /// points to is replaced; the old file's permissions are kept.
     static void write(Path file, byte[] bytes) throws IOException {
+        write(file, (Writing) out -> out.write(bytes));
+    }
+
+    /// As `write` of bytes, for what is too long to be in memory twice.
+    static void write(Path file, Writing content) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path folder = target.getParent();
         if (folder == null) {
@@ -95,7 +107,7 @@ final class PlainFile {
         Path aside = folder.resolve(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".new");
         try {
-            writeAside(aside, bytes);
+            writeAside(aside, content);
             if (Files.exists(target)) {
                 keepPermissions(target, aside);
             }
@@ -167,13 +179,14 @@ final class PlainFile {
         }
     }
 
-    private static void writeAside(Path aside, byte[] bytes) throws IOException {
+    private static void writeAside(Path aside, Writing content) throws IOException {
         try (FileChannel channel = FileChannel.open(
-                aside, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            var buffer = java.nio.ByteBuffer.wrap(bytes);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
-            }
+                        aside,
+                        StandardOpenOption.CREATE,
+                        StandardOpenOption.TRUNCATE_EXISTING,
+                        StandardOpenOption.WRITE);
+                OutputStream out = Channels.newOutputStream(channel)) {
+            content.to(out);
             channel.force(true);
         }
     }

@@ -3,6 +3,8 @@ package plumeline.cli;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Locale;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import plumeline.jobs.Progress;
 
 /// Says how far long work is and how long is left: after a second, then every five and more seldom as it
@@ -20,20 +22,33 @@ final class TimeLeft implements Progress {
 
     private final String what;
     private final Console console;
-    private final long began = System.nanoTime();
+    private final LongSupplier nanos;
+    private final Supplier<String> more;
+    private final long began;
     private final Deque<Heard> heard = new ArrayDeque<>();
     private double nextSeconds = FIRST_SECONDS;
 
     private record Heard(double seconds, double share) {}
 
     TimeLeft(String what, Console console) {
+        this(what, console, System::nanoTime, () -> "");
+    }
+
+    /// @param what what is done
+    /// @param console who hears of it
+    /// @param nanos a clock
+    /// @param more what else is said each time
+    TimeLeft(String what, Console console, LongSupplier nanos, Supplier<String> more) {
         this.what = what;
         this.console = console;
+        this.nanos = nanos;
+        this.more = more;
+        this.began = nanos.getAsLong();
     }
 
     @Override
     public void hear(double share) {
-        double seconds = (System.nanoTime() - began) / 1e9;
+        double seconds = (nanos.getAsLong() - began) / 1e9;
         if (heard.isEmpty()) {
             heard.add(new Heard(seconds, share));
         }
@@ -44,7 +59,7 @@ final class TimeLeft implements Progress {
         Heard first = heard.getFirst();
         double gained = share - first.share();
         double left = (1 - share) / gained * (seconds - first.seconds());
-        console.say(line(share, gained < LEAST_SHARE ? Double.POSITIVE_INFINITY : left));
+        console.say(line(share, gained < LEAST_SHARE ? Double.POSITIVE_INFINITY : left) + more.get());
         heard.addLast(new Heard(seconds, share));
         if (heard.size() > LINES) {
             heard.removeFirst();

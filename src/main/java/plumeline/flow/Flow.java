@@ -30,7 +30,7 @@ public final class Flow {
         this.momentum = new Momentum(tank, liquid, workers);
         this.projection = new Projection(tank, workers);
         this.carriage = new Carriage(tank, rim, workers);
-        this.spreading = new Spreading(tank, rim, workers);
+        this.spreading = new Spreading(tank, liquid, rim, workers);
         this.injection = new Injection(tank, setting.releases(), setting.seed());
         this.stepLength = new StepLength(tank, liquid, workers);
     }
@@ -87,9 +87,7 @@ public final class Flow {
         injection.push(fields.velocity, clock.seconds());
         projection.project(fields, injection.source(), seconds);
         carriage.carry(fields, injection.added(), seconds, clock.steps());
-        if (liquid.diffusivityMetres2PerSecond() > 0) {
-            spreading.spread(fields.dye, liquid.diffusivityMetres2PerSecond(), seconds);
-        }
+        spreading.spread(fields.dye, seconds);
         double reached = clock.seconds() + seconds;
         clock = new State.Clock(
                 reached + seconds / 2 > untilSeconds ? untilSeconds : reached,
@@ -98,23 +96,13 @@ public final class Flow {
                 clock.releasedMetres3() + injection.releasedMetres3());
     }
 
-    /// Runs to a time, unless it is stopped or broken off before.
+    /// Runs to a time.
     ///
     /// @param untilSeconds the time, seconds; nothing happens where it is over
-    /// @param stop what ends it before
-    /// @param watch who hears of it
-    /// @return why it ended
-    public Ended run(double untilSeconds, Stop stop, Watch watch) {
+    public void run(double untilSeconds) {
         while (clock.seconds() < untilSeconds) {
-            if (stop.isMet(this)) {
-                return Ended.STOPPED;
-            }
             step(untilSeconds);
-            if (!watch.goesOn(clock.seconds(), clock.steps())) {
-                return Ended.BROKEN_OFF;
-            }
         }
-        return stop.isMet(this) ? Ended.STOPPED : Ended.TIME;
     }
 
     /// Its own time.

@@ -52,6 +52,21 @@ public record Grid(int nx, int ny, int nz, double widthMetres, double depthMetre
                 heightMetres);
     }
 
+    /// Counts the cells that [#ofCells] would cut.
+    ///
+    /// @param widthMetres inner width, metres, > 0
+    /// @param depthMetres inner depth, metres, > 0
+    /// @param heightMetres height of the water, metres, > 0
+    /// @param cellMetres the wanted edge of a cell, metres, > 0
+    /// @return cells; `Long.MAX_VALUE` where they are more than a grid may have
+    public static long countOfCells(double widthMetres, double depthMetres, double heightMetres, double cellMetres) {
+        Ranges.checkPositive(cellMetres, "cellMetres");
+        long nx = multiple(widthMetres / cellMetres, 4);
+        long ny = multiple(depthMetres / cellMetres, 2);
+        long nz = multiple(heightMetres / cellMetres, 2);
+        return Math.max(nx, Math.max(ny, nz)) <= MOST && nx * ny * nz <= MOST_CELLS ? nx * ny * nz : Long.MAX_VALUE;
+    }
+
     private static int multiple(double cells, int of) {
         return Math.max(1, (int) Math.round(cells / of)) * of;
     }

@@ -59,4 +59,15 @@ public interface Inside {
         }
         return within / (double) (points * points * points);
     }
+
+    /// Whether the region fills a cell: it holds its middle, or at least half of it.
+    ///
+    /// @param grid the cells
+    /// @param i cell to the right
+    /// @param j cell away
+    /// @param k cell up
+    /// @return whether it does
+    default boolean fills(Grid grid, int i, int j, int k) {
+        return share(grid, i, j, k, 1) == 1 || share(grid, i, j, k, 2) >= 0.5;
+    }
 }

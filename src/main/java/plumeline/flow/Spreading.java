@@ -8,17 +8,22 @@ final class Spreading {
     private final Grid grid;
     private final Rim rim;
     private final Workers workers;
+    private final double diffusivity;
     private final float[] change;
 
-    Spreading(Tank tank, Rim rim, Workers workers) {
+    Spreading(Tank tank, Liquid liquid, Rim rim, Workers workers) {
         this.tank = tank;
         this.grid = tank.grid();
         this.rim = rim;
         this.workers = workers;
-        this.change = new float[grid.length()];
+        this.diffusivity = liquid.diffusivityMetres2PerSecond();
+        this.change = new float[diffusivity > 0 ? grid.length() : 0];
     }
 
-    void spread(float[] dye, double diffusivity, double seconds) {
+    void spread(float[] dye, double seconds) {
+        if (diffusivity == 0) {
+            return;
+        }
         for (int axis : grid.axes()) {
             rim.fillDye(dye, axis);
         }

@@ -70,6 +70,14 @@ public final class State {
         return copy(fields);
     }
 
+    /// One of the arrays, as a copy.
+    ///
+    /// @param number its number, 0 to [#FIELDS] − 1
+    /// @return the array
+    public float[] field(int number) {
+        return fields.get(number).clone();
+    }
+
     /// The arrays themselves.
     List<float[]> bare() {
         return fields;

@@ -5,12 +5,10 @@ import plumeline.ranges.Ranges;
 
 /// A box of water with its walls and what stands solid in it, cell by cell.
 ///
-/// A cell is solid where at least half of it is; so a body is a staircase whose volume is right to about a cell's share
-/// of its surface. Faces between two cells of water are open, all others shut.
+/// A cell is solid where its middle or at least half of it is; so a body is a staircase whose volume is right to about
+/// a cell's share of its surface, and dye never stands at a place inside it. Faces between two cells of water are open,
+/// all others shut.
 public final class Tank {
-    private static final int POINTS = 2;
-    private static final double MOST_SOLID = 0.5;
-
     private final Grid grid;
     private final Walls walls;
     private final boolean solidAnywhere;
@@ -109,7 +107,7 @@ public final class Tank {
         for (int k = 0; k < grid.nz(); k++) {
             for (int j = 0; j < grid.ny(); j++) {
                 for (int i = 0; i < grid.nx(); i++) {
-                    boolean is = solid.share(grid, i, j, k, POINTS) >= MOST_SOLID;
+                    boolean is = solid.fills(grid, i, j, k);
                     water[grid.index(i, j, k)] = is ? 0 : 1;
                     left += is ? 0 : 1;
                 }

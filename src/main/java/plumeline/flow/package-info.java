@@ -3,7 +3,7 @@
 ///
 /// Front class: [plumeline.flow.Flow]. It is set up from a [plumeline.flow.Tank] (a [plumeline.flow.Grid], its
 /// [plumeline.flow.Walls], what is solid), a [plumeline.flow.Liquid] and the ways dye gets in
-/// ([plumeline.flow.Release]); it is run up to a time or to a [plumeline.flow.Stop], and gives its
+/// ([plumeline.flow.Release]); it is run up to a time, and gives its
 /// [plumeline.flow.Dye], the [plumeline.flow.Front] of that and its [plumeline.flow.State], from which it goes on
 /// later as if it had never stopped.
 ///

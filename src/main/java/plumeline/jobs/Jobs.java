@@ -17,19 +17,41 @@ public final class Jobs {
 
     private Jobs() {}
 
+    /// How many threads work, and on how many tasks.
+    ///
+    /// @param all how many work at a time, 1 to 256
+    /// @param tasks how many tasks are under way at a time, 1 to `all`; the other threads are there to help
+    public record Threads(int all, int tasks) {
+        /// Checks the ranges.
+        public Threads {
+            if (all < 1 || all > MOST_THREADS) {
+                throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", given " + all);
+            }
+            if (tasks < 1 || tasks > all) {
+                throw new IllegalArgumentException("tasks at a time must be 1 to " + all + ", given " + tasks);
+            }
+        }
+
+        /// As many tasks as threads.
+        ///
+        /// @param all how many, 1 to 256
+        /// @return the threads
+        public static Threads each(int all) {
+            return new Threads(all, all);
+        }
+    }
+
     /// Does all tasks and waits for them. They begin in their order.
     ///
     /// @param jobs the tasks
-    /// @param threads how many threads work at a time, 1 to 256
+    /// @param threads how many threads work
     /// @param progress who hears how far they are, each task counted alike
     /// @param stop what ends them before
     /// @return what they gave; stopped where stopping was asked for before all were done
     /// @param <T> what a task gives
     /// @throws IOException what the first failing task threw; an unchecked exception likewise
-    public static <T> Result<T> run(List<Job<T>> jobs, int threads, Progress progress, Stop stop) throws IOException {
-        if (threads < 1 || threads > MOST_THREADS) {
-            throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", given " + threads);
-        }
+    public static <T> Result<T> run(List<Job<T>> jobs, Threads threads, Progress progress, Stop stop)
+            throws IOException {
         try (ExecutorService pool = Executors.newCachedThreadPool(Jobs::daemon)) {
             return new Round<T>(pool, threads, new Shares(jobs.size(), progress), stop).run(jobs);
         }
@@ -44,14 +66,16 @@ public final class Jobs {
     /// One list of tasks under way.
     private static final class Round<T> {
         private final ExecutorService pool;
+        private final Semaphore places;
         private final Semaphore free;
         private final Shares shares;
         private final Stop stop;
         private final Stop broken = new Stop();
 
-        Round(ExecutorService pool, int threads, Shares shares, Stop stop) {
+        Round(ExecutorService pool, Threads threads, Shares shares, Stop stop) {
             this.pool = pool;
-            this.free = new Semaphore(threads, true);
+            this.places = new Semaphore(threads.tasks());
+            this.free = new Semaphore(threads.all(), true);
             this.shares = shares;
             this.stop = stop;
         }
@@ -69,9 +93,10 @@ public final class Jobs {
             return goesOn() && values.size() == jobs.size() ? new Result.Whole<>(values) : new Result.Stopped<>();
         }
 
-        /// Waits for a free thread; whoever interrupts the waiting one asks to stop.
+        /// Waits for a place and a free thread; whoever interrupts the waiting one asks to stop.
         private boolean await() {
             try {
+                places.acquire();
                 free.acquire();
                 return true;
             } catch (InterruptedException e) {
@@ -97,6 +122,7 @@ public final class Jobs {
                     broken.ask();
                 }
                 free.release();
+                places.release();
             }
         }
 

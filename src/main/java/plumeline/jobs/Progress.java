@@ -7,11 +7,4 @@ public interface Progress {
     ///
     /// @param share share of all work that is done, 0 to 1
     void hear(double share);
-
-    /// Nobody listens.
-    ///
-    /// @return a progress that does nothing
-    static Progress unheard() {
-        return _ -> {};
-    }
 }

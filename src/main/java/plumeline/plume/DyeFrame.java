@@ -1,6 +1,8 @@
 package plumeline.plume;
 
+import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.util.Optional;
 import java.util.zip.CRC32;
 import java.util.zip.DataFormatException;
 import java.util.zip.Deflater;
@@ -180,59 +182,76 @@ public final class DyeFrame {
         for (int each : new int[] {box.i(), box.j(), box.k(), box.ni(), box.nj(), box.nk()}) {
             out.putShort((short) each);
         }
-        return out.putInt(length)
-                .putInt(sum(packed, length))
-                .put(packed, 0, length)
-                .array();
+        out.putInt(length).putInt(0).put(packed, 0, length);
+        return out.putInt(SUM_AT, sum(out)).array();
     }
 
-    private static final int HEAD_BYTES = 4 + 6 * 2 + 4 + 4;
+    private static final int SUM_AT = 4 + 6 * 2 + 4;
+    private static final int HEAD_BYTES = SUM_AT + 4;
 
-    private static int sum(byte[] packed, int length) {
+    /// The sum of all but itself.
+    private static int sum(ByteBuffer kept) {
         var sum = new CRC32();
-        sum.update(packed, 0, length);
+        sum.update(kept.duplicate().position(0).limit(SUM_AT));
+        sum.update(kept.duplicate().position(HEAD_BYTES).limit(kept.limit()));
         return (int) sum.getValue();
     }
 
-    /// Reads a frame.
+    /// A frame as it lies in a film, its sum found right.
     ///
-    /// @param in the film's bytes, at the frame's first; afterwards behind its last
-    /// @return the frame
-    /// @throws IllegalArgumentException where they are no frame
-    public static DyeFrame read(ByteBuffer in) {
-        int number = in.getInt();
-        Box box = new Box(in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort());
-        int length = in.getInt();
-        int sum = in.getInt();
-        byte[] packed = new byte[length];
-        in.get(packed);
-        byte[] codes = new byte[box.cells()];
-        var inflater = new Inflater();
-        inflater.setInput(packed);
-        try {
-            if (sum(packed, length) != sum || inflater.inflate(codes) != codes.length) {
-                throw new IllegalArgumentException("frame " + number + " of a film is damaged");
+    /// @param number its number
+    /// @param box the cells that are kept
+    /// @param packed their codes, packed
+    record Kept(int number, Box box, ByteBuffer packed) {
+        /// Reads one; empty where there is none, or a damaged one.
+        static Optional<Kept> read(DyeFilm.Source source, long at, long end) throws IOException {
+            if (end - at < HEAD_BYTES) {
+                return Optional.empty();
             }
-        } catch (DataFormatException e) {
-            throw new IllegalArgumentException("frame " + number + " of a film is damaged", e);
-        } finally {
-            inflater.end();
+            int length = source.read(at, HEAD_BYTES).getInt(SUM_AT - 4);
+            if (length < 0 || length > end - at - HEAD_BYTES || length > Integer.MAX_VALUE - HEAD_BYTES) {
+                return Optional.empty();
+            }
+            ByteBuffer in = source.read(at, HEAD_BYTES + length);
+            if (in.getInt(SUM_AT) != sum(in)) {
+                return Optional.empty();
+            }
+            int number = in.getInt();
+            Box box = new Box(in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort(), in.getShort());
+            return Optional.of(new Kept(number, box, in.position(HEAD_BYTES)));
         }
-        return new DyeFrame(number, box, codes);
-    }
 
-    /// Goes past a frame without reading it.
-    ///
-    /// @return false where less than a frame is left
-    static boolean skip(ByteBuffer in) {
-        if (in.remaining() < HEAD_BYTES) {
-            return false;
+        /// Whether it is the one of a number, of a film with such cells.
+        boolean is(int wanted, Grid grid) {
+            return number == wanted
+                    && within(box.i(), box.ni(), grid.nx())
+                    && within(box.j(), box.nj(), grid.ny())
+                    && within(box.k(), box.nk(), grid.nz());
         }
-        int length = in.getInt(in.position() + HEAD_BYTES - 8);
-        if (length < 0 || in.remaining() - HEAD_BYTES < length) {
-            return false;
+
+        private static boolean within(int first, int count, int all) {
+            return first >= 0 && count >= 0 && first + count <= all;
         }
-        in.position(in.position() + HEAD_BYTES + length);
-        return true;
+
+        /// How long it is in the film, bytes.
+        long bytes() {
+            return packed.limit();
+        }
+
+        /// Unpacks it; empty where it isn't what its box says.
+        Optional<DyeFrame> frame() {
+            byte[] codes = new byte[box.cells()];
+            var inflater = new Inflater();
+            inflater.setInput(packed.duplicate());
+            try {
+                return inflater.inflate(codes) == codes.length
+                        ? Optional.of(new DyeFrame(number, box, codes))
+                        : Optional.empty();
+            } catch (DataFormatException e) {
+                return Optional.empty();
+            } finally {
+                inflater.end();
+            }
+        }
     }
 }

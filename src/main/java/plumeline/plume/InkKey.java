@@ -18,7 +18,7 @@ import plumeline.geom.Vec;
 /// @param hex SHA-256, 64 hexadecimal digits
 public record InkKey(String hex) {
     /// Raised whenever the flow or the films would come out differently.
-    private static final String EDITION = "ink 1";
+    private static final String EDITION = "ink 2";
 
     /// Checks the form.
     public InkKey {
@@ -34,7 +34,8 @@ public record InkKey(String hex) {
         return hex.substring(0, 12);
     }
 
-    /// The key of what decides the flow: tank and water, ink, nozzle, what is in the water, the rate of frames.
+    /// The key of what decides the flow: tank and water, ink, nozzle and each ±, what is in the water, the rate of
+    /// frames.
     ///
     /// @param shot the shot's ink and water
     /// @return the key
@@ -47,8 +48,11 @@ public record InkKey(String hex) {
                 .length(shot.pour().boreMetres())
                 .number(shot.pour().metres3PerSecond());
         text.number(shot.pour().startSeconds()).number(shot.pour().endSeconds());
-        for (Body body : shot.bodies()) {
-            text.body(body);
+        for (InkShot.Thing thing : shot.things()) {
+            text.body(thing.body());
+        }
+        for (InkShot.Spread spread : shot.spreads()) {
+            text.word(spread.name()).number(spread.value().si()).number(spread.halfWidthSi());
         }
         return text.number(shot.timing().framesPerSecond()).key();
     }

@@ -33,8 +33,7 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
     /// @param view the key of what decides the look
     /// @param course how finely and how long the ink was followed
     /// @param strength how dark the ink is
-    /// @param floorMetres the tank's floor, over the table, metres
-    /// @param depthMetres the water's depth, metres
+    /// @param levels how high floor, mouth and water line are
     /// @param framesPerSecond how many frames a second were kept, 1/s
     public record Head(
             String shot,
@@ -42,9 +41,36 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
             InkKey view,
             InkCourse course,
             Strength strength,
-            double floorMetres,
-            double depthMetres,
-            double framesPerSecond) {}
+            Levels levels,
+            double framesPerSecond) {
+        /// What a shot's record is of.
+        ///
+        /// @param shot its ink and water
+        /// @param course how finely and how long the ink is followed
+        /// @param viewing the look from its camera
+        /// @return the head
+        public static Head of(InkShot shot, InkCourse course, Viewing viewing) {
+            double floor = shot.waters().box().low().z();
+            return new Head(
+                    shot.shot(),
+                    InkKey.ofFlow(shot),
+                    viewing.key(),
+                    course,
+                    viewing.strength(),
+                    new Levels(
+                            floor,
+                            shot.waters().depthMetres(),
+                            shot.waters().box().high().z() - shot.pour().mouth().z()),
+                    shot.timing().framesPerSecond());
+        }
+    }
+
+    /// How high things are.
+    ///
+    /// @param floorMetres the tank's floor, over the table, metres
+    /// @param depthMetres the water's depth, metres
+    /// @param mouthMetres how far the nozzle's mouth is below the water line, metres, ≥ 0
+    public record Levels(double floorMetres, double depthMetres, double mouthMetres) {}
 
     /// One run, frame by frame.
     public static final class Run {
@@ -141,9 +167,9 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
     /// @param zMetres the height over the table, metres
     /// @return the times from the release's start
     public Times reaches(double zMetres) {
-        double height = zMetres - head.floorMetres();
+        double height = zMetres - head.levels().floorMetres();
         return times(run -> {
-            double before = head.depthMetres();
+            double before = head.levels().depthMetres();
             for (int n = 0; n < run.frames(); n++) {
                 double now = run.lowMetres(n).orElse(before);
                 if (now <= height && run.lowMetres(n).isPresent()) {
@@ -160,7 +186,7 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
     ///
     /// @return the times from the release's start
     public Times reachesFloor() {
-        return reaches(head.floorMetres() + head.course().cellMetres() / 2);
+        return reaches(head.levels().floorMetres() + head.course().cellMetres() / 2);
     }
 
     /// When a height of a thing is first veiled.
@@ -254,9 +280,10 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
     public Lengths depth(int frame) {
         List<Double> depths = new ArrayList<>();
         for (Run run : runs) {
-            run.lowMetres(Math.min(frame, run.frames() - 1)).ifPresent(low -> depths.add(head.depthMetres() - low));
+            run.lowMetres(Math.min(frame, run.frames() - 1))
+                    .ifPresent(low -> depths.add(head.levels().depthMetres() - low));
         }
-        return new Lengths(depths, 0, head.depthMetres());
+        return new Lengths(depths, head.levels().mouthMetres(), head.levels().depthMetres());
     }
 
     /// Half of how wide the ink is. Runs that have ended don't count.

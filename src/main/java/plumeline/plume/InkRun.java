@@ -1,16 +1,22 @@
 package plumeline.plume;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.CRC32;
+import java.util.zip.CheckedInputStream;
+import java.util.zip.CheckedOutputStream;
 import plumeline.flow.Flow;
 import plumeline.flow.Grid;
 import plumeline.flow.State;
-import plumeline.flow.Stop;
-import plumeline.flow.Watch;
 import plumeline.flow.Workers;
 
 /// One run of a shot's ink, stepped frame by frame. Each step of the flow ends at a frame's time at the latest, so that
@@ -20,8 +26,11 @@ public final class InkRun {
     private static final double ON_FLOOR = 1e-3;
 
     private static final long MAGIC = 0x504c_554d_4553_544fL; // PLUMESTO
-    private static final int EDITION = 1;
-    private static final int HEAD_BYTES = 8 + 4 + 32 + 3 * 4 + 8 + 8 + 8 + 8 + 8 + 4;
+    private static final int EDITION = 2;
+    private static final int KEY_BYTES = 32;
+
+    /// So much is written or read at a time.
+    private static final int PART_BYTES = 1 << 16;
 
     private final Task task;
     private final Flow flow;
@@ -37,16 +46,17 @@ public final class InkRun {
 
     /// Which run of what.
     ///
-    /// @param shot the shot's ink and water
+    /// @param key the key of the shot's runs, [InkKey#ofRuns]
+    /// @param shot the shot's ink and water, as this run has them
     /// @param course how finely and how long
     /// @param number the run's number, from 1
-    public record Task(InkShot shot, InkCourse course, int number) {
+    public record Task(InkKey key, InkShot shot, InkCourse course, int number) {
         /// What its film is of.
         ///
         /// @return the film's head
         public DyeFilm.Head head() {
             return new DyeFilm.Head(
-                    InkKey.ofRuns(shot, course),
+                    key,
                     number,
                     course.seed(number),
                     grid(),
@@ -82,67 +92,94 @@ public final class InkRun {
     ///
     /// @param task which
     /// @param workers who does the work
-    /// @param kept what [#checkpoint] gave
+    /// @param kept what [#checkpoint] wrote
     /// @return the run; empty where that is damaged or of another run
-    public static Optional<InkRun.Resumed> resume(Task task, Workers workers, byte[] kept) {
-        Grid grid = task.grid();
-        int expected = HEAD_BYTES + State.FIELDS * 4 * grid.length() + 4;
-        ByteBuffer in = ByteBuffer.wrap(kept);
-        if (kept.length != expected || in.getInt(kept.length - 4) != sum(kept)) {
+    /// @throws IOException where the world fails
+    public static Optional<InkRun.Resumed> resume(Task task, Workers workers, InputStream kept) throws IOException {
+        var summed = new CheckedInputStream(kept, new CRC32());
+        var in = new DataInputStream(summed);
+        try {
+            boolean fits = in.readLong() == MAGIC && in.readInt() == EDITION;
+            fits &= HexFormat.of()
+                    .formatHex(in.readNBytes(KEY_BYTES))
+                    .equals(task.key().hex());
+            fits &= in.readInt() == task.number();
+            int next = in.readInt();
+            long filmBytes = in.readLong();
+            double seconds = in.readDouble();
+            long steps = in.readLong();
+            double lastStep = in.readDouble();
+            double released = in.readDouble();
+            if (!fits
+                    || in.readInt() != State.FIELDS
+                    || in.readInt() != task.grid().length()) {
+                return Optional.empty();
+            }
+            List<float[]> fields = new ArrayList<>();
+            for (int n = 0; n < State.FIELDS; n++) {
+                fields.add(readField(in, task.grid().length()));
+            }
+            int sum = (int) summed.getChecksum().getValue();
+            if (in.readInt() != sum || in.read() >= 0) {
+                return Optional.empty();
+            }
+            State state = State.of(new State.Clock(seconds, steps, lastStep, released), fields);
+            Flow flow = Flow.resume(task.setting(), workers, state);
+            return Optional.of(new Resumed(new InkRun(task, flow, next), filmBytes));
+        } catch (EOFException e) {
             return Optional.empty();
         }
-        byte[] key = new byte[32];
-        boolean fits = in.getLong() == MAGIC && in.getInt() == EDITION;
-        in.get(key);
-        fits &= HexFormat.of().formatHex(key).equals(task.head().key().hex()) && in.getInt() == task.number();
-        if (!fits) {
-            return Optional.empty();
-        }
-        int next = in.getInt();
-        int length = in.getInt();
-        long filmBytes = in.getLong();
-        var clock = new State.Clock(in.getDouble(), in.getLong(), in.getDouble(), in.getDouble());
-        in.getInt();
-        List<float[]> fields = new ArrayList<>();
-        for (int n = 0; n < State.FIELDS; n++) {
-            float[] field = new float[length];
-            in.asFloatBuffer().get(field);
-            in.position(in.position() + 4 * length);
-            fields.add(field);
-        }
-        Flow flow = Flow.resume(task.setting(), workers, State.of(clock, fields));
-        return Optional.of(new Resumed(new InkRun(task, flow, next), filmBytes));
     }
 
-    /// All that is needed to take it up again between two frames.
+    private static float[] readField(DataInputStream in, int length) throws IOException {
+        float[] field = new float[length];
+        byte[] part = new byte[PART_BYTES];
+        for (int done = 0; done < length; ) {
+            int floats = Math.min(length - done, PART_BYTES / Float.BYTES);
+            in.readFully(part, 0, floats * Float.BYTES);
+            ByteBuffer.wrap(part).asFloatBuffer().get(field, done, floats);
+            done += floats;
+        }
+        return field;
+    }
+
+    /// Writes all that is needed to take it up again between two frames.
     ///
     /// @param filmBytes how long its film is by now, bytes
-    /// @return the bytes to keep
-    public byte[] checkpoint(long filmBytes) {
+    /// @param to where to
+    /// @throws IOException where the world fails
+    public void checkpoint(long filmBytes, OutputStream to) throws IOException {
+        var summed = new CheckedOutputStream(to, new CRC32());
+        var out = new DataOutputStream(summed);
         State state = flow.state();
-        List<float[]> fields = state.fields();
-        int length = fields.getFirst().length;
-        byte[] kept = new byte[HEAD_BYTES + State.FIELDS * 4 * length + 4];
-        ByteBuffer out = ByteBuffer.wrap(kept).putLong(MAGIC).putInt(EDITION);
-        out.put(HexFormat.of().parseHex(task.head().key().hex()));
-        out.putInt(task.number()).putInt(next).putInt(length).putLong(filmBytes);
         State.Clock clock = state.clock();
-        out.putDouble(clock.seconds()).putLong(clock.steps());
-        out.putDouble(clock.lastStepSeconds())
-                .putDouble(clock.releasedMetres3())
-                .putInt(State.FIELDS);
-        for (float[] field : fields) {
-            out.asFloatBuffer().put(field);
-            out.position(out.position() + 4 * length);
+        out.writeLong(MAGIC);
+        out.writeInt(EDITION);
+        out.write(HexFormat.of().parseHex(task.key().hex()));
+        out.writeInt(task.number());
+        out.writeInt(next);
+        out.writeLong(filmBytes);
+        out.writeDouble(clock.seconds());
+        out.writeLong(clock.steps());
+        out.writeDouble(clock.lastStepSeconds());
+        out.writeDouble(clock.releasedMetres3());
+        out.writeInt(State.FIELDS);
+        out.writeInt(task.grid().length());
+        for (int n = 0; n < State.FIELDS; n++) {
+            writeField(state.field(n), out);
         }
-        out.putInt(sum(kept));
-        return kept;
+        out.writeInt((int) summed.getChecksum().getValue());
+        out.flush();
     }
 
-    private static int sum(byte[] kept) {
-        var sum = new CRC32();
-        sum.update(kept, 0, kept.length - 4);
-        return (int) sum.getValue();
+    private static void writeField(float[] field, DataOutputStream out) throws IOException {
+        byte[] part = new byte[PART_BYTES];
+        for (int done = 0; done < field.length; ) {
+            int floats = Math.min(field.length - done, PART_BYTES / Float.BYTES);
+            ByteBuffer.wrap(part).asFloatBuffer().put(field, done, floats);
+            out.write(part, 0, floats * Float.BYTES);
+            done += floats;
+        }
     }
 
     /// Whether its last frame was given.
@@ -175,7 +212,7 @@ public final class InkRun {
         if (over) {
             throw new IllegalStateException("the run is over");
         }
-        flow.run(next / task.shot().timing().framesPerSecond(), Stop.never(), Watch.none());
+        flow.run(next / task.shot().timing().framesPerSecond());
         DyeFrame frame = DyeFrame.of(next++, flow.dye());
         over = isLast(frame);
         return frame;

@@ -12,22 +12,35 @@ import plumeline.geom.Body;
 import plumeline.geom.Bounds;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
+import plumeline.quantity.Quantity;
 
 /// A shot's ink and water as plain numbers: what a flow is set up from.
 ///
 /// @param shot the shot's name
 /// @param waters the water
 /// @param pour how the ink comes in
-/// @param bodies what stands or hangs in the water, as at the release's start
+/// @param things what stands or hangs in the water, as at the release's start
 /// @param timing how release, shot and rate lie in time
+/// @param spreads what is written with a ±, and what of it counts here: as written, or as a try has it
 /// @param assumed what was taken for what isn't written, each in a few words
-public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, Timing timing, List<String> assumed) {
+public record InkShot(
+        String shot,
+        Waters waters,
+        Pour pour,
+        List<Thing> things,
+        Timing timing,
+        List<Spread> spreads,
+        List<String> assumed) {
     /// How far a stream's speed wanders, as a share of itself: what a hand on a syringe leaves.
     private static final double NOISE = 1;
 
+    /// So many points along a cell's edge tell how much of it a thing fills.
+    private static final int POINTS = 5;
+
     /// Copies the lists.
     public InkShot {
-        bodies = List.copyOf(bodies);
+        things = List.copyOf(things);
+        spreads = List.copyOf(spreads);
         assumed = List.copyOf(assumed);
     }
 
@@ -44,6 +57,12 @@ public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, 
             return box.high().z() - box.low().z();
         }
     }
+
+    /// Something in the water.
+    ///
+    /// @param name its name in the shot
+    /// @param body its form where it is
+    public record Thing(String name, Body body) {}
 
     /// How the ink comes in.
     ///
@@ -65,6 +84,13 @@ public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, 
     /// progress
     public record Timing(double framesPerSecond, double startSeconds, double shotSeconds, double floorSeconds) {}
 
+    /// Something that is written with a ±.
+    ///
+    /// @param name what it is, as the plan's path says
+    /// @param value its value here
+    /// @param halfWidthSi its ±, a 95 % half-width, SI, > 0
+    public record Spread(String name, Quantity value, double halfWidthSi) {}
+
     /// Cuts the water into cells.
     ///
     /// @param cellMetres the wanted edge, metres, > 0
@@ -72,6 +98,15 @@ public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, 
     public Grid grid(double cellMetres) {
         Vec size = waters.box().high().minus(waters.box().low());
         return Grid.ofCells(size.x(), size.y(), size.z(), cellMetres);
+    }
+
+    /// Counts the cells into which the water would be cut.
+    ///
+    /// @param cellMetres the wanted edge, metres, > 0
+    /// @return cells; `Long.MAX_VALUE` for more than a grid may have
+    public long cells(double cellMetres) {
+        Vec size = waters.box().high().minus(waters.box().low());
+        return Grid.countOfCells(size.x(), size.y(), size.z(), cellMetres);
     }
 
     /// Sets the flow up.
@@ -129,12 +164,43 @@ public record InkShot(String shot, Waters waters, Pour pour, List<Body> bodies, 
     /// @param place a place, table frame, metres
     /// @return whether it is
     public boolean isSolid(Vec place) {
-        for (Body body : bodies) {
-            if (holds(body, place)) {
+        for (Thing thing : things) {
+            if (holds(thing.body(), place)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /// How large a thing is as cells: the volume of its solid cells over its own in the water.
+    ///
+    /// @param thing one of the things
+    /// @param grid the cells
+    /// @return share, near 1 where cells are fine enough for it; 1 where hardly any of it is in the water
+    public double sizeInCells(Thing thing, Grid grid) {
+        Vec corner = waters.box().low();
+        Inside inside = (x, y, z) -> holds(thing.body(), corner.plus(new Vec(x, y, z)));
+        Vec low = thing.body().bounds().low().minus(corner);
+        Vec high = thing.body().bounds().high().minus(corner);
+        double own = 0;
+        double cells = 0;
+        for (int k = from(low.z(), grid.dzMetres()); k < to(high.z(), grid.dzMetres(), grid.nz()); k++) {
+            for (int j = from(low.y(), grid.dyMetres()); j < to(high.y(), grid.dyMetres(), grid.ny()); j++) {
+                for (int i = from(low.x(), grid.dxMetres()); i < to(high.x(), grid.dxMetres(), grid.nx()); i++) {
+                    own += inside.share(grid, i, j, k, POINTS);
+                    cells += inside.fills(grid, i, j, k) ? 1 : 0;
+                }
+            }
+        }
+        return own < 1 ? 1 : cells / own;
+    }
+
+    private static int from(double metres, double edge) {
+        return Math.max(0, (int) Math.floor(metres / edge));
+    }
+
+    private static int to(double metres, double edge, int cells) {
+        return Math.min(cells, (int) Math.ceil(metres / edge));
     }
 
     private static boolean holds(Body body, Vec place) {

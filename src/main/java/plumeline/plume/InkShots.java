@@ -15,7 +15,6 @@ import plumeline.plan.Mark;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.TankPlace;
-import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
@@ -40,23 +39,30 @@ public final class InkShots {
 
     private final Stage stage;
     private final double[] values;
+    private final Chance chance;
     private final Shot shot;
     private final List<String> assumed = new ArrayList<>();
 
-    private InkShots(Stage stage, double[] values) {
+    private InkShots(Stage stage, double[] values, Chance chance) {
         this.stage = stage;
         this.values = values;
+        this.chance = chance;
         this.shot = stage.shot();
     }
 
-    /// Reads a shot.
+    /// Reads a shot, all of it as written.
     ///
     /// @param stage the shot, staged
     /// @param values its marks' values, SI, in the order of the stage's marks
     /// @return its ink, or what is missing
     public static InkReading read(Stage stage, double[] values) {
+        return read(stage, values, Chance.none());
+    }
+
+    /// Reads it as one try has it.
+    static InkReading read(Stage stage, double[] values, Chance chance) {
         try {
-            return new InkReading.Ready(new InkShots(stage, values).read());
+            return new InkReading.Ready(new InkShots(stage, values, chance).read());
         } catch (Lack lack) {
             return lack.said;
         }
@@ -89,21 +95,32 @@ public final class InkShots {
                 .findQuantity("temperature")
                 .map(Quantity::si)
                 .orElseGet(this::roomKelvin);
-        double waterDensity =
-                TankFill.findDensity(shot.findTank().orElseThrow()).orElseThrow();
+        double waterDensity = waterDensity();
         double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / waterDensity;
         double sinking = sinking(release, waterDensity);
-        double startSeconds = startSeconds(release);
-        List<Body> bodies = bodies(startSeconds);
+        double startSeconds = startSeconds();
+        List<InkShot.Thing> things = things(startSeconds);
         plumeline.ink.Release ink = ink(release, sinking, viscosity);
-        var descent = new Descent(ink, mouth(release).z() - box.high().z());
-        InkShot.Pour pour = pour(descent, mouth(release), box);
+        Vec mouth = mouth(release);
+        var descent = new Descent(ink, mouth.z() - box.high().z());
+        InkShot.Pour pour = pour(descent, mouth, box);
         var waters = new InkShot.Waters(box, viscosity, sinking);
-        var read = new InkShot(shot.name(), waters, pour, bodies, timing(startSeconds, descent, waters), assumed);
+        InkShot.Timing timing = timing(startSeconds, descent, waters);
+        var read = new InkShot(shot.name(), waters, pour, things, timing, chance.spreads(), assumed);
         if (read.isSolid(pour.mouth())) {
             throw new Lack(field("release.at"), "is inside a placed thing", "Move the nozzle clear of the things.");
         }
         return read;
+    }
+
+    /// As it was measured, within its ±, else by what is in it.
+    private double waterDensity() {
+        TankPlace place = shot.findTank().orElseThrow();
+        return place.tank()
+                .written()
+                .findQuantity("density")
+                .map(measured -> chance.amount("kit.tanks." + place.tank().name() + ".density", measured))
+                .orElseGet(() -> TankFill.findDensity(place).orElseThrow());
     }
 
     private double roomKelvin() {
@@ -157,7 +174,7 @@ public final class InkShots {
             throw new Lack(
                     field, "is missing", "Weigh 100 ml of it: grams over 100 is its density, such as 1.03 g/ml.");
         }
-        double excess = density.get().si() / waterDensity - 1;
+        double excess = chance.amount(field, density.get()) / waterDensity - 1;
         if (Math.abs(excess) > MOST_EXCESS) {
             throw new Lack(
                     field,
@@ -173,7 +190,7 @@ public final class InkShots {
     }
 
     private plumeline.ink.Release ink(Release.OfInk release, double sinking, double viscosity) throws Lack {
-        Optional<Quantity> volume = release.written().findQuantity("volume");
+        OptionalDouble volume = find(release, "volume");
         if (volume.isEmpty()) {
             throw new Lack(field("release.volume"), "is missing", "Say how much ink is let go, such as 5 ml.");
         }
@@ -184,19 +201,19 @@ public final class InkShots {
         double wide = bore.orElse(BORE_METRES);
         OptionalDouble speed = find(release, "speed");
         if (speed.isPresent()) {
-            return new plumeline.ink.Release(volume.get().si(), sinking, wide, speed.getAsDouble(), viscosity);
+            return new plumeline.ink.Release(volume.getAsDouble(), sinking, wide, speed.getAsDouble(), viscosity);
         }
         OptionalDouble squeeze = find(release, "squeeze_time");
         if (squeeze.isEmpty()) {
             assumed.add("squeezed in 1 s");
         }
         return plumeline.ink.Release.ofSqueeze(
-                volume.get().si(), sinking, wide, squeeze.orElse(SQUEEZE_SECONDS), viscosity);
+                volume.getAsDouble(), sinking, wide, squeeze.orElse(SQUEEZE_SECONDS), viscosity);
     }
 
-    private static OptionalDouble find(Release.OfInk release, String key) {
+    private OptionalDouble find(Release.OfInk release, String key) {
         return release.written().findQuantity(key).stream()
-                .mapToDouble(Quantity::si)
+                .mapToDouble(written -> chance.amount(field("release." + key), written))
                 .findFirst();
     }
 
@@ -234,25 +251,24 @@ public final class InkShots {
     }
 
     private Vec mouth(Release.OfInk release) {
+        Vec mouth = stage.findMouth(values).orElseThrow();
+        List<Mark> marks = release.at().marks();
         return new Vec(
-                value(release.at().x()),
-                value(release.at().y()),
-                release.at().z().map(this::value).orElse(0.0));
+                mouth.x() + off(marks.get(0)),
+                mouth.y() + off(marks.get(1)),
+                mouth.z() + (marks.size() > 2 ? off(marks.get(2)) : 0));
     }
 
-    private double value(Mark mark) {
-        for (int i = 0; i < values.length; i++) {
-            if (stage.marks().get(i).mark().path().equals(mark.path())) {
-                return values[i];
-            }
-        }
-        throw new IllegalArgumentException("no mark " + mark.path());
+    /// How far off a mark is in this try, where it is written with a ±.
+    private double off(Mark mark) {
+        return mark instanceof Mark.Fixed fixed
+                ? chance.place(field(fixed.path()), fixed.quantity())
+                        - fixed.quantity().si()
+                : 0;
     }
 
-    private double startSeconds(Release.OfInk release) throws Lack {
-        double start = release.findStart()
-                .map(at -> at.kind() == Kind.FRAMES ? stage.retime().realSeconds(at.value()) : at.si())
-                .orElse(0.0);
+    private double startSeconds() throws Lack {
+        double start = stage.releaseSeconds();
         if (shotSeconds() <= start) {
             throw new Lack(
                     field("release.start"),
@@ -267,11 +283,16 @@ public final class InkShots {
     }
 
     /// What is in the water when the release starts.
-    private List<Body> bodies(double startSeconds) {
+    private List<InkShot.Thing> things(double startSeconds) {
         double frame = stage.retime().frameAt(startSeconds, (double) stage.frames());
         TankWalls walls = stage.findTank().orElseThrow();
         List<Body> now = stage.scene(values, frame).things();
-        List<Body> wet = now.stream().filter(walls::isWet).toList();
+        List<InkShot.Thing> wet = new ArrayList<>();
+        for (int n = 0; n < now.size(); n++) {
+            if (walls.isWet(now.get(n))) {
+                wet.add(new InkShot.Thing(shot.placed().get(n).name(), now.get(n)));
+            }
+        }
         if (stage.isMoving()
                 && !stage.scene(values, (double) stage.frames()).things().equals(now)) {
             assumed.add("things stand still in the water, as they are when the release starts");

@@ -4,16 +4,20 @@ import java.util.List;
 import java.util.OptionalDouble;
 import plumeline.ranges.Ranges;
 
-/// A length at one instant in each of several runs, with the interval of a further one as in [Times].
+/// A length at one instant in each of several runs, with the interval of a further take: what it has grown by since the
+/// release differs from take to take as times do ([Times]), which is a little wide for a front and not for a width.
 ///
 /// @param metres the lengths, metres
-/// @param leastMetres no such length is less, metres
+/// @param startMetres what it grows from, metres: none is less in an interval
 /// @param mostMetres nor more, metres
-public record Lengths(List<Double> metres, double leastMetres, double mostMetres) {
+public record Lengths(List<Double> metres, double startMetres, double mostMetres) {
+    /// Growth that is less counts as this: no cell is finer.
+    private static final double LEAST_METRES = 0.001;
+
     /// Copies the list.
     public Lengths {
         metres = List.copyOf(metres);
-        Ranges.check(leastMetres <= mostMetres, "leastMetres", leastMetres, "at most mostMetres " + mostMetres);
+        Ranges.check(startMetres <= mostMetres, "startMetres", startMetres, "at most mostMetres " + mostMetres);
     }
 
     /// The middle one.
@@ -30,32 +34,32 @@ public record Lengths(List<Double> metres, double leastMetres, double mostMetres
 
     /// The lower end of the middle 80 %.
     ///
-    /// @return metres; empty for fewer than two runs
+    /// @return metres; empty where there is no length
     public OptionalDouble low() {
-        return metres.size() < 2
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.clamp(mean() - reach(), leastMetres, middle().orElseThrow()));
+        OptionalDouble middle = middle();
+        return middle.isEmpty()
+                ? middle
+                : OptionalDouble.of(
+                        Math.min(middle.getAsDouble(), startMetres + next().low(grown(middle.getAsDouble()))));
     }
 
     /// The upper end of the middle 80 %.
     ///
-    /// @return metres; empty for fewer than two runs
+    /// @return metres; empty where there is no length
     public OptionalDouble high() {
-        return metres.size() < 2
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.clamp(mean() + reach(), middle().orElseThrow(), mostMetres));
+        OptionalDouble middle = middle();
+        return middle.isEmpty()
+                ? middle
+                : OptionalDouble.of(Math.max(
+                        middle.getAsDouble(),
+                        Math.min(mostMetres, startMetres + next().high(grown(middle.getAsDouble())))));
     }
 
-    private double mean() {
-        return metres.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+    private double grown(double length) {
+        return Math.max(LEAST_METRES, length - startMetres);
     }
 
-    private double reach() {
-        int n = metres.size();
-        double mean = mean();
-        double squares = metres.stream()
-                .mapToDouble(each -> (each - mean) * (each - mean))
-                .sum();
-        return Times.student(n - 1) * Math.sqrt(squares / (n - 1) * (1 + 1.0 / n));
+    private NextTake next() {
+        return new NextTake(metres.stream().map(each -> each - startMetres).toList(), LEAST_METRES);
     }
 }

@@ -16,7 +16,7 @@ import java.util.zip.GZIPOutputStream;
 /// How a record is kept. Its form is in `docs/ink-files.md`.
 public final class RecordBytes {
     private static final long MAGIC = 0x504c_554d_4552_4543L; // PLUMEREC
-    private static final int EDITION = 1;
+    private static final int EDITION = 2;
 
     private RecordBytes() {}
 
@@ -69,8 +69,9 @@ public final class RecordBytes {
                 });
         out.writeDouble(head.strength().perMetre());
         out.writeBoolean(head.strength().measured());
-        out.writeDouble(head.floorMetres());
-        out.writeDouble(head.depthMetres());
+        out.writeDouble(head.levels().floorMetres());
+        out.writeDouble(head.levels().depthMetres());
+        out.writeDouble(head.levels().mouthMetres());
         out.writeDouble(head.framesPerSecond());
     }
 
@@ -115,8 +116,8 @@ public final class RecordBytes {
         InkCourse course = new InkCourse(
                 cell, seed, until > 0 ? new InkCourse.Until.Time(until) : new InkCourse.Until.ShotAndFloor());
         Strength strength = new Strength(in.readDouble(), in.readBoolean());
-        return new InkRecord.Head(
-                shot, flow, view, course, strength, in.readDouble(), in.readDouble(), in.readDouble());
+        var levels = new InkRecord.Levels(in.readDouble(), in.readDouble(), in.readDouble());
+        return new InkRecord.Head(shot, flow, view, course, strength, levels, in.readDouble());
     }
 
     private static Subject readSubject(DataInputStream in) throws IOException {

@@ -1,5 +1,6 @@
 package plumeline.plume;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.flow.Front;
@@ -147,7 +148,8 @@ public final class Viewing {
     ///
     /// @param film the film of one of the shot's runs
     /// @return what is seen, frame by frame
-    public InkRecord.Run look(DyeFilm film) {
+    /// @throws IOException where the film can't be read any more
+    public InkRecord.Run look(DyeFilm film) throws IOException {
         Grid grid = film.head().grid();
         float[] low = new float[film.frames()];
         float[] halfWidth = new float[film.frames()];

@@ -2,6 +2,7 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -10,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,14 +19,11 @@ import plumeline.jobs.Jobs;
 import plumeline.jobs.Progress;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
+import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plume.InkCourse;
-import plumeline.plume.InkKey;
-import plumeline.plume.InkReading;
 import plumeline.plume.InkRun;
-import plumeline.plume.InkShot;
-import plumeline.plume.InkShots;
-import plumeline.stage.Stage;
+import plumeline.plume.InkTries;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -52,8 +51,6 @@ final class InkCommandTest {
               - {veiled_by: tin, part: top, time: 1 s}
         """;
 
-    private static final List<String> SMALL = List.of("one", "--cells", "15 mm", "--runs", "2", "--until", "1.2 s");
-
     @TempDir
     private Path folder;
 
@@ -68,8 +65,12 @@ final class InkCommandTest {
     }
 
     private Outcome run(String... more) {
-        List<String> words = new ArrayList<>(List.of("ink", plan.toString()));
-        words.addAll(SMALL);
+        return run(2, "1.2 s", more);
+    }
+
+    private Outcome run(int runs, String until, String... more) {
+        List<String> words = new ArrayList<>(List.of("ink", plan.toString(), "one", "--cells", "15 mm"));
+        words.addAll(List.of("--runs", "" + runs, "--until", until));
         words.addAll(List.of(more));
         return all(words);
     }
@@ -77,7 +78,11 @@ final class InkCommandTest {
     private Outcome all(List<String> words) {
         out.reset();
         err.reset();
-        return Main.run(words, new Console(new ByteArrayInputStream(new byte[0]), out, err));
+        return Main.run(words, console());
+    }
+
+    private Console console() {
+        return new Console(new ByteArrayInputStream(new byte[0]), out, err);
     }
 
     private Path inks() throws IOException {
@@ -129,9 +134,7 @@ final class InkCommandTest {
 
     @Test
     void moreRuns_joinThoseThatAreThere() throws IOException {
-        List<String> one =
-                List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s");
-        all(one);
+        run(1, "1.2 s");
         byte[] film = Files.readAllBytes(inks().resolve("run-1.dye"));
         run();
         assertThat(err.toString(UTF_8)).contains("plumeline: 1 try into ", "; 1 more computed before");
@@ -141,7 +144,7 @@ final class InkCommandTest {
     @Test
     void fewerRuns_areTheFirstOfThoseThatAreThere() throws IOException {
         run();
-        all(List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s"));
+        run(1, "1.2 s");
         assertThat(out.toString(UTF_8)).startsWith("one: ink, 1 try of ");
         assertThat(err.toString(UTF_8)).isEqualTo("plumeline: computed before, with the same inputs\n");
         assertThat(InkFolder.records(folder.resolve("film.ink")))
@@ -203,10 +206,85 @@ final class InkCommandTest {
         assertThat(out.toString(UTF_8)).doesNotContain("In the simulation");
     }
 
+    private static void damage(Path file, double atShare) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        bytes[(int) (atShare * (bytes.length - 1))] ^= 0x20;
+        Files.write(file, bytes);
+    }
+
+    /// Damaged in its head, its frames or its end, cut short or emptied: that try is run again, the other one isn't,
+    /// and what is said in the end is the same.
+    @Test
+    void damagedFilm_isNoticedAndThatTryRunAgain() throws IOException {
+        run();
+        String first = out.toString(UTF_8);
+        Path film = inks().resolve("run-2.dye");
+        byte[] whole = Files.readAllBytes(film);
+        for (double at : new double[] {0.003, 0.4, 0.7, 1}) {
+            damage(film, at);
+            checkRunAgain(film, first);
+            assertThat(Files.readAllBytes(film)).isEqualTo(whole);
+        }
+        for (int length : new int[] {0, 20, whole.length / 2, whole.length - 1}) {
+            Files.write(film, java.util.Arrays.copyOf(whole, length));
+            checkRunAgain(film, first);
+        }
+        Files.writeString(film, "mind the seal");
+        checkRunAgain(film, first);
+    }
+
+    private void checkRunAgain(Path film, String answer) {
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8))
+                .startsWith("plumeline: " + film + " is damaged; try 2 is run again\nplumeline: 1 try into ")
+                .contains("; 1 more computed before");
+        assertThat(out.toString(UTF_8)).isEqualTo(answer);
+    }
+
+    @Test
+    void damagedRecord_isMadeAgainOfTheFilms() throws IOException {
+        run();
+        String first = out.toString(UTF_8);
+        Path record = inks().resolve("record.ink");
+        damage(record, 0.5);
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8))
+                .startsWith("plumeline: " + record + " is damaged; the films are looked at again\n")
+                .doesNotContain("into");
+        assertThat(out.toString(UTF_8)).isEqualTo(first);
+    }
+
+    /// A try that was put down and is damaged since, in its film or in its state, begins anew.
+    @Test
+    void damagedBeginning_beginsAnew() throws IOException, Refusal {
+        InkRun.Task task = task();
+        try (InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", "", task.key());
+                InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", "", task.key())) {
+            Jobs.run(List.of(new InkJob(task, whole, 1, console())), Jobs.Threads.each(1), _ -> {}, new Stop());
+            for (String name : List.of("run-1.stop", "run-1.dye.part")) {
+                var stop = new Stop();
+                Progress stopping = share -> {
+                    if (share > 0.4) {
+                        stop.ask();
+                    }
+                };
+                Jobs.run(List.of(new InkJob(task, parts, 1, console())), Jobs.Threads.each(1), stopping, stop);
+                damage(parts.path().resolve(name), 0.5);
+                err.reset();
+                Jobs.run(List.of(new InkJob(task, parts, 1, console())), Jobs.Threads.each(1), _ -> {}, new Stop());
+                assertThat(err.toString(UTF_8))
+                        .as(name)
+                        .isEqualTo("plumeline: what was kept of try 1 is damaged; it begins anew\n");
+                assertThat(Files.readAllBytes(parts.film(1))).isEqualTo(Files.readAllBytes(whole.film(1)));
+                Files.delete(parts.film(1));
+            }
+        }
+    }
+
     /// Tries that were left before a want's time say nothing of it.
     @Test
     void triesLeftTooEarly_haveNoOdds() {
-        run("--until", "0.3 s");
+        assertThat(run(2, "0.3 s")).isEqualTo(Outcome.ANSWERED);
         assertThat(out.toString(UTF_8)).doesNotContain("ink_reaches tin").doesNotContain("veiled_by tin");
     }
 
@@ -252,6 +330,47 @@ final class InkCommandTest {
     }
 
     @Test
+    void thingTooThinForItsCells_isTold() throws IOException {
+        List<String> words =
+                List.of("ink", plan.toString(), "one", "--cells", "8 mm", "--runs", "1", "--until", "0.1 s");
+        assertThat(all(words)).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).doesNotContain("of its size");
+        Files.writeString(plan, PLAN.replace("{diameter: 40 mm,", "{width: 40 mm, depth: 2 mm,"));
+        assertThat(all(words)).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8))
+                .contains("Assumed  tin as cells of 8.0 mm, which come to ")
+                .contains(" % of its size; finer --cells show");
+    }
+
+    @Test
+    void rows_sayTheTimeTheyAreOf() {
+        run(1, "1.8 s");
+        assertThat(out.toString(UTF_8)).contains("\n  0.25 s ", "\n  1.25 s ", "\n  1.50 s ", "\n  1.75 s ");
+        run(1, "1.2 s");
+        assertThat(out.toString(UTF_8)).contains("\n  0.2 s ", "\n  1.2 s ").doesNotContain("0.20 s ");
+    }
+
+    /// One try is enough for an interval: takes differ whatever one try does.
+    @Test
+    void oneTry_hasItsIntervalsToo() {
+        run(1, "1.2 s", "--json");
+        JsonNode depth =
+                new ObjectMapper().readTree(out.toString(UTF_8)).get("front").get("depth");
+        double middle = depth.get("value").get(60).asDouble();
+        assertThat(depth.get("low").get(60).asDouble()).isLessThan(middle);
+        assertThat(depth.get("high").get(60).asDouble()).isGreaterThan(middle);
+    }
+
+    @Test
+    void json_carriesAnyTitle() throws IOException {
+        String title = "\"Grüne\" Fläsch\\chen";
+        Files.writeString(plan, PLAN.replace("title: Test", "title: '" + title + "'"));
+        run("--json");
+        assertThat(new ObjectMapper().readTree(out.toString(UTF_8)).get("film").asString())
+                .isEqualTo(title);
+    }
+
+    @Test
     void whatIsMissing_isRefusedByItsField() throws IOException {
         List<String> words = List.of("ink", plan.toString(), "one");
         checkRefused("the plan has no shot two; it has one", List.of("ink", plan.toString(), "two"));
@@ -274,23 +393,154 @@ final class InkCommandTest {
         checkRefused("--threads is x; must be", List.of("ink", name, "one", "--threads", "x"));
     }
 
+    /// What is written with a ± is drawn for each try and told; the same seed draws the same.
+    @Test
+    void spreads_enterTheTries() throws IOException {
+        run();
+        String asWritten = out.toString(UTF_8);
+        assertThat(asWritten).contains("set exactly as written").doesNotContain("own draw");
+        Files.writeString(plan, PLAN.replace("volume: 3 ml", "volume: 3 ml ± 0.5 ml"));
+        run();
+        assertThat(err.toString(UTF_8)).contains("plumeline: 2 tries into ");
+        assertThat(out.toString(UTF_8))
+                .contains(
+                        "set as written, within its ±",
+                        "Each try has its own draw within the ± of shots.one.release.volume.");
+        run("--json");
+        JsonNode drawn = new ObjectMapper().readTree(out.toString(UTF_8)).get("drawn");
+        assertThat(drawn).hasSize(1);
+        assertThat(drawn.get(0).get("of").asString()).isEqualTo("shots.one.release.volume");
+        assertThat(drawn.get(0).get("unit").asString()).isEqualTo("ml");
+        assertThat(drawn.get(0).get("spread").asDouble()).isEqualTo(0.5);
+        double one = drawn.get(0).get("runs").get(0).asDouble();
+        double two = drawn.get(0).get("runs").get(1).asDouble();
+        assertThat(one).isBetween(2.5, 3.5).isNotEqualTo(two);
+        assertThat(two).isBetween(2.5, 3.5);
+        String first = out.toString(UTF_8);
+        run("--json", "--fresh", "--threads", "3");
+        assertThat(out.toString(UTF_8)).isEqualTo(first);
+    }
+
+    /// With these passes; the last want is of the pass faint alone.
+    private void writePasses(String passes) throws IOException {
+        Files.writeString(
+                plan,
+                PLAN.replace("    wants:", "    passes: {" + passes + "}\n    wants:")
+                        .replace("part: top, time: 1 s}", "part: top, time: 1 s, pass: faint}")
+                        .replace("inks: {", "inks: {faint: {density: 1.02 g/ml, strength: 100 /cm}, "));
+        assertThat(Files.readString(plan)).contains("passes:", "pass: faint", "faint: {density");
+    }
+
+    @Test
+    void passesThatDiffer_mustBeChosenFrom() throws IOException {
+        writePasses("dark: {}, faint: {release.ink: faint}");
+        List<String> words =
+                List.of("ink", plan.toString(), "one", "--cells", "15 mm", "--runs", "1", "--until", "1.2 s");
+        checkRefused(
+                "passes of the shot one differ in their ink or how it is seen: dark, faint\n  Name one of them, such as"
+                        + " --pass dark.",
+                words);
+        assertThat(run("--pass", "dark")).isEqualTo(Outcome.ANSWERED);
+        String dark = out.toString(UTF_8);
+        assertThat(dark)
+                .startsWith("one (dark): ink, ")
+                .contains("clear_until tin")
+                .doesNotContain("veiled_by tin");
+        assertThat(run("--pass", "faint", "--json")).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).contains("2 tries into");
+        JsonNode faint = new ObjectMapper().readTree(out.toString(UTF_8));
+        assertThat(faint.get("passes").get(0).asString()).isEqualTo("faint");
+        assertThat(faint.get("wants")).hasSize(3);
+        assertThat(InkFolder.records(folder.resolve("film.ink"))).hasSize(2);
+        all(List.of("solve", plan.toString()));
+        assertThat(out.toString(UTF_8)).contains("In the simulation");
+        checkRefused(
+                "the shot one has no pass fain; it has dark, faint\n  Try --pass faint.",
+                List.of("ink", plan.toString(), "one", "--pass", "fain"));
+    }
+
+    @Test
+    void passesThatAreAlike_needNoChoice() throws IOException {
+        writePasses("warm: {}, faint: {camera.f_number: 11}");
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).startsWith("one (warm, faint): ink, ").contains("of 2 tries: veiled_by tin");
+        assertThat(run("--pass", "faint")).isEqualTo(Outcome.ANSWERED);
+        // The same films, looked at for a record of its own.
+        assertThat(err.toString(UTF_8)).doesNotContain("into");
+        assertThat(out.toString(UTF_8)).startsWith("one (faint): ink, ").contains("record-faint.ink for wants");
+    }
+
+    @Test
+    void onePassWithInk_isTakenAndNamed() throws IOException {
+        writePasses("dry: {release: {thing: tin}}, faint: {}");
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).startsWith("one (faint): ink, ");
+        checkRefused(
+                "pass dry: shots.one.release lets no ink go", List.of("ink", plan.toString(), "one", "--pass", "dry"));
+    }
+
+    /// A pass that moves the nozzle is followed from where it puts it.
+    @Test
+    void passThatMovesTheNozzle_isFollowedFromThere() throws IOException {
+        writePasses("near: {}, faint: {'release.at.z': 120 mm}");
+        run("--pass", "near");
+        List<String> near = out.toString(UTF_8).lines().toList();
+        run("--pass", "faint");
+        assertThat(err.toString(UTF_8)).contains("2 tries into");
+        List<String> lower = out.toString(UTF_8).lines().toList();
+        assertThat(lower.get(1)).isEqualTo(near.get(1));
+        // Of the tin's top: let go 82 mm above it, and 52 mm.
+        assertThat(lower.get(2)).startsWith("  tin's top  ").isNotEqualTo(near.get(2));
+    }
+
+    @Test
+    void passWhereThereIsNone_isRefused() {
+        checkRefused(
+                "the shot one has no passes\n  Leave --pass out.",
+                List.of("ink", plan.toString(), "one", "--pass", "dark"));
+    }
+
+    private void checkTooMany(long megabytes, String cells, String message) {
+        List<String> words = List.of(plan.toString(), "one", "--cells", cells);
+        var command = new InkCommand(new InkMemory(megabytes << 20));
+        assertThatThrownBy(() -> command.run(Arguments.read(command.usage(), words), console()))
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.getMessage() + "\n  " + refusal.attempt())
+                                .contains(message));
+        assertThat(folder.resolve("film.ink")).doesNotExist();
+    }
+
+    /// Water of 120 x 100 x 160 mm: 1.92 million cells of 1 mm.
+    @Test
+    void moreCellsThanFit_areRefusedWithWhatWouldBeTaken() throws IOException {
+        checkTooMany(
+                256,
+                "1 mm",
+                "the water would be cut into 1.92 million cells; at most 0.97 million fit into the 0.3 GB of memory"
+                        + " that may be used\n  Give --cells 1.3 mm or larger ones, or more memory");
+        checkTooMany(20, "1 mm", "at most 0.00 million fit");
+        Files.writeString(
+                plan,
+                PLAN.replace("[120 mm, 100 mm, 200 mm]", "[3 m, 3 m, 2 m]").replace("160 mm}", "1.5 m}"));
+        checkTooMany(1024, "1 mm", "cut into more than 100 million cells");
+    }
+
+    private static InkRun.Task task() throws Refusal {
+        Plan read = Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        InkChoice choice = InkChoice.of(read, read.shots().getFirst(), Optional.empty());
+        var course = new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6));
+        return new InkTries(choice.stage(), choice.valuesSi(), choice.ink(), course).task(1);
+    }
+
     @Test
     void stopped_goesOnToTheSameBytes() throws IOException, Refusal {
-        Stage stage = Stage.of(
-                Plans.read(PLAN.getBytes(UTF_8), "p.yaml").plan().orElseThrow(),
-                Plans.read(PLAN.getBytes(UTF_8), "p.yaml")
-                        .plan()
-                        .orElseThrow()
-                        .shots()
-                        .getFirst());
-        InkShot ink = ((InkReading.Ready) InkShots.read(stage, stage.startValues())).shot();
-        var course = new InkCourse(0.015, 1, new InkCourse.Until.Time(0.6));
-        var task = new InkRun.Task(ink, course, 1);
-        InkKey key = InkKey.ofRuns(ink, course);
-        try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", key);
-                InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", key)) {
-            var unstopped = Jobs.run(List.of(new InkJob(task, whole, 1)), 1, Progress.unheard(), new Stop());
-            assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(InkJob.Done.WHOLE)));
+        InkRun.Task task = task();
+        try (InkFolder whole = InkFolder.open(folder.resolve("whole"), "one", "", task.key());
+                InkFolder parts = InkFolder.open(folder.resolve("parts"), "one", "", task.key())) {
+            var unstopped =
+                    Jobs.run(List.of(new InkJob(task, whole, 1, console())), Jobs.Threads.each(1), _ -> {}, new Stop());
+            assertThat(unstopped).isEqualTo(new Result.Whole<>(List.of(31)));
             int rounds = 0;
             boolean done = false;
             while (!done) {
@@ -301,7 +551,8 @@ final class InkCommandTest {
                         stop.ask();
                     }
                 };
-                done = Jobs.run(List.of(new InkJob(task, parts, 1)), 1, stopping, stop) instanceof Result.Whole<?>;
+                done = Jobs.run(List.of(new InkJob(task, parts, 1, console())), Jobs.Threads.each(1), stopping, stop)
+                        instanceof Result.Whole<?>;
                 assertThat(parts.part(1).toFile().exists()).isEqualTo(!done);
                 assertThat(parts.film(1).toFile().exists()).isEqualTo(done);
                 rounds++;

@@ -32,7 +32,7 @@ final class FlowOutsideTest {
             }
         }
         Flow flow = Flow.resume(setting, Workers.alone(), State.of(still.clock(), fields));
-        flow.run(1, Stop.never(), Watch.none());
+        flow.run(1);
         double wrong = 0;
         double all = 0;
         for (int k = 0; k < n; k++) {
@@ -60,9 +60,9 @@ final class FlowOutsideTest {
         var setting = new Flow.Setting(
                 Tank.of(grid, Walls.all(Wall.surface())), new Liquid(1e-4, 0, 1), List.of(behindTheLock), 1);
         Flow flow = Flow.start(setting, Workers.alone());
-        flow.run(2, Stop.never(), Watch.none());
+        flow.run(2);
         double early = right(flow);
-        flow.run(6, Stop.never(), Watch.none());
+        flow.run(6);
         assertThat((right(flow) - early) / 4).isBetween(0.46, 0.51);
         assertThat(flow.dye().totalMetres3() / flow.releasedMetres3()).isEqualTo(1, within(1e-4));
     }

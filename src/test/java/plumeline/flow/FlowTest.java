@@ -6,14 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.concurrent.Executors;
-import java.util.function.LongPredicate;
 import org.junit.jupiter.api.Test;
 
 /// What must hold of any flow: what is kept, what never happens, that it is the same again.
 final class FlowTest {
     private static Flow run(double seconds) {
         Flow flow = Flow.start(Small.setting(7), Workers.alone());
-        flow.run(seconds, Stop.never(), Watch.none());
+        flow.run(seconds);
         return flow;
     }
 
@@ -41,7 +40,7 @@ final class FlowTest {
     void aNozzle_bringsItsVolume() {
         var setting = new Flow.Setting(Small.tank(), new Liquid(1e-6, 0, 0.5), List.of(Small.nozzle()), 1);
         Flow flow = Flow.start(setting, Workers.alone());
-        flow.run(0.2, Stop.never(), Watch.none());
+        flow.run(0.2);
         assertThat(flow.releasedMetres3()).isEqualTo(2e-6 * 0.15, within(1e-15));
         assertThat(flow.dye().totalMetres3()).isEqualTo(2e-6 * 0.15, within(2e-6 * 0.15 * 1e-4));
         for (float share : flow.dye().shares()) {
@@ -58,7 +57,7 @@ final class FlowTest {
         Tank tank = Small.tank();
         Grid grid = tank.grid();
         for (double seconds = 0.1; seconds < 0.85; seconds += 0.1) {
-            flow.run(seconds, Stop.never(), Watch.none());
+            flow.run(seconds);
             assertThat(flow.divergence()).isLessThanOrEqualTo(1e-4);
             int examined = 0;
             for (int k = 0; k < grid.nz(); k++) {
@@ -83,7 +82,7 @@ final class FlowTest {
     void twoThreads_giveTheSameBitsAsOne() {
         try (var pool = Executors.newFixedThreadPool(2)) {
             Flow helped = Flow.start(Small.setting(7), Workers.of(pool, 2));
-            helped.run(0.3, Stop.never(), Watch.none());
+            helped.run(0.3);
             checkSame(helped, run(0.3));
         }
     }
@@ -91,37 +90,37 @@ final class FlowTest {
     @Test
     void anotherSeed_givesAnotherFlow() {
         Flow other = Flow.start(Small.setting(8), Workers.alone());
-        other.run(0.1, Stop.never(), Watch.none());
+        other.run(0.1);
         assertThat(other.dye().shares()).isNotEqualTo(run(0.1).dye().shares());
     }
 
     @Test
     void aResumedFlow_goesOnAsIfItHadNotStopped() {
         Flow broken = Flow.start(Small.setting(7), Workers.alone());
-        assertThat(broken.run(0.3, Stop.never(), (_, steps) -> steps < 6)).isEqualTo(Ended.BROKEN_OFF);
-        assertThat(broken.steps()).isEqualTo(6);
+        for (int n = 0; n < 6; n++) {
+            broken.step(0.3);
+        }
         State kept = State.of(broken.state().clock(), broken.state().fields());
         Flow resumed = Flow.resume(Small.setting(7), Workers.alone(), kept);
-        assertThat(resumed.run(0.3, Stop.never(), Watch.none())).isEqualTo(Ended.TIME);
+        resumed.run(0.3);
         checkSame(resumed, run(0.3));
     }
 
     @Test
-    void aRun_endsAtItsTimeOrAtItsStop() {
+    void aRun_endsAtItsTime() {
         Flow flow = Flow.start(Small.setting(7), Workers.alone());
-        assertThat(flow.run(0.1, Stop.downTo(0.09, 0.2), Watch.none())).isEqualTo(Ended.TIME);
+        flow.run(0.1);
         assertThat(flow.seconds()).isEqualTo(0.1);
-        LongPredicate few = steps -> steps > 10_000;
-        Stop stop = Stop.downTo(0.09, 0.2).or(at -> few.test(at.steps()));
-        assertThat(flow.run(2, stop, Watch.none())).isEqualTo(Ended.STOPPED);
-        assertThat(flow.seconds()).isBetween(0.1, 1.5);
+        long steps = flow.steps();
+        flow.run(0.05);
+        assertThat(flow.steps()).isEqualTo(steps);
     }
 
     @Test
     void stillWater_staysStill() {
         var setting = new Flow.Setting(Small.tank(), new Liquid(1e-6, 0, 0.5), List.of(), 1);
         Flow flow = Flow.start(setting, Workers.alone());
-        flow.run(10, Stop.never(), Watch.none());
+        flow.run(10);
         assertThat(flow.fastestMetresPerSecond()).isZero();
         assertThat(flow.divergence()).isZero();
     }
@@ -132,7 +131,7 @@ final class FlowTest {
         Release all = new Release.Cloud((_, _, _) -> true, 1, 0, 0);
         var setting = new Flow.Setting(Small.tank(), new Liquid(1e-6, 0, 0.5), List.of(all, Small.nozzle()), 1);
         Flow flow = Flow.start(setting, Workers.alone());
-        flow.run(0.3, Stop.never(), Watch.none());
+        flow.run(0.3);
         Grid grid = Small.tank().grid();
         for (int k = 0; k < grid.nz() - 4; k++) {
             for (int i = 0; i < grid.nx(); i++) {
@@ -155,7 +154,7 @@ final class FlowTest {
                     List.of(cloud),
                     1);
             Flow flow = Flow.start(setting, Workers.alone());
-            flow.run(0.5, Stop.never(), Watch.none());
+            flow.run(0.5);
             if (Front.ofShare(flow.dye(), 0.1) instanceof Front.Seen seen) {
                 way[n] = n == 0 ? 0.08 - seen.lowMetres() : seen.highMetres() - 0.08;
             }

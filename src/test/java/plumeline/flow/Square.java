@@ -18,7 +18,7 @@ final class Square {
         Wall glass = Wall.glass();
         var square = new Square(
                 cells, Walls.flat(glass, glass, glass, Wall.lid(1)), new Liquid(1 / reynolds, 0, 0), List.of());
-        square.flow.run(seconds, Stop.never(), Watch.none());
+        square.flow.run(seconds);
         return square;
     }
 
@@ -32,7 +32,7 @@ final class Square {
                 Walls.flat(glass.holding(1), glass.holding(0), glass, glass),
                 new Liquid(0.71, 1, -0.71 * rayleigh),
                 List.of(lukewarm));
-        square.flow.run(seconds, Stop.never(), Watch.none());
+        square.flow.run(seconds);
         return square;
     }
 

@@ -32,14 +32,14 @@ final class JobsTest {
         for (int n = 0; n < 40; n++) {
             expected.add(n * n);
         }
-        assertThat(Jobs.run(squares(40), threads, Progress.unheard(), new Stop()))
+        assertThat(Jobs.run(squares(40), Jobs.Threads.each(threads), _ -> {}, new Stop()))
                 .isEqualTo(new Result.Whole<>(expected));
     }
 
     @Test
     void progress_oneThread_risesToAllOfIt() throws IOException {
         var heard = new ArrayList<Double>();
-        Jobs.run(squares(4), 1, heard::add, new Stop());
+        Jobs.run(squares(4), Jobs.Threads.each(1), heard::add, new Stop());
         assertThat(heard).containsExactly(0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1.0);
     }
 
@@ -56,7 +56,7 @@ final class JobsTest {
             }
             return rounds;
         };
-        assertThat(Jobs.run(List.of(endless, endless, endless), 1, Progress.unheard(), stop))
+        assertThat(Jobs.run(List.of(endless, endless, endless), Jobs.Threads.each(1), _ -> {}, stop))
                 .isEqualTo(new Result.Stopped<>());
         assertThat(begun).hasValue(1);
     }
@@ -73,7 +73,7 @@ final class JobsTest {
             }
             return rounds;
         };
-        assertThatThrownBy(() -> Jobs.run(List.of(endless, failing), 2, Progress.unheard(), new Stop()))
+        assertThatThrownBy(() -> Jobs.run(List.of(endless, failing), Jobs.Threads.each(2), _ -> {}, new Stop()))
                 .isInstanceOf(IOException.class)
                 .hasMessage("no room on the disk");
     }
@@ -87,8 +87,39 @@ final class JobsTest {
             }
             return true;
         };
-        assertThat(Jobs.run(List.of(job), 2, Progress.unheard(), new Stop()))
+        assertThat(Jobs.run(List.of(job), Jobs.Threads.each(2), _ -> {}, new Stop()))
                 .isEqualTo(new Result.Whole<>(List.of(true)));
+    }
+
+    /// With two threads for one task at a time the second one helps, and no second task begins.
+    @Test
+    void fewTasksAtATime_leaveThreadsToHelp() throws IOException {
+        var underWay = new AtomicInteger();
+        var most = new AtomicInteger();
+        List<Job<Integer>> jobs = new ArrayList<>();
+        for (int n = 0; n < 6; n++) {
+            int number = n;
+            jobs.add(work -> {
+                most.accumulateAndGet(underWay.incrementAndGet(), Math::max);
+                var taken = new CountDownLatch(1);
+                while (taken.getCount() > 0) {
+                    work.spare().execute(taken::countDown);
+                }
+                underWay.decrementAndGet();
+                return number;
+            });
+        }
+        assertThat(Jobs.run(jobs, new Jobs.Threads(2, 1), _ -> {}, new Stop()))
+                .isEqualTo(new Result.Whole<>(List.of(0, 1, 2, 3, 4, 5)));
+        assertThat(most).hasValue(1);
+    }
+
+    @Test
+    void threads_outOfRange_areRefused() {
+        assertThatThrownBy(() -> Jobs.Threads.each(0)).hasMessage("threads must be 1 to 256, given 0");
+        assertThatThrownBy(() -> Jobs.Threads.each(257)).hasMessage("threads must be 1 to 256, given 257");
+        assertThatThrownBy(() -> new Jobs.Threads(2, 3)).hasMessage("tasks at a time must be 1 to 2, given 3");
+        assertThatThrownBy(() -> new Jobs.Threads(2, 0)).hasMessage("tasks at a time must be 1 to 2, given 0");
     }
 
     @Test
@@ -98,13 +129,13 @@ final class JobsTest {
             work.spare().execute(done::incrementAndGet);
             return 1;
         };
-        Jobs.run(List.of(job), 1, Progress.unheard(), new Stop());
+        Jobs.run(List.of(job), Jobs.Threads.each(1), _ -> {}, new Stop());
         assertThat(done).hasValue(0);
     }
 
     @Test
     void noTasks_areDone() throws IOException {
-        assertThat(Jobs.run(List.<Job<Integer>>of(), 3, Progress.unheard(), new Stop()))
+        assertThat(Jobs.run(List.<Job<Integer>>of(), Jobs.Threads.each(3), _ -> {}, new Stop()))
                 .isEqualTo(new Result.Whole<>(List.of()));
     }
 }

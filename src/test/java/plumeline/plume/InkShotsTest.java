@@ -33,7 +33,7 @@ final class InkShotsTest {
         assertThat(shot.pour().metres3PerSecond()).isEqualTo(15e-6, within(1e-12));
         assertThat(shot.pour().startSeconds()).isZero();
         assertThat(shot.pour().endSeconds()).isEqualTo(0.2, within(1e-12));
-        assertThat(shot.bodies()).hasSize(1);
+        assertThat(shot.things()).hasSize(1);
         assertThat(shot.timing().framesPerSecond()).isEqualTo(50);
         assertThat(shot.timing().startSeconds()).isEqualTo(0.1);
         assertThat(shot.timing().shotSeconds()).isEqualTo(1.1, within(1e-9));
@@ -155,6 +155,57 @@ final class InkShotsTest {
         }
         assertThat(solid * grid.cellMetres3())
                 .isEqualTo(Math.PI * 0.02 * 0.02 * 0.06, within(0.08 * Math.PI * 0.02 * 0.02 * 0.06));
+    }
+
+    /// No place inside a thing is in a cell of water whose middle it is, whatever the cells.
+    @Test
+    void cellWhoseMiddleIsInside_isSolid() {
+        InkShot shot = ((InkReading.Ready) Poured.read(
+                        Poured.CAMERA.replace("aim: tin", "aim: ahead"),
+                        Poured.TANK,
+                        "place: {brick: {thing: brick, at: [3 mm, 20 mm, 40 mm], tilt: 70 deg, lines: 2}}",
+                        Poured.RELEASE))
+                .shot();
+        int examined = 0;
+        for (double cell : new double[] {0.003, 0.0047, 0.007, 0.01}) {
+            Grid grid = shot.grid(cell);
+            var tank = shot.tank(grid);
+            for (int k = 0; k < grid.nz(); k++) {
+                for (int j = 0; j < grid.ny(); j++) {
+                    for (int i = 0; i < grid.nx(); i++) {
+                        Vec middle = shot.waters()
+                                .box()
+                                .low()
+                                .plus(new Vec(
+                                        (i + 0.5) * grid.dxMetres(),
+                                        (j + 0.5) * grid.dyMetres(),
+                                        (k + 0.5) * grid.dzMetres()));
+                        if (shot.isSolid(middle)) {
+                            assertThat(tank.isSolid(i, j, k)).isTrue();
+                            examined++;
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(examined).isGreaterThan(1000);
+    }
+
+    /// A tin of 40 mm is well seen in cells of 4 mm; a sheet of 2 mm isn't in cells of 10 mm.
+    @Test
+    void sizeInCells_tellsWhatIsTooThin() {
+        InkShot tin = Poured.shot(Poured.stage());
+        assertThat(tin.sizeInCells(tin.things().getFirst(), tin.grid(0.004))).isEqualTo(1, within(0.08));
+        InkShot sheet = ((InkReading.Ready) Poured.read(
+                        Poured.CAMERA.replace("aim: tin", "aim: ahead"),
+                        Poured.TANK,
+                        "place: {sheet: {thing: sheet, at: [0 mm, 18 mm, 8 mm]}}",
+                        Poured.RELEASE))
+                .shot();
+        assertThat(sheet.sizeInCells(sheet.things().getFirst(), sheet.grid(0.01)))
+                .isNotCloseTo(1, within(0.5));
+        assertThat(sheet.sizeInCells(sheet.things().getFirst(), sheet.grid(0.001)))
+                .isEqualTo(1, within(0.1));
     }
 
     @Test

@@ -25,6 +25,7 @@ final class PlumeOutsideTest {
                 new InkShot.Pour(new Vec(0, 0, 0.34), 0.02, 10e-6 / 0.1, 0, 0.1),
                 List.of(),
                 new InkShot.Timing(25, 0, 2, 2),
+                List.of(),
                 List.of());
     }
 
@@ -37,7 +38,8 @@ final class PlumeOutsideTest {
             printedDigits = 2)
     void puffsArrival_liesWithinTheLawsInterval() {
         InkShot shot = puff();
-        var task = new InkRun.Task(shot, new InkCourse(0.01, 3, new InkCourse.Until.Time(2)), 1);
+        var course = new InkCourse(0.01, 3, new InkCourse.Until.Time(2));
+        var task = new InkRun.Task(InkKey.ofRuns(shot, course), shot, course, 1);
         InkRun run = InkRun.start(task, Workers.alone());
         var release = plumeline.ink.Release.ofSqueeze(10e-6, 0.5, 0.02, 0.1, 1e-6);
         var descent = new Descent(release, -0.02);
@@ -72,9 +74,9 @@ final class PlumeOutsideTest {
     @Test
     @Outside(source = "table of Student's t at 0.90, from memory", kind = "standard", printedDigits = 3)
     void student_hasTheTablesValues() {
-        assertThat(Times.student(4)).isEqualTo(1.533, within(0.0005));
-        assertThat(Times.student(15)).isEqualTo(1.341, within(0.003));
-        assertThat(Times.student(30)).isEqualTo(1.310, within(0.002));
-        assertThat(Times.student(60)).isEqualTo(1.296, within(0.002));
+        assertThat(NextTake.student(4)).isEqualTo(1.533, within(0.0005));
+        assertThat(NextTake.student(15)).isEqualTo(1.341, within(0.003));
+        assertThat(NextTake.student(30)).isEqualTo(1.310, within(0.002));
+        assertThat(NextTake.student(60)).isEqualTo(1.296, within(0.002));
     }
 }

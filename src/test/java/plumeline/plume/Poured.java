@@ -1,9 +1,11 @@
 package plumeline.plume;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -30,6 +32,7 @@ final class Poured {
         film: {rate: 25 fps}
         things:
           tin: {diameter: 40 mm, height: 60 mm, body: opaque}
+          sheet: {width: 40 mm, depth: 2 mm, height: 50 mm}
           brick: {width: 40 mm, depth: 20 mm, height: 50 mm}
         kit:
           cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
@@ -40,6 +43,7 @@ final class Poured {
             rose: {density: 1.06 g/ml, strength: 100 /cm}
             unknown: {density: 1.06 g/ml}
             unweighed: {strength: 100 /cm}
+            loose: {density: 1.06 g/ml ± 0.008 g/ml, strength: 100 /cm}
             syrup: {density: 1.3 g/ml}
         shots:
           one:
@@ -71,7 +75,13 @@ final class Poured {
     }
 
     static InkRun.Task task(int run) {
-        return new InkRun.Task(shot(stage()), new InkCourse(0.01, 1, new InkCourse.Until.Time(0.6)), run);
+        return tries(stage(), new InkCourse(0.01, 1, new InkCourse.Until.Time(0.6)))
+                .task(run);
+    }
+
+    static InkTries tries(Stage stage, InkCourse course) {
+        List<Double> values = Arrays.stream(stage.startValues()).boxed().toList();
+        return new InkTries(stage, values, shot(stage), course);
     }
 
     /// A whole run's film.
@@ -86,31 +96,34 @@ final class Poured {
         return bytes.toByteArray();
     }
 
-    static DyeFilm read(byte[] film) {
-        return DyeFilm.read(ByteBuffer.wrap(film)).orElseThrow();
+    static DyeFilm read(byte[] film) throws IOException {
+        return DyeFilm.read(source(film)).orElseThrow();
+    }
+
+    /// Bytes in memory.
+    static DyeFilm.Source source(byte[] bytes) {
+        return new DyeFilm.Source() {
+            @Override
+            public long size() {
+                return bytes.length;
+            }
+
+            @Override
+            public ByteBuffer read(long at, int length) {
+                return ByteBuffer.wrap(Arrays.copyOfRange(bytes, (int) at, (int) at + length));
+            }
+        };
     }
 
     /// A record of so many runs.
-    static InkRecord record(Stage stage, int runs) {
+    static InkRecord record(Stage stage, int runs) throws IOException {
         InkShot shot = shot(stage);
         Viewing viewing = Viewing.of(stage, stage.startValues(), shot);
         List<InkRecord.Run> all = new ArrayList<>();
         for (int run = 1; run <= runs; run++) {
             all.add(viewing.look(read(film(task(run), Workers.alone()))));
         }
-        return new InkRecord(head(stage, shot, viewing), viewing.subjects(), all);
-    }
-
-    static InkRecord.Head head(Stage stage, InkShot shot, Viewing viewing) {
-        return new InkRecord.Head(
-                stage.shot().name(),
-                InkKey.ofFlow(shot),
-                viewing.key(),
-                task(1).course(),
-                viewing.strength(),
-                shot.waters().box().low().z(),
-                shot.waters().depthMetres(),
-                shot.timing().framesPerSecond());
+        return new InkRecord(InkRecord.Head.of(shot, task(1).course(), viewing), viewing.subjects(), all);
     }
 
     /// A frame with the same share in every cell, or in those only that a test picks.

@@ -3,6 +3,7 @@ package plumeline.plume;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +19,7 @@ import plumeline.stage.Stage;
 /// What the camera sees of a film, and what a record says.
 final class ViewingTest {
     /// Ink over the front half of the tank, between two heights of the thing.
-    private static DyeFilm curtain(InkRun.Task task, float share) {
+    private static DyeFilm curtain(InkRun.Task task, float share) throws IOException {
         Grid grid = task.head().grid();
         var bytes = new java.io.ByteArrayOutputStream();
         bytes.writeBytes(task.head().toBytes());
@@ -83,12 +84,13 @@ final class ViewingTest {
     }
 
     @Test
-    void curtainThatComesDown_veilsFromTheTop() {
+    void curtainThatComesDown_veilsFromTheTop() throws IOException {
         Stage stage = Poured.stage();
         InkRun.Task task = Poured.task(1);
         Viewing viewing = Viewing.of(stage, stage.startValues(), task.shot());
         InkRecord.Run run = viewing.look(curtain(task, 0.01f));
-        var record = new InkRecord(Poured.head(stage, task.shot(), viewing), viewing.subjects(), List.of(run));
+        var record =
+                new InkRecord(InkRecord.Head.of(task.shot(), task.course(), viewing), viewing.subjects(), List.of(run));
         Subject tin = record.findSubject("tin").orElseThrow();
         assertThat(tin.isSeen()).isTrue();
         // The lowest edge of the water's upper three quarters is 40 mm over the floor, the tin's middle at 30 mm, and
@@ -143,7 +145,7 @@ final class ViewingTest {
     }
 
     @Test
-    void record_readsBack() {
+    void record_readsBack() throws IOException {
         Stage stage = Poured.stage();
         InkRecord record = Poured.record(stage, 2);
         byte[] bytes = RecordBytes.write(record);
@@ -163,7 +165,7 @@ final class ViewingTest {
     }
 
     @Test
-    void record_movingCamera_isLookedAtFrameByFrame() {
+    void record_movingCamera_isLookedAtFrameByFrame() throws IOException {
         Stage stage = Poured.stage(
                 Poured.CAMERA,
                 Poured.TANK,
@@ -181,7 +183,7 @@ final class ViewingTest {
     }
 
     @Test
-    void front_neverRisesMuchAndReachesHeightsInTurn() {
+    void front_neverRisesMuchAndReachesHeightsInTurn() throws IOException {
         InkRecord record = Poured.record(Poured.stage(), 1);
         List<Double> arrivals = new ArrayList<>();
         for (double z = 0.14; z > 0.10; z -= 0.01) {

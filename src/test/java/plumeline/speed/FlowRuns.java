@@ -9,10 +9,8 @@ import plumeline.flow.Grid;
 import plumeline.flow.Inside;
 import plumeline.flow.Liquid;
 import plumeline.flow.Release;
-import plumeline.flow.Stop;
 import plumeline.flow.Tank;
 import plumeline.flow.Walls;
-import plumeline.flow.Watch;
 import plumeline.flow.Workers;
 
 /// The longer runs of the flow: cells stepped a core-second by this thread's own time,
@@ -59,7 +57,7 @@ public final class FlowRuns {
     }
 
     static void run(Flow flow, double seconds) {
-        flow.run(seconds, Stop.never(), Watch.none());
+        flow.run(seconds);
     }
 
     private static void speed(boolean can) {

@@ -1,5 +1,7 @@
 package plumeline.speed;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -12,7 +14,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import plumeline.flow.Dye;
 import plumeline.flow.Flow;
+import plumeline.geom.Vec;
+import plumeline.plume.DyeFilm;
 import plumeline.plume.DyeFrame;
+import plumeline.plume.InkKey;
 
 /// What keeping and reading a frame of dye takes beside the step that made it, on 64 × 48 × 96 cells after a second.
 @State(Scope.Benchmark)
@@ -20,15 +25,34 @@ import plumeline.plume.DyeFrame;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class InkFilmBench {
     private List<Dye> dye = List.of();
-    private ByteBuffer kept = ByteBuffer.allocate(0);
+    private List<DyeFilm> film = List.of();
+
+    private record Bytes(ByteBuffer all) implements DyeFilm.Source {
+        @Override
+        public long size() {
+            return all.limit();
+        }
+
+        @Override
+        public ByteBuffer read(long at, int length) {
+            return all.slice((int) at, length);
+        }
+    }
 
     /// Lets the ink fall for a second.
     @Setup
-    public void begin() {
+    public void begin() throws IOException {
         Flow flow = FlowRuns.ink(96, true, 1);
         FlowRuns.run(flow, 1);
         dye = List.of(flow.dye());
-        kept = ByteBuffer.wrap(DyeFrame.of(0, dye.getFirst()).toBytes());
+        var head = new DyeFilm.Head(
+                new InkKey("0".repeat(64)), 1, 1, dye.getFirst().grid(), new Vec(0, 0, 0), 120);
+        var bytes = new ByteArrayOutputStream();
+        bytes.writeBytes(head.toBytes());
+        bytes.writeBytes(keep());
+        bytes.writeBytes(DyeFilm.end(1));
+        film = List.of(
+                DyeFilm.read(new Bytes(ByteBuffer.wrap(bytes.toByteArray()))).orElseThrow());
     }
 
     /// Keeps a frame.
@@ -43,7 +67,7 @@ public class InkFilmBench {
     ///
     /// @return its dye
     @Benchmark
-    public Dye read() {
-        return DyeFrame.read(kept.duplicate()).dye(dye.getFirst().grid());
+    public Dye read() throws IOException {
+        return film.getFirst().frame(0).dye(dye.getFirst().grid());
     }
 }
