@@ -22,9 +22,6 @@ import plumeline.stage.Scene;
 /// @param untilSeconds the time from the release, s
 /// @param ink the ink
 record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Known ink) implements Want {
-    /// When a front that turns before it is anywhere counts as being there, s.
-    private static final double NEVER_SECONDS = 600;
-
     static Want of(WantLine line, int thing, InkRelease.Known ink) {
         double until = line.written().findQuantity("time").map(Quantity::si).orElse(0.0);
         return new ClearUntil(line, thing, until, ink);
@@ -92,7 +89,8 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
     private Estimate at(Moments moments, double depth) {
         return plume(moments).plume().arrival(depth) instanceof Arrival.At(Estimate seconds)
                 ? seconds
-                : new Estimate(NEVER_SECONDS, NEVER_SECONDS, NEVER_SECONDS);
+                : new Estimate(
+                        Wants.Elsewhere.NEVER_SECONDS, Wants.Elsewhere.NEVER_SECONDS, Wants.Elsewhere.NEVER_SECONDS);
     }
 
     @Override
@@ -124,7 +122,7 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
             case COVERS -> "Ink comes before " + name + " in the picture";
             case SPREADS -> "No ink before " + name + " until the front is on the floor";
         };
-        if (seconds.value() >= NEVER_SECONDS) {
+        if (seconds.value() >= Wants.Elsewhere.NEVER_SECONDS) {
             return Optional.of("The ink turns before it comes to " + name + ".");
         }
         double spare = seconds.value() - untilSeconds;

@@ -36,9 +36,6 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     /// A front that would have to rise counts as early by its way at this speed, m/s, so that a search finds its way.
     private static final double UPWARD_METRES_PER_SECOND = 0.1;
 
-    /// When a front that turns before counts as being there, s.
-    private static final double NEVER_SECONDS = 600;
-
     /// When it is wanted.
     ///
     /// @param afterSeconds from the release, s
@@ -96,8 +93,8 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     private static double seconds(Arrival arrival) {
         return switch (arrival) {
             case Arrival.At(Estimate seconds) -> seconds.value();
-            case Arrival.Never(double deepest) -> NEVER_SECONDS - deepest / UPWARD_METRES_PER_SECOND;
-            case Arrival.Unknown(var _) -> NEVER_SECONDS;
+            case Arrival.Never(double deepest) -> Wants.Elsewhere.NEVER_SECONDS - deepest / UPWARD_METRES_PER_SECOND;
+            case Arrival.Unknown(var _) -> Wants.Elsewhere.NEVER_SECONDS;
         };
     }
 

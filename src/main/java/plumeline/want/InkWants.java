@@ -73,7 +73,8 @@ final class InkWants {
             case "falls_through" -> FallsThrough.of(line, stage);
             default ->
                 switch (InkRelease.of(stage.shot())) {
-                    case InkRelease.Missing(InkRelease.Lack lack) -> new NotComputed(line, missing(lack));
+                    case InkRelease.Missing(InkRelease.Lack lack) ->
+                        new NotComputed(line, Lacks.sentence(lack, stage.shot()));
                     case InkRelease.Known ink ->
                         switch (line.word()) {
                             case "ink_reaches" -> InkReaches.of(line, thing, ink);
@@ -81,27 +82,6 @@ final class InkWants {
                             default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
                         };
                 };
-        };
-    }
-
-    /// What to measure, and where to write it.
-    static String missing(InkRelease.Lack lack) {
-        return switch (lack) {
-            case INK -> "No ink is let go in this shot: write its release.";
-            case TANK -> "The shot has no tank.";
-            case DEPTH -> "Measure how deep the tank's water is: write the tank's water.";
-            case TEMPERATURE -> "The water's temperature is past 0 to 40 degC.";
-            case READINGS ->
-                "The ink's front doesn't go down with time: read [time, depth under the surface] of one front at two"
-                        + " times or more, below the nozzle's mouth.";
-            case VOLUME ->
-                "Not known: how much ink is let go. Write the release's volume, or two readings of its front.";
-            case DENSITY ->
-                "Weigh 100 ml of the ink: its grams over 100 are g/ml. Write the ink's density, or two readings of its"
-                        + " front.";
-            case BORE ->
-                "Measure the nozzle's bore with the drill that just fits: write the release's bore, or two readings of"
-                        + " the ink's front.";
         };
     }
 

@@ -35,9 +35,6 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     /// How much of its width veils it.
     private static final double SHARE = 0.5;
 
-    /// When what never comes counts as coming, s.
-    private static final double NEVER_SECONDS = 600;
-
     /// What is to be veiled, and by when.
     ///
     /// @param thing index of the thing
@@ -51,7 +48,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     /// @param lawSeconds when the law has it veiled there; 0 where it has no time
     record Simulation(Estimate seconds, double lawSeconds) {
         Estimate at(double law) {
-            return lawSeconds > 0 && law < NEVER_SECONDS ? seconds.times(law / lawSeconds) : seconds;
+            return lawSeconds > 0 && law < Wants.Elsewhere.NEVER_SECONDS ? seconds.times(law / lawSeconds) : seconds;
         }
     }
 
@@ -76,7 +73,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         double law = veiling.coveredShare() < SHARE || veiling.aheadMetres() <= 0
                 ? 0
                 : seconds(moments, veiling.sightMetres()).value();
-        return new Simulation(seconds, law < NEVER_SECONDS ? law : 0);
+        return new Simulation(seconds, law < Wants.Elsewhere.NEVER_SECONDS ? law : 0);
     }
 
     @Override
@@ -179,7 +176,10 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
                 ? new Estimate(0, 0, 0)
                 : plume.plume().arrival(depth) instanceof Arrival.At(Estimate seconds)
                         ? seconds
-                        : new Estimate(NEVER_SECONDS, NEVER_SECONDS, NEVER_SECONDS);
+                        : new Estimate(
+                                Wants.Elsewhere.NEVER_SECONDS,
+                                Wants.Elsewhere.NEVER_SECONDS,
+                                Wants.Elsewhere.NEVER_SECONDS);
     }
 
     @Override
@@ -229,7 +229,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         Optional<Estimate> simulated = findSimulated(moments);
         if (simulated.isPresent()) {
             return Optional.of(
-                    simulated.get().value() >= NEVER_SECONDS
+                    simulated.get().value() >= Wants.Elsewhere.NEVER_SECONDS
                             ? "In the simulation " + part + " isn't veiled" + wanted
                             : "In the simulation " + part + " is veiled after " + InkWants.interval(simulated.get())
                                     + wanted);
