@@ -8,6 +8,7 @@ import plumeline.geom.Bounds;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
+import plumeline.plan.Plan;
 import plumeline.plan.WantLine;
 import plumeline.quantity.Print;
 import plumeline.stage.InkRelease;
@@ -65,7 +66,7 @@ final class InkWants {
     }
 
     /// Makes a want of one of these words.
-    static Want of(WantLine line, Stage stage, Wants.Elsewhere elsewhere) {
+    static Want of(WantLine line, Plan plan, Stage stage, Wants.Elsewhere elsewhere) {
         int thing = stage.thingIndex(line.subjects().getFirst().name());
         return switch (line.word()) {
             case "see_through" -> SeeThrough.of(line, stage, thing);
@@ -77,7 +78,8 @@ final class InkWants {
                         new NotComputed(line, Lacks.sentence(lack, stage.shot()));
                     case InkRelease.Known ink ->
                         switch (line.word()) {
-                            case "ink_reaches" -> InkReaches.of(line, thing, ink);
+                            case "ink_reaches" ->
+                                InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
                             case "clear_until" -> ClearUntil.of(line, thing, ink);
                             default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
                         };

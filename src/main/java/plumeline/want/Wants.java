@@ -177,7 +177,7 @@ public final class Wants {
 
     private static Want others(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
         if (InkWants.isOne(line.word())) {
-            return InkWants.of(line, stage, elsewhere);
+            return InkWants.of(line, plan, stage, elsewhere);
         }
         return WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new NotComputed(line, NOT_YET);
     }

@@ -21,9 +21,7 @@ final class SinkingTest {
 
         Vessel vessel() {
             return new Vessel(
-                    Turned.cylinder(radius, height),
-                    new Vessel.Shell(kilograms(), centre),
-                    new Vessel.Inside.Solid());
+                    Turned.cylinder(radius, height), new Vessel.Shell(kilograms(), centre), new Vessel.Inside.Solid());
         }
 
         /// Metacentre over centre of mass, m, with a steel ball that touches the base from below: BM = I/V.
@@ -41,8 +39,9 @@ final class SinkingTest {
 
     @Test
     @Outside(
-            source = "metacentric height GM = KB + I/V - KG of a floating body, upright where it is > 0: any book on ship"
-                    + " stability",
+            source =
+                    "metacentric height GM = KB + I/V - KG of what floats, upright where it is > 0: any book on ship"
+                            + " stability",
             kind = "closed form")
     void leastSteel_isWhereTheMetacentreComesOverTheCentre() {
         int compared = 0;
