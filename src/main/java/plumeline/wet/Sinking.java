@@ -88,16 +88,15 @@ public final class Sinking {
     }
 
     /// Finds the least steel under its base with which a thing that nothing holds comes to rest upright, still afloat
-    /// where it floats: looked for in steps of an eighth, then closed in on, and rounded up to a gram, which kitchen
-    /// scales weigh.
+    /// where it floats: looked for in steps of an eighth, then closed in on, and rounded up to a gram, which
+    /// kitchen scales weigh.
     ///
     /// @param vessel the thing
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre
     /// @param withinDegrees how far off upright it may rest
     /// @return grams; empty where none does up to 2 kg
     public static OptionalInt findUprightGrams(Vessel vessel, double waterKilogramsPerMetre3, double withinDegrees) {
-        DoublePredicate isUpright =
-                grams -> restDegrees(with(vessel, grams), waterKilogramsPerMetre3) <= withinDegrees;
+        DoublePredicate isUpright = grams -> restDegrees(with(vessel, grams), waterKilogramsPerMetre3) <= withinDegrees;
         DoublePredicate floats = grams -> netKilograms(with(vessel, grams), waterKilogramsPerMetre3) < 0;
         double most = netKilograms(vessel, waterKilogramsPerMetre3) < 0
                 ? Math.floor(Roots.end(floats, 0, MOST_GRAMS))
