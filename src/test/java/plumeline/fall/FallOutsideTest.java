@@ -102,7 +102,46 @@ final class FallOutsideTest {
             double seconds = w / g * (log + Math.log1p(Math.sqrt(1 - Math.exp(-2 * log))));
             assertThat(fall.at(h).seconds()).isCloseTo(seconds, withinPercentage(0.5));
         }
-        assertThat(12 * Math.sqrt(1 - Math.exp(-2 * G / 144))).isCloseTo(4.282, within(0.003));
+    }
+
+    /// A disc of 10 mm in air whose steady speed is 12 m/s by Hoerner's coefficient: what it weighs, 12 m/s of air hold
+    /// up. The air that it drags along is half a thousandth of it.
+    @Test
+    @Outside(
+            source = "the project's check values F06, F07: square-law drag, steady speed 12 m/s, after 1 m",
+            place = "4.282 m/s after 0.4567 s; Hoerner 1965, disc broadside 1.17",
+            kind = "worked example",
+            printedDigits = 4)
+    void aDiscOfTwelveMetresASecond_fallsAsTheRowsSay() {
+        double face = Math.PI / 4 * 0.01 * 0.01;
+        double air = 1.204;
+        double kilograms = 1.17 * face * air / 2 * 144 / G + air * face * 0.001;
+        Fall fall = new Fall(new Piece(Piece.Shape.DISC, 0.01, 0.001, kilograms), Medium.AIR, 1);
+        assertThat(fall.findTerminalMetresPerSecond().orElseThrow()).isCloseTo(12, withinPercentage(0.1));
+        assertThat(fall.at(1).metresPerSecond()).isCloseTo(4.282, within(0.003));
+        assertThat(fall.at(1).seconds()).isCloseTo(0.4567, within(0.0005));
+    }
+
+    /// What rises end on: its coefficient as its steady speed has it, the water it drags along as its first
+    /// acceleration has it.
+    @Test
+    @Outside(
+            source = "drag of a cylinder end on, check value F22: 0.81 past two diameters, 0.85 at two, 0.91 at one"
+                    + " (Hoerner's pages, a data book); a disc's added mass 8/3 of its radius cubed (Lamb)",
+            place = "within 0.06; the range holds a disc's 1.17 and a rounded head's 0.6",
+            kind = "measurement",
+            printedDigits = 2)
+    void whatRisesEndOn_hasACylindersDrag_andADiscsWater() {
+        double face = Math.PI * 0.021 * 0.021;
+        Rise rise = new Rise(0.1, 133.5e-6, face, WATER, 1);
+        double rho = WATER.densityKilogramsPerMetre3();
+        double steady = rise.steadyMetresPerSecond();
+        double coefficient = rise.liftNewtons() / (rho * face * steady * steady / 2);
+        assertThat(coefficient).isBetween(0.81 - 0.06, 0.91);
+        assertThat(coefficient * Rise.LEAST_DRAG).isCloseTo(0.6, within(0.06));
+        assertThat(coefficient * Rise.MOST_DRAG).isBetween(1.17, 1.17 + 0.12);
+        double dragged = rise.liftNewtons() / rise.firstMetresPerSecond2() - 0.1;
+        assertThat(dragged).isCloseTo(rho * 8 / 3 * Math.pow(0.021, 3), withinPercentage(0.1));
     }
 
     @Test

@@ -39,9 +39,8 @@ final class SinkingTest {
 
     @Test
     @Outside(
-            source =
-                    "metacentric height GM = KB + I/V - KG of what floats, upright where it is > 0: any book on ship"
-                            + " stability",
+            source = "metacentric height GM = KB + I/V - KG of what floats, upright where it is > 0: any book on ship"
+                    + " stability",
             kind = "closed form")
     void leastSteel_isWhereTheMetacentreComesOverTheCentre() {
         int compared = 0;
