@@ -13,7 +13,7 @@ public sealed interface Arrival {
     /// It turns before.
     ///
     /// @param deepestMetres the deepest it goes, m below the surface
-    record Never(double deepestMetres) implements Arrival {}
+    record Never(Estimate deepestMetres) implements Arrival {}
 
     /// No law is known here.
     ///

@@ -16,15 +16,8 @@ import plumeline.water.Water;
 public record Descent(Release release, double heightMetres, double tiltRadians) {
     private static final double GRAVITY = Water.GRAVITY_METRES_PER_SECOND2;
 
-    /// A jet out of a nozzle stays smooth below this: from memory of experiments on round jets, smooth up to 300 to
-    /// 1000; one at 1700 is turbulent within 2 cm (Bhamidipati and Woods 2017).
-    private static final double LAMINAR_NOZZLE = 500;
-
     /// From this height on the surface takes all that it takes of the push, less from lower: our guess.
     private static final double LOSING_METRES = 0.02;
-
-    /// A plume's `F z²/ν³` where it becomes turbulent: middle of 10⁹ to 10¹⁰, from memory of thermal plumes.
-    private static final double LAMINAR_PLUME = 3e9;
 
     /// Checks the range.
     ///
@@ -84,29 +77,7 @@ public record Descent(Release release, double heightMetres, double tiltRadians) 
     /// @param depthMetres depth below the surface, m, ≥ the start's
     /// @return the regime
     public Regime regime(double depthMetres) {
-        double flows = release.seconds();
-        if (flows == 0) {
-            return Regime.PUFF;
-        }
-        double way = depthMetres - startMetres();
-        if (isLaminar(way)) {
-            double arrives = LaminarThread.of(release).findSeconds(way).orElseThrow();
-            return flows > arrives / 2 ? Regime.LAMINAR : Regime.PUFF;
-        }
-        double turns = Math.abs(pushMetresPerSecond(Coefficients.USUAL) / release.reducedGravityMetresPerSecond2());
-        return flows > course(Regime.PUFF, Coefficients.USUAL).findSeconds(way).orElse(turns) / 2
-                ? Regime.STREAM
-                : Regime.PUFF;
-    }
-
-    private boolean isLaminar(double way) {
-        double nu = release.viscosityMetres2PerSecond();
-        double flux = release.buoyancyFluxMetres4PerSecond3();
-        return heightMetres <= 0
-                && release.rowMetres() == 0
-                && flux > 0
-                && release.reynolds() < LAMINAR_NOZZLE
-                && flux * way * way < LAMINAR_PLUME * nu * nu * nu;
+        return Borders.of(this, depthMetres).regime();
     }
 
     /// Gives the course of the front from its start.

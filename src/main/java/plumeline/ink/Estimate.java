@@ -69,6 +69,16 @@ public record Estimate(double value, double low, double high) {
         return sum.of(value);
     }
 
+    /// Widens the interval toward another's ends, as far as the other counts.
+    ///
+    /// @param other what may be true instead, same unit
+    /// @param share how much it counts, 0 to 1
+    /// @return this value; with all of the other's interval at 1
+    Estimate covering(Estimate other, double share) {
+        return new Estimate(
+                value, low - share * Math.max(0, low - other.low), high + share * Math.max(0, other.high - high));
+    }
+
     /// Adds up ratios that may each be off by themselves, upward and downward apart.
     static final class Sum {
         private double down;

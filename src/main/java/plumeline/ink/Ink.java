@@ -9,6 +9,9 @@ public final class Ink {
     /// From above this the ink breaks into drops before it lands (common practice).
     public static final double MOST_HEIGHT_METRES = 0.15;
 
+    /// As many takes as this count as all.
+    public static final double SURE_SHARE = 0.9;
+
     /// One take against the next: the arrival's share, 1.28 times 15 % (seeds of a simulation: 12 to 18 %).
     private static final double NEXT_TAKE = 1.21;
 
@@ -23,6 +26,15 @@ public final class Ink {
 
     /// So many bores from the nozzle a stream has its full shape.
     private static final double NEAR_BORES = 6;
+
+    /// Ink that leaves its nozzle no farther than so many bores goes into one ring (Gharib, Rambod and Shariff, J.
+    /// Fluid Mech. 360 (1998) 121, from memory); turbulent rings entrain 0.01 to 0.05 (from memory of Maxworthy
+    /// 1974).
+    private static final double RING_BORES = 4;
+
+    /// How much wider than an even stream its head and its outermost billows are at most: from memory of Turner's
+    /// (1962) starting plumes, whose caps spread by 0.18 to 0.25 of their way; our flow solver's reach 0.3.
+    private static final double HEAD_WIDTH = 1.7;
 
     /// Half of what 1/n varies by from a puff (n 0.5) to a stream (0.75).
     private static final double EXPONENT_HALF_RANGE = 1.0 / 3;
@@ -61,13 +73,13 @@ public final class Ink {
         }
         OptionalDouble seconds = descent.findSeconds(depthMetres, regime, Coefficients.USUAL);
         if (seconds.isEmpty()) {
-            return new Prediction.Never(regime, descent.deepestMetres(regime, Coefficients.USUAL));
+            return new Prediction.Never(regime, deepestMetres(descent, regime));
         }
         return new Prediction.Reached(
                 regime,
-                spread(descent, depthMetres, regime, c -> descent.findSeconds(depthMetres, regime, c)),
-                spreadOf(descent, depthMetres, regime, c -> descent.radiusMetres(depthMetres, regime, c)),
-                spreadOf(descent, depthMetres, regime, c -> descent.dilution(depthMetres, regime, c))
+                spread(descent, depthMetres, regime, (r, c) -> descent.findSeconds(depthMetres, r, c)),
+                widthOf(descent, depthMetres, regime, (r, c) -> descent.radiusMetres(depthMetres, r, c)),
+                spreadOf(descent, depthMetres, regime, (r, c) -> descent.dilution(depthMetres, r, c))
                         .atLeast(1));
     }
 
@@ -101,7 +113,7 @@ public final class Ink {
     /// @param regime how it comes down
     /// @return from under the nozzle's tip, m
     public static Estimate asideMetres(Descent descent, double depthMetres, Regime regime) {
-        return spreadOf(descent, depthMetres, regime, c -> descent.asideMetres(depthMetres, regime, c));
+        return spreadOf(descent, depthMetres, regime, (r, c) -> descent.asideMetres(depthMetres, r, c));
     }
 
     /// Gives how far ahead of a face the nozzle stands so that the front touches the face at a time: its half-width
@@ -113,9 +125,9 @@ public final class Ink {
     /// @return the horizontal gap from nozzle to face, m
     public static Estimate aheadMetres(Descent descent, double seconds, Regime regime) {
         double depth = descent.frontMetres(seconds, regime, Coefficients.USUAL);
-        return spreadOf(descent, depth, regime, c -> {
-            double there = descent.frontMetres(seconds, regime, c);
-            return descent.radiusMetres(there, regime, c) + descent.asideMetres(there, regime, c);
+        return widthOf(descent, depth, regime, (r, c) -> {
+            double there = descent.frontMetres(seconds, r, c);
+            return descent.radiusMetres(there, r, c) + descent.asideMetres(there, r, c);
         });
     }
 
@@ -127,7 +139,35 @@ public final class Ink {
     /// @return depth below the surface, m
     public static Estimate frontMetres(Descent descent, double seconds, Regime regime) {
         double depth = descent.frontMetres(seconds, regime, Coefficients.USUAL);
-        return spreadOf(descent, depth, regime, c -> descent.frontMetres(seconds, regime, c));
+        return spreadOf(descent, depth, regime, (r, c) -> descent.frontMetres(seconds, r, c));
+    }
+
+    /// Gives the deepest that the front goes.
+    ///
+    /// @param descent what is let go, and from where
+    /// @param regime how it comes down
+    /// @return depth below the surface, m; endless (infinite) for ink that doesn't turn
+    public static Estimate deepestMetres(Descent descent, Regime regime) {
+        double start = descent.startMetres();
+        double deepest = descent.deepestMetres(regime, Coefficients.USUAL);
+        return Double.isInfinite(deepest) || deepest == start
+                ? new Estimate(deepest, deepest, deepest)
+                : spreadOf(descent, deepest, regime, (r, c) -> descent.deepestMetres(r, c) - start)
+                        .plus(start);
+    }
+
+    /// Gives how many takes come to a depth at all.
+    ///
+    /// @param descent what is let go, and from where
+    /// @param depthMetres depth below the surface, m, > the start's
+    /// @return share of takes, 0 to 1; 1 for ink that doesn't turn
+    public static double comingShare(Descent descent, double depthMetres) {
+        Estimate deepest = deepestMetres(descent, descent.regime(depthMetres));
+        if (Double.isInfinite(deepest.value())) {
+            return 1;
+        }
+        double start = descent.startMetres();
+        return deepest.value() == start ? 0 : 1 - deepest.plus(-start).oddsUnder(depthMetres - start);
     }
 
     private static double reynolds(Release release) {
@@ -135,54 +175,97 @@ public final class Ink {
         return Math.max(weight / release.viscosityMetres2PerSecond(), release.reynolds());
     }
 
-    /// A value that the coefficients give.
+    /// A value that a regime and its coefficients give.
     private interface Law {
-        OptionalDouble find(Coefficients coefficients);
+        OptionalDouble find(Regime regime, Coefficients coefficients);
+
+        /// How many times more it may be than any coefficient makes it.
+        default double more(Regime regime) {
+            return 1;
+        }
     }
 
     private interface Sure {
-        double of(Coefficients coefficients);
+        double of(Regime regime, Coefficients coefficients);
     }
 
     private static Estimate spreadOf(Descent descent, double depthMetres, Regime regime, Sure law) {
-        return spread(descent, depthMetres, regime, c -> OptionalDouble.of(law.of(c)));
+        return spread(descent, depthMetres, regime, (r, c) -> OptionalDouble.of(law.of(r, c)));
     }
 
+    /// A width, as far as it is seen: a stream's law is of the even stream that carries as much.
+    private static Estimate widthOf(Descent descent, double depthMetres, Regime regime, Sure law) {
+        return spread(descent, depthMetres, regime, new Law() {
+            @Override
+            public OptionalDouble find(Regime in, Coefficients coefficients) {
+                return OptionalDouble.of(law.of(in, coefficients));
+            }
+
+            @Override
+            public double more(Regime in) {
+                return in == Regime.STREAM ? HEAD_WIDTH : 1;
+            }
+        });
+    }
+
+    /// The law's value and interval, which covers what the law of another regime says as far as that is near.
     private static Estimate spread(Descent descent, double depthMetres, Regime regime, Law law) {
-        double value = law.find(Coefficients.USUAL).orElseThrow();
+        Estimate estimate = spreadAlone(descent, depthMetres, regime, law);
+        Borders borders = Borders.of(descent, depthMetres);
+        for (Regime other : Regime.values()) {
+            double share = other == regime ? 0 : borders.share(other, regime);
+            boolean hasLaw = other != Regime.STREAM || descent.release().rowMetres() == 0;
+            if (share > 0 && hasLaw && law.find(other, Coefficients.USUAL).isPresent()) {
+                estimate = estimate.covering(spreadAlone(descent, depthMetres, other, law), share);
+            }
+        }
+        return estimate;
+    }
+
+    private static Estimate spreadAlone(Descent descent, double depthMetres, Regime regime, Law law) {
+        double value = law.find(regime, Coefficients.USUAL).orElseThrow();
         var sum = new Estimate.Sum();
+        Release release = descent.release();
         switch (regime) {
             case PUFF -> {
-                vary(sum, value, law, c -> c.withPuffEntrainment(0.13));
-                vary(sum, value, law, c -> c.withPuffEntrainment(0.34));
-                vary(sum, value, law, c -> c.withAddedMass(0.5));
+                vary(sum, value, regime, law, c -> c.withPuffEntrainment(isRing(release) ? 0.05 : 0.13));
+                vary(sum, value, regime, law, c -> c.withPuffEntrainment(0.34));
+                vary(sum, value, regime, law, c -> c.withAddedMass(0.5));
             }
             case STREAM -> {
-                vary(sum, value, law, c -> c.withStreamEntrainment(0.10));
-                vary(sum, value, law, c -> c.withStreamEntrainment(0.16));
-                vary(sum, value, law, c -> c.withFrontShare(0.5));
-                vary(sum, value, law, c -> c.withFrontShare(1.1));
+                vary(sum, value, regime, law, c -> c.withStreamEntrainment(0.10));
+                vary(sum, value, regime, law, c -> c.withStreamEntrainment(0.16));
+                vary(sum, value, regime, law, c -> c.withFrontShare(0.5));
+                vary(sum, value, regime, law, c -> c.withFrontShare(1.1));
             }
             case LAMINAR -> sum.addBothWays(2);
         }
         if (descent.heightMetres() > 0) {
-            vary(sum, value, law, c -> c.withKeptPush(0.25));
-            vary(sum, value, law, c -> c.withKeptPush(1));
+            vary(sum, value, regime, law, c -> c.withKeptPush(0.25));
+            vary(sum, value, regime, law, c -> c.withKeptPush(1));
         }
         sum.addBothWays(NEXT_TAKE);
-        if (regime == Regime.PUFF && reynolds(descent.release()) < FULL_REYNOLDS) {
+        sum.add(law.more(regime));
+        if (regime == Regime.PUFF && reynolds(release) < FULL_REYNOLDS) {
             sum.addBothWays(STRETCHED);
         }
         double way = depthMetres - descent.startMetres();
-        if (regime == Regime.STREAM && way < NEAR_BORES * descent.release().boreMetres()) {
+        if (regime == Regime.STREAM && way < NEAR_BORES * release.boreMetres()) {
             sum.addBothWays(STRETCHED);
         }
         return sum.of(value);
     }
 
+    /// Tells whether all of the ink goes into one ring, which mixes less than a puff.
+    private static boolean isRing(Release release) {
+        return release.speedMetresPerSecond() > 0
+                && release.speedMetresPerSecond() * release.seconds() < RING_BORES * release.boreMetres();
+    }
+
     /// Adds what another coefficient does; where the front then never comes, it counts as half as fast.
-    private static void vary(Estimate.Sum sum, double value, Law law, UnaryOperator<Coefficients> change) {
-        double other = law.find(change.apply(Coefficients.USUAL)).orElse(2 * value);
+    private static void vary(
+            Estimate.Sum sum, double value, Regime regime, Law law, UnaryOperator<Coefficients> change) {
+        double other = law.find(regime, change.apply(Coefficients.USUAL)).orElse(2 * value);
         sum.add(value == 0 ? 1 : other / value);
     }
 }

@@ -25,6 +25,12 @@ public sealed interface Plume {
     /// @return when
     Arrival arrival(double depthMetres);
 
+    /// Gives how many takes come to a depth at all.
+    ///
+    /// @param depthMetres m below the surface, > the start's
+    /// @return share of takes, 0 to 1; 1 for ink that doesn't turn
+    double comingShare(double depthMetres);
+
     /// Gives the front's half-width at a depth; about as wide the plume stays there behind it.
     ///
     /// @param depthMetres m below the surface, ≥ the start's
@@ -67,6 +73,11 @@ public sealed interface Plume {
         }
 
         @Override
+        public double comingShare(double depthMetres) {
+            return 1;
+        }
+
+        @Override
         public Estimate radiusMetres(double depthMetres) {
             return width.metres(depthMetres - startMetres);
         }
@@ -99,9 +110,16 @@ public sealed interface Plume {
                     : known;
         }
 
+        @Override
+        public double comingShare(double depthMetres) {
+            return Ink.comingShare(descent, depthMetres);
+        }
+
         /// Widens an interval by what the inputs may be off. A reading knows the ink better than its recipe does.
         private Estimate withInputs(Estimate seconds, double depth) {
-            if (off.isEmpty() || !readings.isEmpty()) {
+            boolean isRead = !readings.isEmpty()
+                    && Ink.findCorrected(descent, readings.getFirst(), depth).isPresent();
+            if (off.isEmpty() || isRead) {
                 return seconds;
             }
             var sum = new Estimate.Sum();
@@ -141,6 +159,11 @@ public sealed interface Plume {
         @Override
         public Arrival arrival(double depthMetres) {
             return Arrival.of(learnt.predict(descent, depthMetres), descent, List.of(), depthMetres);
+        }
+
+        @Override
+        public double comingShare(double depthMetres) {
+            return Ink.comingShare(descent, depthMetres);
         }
 
         @Override

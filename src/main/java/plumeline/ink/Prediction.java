@@ -10,11 +10,11 @@ public sealed interface Prediction {
     /// @param dilution how many times its own volume the ink then fills
     record Reached(Regime regime, Estimate seconds, Estimate radiusMetres, Estimate dilution) implements Prediction {}
 
-    /// Ink lighter than the water that turns before, or as dense without push.
+    /// Ink lighter than the water that turns before in half of the takes or more, or as dense without push.
     ///
     /// @param regime how it comes down
-    /// @param deepestMetres the deepest it goes, m
-    record Never(Regime regime, double deepestMetres) implements Prediction {}
+    /// @param deepestMetres the deepest it goes, m below the surface
+    record Never(Regime regime, Estimate deepestMetres) implements Prediction {}
 
     /// No law is known here.
     ///

@@ -138,7 +138,8 @@ final class ShotSolver {
         }
         Moments moments = judged.moments(instance.run().stage(), si);
         double margin = want.margin(Arrays.copyOfRange(parts, instance.from(), instance.from() + instance.count()));
-        WantAnswer.Margin figure = new WantAnswer.Margin.Of(margin, want.unit());
+        WantAnswer.Margin figure =
+                want.isMeasured(moments) ? new WantAnswer.Margin.Of(margin, want.unit()) : new WantAnswer.Margin.None();
         Optional<String> lack = want.findLack(moments);
         if (lack.isPresent()) {
             WantAnswer.Margin lacking = margin > 0 ? new WantAnswer.Margin.None() : figure;

@@ -63,6 +63,17 @@ public sealed interface InkRelease {
             assumed = List.copyOf(assumed);
         }
 
+        /// Tells whether it is lighter than the water, as far as that is known.
+        ///
+        /// @return true for ink that rises
+        public boolean isLight() {
+            return switch (basis) {
+                case Basis.Law law -> law.release().reducedGravityMetresPerSecond2() < 0;
+                case Basis.Taught taught -> taught.release().reducedGravityMetresPerSecond2() < 0;
+                case Basis.Read _ -> false;
+            };
+        }
+
         /// Gives the plume of a nozzle.
         ///
         /// @param mouth the nozzle's mouth, table frame, m

@@ -4,6 +4,7 @@ import java.util.Optional;
 import plumeline.geom.Body;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
+import plumeline.ink.Ink;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -106,6 +107,11 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
         Body body = moments.at(0).things().get(thing);
         PlumePlace plume = plume(moments);
         Optional<String> place = InkWants.findMisplaced(plume, body, Parts.name(moments, thing));
+        if (place.isEmpty()
+                && ink.isLight()
+                && body.bounds().high().z() > plume.mouth().z()) {
+            return Optional.of(InkWants.RISING);
+        }
         return place.isEmpty()
                         && plume.plume().arrival(first(moments, 1).depthMetres()) instanceof Arrival.Unknown(var reason)
                 ? Optional.of(InkWants.unknown(reason))
@@ -123,7 +129,7 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
             case SPREADS -> "No ink before " + name + " until the front is on the floor";
         };
         if (seconds.value() >= Wants.Elsewhere.NEVER_SECONDS) {
-            return Optional.of("The ink turns before it comes to " + name + ".");
+            return Optional.of("Lighter than the water, the ink turns before it comes to " + name + ".");
         }
         double spare = seconds.value() - untilSeconds;
         return Optional.of(does + " after " + InkWants.interval(seconds) + "; wanted clear until "
@@ -133,15 +139,28 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
 
     @Override
     public Optional<String> findTight(Moments moments) {
-        return seconds(moments, first(moments, 1)).low() < untilSeconds
+        Estimate seconds = seconds(moments, first(moments, 1));
+        return seconds.low() < untilSeconds
                 ? Optional.of(InkWants.spreadReaches(ink))
-                : Optional.empty();
+                : seconds.value() >= Wants.Elsewhere.NEVER_SECONDS && comingShare(moments) > 1 - Ink.SURE_SHARE
+                        ? Optional.of("In some takes it comes so deep all the same.")
+                        : Optional.empty();
+    }
+
+    @Override
+    public boolean isMeasured(Moments moments) {
+        return at(moments, first(moments, 1).depthMetres()).value() < Wants.Elsewhere.NEVER_SECONDS;
+    }
+
+    private double comingShare(Moments moments) {
+        return plume(moments).plume().comingShare(first(moments, 1).depthMetres());
     }
 
     @Override
     public Optional<String> findCaution(Moments moments) {
         Estimate seconds = seconds(moments, first(moments, 1));
-        String odds = InkWants.odds(1 - seconds.oddsUnder(untilSeconds), "clear until then");
+        double early = seconds.value() >= Wants.Elsewhere.NEVER_SECONDS ? 1 : seconds.oddsUnder(untilSeconds);
+        String odds = InkWants.odds(1 - comingShare(moments) * early, "clear until then");
         return InkWants.findCaution(odds, ink, plume(moments));
     }
 }

@@ -95,7 +95,8 @@ record InkReaches(
     private static double seconds(Arrival arrival) {
         return switch (arrival) {
             case Arrival.At(Estimate seconds) -> seconds.value();
-            case Arrival.Never(double deepest) -> Wants.Elsewhere.NEVER_SECONDS - deepest / UPWARD_METRES_PER_SECOND;
+            case Arrival.Never(Estimate deepest) ->
+                Wants.Elsewhere.NEVER_SECONDS - deepest.value() / UPWARD_METRES_PER_SECOND;
             case Arrival.Unknown(var _) -> Wants.Elsewhere.NEVER_SECONDS;
         };
     }
@@ -136,19 +137,27 @@ record InkReaches(
     @Override
     public Optional<String> findUnknown(Moments moments) {
         Optional<String> place = InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, thing));
+        if (place.isEmpty() && way(moments) <= 0 && ink.isLight()) {
+            return Optional.of(InkWants.RISING);
+        }
         return place.isPresent() || way(moments) <= 0 || !(arrival(moments) instanceof Arrival.Unknown(var reason))
                 ? place
                 : Optional.of(InkWants.unknown(reason));
     }
 
-    @Override
-    public Optional<String> findLack(Moments moments) {
-        return way(moments) > 0 && arrival(moments) instanceof Arrival.Never(double deepest)
-                ? Optional.of(ink.ink() + " is lighter than the water: it turns "
-                        + new Print(papers).length(deepest) + " under the surface and never comes to "
-                        + name(moments)
-                        + ". Make it heavier, by salt or sugar, or push it harder.")
+    /// Where light ink turns before it is there.
+    private Optional<String> findTurning(Moments moments, PaperUnit papers) {
+        return way(moments) > 0 && arrival(moments) instanceof Arrival.Never(Estimate deepest)
+                ? Optional.of(ink.ink() + " is lighter than the water: it turns " + InkWants.depth(deepest, papers)
+                        + " under the surface, and " + name(moments) + " is "
+                        + Parts.distance(Parts.MILLIMETRES * depth(moments, plume(moments)), papers)
+                        + " under it. Make it heavier, by salt or sugar, or push it harder.")
                 : Optional.empty();
+    }
+
+    private double comingShare(Moments moments) {
+        PlumePlace plume = plume(moments);
+        return plume.plume().comingShare(depth(moments, plume));
     }
 
     private String name(Moments moments) {
@@ -163,7 +172,7 @@ record InkReaches(
                     + name(moments) + ": no front passes it. Raise the nozzle.");
         }
         if (!(arrival(moments) instanceof Arrival.At(Estimate seconds))) {
-            return Optional.empty();
+            return findTurning(moments, papers);
         }
         String wanted = "; wanted after " + Print.seconds(wished.afterSeconds, 2) + " ± "
                 + Print.seconds(wished.withinSeconds, 2);
@@ -174,8 +183,14 @@ record InkReaches(
         return Optional.of("The front is at " + name(moments) + " after " + InkWants.interval(seconds) + wanted + off);
     }
 
-    private double odds(Estimate seconds) {
-        return seconds.odds(wished.afterSeconds - wished.withinSeconds, wished.afterSeconds + wished.withinSeconds);
+    @Override
+    public boolean isMeasured(Moments moments) {
+        return way(moments) <= 0 || arrival(moments) instanceof Arrival.At;
+    }
+
+    private double odds(Moments moments, Estimate seconds) {
+        return comingShare(moments)
+                * seconds.odds(wished.afterSeconds - wished.withinSeconds, wished.afterSeconds + wished.withinSeconds);
     }
 
     @Override
@@ -184,6 +199,9 @@ record InkReaches(
                 && (seconds.low() < wished.afterSeconds - wished.withinSeconds
                         || seconds.high() > wished.afterSeconds + wished.withinSeconds)) {
             return Optional.of(InkWants.spreadReaches(ink));
+        }
+        if (comingShare(moments) < Ink.SURE_SHARE) {
+            return Optional.of("Lighter than the water, it turns before it is there in some takes.");
         }
         PlumePlace plume = plume(moments);
         if (plume.insideMetres() < radiusMetres(moments, plume)) {
@@ -199,8 +217,10 @@ record InkReaches(
     @Override
     public Optional<String> findCaution(Moments moments) {
         String said = way(moments) > 0 && arrival(moments) instanceof Arrival.At(Estimate seconds)
-                ? InkWants.odds(odds(seconds), "in time") + passes(moments)
-                : "";
+                ? InkWants.odds(odds(moments, seconds), "in time") + passes(moments)
+                : arrival(moments) instanceof Arrival.Never
+                        ? InkWants.takes(comingShare(moments)) + " may come so deep."
+                        : "";
         return InkWants.findCaution(said, ink, plume(moments));
     }
 

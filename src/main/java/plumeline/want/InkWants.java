@@ -10,6 +10,7 @@ import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
 import plumeline.plan.Plan;
 import plumeline.plan.WantLine;
+import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.stage.InkRelease;
 import plumeline.stage.PlumePlace;
@@ -128,6 +129,19 @@ final class InkWants {
         };
     }
 
+    static final String RISING =
+            "Not computed: ink lighter than the water rises past the nozzle, and laws are of fronts that go down."
+                    + " Time its rise in a take, or ask with everything upside down: as much denser, depths for heights"
+                    + " over the nozzle.";
+
+    /// A depth as takes repeat it.
+    static String depth(Estimate metres, PaperUnit papers) {
+        Print print = new Print(papers);
+        return "about " + print.length(metres.value(), Print.Hand.TAPE) + " (four takes in five: "
+                + print.length(metres.low(), Print.Hand.TAPE) + " to " + print.length(metres.high(), Print.Hand.TAPE)
+                + ")";
+    }
+
     /// A time as a take repeats it.
     static String seconds(double seconds) {
         return Print.seconds(seconds, seconds < 1 ? 2 : 1);
@@ -140,13 +154,17 @@ final class InkWants {
 
     /// How many takes in ten do something.
     static String odds(double share, String how) {
+        return takes(share) + (Math.round(share * TENTHS) > 1 ? " are " : " is ") + how + ".";
+    }
+
+    /// How many takes in ten.
+    static String takes(double share) {
         long tenths = Math.round(share * TENTHS);
-        String count = tenths >= TENTHS
-                ? "More than 9 takes in 10 are "
+        return tenths >= TENTHS
+                ? "More than 9 takes in 10"
                 : tenths <= 0
-                        ? "Fewer than 1 take in 10 is "
-                        : tenths == 1 ? "About 1 take in 10 is " : "About " + tenths + " takes in 10 are ";
-        return count + how + ".";
+                        ? "Fewer than 1 take in 10"
+                        : tenths == 1 ? "About 1 take in 10" : "About " + tenths + " takes in 10";
     }
 
     /// Why a want that is met by the middle of an interval needn't be met by a take.

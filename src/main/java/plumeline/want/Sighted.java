@@ -130,6 +130,11 @@ record Sighted(Want want, List<Integer> things, List<Integer> lamps, Seen seen) 
     }
 
     @Override
+    public boolean isMeasured(Moments moments) {
+        return want.isMeasured(moments);
+    }
+
+    @Override
     public Optional<String> findLack(Moments moments) {
         return want.findLack(moments);
     }

@@ -85,6 +85,14 @@ public sealed interface Want
         return Optional.empty();
     }
 
+    /// Tells whether its margin measures anything: not where what it counts never comes.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return true where the margin is a figure for a crew
+    default boolean isMeasured(Moments moments) {
+        return true;
+    }
+
     /// Finds what lacks in the kit, so that the want fails whatever its margin.
     ///
     /// @param moments the shot for some values of its marks

@@ -110,6 +110,22 @@ final class InkTest {
                 .isEqualTo(0.01);
     }
 
+    /// How deep light ink comes is as unsure as its push: at the usual depth half of the takes come, no share steps.
+    @Test
+    void lightInk_turnsSomewhereBetween_andSharesFollow() {
+        Descent above = new Descent(squeeze(200, -0.3, 15, 5), 0.13);
+        Estimate deepest = Ink.deepestMetres(above, Regime.STREAM);
+        assertThat(deepest.low()).isLessThan(0.75 * deepest.value());
+        assertThat(deepest.high()).isGreaterThan(1.3 * deepest.value());
+        assertThat(Ink.comingShare(above, deepest.value())).isCloseTo(0.5, within(1e-6));
+        assertThat(Ink.comingShare(above, deepest.low())).isCloseTo(0.9, within(1e-6));
+        assertThat(Ink.comingShare(above, deepest.high())).isCloseTo(0.1, within(1e-6));
+        assertThat(Ink.comingShare(new Descent(squeeze(20, 0.3, 15, 1), 0.13), 1))
+                .isEqualTo(1);
+        Descent still = new Descent(new Release(1e-5, -0.3, 0.01, 0, NU), -0.01);
+        assertThat(Ink.comingShare(still, 0.02)).isZero();
+    }
+
     @Test
     void regime_goesByReynoldsNumberAndByReleaseAgainstArrival() {
         // Reynolds number 3183, flows for longer than half of the puff's time.
@@ -130,6 +146,58 @@ final class InkTest {
                 .isEqualTo(Regime.PUFF);
         assertThat(new Descent(squeeze(10, 0.5, 50, half * 1.03), 0).regime(0.1))
                 .isNotEqualTo(Regime.PUFF);
+    }
+
+    /// Where one regime ends and the next begins, intervals go on without a step: each covers what the other says.
+    @Test
+    void atABorder_intervalsGoOn() {
+        int borders = 0;
+        for (double bore : new double[] {3, 6, 12}) {
+            Prediction.Reached before = null;
+            for (double time = 0.05; time < 30; time *= 1.002) {
+                if (!(Ink.predict(new Descent(squeeze(8, 0.5, bore, time), -0.02), 0.11)
+                        instanceof Prediction.Reached now)) {
+                    continue;
+                }
+                if (before != null && before.regime() != now.regime()) {
+                    borders++;
+                    assertGoOn(before.seconds(), now.seconds());
+                    assertGoOn(before.radiusMetres(), now.radiusMetres());
+                    assertGoOn(before.dilution(), now.dilution());
+                }
+                before = now;
+            }
+        }
+        assertThat(borders).isEqualTo(5);
+    }
+
+    private static void assertGoOn(Estimate one, Estimate next) {
+        assertThat(next.low() / one.low()).isCloseTo(1, within(0.02));
+        assertThat(next.high() / one.high()).isCloseTo(1, within(0.02));
+    }
+
+    /// Far from every border a law stands alone; half-way to one factor of two it counts by a third.
+    @Test
+    void farFromABorder_noOtherRegimeCounts() {
+        Release release = squeeze(10, 0.5, 10, 0.02);
+        assertThat(Borders.of(new Descent(release, 0), 0.1).share(Regime.STREAM, Regime.PUFF))
+                .isZero();
+        Borders near = new Borders(9, 0, -0.5);
+        assertThat(near.regime()).isEqualTo(Regime.PUFF);
+        assertThat(near.share(Regime.STREAM, Regime.PUFF)).isCloseTo(1.0 / 3, within(1e-12));
+        assertThat(new Borders(9, 0, 0).share(Regime.STREAM, Regime.PUFF)).isEqualTo(1);
+    }
+
+    /// A short thick slug goes into one ring that hardly mixes: our own flow solver brings it in about half of the
+    /// law's time.
+    @Test
+    void shortThickSlug_mayComeInHalfTheTime() {
+        Prediction.Reached thick =
+                (Prediction.Reached) Ink.predict(new Descent(squeeze(10, 0.5, 20, 0.3), -0.01), 0.09);
+        Prediction.Reached atOnce = (Prediction.Reached)
+                Ink.predict(new Descent(squeeze(10, 0.5, 20, 0.3).withSpeed(0), -0.01), 0.09);
+        assertThat(thick.seconds().low() / thick.seconds().value()).isLessThan(0.5);
+        assertThat(atOnce.seconds().low() / atOnce.seconds().value()).isBetween(0.55, 0.75);
     }
 
     @Test

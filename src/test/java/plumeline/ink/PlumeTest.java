@@ -72,6 +72,10 @@ final class PlumeTest {
         Plume corrected = new Plume.ByLaw(descent(1.05, 10), List.of(lighter, heavier), one, new Plume.Width.ByLaw());
         assertThat(seconds(corrected, 0.1).value()).isCloseTo(0.5, within(1e-9));
         assertThat(seconds(corrected, 0.1).high()).isLessThan(0.7);
+        List<FrontFit.Reading> aboveTheMouth = List.of(new FrontFit.Reading(0.5, 0.001));
+        Plume unread =
+                new Plume.ByLaw(descent(1.05, 10), List.of(lighter, heavier), aboveTheMouth, new Plume.Width.ByLaw());
+        assertThat(seconds(unread, 0.2)).isEqualTo(unsure);
     }
 
     @Test

@@ -154,7 +154,16 @@ final class InkWantsTest {
                 .isEqualTo("The nozzle's mouth is 18 mm under hero's top: no front passes it. Raise the nozzle.");
         Inked light = Inked.of(MIXED.replace("mixed", "light"), "{ink_reaches: hero, part: base, after: 0.4 s}");
         assertThat(light.margin()).isNegative();
-        assertThat(light.lack()).startsWith("light is lighter than the water: it turns ");
+        assertThat(light.standing()).startsWith("light is lighter than the water: it turns about ");
+        assertThat(light.want((_, _, _) -> Optional.empty()).isMeasured(light.moments()))
+                .isFalse();
+        assertThat(light.caution()).contains("may come so deep");
+        Inked rising = Inked.of(
+                MIXED.replace("mixed", "light").replace("258 mm", "180 mm"), "{ink_reaches: hero, after: 0.4 s}");
+        assertThat(rising.unknown()).startsWith("Not computed: ink lighter than the water rises past the nozzle");
+        Inked clear = Inked.of(
+                MIXED.replace("mixed", "light").replace("258 mm", "180 mm"), "{clear_until: hero, time: 0.4 s}");
+        assertThat(clear.unknown()).startsWith("Not computed: ink lighter than the water rises past the nozzle");
     }
 
     /// A cone whose half-width is a fifth of its way touches a face 29 mm off after 145 mm: z = d/α (ink.md's inverse,

@@ -17,6 +17,7 @@ import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.ink.FrontFit;
 import plumeline.ink.FrontFit.Reading;
+import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
 import plumeline.ink.Release;
 import plumeline.quantity.Kind;
@@ -255,7 +256,7 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
     private static Item arrival(String name, Arrival arrival) {
         return switch (arrival) {
             case Arrival.At(Estimate seconds) -> within(name, seconds, "s");
-            case Arrival.Never(double _) -> Item.word(name, "never");
+            case Arrival.Never(Estimate _) -> Item.word(name, "never");
             case Arrival.Unknown(Prediction.Unknown _) -> Item.word(name, "unknown");
         };
     }
@@ -265,8 +266,8 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
     }
 
     private static List<Criterion> criteria(InkTake.Found found) {
-        double deep = found.top() instanceof Arrival.Never(double deepest)
-                ? deepest - found.inputs().topMetres()
+        double deep = found.top() instanceof Arrival.Never(Estimate deepest)
+                ? deepest.value() - found.inputs().topMetres()
                 : FREE;
         double early = FREE;
         double late = FREE;
@@ -283,6 +284,9 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
 
     /// Tight where the wanted time lies within the interval of an arrival.
     private static Verdict best(InkTake.Found found) {
+        if (found.comingShare() < Ink.SURE_SHARE) {
+            return Verdict.TIGHT;
+        }
         if (found.inputs().wantedSeconds().isEmpty()) {
             return Verdict.HOLDS;
         }

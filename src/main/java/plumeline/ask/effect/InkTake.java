@@ -82,6 +82,11 @@ final class InkTake {
                     : Optional.empty();
         }
 
+        /// How many takes come to the thing's top at all; readings say that they do.
+        double comingShare() {
+            return inputs.readings.isEmpty() ? Ink.comingShare(inputs.descent, inputs.topMetres) : 1;
+        }
+
         /// How many times the law's time the answer's is.
         double scale() {
             return top instanceof Arrival.At(Estimate seconds) && law instanceof Prediction.Reached reached

@@ -9,6 +9,7 @@ import plumeline.ink.Coefficients;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.ink.FrontFit;
+import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
 import plumeline.ink.Regime;
 import plumeline.ink.Release;
@@ -62,7 +63,8 @@ final class InkWords {
         because.add(
                 switch (found.regime()) {
                     case PUFF ->
-                        flows + ", no more than half the time of its way: a puff, "
+                        flows + (found.top() instanceof Arrival.Never ? "" : ", no more than half the time of its way")
+                                + ": a puff, "
                                 + (release.rowMetres() > 0 ? "a roll as long as the slot, " : "")
                                 + "radius 1/4 of its way.";
                     case STREAM -> flows + ", more than half the time of its way: a stream" + pushed() + ".";
@@ -96,9 +98,18 @@ final class InkWords {
                     });
         }
         if (release.reducedGravityMetresPerSecond2() < 0) {
-            double deepest = descent.deepestMetres(found.regime(), Coefficients.USUAL);
-            because.add("The ink is lighter than the water: its push carries it down to about " + words.length(deepest)
-                    + ", then it rises as a fountain.");
+            sayFountain();
+        }
+    }
+
+    private void sayFountain() {
+        Estimate deepest = Ink.deepestMetres(descent, found.regime());
+        because.add("The ink is lighter than the water: its push carries it down to about "
+                + words.length(deepest.value()) + " (four takes in five: " + words.length(deepest.low()) + " to "
+                + words.length(deepest.high()) + "), then it rises as a fountain.");
+        double share = found.comingShare();
+        if (share > 1 - Ink.SURE_SHARE && share < Ink.SURE_SHARE) {
+            because.add("About " + Math.round(share * 10) + " takes in 10 come to the thing's top at all.");
         }
     }
 
