@@ -10,7 +10,8 @@ import plumeline.water.Water;
 /// Followed in steps of the way that grow from the start; in each the coefficient is that of its middle and the rest is
 /// exact, so that a piece that has its steady speed keeps it.
 ///
-/// **Source:** Newton; coefficients as in [Drag], added mass as in [Piece].
+/// **Source:** Newton; own derivation of the steps (docs/derivations/fall.md); coefficients as in [Drag], added mass as
+/// in [Piece].
 ///
 /// @param piece the piece
 /// @param medium what it is in
