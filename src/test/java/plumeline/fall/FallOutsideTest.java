@@ -73,6 +73,46 @@ final class FallOutsideTest {
         assertThat(new Fall(ball(0.025, 917), WATER, 1).netNewtons()).isNegative();
     }
 
+    /// A table tennis ball of 40 mm and 2.7 g, lifted by 33.5 ml of water.
+    @Test
+    @Outside(
+            source = "Horowitz and Williamson, J. Fluid Mech. 651 (2010) 251: light balls rise in a zigzag with a"
+                    + " coefficient of 0.75; Karamanev and Nikolov, AIChE J. 38 (1992) 1843: 0.95; from memory",
+            place = "below 0.61 of the water's density at Re 10,000, below 0.36 at 450 (abstract)",
+            kind = "measurement",
+            printedDigits = 2)
+    void lightBalls_riseInAZigzag_withMoreDrag() {
+        Fall fall = new Fall(new Piece(Piece.Shape.BALL, 0.04, 0.04, 0.0027), WATER, 1);
+        double speed = fall.findTerminalMetresPerSecond().orElseThrow();
+        double lift = G * (998.2 * Math.PI / 6 * 6.4e-5 - 0.0027);
+        assertThat(lift / (998.2 / 2 * Math.PI * 4e-4 * speed * speed)).isBetween(0.749, 0.95);
+        assertThat(fall.at(5).metresPerSecond()).isCloseTo(speed, withinPercentage(0.1));
+        assertThat(fall.zigzags()).isTrue();
+        assertThat(new Fall(ball(0.040, 650), WATER, 1).zigzags()).isFalse();
+        assertThat(new Fall(ball(0.0030, 300), WATER, 1).zigzags()).isTrue();
+        assertThat(new Fall(ball(0.0030, 450), WATER, 1).zigzags()).isFalse();
+        assertThat(new Fall(ball(0.0010, 300), WATER, 1).zigzags()).isFalse();
+        assertThat(new Fall(ball(0.040, 1100), WATER, 1).zigzags()).isFalse();
+    }
+
+    /// Cubes that fall tumble: two fits of free falls lie within what holds four times in five.
+    @Test
+    @Outside(
+            source =
+                    "Haider and Levenspiel 1989 for a sphericity of 0.806; Pettyjohn and Christiansen 1948, 5.31 - 4.88"
+                            + " times it, on the face of the ball of its volume; from memory",
+            kind = "measurement",
+            printedDigits = 3)
+    void cubes_fallAsMeasured_withinTheirRange() {
+        double face = Math.PI / 4 * Math.pow(6 / Math.PI, 2.0 / 3);
+        double re = 5000;
+        double fit = 24 / re * (1 + 0.2764 * Math.pow(re, 0.5449)) + 1.3521 / (1 + 491.6 / re);
+        for (double free : new double[] {fit * face, (5.31 - 4.88 * 0.806) * face}) {
+            double usual = Drag.CUBE.coefficient(re);
+            assertThat(free).isBetween(Drag.CUBE.lowShare() * usual, Drag.CUBE.highShare() * usual);
+        }
+    }
+
     @Test
     @Outside(source = "free fall, √(2gh) and √(2h/g)", place = "F01 to F04", kind = "closed form", printedDigits = 4)
     void withoutDrag_itFallsFreely() {

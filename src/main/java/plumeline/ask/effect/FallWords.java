@@ -145,7 +145,8 @@ final class FallWords {
                 + " it takes the room of"
                 + (rises.isPresent()
                         ? "; let go" + (inAir ? "" : " under water") + " it rises, at "
-                                + Print.number(rises.getAsDouble(), 2) + " m/s before long."
+                                + Print.number(rises.getAsDouble(), 2) + " m/s before long"
+                                + (fall.zigzags() ? ", in a zigzag." : ".")
                         : "."));
         double needed = SINKING_SHARE
                 * inputs.medium().densityKilogramsPerMetre3()
