@@ -5,14 +5,15 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import plumeline.fall.Medium;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Mark;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
 import plumeline.plan.Release;
+import plumeline.plan.TankPlace;
 import plumeline.plan.Thing;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -27,8 +28,6 @@ import plumeline.wet.CarriedTank;
 
 /// The cards of a shot: its tank's, its ink's, one for each thing that shall be in the water, one for each that hangs.
 public final class Cards {
-    private static final double AIR_KILOGRAMS_PER_METRE3 = 1.2;
-
     private final Plan plan;
     private final ShotAnswer answer;
     private final Print print;
@@ -109,8 +108,6 @@ public final class Cards {
     }
 
     private FloatCard floats(Stage stage, Placed placed) {
-        OptionalDouble water =
-                stage.shot().findTank().map(TankFill::findDensity).orElse(OptionalDouble.empty());
         double by = stage.shot().wants().stream()
                 .filter(line -> line.word().equals("stays_under"))
                 .filter(line -> line.subjects().getFirst().name().equals(placed.name()))
@@ -121,7 +118,8 @@ public final class Cards {
         Thing thing = placed.thing();
         boolean isUnder = isWanted(stage, placed, "stays_under") || placed.isHung();
         boolean isToFloat = !isUnder && isWanted(stage, placed, "upright");
-        return new FloatCard(id("float." + thing.reference()), thing, List.of(placed.name()), water, by, isToFloat);
+        TankPlace tank = stage.shot().findTank().orElseThrow();
+        return new FloatCard(id("float." + thing.reference()), thing, List.of(placed.name()), tank, by, isToFloat);
     }
 
     private static boolean isWanted(Stage stage, Placed placed, String word) {
@@ -137,7 +135,7 @@ public final class Cards {
                 one.id(),
                 one.thing(),
                 names,
-                one.water(),
+                one.tank(),
                 Math.max(one.by(), other.by()),
                 one.isToFloat() && other.isToFloat());
     }
@@ -163,7 +161,7 @@ public final class Cards {
         boolean isWet = stage.findTank().isPresent() && isMeantWet(stage, thing);
         double density = isWet
                 ? TankFill.findDensity(stage.shot().findTank().orElseThrow()).orElse(0)
-                : AIR_KILOGRAMS_PER_METRE3;
+                : Medium.AIR.densityKilogramsPerMetre3();
         Suspension suspension = isPlaced(placed)
                 ? Suspension.of(plan, stage, answer.posed().values(), thing, print.unit())
                 : new Suspension.Unknown("Its place or its ties are still free: solve the plan, or write them.");

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import plumeline.plan.TankPlace;
 import plumeline.plan.Thing;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Immersed;
+import plumeline.stage.TankFill;
 import plumeline.wet.Lacks;
 import plumeline.wet.Sinking;
 
@@ -18,10 +20,10 @@ import plumeline.wet.Sinking;
 /// @param id the card's id
 /// @param thing the thing
 /// @param names the names it stands under in the shot
-/// @param water density of the tank's water, kilograms a cubic metre; empty where it isn't known
+/// @param tank the tank that it goes into
 /// @param by the net weight that the shot wants, kilograms; 0 where it names none
 /// @param isToFloat whether the shot wants it afloat: upright, on no line, not under
-record FloatCard(String id, Thing thing, List<String> names, OptionalDouble water, double by, boolean isToFloat) {
+record FloatCard(String id, Thing thing, List<String> names, TankPlace tank, double by, boolean isToFloat) {
     private static final double ENOUGH_KILOGRAMS = 0.020;
 
     Card card() {
@@ -37,6 +39,10 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
                 + (isToFloat ? "float, for an hour: still as high" : "hang or stand, for an hour: still under")
                 + ", still as it was turned, no bubbles rising? Nudge it."));
         return new Card(id, "Float card: " + thing.reference(), List.of(), parts);
+    }
+
+    private OptionalDouble water() {
+        return TankFill.findDensity(tank);
     }
 
     private String name() {
@@ -66,8 +72,9 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
 
     private void plan(List<Card.Part> parts) {
         weight(parts);
+        OptionalDouble water = water();
         if (water.isEmpty()) {
-            parts.add(new Card.Part.Ask("Water", "not known at its temperature: measure that, 0 to 40 degC"));
+            parts.add(new Card.Part.Ask("Water", Lacks.water(tank) + " Its density, weighed"));
             remedies(parts, Optional.empty());
             return;
         }
@@ -174,7 +181,7 @@ record FloatCard(String id, Thing thing, List<String> names, OptionalDouble wate
     }
 
     private List<String> tried(Immersed immersed) {
-        return Sinking.listTried(immersed, water.orElseThrow(), by);
+        return Sinking.listTried(immersed, water().orElseThrow(), by);
     }
 
     private double wantedKilograms() {

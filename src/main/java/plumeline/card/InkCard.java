@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
-import plumeline.ink.Clarity;
 import plumeline.ink.Estimate;
+import plumeline.lesson.InkLesson;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
-import plumeline.plan.WantLine;
 import plumeline.plan.Written;
 import plumeline.quantity.Origin;
 import plumeline.quantity.Print;
@@ -20,6 +18,8 @@ import plumeline.stage.PlumePlace;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
+import plumeline.take.Take;
+import plumeline.wet.Lacks;
 
 /// What is mixed and let go, when its front is where, how strong it is, when the water is changed; a log in which one
 /// thing is changed a take.
@@ -33,10 +33,9 @@ import plumeline.stage.TankWalls;
 /// @param wet the things in the water, by index
 /// @param print the papers' figures
 record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Integer> wet, Print print) {
-    /// As the question `clear-water` has it.
-    private static final double LEAST_CLEAR = 0.95;
-
     private static final int LOGGED_TAKES = 6;
+
+    private static final String FILM_ONE = " Film one take with a ruler beside it.";
 
     private static final List<String> CAUTIONS = List.of(
             "Dyes stain skin, cloth, silicone seams and floors: gloves, aprons, a tray under bottle and syringe. Read"
@@ -56,7 +55,7 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
         letGo(parts);
         fronts(parts);
         strength(parts);
-        water(parts);
+        parts.add(new WaterChange(stage, scene, wet).part());
         log(parts);
         return new Card(id, "Recipe card: " + release().ink().name(), CAUTIONS, parts);
     }
@@ -128,47 +127,81 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
                 + " in the marks table. Full to the tip, wiped, no bubble.";
     }
 
-    private Optional<PlumePlace> findPlume() {
-        return !mouth.isEmpty() && InkRelease.of(shot()) instanceof InkRelease.Known known
-                ? Optional.of(known.at(mouth.getFirst()))
-                : Optional.empty();
+    private void fronts(List<Card.Part> parts) {
+        if (mouth.isEmpty()) {
+            parts.add(new Card.Part.Fact(
+                    "Front", "not known while the nozzle's place is free: solve the plan, or write it."));
+            return;
+        }
+        switch (InkRelease.of(shot())) {
+            case InkRelease.Missing(InkRelease.Lack lack) ->
+                parts.add(new Card.Part.Fact(
+                        "Front", "when it is where isn't known. " + Lacks.sentence(lack, shot()) + FILM_ONE));
+            case InkRelease.Known known -> fronts(parts, known);
+        }
     }
 
-    private void fronts(List<Card.Part> parts) {
-        List<PlumePlace.Front> fronts = findPlume().map(PlumePlace::fronts).orElse(List.of());
+    private void fronts(List<Card.Part> parts, InkRelease.Known known) {
+        PlumePlace plume = known.at(mouth.getFirst());
+        List<PlumePlace.Front> fronts = plume.fronts();
         if (fronts.isEmpty()) {
-            parts.add(
-                    new Card.Part.Fact("Front", "when it is where isn't known: film one take with a ruler beside it."));
+            parts.add(new Card.Part.Fact("Front", "no law is known for this release." + FILM_ONE));
             return;
         }
         List<List<String>> rows = new ArrayList<>();
         for (PlumePlace.Front front : fronts) {
             Estimate depth = front.depthMetres();
-            double wide = 2 * findPlume().orElseThrow().radiusMetres(depth.value());
+            double wide = 2 * plume.radiusMetres(depth.value());
             rows.add(List.of(
                     Print.seconds(front.seconds(), 2),
                     front.isOnFloor() ? "on the floor" : print.length(depth.value()),
                     print.lengthNumber(depth.low(), Print.Hand.TAPE) + " to " + print.length(depth.high()),
                     print.length(wide)));
         }
-        parts.add(new Card.Part.Fact("Front by", basis()));
+        parts.add(new Card.Part.Fact("Front by", basis(known)));
         parts.add(new Card.Part.Grid(
                 List.of("After release", "Front under the surface", "Four takes in five", "Width there"), rows));
     }
 
     /// What the front's times and widths rest on.
-    private String basis() {
-        List<List<Quantity>> readings = ink().listPairs("front");
-        String read = readings.isEmpty()
-                ? "the laws; one take filmed beside a ruler narrows them more than anything"
-                : readings.stream()
-                        .map(pair -> pair.getLast().valueText() + " down after "
-                                + pair.getFirst().valueText())
-                        .collect(Collectors.joining(", ", "takes: ", ""));
-        String wide = ink().findQuantity("spread")
-                .map(share -> "; to each side " + Figures.written(share) + " of its way wide")
-                .orElse("");
-        return read + wide + ".";
+    private String basis(InkRelease.Known known) {
+        return switch (known.basis()) {
+            case InkRelease.Basis.Taught _ -> taught();
+            case InkRelease.Basis.Read _ -> "takes: " + readings() + width();
+            case InkRelease.Basis.Law law ->
+                (law.readings().isEmpty()
+                                ? "the laws; one take filmed beside a ruler narrows them more than anything"
+                                : "the laws, set right by one reading: " + readings())
+                        + width();
+        };
+    }
+
+    private String readings() {
+        return ink().listPairs("front").stream().map(InkCard::reading).collect(Collectors.joining(", "));
+    }
+
+    private static String reading(List<Quantity> pair) {
+        return pair.getLast().valueText() + " down after " + pair.getFirst().valueText();
+    }
+
+    private String width() {
+        return ink().findQuantity("spread")
+                        .map(share -> "; to each side " + Figures.written(share) + " of its way wide")
+                        .orElse("")
+                + ".";
+    }
+
+    /// Takes teach width too: a `spread` counts no more.
+    private String taught() {
+        List<Take> takes =
+                InkLesson.of(release().ink()) instanceof InkLesson.ByLaws lesson ? lesson.takes() : List.of();
+        String read = takes.getLast().fronts().stream()
+                .map(front -> reading(List.of(front.time(), front.depth())))
+                .collect(Collectors.joining(", "));
+        String last = read.isEmpty() ? "its width only" : read;
+        return takes.size() == 1
+                ? "the laws, as one take has taught them: " + last + "."
+                : "the laws, as " + takes.size() + " takes have taught them; the last: " + last + ".";
     }
 
     private void strength(List<Card.Part> parts) {
@@ -194,52 +227,6 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
         return ink().findQuantity("strength").filter(one -> one.origin() != Origin.TYPICAL);
     }
 
-    /// The want on clarity, where there is one.
-    private Optional<WantLine> findWanted() {
-        return shot().wants().stream()
-                .filter(line -> line.word().equals("see_through"))
-                .findFirst();
-    }
-
-    private void water(List<Card.Part> parts) {
-        Optional<Quantity> volume = release().written().findQuantity("volume");
-        Optional<TankWalls> walls = stage.findTank();
-        int thing = findWanted()
-                .map(line -> stage.thingIndex(line.subjects().getFirst().name()))
-                .orElseGet(() -> wet.isEmpty() ? -1 : wet.getFirst());
-        boolean isFilled = shot().findTank().flatMap(tank -> tank.water()).isPresent();
-        if (findStrength().isEmpty() || volume.isEmpty() || thing < 0 || !isFilled) {
-            parts.add(new Card.Part.Ask(
-                    "Change water",
-                    "how much after each take isn't known, as the strength isn't: all of it, until it is. Changed"));
-            return;
-        }
-        Bounds inside = walls.orElseThrow().inside();
-        double path =
-                scene.things().get(thing).bounds().low().y() - inside.low().y();
-        double tank = (inside.high().x() - inside.low().x())
-                * (inside.high().y() - inside.low().y())
-                * (walls.get().waterLineMetres() - inside.low().z());
-        double least = findWanted()
-                .flatMap(line -> line.written().findQuantity("least"))
-                .map(Quantity::si)
-                .orElse(LEAST_CLEAR);
-        Clarity clarity = new Clarity(findStrength().get().si(), Math.max(path, 0.001), tank);
-        double takes = clarity.takes(volume.get().si(), least);
-        double share = clarity.changeShare(volume.get().si(), least);
-        String name = shot().placed().get(thing).name();
-        parts.add(new Card.Part.Fact(
-                "Change water",
-                "with " + Print.share(least, 0) + " of the light left before " + name + " "
-                        + (takes > 1
-                                ? Print.number(takes, 0) + " takes begin clear enough"
-                                : "only the first take begins")
-                        + ". From then on change " + Print.share(share, 0) + ", "
-                        + Figures.litres(share * tank)
-                        + ", after every take; stir, let it come to rest. One take leaves "
-                        + Print.share(clarity.clearShare(volume.get().si()), 0) + "."));
-    }
-
     private void log(List<Card.Part> parts) {
         String rate = shot().camera()
                 .written()
@@ -258,7 +245,13 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
         parts.add(new Card.Part.Grid(
                 List.of("Take, its one change", "1st s", "1st " + unit, "2nd s", "2nd " + unit, "Width " + unit),
                 rows));
-        parts.add(new Card.Part.Say("Two readings, as far apart as the picture allows, go into the plan as the ink's"
-                + " front: [[s, " + unit + "], [s, " + unit + "]]; width over twice the way is its spread."));
+        boolean isTaught = InkRelease.of(shot()) instanceof InkRelease.Known known
+                && known.basis() instanceof InkRelease.Basis.Taught;
+        parts.add(new Card.Part.Say(
+                isTaught
+                        ? "Two readings, as far apart as the picture allows, and the width go in by lesson add, with"
+                                + " what was changed."
+                        : "Two readings, as far apart as the picture allows, go into the plan as the ink's front: [[s, "
+                                + unit + "], [s, " + unit + "]]; width over twice the way is its spread."));
     }
 }

@@ -21,10 +21,12 @@ public enum Drag {
             return 1.06;
         }
     },
-    /// A cube: as a ball while that has more, else 1.05 face-on; 0.80 edge-on, up to 1.7 where it tumbles freely.
+    /// A cube: as a ball while that has more, else 1.05 face-on; 0.80 edge-on, 1.65 to 1.7 where it tumbles as it
+    /// falls.
     ///
     /// **Source:** Hoerner, Fluid-Dynamic Drag (1965), from memory; falling cubes: Haider and Levenspiel, Powder
-    /// Technology 58 (1989) 63, sphericity 0.806, from memory.
+    /// Technology 58 (1989) 63, sphericity 0.806, from memory; Pettyjohn and Christiansen, Chem. Eng. Prog. 44
+    /// (1948) 157, 5.31 − 4.88·0.806 on the face of the ball of its volume, from memory.
     CUBE {
         @Override
         public double coefficient(double reynolds) {
@@ -38,7 +40,7 @@ public enum Drag {
 
         @Override
         public double highShare() {
-            return 1.6;
+            return 1.7;
         }
     },
     /// A flat disc broadside: 1.17 from Reynolds number 133 on; an upright or fluttering one has less.
@@ -63,6 +65,12 @@ public enum Drag {
         }
     };
 
+    /// What a ball that rises in a zigzag has at least: 0.75, up to 0.95.
+    ///
+    /// **Source:** Horowitz and Williamson (2010); Karamanev and Nikolov, AIChE J. 38 (1992) 1843; both from
+    /// memory.
+    static final double ZIGZAG = 0.75;
+
     /// Above this a ball's drag falls to a fifth, at a number that its roughness decides.
     public static final double MOST_REYNOLDS = 338_000;
 
@@ -81,6 +89,20 @@ public enum Drag {
     ///
     /// @return share of the coefficient
     public abstract double highShare();
+
+    /// Tells whether a ball that rises does so in a zigzag: a light one, its wake pushing it to and fro. What falls
+    /// goes straight.
+    ///
+    /// **Source:** Horowitz and Williamson, J. Fluid Mech. 651 (2010) 251: from a Reynolds number of 260 on below
+    /// 0.4 of the medium's density, from 1550 on below 0.6; abstract (0.36 at 450, 0.61 at 10,000), limits from
+    /// memory.
+    ///
+    /// @param reynolds density times speed times size over viscosity, dimensionless, > 0
+    /// @param densityShare its density over the medium's, dimensionless, > 0
+    /// @return true where it does
+    static boolean zigzags(double reynolds, double densityShare) {
+        return reynolds > 260 && densityShare < (reynolds > 1550 ? 0.6 : 0.4);
+    }
 
     private static double clift(double re) {
         double log = Math.log10(re);

@@ -10,7 +10,8 @@ import plumeline.water.Water;
 /// Followed in steps of the way that grow from the start; in each the coefficient is that of its middle and the rest is
 /// exact, so that a piece that has its steady speed keeps it.
 ///
-/// **Source:** Newton; coefficients as in [Drag], added mass as in [Piece].
+/// **Source:** Newton; own derivation of the steps (docs/derivations/fall.md); coefficients as in [Drag], added mass as
+/// in [Piece].
 ///
 /// @param piece the piece
 /// @param medium what it is in
@@ -48,9 +49,31 @@ public record Fall(Piece piece, Medium medium, double dragShare) {
     }
 
     private double dragNewtons(double speed) {
-        double coefficient =
-                piece.drag().coefficient(Math.clamp(reynolds(speed), 1e-9, Drag.MOST_REYNOLDS)) * dragShare;
-        return coefficient * piece.faceMetres2() * medium.densityKilogramsPerMetre3() * speed * speed / 2;
+        return coefficient(Math.clamp(reynolds(speed), 1e-9, Drag.MOST_REYNOLDS))
+                * dragShare
+                * piece.faceMetres2()
+                * medium.densityKilogramsPerMetre3()
+                * speed
+                * speed
+                / 2;
+    }
+
+    private double coefficient(double reynolds) {
+        double usual = piece.drag().coefficient(reynolds);
+        return zigzags(reynolds) ? Math.max(usual, Drag.ZIGZAG) : usual;
+    }
+
+    private boolean zigzags(double reynolds) {
+        double lifted = medium.densityKilogramsPerMetre3() * piece.volumeMetres3();
+        return piece.shape() == Piece.Shape.BALL && Drag.zigzags(reynolds, piece.massKilograms() / lifted);
+    }
+
+    /// Tells whether it rises in a zigzag once it is at its steady speed.
+    ///
+    /// @return true for a light ball
+    public boolean zigzags() {
+        OptionalDouble steady = findTerminalMetresPerSecond();
+        return steady.isPresent() && zigzags(reynolds(steady.getAsDouble()));
     }
 
     /// Finds the speed at which drag bears the net weight.

@@ -8,10 +8,10 @@ import plumeline.water.Water;
 /// With an even drag coefficient the way is `s = (v²/a) ln cosh(a t/v)`, v being its steady speed and a its first
 /// acceleration, the water that it drags along counted; so `t = (v/a) arcosh(exp(a s/v²))`.
 ///
-/// **Source:** Newton; own derivation from square drag; coefficient 0.85 of a blunt cylinder end on, two to four times
-/// as long as wide (Hoerner, Fluid-Dynamic Drag, 1965, from memory), from a Reynolds number of 1000 on; added mass
-/// 8/3 of the face's radius cubed as a disc's, an upper bound for rounded ends. What turns over on its way has
-/// several times the drag.
+/// **Source:** Newton; own derivation (docs/derivations/fall.md); coefficient 0.85 of a blunt cylinder end on, two to
+/// four times as long as wide (Hoerner, Fluid-Dynamic Drag, 1965, from memory), from a Reynolds number of 1000 on;
+/// added mass 8/3 of the face's radius cubed as a disc's, an upper bound for rounded ends. What turns over on its way
+/// has several times the drag.
 ///
 /// @param massKilograms mass, kg, > 0
 /// @param displacedMetres3 volume that displaces water, m³, > 0

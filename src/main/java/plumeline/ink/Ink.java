@@ -180,7 +180,7 @@ public final class Ink {
         OptionalDouble find(Regime regime, Coefficients coefficients);
 
         /// How many times more it may be than any coefficient makes it.
-        default double more(Regime regime) {
+        default double more(Regime unused) {
             return 1;
         }
     }

@@ -18,9 +18,6 @@ import plumeline.want.Wants;
 ///
 /// @param records the records, from files beside the plan
 record InkRuns(List<InkRecord> records) {
-    /// When what never comes in any run counts as coming, s: far past every shot.
-    private static final double NEVER_SECONDS = 600;
-
     /// The finest cells first, of these the most tries.
     private static final Comparator<InkRecord> FINEST = Comparator.comparingDouble(
                     (InkRecord record) -> record.head().course().cellMetres())
@@ -61,11 +58,11 @@ record InkRuns(List<InkRecord> records) {
     }
 
     private static Estimate estimate(Times times) {
-        double value = times.middle().orElse(NEVER_SECONDS);
+        double value = times.middle().orElse(Wants.Elsewhere.NEVER_SECONDS);
         OptionalDouble low = times.low();
         return new Estimate(
                 value,
                 Math.min(value, low.orElse(value)),
-                Math.max(value, times.high().orElse(NEVER_SECONDS)));
+                Math.max(value, times.high().orElse(Wants.Elsewhere.NEVER_SECONDS)));
     }
 }

@@ -8,6 +8,7 @@ import plumeline.plan.Kit;
 import plumeline.plan.TankPlace;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
+import plumeline.water.Figure;
 import plumeline.water.GlassTank;
 import plumeline.water.Solution;
 import plumeline.water.TankLoad;
@@ -16,7 +17,7 @@ import plumeline.water.Water;
 /// A plan's tank with its water, as plain numbers.
 public sealed interface TankFill {
     /// Room-temperature tap water, where the tank's `temperature` isn't written.
-    double ROOM_KELVIN = 293.15;
+    double ROOM_KELVIN = Water.ROOM_KELVIN;
 
     /// Enough is written.
     ///
@@ -38,7 +39,7 @@ public sealed interface TankFill {
     /// @param height the tank's height inside
     record TooDeep(Quantity depth, Quantity height) implements TankFill {}
 
-    /// The water's temperature is past 0 to 40 degC.
+    /// The water is warmer or colder than its density is known for: see [#density].
     record TooHotOrCold() implements TankFill {}
 
     /// Finds the density of the tank's water: as it was measured, else by its salt and temperature, else fresh.
@@ -46,16 +47,37 @@ public sealed interface TankFill {
     /// @param place the tank
     /// @return kilograms a cubic metre; empty past 0 to 40 degC, with table salt past 5 to 40 degC
     static OptionalDouble findDensity(TankPlace place) {
+        return density(place).find();
+    }
+
+    /// Gives the density of the tank's water, or the limits past which it isn't known.
+    ///
+    /// @param place the tank
+    /// @return kilograms a cubic metre: as measured, else by its salt and temperature, else fresh
+    static Figure density(TankPlace place) {
         Written tank = place.tank().written();
         Optional<Quantity> measured = tank.findQuantity("density");
-        if (measured.isPresent()) {
-            return OptionalDouble.of(measured.get().si());
-        }
-        double kelvin = tank.findQuantity("temperature").map(Quantity::si).orElse(ROOM_KELVIN);
+        return measured.isPresent()
+                ? new Figure.Known(measured.get().si(), 0)
+                : findSolution(tank)
+                        .map(solution -> solution.densityKilogramsPerMetre3(kelvin(tank)))
+                        .orElseGet(() -> Water.densityKilogramsPerMetre3(kelvin(tank)));
+    }
+
+    /// Gives the viscosity of the tank's water, or the limits past which it isn't known.
+    ///
+    /// @param place the tank
+    /// @return dynamic, Pa s: by its salt and temperature, else fresh, as water is of which only the density was
+    /// measured
+    static Figure viscosity(TankPlace place) {
+        Written tank = place.tank().written();
         return findSolution(tank)
-                .map(solution -> solution.densityKilogramsPerMetre3(kelvin))
-                .orElseGet(() -> Water.densityKilogramsPerMetre3(kelvin))
-                .find();
+                .map(solution -> solution.viscosityPascalSeconds(kelvin(tank)))
+                .orElseGet(() -> Water.viscosityPascalSeconds(kelvin(tank)));
+    }
+
+    private static double kelvin(Written tank) {
+        return tank.findQuantity("temperature").map(Quantity::si).orElse(ROOM_KELVIN);
     }
 
     private static Optional<Solution> findSolution(Written tank) {

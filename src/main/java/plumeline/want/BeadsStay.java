@@ -31,7 +31,6 @@ record BeadsStay(WantLine line, int thing, double sizeMetres, Found found) imple
 
     private static final double HOLD = (Drops.LEAST_HOLD + Drops.MOST_HOLD) / 2;
     private static final double UPRIGHT_RADIANS = Math.PI / 2;
-    private static final double ROOM_KELVIN = 293.15;
 
     /// The largest drops that stay.
     ///
@@ -46,7 +45,7 @@ record BeadsStay(WantLine line, int thing, double sizeMetres, Found found) imple
         double glycerine =
                 keys.findQuantity("liquid.glycerine").map(Quantity::si).orElse(0.0);
         double kelvin =
-                film.written().findQuantity("air.temperature").map(Quantity::si).orElse(ROOM_KELVIN);
+                film.written().findQuantity("air.temperature").map(Quantity::si).orElse(Water.ROOM_KELVIN);
         Optional<Drops.Liquid> liquid = findLiquid(glycerine, kelvin);
         if (liquid.isEmpty()) {
             return new NotComputed(

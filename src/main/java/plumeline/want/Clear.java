@@ -23,9 +23,6 @@ import plumeline.stage.Scene;
 /// @param papers the unit of length that the papers speak
 record Clear(WantLine line, List<Air.Standing> bodies, double gapMetres, Optional<Kit.Barrel> barrel, PaperUnit papers)
         implements Want {
-    /// Beyond this nothing is near, millimetres.
-    private static final double FAR_MILLIMETRES = 10_000;
-
     Clear {
         bodies = List.copyOf(bodies);
     }
@@ -40,7 +37,7 @@ record Clear(WantLine line, List<Air.Standing> bodies, double gapMetres, Optiona
         Crowd crowd = crowd(moments);
         return bodies.stream()
                 .mapToDouble(own -> crowd.nearest(own).metres())
-                .map(metres -> Math.min(FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres)))
+                .map(metres -> Math.min(Parts.FAR_MILLIMETRES, Parts.MILLIMETRES * (metres - gapMetres)))
                 .toArray();
     }
 
@@ -52,7 +49,7 @@ record Clear(WantLine line, List<Air.Standing> bodies, double gapMetres, Optiona
     public Optional<String> findStanding(Moments moments, PaperUnit unit) {
         double[] parts = parts(moments);
         int worst = Parts.worstOf(parts);
-        if (parts[worst] >= FAR_MILLIMETRES) {
+        if (parts[worst] >= Parts.FAR_MILLIMETRES) {
             return Optional.of("Clear; nothing is near.");
         }
         String size = Parts.distance(parts[worst], unit);

@@ -23,9 +23,6 @@ import plumeline.stage.Scene;
 /// @param untilSeconds the time from the release, s
 /// @param ink the ink
 record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Known ink) implements Want {
-    /// When a front that turns before it is anywhere counts as being there, s.
-    private static final double NEVER_SECONDS = 600;
-
     static Want of(WantLine line, int thing, InkRelease.Known ink) {
         double until = line.written().findQuantity("time").map(Quantity::si).orElse(0.0);
         return new ClearUntil(line, thing, until, ink);
@@ -93,7 +90,8 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
     private Estimate at(Moments moments, double depth) {
         return plume(moments).plume().arrival(depth) instanceof Arrival.At(Estimate seconds)
                 ? seconds
-                : new Estimate(NEVER_SECONDS, NEVER_SECONDS, NEVER_SECONDS);
+                : new Estimate(
+                        Wants.Elsewhere.NEVER_SECONDS, Wants.Elsewhere.NEVER_SECONDS, Wants.Elsewhere.NEVER_SECONDS);
     }
 
     @Override
@@ -130,7 +128,7 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
             case COVERS -> "Ink comes before " + name + " in the picture";
             case SPREADS -> "No ink before " + name + " until the front is on the floor";
         };
-        if (seconds.value() >= NEVER_SECONDS) {
+        if (seconds.value() >= Wants.Elsewhere.NEVER_SECONDS) {
             return Optional.of("Lighter than the water, the ink turns before it comes to " + name + ".");
         }
         double spare = seconds.value() - untilSeconds;
@@ -144,14 +142,14 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
         Estimate seconds = seconds(moments, first(moments, 1));
         return seconds.low() < untilSeconds
                 ? Optional.of(InkWants.spreadReaches(ink))
-                : seconds.value() >= NEVER_SECONDS && comingShare(moments) > 1 - Ink.SURE_SHARE
+                : seconds.value() >= Wants.Elsewhere.NEVER_SECONDS && comingShare(moments) > 1 - Ink.SURE_SHARE
                         ? Optional.of("In some takes it comes so deep all the same.")
                         : Optional.empty();
     }
 
     @Override
     public boolean isMeasured(Moments moments) {
-        return at(moments, first(moments, 1).depthMetres()).value() < NEVER_SECONDS;
+        return at(moments, first(moments, 1).depthMetres()).value() < Wants.Elsewhere.NEVER_SECONDS;
     }
 
     private double comingShare(Moments moments) {
@@ -161,7 +159,7 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
     @Override
     public Optional<String> findCaution(Moments moments) {
         Estimate seconds = seconds(moments, first(moments, 1));
-        double early = seconds.value() >= NEVER_SECONDS ? 1 : seconds.oddsUnder(untilSeconds);
+        double early = seconds.value() >= Wants.Elsewhere.NEVER_SECONDS ? 1 : seconds.oddsUnder(untilSeconds);
         String odds = InkWants.odds(1 - comingShare(moments) * early, "clear until then");
         return InkWants.findCaution(odds, ink, plume(moments));
     }

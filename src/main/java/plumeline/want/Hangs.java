@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import plumeline.fall.Medium;
 import plumeline.geom.Body;
 import plumeline.plan.Placed;
 import plumeline.plan.WantLine;
@@ -31,7 +32,6 @@ import plumeline.wet.Lacks;
 /// @param loads what it weighs, for its line
 /// @param doubt what was measured of it and may be off
 record Hangs(WantLine line, int thing, Poise.Wish wish, Around around, Loads loads, Doubt doubt) implements Want {
-    private static final double FAR_MILLIMETRES = 10_000;
     private static final String WIRE = "that is beyond its ends, so tie it to a wire or a frame that reaches there.";
 
     /// How it hangs.
@@ -59,7 +59,7 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Around around, Loads loa
         double cover = coverMetres(moments.stage(), scene.things().get(thing));
         double[] own = poise(moments).parts(ties(moments), wish);
         double[] all = Arrays.copyOf(own, own.length + 1);
-        all[own.length] = Math.clamp(Parts.MILLIMETRES * cover, -FAR_MILLIMETRES, FAR_MILLIMETRES);
+        all[own.length] = Math.clamp(Parts.MILLIMETRES * cover, -Parts.FAR_MILLIMETRES, Parts.FAR_MILLIMETRES);
         return all;
     }
 
@@ -122,7 +122,7 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Around around, Loads loa
     private static double coverMetres(Stage stage, Body body) {
         return stage.findTank()
                 .map(walls -> Math.max(walls.underMetres(body), walls.outMetres(body)))
-                .orElse(FAR_MILLIMETRES);
+                .orElse(Parts.FAR_MILLIMETRES / Parts.MILLIMETRES);
     }
 
     @Override
@@ -171,7 +171,7 @@ record Hangs(WantLine line, int thing, Poise.Wish wish, Around around, Loads loa
         if (margin(parts) < 0) {
             return Optional.empty();
         }
-        double density = isWet(moments) ? around.waterKilogramsPerMetre3() : WaterWants.AIR_KILOGRAMS_PER_METRE3;
+        double density = isWet(moments) ? around.waterKilogramsPerMetre3() : Medium.AIR.densityKilogramsPerMetre3();
         return doubt.findDeciding(parts, vessel -> new Poise(vessel, density).parts(ties, wish))
                 .map(measure -> Doubt.sentence(Parts.name(moments, thing) + " hangs", measure));
     }

@@ -25,19 +25,18 @@ import plumeline.stage.PlumePlace;
 /// @param part which part of it
 /// @param wished when it is wanted
 /// @param ink the ink
-record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wished, InkRelease.Known ink)
+/// @param papers the papers' unit of length
+record InkReaches(
+        WantLine line, int thing, InkWants.ThingPart part, Wished wished, InkRelease.Known ink, PaperUnit papers)
         implements Want {
     /// Where the want doesn't say: no take's time is surer (fitted to simulated takes).
     private static final double WITHIN_SHARE = 0.2;
 
-    /// What passes a thing by less is as good as at it; farther off it is said.
-    private static final double WORTH_SAYING_METRES = 0.05;
+    /// What passes a thing by less counts as touching it: papers tell no less.
+    private static final double TOUCHING_METRES = 0.0005;
 
     /// A front that would have to rise counts as early by its way at this speed, m/s, so that a search finds its way.
     private static final double UPWARD_METRES_PER_SECOND = 0.1;
-
-    /// When a front that turns before counts as being there, s.
-    private static final double NEVER_SECONDS = 600;
 
     /// When it is wanted.
     ///
@@ -45,11 +44,11 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     /// @param withinSeconds how far off it may be, s
     record Wished(double afterSeconds, double withinSeconds) {}
 
-    static Want of(WantLine line, int thing, InkRelease.Known ink) {
+    static Want of(WantLine line, int thing, InkRelease.Known ink, PaperUnit papers) {
         double after = line.written().findQuantity("after").map(Quantity::si).orElse(0.0);
         double within = line.written().findQuantity("within").map(Quantity::si).orElse(WITHIN_SHARE * after);
-        return new InkReaches(
-                line, thing, InkWants.ThingPart.of(line, InkWants.ThingPart.TOP), new Wished(after, within), ink);
+        InkWants.ThingPart part = InkWants.ThingPart.of(line, InkWants.ThingPart.TOP);
+        return new InkReaches(line, thing, part, new Wished(after, within), ink, papers);
     }
 
     @Override
@@ -96,8 +95,9 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
     private static double seconds(Arrival arrival) {
         return switch (arrival) {
             case Arrival.At(Estimate seconds) -> seconds.value();
-            case Arrival.Never(Estimate deepest) -> NEVER_SECONDS - deepest.value() / UPWARD_METRES_PER_SECOND;
-            case Arrival.Unknown(var _) -> NEVER_SECONDS;
+            case Arrival.Never(Estimate deepest) ->
+                Wants.Elsewhere.NEVER_SECONDS - deepest.value() / UPWARD_METRES_PER_SECOND;
+            case Arrival.Unknown(var _) -> Wants.Elsewhere.NEVER_SECONDS;
         };
     }
 
@@ -180,13 +180,7 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
         String off = Math.abs(late) <= wished.withinSeconds
                 ? "."
                 : ": " + InkWants.seconds(Math.abs(late)) + (late > 0 ? " late." : " early.");
-        double beside = besideMetres(moments);
-        String passes = beside > WORTH_SAYING_METRES
-                ? " It passes " + Parts.distance(Parts.MILLIMETRES * beside, papers) + " beside "
-                        + Parts.name(moments, thing) + "."
-                : "";
-        return Optional.of(
-                "The front is at " + name(moments) + " after " + InkWants.interval(seconds) + wanted + off + passes);
+        return Optional.of("The front is at " + name(moments) + " after " + InkWants.interval(seconds) + wanted + off);
     }
 
     @Override
@@ -222,11 +216,28 @@ record InkReaches(WantLine line, int thing, InkWants.ThingPart part, Wished wish
 
     @Override
     public Optional<String> findCaution(Moments moments) {
-        String odds = way(moments) > 0 && arrival(moments) instanceof Arrival.At(Estimate seconds)
-                ? InkWants.odds(odds(moments, seconds), "in time")
+        String said = way(moments) > 0 && arrival(moments) instanceof Arrival.At(Estimate seconds)
+                ? InkWants.odds(odds(moments, seconds), "in time") + passes(moments)
                 : arrival(moments) instanceof Arrival.Never
                         ? InkWants.takes(comingShare(moments)) + " may come so deep."
                         : "";
-        return InkWants.findCaution(odds, ink, plume(moments));
+        return InkWants.findCaution(said, ink, plume(moments));
+    }
+
+    /// How far from the thing the plume is when its front is there: what passes clear of it colours no part of it.
+    private String passes(Moments moments) {
+        PlumePlace plume = plume(moments);
+        double depth = depth(moments, plume);
+        double beside = Clearance.betweenMetres(plume.cone(depth, 1), body(moments));
+        if (beside < TOUCHING_METRES) {
+            return "";
+        }
+        Estimate radius = plume.plume().radiusMetres(depth);
+        double wide = Clearance.betweenMetres(plume.cone(depth, radius.high() / radius.value()), body(moments));
+        String name = Parts.name(moments, thing);
+        return " It passes " + Parts.distance(Parts.MILLIMETRES * beside, papers) + " clear of " + name
+                + (wide < TOUCHING_METRES
+                        ? "; a take whose plume is wider touches it."
+                        : ": no ink touches it by then.");
     }
 }

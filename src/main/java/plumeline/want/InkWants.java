@@ -8,6 +8,7 @@ import plumeline.geom.Bounds;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
+import plumeline.plan.Plan;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -66,7 +67,7 @@ final class InkWants {
     }
 
     /// Makes a want of one of these words.
-    static Want of(WantLine line, Stage stage, Wants.Elsewhere elsewhere) {
+    static Want of(WantLine line, Plan plan, Stage stage, Wants.Elsewhere elsewhere) {
         int thing = stage.thingIndex(line.subjects().getFirst().name());
         return switch (line.word()) {
             case "see_through" -> SeeThrough.of(line, stage, thing);
@@ -74,35 +75,16 @@ final class InkWants {
             case "falls_through" -> FallsThrough.of(line, stage);
             default ->
                 switch (InkRelease.of(stage.shot())) {
-                    case InkRelease.Missing(InkRelease.Lack lack) -> new NotComputed(line, missing(lack));
+                    case InkRelease.Missing(InkRelease.Lack lack) ->
+                        new NotComputed(line, Lacks.sentence(lack, stage.shot()));
                     case InkRelease.Known ink ->
                         switch (line.word()) {
-                            case "ink_reaches" -> InkReaches.of(line, thing, ink);
+                            case "ink_reaches" ->
+                                InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
                             case "clear_until" -> ClearUntil.of(line, thing, ink);
                             default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
                         };
                 };
-        };
-    }
-
-    /// What to measure, and where to write it.
-    static String missing(InkRelease.Lack lack) {
-        return switch (lack) {
-            case INK -> "No ink is let go in this shot: write its release.";
-            case TANK -> "The shot has no tank.";
-            case DEPTH -> "Measure how deep the tank's water is: write the tank's water.";
-            case TEMPERATURE -> "The water's temperature is past 0 to 40 degC.";
-            case READINGS ->
-                "The ink's front doesn't go down with time: read [time, depth under the surface] of one front at two"
-                        + " times or more, below the nozzle's mouth.";
-            case VOLUME ->
-                "Not known: how much ink is let go. Write the release's volume, or two readings of its front.";
-            case DENSITY ->
-                "Weigh 100 ml of the ink: its grams over 100 are g/ml. Write the ink's density, or two readings of its"
-                        + " front.";
-            case BORE ->
-                "Measure the nozzle's bore with the drill that just fits: write the release's bore, or two readings of"
-                        + " the ink's front.";
         };
     }
 

@@ -47,7 +47,6 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     private static final double REACH_METRES = 2;
 
     private static final double NEAREST_METRES = 0.02;
-    private static final double FAR_MILLIMETRES = 10_000;
     private static final double THIN_METRES = 1e-6;
 
     /// Makes the want, or one that says what is missing.
@@ -98,12 +97,12 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), scene -> {
             double[] parts = new double[lines + 1];
-            parts[lines] = FAR_MILLIMETRES;
+            parts[lines] = Parts.FAR_MILLIMETRES;
             for (int i = 0; i < lines; i++) {
                 parts[i] = shows(moments, scene, i).margin(underPixels);
                 for (Sightlines.Seeing seeing : seeings(moments, scene, i)) {
                     double cover = Parts.MILLIMETRES * seeing.coverMetres();
-                    parts[lines] = Math.min(parts[lines], Math.max(-FAR_MILLIMETRES, cover));
+                    parts[lines] = Math.min(parts[lines], Math.max(-Parts.FAR_MILLIMETRES, cover));
                 }
             }
             return parts;

@@ -19,6 +19,9 @@ final class Parts {
     /// is.
     private static final double BEHIND = -1000;
 
+    /// The margin, mm, of what has nothing to come near to; farther off counts no more.
+    static final double FAR_MILLIMETRES = 10_000;
+
     private Parts() {}
 
     /// Takes the worst of each part over several instants.

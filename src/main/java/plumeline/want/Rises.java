@@ -7,6 +7,7 @@ import plumeline.fall.Rise;
 import plumeline.geom.Body;
 import plumeline.geom.Solid;
 import plumeline.plan.Release;
+import plumeline.plan.TankPlace;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -15,7 +16,6 @@ import plumeline.stage.Immersed;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
 import plumeline.stage.TankWalls;
-import plumeline.water.Water;
 import plumeline.wet.Lacks;
 
 /// A thing that is let go under water rises so far in a time.
@@ -27,9 +27,6 @@ import plumeline.wet.Lacks;
 /// @param wished how far, in which time
 /// @param floating the thing in the tank's water
 record Rises(WantLine line, int thing, Wished wished, Floating floating) implements Want {
-    /// When what sinks counts as being up, s.
-    private static final double NEVER_SECONDS = 600;
-
     /// The middle 80 % of a spread whose middle 95 % is given.
     private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
 
@@ -69,24 +66,17 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
         if (!isLetGo) {
             return new NotComputed(line, "Nothing lets " + name + " go: write release: {thing: " + name + "}.");
         }
-        if (stage.shot().findTank().isEmpty()) {
-            return new NotComputed(line, "The shot has no tank.");
+        Optional<TankPlace> tank = stage.shot().findTank();
+        if (tank.isEmpty()) {
+            return new NotComputed(line, Lacks.NO_TANK);
         }
-        if (stage.shot().findTank().get().water().isEmpty()) {
-            return new NotComputed(line, "Measure how deep the tank's water is: write the tank's water.");
+        if (tank.get().water().isEmpty()) {
+            return new NotComputed(line, Lacks.NO_DEPTH);
         }
-        double kelvin = stage.shot()
-                .findTank()
-                .get()
-                .tank()
-                .written()
-                .findQuantity("temperature")
-                .map(Quantity::si)
-                .orElse(TankFill.ROOM_KELVIN);
-        OptionalDouble density = TankFill.findDensity(stage.shot().findTank().get());
-        OptionalDouble viscosity = Water.viscosityPascalSeconds(kelvin).find();
+        OptionalDouble density = TankFill.findDensity(tank.get());
+        OptionalDouble viscosity = TankFill.viscosity(tank.get()).find();
         if (density.isEmpty() || viscosity.isEmpty()) {
-            return new NotComputed(line, "The water's temperature is past 0 to 40 degC.");
+            return new NotComputed(line, Lacks.water(tank.get()));
         }
         Medium water = new Medium(density.getAsDouble(), viscosity.getAsDouble());
         Body body = stage.scene(stage.startValues(), 0).things().get(thing);
@@ -133,7 +123,7 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
 
     private double seconds(double lessKilograms, double dragShare) {
         double seconds = floating.rise(lessKilograms, dragShare).seconds(wished.byMetres());
-        return Math.min(seconds, NEVER_SECONDS);
+        return Math.min(seconds, Wants.Elsewhere.NEVER_SECONDS);
     }
 
     @Override

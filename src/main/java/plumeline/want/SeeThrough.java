@@ -1,17 +1,17 @@
 package plumeline.want;
 
+import java.util.List;
 import java.util.Optional;
-import plumeline.geom.Body;
 import plumeline.ink.Clarity;
 import plumeline.plan.Release;
-import plumeline.plan.TankPlace;
 import plumeline.plan.WantLine;
-import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.stage.InkRelease;
 import plumeline.stage.Stage;
-import plumeline.stage.TankWalls;
+import plumeline.wet.InkedWater;
+import plumeline.wet.Lacks;
 
 /// The water between a thing and the front glass is clear enough after the takes that went into it.
 ///
@@ -19,62 +19,49 @@ import plumeline.stage.TankWalls;
 ///
 /// @param line as written
 /// @param thing index of the thing
-/// @param least light that must be left, share of one
+/// @param wished how clear it is wanted, and after what
 /// @param water the water and what goes into it
-record SeeThrough(WantLine line, int thing, double least, Water water) implements Want {
-    /// As the question `clear-water` has it.
-    private static final double LEAST_CLEAR = 0.95;
-
+record SeeThrough(WantLine line, int thing, Wished wished, InkedWater.Known water) implements Want {
     /// Takes that went into the water, where the tank doesn't say: then the second one is judged.
     private static final double TAKES = 1;
 
-    /// The water and what goes into it.
+    /// How clear it is wanted.
     ///
-    /// @param strength decadic absorbance of the neat ink
-    /// @param metres3 the water, m³
-    /// @param inkMetres3 ink a take, m³
-    /// @param takes takes that went into it
-    record Water(Quantity strength, double metres3, double inkMetres3, double takes) {
-        Clarity clarity(double pathMetres, double strengthPerMetre) {
-            return new Clarity(strengthPerMetre, Math.max(pathMetres, 1e-6), metres3);
-        }
-    }
+    /// @param least light that must be left, share of one
+    /// @param takes takes that went into the water
+    record Wished(double least, double takes) {}
 
     /// Makes the want, or one that says what is missing.
     static Want of(WantLine line, Stage stage, int thing) {
-        Optional<TankWalls> walls = stage.findTank();
-        if (walls.isEmpty()) {
-            return new NotComputed(line, "The shot has no tank.");
-        }
-        TankPlace tank = stage.shot().findTank().orElseThrow();
-        if (tank.water().isEmpty()) {
-            return new NotComputed(line, "Measure how deep the tank's water is: write the tank's water.");
-        }
-        if (!(stage.shot().findRelease().orElse(null) instanceof Release.OfInk ink)) {
-            return new NotComputed(line, "No ink is let go in this shot: write its release.");
-        }
-        Optional<Quantity> volume = ink.written().findQuantity("volume");
-        if (volume.isEmpty()) {
-            return new NotComputed(line, "Not known: how much ink a take lets go. Write the release's volume.");
-        }
-        Optional<Quantity> strength = ink.ink().written().findQuantity("strength");
-        if (strength.isEmpty()) {
-            return new NotComputed(line, "Not known: how strong " + ink.ink().name() + " is. " + HOW_TO_MEASURE);
-        }
-        if (strength.get().origin() == Origin.TYPICAL) {
-            return new NotComputed(
-                    line, "Not measured: " + ink.ink().name() + "'s strength is typical. " + HOW_TO_MEASURE);
-        }
-        var inside = walls.get().inside();
-        double area = (inside.high().x() - inside.low().x())
-                * (inside.high().y() - inside.low().y());
-        Water water = new Water(
-                strength.get(),
-                area * tank.water().get().si(),
-                volume.get().si(),
-                tank.written().findNumber("takes").orElse(TAKES));
-        double least = line.written().findQuantity("least").map(Quantity::si).orElse(LEAST_CLEAR);
-        return new SeeThrough(line, thing, least, water);
+        return switch (InkedWater.of(stage)) {
+            case InkedWater.Known water -> new SeeThrough(line, thing, wished(line, stage), water);
+            case InkedWater.Missing(List<InkedWater.Lack> lacks) ->
+                new NotComputed(line, missing(lacks.getFirst(), stage));
+        };
+    }
+
+    private static Wished wished(WantLine line, Stage stage) {
+        double takes = stage.shot()
+                .findTank()
+                .orElseThrow()
+                .written()
+                .findNumber("takes")
+                .orElse(TAKES);
+        return new Wished(line.written().findQuantity("least").map(Quantity::si).orElse(InkedWater.LEAST_CLEAR), takes);
+    }
+
+    private static String missing(InkedWater.Lack lack, Stage stage) {
+        String ink = stage.shot().findRelease().orElse(null) instanceof Release.OfInk release
+                ? release.ink().name()
+                : "";
+        return switch (lack) {
+            case TANK -> Lacks.NO_TANK;
+            case DEPTH -> Lacks.NO_DEPTH;
+            case INK -> Lacks.sentence(InkRelease.Lack.INK, stage.shot());
+            case VOLUME -> "Not known: how much ink a take lets go. Write the release's volume.";
+            case STRENGTH -> "Not known: how strong " + ink + " is. " + HOW_TO_MEASURE;
+            case MEASUREMENT -> "Not measured: " + ink + "'s strength is typical. " + HOW_TO_MEASURE;
+        };
     }
 
     /// How a crew measures an ink's strength.
@@ -87,48 +74,39 @@ record SeeThrough(WantLine line, int thing, double least, Water water) implement
         return "%";
     }
 
-    private double pathMetres(Moments moments) {
-        Body body = moments.at(0).things().get(thing);
-        return Math.max(
-                0,
-                body.bounds().low().y()
-                        - moments.stage()
-                                .findTank()
-                                .orElseThrow()
-                                .inside()
-                                .low()
-                                .y());
+    private Clarity clarity(Moments moments, double strengthPerMetre) {
+        return water.before(moments.at(0).things().get(thing), strengthPerMetre);
     }
 
     private double clear(Moments moments, double strengthPerMetre) {
-        return water.clarity(pathMetres(moments), strengthPerMetre).clearShare(water.takes() * water.inkMetres3());
+        return clarity(moments, strengthPerMetre).clearShare(wished.takes() * water.inkMetres3());
     }
 
     @Override
     public double[] parts(Moments moments) {
-        return new double[] {Parts.PERCENT * (clear(moments, water.strength().si()) - least)};
+        return new double[] {Parts.PERCENT * (clear(moments, water.strength().si()) - wished.least())};
     }
 
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
-        Clarity clarity = water.clarity(pathMetres(moments), water.strength().si());
-        double takes = clarity.takes(water.inkMetres3(), least);
-        String after = "After " + Print.number(water.takes(), 0) + (water.takes() == 1 ? " take " : " takes ")
+        Clarity clarity = clarity(moments, water.strength().si());
+        double takes = clarity.takes(water.inkMetres3(), wished.least());
+        String after = "After " + Print.number(wished.takes(), 0) + (wished.takes() == 1 ? " take " : " takes ")
                 + Print.share(clear(moments, water.strength().si()), 0)
                 + " of the light comes through the water before "
-                + Parts.name(moments, thing) + "; " + Print.share(least, 0) + " is wanted.";
+                + Parts.name(moments, thing) + "; " + Print.share(wished.least(), 0) + " is wanted.";
         return Optional.of(after
                 + (takes > 1
                         ? " The first " + Print.number(takes, 0) + " takes begin so."
                         : " Only the first take begins so: change at least "
-                                + Print.share(clarity.changeShare(water.inkMetres3(), least), 0)
+                                + Print.share(clarity.changeShare(water.inkMetres3(), wished.least()), 0)
                                 + " of the water after every take."));
     }
 
     @Override
     public Optional<String> findTight(Moments moments) {
         double strong = water.strength().si() + water.strength().halfWidthSi();
-        return clear(moments, strong) < least
+        return clear(moments, strong) < wished.least()
                 ? Optional.of(
                         "The ink may be as strong as its measurement's spread allows: then it isn't clear enough.")
                 : Optional.empty();

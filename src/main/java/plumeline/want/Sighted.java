@@ -28,8 +28,6 @@ record Sighted(Want want, List<Integer> things, List<Integer> lamps, Seen seen) 
         TOGETHER
     }
 
-    private static final double FAR_MILLIMETRES = 10_000;
-
     Sighted {
         things = List.copyOf(things);
         lamps = List.copyOf(lamps);
@@ -49,10 +47,10 @@ record Sighted(Want want, List<Integer> things, List<Integer> lamps, Seen seen) 
     public double[] parts(Moments moments) {
         double[] own = want.parts(moments);
         double[] all = Arrays.copyOf(own, own.length + 1);
-        all[own.length] = FAR_MILLIMETRES;
+        all[own.length] = Parts.FAR_MILLIMETRES;
         for (Look look : looks(moments)) {
             double cover = Parts.MILLIMETRES * look.seeing().coverMetres();
-            all[own.length] = Math.min(all[own.length], Math.max(-FAR_MILLIMETRES, cover));
+            all[own.length] = Math.min(all[own.length], Math.max(-Parts.FAR_MILLIMETRES, cover));
         }
         return all;
     }

@@ -25,7 +25,8 @@ import plumeline.stage.Stage;
 /// A simulation of the shot's ink decides where one was run; else the law: the front has passed the sight line to that
 /// height, and the plume is wide enough there. Margin in s: the time less when that is so, and no more than how much
 /// earlier the plume is wide enough. One part more, in mm, is none of the margin: how far the plume goes down before
-/// the thing.
+/// the thing. With a simulation how much earlier it is wide enough is none of the margin either, but bounds leeway: to
+/// where the law, too, has it cover enough, or no less than it has it cover where the simulation was run.
 ///
 /// @param line as written
 /// @param at what is to be veiled, and by when
@@ -34,9 +35,6 @@ import plumeline.stage.Stage;
 record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulation> simulation) implements Want {
     /// How much of its width veils it.
     private static final double SHARE = 0.5;
-
-    /// When what never comes counts as coming, s.
-    private static final double NEVER_SECONDS = 600;
 
     /// What is to be veiled, and by when.
     ///
@@ -49,9 +47,10 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     ///
     /// @param seconds when it is veiled
     /// @param lawSeconds when the law has it veiled there; 0 where it has no time
-    record Simulation(Estimate seconds, double lawSeconds) {
+    /// @param lawLackSeconds how much later than at the sight line the law has it wide enough there, s, ≥ 0
+    record Simulation(Estimate seconds, double lawSeconds, double lawLackSeconds) {
         Estimate at(double law) {
-            return lawSeconds > 0 && law < NEVER_SECONDS ? seconds.times(law / lawSeconds) : seconds;
+            return lawSeconds > 0 && law < Wants.Elsewhere.NEVER_SECONDS ? seconds.times(law / lawSeconds) : seconds;
         }
     }
 
@@ -73,10 +72,19 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
 
     private Simulation carried(Moments moments, Estimate seconds) {
         Veiling veiling = veiling(moments, 1);
-        double law = veiling.coveredShare() < SHARE || veiling.aheadMetres() <= 0
+        double law = veiling.aheadMetres() <= 0
                 ? 0
                 : seconds(moments, veiling.sightMetres()).value();
-        return new Simulation(seconds, law < NEVER_SECONDS ? law : 0);
+        return new Simulation(
+                seconds,
+                law < Wants.Elsewhere.NEVER_SECONDS ? law : 0,
+                Math.max(0, -wideSpareSeconds(moments, veiling)));
+    }
+
+    /// How much earlier than it passes the sight line the plume is wide enough; below 0 where it is later.
+    private double wideSpareSeconds(Moments moments, Veiling veiling) {
+        return seconds(moments, veiling.sightMetres()).value()
+                - seconds(moments, veiling.wideMetres()).value();
     }
 
     @Override
@@ -179,26 +187,29 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
                 ? new Estimate(0, 0, 0)
                 : plume.plume().arrival(depth) instanceof Arrival.At(Estimate seconds)
                         ? seconds
-                        : new Estimate(NEVER_SECONDS, NEVER_SECONDS, NEVER_SECONDS);
+                        : new Estimate(
+                                Wants.Elsewhere.NEVER_SECONDS,
+                                Wants.Elsewhere.NEVER_SECONDS,
+                                Wants.Elsewhere.NEVER_SECONDS);
     }
 
     @Override
     public double[] parts(Moments moments) {
-        Optional<Estimate> simulated = findSimulated(moments);
         Veiling veiling = veiling(moments, 1);
-        double ahead = Parts.MILLIMETRES * veiling.aheadMetres();
-        if (simulated.isPresent()) {
-            double spare = at.bySeconds() - simulated.get().value();
-            return new double[] {spare, spare, ahead};
-        }
-        double passes = seconds(moments, veiling.sightMetres()).value();
-        double wide = seconds(moments, veiling.wideMetres()).value();
-        return new double[] {at.bySeconds() - passes, passes - wide, ahead};
+        double seconds = findSimulated(moments)
+                .orElseGet(() -> seconds(moments, veiling.sightMetres()))
+                .value();
+        double lack = simulation.map(Simulation::lawLackSeconds).orElse(0.0);
+        return new double[] {
+            at.bySeconds() - seconds,
+            wideSpareSeconds(moments, veiling) + lack,
+            Parts.MILLIMETRES * veiling.aheadMetres()
+        };
     }
 
     @Override
     public double margin(double[] parts) {
-        return Math.min(parts[0], parts[1]);
+        return simulation.isPresent() ? parts[0] : Math.min(parts[0], parts[1]);
     }
 
     @Override
@@ -229,7 +240,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         Optional<Estimate> simulated = findSimulated(moments);
         if (simulated.isPresent()) {
             return Optional.of(
-                    simulated.get().value() >= NEVER_SECONDS
+                    simulated.get().value() >= Wants.Elsewhere.NEVER_SECONDS
                             ? "In the simulation " + part + " isn't veiled" + wanted
                             : "In the simulation " + part + " is veiled after " + InkWants.interval(simulated.get())
                                     + wanted);

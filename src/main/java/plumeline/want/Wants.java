@@ -17,6 +17,7 @@ import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.wet.Lacks;
 
 /// From a want as written to a want that can be judged.
 public final class Wants {
@@ -30,6 +31,9 @@ public final class Wants {
 
     /// How large a thing is in another shot, for wants that compare shots.
     public interface Elsewhere {
+        /// When what never comes counts as coming, s: far past every shot.
+        double NEVER_SECONDS = 600;
+
         /// Finds the share of the picture's height that a thing fills at its middle plane in another shot.
         ///
         /// @param shot the other shot's name
@@ -56,8 +60,8 @@ public final class Wants {
         /// results are handed in.
         ///
         /// @param height what is asked about
-        /// @return s from the release, with what its runs differ by; empty where none was run, then the law
-        /// decides
+        /// @return s from the release, with what its runs differ by, [#NEVER_SECONDS] where it never does;
+        /// empty where none was run, then the law decides
         default Optional<Estimate> findVeiledSeconds(Height height) {
             return Optional.empty();
         }
@@ -173,7 +177,7 @@ public final class Wants {
 
     private static Want others(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
         if (InkWants.isOne(line.word())) {
-            return InkWants.of(line, stage, elsewhere);
+            return InkWants.of(line, plan, stage, elsewhere);
         }
         return WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new NotComputed(line, NOT_YET);
     }
@@ -231,7 +235,7 @@ public final class Wants {
     private static Want clear(WantLine line, Plan plan, Stage stage) {
         List<Air.Standing> bodies = bodies(line.subjects(), stage);
         if (bodies.isEmpty()) {
-            return new NotComputed(line, "The shot has no tank.");
+            return new NotComputed(line, Lacks.NO_TANK);
         }
         return new Clear(
                 line,

@@ -2,6 +2,7 @@ package plumeline.want;
 
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import plumeline.fall.Medium;
 import plumeline.geom.Body;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
@@ -23,8 +24,6 @@ final class WaterWants {
     private static final double WITHIN_RADIANS = Math.toRadians(3);
 
     private static final double PIXELS = 1;
-    static final double AIR_KILOGRAMS_PER_METRE3 = 1.2;
-
     /// A base this near to the floor stands on it, metres.
     private static final double ON_THE_FLOOR_METRES = 0.002;
 
@@ -89,10 +88,10 @@ final class WaterWants {
 
     private Want staysUnder() {
         if (stage.shot().findTank().isEmpty()) {
-            return unknown("The shot has no tank.");
+            return unknown(Lacks.NO_TANK);
         }
         if (findWater().isEmpty()) {
-            return unknown("The water's temperature is past 0 to 40 degC.");
+            return unknown(Lacks.water(stage.shot().findTank().orElseThrow()));
         }
         return switch (Immersed.of(placed().thing(), findWater().getAsDouble())) {
             case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, placed().name()));
@@ -120,12 +119,12 @@ final class WaterWants {
         }
         boolean hasTank = stage.shot().findTank().isPresent();
         if (hasTank && stage.shot().findTank().flatMap(tank -> tank.water()).isEmpty()) {
-            return unknown("Measure how deep the tank's water is: write the tank's water.");
+            return unknown(Lacks.NO_DEPTH);
         }
         if (hasTank && findWater().isEmpty()) {
-            return unknown("The water's temperature is past 0 to 40 degC.");
+            return unknown(Lacks.water(stage.shot().findTank().orElseThrow()));
         }
-        double water = findWater().orElse(AIR_KILOGRAMS_PER_METRE3);
+        double water = findWater().orElse(Medium.AIR.densityKilogramsPerMetre3());
         return switch (Immersed.of(placed().thing(), water)) {
             case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, name));
             case Immersed.Reading.Known(Immersed immersed) -> hangs(immersed, water, tiltRadians);
@@ -148,7 +147,8 @@ final class WaterWants {
                     yield turned(immersed, vessel, water, Lacks.assumed(immersed, body));
                 }
                 Poise inWater = new Poise(vessel, water);
-                Poise inAir = findWater().isPresent() ? new Poise(vessel, AIR_KILOGRAMS_PER_METRE3) : inWater;
+                Poise inAir =
+                        findWater().isPresent() ? new Poise(vessel, Medium.AIR.densityKilogramsPerMetre3()) : inWater;
                 Poise.Wish wish = new Poise.Wish(tilt, Math.toDegrees(si("within", WITHIN_RADIANS)));
                 Hangs.Loads loads =
                         new Hangs.Loads(immersed.mass().value(), net, assumed(vessel, Lacks.assumed(immersed, body)));
@@ -180,9 +180,9 @@ final class WaterWants {
         Body body = stage.scene(stage.startValues(), 0).things().get(index);
         boolean isWet = stage.findTank().filter(walls -> walls.isWet(body)).isPresent();
         if (isWet && findWater().isEmpty()) {
-            return unknown("The water's temperature is past 0 to 40 degC.");
+            return unknown(Lacks.water(stage.shot().findTank().orElseThrow()));
         }
-        double around = isWet ? findWater().getAsDouble() : AIR_KILOGRAMS_PER_METRE3;
+        double around = isWet ? findWater().getAsDouble() : Medium.AIR.densityKilogramsPerMetre3();
         return switch (Immersed.of(placed().thing(), around)) {
             case Immersed.Reading.Missing(Immersed.Lack lack) -> unknown(Lacks.sentence(lack, name));
             case Immersed.Reading.Known(Immersed immersed) ->
@@ -199,7 +199,7 @@ final class WaterWants {
     private Want upright(Body body, Immersed immersed, Immersed.Body.Of known, double around) {
         String assumed = Lacks.assumed(immersed, known);
         Vessel vessel = known.vessel();
-        boolean isWet = around > AIR_KILOGRAMS_PER_METRE3;
+        boolean isWet = around > Medium.AIR.densityKilogramsPerMetre3();
         boolean floats = immersed.net().value() < 0;
         double floor = isWet ? stage.findTank().orElseThrow().inside().low().z() : Double.NEGATIVE_INFINITY;
         boolean stands = !isWet || !floats && body.pose().base().z() <= floor + ON_THE_FLOOR_METRES;

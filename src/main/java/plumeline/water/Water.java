@@ -9,6 +9,9 @@ public final class Water {
     /// Standard gravity, m/s².
     public static final double GRAVITY_METRES_PER_SECOND2 = 9.80665;
 
+    /// A room, and water that has stood in it: 20 degC, K (common practice).
+    public static final double ROOM_KELVIN = 293.15;
+
     private static final Range LIQUID = Range.ofCelsius(0, 40);
     private static final Range SURFACE = new Range(Figure.Measure.TEMPERATURE, 273.15, 647.096);
     private static final Range VISIBLE = new Range(Figure.Measure.WAVELENGTH, 0.2e-6, 1.1e-6);

@@ -203,7 +203,7 @@ public sealed interface CarriedTank {
         return switch (TankFill.of(place)) {
             case TankFill.NoDepth() ->
                 new Unread("Measure how deep the water in " + name + " is: write the tank's water.");
-            case TankFill.TooHotOrCold() -> new Unread("The water's temperature is past 0 to 40 degC.");
+            case TankFill.TooHotOrCold() -> new Unread(Lacks.water(place));
             case TankFill.TooDeep(Quantity depth, Quantity height) ->
                 new Unread(depth.valueText() + " of water don't go into " + name + ", which is " + height.valueText()
                         + " high inside. Measure both.");

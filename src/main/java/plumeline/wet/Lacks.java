@@ -2,13 +2,26 @@ package plumeline.wet;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.plan.Shot;
+import plumeline.plan.TankPlace;
 import plumeline.quantity.Print;
 import plumeline.stage.Immersed;
+import plumeline.stage.InkRelease;
+import plumeline.stage.TankFill;
+import plumeline.water.Figure;
 
 /// What wants about water say of what is missing, and of figures they share.
 public final class Lacks {
     /// Grams in a kilogram.
     public static final double GRAMS = 1000;
+
+    /// There is no tank.
+    public static final String NO_TANK = "The shot has no tank.";
+
+    /// The tank's water isn't told.
+    public static final String NO_DEPTH = "Measure how deep the tank's water is: write the tank's water.";
+
+    private static final double FREEZING_KELVIN = 273.15;
 
     private Lacks() {}
 
@@ -38,6 +51,51 @@ public final class Lacks {
                         + " diameter at the rim and its depth in the middle; fill it with water, upside down on a"
                         + " scale: 1 g is 1 ml.";
         };
+    }
+
+    /// Says what is missing of ink that is let go, and where to write it.
+    ///
+    /// @param lack what is missing
+    /// @param shot the shot that lets it go
+    /// @return a sentence
+    public static String sentence(InkRelease.Lack lack, Shot shot) {
+        return switch (lack) {
+            case INK -> "No ink is let go in this shot: write its release.";
+            case TANK -> NO_TANK;
+            case DEPTH -> NO_DEPTH;
+            case TEMPERATURE -> water(shot.findTank().orElseThrow());
+            case READINGS ->
+                "The ink's front doesn't go down with time: read [time, depth under the surface] of one front at two"
+                        + " times or more, below the nozzle's mouth.";
+            case VOLUME ->
+                "Not known: how much ink is let go. Write the release's volume, or two readings of its front.";
+            case DENSITY ->
+                "Weigh 100 ml of the ink: its grams over 100 are g/ml. Write the ink's density, or two readings of its"
+                        + " front.";
+            case BORE ->
+                "Measure the nozzle's bore with the drill that just fits: write the release's bore, or two readings of"
+                        + " the ink's front.";
+        };
+    }
+
+    /// Says past which temperatures the tank's water isn't known.
+    ///
+    /// @param place the tank, of whose water density or viscosity isn't known
+    /// @return a sentence
+    public static String water(TankPlace place) {
+        Figure density = TankFill.density(place);
+        Figure figure = density instanceof Figure.Unknown ? density : TankFill.viscosity(place);
+        if (!(figure instanceof Figure.Unknown(var _, var _, double low, double high))) {
+            throw new IllegalArgumentException("water of a known density and viscosity");
+        }
+        return "The water's temperature is past " + celsius(low) + " to " + celsius(high) + " degC"
+                + (place.tank().written().has("salt")
+                        ? ", where salt water is known: weigh a litre of it and write its density."
+                        : ".");
+    }
+
+    private static String celsius(double kelvin) {
+        return Print.number(kelvin - FREEZING_KELVIN, 0);
     }
 
     /// Gives how a thing's spread reaches past what decides, and what to measure more closely.

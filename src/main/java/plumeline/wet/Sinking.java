@@ -2,8 +2,9 @@ package plumeline.wet;
 
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
+import java.util.function.DoublePredicate;
 import plumeline.quantity.Print;
+import plumeline.roots.Roots;
 import plumeline.stage.Immersed;
 import plumeline.water.Attitudes;
 import plumeline.water.Buoyancy;
@@ -17,6 +18,7 @@ import plumeline.water.Water;
 public final class Sinking {
     private static final int MOST_TOLD = 3;
     private static final int MOST_GRAMS = 2000;
+    private static final double STEP = 9.0 / 8;
     private static final double PUSH_RADIANS = Math.toRadians(1);
     private static final double STEEL = Material.STEEL.densityKilogramsPerMetre3();
 
@@ -86,21 +88,32 @@ public final class Sinking {
     }
 
     /// Finds the least steel under its base with which a thing that nothing holds comes to rest upright, still afloat
-    /// where it floats.
+    /// where it floats: looked for in steps of an eighth, then closed in on, and rounded up to a gram, which
+    /// kitchen scales weigh.
     ///
     /// @param vessel the thing
     /// @param waterKilogramsPerMetre3 the water's density, kilograms a cubic metre
     /// @param withinDegrees how far off upright it may rest
-    /// @return grams; empty where none does
+    /// @return grams; empty where none does up to 2 kg
     public static OptionalInt findUprightGrams(Vessel vessel, double waterKilogramsPerMetre3, double withinDegrees) {
-        boolean floats = netKilograms(vessel, waterKilogramsPerMetre3) < 0;
-        return IntStream.iterate(1, grams -> grams <= MOST_GRAMS, grams -> Math.max(grams + 1, grams * 9 / 8))
-                .filter(grams -> {
-                    Vessel with = vessel.withUnder(grams / 1e3, STEEL);
-                    return floats == netKilograms(with, waterKilogramsPerMetre3) < 0
-                            && restDegrees(with, waterKilogramsPerMetre3) <= withinDegrees;
-                })
-                .findFirst();
+        DoublePredicate isUpright = grams -> restDegrees(with(vessel, grams), waterKilogramsPerMetre3) <= withinDegrees;
+        DoublePredicate floats = grams -> netKilograms(with(vessel, grams), waterKilogramsPerMetre3) < 0;
+        double most = netKilograms(vessel, waterKilogramsPerMetre3) < 0
+                ? Math.floor(Roots.end(floats, 0, MOST_GRAMS))
+                : MOST_GRAMS;
+        double before = 0;
+        for (double grams = 1; grams <= most; grams = grams < most ? Math.min(grams * STEP, most) : most + 1) {
+            if (isUpright.test(grams)) {
+                int least = (int) Math.ceil(Roots.end(isUpright.negate(), before, grams));
+                return OptionalInt.of(least);
+            }
+            before = grams;
+        }
+        return OptionalInt.empty();
+    }
+
+    private static Vessel with(Vessel vessel, double grams) {
+        return vessel.withUnder(grams / 1e3, STEEL);
     }
 
     private static double netKilograms(Vessel vessel, double water) {

@@ -16,7 +16,7 @@ import plumeline.solve.WantAnswer;
 
 /// What stands on the cards of a solved plan, against sums by hand and against the findings on the same things.
 final class CardsTest {
-    private static final String PLAN = """
+    static final String PLAN = """
         plumeline: 1
         film: {rate: 24 fps, papers: mm}
         things:
@@ -63,7 +63,7 @@ final class CardsTest {
         return Cards.of(film.plan(), shot, unit);
     }
 
-    private static List<Card> cards(String text) {
+    static List<Card> cards(String text) {
         return cards(solve(text), PaperUnit.MILLIMETRES);
     }
 
@@ -72,7 +72,7 @@ final class CardsTest {
         return PLAN.replace(part, by);
     }
 
-    private static Card card(List<Card> cards, String title) {
+    static Card card(List<Card> cards, String title) {
         return cards.stream()
                 .filter(card -> card.title().equals(title))
                 .findFirst()
@@ -85,7 +85,7 @@ final class CardsTest {
     }
 
     /// A fact's text; one with a box ends in `[box]`.
-    private static String fact(Card card, String name) {
+    static String fact(Card card, String name) {
         for (Card.Part part : card.parts()) {
             if (part instanceof Card.Part.Fact fact && fact.name().equals(name)) {
                 return fact.text();
@@ -420,77 +420,5 @@ final class CardsTest {
         String text = changed("{stays_under: left}", "{stays_under: left}, {upright: right}");
         assertThat(card(cards(text), "Hang card: right (can)").parts().toString())
                 .contains("not while it floats");
-    }
-
-    private static final String INK =
-            "kit:\n  inks: {rose: {density: 1.03 g/ml typical, recipe: food dye and salt, front:"
-                    + " [[0.40 s, 70 mm], [1.90 s, 188 mm]], spread: 0.20 measured, strength: 100 /cm measured}}\n";
-    private static final String RELEASE =
-            "frames: 24\n    release: {ink: rose, volume: 3 ml, at: [0 mm, -70 mm, 298 mm]}\n";
-
-    private static Card recipe(String ink) {
-        String text = PLAN.replace("kit:\n", ink).replace("frames: 24\n", RELEASE);
-        return card(cards(text), "Recipe card: rose");
-    }
-
-    /// z = k tⁿ through 70 mm at 0.40 s and 188 mm at 1.90 s; its half-width a fifth of that.
-    @Test
-    void recipe_saysWhatIsLetGo_andWhereItsFrontIs() {
-        Card card = recipe(INK);
-        assertThat(fact(card, "Ink")).isEqualTo("food dye and salt. Stir, let bubbles rise.");
-        assertThat(fact(card, "Volume")).startsWith("3 ml (as planned, not measured)");
-        assertThat(fact(card, "Bore")).endsWith("Yours [box]");
-        assertThat(fact(card, "Nozzle"))
-                .startsWith("mouth 30 mm over the water's surface, 50 mm behind the front glass");
-        Card.Part.Grid fronts = grid(card, "After release");
-        double n = Math.log(188.0 / 70) / Math.log(1.9 / 0.4);
-        double[] times = {0.25, 0.5, 1, 2};
-        assertThat(fronts.rows()).hasSize(times.length);
-        for (int i = 0; i < times.length; i++) {
-            double depth = 70 * Math.pow(times[i] / 0.4, n);
-            assertThat(fronts.rows().get(i).get(1)).isEqualTo(Math.round(depth) + " mm");
-            assertThat(fronts.rows().get(i).get(3)).isEqualTo(Math.round(0.4 * depth) + " mm");
-        }
-        assertThat(card.cautions())
-                .anyMatch(text -> text.contains("Dyes stain"))
-                .anyMatch(text -> text.contains("mains"));
-    }
-
-    /// The tin begins 99 mm behind the glass. −lg 0.95 · 35.1 l / (100 /cm · 9.9 cm) = 0.79 ml may be in the water:
-    /// 3/(3 + 0.79) of it, 27.8 l, is changed.
-    @Test
-    void recipe_saysHowMuchWaterToChange_orHowToFindOut() {
-        assertThat(fact(recipe(INK), "Change water"))
-                .startsWith(
-                        "with 95 % of the light left before hero only the first take begins. From then on change 79 %,"
-                                + " 27.8 l, after every take");
-        Card unmeasured = recipe(INK.replace(", strength: 100 /cm measured", ""));
-        assertThat(fact(unmeasured, "Change water")).contains("isn't known").endsWith("[box]");
-        assertThat(unmeasured.parts())
-                .anyMatch(part -> part instanceof Card.Part.Tick(String text) && text.contains("a jar and a phone"));
-        assertThat(grid(unmeasured, "Ink ml").rows().getFirst()).allMatch(String::isEmpty);
-    }
-
-    @Test
-    void log_hasBoxesForTwoReadingsATake_andOneChange() {
-        Card card = recipe(INK);
-        Card.Part.Grid log = grid(card, "Take, its one change");
-        assertThat(log.heads()).contains("1st s", "1st mm", "2nd s", "2nd mm", "Width mm");
-        assertThat(log.rows())
-                .hasSize(6)
-                .allMatch(row -> row.subList(1, row.size()).stream().allMatch(String::isEmpty));
-        assertThat(card.parts())
-                .anyMatch(part -> part instanceof Card.Part.Say(String text) && text.startsWith("One change a take"));
-        Card lawless = recipe(INK.replace("front: [[0.40 s, 70 mm], [1.90 s, 188 mm]], ", ""));
-        assertThat(fact(lawless, "Front")).contains("film one take with a ruler");
-    }
-
-    private static Card.Part.Grid grid(Card card, String head) {
-        return card.parts().stream()
-                .filter(part -> part instanceof Card.Part.Grid grid
-                        && grid.heads().getFirst().equals(head))
-                .map(Card.Part.Grid.class::cast)
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no grid " + head));
     }
 }

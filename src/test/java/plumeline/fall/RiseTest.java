@@ -19,7 +19,8 @@ final class RiseTest {
         return new Rise(kilograms, 133.5e-6, FACE, WATER, 1);
     }
 
-    /// Steps of ten microseconds by the midpoint rule: mass and dragged water, lift, square drag.
+    /// Steps of ten microseconds by the midpoint rule: mass and dragged water (8/3 of a disc's radius cubed, Lamb),
+    /// lift, square drag of a blunt cylinder end on (0.85, Hoerner 1965).
     private static double stepped(Rise rise, double metres) {
         double rho = WATER.densityKilogramsPerMetre3();
         double lift = 9.80665 * (rho * rise.displacedMetres3() - rise.massKilograms());
@@ -39,15 +40,12 @@ final class RiseTest {
 
     @Test
     void closedForm_isNewtonsLawInSteps() {
-        int compared = 0;
         for (double kilograms : new double[] {0.06, 0.1, 0.13}) {
             for (double way : new double[] {0.005, 0.08, 0.5}) {
                 assertThat(bottle(kilograms).seconds(way))
                         .isCloseTo(stepped(bottle(kilograms), way), withinPercentage(0.2));
-                compared++;
             }
         }
-        assertThat(compared).isEqualTo(9);
     }
 
     @Test

@@ -51,6 +51,29 @@ final class MarkRangesTest {
         assertThat(stage.tiesMetres(0, stage.startValues())).containsExactly(0.048, 0.030);
     }
 
+    /// A tank 450 by 300 mm inside whose middle is at (0, 30), glass 8 mm: front glass at y −120 mm, floor at z 8 mm,
+    /// water 260 mm deep. Where 2 cm to either side are more than half of it, a quarter.
+    @Test
+    void nozzle_isOffTheGlass_andALittleOverTheWaterAtMost() {
+        Stage stage = stage(tank("[450 mm, 300 mm, 300 mm]"));
+        checkRange(stage, "release.x", -0.205, 0.205);
+        checkRange(stage, "release.y", -0.100, 0.160);
+        checkRange(stage, "release.z", 0.028, 0.318);
+        Stage narrow = stage(tank("[450 mm, 60 mm, 300 mm]"));
+        checkRange(narrow, "release.y", 0.015, 0.045);
+    }
+
+    private static String tank(String inside) {
+        return PLAN.replace(
+                        "kit:\n",
+                        "kit:\n  tanks: {glass: {inside: " + inside + ", pane: 8 mm}}\n"
+                                + "  inks: {rose: {density: 1.05 g/ml}}\n")
+                .replace(
+                        "    frames: 24\n",
+                        "    frames: 24\n    tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}\n"
+                                + "    release: {ink: rose, volume: 3 ml, bore: 4 mm, at: [free, free, free]}\n");
+    }
+
     private static Stage stage(String text) {
         Plan plan = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml")
                 .plan()

@@ -39,16 +39,19 @@ record Inked(Plan plan) implements FirstWant {
         """;
 
     static Inked of(String release, String want) {
-        return changed(release, want, "", "");
+        return changed(release, want);
     }
 
-    /// The same with a part of the plan's text replaced.
-    static Inked changed(String release, String want, String part, String by) {
+    /// The same with parts of the plan's text replaced: each before what stands in its place.
+    static Inked changed(String release, String want, String... partsAndBy) {
         String text = TEXT.replace("RELEASE", release).replace("WANT", want);
-        if (!text.contains(part)) {
-            throw new IllegalArgumentException("no " + part);
+        for (int i = 0; i < partsAndBy.length; i += 2) {
+            if (!text.contains(partsAndBy[i])) {
+                throw new IllegalArgumentException("no " + partsAndBy[i]);
+            }
+            text = text.replace(partsAndBy[i], partsAndBy[i + 1]);
         }
-        return new Inked(Wanted.read(part.isEmpty() ? text : text.replace(part, by)));
+        return new Inked(Wanted.read(text));
     }
 
     Want want(Wants.Elsewhere elsewhere) {

@@ -20,11 +20,10 @@ import plumeline.quantity.Print;
 import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
+import plumeline.water.Water;
 
 /// The question `fall` in text.
 final class FallInquiry implements Inquiry<FallTake.Inputs> {
-    private static final double ROOM_KELVIN = 293.15;
-
     /// The densest that a piece can be: osmium, 22.6 g/ml (any table of elements).
     private static final double MOST_DENSITY = 22_600;
 
@@ -100,7 +99,7 @@ final class FallInquiry implements Inquiry<FallTake.Inputs> {
         double rate = given.si("rate");
         return new FallTake.Inputs(
                 piece(given.map("piece")),
-                water ? Medium.ofWater(ROOM_KELVIN) : Medium.AIR,
+                water ? Medium.ofWater(Water.ROOM_KELVIN) : Medium.AIR,
                 Math.max(0, given.si("height")),
                 new FallTake.Field(
                         field.si("height"), field.si("pixels", "2160 px", "a 3840 by 2160 picture held level")),

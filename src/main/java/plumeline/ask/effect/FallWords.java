@@ -10,7 +10,6 @@ import plumeline.ask.effect.FallTake.Pass;
 import plumeline.fall.Fall;
 import plumeline.fall.Medium;
 import plumeline.fall.Packing;
-import plumeline.fall.Piece;
 import plumeline.quantity.Print;
 import plumeline.water.Water;
 
@@ -21,6 +20,12 @@ final class FallWords {
 
     /// The shortest exposure that cameras and lamps of a table bear (common practice).
     private static final double SHORTEST_SECONDS = 1.0 / 16_000;
+
+    /// So much of what it takes the room of it weighs in order to sink for sure: a tenth more.
+    private static final double SINKING_SHARE = 1.1;
+
+    /// Less, kg, is told in milligrams.
+    private static final double TENTH_OF_A_GRAM = 1e-4;
 
     private final FallTake.Found found;
     private final FallTake.Inputs inputs;
@@ -48,6 +53,9 @@ final class FallWords {
                         "So large and fast a piece lies past what its drag is known for: film a trial fall and count"
                                 + " frames.");
         }
+        if (!isInAir()) {
+            because.add("The water is taken as fresh, at 20 degC.");
+        }
         sayPacking();
         sayLacking();
         return new Notes(
@@ -60,6 +68,10 @@ final class FallWords {
                 List.of(
                         "Balls: Clift, Grace and Weber 1978; cubes and discs: Hoerner 1965, from memory",
                         "Packing: Onoda and Liniger, Berryman, Baker and Kudrolli; discs are our guess"));
+    }
+
+    private boolean isInAir() {
+        return inputs.medium().equals(Medium.AIR);
     }
 
     private void sayDrag(Pass.Through pass) {
@@ -128,15 +140,25 @@ final class FallWords {
     private void sayFloats() {
         Fall fall = new Fall(inputs.piece(), inputs.medium(), 1);
         OptionalDouble rises = fall.moves() ? fall.findTerminalMetresPerSecond() : OptionalDouble.empty();
-        because.add("It floats: the piece is lighter than the water it takes the room of"
+        boolean inAir = isInAir();
+        because.add("It floats: the piece is no heavier than the " + (inAir ? "air" : "water")
+                + " it takes the room of"
                 + (rises.isPresent()
-                        ? "; let go under water it rises, at " + Print.number(rises.getAsDouble(), 2)
-                                + " m/s before long."
+                        ? "; let go" + (inAir ? "" : " under water") + " it rises, at "
+                                + Print.number(rises.getAsDouble(), 2) + " m/s before long"
+                                + (fall.zigzags() ? ", in a zigzag." : ".")
                         : "."));
-        Piece piece = inputs.piece();
-        double needed = Medium.ofWater(293.15).densityKilogramsPerMetre3() * piece.volumeMetres3() * 1.1;
-        attempts.add(
-                "To make it sink put in weight, to " + Print.number(needed * 1e3, 1) + " g in all, or let it rise.");
+        double needed = SINKING_SHARE
+                * inputs.medium().densityKilogramsPerMetre3()
+                * inputs.piece().volumeMetres3();
+        attempts.add("To make it " + (inAir ? "fall" : "sink") + " put in weight, to " + grams(needed)
+                + " in all, or let it rise.");
+    }
+
+    private static String grams(double kilograms) {
+        return kilograms < TENTH_OF_A_GRAM
+                ? Print.number(kilograms * 1e6, 2) + " mg"
+                : Print.number(kilograms * 1e3, kilograms < 0.01 ? 2 : 1) + " g";
     }
 
     private void sayLacking() {

@@ -16,7 +16,6 @@ import plumeline.water.Water;
 /// Densities of the tank's water and of what is in a product, as `float` and `hang` read them: given, by what is
 /// dissolved, or by one weighing.
 final class FloatLiquid {
-    private static final double ROOM_KELVIN = 293.15;
     private static final String TAP = "room-temperature tap water; salt counts: give its density";
 
     private FloatLiquid() {}
@@ -102,7 +101,7 @@ final class FloatLiquid {
             return readWeighed(contents);
         }
         double kelvin =
-                given.findMap("water").flatMap(FloatLiquid::findTemperature).orElse(ROOM_KELVIN);
+                given.findMap("water").flatMap(FloatLiquid::findTemperature).orElse(Water.ROOM_KELVIN);
         OptionalDouble mix = readMix(contents, kelvin);
         return mix.isPresent() ? mix.getAsDouble() : readOrGuess(contents);
     }

@@ -120,7 +120,30 @@ final class FallQuestionTest {
                         + "field: {height: 300 mm}\nrate: 50 fps\nthrough: water\n");
         assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(answer.getValue("speed")).isEqualTo(new Value.Word("never"));
-        assertThat(answer.notes().because()).anyMatch(line -> line.contains("rises, at 0.26 m/s"));
+        assertThat(answer.notes().because())
+                .anyMatch(line ->
+                        line.contains("the water it takes the room of; let go under water it rises, at 0.26 m/s"))
+                .contains("The water is taken as fresh, at 20 degC.");
+    }
+
+    /// A ball of 100 mm displaces 0.5236 l of air, 0.63 g; one of 10 mm 0.63 mg. Ten per cent more sinks.
+    @Test
+    void whatIsLighterThanAir_floatsInAir() {
+        String light = "piece: {size: 100 mm, mass: 0.5 g}\nheight: 100 mm\nfield: {height: 300 mm}\nrate: 50 fps\n";
+        Answer answer = answer("fall", light);
+        assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(answer.notes().because())
+                .anyMatch(
+                        line -> line.startsWith("It floats: the piece is no heavier than the air it takes the room of;"
+                                + " let go it rises, at "))
+                .noneMatch(line -> line.contains("water"));
+        assertThat(answer.notes().attempts())
+                .contains("To make it fall put in weight, to 0.69 g in all, or let it rise.");
+        assertThat(answer("fall", light.replace("0.5 g", "0.69 g")).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(answer("fall", light.replace("100 mm, mass: 0.5 g", "10 mm, mass: 0.0005 g"))
+                        .notes()
+                        .attempts())
+                .contains("To make it fall put in weight, to 0.69 mg in all, or let it rise.");
     }
 
     @Test
