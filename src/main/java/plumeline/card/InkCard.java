@@ -245,13 +245,8 @@ record InkCard(String id, Stage stage, Scene scene, List<Vec> mouth, List<Intege
         parts.add(new Card.Part.Grid(
                 List.of("Take, its one change", "1st s", "1st " + unit, "2nd s", "2nd " + unit, "Width " + unit),
                 rows));
-        boolean isTaught = InkRelease.of(shot()) instanceof InkRelease.Known known
-                && known.basis() instanceof InkRelease.Basis.Taught;
-        parts.add(new Card.Part.Say(
-                isTaught
-                        ? "Two readings, as far apart as the picture allows, and the width go in by lesson add, with"
-                                + " what was changed."
-                        : "Two readings, as far apart as the picture allows, go into the plan as the ink's front: [[s, "
-                                + unit + "], [s, " + unit + "]]; width over twice the way is its spread."));
+        parts.add(
+                new Card.Part.Say("Two readings, as far apart as the picture allows, and the width go in by lesson add,"
+                        + " with what was changed."));
     }
 }

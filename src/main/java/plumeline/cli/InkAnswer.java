@@ -27,8 +27,8 @@ record InkAnswer(InkChoice of, InkTries tries, InkRecord record, Path files) {
             if (Math.abs(size - 1) > MOST_OFF) {
                 assumed.add(String.format(
                         Locale.ROOT,
-                        "%s as cells of %.1f mm, which come to %.0f %% of its size; finer --cells show the flow round it"
-                                + " better",
+                        "%s as cells of %.1f mm, which come to %.0f %% of its size; finer --cells show the flow"
+                                + " round it better",
                         thing.name(),
                         1e3 * tries.course().cellMetres(),
                         100 * size));

@@ -2,8 +2,10 @@ package plumeline.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import plumeline.fall.Medium;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
@@ -306,13 +308,15 @@ final class SideElevation {
     /// The handful when the middle of what is let go is half-way down in time.
     private void drawPieces(PieceRelease pieces, Vec hand) {
         double way = PieceRelease.wayMetres(stage, hand);
-        if (!(way > 0) || pieces.fall().netNewtons() <= 0) {
+        Optional<Medium> medium = PieceRelease.findMedium(stage, hand);
+        if (!(way > 0) || medium.isEmpty() || pieces.fall(medium.get()).netNewtons() <= 0) {
             return;
         }
-        double seconds = (pieces.overSeconds() + pieces.fall().at(way).seconds()) / 2;
+        double seconds =
+                (pieces.overSeconds() + pieces.fall(medium.get()).at(way).seconds()) / 2;
         double radius = Math.max(LEAST_PIECE, pieces.piece().sizeMetres() / 2 * scale.pixelsPerMetre());
         Markup group = page.group("pieces");
-        for (Vec piece : pieces.handful().at(seconds, way)) {
+        for (Vec piece : pieces.handful(medium.get()).at(seconds, way)) {
             group.add(Shapes.dot(sheet.spot(hand.plus(piece)), radius)
                     .with("fill", "#fff")
                     .with("stroke", "#000"));

@@ -1,12 +1,14 @@
 package plumeline.stage;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumeline.fall.Fall;
 import plumeline.fall.Handful;
 import plumeline.fall.Medium;
 import plumeline.fall.Piece;
 import plumeline.geom.Vec;
 import plumeline.plan.Release;
+import plumeline.plan.TankPlace;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
 
@@ -55,21 +57,52 @@ public record PieceRelease(Piece piece, int count, double overSeconds, double sp
         return written.findQuantity(key).map(Quantity::si).orElse(otherwise);
     }
 
-    /// Gives how one falls through air, by its usual drag.
+    /// Gives how one falls, by its usual drag.
     ///
+    /// @param medium what it falls through
     /// @return its fall
-    public Fall fall() {
-        return new Fall(piece, Medium.AIR, 1);
+    public Fall fall(Medium medium) {
+        return new Fall(piece, medium, 1);
     }
 
     /// Gives them all.
     ///
+    /// @param medium what they fall through
     /// @return the cloud, always the same
-    public Handful handful() {
-        return new Handful(SEED, count, overSeconds, spreadMetres, fall());
+    public Handful handful(Medium medium) {
+        return new Handful(SEED, count, overSeconds, spreadMetres, fall(medium));
     }
 
-    /// Gives how far they fall from a hand: to the table's top, or to the water in a tank below it.
+    /// Tells whether a hand is under the water of a shot's tank.
+    ///
+    /// @param stage the shot
+    /// @param hand where pieces are let go, m
+    /// @return true under the surface, within the tank's glass
+    public static boolean isUnder(Stage stage, Vec hand) {
+        return stage.findTank()
+                .filter(walls -> walls.isOver(hand) && hand.z() < walls.waterLineMetres())
+                .isPresent();
+    }
+
+    /// Finds what is round a hand: air, or the tank's water.
+    ///
+    /// @param stage the shot
+    /// @param hand where pieces are let go, m
+    /// @return the medium; empty for water warmer or colder than is known
+    public static Optional<Medium> findMedium(Stage stage, Vec hand) {
+        if (!isUnder(stage, hand)) {
+            return Optional.of(Medium.AIR);
+        }
+        TankPlace tank = stage.shot().findTank().orElseThrow();
+        OptionalDouble density = TankFill.density(tank).find();
+        OptionalDouble viscosity = TankFill.viscosity(tank).find();
+        return density.isPresent() && viscosity.isPresent()
+                ? Optional.of(new Medium(density.getAsDouble(), viscosity.getAsDouble()))
+                : Optional.empty();
+    }
+
+    /// Gives how far they fall from a hand: to the table's top, to the water in a tank below it, to the tank's floor
+    /// from under the water.
     ///
     /// @param stage the shot
     /// @param hand where they are let go, m
@@ -77,7 +110,7 @@ public record PieceRelease(Piece piece, int count, double overSeconds, double sp
     public static double wayMetres(Stage stage, Vec hand) {
         double ground = stage.findTank()
                 .filter(walls -> walls.isOver(hand))
-                .map(TankWalls::waterLineMetres)
+                .map(walls -> isUnder(stage, hand) ? walls.inside().low().z() : walls.waterLineMetres())
                 .orElse(0.0);
         return Math.max(0, hand.z() - ground);
     }

@@ -2,6 +2,7 @@ package plumeline.want;
 
 import java.util.Optional;
 import plumeline.fall.Fall;
+import plumeline.fall.Medium;
 import plumeline.geom.Vec;
 import plumeline.plan.Release;
 import plumeline.plan.WantLine;
@@ -9,10 +10,12 @@ import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.roots.Roots;
+import plumeline.stage.InkRelease;
 import plumeline.stage.PieceRelease;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.time.Retime;
+import plumeline.wet.Lacks;
 
 /// A falling piece is seen in the picture for so many frames of the screen.
 ///
@@ -41,7 +44,8 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
             return new NotComputed(line, "Nothing lets " + name + " go: write release: {piece: " + name + ", at: …}.");
         }
         PieceRelease pieces = PieceRelease.of(release);
-        if (pieces.fall().netNewtons() <= 0 || !pieces.fall().moves()) {
+        Fall dry = pieces.fall(Medium.AIR);
+        if (dry.netNewtons() <= 0 || !dry.moves()) {
             return new NotComputed(line, name + " is no heavier than air. Weigh it again.");
         }
         double wanted = line.written().findQuantity("frames").map(Quantity::si).orElse(0.0);
@@ -98,6 +102,20 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
         return scene(moments).projection().depth(hand(moments)) > 0;
     }
 
+    /// How one falls from the hand, through air or under water.
+    private Fall fall(Moments moments) {
+        return pieces.fall(medium(moments));
+    }
+
+    /// Water past the temperatures that are known counts as air until findUnknown says so.
+    private static Medium medium(Moments moments) {
+        return PieceRelease.findMedium(moments.stage(), hand(moments)).orElse(Medium.AIR);
+    }
+
+    private boolean sinks(Moments moments) {
+        return fall(moments).netNewtons() > 0 && fall(moments).moves();
+    }
+
     /// The screen frames for which a piece is seen that starts so much after the release.
     private double frames(Moments moments, Way way, Fall fall, double laterSeconds) {
         Stage stage = moments.stage();
@@ -112,11 +130,11 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
 
     @Override
     public double[] parts(Moments moments) {
-        if (!isBefore(moments)) {
+        if (!isBefore(moments) || !sinks(moments)) {
             return new double[] {-wantedFrames, -1};
         }
         Way way = way(moments, Vec.ZERO);
-        return new double[] {frames(moments, way, pieces.fall(), 0) - wantedFrames, Parts.MILLIMETRES * way.sideMetres()
+        return new double[] {frames(moments, way, fall(moments), 0) - wantedFrames, Parts.MILLIMETRES * way.sideMetres()
         };
     }
 
@@ -128,23 +146,26 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
     @Override
     public Optional<String> findUnknown(Moments moments) {
         Vec hand = hand(moments);
-        boolean isUnder = moments.stage()
-                .findTank()
-                .filter(walls -> walls.isOver(hand) && hand.z() < walls.waterLineMetres())
-                .isPresent();
-        if (isUnder) {
-            return Optional.of("Not computed: pieces let go under water. Let them go over it.");
+        if (PieceRelease.findMedium(moments.stage(), hand).isEmpty()) {
+            return Optional.of(
+                    Lacks.sentence(InkRelease.Lack.TEMPERATURE, moments.stage().shot()));
+        }
+        if (!sinks(moments)) {
+            return Optional.empty();
         }
         boolean splashes = isBefore(moments)
+                && !PieceRelease.isUnder(moments.stage(), hand)
                 && moments.stage()
                         .findTank()
                         .filter(walls -> walls.isOver(hand)
                                 && hand.z() - way(moments, Vec.ZERO).toMetres() < walls.waterLineMetres())
                         .isPresent();
         if (splashes) {
-            return Optional.of("Not computed: it falls into the water within the picture. Time a drop.");
+            return Optional.of(
+                    "Not computed: it falls into the water within the picture. Time a drop, or let it go under"
+                            + " the surface.");
         }
-        Fall fall = pieces.fall();
+        Fall fall = fall(moments);
         return isBefore(moments)
                         && !fall.isKnownAt(
                                 fall.at(way(moments, Vec.ZERO).toMetres()).metresPerSecond())
@@ -158,6 +179,9 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
         if (!isBefore(moments)) {
             return Optional.of(name + " falls behind the lens.");
         }
+        if (!sinks(moments)) {
+            return Optional.of(name + " doesn't sink in the water. Weigh it again, or load it.");
+        }
         double side = way(moments, Vec.ZERO).sideMetres();
         return side < 0
                 ? Optional.of(name + " falls " + Print.number(-side * Parts.MILLIMETRES, 0)
@@ -168,35 +192,55 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
         Way way = way(moments, Vec.ZERO);
-        Fall fall = pieces.fall();
+        Fall fall = fall(moments);
         double frames = frames(moments, way, fall, 0);
         String name = line.subjects().getFirst().name();
         String wanted = "; " + Print.number(wantedFrames, 0) + " are wanted.";
         if (way.toMetres() <= way.fromMetres()) {
             return Optional.of(name + " is never in the picture" + wanted);
         }
-        String few = frames < wantedFrames
-                ? " Play slower and capture faster, show more height, or let it go lower: it is slower then."
-                : "";
+        double in = fall.at(way.fromMetres()).seconds();
+        double out = fall.at(way.toMetres()).seconds();
+        String few = frames < wantedFrames ? help(moments, in, out) : "";
         return Optional.of(name + " is seen for " + Print.number(frames < 10 ? frames : Math.floor(frames), 1)
-                + " frames, from " + Print.seconds(fall.at(way.fromMetres()).seconds(), 2) + " to "
-                + Print.seconds(fall.at(way.toMetres()).seconds(), 2) + " after its release" + wanted + few);
+                + " frames of the screen, from " + Print.seconds(in, 2) + " to " + Print.seconds(out, 2)
+                + " after its release" + wanted + few);
+    }
+
+    /// What gives more frames: a shot that isn't over before, else slower play.
+    private String help(Moments moments, double inSeconds, double outSeconds) {
+        Stage stage = moments.stage();
+        double end = stage.frames() > 1
+                ? stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds()
+                : Double.POSITIVE_INFINITY;
+        if (end < outSeconds) {
+            return " The shot ends " + Print.seconds(end, 2) + " after the release, "
+                    + (end < inSeconds ? "before it comes in" : "before it is out")
+                    + ": make it longer, let go sooner, or play less slowly.";
+        }
+        return " Play slower and capture faster, show more height, or let it go lower: it is slower then.";
     }
 
     @Override
     public Optional<String> findCaution(Moments moments) {
+        if (!sinks(moments)) {
+            return Optional.empty();
+        }
         double down = PieceRelease.wayMetres(moments.stage(), hand(moments));
         return down < way(moments, Vec.ZERO).toMetres() - pieces.piece().sizeMetres()
-                ? Optional.of("It lands " + Print.seconds(pieces.fall().at(down).seconds(), 2)
+                ? Optional.of("It lands " + Print.seconds(fall(moments).at(down).seconds(), 2)
                         + " after its release, still in the picture; lying there it counts as seen.")
                 : Optional.empty();
     }
 
     @Override
     public Optional<String> findTight(Moments moments) {
+        if (!sinks(moments)) {
+            return Optional.empty();
+        }
         Way way = way(moments, Vec.ZERO);
-        Fall fast = new Fall(
-                pieces.piece(), pieces.fall().medium(), pieces.piece().drag().lowShare());
+        Fall fast =
+                new Fall(pieces.piece(), medium(moments), pieces.piece().drag().lowShare());
         if (frames(moments, way, fast, 0) < wantedFrames) {
             return Optional.of("With the least drag that such pieces have it is seen for fewer. Drop one and count.");
         }
@@ -212,7 +256,7 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
         if (pieces.count() == 1) {
             return 0;
         }
-        long fewer = pieces.handful().pieces().stream()
+        long fewer = pieces.handful(medium(moments)).pieces().stream()
                 .filter(piece ->
                         frames(moments, way(moments, piece.from()), piece.fall(), piece.startSeconds()) < wantedFrames)
                 .count();
