@@ -37,7 +37,9 @@ final class QuestionsTest {
                         "beads",
                         "ink",
                         "clear-water",
-                        "fall");
+                        "fall",
+                        "highlight",
+                        "exposure");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -102,7 +104,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 4);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -1,0 +1,22 @@
+package plumeline.ask.light;
+
+import plumeline.answer.Question;
+
+/// The questions on light.
+public final class LightQuestions {
+    private LightQuestions() {}
+
+    /// Gives `highlight`.
+    ///
+    /// @return the question
+    public static Question highlight() {
+        return new Question(new HighlightInquiry());
+    }
+
+    /// Gives `exposure`.
+    ///
+    /// @return the question
+    public static Question exposure() {
+        return new Question(new ExposureInquiry());
+    }
+}
