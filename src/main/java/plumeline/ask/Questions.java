@@ -24,7 +24,8 @@ public final class Questions {
             "clear-water",
             "fall",
             "highlight",
-            "exposure");
+            "exposure",
+            "power");
 
     private Questions() {}
 
@@ -58,6 +59,7 @@ public final class Questions {
             case "fall" -> Optional.of(EffectQuestions.fall());
             case "highlight" -> Optional.of(LightQuestions.highlight());
             case "exposure" -> Optional.of(LightQuestions.exposure());
+            case "power" -> Optional.of(LightQuestions.power());
             default -> Optional.empty();
         };
     }

@@ -155,6 +155,15 @@ final class ContractKeysTest {
             want: {from_left: 80 %, wide: 10 %}
             light: {width: 300 mm}
             """),
+            Map.entry("power", """
+            devices:
+            - {name: key, watts: 300 W, power_factor: 0.95}
+            - {name: wash, watts: 40 W}
+            volts: 230 V
+            breaker: 16 A
+            region: europe
+            continuous: no
+            """),
             Map.entry("exposure", """
             light: {lux: 4000 lx, at: 1 m}
             distance: 1 m
@@ -209,7 +218,8 @@ final class ContractKeysTest {
                 "clear-water",
                 "fall",
                 "highlight",
-                "exposure")) {
+                "exposure",
+                "power")) {
             for (String text : rows(name)) {
                 for (Assumed each : Asking.answer(name, text).assumed()) {
                     Shape shape = Questions.find(name).orElseThrow().shape();
@@ -230,8 +240,9 @@ final class ContractKeysTest {
         return switch (shape) {
             case Shape.Keys keys ->
                 keys.keys().stream()
-                        .filter(key -> key.name().equals(path.getFirst()))
+                        .filter(key -> key.name().equals(path.getFirst().replaceFirst("\\[.*", "")))
                         .anyMatch(key -> takes(key.shape(), path.subList(1, path.size())));
+            case Shape.Items items -> takes(items.item(), path);
             case Shape.AnyOf any -> any.shapes().stream().anyMatch(each -> takes(each, path));
             default -> false;
         };

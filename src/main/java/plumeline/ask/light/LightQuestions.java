@@ -13,6 +13,13 @@ public final class LightQuestions {
         return new Question(new HighlightInquiry());
     }
 
+    /// Gives `power`.
+    ///
+    /// @return the question
+    public static Question power() {
+        return new Question(new PowerInquiry());
+    }
+
     /// Gives `exposure`.
     ///
     /// @return the question
