@@ -5,13 +5,27 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.answer.Question;
 import plumeline.ask.effect.EffectQuestions;
+import plumeline.ask.light.LightQuestions;
 import plumeline.ask.picture.PictureQuestions;
 import plumeline.ask.water.WaterQuestions;
 
 /// The questions that can be asked.
 public final class Questions {
     private static final List<String> NAMES = List.of(
-            "framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads", "ink", "clear-water", "fall");
+            "framing",
+            "reveal",
+            "float",
+            "hang",
+            "tank",
+            "line",
+            "sweat",
+            "beads",
+            "ink",
+            "clear-water",
+            "fall",
+            "highlight",
+            "exposure",
+            "power");
 
     private Questions() {}
 
@@ -43,6 +57,9 @@ public final class Questions {
             case "ink" -> Optional.of(EffectQuestions.ink());
             case "clear-water" -> Optional.of(EffectQuestions.clearWater());
             case "fall" -> Optional.of(EffectQuestions.fall());
+            case "highlight" -> Optional.of(LightQuestions.highlight());
+            case "exposure" -> Optional.of(LightQuestions.exposure());
+            case "power" -> Optional.of(LightQuestions.power());
             default -> Optional.empty();
         };
     }

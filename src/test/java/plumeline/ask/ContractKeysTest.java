@@ -139,6 +139,55 @@ final class ContractKeysTest {
             through: water
             count: 300
             vessel: 0.5 l
+            """),
+            Map.entry("highlight", """
+            thing: {diameter: 66 mm}
+            camera: {x: 0 mm, y: -961 mm}
+            light: {x: 500 mm, y: 100 mm, width: 300 mm, yaw: -100 deg}
+            ---
+            thing: {diameter: 66 mm}
+            camera: {x: 0 mm, y: -961 mm}
+            want: {from_left: 80 %, wide: 10 %}
+            light: {distance: 500 mm}
+            ---
+            thing: {diameter: 66 mm}
+            camera: {x: 0 mm, y: -961 mm}
+            want: {from_left: 80 %, wide: 10 %}
+            light: {width: 300 mm}
+            """),
+            Map.entry("power", """
+            devices:
+            - {name: key, watts: 300 W, power_factor: 0.95}
+            - {name: wash, watts: 40 W}
+            volts: 230 V
+            breaker: 16 A
+            region: europe
+            continuous: no
+            """),
+            Map.entry("exposure", """
+            light: {lux: 4000 lx, at: 1 m}
+            distance: 1 m
+            incidence: 30 deg
+            iso: 800
+            f_number: 8
+            rate: 120 fps
+            shutter: 180 deg
+            magnification: 0.116
+            loss: 1 stops
+            constant: 340
+            ---
+            light: {candela: 900 cd}
+            distance: 1 m
+            iso: 800
+            t_number: 8
+            rate: 120 fps
+            shutter: 1/500 s
+            ---
+            light: {panel: [300 mm, 1200 mm], lumens: 9000 lm}
+            distance: 1 m
+            iso: 800
+            f_number: 8
+            rate: 120 fps
             """));
 
     private static List<String> rows(String question) {
@@ -158,7 +207,19 @@ final class ContractKeysTest {
     @Test
     void whateverIsAssumed_canBeGiven() {
         int assumed = 0;
-        for (String name : List.of("float", "hang", "tank", "line", "sweat", "beads", "ink", "clear-water", "fall")) {
+        for (String name : List.of(
+                "float",
+                "hang",
+                "tank",
+                "line",
+                "sweat",
+                "beads",
+                "ink",
+                "clear-water",
+                "fall",
+                "highlight",
+                "exposure",
+                "power")) {
             for (String text : rows(name)) {
                 for (Assumed each : Asking.answer(name, text).assumed()) {
                     Shape shape = Questions.find(name).orElseThrow().shape();
@@ -179,8 +240,9 @@ final class ContractKeysTest {
         return switch (shape) {
             case Shape.Keys keys ->
                 keys.keys().stream()
-                        .filter(key -> key.name().equals(path.getFirst()))
+                        .filter(key -> key.name().equals(path.getFirst().replaceFirst("\\[.*", "")))
                         .anyMatch(key -> takes(key.shape(), path.subList(1, path.size())));
+            case Shape.Items items -> takes(items.item(), path);
             case Shape.AnyOf any -> any.shapes().stream().anyMatch(each -> takes(each, path));
             default -> false;
         };

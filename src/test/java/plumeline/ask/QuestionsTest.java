@@ -37,7 +37,10 @@ final class QuestionsTest {
                         "beads",
                         "ink",
                         "clear-water",
-                        "fall");
+                        "fall",
+                        "highlight",
+                        "exposure",
+                        "power");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -102,7 +105,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 4 + 3);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -1,0 +1,87 @@
+package plumeline.ask.light;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/// What `power` finds: currents, and how the devices go on circuits.
+final class Circuits {
+    /// Sums of currents count as the same within this, A.
+    private static final double NEAR_AMPERES = 1e-9;
+
+    private Circuits() {}
+
+    /// A device.
+    ///
+    /// @param name its name
+    /// @param watts its power, W
+    /// @param powerFactor its power over volts times amperes, 0 to 1
+    record Device(String name, double watts, double powerFactor) {
+        double amperes(double volts) {
+            return watts / (volts * powerFactor);
+        }
+    }
+
+    /// What is asked.
+    ///
+    /// @param devices what is plugged in
+    /// @param volts V
+    /// @param breakerAmperes what a circuit's breaker is marked with, A
+    /// @param share how much of that may flow
+    record Inputs(List<Device> devices, double volts, double breakerAmperes, double share) {
+        Inputs {
+            devices = List.copyOf(devices);
+        }
+
+        double mayFlowAmperes() {
+            return share * breakerAmperes;
+        }
+    }
+
+    /// What was found.
+    ///
+    /// @param inputs what was asked
+    /// @param amperes what all devices take together, A
+    /// @param circuits the devices by circuit, the fullest first; a device that is too much for one is alone
+    record Found(Inputs inputs, double amperes, List<List<Device>> circuits) {
+        Found {
+            circuits = circuits.stream().map(List::copyOf).toList();
+        }
+
+        double usedShare() {
+            return amperes / inputs.breakerAmperes;
+        }
+
+        /// The device that is too much for any circuit by itself, the largest such; empty where there is none.
+        List<Device> tooLarge() {
+            return inputs.devices.stream()
+                    .filter(device -> device.amperes(inputs.volts) > inputs.mayFlowAmperes() + NEAR_AMPERES)
+                    .toList();
+        }
+    }
+
+    /// Puts the devices on circuits, the largest first, each where it just fits: at most 11/9 of the fewest and one
+    /// (from memory of the bin-packing literature), and no more than the fewest for the handful that a crew has.
+    static Found answer(Inputs inputs) {
+        double all = 0;
+        List<List<Device>> circuits = new ArrayList<>();
+        List<Double> filled = new ArrayList<>();
+        List<Device> devices = new ArrayList<>(inputs.devices);
+        devices.sort(Comparator.comparingDouble((Device device) -> -device.amperes(inputs.volts)));
+        for (Device device : devices) {
+            double amperes = device.amperes(inputs.volts);
+            all += amperes;
+            int at = 0;
+            while (at < circuits.size() && filled.get(at) + amperes > inputs.mayFlowAmperes() + NEAR_AMPERES) {
+                at++;
+            }
+            if (at == circuits.size()) {
+                circuits.add(new ArrayList<>());
+                filled.add(0.0);
+            }
+            circuits.get(at).add(device);
+            filled.set(at, filled.get(at) + amperes);
+        }
+        return new Found(inputs, all, circuits);
+    }
+}

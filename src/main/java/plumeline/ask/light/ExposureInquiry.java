@@ -1,0 +1,177 @@
+package plumeline.ask.light;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.answer.Answer.Notes;
+import plumeline.answer.Draft;
+import plumeline.answer.Draft.Criterion;
+import plumeline.answer.Given;
+import plumeline.answer.Inquiry;
+import plumeline.answer.Item;
+import plumeline.answer.Verdict;
+import plumeline.answer.Words;
+import plumeline.light.Exposure;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Print;
+import plumeline.text.Range;
+import plumeline.text.Shape;
+import plumeline.text.Shape.Key;
+
+/// The question `exposure` in text.
+final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
+    private static final double LEAST_CONSTANT = 200;
+
+    private static final String EXAMPLE = """
+        # exposure: enough light? Add ± to what you measured; lamps are off by 15 % and more.
+        light: {lux: 4000 lx, at: 1 m}     # or {candela: 900 cd}, or {panel: [300 mm, 1200 mm], lumens: 9000 lm}
+        distance: 1 m                      # from the light to the thing
+        # incidence: 30 deg                # how far its surface is turned from the light; default 0 deg
+        iso: 800
+        f_number: 5.6                      # or t_number
+        rate: 120 fps
+        # shutter: 180 deg                 # or a time; default 180 deg
+        # magnification: 0.116             # ask framing; what close focus costs; default 0
+        # loss: 1 stops                    # filters, cloth, probe; default 0 stops
+        # constant: 340                    # a dome's; default 250, a flat receptor's, as a lux meter has
+        """;
+
+    @Override
+    public String name() {
+        return "exposure";
+    }
+
+    @Override
+    public String asks() {
+        return "whether there is enough light, and what closes the gap";
+    }
+
+    @Override
+    public String example() {
+        return EXAMPLE;
+    }
+
+    @Override
+    public Shape shape() {
+        Shape size = amount(Kind.LENGTH, "1 mm", "10 m");
+        Shape light = Shape.Keys.of(
+                        Key.optional(
+                                "lux",
+                                "what a meter facing it reads",
+                                amount(Kind.ILLUMINANCE, "0.01 lx", "10000000 lx")),
+                        Key.optional("at", "how far from it that was read", amount(Kind.LENGTH, "10 mm", "100 m")),
+                        Key.optional(
+                                "candela",
+                                "its intensity to the thing",
+                                amount(Kind.INTENSITY, "0.01 cd", "100000000 cd")),
+                        Key.optional(
+                                "panel",
+                                "an even panel's width and height",
+                                new Shape.Tuple(
+                                        List.of(new Shape.Part("width", size), new Shape.Part("height", size)), 2)),
+                        Key.optional("lumens", "all of the panel's light", amount(Kind.FLUX, "0.01 lm", "10000000 lm")))
+                .with(new Shape.Rule.ExactlyOne(
+                        List.of(List.of("lux", "at"), List.of("candela"), List.of("panel", "lumens"))));
+        Shape shutter = Shape.AnyOf.of(amount(Kind.ANGLE, "0.1 deg", "360 deg"), amount(Kind.TIME, "0.001 ms", "60 s"));
+        Shape number = new Shape.Amount(Kind.NUMBER, Range.between("0.5", "128"), Shape.Mark.FIXED);
+        return Shape.Keys.of(
+                        Key.required("light", "the light, one of these", light),
+                        Key.required(
+                                "distance",
+                                "from the light's middle to the thing",
+                                amount(Kind.LENGTH, "10 mm", "100 m")),
+                        Key.optional(
+                                "incidence",
+                                "how far the thing's surface is turned from the light",
+                                amount(Kind.ANGLE, "0 deg", "89 deg")),
+                        Key.required("iso", "sensitivity set", amount(Kind.NUMBER, "1", "1000000")),
+                        Key.optional("f_number", "the f-number set", number),
+                        Key.optional("t_number", "the T-number set", number),
+                        Key.required("rate", "frame rate", amount(Kind.RATE, "1 fps", "100000 fps")),
+                        Key.optional("shutter", "angle or time", shutter),
+                        Key.optional(
+                                "magnification", "image over thing, for close focus", amount(Kind.NUMBER, "0", "20")),
+                        Key.optional(
+                                "loss", "what filters, cloth, a probe take", amount(Kind.STOPS, "0 stops", "20 stops")),
+                        Key.optional("constant", "the meter's, in lux", amount(Kind.NUMBER, "200", "600")))
+                .with(new Shape.Rule.ExactlyOne(List.of(List.of("f_number"), List.of("t_number"))));
+    }
+
+    private static Shape amount(Kind kind, String low, String high) {
+        return new Shape.Amount(kind, Range.between(low, high), Shape.Mark.FIXED);
+    }
+
+    @Override
+    public Exposing.Inputs read(Given given) {
+        double rate = given.si("rate");
+        double number = given.si(given.has("t_number") ? "t_number" : "f_number");
+        return new Exposing.Inputs(
+                source(given.map("light")),
+                given.si("distance"),
+                Math.max(0, given.si("incidence", "0 deg", "the surface faces the light")),
+                new Exposure(
+                        Math.max(
+                                LEAST_CONSTANT,
+                                given.si(
+                                        "constant",
+                                        "250",
+                                        "a flat receptor's, as a lux meter has; a dome's is about 340")),
+                        number,
+                        seconds(given, rate),
+                        given.si("iso"),
+                        Math.max(0, given.si("magnification", "0", "focus far away; ask framing for close focus")),
+                        1,
+                        Math.max(0, given.si("loss", "0 stops", "nothing before lens or lamp"))));
+    }
+
+    private static Exposing.Source source(Given light) {
+        if (light.has("lux")) {
+            return new Exposing.Source.Point(light.si("lux") * Math.pow(light.si("at"), 2));
+        }
+        if (light.has("candela")) {
+            return new Exposing.Source.Point(light.si("candela"));
+        }
+        List<Double> size = light.list("panel");
+        return new Exposing.Source.Flat(size.get(0), size.get(1), light.si("lumens"));
+    }
+
+    private static double seconds(Given given, double rate) {
+        if (!given.has("shutter")) {
+            return given.si("shutter", "180 deg", "the usual shutter") / (2 * Math.PI) / rate;
+        }
+        boolean isAngle = given.quantity("shutter").kind() == Kind.ANGLE;
+        double seconds = isAngle ? given.si("shutter") / (2 * Math.PI) / rate : given.si("shutter");
+        if (seconds > 1 / rate * (1 + 1e-9)) {
+            given.refuse(
+                    "shutter",
+                    "P-ASK-88",
+                    Print.number(seconds * 1e3, 3) + " ms",
+                    "at most a frame's time, " + Print.number(1e3 / rate, 3) + " ms",
+                    "Give the exposure of one frame, such as 1/240 s, or an angle.");
+        }
+        return seconds;
+    }
+
+    @Override
+    public Draft answer(Exposing.Inputs inputs, double[] settled, Words words) {
+        Exposing.Found found = Exposing.answer(inputs);
+        return draft(found, new ExposureWords(found, words).notes());
+    }
+
+    @Override
+    public Draft vary(Exposing.Inputs moved, double[] settled) {
+        return draft(Exposing.answer(moved), Notes.NONE);
+    }
+
+    private static Draft draft(Exposing.Found found, Notes notes) {
+        List<Item> items = new ArrayList<>();
+        items.add(Item.of("illuminance", found.lux(), "lx"));
+        items.add(Item.of("needed", found.inputs().exposure().neededLux(), "lx"));
+        items.add(Item.of("margin", found.marginStops(), "stops"));
+        items.add(
+                found.exactMetres().isPresent()
+                        ? Item.millimetres(
+                                "distance_for_exact", found.exactMetres().getAsDouble())
+                        : Item.word("distance_for_exact", "none"));
+        return new Draft(items, List.of(new Criterion("the light", found.marginStops())), Verdict.HOLDS, notes);
+    }
+}

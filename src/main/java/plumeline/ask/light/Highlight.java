@@ -1,0 +1,153 @@
+package plumeline.ask.light;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumeline.geom.Vec;
+import plumeline.light.RoundMirror;
+import plumeline.light.RoundMirror.Stripe;
+import plumeline.light.RoundMirror.Way;
+import plumeline.roots.Roots;
+
+/// What `highlight` finds, in plain SI numbers on the plan: x to the right, y away from where a camera at −y stands.
+final class Highlight {
+    /// Lights farther off than this aren't looked for, m.
+    private static final double FARTHEST_METRES = 100;
+
+    /// A light counts as free of the thing from here on, share of its radius.
+    private static final double CLEAR = 1.02;
+
+    private static final double NEAR_METRES = 1e-12;
+
+    private Highlight() {}
+
+    /// A flat light on the plan.
+    ///
+    /// @param middle its middle, m
+    /// @param facing where its front faces, of length 1
+    /// @param widthMetres its width, m
+    record Light(Vec middle, Vec facing, double widthMetres) {
+        Vec edge(double side) {
+            return middle.plus(new Vec(-facing.y(), facing.x(), 0).times(side * widthMetres / 2));
+        }
+
+        boolean shinesTo(Vec place) {
+            return place.minus(middle).dot(facing) > 0;
+        }
+
+        /// How far its nearest point is from the axis.
+        double nearestMetres() {
+            Vec along = new Vec(-facing.y(), facing.x(), 0);
+            double foot = Math.clamp(-middle.dot(along), -widthMetres / 2, widthMetres / 2);
+            Vec nearest = middle.plus(along.times(foot));
+            return Math.hypot(nearest.x(), nearest.y());
+        }
+    }
+
+    /// What is asked of the light.
+    sealed interface Task {
+        /// Where it stands: what it shows as.
+        record Standing(Light light) implements Task {}
+
+        /// What it is to show as: where it stands, facing the thing.
+        ///
+        /// @param stripe the stripe wanted
+        /// @param distanceMetres from the thing's axis to its middle, where that is given
+        /// @param widthMetres its width, where that is given
+        record Wanted(Stripe stripe, OptionalDouble distanceMetres, OptionalDouble widthMetres) implements Task {}
+    }
+
+    /// What is asked.
+    ///
+    /// @param mirror the thing
+    /// @param camera who looks, m
+    /// @param task what of the light
+    record Inputs(RoundMirror mirror, Vec camera, Task task) {}
+
+    /// What was found.
+    ///
+    /// @param inputs what was asked
+    /// @param light the light, as it stands or as it is to stand; empty where no place gives the stripe
+    /// @param stripe what it shows as; empty where it is mirrored nowhere
+    record Found(Inputs inputs, Optional<Light> light, Optional<Stripe> stripe) {
+        /// The bearing of a light at the thing's axis, from the direction to the camera, + to the camera's right.
+        double bearingRadians(Light of) {
+            return bearing(of.middle(), inputs.camera);
+        }
+    }
+
+    static double bearing(Vec place, Vec camera) {
+        return Math.IEEEremainder(Math.atan2(place.y(), place.x()) - Math.atan2(camera.y(), camera.x()), 2 * Math.PI);
+    }
+
+    static Found answer(Inputs inputs) {
+        Optional<Light> light = switch (inputs.task) {
+            case Task.Standing(Light standing) -> Optional.of(standing);
+            case Task.Wanted wanted -> findLight(inputs, wanted);
+        };
+        return new Found(inputs, light, light.flatMap(one -> findStripe(inputs, one)));
+    }
+
+    private static Optional<Stripe> findStripe(Inputs inputs, Light light) {
+        return inputs.mirror
+                .findStripe(inputs.camera, light.edge(-1), light.edge(1))
+                .filter(stripe -> light.shinesTo(
+                        inputs.mirror.way(inputs.camera, clamp(stripe.middle())).spot()));
+    }
+
+    private static double clamp(double across) {
+        return Math.clamp(across, -1, 1);
+    }
+
+    private static Optional<Light> findLight(Inputs inputs, Task.Wanted wanted) {
+        if (wanted.distanceMetres.isPresent()) {
+            return findLight(inputs, wanted.stripe, wanted.distanceMetres.getAsDouble());
+        }
+        double width = wanted.widthMetres.orElseThrow();
+        double radius = inputs.mirror.radiusMetres();
+        double near = CLEAR * radius;
+        double distance = Roots.end(at -> width(inputs, wanted.stripe, at) < width, near, FARTHEST_METRES);
+        return distance >= FARTHEST_METRES * (1 - 1e-9) || distance <= near * (1 + 1e-9)
+                ? Optional.empty()
+                : findLight(inputs, wanted.stripe, distance).map(found -> new Light(found.middle, found.facing, width));
+    }
+
+    private static double width(Inputs inputs, Stripe stripe, double distance) {
+        return findLight(inputs, stripe, distance).map(Light::widthMetres).orElse(0.0);
+    }
+
+    /// The light at a distance from the axis, facing it, whose edges are where sight goes on from the stripe's edges.
+    private static Optional<Light> findLight(Inputs inputs, Stripe stripe, double distance) {
+        RoundMirror mirror = inputs.mirror;
+        Way left = mirror.way(inputs.camera, clamp(stripe.left()));
+        Way right = mirror.way(inputs.camera, clamp(stripe.right()));
+        double low = mirror.bearing(inputs.camera, clamp(stripe.left()), distance);
+        double high = mirror.bearing(inputs.camera, clamp(stripe.right()), distance);
+        double from = Math.atan2(inputs.camera.y(), inputs.camera.x());
+        double span = high < low ? high + 2 * Math.PI : high;
+        OptionalDouble bearing = Roots.falsePosition(
+                at -> along(left, from + at, distance) + along(right, from + at, distance),
+                low,
+                Math.max(NEAR_METRES, along(right, from + low, distance)),
+                span,
+                Math.min(-NEAR_METRES, along(left, from + span, distance)),
+                NEAR_METRES);
+        if (bearing.isEmpty()) {
+            return Optional.empty();
+        }
+        double at = from + bearing.getAsDouble();
+        Vec toward = new Vec(Math.cos(at), Math.sin(at), 0);
+        double width = along(right, at, distance) - along(left, at, distance);
+        return Double.isFinite(width) && width > 0
+                ? Optional.of(new Light(toward.times(distance), toward.times(-1), width))
+                : Optional.empty();
+    }
+
+    /// Where a way meets the plane of a light at a distance, facing the axis: along it, counter-clockwise.
+    private static double along(Way way, double azimuth, double distance) {
+        Vec toward = new Vec(Math.cos(azimuth), Math.sin(azimuth), 0);
+        Vec aside = new Vec(-toward.y(), toward.x(), 0);
+        double nears = way.toward().dot(toward);
+        double on = (distance - way.spot().dot(toward)) / nears;
+        return way.spot().plus(way.toward().times(on)).dot(aside);
+    }
+}

@@ -1,0 +1,97 @@
+package plumeline.ask.light;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static plumeline.ask.Asking.answer;
+import static plumeline.ask.Asking.number;
+import static plumeline.ask.Asking.problems;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import plumeline.answer.Answer;
+import plumeline.answer.Value;
+import plumeline.answer.Verdict;
+
+/// The question `highlight`.
+final class HighlightTest {
+    private static final String CAN = "thing: {diameter: 66 mm}\ncamera: {x: 0 mm, y: -961 mm}\n";
+
+    /// A stripe from 75 to 90 % of the half-width wants a strip of 271 mm at 500 mm, 108 deg round (worked by a crew's
+    /// sheet from the law of reflection).
+    @Test
+    void stripe_getsItsLight() {
+        Answer answer = answer("highlight", CAN + "want: {from_left: 91.25 %, wide: 7.5 %}\nlight: {distance: 500 mm}");
+        assertThat(number(answer, "width")).isCloseTo(271, within(1.0));
+        assertThat(number(answer, "bearing")).isCloseTo(108, within(0.6));
+        assertThat(number(answer, "left_edge")).isCloseTo(87.5, within(1e-6));
+        assertThat(number(answer, "right_edge")).isCloseTo(95, within(1e-6));
+        assertThat(answer.verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    /// 70 to 85 % of the half-width, 600 mm off, camera far: about 289 mm wide, about 100 deg round.
+    @Test
+    void stripe_ofAFarCamera() {
+        Answer answer = answer(
+                "highlight",
+                "thing: {diameter: 80 mm}\ncamera: {x: 0 mm, y: -50 m}\n"
+                        + "want: {from_left: 88.75 %, wide: 7.5 %}\nlight: {distance: 600 mm}");
+        assertThat(number(answer, "bearing")).isCloseTo(100, within(1.5));
+        assertThat(number(answer, "width")).isCloseTo(289, within(6.0));
+    }
+
+    /// The inverse closes on the forward, by distance and by width, to either side.
+    @Test
+    void inverse_closesOnTheForward() {
+        Random random = new Random(11);
+        int closed = 0;
+        for (int i = 0; i < 200; i++) {
+            double x = 400 - 800 * random.nextDouble();
+            double middle = 5 + 90 * random.nextDouble();
+            double wide = Math.min(20 * random.nextDouble() + 0.5, 1.8 * Math.min(middle, 100 - middle));
+            String camera = "thing: {diameter: 70 mm}\ncamera: {x: " + x + " mm, y: -700 mm}\n";
+            String want = "want: {from_left: " + middle + " %, wide: " + wide + " %}\n";
+            Answer placed = answer("highlight", camera + want + "light: {distance: 450 mm}");
+            if (placed.getValue("width") instanceof Value.Word) {
+                continue;
+            }
+            closed++;
+            double from = Math.atan2(-700, x) + Math.toRadians(number(placed, "bearing"));
+            Answer again = answer(
+                    "highlight",
+                    camera + "light: {x: " + 450 * Math.cos(from) + " mm, y: " + 450 * Math.sin(from) + " mm, width: "
+                            + number(placed, "width") + " mm}");
+            assertThat(number(again, "from_left")).isCloseTo(middle, within(1e-6));
+            assertThat(number(again, "wide")).isCloseTo(wide, within(1e-6));
+            Answer byWidth = answer("highlight", camera + want + "light: {width: " + number(placed, "width") + " mm}");
+            assertThat(number(byWidth, "distance")).isCloseTo(450, within(1e-3));
+        }
+        assertThat(closed).isGreaterThan(150);
+    }
+
+    /// Turned away from the thing, or hidden behind it, a light has no mirror image; + bearings are to the camera's
+    /// right, where the stripe then is.
+    @Test
+    void unseen_isUnknown_andSidesAgree() {
+        Answer hidden = answer("highlight", CAN + "light: {x: 0 mm, y: 600 mm, width: 30 mm}");
+        assertThat(hidden.verdict()).isEqualTo(Verdict.UNKNOWN);
+        assertThat(hidden.getValue("from_left")).isEqualTo(new Value.Word("unknown"));
+        Answer away = answer("highlight", CAN + "light: {x: 500 mm, y: 0 mm, width: 300 mm, yaw: 90 deg}");
+        assertThat(away.verdict()).isEqualTo(Verdict.UNKNOWN);
+        Answer toward = answer("highlight", CAN + "light: {x: 500 mm, y: 0 mm, width: 300 mm, yaw: -90 deg}");
+        assertThat(number(toward, "from_left")).isGreaterThan(50);
+        assertThat(number(toward, "bearing")).isCloseTo(90, within(1e-9));
+    }
+
+    @Test
+    void whatCannotBe_isRefused() {
+        assertThat(problems("highlight", CAN + "light: {x: 10 mm, y: 0 mm, width: 30 mm}"))
+                .hasSize(1);
+        assertThat(problems("highlight", CAN + "light: {x: 500 mm, y: 0 mm}")).hasSize(1);
+        assertThat(problems("highlight", CAN + "want: {from_left: 99 %, wide: 10 %}\nlight: {distance: 500 mm}"))
+                .hasSize(1);
+        assertThat(problems(
+                        "highlight",
+                        CAN + "want: {from_left: 60 %, wide: 10 %}\nlight: {distance: 500 mm, width: 300 mm}"))
+                .hasSize(1);
+    }
+}
