@@ -4,10 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkShot;
 import plumeline.plume.InkTries;
+import plumeline.plume.Subject;
+import plumeline.plume.Times;
 
 /// What `ink` has to say.
 ///
@@ -35,6 +38,12 @@ record InkAnswer(InkChoice of, InkTries tries, InkRecord record, Path files) {
             }
         }
         return assumed;
+    }
+
+    /// When the front is at a part of a thing; no front that goes down comes to what the nozzle's mouth is under.
+    Optional<Times> findReaches(Subject subject, Subject.Part part) {
+        double height = subject.at(part).zMetres();
+        return height < tries.planned().pour().mouth().z() ? Optional.of(record.reaches(height)) : Optional.empty();
     }
 
     /// What each try had of what is written with a ±.

@@ -135,7 +135,7 @@ final class InkJson {
         out.writeStartObject();
         out.writeStringProperty("thing", subject.thing());
         for (Subject.Part part : Subject.Part.values()) {
-            times(part.word(), record.reaches(subject.at(part).zMetres()));
+            answer.findReaches(subject, part).ifPresent(times -> times(part.word(), times));
         }
         if (subject.isSeen()) {
             out.writeArrayPropertyStart("veiled");

@@ -30,24 +30,23 @@ record InkOdds(WantLine line, int met, int of) {
             }
             Optional<Subject> subject =
                     line.subjects().stream().findFirst().flatMap(named -> record.findSubject(named.name()));
-            subject.flatMap(thing -> met(line, thing, record, shotSeconds))
+            subject.flatMap(thing -> met(line, thing, answer, shotSeconds))
                     .ifPresent(
                             met -> odds.add(new InkOdds(line, met, record.runs().size())));
         }
         return odds;
     }
 
-    private static Optional<Integer> met(WantLine line, Subject thing, InkRecord record, double shotSeconds) {
+    private static Optional<Integer> met(WantLine line, Subject thing, InkAnswer answer, double shotSeconds) {
+        InkRecord record = answer.record();
         boolean seen = thing.isSeen() && record.head().strength().measured();
         return switch (line.word()) {
             case "ink_reaches" -> {
                 double after = si(line, "after").orElse(0.0);
                 double within = si(line, "within").orElse(TAKE_SHARE * after);
-                Times times = record.reaches(
-                        thing.at(part(line).orElse(Subject.Part.TOP)).zMetres());
-                yield times.untilSeconds() >= after + within
-                        ? Optional.of(times.within(after - within, after + within))
-                        : Optional.empty();
+                yield answer.findReaches(thing, part(line).orElse(Subject.Part.TOP))
+                        .filter(times -> times.untilSeconds() >= after + within)
+                        .map(times -> times.within(after - within, after + within));
             }
             case "clear_until" -> {
                 double time = si(line, "time").orElse(0.0);

@@ -48,9 +48,9 @@ final class InkText {
         row("front at", "median", "80 % of takes");
         for (Subject subject : record.subjects()) {
             for (Subject.Part part : Subject.Part.values()) {
-                row(
-                        subject.thing() + "'s " + part.word(),
-                        record.reaches(subject.at(part).zMetres()));
+                String label = subject.thing() + "'s " + part.word();
+                answer.findReaches(subject, part)
+                        .ifPresentOrElse(times -> row(label, times), () -> row(label, "-", "the nozzle is under it"));
             }
         }
         row("the floor", record.reachesFloor());
