@@ -118,6 +118,19 @@ final class InkCommandTest {
                 .satisfies(record -> assertThat(record.runs()).hasSize(2));
     }
 
+    /// The tin's top is 68 mm up, the nozzle 40 mm: what lies over it no front comes down to.
+    @Test
+    void whatTheNozzleIsUnder_hasNoFront() throws IOException {
+        Files.writeString(plan, PLAN.replace("[0 mm, -20 mm, 150 mm]", "[0 mm, -25 mm, 40 mm]"));
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8))
+                .containsPattern("tin's top +- +the nozzle is under it\n")
+                .containsPattern("tin's base +[0-9]")
+                .doesNotContain("ink_reaches tin part top");
+        assertThat(run("--json")).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).contains("\"base\":{").doesNotContain("\"top\":{");
+    }
+
     @Test
     void run_again_takesWhatIsThere() throws IOException {
         run();
