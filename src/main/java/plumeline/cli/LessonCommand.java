@@ -106,12 +106,12 @@ final class LessonCommand implements Command {
         List<Lesson> added = new LessonOptions(plan, before, given, today).list();
         Lessons after = before;
         for (Lesson lesson : added) {
-            refuseProblems(Lessons.listProblems(lesson));
+            refuseProblems(Lessons.listProblems(lesson), given);
             after = after.with(lesson, LessonFile.fileName(name));
         }
         PlanReading measured = after.applyTo(plan);
         if (measured.plan().isEmpty()) {
-            refuseProblems(measured.problems());
+            refuseProblems(measured.problems(), given);
         }
         LessonFile.write(name, before, after);
         LessonText text = new LessonText(measured.plan().orElseThrow(), after);
@@ -120,12 +120,14 @@ final class LessonCommand implements Command {
     }
 
     /// What was typed has no place in a file yet: only what is wrong is said.
-    private static void refuseProblems(List<Problem> problems) throws Refusal {
+    private static void refuseProblems(List<Problem> problems, Arguments given) throws Refusal {
         if (!problems.isEmpty()) {
             Problem first = problems.getFirst();
-            String field = first.field().replaceFirst("^measured\\[[0-9]+]\\.", "");
+            String field =
+                    first.field().replaceFirst("^measured\\[[0-9]+]\\.", "").replaceAll("\\[[0-9]+]", "");
             throw new Refusal(
-                    field + " is " + first.given() + "; must be " + first.allowed() + "; nothing was noted",
+                    (given.has("--" + field) ? "--" + field : field) + " is " + first.given() + "; must be "
+                            + first.allowed() + "; nothing was noted",
                     first.attempt());
         }
     }

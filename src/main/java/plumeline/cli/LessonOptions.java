@@ -160,7 +160,6 @@ final class LessonOptions {
                     read("--width", words, sides[1], Kind.LENGTH), read("--width", words, sides[0], Kind.LENGTH)));
         }
         widths.sort(java.util.Comparator.comparingDouble(width -> width.depth().si()));
-        TakeCheck.check(shot, fronts, widths);
         Quantity rate = Optional.ofNullable(instead.get("rate"))
                 .or(() -> shot.camera().written().findQuantity("rate"))
                 .orElse(plan.film().rate());

@@ -6,10 +6,7 @@ import java.util.function.Function;
 import plumeline.plan.Kit;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
-import plumeline.quantity.Quantity;
-import plumeline.take.Conditions;
 import plumeline.take.Measured;
-import plumeline.take.Take;
 import plumeline.text.Nearest;
 import plumeline.text.Node;
 import plumeline.text.Problem;
@@ -25,38 +22,29 @@ final class LessonMeaning {
         this.node = node;
     }
 
-    /// Readings that can't be: above the nozzle from which the ink went down.
+    /// Readings that can't be, whatever the plan says.
     static List<Problem> ofTakes(List<Lessons.Written> written) {
         List<Problem> problems = new ArrayList<>();
         for (int i = 0; i < written.size(); i++) {
             Lessons.Written each = written.get(i);
-            LessonMeaning meaning = new LessonMeaning(i + 1, each.node());
             if (each.lesson().measured() instanceof Measured.OfTake of) {
-                meaning.checkDepths(of.take());
+                problems.addAll(TakeMeaning.ofReadings(i + 1, each.node(), of.take()));
             }
-            problems.addAll(meaning.problems);
         }
         return problems;
     }
 
-    private void checkDepths(Take take) {
-        double start = take.conditions() instanceof Conditions.Told told
-                ? Math.max(0, -told.height().si())
-                : 0;
-        take.fronts().forEach(front -> checkDepth("front", front.depth(), start));
-        take.widths().forEach(width -> checkDepth("width", width.depth(), start));
-    }
-
-    private void checkDepth(String key, Quantity depth, double startMetres) {
-        if (depth.si() <= startMetres) {
-            add(
-                    key,
-                    "P-LESSON-01",
-                    "a reading at " + depth.valueText(),
-                    "deeper than the nozzle's mouth, "
-                            + Quantity.of(startMetres, depth.unit()).valueText(),
-                    "Count depths from the still surface down.");
+    /// Readings that can't be in the tank of their shot.
+    static List<Problem> inTanks(Lessons lessons, Plan plan) {
+        List<Problem> problems = new ArrayList<>();
+        for (int i = 0; i < lessons.written().size(); i++) {
+            Lessons.Written each = lessons.written().get(i);
+            if (each.lesson().measured() instanceof Measured.OfTake of) {
+                Shot shot = plan.findShot(of.shot()).orElseThrow();
+                problems.addAll(TakeMeaning.inTank(i + 1, each.node(), of.take(), shot));
+            }
         }
+        return problems;
     }
 
     /// Names that the plan doesn't have.

@@ -88,10 +88,15 @@ public record Lessons(String file, String text, List<Written> written) {
     ///
     /// @param plan the plan
     /// @return the plan with the values, of origin `measured`; or the problems: names that the plan doesn't have,
-    /// values that a plan may not have
+    /// readings that can't be in its tanks, values that a plan may not have
     public PlanReading applyTo(Plan plan) {
-        List<Problem> unknown = LessonMeaning.ofNames(this, plan);
-        return unknown.isEmpty() ? Plans.with(plan, Overlaid.values(this)) : new PlanReading(Optional.empty(), unknown);
+        List<Problem> problems = LessonMeaning.ofNames(this, plan);
+        if (problems.isEmpty()) {
+            problems = LessonMeaning.inTanks(this, plan);
+        }
+        return problems.isEmpty()
+                ? Plans.with(plan, Overlaid.values(this))
+                : new PlanReading(Optional.empty(), problems);
     }
 
     /// Adds a lesson behind the others; comments and layout stay where they can.

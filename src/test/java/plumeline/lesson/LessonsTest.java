@@ -149,14 +149,52 @@ final class LessonsTest {
     }
 
     @Test
-    void readingAboveTheNozzle_isAProblem() {
-        Problem problem = Noted.read(Noted.LESSONS.replace("[2.1 s, 130 mm]", "[2.1 s, 9 mm]"))
-                .problems()
-                .getFirst();
-        assertThat(problem.toText())
-                .isEqualTo("film.lessons.yaml:13:12 measured[1].front is a reading at 9 mm; must be deeper than the"
-                        + " nozzle's mouth, 10 mm\n  Count depths from the still surface down.   (P-LESSON-01,"
-                        + " docs/problems.md)");
+    void readingsThatCantBe_areProblemsAtTheirPlace_inOneGo() {
+        List<Problem> problems = Noted.read(Noted.LESSONS
+                        .replace("[2.1 s, 130 mm]", "[2.1 s, 60 mm],\n              [2.1 s, 9 mm]")
+                        .replace("[100 mm, 60 mm]", "[8 mm, 60 mm]"))
+                .problems();
+        assertThat(problems.stream().map(Problem::toText).toList())
+                .containsExactly(
+                        "film.lessons.yaml:13:45 measured[1].front[2] is 60 mm at 2.1 s behind 70 mm at 0.9 s; must be"
+                                + " deeper and later than the reading before it\n  Read one front on its way down;"
+                                + " depths count from the still surface.   (P-LESSON-02, docs/problems.md)",
+                        "film.lessons.yaml:14:15 measured[1].front[3] is 9 mm at 2.1 s behind 60 mm at 2.1 s; must be"
+                                + " deeper and later than the reading before it\n  Read one front on its way down;"
+                                + " depths count from the still surface.   (P-LESSON-02, docs/problems.md)",
+                        "film.lessons.yaml:14:23 measured[1].front[3][2] is a reading at 9 mm; must be deeper than the"
+                                + " nozzle's mouth, 10 mm\n  Count depths from the still surface down.   (P-LESSON-01,"
+                                + " docs/problems.md)",
+                        "film.lessons.yaml:15:14 measured[1].width[1][1] is a reading at 8 mm; must be deeper than the"
+                                + " nozzle's mouth, 10 mm\n  Count depths from the still surface down.   (P-LESSON-01,"
+                                + " docs/problems.md)");
+    }
+
+    /// The water is 252 mm deep in a tank 450 mm wide inside.
+    @Test
+    void readingsThatCantBeInTheTank_areProblemsOfTheLessonsText() {
+        var reading = Noted.lessons(Noted.LESSONS
+                        .replace("[2.1 s, 130 mm]", "[2.1 s, 253 mm]")
+                        .replace("[[100 mm, 60 mm]]", "[[100 mm, 451 mm], [254 mm, 60 mm]]"))
+                .applyTo(Noted.plan(Noted.PLAN));
+        assertThat(reading.plan()).isEmpty();
+        assertThat(reading.problems().stream().map(Problem::toText).toList())
+                .containsExactly(
+                        "film.lessons.yaml:13:53 measured[1].front[2][2] is a reading at 253 mm; must be at most as"
+                                + " deep as the water, 252 mm\n  Count depths from the still surface down, in the"
+                                + " plume's plane; the plan's water must be as deep as it was.   (P-LESSON-03,"
+                                + " docs/problems.md)",
+                        "film.lessons.yaml:14:22 measured[1].width[1][2] is a width of 451 mm; must be at most the"
+                                + " tank's inside, 450 mm\n  Read it from edge to edge, by the ruler in the plume's"
+                                + " plane.   (P-LESSON-04, docs/problems.md)",
+                        "film.lessons.yaml:14:32 measured[1].width[2][1] is a reading at 254 mm; must be at most as"
+                                + " deep as the water, 252 mm\n  Count depths from the still surface down, in the"
+                                + " plume's plane; the plan's water must be as deep as it was.   (P-LESSON-03,"
+                                + " docs/problems.md)");
+        assertThat(Noted.lessons(Noted.LESSONS.replace("[2.1 s, 130 mm]", "[2.1 s, 252 mm]"))
+                        .applyTo(Noted.plan(Noted.PLAN))
+                        .problems())
+                .isEmpty();
     }
 
     @Test
