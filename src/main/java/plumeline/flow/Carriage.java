@@ -54,12 +54,12 @@ final class Carriage {
     /// Carries the dye for one step.
     ///
     /// @param fields velocities and dye
+    /// @param outPerSecond the greatest share of a cell's water that goes out of it in a second
     /// @param added dye that nozzles add, as a share per second
     /// @param seconds the step
     /// @param order which way round the axes are taken: they turn about from step to step
-    void carry(Fields fields, float[] added, double seconds, long order) {
-        double out = Extremes.outPerSecond(fields, grid, workers) * seconds;
-        int turns = Math.max(1, (int) Math.ceil(out / MOST_OUT));
+    void carry(Fields fields, double outPerSecond, float[] added, double seconds, long order) {
+        int turns = Math.max(1, (int) Math.ceil(outPerSecond * seconds / MOST_OUT));
         for (int turn = 0; turn < turns; turn++) {
             carryOnce(fields, added, seconds / turns, order + turn);
         }

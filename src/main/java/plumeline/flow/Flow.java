@@ -20,6 +20,9 @@ public final class Flow {
     private final StepLength stepLength;
     private State.Clock clock;
 
+    /// The greatest share of a cell's water that goes out of it in a second, as the velocities stand.
+    private double outPerSecond;
+
     private Flow(Setting setting, Workers workers, Fields fields, State.Clock clock) {
         this.tank = setting.tank();
         this.liquid = setting.liquid();
@@ -33,6 +36,7 @@ public final class Flow {
         this.spreading = new Spreading(tank, liquid, rim, workers);
         this.injection = new Injection(tank, setting.releases(), setting.seed());
         this.stepLength = new StepLength(tank, liquid, workers);
+        this.outPerSecond = Extremes.outPerSecond(fields, tank.grid(), workers);
     }
 
     /// What a flow is set up from.
@@ -79,14 +83,15 @@ public final class Flow {
     /// @param untilSeconds the time to which steps of even length shall lead, seconds, after now
     public void step(double untilSeconds) {
         Ranges.check(untilSeconds > clock.seconds(), "untilSeconds", untilSeconds, "after " + clock.seconds());
-        double seconds = stepLength.seconds(fields, injection, clock.seconds(), untilSeconds);
+        double seconds = stepLength.seconds(fields, outPerSecond, injection, clock.seconds(), untilSeconds);
         injection.prepare(clock.seconds(), seconds);
         rim.fillVelocity(fields.velocity);
         momentum.fillRates(fields);
         momentum.step(fields, seconds, clock.lastStepSeconds());
         injection.push(fields.velocity, clock.seconds());
         projection.project(fields, injection.source(), seconds);
-        carriage.carry(fields, injection.added(), seconds, clock.steps());
+        outPerSecond = Extremes.outPerSecond(fields, tank.grid(), workers);
+        carriage.carry(fields, outPerSecond, injection.added(), seconds, clock.steps());
         spreading.spread(fields.dye, seconds);
         double reached = clock.seconds() + seconds;
         clock = new State.Clock(

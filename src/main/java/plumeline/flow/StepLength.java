@@ -39,8 +39,8 @@ final class StepLength {
     }
 
     /// The length of a step that goes evenly into what is left of a span, seconds.
-    double seconds(Fields fields, Injection injection, double from, double until) {
-        double through = perSecond + Extremes.outPerSecond(fields, grid, workers);
+    double seconds(Fields fields, double outPerSecond, Injection injection, double from, double until) {
+        double through = perSecond + outPerSecond;
         double force = accelerationMetresPerSecond2(fields) / shortestMetres;
         double plain = longest(through, force);
         double nozzles = injection.accelerationMetresPerSecond2(from, from + plain) / shortestMetres;
