@@ -115,7 +115,18 @@ final class LessonCommand implements Command {
         }
         LessonFile.write(name, before, after);
         LessonText text = new LessonText(measured.plan().orElseThrow(), after);
-        console.answer(text.added(before.list().size()));
+        StringBuilder looks = new StringBuilder();
+        for (int i = 0; i < added.size(); i++) {
+            int number = before.list().size() + i + 1;
+            LessonLook.find(added.get(i).measured(), plan)
+                    .ifPresent(look -> looks.append(look)
+                            .append(" Take it out: plumeline lesson forget ")
+                            .append(name)
+                            .append(' ')
+                            .append(number)
+                            .append('\n'));
+        }
+        console.answer(text.added(before.list().size()) + looks);
         return Outcome.ANSWERED;
     }
 

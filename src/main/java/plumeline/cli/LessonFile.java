@@ -35,6 +35,9 @@ final class LessonFile {
             return new LessonsReading(Optional.of(Lessons.none(path.toString(), fileName(plan))), List.of());
         }
         PlainFile.Content content = PlainFile.read(path.toString(), console);
+        if (new String(content.bytes().toArray(), UTF_8).isBlank()) {
+            return new LessonsReading(Optional.of(Lessons.none(path.toString(), fileName(plan))), List.of());
+        }
         return Lessons.read(content.bytes().toArray(), content.name());
     }
 
@@ -83,7 +86,12 @@ final class LessonFile {
     static void write(String plan, Lessons before, Lessons after) throws Refusal, IOException {
         Path path = beside(plan);
         if (Files.exists(path)) {
-            PlainFile.rewrite(path, before.text().getBytes(UTF_8), after.text().getBytes(UTF_8));
+            byte[] there = Files.readAllBytes(path);
+            boolean isEmpty = new String(there, UTF_8).isBlank();
+            PlainFile.rewrite(
+                    path,
+                    isEmpty ? there : before.text().getBytes(UTF_8),
+                    after.text().getBytes(UTF_8));
         } else {
             PlainFile.write(path, after.text().getBytes(UTF_8));
         }

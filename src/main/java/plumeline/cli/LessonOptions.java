@@ -17,6 +17,7 @@ import plumeline.plan.Plan;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.quantity.Kind;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Reading;
@@ -144,13 +145,19 @@ final class LessonOptions {
         }
         Conditions conditions = switch (ShotRelease.of(shot, release, instead)) {
             case ShotRelease.Told told -> told.told();
-            case ShotRelease.Missing _ -> new Conditions.Untold();
+            case ShotRelease.Missing(List<String> what) -> {
+                refuseHalfTold(instead, what);
+                yield new Conditions.Untold();
+            }
         };
+        Quantity rate = Optional.ofNullable(instead.get("rate"))
+                .or(() -> shot.camera().written().findQuantity("rate"))
+                .orElse(plan.film().rate());
         List<Take.Front> fronts = new ArrayList<>();
         for (String words : given.listValues("--front")) {
             String[] sides = sides("--front", words, "0.40 s ± 0.02 s at 70 mm ± 3 mm");
-            fronts.add(new Take.Front(
-                    read("--front", words, sides[0], Kind.TIME), read("--front", words, sides[1], Kind.LENGTH)));
+            refuseSwapped(words, sides);
+            fronts.add(new Take.Front(time(words, sides[0], rate), read("--front", words, sides[1], Kind.LENGTH)));
         }
         fronts.sort(java.util.Comparator.comparingDouble(front -> front.time().si()));
         List<Take.Width> widths = new ArrayList<>();
@@ -160,11 +167,40 @@ final class LessonOptions {
                     read("--width", words, sides[1], Kind.LENGTH), read("--width", words, sides[0], Kind.LENGTH)));
         }
         widths.sort(java.util.Comparator.comparingDouble(width -> width.depth().si()));
-        Quantity rate = Optional.ofNullable(instead.get("rate"))
-                .or(() -> shot.camera().written().findQuantity("rate"))
-                .orElse(plan.film().rate());
         Take take = new Take(conditions, rate, fronts, widths);
         add(new Measured.OfTake(shot.name(), number(shot.name()), release.ink().name(), take));
+    }
+
+    private static void refuseSwapped(String words, String[] sides) throws Refusal {
+        if (Quantities.read(sides[0].strip(), Kind.LENGTH) instanceof Reading.Read
+                && Quantities.read(sides[1].strip(), Kind.TIME) instanceof Reading.Read) {
+            throw new Refusal(
+                    "--front is " + words + "; must be a time first, then the depth there",
+                    "Swap them: --front \"" + sides[1].strip() + " at " + sides[0].strip() + "\".");
+        }
+    }
+
+    /// A time, or frames of the footage counted from the first ink.
+    private static Quantity time(String words, String text, Quantity rate) throws Refusal {
+        if (!(Quantities.read(text.strip(), Kind.FRAMES) instanceof Reading.Read(Quantity frames))) {
+            return read("--front", words, text, Kind.TIME);
+        }
+        String spread = frames.hasSpread() ? " ± " + Print.seconds(frames.halfWidthSi() / rate.si(), 4) : "";
+        return read("--front", words, Print.seconds(frames.si() / rate.si(), 4) + spread, Kind.TIME);
+    }
+
+    /// What was otherwise counts only beside all that was let go: it would be lost.
+    private void refuseHalfTold(Map<String, Quantity> instead, List<String> missing) throws Refusal {
+        for (var option : INSTEAD.entrySet()) {
+            String key = option.getValue().getKey();
+            if (!key.equals("rate") && instead.containsKey(key)) {
+                throw new Refusal(
+                        option.getKey() + " says what was let go, but it isn't known whole; missing: "
+                                + String.join("; ", missing) + "; nothing was noted",
+                        "Give the rest too, such as --height -20 mm for a mouth 20 mm under the surface, or first write"
+                                + " solved places into the plan: plumeline keep PLAN.");
+            }
+        }
     }
 
     /// The shot named, else the only one with ink.
@@ -262,8 +298,14 @@ final class LessonOptions {
                 throw new Refusal(
                         option + " is " + words + ": there " + text.strip() + " is " + refused.given() + "; must be "
                                 + refused.allowed(),
-                        "Try " + kinds[0].example() + ".");
+                        "Try " + example(option, text.strip(), kinds[0]) + ".");
         };
+    }
+
+    /// The number that was given, with a unit, where only that was left out.
+    private static String example(String option, String text, Kind kind) {
+        String unit = option.equals("--reset") ? "min" : kind.example().replaceFirst("^[-0-9.]+ *", "");
+        return text.matches("-?[0-9]+([.][0-9]+)?") && !unit.isEmpty() ? text + " " + unit : kind.example();
     }
 
     private static <T> List<String> names(List<T> all, Function<T, String> name) {

@@ -3,8 +3,12 @@ package plumeline.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.ink.Descent;
+import plumeline.ink.Ink;
+import plumeline.ink.Prediction;
 import plumeline.plan.Shot;
 import plumeline.plan.TankPlace;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.take.Conditions;
 import plumeline.take.Take;
@@ -13,6 +17,12 @@ import plumeline.text.Problem;
 
 /// Finds readings of a take that can't be: they would teach the wrong thing for good.
 final class TakeMeaning {
+    /// No ink is so many times faster or slower than the ends of the laws' range.
+    private static final double BEYOND = 5;
+
+    /// The first ink is read this well at worst, s.
+    private static final double LATE_SECONDS = 0.2;
+
     private final List<Problem> problems = new ArrayList<>();
     private final int number;
     private final Node.Mapping node;
@@ -38,25 +48,31 @@ final class TakeMeaning {
         return meaning.problems;
     }
 
-    /// What is wrong in the shot's tank: readings under its floor, a plume wider than its inside.
+    /// What is wrong in the shot's tank: readings under its floor, a plume wider than its inside; else times that no
+    /// ink has.
     static List<Problem> inTank(int number, Node.Mapping node, Take take, Shot shot) {
         TakeMeaning meaning = new TakeMeaning(number, node);
-        if (shot.findTank().isEmpty()) {
-            return List.of();
+        shot.findTank().ifPresent(tank -> meaning.checkTank(take, tank));
+        if (meaning.problems.isEmpty() && take.conditions() instanceof Conditions.Told told) {
+            for (int i = 0; i < take.fronts().size(); i++) {
+                meaning.checkSpeed(i, take.fronts().get(i), TakeNumbers.descent(told));
+            }
         }
-        TankPlace tank = shot.findTank().get();
+        return meaning.problems;
+    }
+
+    private void checkTank(Take take, TankPlace tank) {
         for (int i = 0; i < take.fronts().size(); i++) {
-            meaning.checkFloor("front[" + (i + 1) + "][2]", take.fronts().get(i).depth(), tank.water());
+            checkFloor("front[" + (i + 1) + "][2]", take.fronts().get(i).depth(), tank.water());
         }
         for (int i = 0; i < take.widths().size(); i++) {
             String pair = "width[" + (i + 1) + "]";
-            meaning.checkFloor(pair + "[1]", take.widths().get(i).depth(), tank.water());
-            meaning.checkWidth(
+            checkFloor(pair + "[1]", take.widths().get(i).depth(), tank.water());
+            checkWidth(
                     pair + "[2]",
                     take.widths().get(i).width(),
                     tank.tank().inside().width());
         }
-        return meaning.problems;
     }
 
     private void checkMouth(String key, Quantity depth, double mouthMetres) {
@@ -85,6 +101,27 @@ final class TakeMeaning {
                     said(after) + " behind " + said(before),
                     "deeper and later than the reading before it",
                     "Read one front on its way down; depths count from the still surface.");
+        }
+    }
+
+    /// A time that no ink of such a release could have: far out of the laws' range, which is wide already.
+    private void checkSpeed(int i, Take.Front front, Descent descent) {
+        double depth = front.depth().si();
+        if (depth <= descent.startMetres() || !(Ink.predict(descent, depth) instanceof Prediction.Reached law)) {
+            return;
+        }
+        double least = Math.max(0, law.seconds().low() / BEYOND - LATE_SECONDS);
+        double most = law.seconds().high() * BEYOND + LATE_SECONDS;
+        if (front.time().si() < least || front.time().si() > most) {
+            add(
+                    "front[" + (i + 1) + "]",
+                    "P-LESSON-05",
+                    said(front),
+                    "at " + front.depth().valueText() + " between " + Print.seconds(least, 2) + " and "
+                            + Print.seconds(most, 1) + ", as the laws have such a release within a factor of "
+                            + Print.number(BEYOND, 0),
+                    "See that time and depth have their right units, that depths count from the surface, and that"
+                            + " volume, nozzle, squeeze and density are what was let go in that take.");
         }
     }
 

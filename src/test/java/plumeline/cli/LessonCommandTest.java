@@ -110,7 +110,7 @@ final class LessonCommandTest {
         answered("lesson add PLAN --focal fifty 48.6 mm");
         assertThat(refused("lesson add PLAN --front 0.4 s at 70"))
                 .isEqualTo("plumeline: --front is 0.4 s at 70: there 70 is a bare number (70); must be a length in mm,"
-                        + " cm, m, in, ft, µm or nm\n  Try 66 mm.\n");
+                        + " cm, m, in, ft, µm or nm\n  Try 70 mm.\n");
         assertThat(refused("lesson add PLAN --front 0.4 s"))
                 .startsWith("plumeline: --front is 0.4 s; must be two quantities with the word at between them\n");
         assertThat(refused("lesson add PLAN --focal fitfy 48 mm"))
@@ -202,6 +202,37 @@ final class LessonCommandTest {
                 .contains("--width is a width of 900 mm; must be at most the tank's inside, 450 mm; nothing");
         assertThat(refused("lesson add PLAN --front 0.45 s at 70 mm --width 40 mm at 270 mm"))
                 .contains("--width is a reading at 270 mm; must be at most as deep as the water, 260 mm; nothing");
+    }
+
+    /// Far out of what any ink does, swapped, or half told: said, never noted and never a failure of every command
+    /// after.
+    @Test
+    void slipsOfATiredHand_areRefusedWithWhatWasMeant() throws IOException {
+        assertThat(refused("lesson add PLAN --front 0.01 s at 250 mm"))
+                .contains("--front is 250 mm at 0.01 s; must be at 250 mm between")
+                .contains("right units");
+        assertThat(refused("lesson add PLAN --front 60 s at 70 mm")).contains("--front is 70 mm at 60 s; must be");
+        assertThat(refused("lesson add PLAN --front 70 mm at 0.4 s"))
+                .contains("must be a time first, then the depth there")
+                .contains("Swap them: --front \"0.4 s at 70 mm\".");
+        assertThat(refused("lesson add PLAN --reset plume 35")).contains("Try 35 min.");
+        assertThat(refused("lesson add PLAN --front 0.4 s at 70")).contains("Try 70 mm.");
+        Files.writeString(
+                plan, Files.readString(plan).replaceAll("(at: \\[0 mm, free between[^,]*, )298 mm", "$1free"));
+        assertThat(refused("lesson add PLAN --volume 4 ml --front 0.6 s at 60 mm"))
+                .startsWith("plumeline: --volume says what was let go, but it isn't known whole; missing: the nozzle's")
+                .contains("plumeline keep PLAN");
+    }
+
+    @Test
+    void framesAreTaken_emptyFilesCountAsNone_andFarFromThePlanIsSaid() throws IOException {
+        Files.writeString(lessons, "\n");
+        assertThat(answered("lesson add PLAN --rate 100 fps --front 45 frames at 70 mm"))
+                .contains("0.45 s at 70 mm");
+        assertThat(answered("lesson add PLAN --focal macro 9.8 mm"))
+                .contains("Look: 9.8 mm is far from the plan's 100 mm; is the unit right?")
+                .contains("Take it out: plumeline lesson forget " + plan + " 2\n");
+        assertThat(answered("lesson add PLAN --focal macro 98 mm")).doesNotContain("Look:");
     }
 
     /// Every command says where it stands; the text stays as it is, and the lesson can be taken out.
