@@ -1,35 +1,40 @@
 package plumeline.ink;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import plumeline.ink.ReadTake.FrontReading;
 import plumeline.ranges.Ranges;
 
-/// A front as read from takes, `z = k tⁿ`: the straight line by least squares through the logarithms.
+/// A front as read from takes, `z = k tⁿ`: the straight line by least squares through the logarithms, off in time, as
+/// takes differ in time and a front is read at depths that one chooses. Two readings fix it.
 ///
 /// n is 0.5 (a puff) to 0.75 (a stream). Good between its readings and a little beyond.
 ///
-/// **Source:** common practice; the interval beyond the readings is a straight line's, own derivation as any text on
-/// least squares has it.
+/// **Source:** common practice; the interval carries what readings, starts and takes are off by through the line, own
+/// derivation, docs/derivations/lesson.md.
 ///
 /// @param factor k, m/sⁿ
 /// @param exponent n, dimensionless, > 0
-/// @param meanLog mean logarithm of the depths (m)
-/// @param sumLogSquares sum of squares of the depths' logarithms about their mean
-/// @param readings how many readings
-/// @param takes how many takes they can be told to be of: one more than there are readings that are earlier or less
-/// deep than the one before
-/// @param readingShare how far a reading is off the line, share of its time
-public record FrontFit(
-        double factor,
-        double exponent,
-        double meanLog,
-        double sumLogSquares,
-        int readings,
-        int takes,
-        double readingShare) {
+/// @param takes the readings of each take that can be told apart
+public record FrontFit(double factor, double exponent, List<List<FrontReading>> takes) {
     /// What a reading off a monitor is off by at least, share of its time (common practice).
     private static final double LEAST_READING = 0.05;
 
-    /// A reading.
+    /// The first ink, from which a take's times count, is read as any time is, s, standard deviation.
+    private static final double START_SECONDS = ReadTake.USUAL_SECONDS;
+
+    /// Between two readings of one take n is in here: 0.5 to 0.75, and what readings are off by.
+    private static final double LEAST_EXPONENT = 0.35;
+
+    private static final double MOST_EXPONENT = 1.1;
+
+    /// The middle of 0.5 to 0.75, about.
+    private static final double USUAL_EXPONENT = 0.6;
+
+    private static final double SOME = 1e-9;
+
+    /// A reading, off by as much as usual.
     ///
     /// @param seconds time from the first ink that leaves the nozzle, s, > 0
     /// @param metres depth of the front below the surface, m, > 0
@@ -41,25 +46,21 @@ public record FrontFit(
             Ranges.checkPositive(seconds, "time");
             Ranges.checkPositive(metres, "depth");
         }
+
+        private FrontReading usual() {
+            return new FrontReading(seconds, ReadTake.USUAL_SECONDS, metres, ReadTake.USUAL_METRES);
+        }
+    }
+
+    /// Copies the lists.
+    public FrontFit {
+        takes = takes.stream().map(List::copyOf).toList();
     }
 
     /// What 80 % of takes are off by at most from one that was read once, as a ratio, the reading's own error counted.
     static double nextTakeRatio() {
-        return Math.exp(Gauss.EIGHTY * Math.sqrt(takeVariance(1) + LEAST_READING * LEAST_READING));
-    }
-
-    /// The next take is off by as much as each of those that were read.
-    private static double takeVariance(int takes) {
-        return Learning.TAKE_SCATTER * Learning.TAKE_SCATTER * (1 + 1.0 / takes);
-    }
-
-    private static int takes(List<Reading> readings) {
-        int takes = 1;
-        for (int i = 1; i < readings.size(); i++) {
-            boolean isLater = readings.get(i).seconds() >= readings.get(i - 1).seconds();
-            takes += isLater && readings.get(i).metres() >= readings.get(i - 1).metres() ? 0 : 1;
-        }
-        return takes;
+        double takes = 2 * Learning.TAKE_SCATTER * Learning.TAKE_SCATTER;
+        return Math.exp(Gauss.EIGHTY * Math.sqrt(takes + LEAST_READING * LEAST_READING));
     }
 
     /// Tells whether a line can be laid through readings: two different times at least, deeper the later on the whole.
@@ -67,33 +68,59 @@ public record FrontFit(
     /// @param readings the readings
     /// @return true where it can
     public static boolean isPossible(List<Reading> readings) {
-        Sums sums = Sums.of(readings);
-        return readings.size() >= 2 && sums.timeSquares > 1e-9 && sums.products > 1e-9;
+        return find(readings.stream().map(Reading::usual).toList()).isPresent();
     }
 
-    /// Lays the line.
+    /// Lays the line through readings that are off by as much as usual.
     ///
-    /// @param readings readings through which a line is possible
+    /// @param readings readings through which a line is possible, of one take or one take after another
     /// @return the fit
     public static FrontFit of(List<Reading> readings) {
+        return find(readings.stream().map(Reading::usual).toList()).orElseThrow();
+    }
+
+    /// Finds the line through readings.
+    ///
+    /// @param readings readings of one take or one take after another
+    /// @return the fit; empty where they have no two different times, or aren't deeper the later on the whole
+    public static Optional<FrontFit> find(List<FrontReading> readings) {
         Sums sums = Sums.of(readings);
-        double n = sums.products / sums.timeSquares;
-        double k = Math.exp(sums.meanDepth - n * sums.meanTime);
-        double off = 0;
-        for (Reading each : readings) {
-            double log = Math.log(each.metres()) - Math.log(k) - n * Math.log(each.seconds());
-            off += log * log;
+        if (readings.size() < 2 || sums.timeSquares < SOME || sums.products < SOME) {
+            return Optional.empty();
         }
-        int left = readings.size() - 2;
-        double share = left > 0 ? Math.sqrt(off / left) / n : 0;
-        return new FrontFit(
-                k,
-                n,
-                sums.meanDepth,
-                sums.depthSquares,
-                readings.size(),
-                takes(readings),
-                Math.max(share, LEAST_READING));
+        double n = sums.depthSquares / sums.products;
+        return Optional.of(new FrontFit(Math.exp(sums.meanDepth - n * sums.meanTime), n, apart(readings)));
+    }
+
+    /// Tells takes apart: a reading follows on that take in which n comes nearest to the usual, or begins another.
+    private static List<List<FrontReading>> apart(List<FrontReading> readings) {
+        List<List<FrontReading>> takes = new ArrayList<>();
+        for (FrontReading reading : readings) {
+            List<FrontReading> found = new ArrayList<>();
+            double least = Double.POSITIVE_INFINITY;
+            for (List<FrontReading> take : takes) {
+                double away = away(take.getLast(), reading);
+                if (away < least) {
+                    found = take;
+                    least = away;
+                }
+            }
+            if (found.isEmpty()) {
+                takes.add(found);
+            }
+            found.add(reading);
+        }
+        return takes;
+    }
+
+    /// How far n is from the usual between two readings, as a ratio's logarithm; endless where they can't be of one
+    /// take.
+    private static double away(FrontReading before, FrontReading after) {
+        double time = Math.log(after.seconds() / before.seconds());
+        double exponent = Math.log(after.depthMetres() / before.depthMetres()) / time;
+        return time > 0 && exponent > LEAST_EXPONENT && exponent < MOST_EXPONENT
+                ? Math.abs(Math.log(exponent / USUAL_EXPONENT))
+                : Double.POSITIVE_INFINITY;
     }
 
     /// Gives when the front is at a depth in the next take.
@@ -101,9 +128,7 @@ public record FrontFit(
     /// @param metres depth below the surface, m, > 0
     /// @return s, with its interval
     public Estimate seconds(double metres) {
-        var sum = new Estimate.Sum();
-        sum.addBothWays(Math.exp(Gauss.EIGHTY * deviation(metres)));
-        return sum.of(Math.pow(metres / factor, 1 / exponent));
+        return spread(fitted(metres), deviation(metres));
     }
 
     /// Gives how deep the front is at a time in the next take.
@@ -112,34 +137,75 @@ public record FrontFit(
     /// @return depth below the surface, m, with its interval
     public Estimate frontMetres(double seconds) {
         double metres = factor * Math.pow(seconds, exponent);
-        var sum = new Estimate.Sum();
-        sum.addBothWays(Math.exp(Gauss.EIGHTY * deviation(metres) * exponent));
-        return sum.of(metres);
+        return spread(metres, deviation(metres) * exponent);
     }
 
-    /// Standard deviation of the logarithm of the time.
+    private static Estimate spread(double value, double deviation) {
+        var sum = new Estimate.Sum();
+        sum.addBothWays(Math.exp(Gauss.EIGHTY * deviation));
+        return sum.of(value);
+    }
+
+    private double fitted(double metres) {
+        return Math.pow(metres / factor, 1 / exponent);
+    }
+
+    /// Standard deviation of the logarithm of the time: how far the line is off there, and the next take off the line.
     private double deviation(double metres) {
-        double away = Math.log(metres) - meanLog;
-        double line = readingShare * readingShare * (1.0 / readings + away * away / sumLogSquares);
-        return Math.sqrt(takeVariance(takes) + line);
+        List<FrontReading> all = takes.stream().flatMap(List::stream).toList();
+        Sums sums = Sums.of(all);
+        double away = (Math.log(metres) - sums.meanDepth) / sums.depthSquares;
+        double line = 0;
+        for (List<FrontReading> take : takes) {
+            double weights = 0;
+            double starts = 0;
+            for (FrontReading reading : take) {
+                double weight = 1.0 / all.size() + away * (Math.log(reading.depthMetres()) - sums.meanDepth);
+                weights += weight;
+                starts += weight * START_SECONDS / fitted(reading.depthMetres());
+                line += weight * weight * variance(reading);
+            }
+            line += weights * weights * Learning.TAKE_SCATTER * Learning.TAKE_SCATTER + starts * starts;
+        }
+        return Math.sqrt(line * excess(all) + Learning.TAKE_SCATTER * Learning.TAKE_SCATTER);
+    }
+
+    /// What a reading is off the line by within its take.
+    private double variance(FrontReading reading) {
+        double time = reading.deviationSeconds() / fitted(reading.depthMetres());
+        double depth = reading.deviationMetres() / reading.depthMetres() / exponent;
+        return time * time + depth * depth + Learning.WANDER * Learning.WANDER;
+    }
+
+    /// How many times more the readings are off the line than they should be; one at least.
+    private double excess(List<FrontReading> all) {
+        double read = 0;
+        double expected = 0;
+        for (FrontReading reading : all) {
+            double off = Math.log(reading.seconds() / fitted(reading.depthMetres()));
+            read += off * off;
+            expected += variance(reading) + Learning.TAKE_SCATTER * Learning.TAKE_SCATTER;
+        }
+        int left = all.size() - 2;
+        return left == 0 ? 1 : Math.max(1, read / left / (expected / all.size()));
     }
 
     private record Sums(double meanTime, double meanDepth, double timeSquares, double products, double depthSquares) {
-        static Sums of(List<Reading> readings) {
+        static Sums of(List<FrontReading> readings) {
             double time = readings.stream()
                     .mapToDouble(each -> Math.log(each.seconds()))
                     .average()
                     .orElse(0);
             double depth = readings.stream()
-                    .mapToDouble(each -> Math.log(each.metres()))
+                    .mapToDouble(each -> Math.log(each.depthMetres()))
                     .average()
                     .orElse(0);
             double squares = 0;
             double products = 0;
             double depths = 0;
-            for (Reading each : readings) {
+            for (FrontReading each : readings) {
                 double dt = Math.log(each.seconds()) - time;
-                double dz = Math.log(each.metres()) - depth;
+                double dz = Math.log(each.depthMetres()) - depth;
                 squares += dt * dt;
                 products += dt * dz;
                 depths += dz * dz;

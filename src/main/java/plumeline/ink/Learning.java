@@ -9,13 +9,13 @@ import java.util.OptionalDouble;
 final class Learning {
     /// One take against the next, before any is known, share of the time, standard deviation: 12 to 18 % between seeds
     /// of a simulation.
-    static final double TAKE_SCATTER = 0.155;
+    static final double TAKE_SCATTER = 0.16;
 
     /// So many takes must speak before their own scatter counts as much as that.
     private static final double SCATTER_WEIGHT = 12;
 
     /// How far a front wanders off its law within a take, share of the time, standard deviation (our guess).
-    static final double WANDER = 0.04;
+    static final double WANDER = 0.03;
 
     /// How unsteady a width is at one instant, share, standard deviation (our guess: billows).
     static final double BILLOWS = 0.12;

@@ -12,6 +12,17 @@ import plumeline.ranges.Ranges;
 /// @param widths readings of its half-width, deeper than the start
 public record ReadTake(
         Descent descent, double startDeviationSeconds, List<FrontReading> fronts, List<WidthReading> widths) {
+    /// What a time is read to where nobody says, frames, standard deviation: half a frame to a frame (common practice).
+    public static final double USUAL_FRAMES = 0.75;
+
+    /// What a time is read to where no rate is told, s, standard deviation: as off 50 frames a second. Faster footage
+    /// doesn't tell a billow's edge any better (our guess).
+    public static final double USUAL_SECONDS = USUAL_FRAMES / 50;
+
+    /// What a depth, or an edge, is read to where nobody says, m, standard deviation: 2 to 5 mm by a ruler in the
+    /// picture (common practice).
+    public static final double USUAL_METRES = 0.0035;
+
     /// Checks the ranges, copies the lists.
     ///
     /// @throws IllegalArgumentException outside them

@@ -5,10 +5,11 @@ import java.util.OptionalDouble;
 /// What no table tells of a crew's ink, as numbers that are independent and standard normal before any take. The laws'
 /// coefficients follow from them; a pace is what is left, a factor on the time.
 ///
-/// **Source:** published ranges as in [Coefficients], each read as what holds nine times in ten: puff 0.13 to 0.34;
-/// added mass 0 to 0.5, which is 1 to 1.22 in time; stream 0.10 to 0.16 and front's share 0.5 to 1.1, which is 1.2 to
-/// 0.55 in time; a laminar thread's factor of two; half of the push left after the surface, 0.25 to all. Tilts, and
-/// what paces are wider by, are our own guess at what the laws leave out.
+/// **Source:** published ranges as in [Coefficients], each read as what holds about nine times in ten: puff 0.13 to
+/// 0.34, its middle such that a gentle puff's strength is 5.5 √B; added mass 0 to 0.5, its middle taken; stream 0.10 to
+/// 0.16 and front's share 0.5 to 1.1, which is 1.2 to 0.55 in time; a laminar thread's factor of two; half of the push
+/// left after the surface, 0.25 to all. Tilts, and what paces are wider by, are our own guess at what the laws leave
+/// out.
 final class Unknowns {
     /// How many there are.
     static final int COUNT = 9;
@@ -26,14 +27,17 @@ final class Unknowns {
     /// The way at which a tilt changes nothing, m.
     private static final double TILT_METRES = 0.1;
 
+    /// The middle of 0 to 0.5.
+    private static final double ADDED_MASS = 0.25;
+
     private static final double STEP = 0.25;
 
     private Unknowns() {}
 
     private static Coefficients coefficients(double[] at) {
         return new Coefficients(
-                0.225 * Math.exp(0.31 * at[PUFF_GROWTH]),
-                0,
+                0.233 * Math.exp(0.30 * at[PUFF_GROWTH]),
+                ADDED_MASS,
                 0.127 * Math.exp(0.14 * at[STREAM_GROWTH]),
                 Coefficients.USUAL.frontShare(),
                 Math.min(1, 0.5 * Math.exp(0.42 * at[KEPT_PUSH])));
@@ -43,8 +47,8 @@ final class Unknowns {
         double far = Math.log(way / TILT_METRES);
         return 0.06 * at[COMMON_PACE]
                 + switch (regime) {
-                    case PUFF -> 0.10 + 0.20 * at[PUFF_PACE] + 0.13 * at[PUFF_TILT] * far;
-                    case STREAM -> -0.15 + 0.18 * at[STREAM_PACE] + 0.12 * at[STREAM_TILT] * far;
+                    case PUFF -> 0.20 * at[PUFF_PACE] + 0.10 * at[PUFF_TILT] * far;
+                    case STREAM -> -0.08 + 0.28 * at[STREAM_PACE] + 0.12 * at[STREAM_TILT] * far;
                     case LAMINAR -> 0.5 * at[LAMINAR_PACE];
                 };
     }
@@ -88,7 +92,8 @@ final class Unknowns {
     static Law strength(Release release) {
         return at -> {
             double alpha = coefficients(at).puffEntrainment();
-            double square = 3 * release.buoyancyMetres4PerSecond2() / (2 * Math.PI * alpha * alpha * alpha);
+            double square =
+                    3 * release.buoyancyMetres4PerSecond2() / (2 * Math.PI * (1 + ADDED_MASS) * alpha * alpha * alpha);
             return OptionalDouble.of(Math.log(square) / 2 - logPace(at, Regime.PUFF, TILT_METRES));
         };
     }

@@ -8,6 +8,7 @@ import plumeline.ink.Estimate;
 import plumeline.ink.FrontFit;
 import plumeline.ink.Learnt;
 import plumeline.ink.Prediction;
+import plumeline.ink.ReadTake;
 import plumeline.ink.Regime;
 import plumeline.plan.Kit;
 import plumeline.plan.Written;
@@ -54,10 +55,20 @@ public sealed interface InkLesson {
                 }
             }
         }
-        List<Take.Front> own = TakeReader.pairs(ink.written(), "front").stream()
+        return of(takes, readings(ink));
+    }
+
+    /// Gives the readings that an ink has of its own, of which nothing else is told. The surface's, at the very start,
+    /// is none.
+    ///
+    /// @param ink the ink
+    /// @return its `front`
+    static List<ReadTake.FrontReading> readings(Kit.Ink ink) {
+        return TakeReader.pairs(ink.written(), "front").stream()
                 .map(pair -> new Take.Front(pair.get(0), pair.get(1)))
+                .filter(front -> front.time().si() > 0 && front.depth().si() > 0)
+                .map(front -> TakeNumbers.read(front, ReadTake.USUAL_SECONDS))
                 .toList();
-        return of(takes, own);
     }
 
     /// Learns from takes, and from readings of which nothing else is told.
@@ -65,18 +76,19 @@ public sealed interface InkLesson {
     /// @param takes the takes
     /// @param fronts the readings; they count only where no take's release is told
     /// @return what is known
-    static InkLesson of(List<Take> takes, List<Take.Front> fronts) {
+    static InkLesson of(List<Take> takes, List<ReadTake.FrontReading> fronts) {
         List<Take> told = takes.stream()
                 .filter(take -> take.conditions() instanceof Conditions.Told)
                 .toList();
         if (told.isEmpty()) {
-            List<FrontFit.Reading> readings = new ArrayList<>();
-            fronts.forEach(front -> readings.add(reading(front)));
-            if (fronts.isEmpty()) {
-                takes.forEach(take -> take.fronts().forEach(front -> readings.add(reading(front))));
-            }
-            if (FrontFit.isPossible(readings)) {
-                return new ByReadings(FrontFit.of(readings), readings.size());
+            List<ReadTake.FrontReading> readings = fronts.isEmpty()
+                    ? takes.stream()
+                            .flatMap(take -> TakeNumbers.fronts(take).stream())
+                            .toList()
+                    : fronts;
+            Optional<FrontFit> fit = FrontFit.find(readings);
+            if (fit.isPresent()) {
+                return new ByReadings(fit.get(), readings.size());
             }
         }
         return new ByLaws(Learnt.of(told.stream().map(TakeNumbers::read).toList()), told);
@@ -95,10 +107,6 @@ public sealed interface InkLesson {
                         ? Optional.of(reached.seconds())
                         : Optional.empty();
         };
-    }
-
-    private static FrontFit.Reading reading(Take.Front front) {
-        return new FrontFit.Reading(front.time().si(), front.depth().si());
     }
 
     private static Regime regime(Take take) {

@@ -11,13 +11,6 @@ import plumeline.water.Water;
 
 /// Makes plain numbers of takes.
 final class TakeNumbers {
-    /// What a time is read to where no ± says, frames, standard deviation: half a frame to a frame (common practice).
-    private static final double READ_FRAMES = 0.75;
-
-    /// What a depth, or an edge, is read to where no ± says, m, standard deviation: 2 to 5 mm by a ruler in the picture
-    /// (common practice).
-    private static final double READ_METRES = 0.0035;
-
     /// Counts for nothing where ink is let go at once; a release has one.
     private static final double SOME_BORE_METRES = 0.004;
 
@@ -47,21 +40,29 @@ final class TakeNumbers {
     }
 
     static ReadTake read(Take take) {
-        double frame = 1 / take.rate().si();
-        List<ReadTake.FrontReading> fronts = take.fronts().stream()
-                .map(front -> new ReadTake.FrontReading(
-                        front.time().si(),
-                        deviation(front.time(), READ_FRAMES * frame),
-                        front.depth().si(),
-                        deviation(front.depth(), READ_METRES)))
-                .toList();
         List<ReadTake.WidthReading> widths = take.widths().stream()
                 .map(width -> new ReadTake.WidthReading(
                         width.depth().si(),
                         width.width().si() / 2,
-                        deviation(width.width(), Math.sqrt(2) * READ_METRES) / 2))
+                        deviation(width.width(), Math.sqrt(2) * ReadTake.USUAL_METRES) / 2))
                 .toList();
-        return new ReadTake(descent((Conditions.Told) take.conditions()), frame, fronts, widths);
+        double start = Math.max(ReadTake.USUAL_SECONDS, 1 / take.rate().si());
+        return new ReadTake(descent((Conditions.Told) take.conditions()), start, fronts(take), widths);
+    }
+
+    static List<ReadTake.FrontReading> fronts(Take take) {
+        double usual = Math.max(
+                ReadTake.USUAL_SECONDS, ReadTake.USUAL_FRAMES / take.rate().si());
+        return take.fronts().stream().map(front -> read(front, usual)).toList();
+    }
+
+    /// @param usualSeconds what its time is read to where no ± says, s
+    static ReadTake.FrontReading read(Take.Front front, double usualSeconds) {
+        return new ReadTake.FrontReading(
+                front.time().si(),
+                deviation(front.time(), usualSeconds),
+                front.depth().si(),
+                deviation(front.depth(), ReadTake.USUAL_METRES));
     }
 
     private static double deviation(Quantity read, double usual) {

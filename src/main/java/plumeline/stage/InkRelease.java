@@ -9,6 +9,7 @@ import plumeline.ink.Descent;
 import plumeline.ink.FrontFit;
 import plumeline.ink.Learnt;
 import plumeline.ink.Plume;
+import plumeline.ink.ReadTake;
 import plumeline.lesson.InkLesson;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
@@ -194,28 +195,33 @@ public sealed interface InkRelease {
             if (isAbove) {
                 return new Missing(Lack.READINGS);
             }
-            List<FrontFit.Reading> readings = readings(ink, under);
-            if (readings.size() > 1 && !FrontFit.isPossible(readings)) {
+            List<ReadTake.FrontReading> readings = readings(under);
+            Optional<FrontFit> fit = FrontFit.find(readings);
+            if (readings.size() > 1 && fit.isEmpty()) {
                 return new Missing(Lack.READINGS);
             }
-            Plume.Width width = width(readings.size() > 1);
-            return readings.size() > 1
-                    ? known(
-                            new Basis.Read(FrontFit.of(readings), ink.has("tip") ? Tip.WRITTEN : Tip.AT_THE_SURFACE),
-                            width)
-                    : byLaw(readings, width);
+            Plume.Width width = width(fit.isPresent());
+            return fit.isPresent()
+                    ? known(new Basis.Read(fit.get(), ink.has("tip") ? Tip.WRITTEN : Tip.AT_THE_SURFACE), width)
+                    : byLaw(
+                            readings.stream()
+                                    .map(read -> new FrontFit.Reading(read.seconds(), read.depthMetres()))
+                                    .toList(),
+                            width);
         }
 
         private Known known(Basis basis, Plume.Width width) {
             return new Known(release.ink().name(), TankWalls.of(tank), basis, width, assumed);
         }
 
-        /// Readings with their ways; the surface's own, at the very start, is none.
-        private static List<FrontFit.Reading> readings(Written ink, double underMetres) {
-            return ink.listPairs("front").stream()
-                    .filter(pair -> pair.getFirst().si() > 0 && pair.getLast().si() > 0)
-                    .map(pair -> new FrontFit.Reading(
-                            pair.getFirst().si(), pair.getLast().si() - underMetres))
+        /// Readings with their ways.
+        private List<ReadTake.FrontReading> readings(double underMetres) {
+            return InkLesson.readings(release.ink()).stream()
+                    .map(read -> new ReadTake.FrontReading(
+                            read.seconds(),
+                            read.deviationSeconds(),
+                            read.depthMetres() - underMetres,
+                            read.deviationMetres()))
                     .toList();
         }
 

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.ink.FrontFit.Reading;
 
@@ -269,29 +268,6 @@ final class InkTest {
                 .isLessThan(law.seconds().high() / law.seconds().low());
         Estimate deeper = Ink.findCorrected(descent, new Reading(1, 0.1), 0.2).orElseThrow();
         assertThat(deeper.high() / deeper.value()).isGreaterThan(corrected.high() / corrected.value());
-    }
-
-    @Test
-    void fit_isLeastSquaresInLogarithms() {
-        // Three readings off z = 0.1 t^0.6 by +, −− and + a tenth in the logarithm: slope unmoved, factor as their
-        // mean.
-        List<Reading> readings = List.of(
-                new Reading(0.5, 0.1 * Math.pow(0.5, 0.6) * Math.exp(0.1)),
-                new Reading(1, 0.1 * Math.exp(-0.2)),
-                new Reading(2, 0.1 * Math.pow(2, 0.6) * Math.exp(0.1)));
-        FrontFit fit = FrontFit.of(readings);
-        assertThat(fit.exponent()).isCloseTo(0.6, within(1e-12));
-        assertThat(fit.factor()).isCloseTo(0.1, within(1e-12));
-        assertThat(fit.readingShare()).isCloseTo(Math.sqrt(0.06) / 0.6, within(1e-9));
-        Estimate near = fit.seconds(0.1);
-        Estimate far = fit.seconds(0.5);
-        assertThat(far.high() / far.value()).isGreaterThan(near.high() / near.value());
-        assertThat(near.high() / near.value()).isGreaterThan(1.2);
-        assertThat(FrontFit.isPossible(List.of(new Reading(1, 0.1)))).isFalse();
-        assertThat(FrontFit.isPossible(List.of(new Reading(1, 0.1), new Reading(1, 0.2))))
-                .isFalse();
-        assertThat(FrontFit.isPossible(List.of(new Reading(1, 0.1), new Reading(2, 0.09))))
-                .isFalse();
     }
 
     @Test

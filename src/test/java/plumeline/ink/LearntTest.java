@@ -8,10 +8,11 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumeline.ink.SyntheticTakes.Kind;
+import plumeline.ink.SyntheticTakes.Truth;
 
 /// Learning from takes: coverage and gain on synthetic takes, limits, what narrows what.
 final class LearntTest {
-    private static final int CREWS = 600;
+    private static final int CREWS = 400;
 
     /// What became of next takes that were foretold.
     ///
@@ -20,19 +21,26 @@ final class LearntTest {
     /// @param errorBefore the same by the laws alone
     private record Told(double covered, double error, double errorBefore) {}
 
-    private static Told tell(Kind kind, int takes, int readings, int widths, boolean isOther) {
+    /// Which crews, and what they hand in.
+    private record Row(Kind kind, Truth truth, int takes, int readings, int widths, boolean isOther) {
+        Row(Kind kind, Truth truth, int takes, int readings) {
+            this(kind, truth, takes, readings, 0, false);
+        }
+    }
+
+    private static Told tell(Row row) {
         Random random = new Random(2026);
         int covered = 0;
         List<Double> errors = new ArrayList<>();
         List<Double> before = new ArrayList<>();
         for (int i = 0; i < CREWS; i++) {
-            var crew = new SyntheticTakes(random, kind);
+            var crew = new SyntheticTakes(random, row.kind, row.truth);
             Descent read = crew.descent();
             List<ReadTake> list = new ArrayList<>();
-            for (int take = 0; take < takes; take++) {
-                list.add(crew.take(read, readings, widths));
+            for (int take = 0; take < row.takes; take++) {
+                list.add(crew.take(read, row.readings, row.widths));
             }
-            Descent next = isOther ? crew.other(read) : read;
+            Descent next = row.isOther ? crew.other(read) : read;
             double depth = next.startMetres() + 0.05 + 0.12 * random.nextDouble();
             Estimate seconds = reached(Learnt.of(list).predict(next, depth)).seconds();
             double came = crew.nextTake(next, depth);
@@ -53,16 +61,14 @@ final class LearntTest {
         return values.stream().sorted().toList().get(values.size() / 2);
     }
 
+    /// **Source:** the bars are the issue's: 80 % intervals hold 72 to 88 times in 100.
     @Test
     void intervalsOfEighty_holdSeventyTwoToEightyEightTimes() {
-        for (Kind kind : Kind.values()) {
-            for (int takes = 1; takes <= 3; takes++) {
-                for (boolean isOther : new boolean[] {false, true}) {
-                    for (int readings = 1; readings <= 2; readings++) {
-                        assertThat(tell(kind, takes, readings, readings - 1, isOther)
-                                        .covered())
-                                .as("%s, %d takes of %d readings, other release %s", kind, takes, readings, isOther)
-                                .isBetween(0.72, 0.88);
+        for (Truth truth : Truth.values()) {
+            for (Kind kind : Kind.values()) {
+                for (int takes = 1; takes <= 3; takes++) {
+                    for (int readings = 1; readings <= 3; readings++) {
+                        checkCovered(new Row(kind, truth, takes, readings));
                     }
                 }
             }
@@ -70,18 +76,81 @@ final class LearntTest {
     }
 
     @Test
+    void intervalsOfEighty_holdForAnotherRelease_andWithWidths() {
+        for (Kind kind : new Kind[] {Kind.PUFF, Kind.STREAM}) {
+            for (int takes = 1; takes <= 3; takes++) {
+                for (int readings = 1; readings <= 2; readings++) {
+                    checkCovered(new Row(kind, Truth.COEFFICIENTS, takes, readings, readings - 1, true));
+                }
+            }
+        }
+    }
+
+    private static void checkCovered(Row row) {
+        assertThat(tell(row).covered()).as(row.toString()).isBetween(0.72, 0.88);
+    }
+
+    /// **Source:** the bar is the issue's: after one lesson at most half of the error without. The strength is spread
+    /// as in the project's page on learning from takes, section 2: ln S to ± 0.35.
+    @Test
     void oneLesson_halvesTheErrorInArrival() {
         for (Kind kind : Kind.values()) {
-            Told told = tell(kind, 1, 2, 0, false);
-            assertThat(told.error()).as(kind.toString()).isLessThan(told.errorBefore() / 2);
-            Told further = tell(kind, 3, 2, 0, false);
-            assertThat(further.error()).as(kind.toString()).isLessThan(told.error());
+            for (int readings = 2; readings <= 3; readings++) {
+                checkHalved(new Row(kind, Truth.STRENGTH, 1, readings));
+                checkHalved(new Row(kind, Truth.COEFFICIENTS, 1, readings));
+            }
+        }
+    }
+
+    /// One take can't be told from the average take, nor its start from its pace by one reading: nobody could halve the
+    /// error then. **Source:** the best guess of someone who knows all that is drawn from,
+    /// [SyntheticTakes#bestSeconds].
+    @Test
+    void oneLesson_leavesLittleMoreThanCouldBeKnown() {
+        for (Kind kind : Kind.values()) {
+            for (int readings = 1; readings <= 3; readings++) {
+                checkNearBest(kind, readings);
+            }
+        }
+    }
+
+    private static void checkNearBest(Kind kind, int readings) {
+        Random random = new Random(2027);
+        List<Double> errors = new ArrayList<>();
+        List<Double> least = new ArrayList<>();
+        for (int i = 0; i < CREWS; i++) {
+            var crew = new SyntheticTakes(random, kind, Truth.STRENGTH);
+            Descent descent = crew.descent();
+            ReadTake take = crew.take(descent, readings, 0);
+            double depth = descent.startMetres() + 0.05 + 0.12 * random.nextDouble();
+            double average = crew.seconds(descent, depth);
+            Estimate seconds =
+                    reached(Learnt.of(List.of(take)).predict(descent, depth)).seconds();
+            errors.add(Math.abs(Math.log(seconds.value() / average)));
+            least.add(Math.abs(Math.log(crew.bestSeconds(take, depth) / average)));
+        }
+        assertThat(median(errors) / median(least))
+                .as("%s, %d readings", kind, readings)
+                .isLessThan(1.15);
+    }
+
+    private static void checkHalved(Row row) {
+        Told told = tell(row);
+        assertThat(told.error() / told.errorBefore()).as(row.toString()).isLessThan(0.5);
+    }
+
+    @Test
+    void furtherTakes_lessenTheError() {
+        for (Kind kind : Kind.values()) {
+            assertThat(tell(new Row(kind, Truth.COEFFICIENTS, 3, 2)).error())
+                    .as(kind.toString())
+                    .isLessThan(tell(new Row(kind, Truth.COEFFICIENTS, 1, 2)).error());
         }
     }
 
     @Test
     void anotherRelease_isForetoldLessSurely() {
-        var crew = new SyntheticTakes(new Random(4), Kind.PUFF);
+        var crew = new SyntheticTakes(new Random(4), Kind.PUFF, Truth.COEFFICIENTS);
         Descent read = crew.descent();
         Learnt learnt = Learnt.of(List.of(crew.take(read, 3, 1)));
         assertThat(ratio(learnt, heavier(read, 2))).isGreaterThan(1.01 * ratio(learnt, read));
@@ -171,7 +240,7 @@ final class LearntTest {
 
     @Test
     void orderOfTakes_countsForNothing() {
-        var crew = new SyntheticTakes(new Random(9), Kind.PUFF);
+        var crew = new SyntheticTakes(new Random(9), Kind.PUFF, Truth.COEFFICIENTS);
         Descent descent = crew.descent();
         ReadTake one = crew.take(descent, 3, 1);
         ReadTake two = crew.take(descent, 2, 0);
@@ -185,7 +254,7 @@ final class LearntTest {
 
     @Test
     void odds_areEightyWithinTheInterval_andNoneOfWhatNeverComes() {
-        var crew = new SyntheticTakes(new Random(3), Kind.PUFF);
+        var crew = new SyntheticTakes(new Random(3), Kind.PUFF, Truth.COEFFICIENTS);
         Descent descent = crew.descent();
         Learnt learnt = Learnt.of(List.of(crew.take(descent, 2, 0)));
         Estimate seconds = reached(learnt.predict(descent, 0.1)).seconds();

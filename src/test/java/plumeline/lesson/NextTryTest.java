@@ -114,6 +114,18 @@ final class NextTryTest {
         assertThat(next.advice()).isInstanceOf(NextTry.Advice.Untold.class);
     }
 
+    /// The surface at the very start is no reading, and a reading's own ± counts.
+    @Test
+    void readingsAlone_leaveOutTheStart_andCountTheirErrors() {
+        String plan = Noted.PLAN.replace("density: 1.03 g/ml", "front: [%s]");
+        NextTry two = next(Noted.plan(plan.formatted("[0.40 s, 70 mm], [1.90 s, 188 mm]")));
+        NextTry three = next(Noted.plan(plan.formatted("[0 s, 0 mm], [0.40 s, 70 mm], [1.90 s, 188 mm]")));
+        assertThat(three.seconds()).isEqualTo(two.seconds());
+        NextTry coarse = next(Noted.plan(plan.formatted("[0.40 s ± 0.2 s, 70 mm ± 20 mm], [1.90 s, 188 mm]")));
+        assertThat(coarse.seconds().value()).isCloseTo(two.seconds().value(), within(1e-12));
+        assertThat(coarse.seconds().high()).isGreaterThan(1.05 * two.seconds().high());
+    }
+
     @Test
     void whatIsMissing_isNamed() {
         Plan noVolume = Noted.plan(Noted.PLAN.replace("volume: 6 ml, ", ""));

@@ -67,7 +67,7 @@ final class InkWantsTest {
     void inkReaches_saysWhenHowSureAndHowOften() {
         Inked good = Inked.of(AHEAD, "{ink_reaches: hero, after: 0.4 s, within: 0.15 s}");
         assertThat(good.standing())
-                .isEqualTo("The front is at hero's top after 0.4 s (four takes in five: 0.3 s to 0.53 s); wanted after"
+                .isEqualTo("The front is at hero's top after 0.4 s (four takes in five: 0.29 s to 0.55 s); wanted after"
                         + " 0.4 s ± 0.15 s.");
         assertThat(good.caution())
                 .isEqualTo(
