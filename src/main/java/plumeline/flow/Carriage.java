@@ -1,6 +1,7 @@
 package plumeline.flow;
 
 import java.util.Arrays;
+import java.util.function.IntConsumer;
 
 /// Carries the dye with the water, none lost, none below nought.
 ///
@@ -33,15 +34,21 @@ final class Carriage {
 
     private final Tank tank;
     private final Grid grid;
+    private final DyeBox box;
     private final Rim rim;
     private final Workers workers;
     private final float[] between;
     private float[] volume;
     private float[] nextVolume;
 
-    Carriage(Tank tank, Rim rim, Workers workers) {
+    /// @param tank the tank
+    /// @param box where there is dye; grows with it
+    /// @param rim fills rims
+    /// @param workers who does the work
+    Carriage(Tank tank, DyeBox box, Rim rim, Workers workers) {
         this.tank = tank;
         this.grid = tank.grid();
+        this.box = box;
         this.rim = rim;
         this.workers = workers;
         this.between = new float[grid.length()];
@@ -65,7 +72,11 @@ final class Carriage {
         }
     }
 
+    /// Only where dye may come to: elsewhere it would give nought again.
     private void carryOnce(Fields fields, float[] added, double seconds, long order) {
+        if (box.isEmpty()) {
+            return;
+        }
         int[] axes = grid.axes();
         float[] from = fields.dye;
         float[] to = between;
@@ -81,6 +92,12 @@ final class Carriage {
             nextVolume = swappedVolume;
         }
         settle(from, fields.dye, added, (float) seconds);
+        int fromJ = box.from(1);
+        int toJ = box.to(1);
+        int toK = box.to(2);
+        for (int k = box.from(2); k <= toK; k++) {
+            box.includeLayer(fields.dye, fromJ, toJ, k);
+        }
     }
 
     private void sweep(float[] from, float[] to, float[] velocity, int axis, double seconds) {
@@ -88,10 +105,10 @@ final class Carriage {
         int step = grid.stride(axis);
         float[] before = volume;
         float[] after = nextVolume;
-        workers.each(grid.nz(), k -> {
-            var rows = new Rows(17, grid.nx());
-            for (int j = 0; j < grid.ny(); j++) {
-                int first = grid.index(0, j, k);
+        layers(k -> {
+            var rows = new Rows(17, box.to(0) - box.from(0) + 1);
+            for (int j = box.from(1); j <= box.to(1); j++) {
+                int first = grid.index(box.from(0), j, k);
                 for (int n = 0; n < 5; n++) {
                     rows.load(n, from, first + (n - 2) * step);
                 }
@@ -105,6 +122,11 @@ final class Carriage {
                 rows.store(SHARE_LEFT, to, first);
             }
         });
+    }
+
+    private void layers(IntConsumer layer) {
+        int first = box.from(2);
+        workers.each(box.to(2) - first + 1, n -> layer.accept(first + n));
     }
 
     /// Works out a row: what comes in below, what goes out above, what is left. Neighbours work out what goes through
@@ -178,10 +200,10 @@ final class Carriage {
     private void settle(float[] from, float[] dye, float[] added, float seconds) {
         float[] left = volume;
         float[] water = tank.water();
-        workers.each(grid.nz(), k -> {
-            for (int j = 0; j < grid.ny(); j++) {
-                int first = grid.index(0, j, k);
-                for (int p = first; p < first + grid.nx(); p++) {
+        layers(k -> {
+            for (int j = box.from(1); j <= box.to(1); j++) {
+                int end = grid.index(box.to(0), j, k);
+                for (int p = grid.index(box.from(0), j, k); p <= end; p++) {
                     float all = from[p] * left[p] + seconds * added[p];
                     dye[p] = water[p] * Math.max(all - DUST, 0);
                     left[p] = 1;

@@ -32,11 +32,25 @@ public final class Flow {
         this.rim = new Rim(tank, workers);
         this.momentum = new Momentum(tank, liquid, workers);
         this.projection = new Projection(tank, workers);
-        this.carriage = new Carriage(tank, rim, workers);
         this.spreading = new Spreading(tank, liquid, rim, workers);
         this.injection = new Injection(tank, setting.releases(), setting.seed());
+        this.carriage = new Carriage(tank, dyed(setting, fields, injection), rim, workers);
         this.stepLength = new StepLength(tank, liquid, workers);
         this.outPerSecond = Extremes.outPerSecond(fields, tank.grid(), workers);
+    }
+
+    /// Where there is dye, or will be first.
+    private static DyeBox dyed(Setting setting, Fields fields, Injection injection) {
+        Grid grid = setting.tank().grid();
+        var box = new DyeBox(grid);
+        box.includeAll(injection.places());
+        for (int k = 0; k < grid.nz(); k++) {
+            box.includeLayer(fields.dye, 0, grid.ny() - 1, k);
+        }
+        if (setting.liquid().diffusivityMetres2PerSecond() > 0) {
+            box.includeAll();
+        }
+        return box;
     }
 
     /// What a flow is set up from.

@@ -49,6 +49,11 @@ final class Injection {
         return added;
     }
 
+    /// The cells into which nozzles bring dye, as places in a field's array.
+    List<Integer> places() {
+        return spouts.stream().flatMap(spout -> spout.cells().places().stream()).toList();
+    }
+
     /// Makes ready for a step.
     void prepare(double seconds, double step) {
         if (spouts.isEmpty()) {

@@ -1,5 +1,6 @@
 package plumeline.flow;
 
+import java.util.Collection;
 import java.util.Map;
 import java.util.TreeMap;
 import plumeline.ranges.Ranges;
@@ -29,6 +30,11 @@ final class Weights {
         Ranges.check(sum > 0, "water about the nozzle's mouth", sum, "more than none: it lies in a body");
         double whole = sum;
         at.replaceAll((_, weight) -> weight / whole);
+    }
+
+    /// The places that have a weight.
+    Collection<Integer> places() {
+        return at.keySet();
     }
 
     double greatest() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -66,6 +67,52 @@ final class PartsTest {
                 assertThat(solved[p] + constant).isEqualTo(pressure[p], within(2e-4f));
             }
         }
+    }
+
+    /// Dye is carried only where it may have come to; with specks in all corners, too thin to weigh anything, that is
+    /// the whole tank.
+    @Test
+    void dye_carriedInItsBoxOnly_isThatOfTheWholeTank() {
+        Grid grid = Small.tank().grid();
+        Flow small = Flow.start(Small.setting(7), Workers.alone());
+        small.run(0.1);
+        State state = small.state();
+        List<float[]> fields = state.fields();
+        float speck = 1e-12f;
+        for (int k : new int[] {0, grid.nz() - 1}) {
+            for (int j : new int[] {0, grid.ny() - 1}) {
+                fields.get(State.DYE)[grid.index(0, j, k)] += speck;
+                fields.get(State.DYE)[grid.index(grid.nx() - 1, j, k)] += speck;
+            }
+        }
+        Flow whole = Flow.resume(Small.setting(7), Workers.alone(), State.of(state.clock(), fields));
+        small.run(0.4);
+        whole.run(0.4);
+        float[] expected = small.dye().shares();
+        assertThat(whole.dye().shares()).containsExactly(expected, within(1e-5f));
+        int dyed = 0;
+        for (float share : expected) {
+            dyed += share > 1e-3 ? 1 : 0;
+        }
+        assertThat(dyed).isGreaterThan(100);
+    }
+
+    @Test
+    void aDyeBox_growsAroundWhatItIsGiven() {
+        Grid grid = new Grid(8, 6, 10, 0.8, 0.6, 1);
+        var box = new DyeBox(grid);
+        assertThat(box.isEmpty()).isTrue();
+        float[] dye = new float[grid.length()];
+        dye[grid.index(5, 3, 7)] = 1e-14f;
+        box.includeLayer(dye, 0, 5, 7);
+        assertThat(List.of(box.from(0), box.to(0), box.from(1), box.to(1), box.from(2), box.to(2)))
+                .containsExactly(4, 6, 2, 4, 6, 8);
+        box.includeAll(List.of(grid.index(0, 5, 9)));
+        assertThat(List.of(box.from(0), box.to(0), box.from(1), box.to(1), box.from(2), box.to(2)))
+                .containsExactly(0, 6, 2, 5, 6, 9);
+        box.includeAll();
+        assertThat(List.of(box.from(0), box.to(0), box.from(1), box.to(1), box.from(2), box.to(2)))
+                .containsExactly(0, 7, 0, 5, 0, 9);
     }
 
     @Test
