@@ -6,8 +6,8 @@ import java.util.Optional;
 import plumeline.ink.ReadTake.FrontReading;
 import plumeline.ranges.Ranges;
 
-/// A front as read from takes, `z = k tⁿ`: the straight line by least squares through the logarithms, off in time, as
-/// takes differ in time and a front is read at depths that one chooses. Two readings fix it.
+/// A front as read from takes, `z = k tⁿ`: the straight line through the logarithms, depths over times, by least
+/// squares. Two readings fix it.
 ///
 /// n is 0.5 (a puff) to 0.75 (a stream). Good between its readings and a little beyond.
 ///
@@ -88,7 +88,7 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
         if (readings.size() < 2 || sums.timeSquares < SOME || sums.products < SOME) {
             return Optional.empty();
         }
-        double n = sums.depthSquares / sums.products;
+        double n = sums.products / sums.timeSquares;
         return Optional.of(new FrontFit(Math.exp(sums.meanDepth - n * sums.meanTime), n, apart(readings)));
     }
 
@@ -154,13 +154,13 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
     private double deviation(double metres) {
         List<FrontReading> all = takes.stream().flatMap(List::stream).toList();
         Sums sums = Sums.of(all);
-        double away = (Math.log(metres) - sums.meanDepth) / sums.depthSquares;
+        double away = (Math.log(fitted(metres)) - sums.meanTime) / sums.timeSquares;
         double line = 0;
         for (List<FrontReading> take : takes) {
             double weights = 0;
             double starts = 0;
             for (FrontReading reading : take) {
-                double weight = 1.0 / all.size() + away * (Math.log(reading.depthMetres()) - sums.meanDepth);
+                double weight = 1.0 / all.size() + away * (Math.log(reading.seconds()) - sums.meanTime);
                 weights += weight;
                 starts += weight * START_SECONDS / fitted(reading.depthMetres());
                 line += weight * weight * variance(reading);
@@ -190,7 +190,7 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
         return left == 0 ? 1 : Math.max(1, read / left / (expected / all.size()));
     }
 
-    private record Sums(double meanTime, double meanDepth, double timeSquares, double products, double depthSquares) {
+    private record Sums(double meanTime, double meanDepth, double timeSquares, double products) {
         static Sums of(List<FrontReading> readings) {
             double time = readings.stream()
                     .mapToDouble(each -> Math.log(each.seconds()))
@@ -202,15 +202,13 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
                     .orElse(0);
             double squares = 0;
             double products = 0;
-            double depths = 0;
             for (FrontReading each : readings) {
                 double dt = Math.log(each.seconds()) - time;
                 double dz = Math.log(each.depthMetres()) - depth;
                 squares += dt * dt;
                 products += dt * dz;
-                depths += dz * dz;
             }
-            return new Sums(time, depth, squares, products, depths);
+            return new Sums(time, depth, squares, products);
         }
     }
 }

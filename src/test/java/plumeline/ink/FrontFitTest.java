@@ -18,13 +18,13 @@ final class FrontFitTest {
     private static final double[] TAKE_SCATTERS = {0.12, 0.18};
 
     @Test
-    void fit_isLeastSquaresOfTimesInLogarithms() {
-        // Three readings off z = 0.1 t^0.6 by +, −− and + a tenth in the time's logarithm: slope unmoved, factor as
+    void fit_isLeastSquaresInLogarithms() {
+        // Three readings off z = 0.1 t^0.6 by +, −− and + a tenth in the depth's logarithm: slope unmoved, factor as
         // their mean.
         List<Reading> readings = List.of(
-                new Reading(Math.exp(0.1) * Math.pow(0.5, 1 / 0.6), 0.05),
-                new Reading(Math.exp(-0.2), 0.1),
-                new Reading(Math.exp(0.1) * Math.pow(2, 1 / 0.6), 0.2));
+                new Reading(0.5, 0.1 * Math.pow(0.5, 0.6) * Math.exp(0.1)),
+                new Reading(1, 0.1 * Math.exp(-0.2)),
+                new Reading(2, 0.1 * Math.pow(2, 0.6) * Math.exp(0.1)));
         FrontFit fit = FrontFit.of(readings);
         assertThat(fit.exponent()).isCloseTo(0.6, within(1e-12));
         assertThat(fit.factor()).isCloseTo(0.1, within(1e-12));
