@@ -29,12 +29,20 @@ public sealed interface Arrival {
     /// @return when it is there
     static Arrival of(Prediction law, Descent descent, List<FrontFit.Reading> readings, double depthMetres) {
         if (FrontFit.isPossible(readings)) {
-            return new At(FrontFit.of(readings).seconds(depthMetres));
+            return of(FrontFit.of(readings), depthMetres, descent.regime(depthMetres));
         }
         if (readings.size() == 1) {
             Optional<Estimate> corrected = Ink.findCorrected(descent, readings.getFirst(), depthMetres);
             if (corrected.isPresent()) {
                 return new At(corrected.get());
+            }
+            double read = readings.getFirst().metres();
+            if (read > descent.startMetres() && Ink.predict(descent, read) instanceof Prediction.Never never) {
+                return new Unknown(new Prediction.Unknown(
+                        never.regime(),
+                        Prediction.Limit.READING,
+                        read,
+                        never.deepestMetres().value()));
             }
         }
         return switch (law) {
@@ -42,5 +50,18 @@ public sealed interface Arrival {
             case Prediction.Never never -> new Never(never.deepestMetres());
             case Prediction.Unknown unknown -> new Unknown(unknown);
         };
+    }
+
+    /// Takes the word of a line through readings, where it is a front's.
+    ///
+    /// @param fit the line
+    /// @param metres the depth or way that it is asked for, m, > 0
+    /// @param regime how the ink comes down
+    /// @return when the front is there
+    static Arrival of(FrontFit fit, double metres, Regime regime) {
+        double bound = Math.clamp(fit.exponent(), FrontFit.LEAST_EXPONENT, FrontFit.MOST_EXPONENT);
+        return bound == fit.exponent()
+                ? new At(fit.seconds(metres))
+                : new Unknown(new Prediction.Unknown(regime, Prediction.Limit.EXPONENT, fit.exponent(), bound));
     }
 }

@@ -24,6 +24,12 @@ record Borders(double smooth, double longAsThread, double longAsPuff) {
 
     private static final double PLUME_FACTOR = 3;
 
+    /// Falling in from so high a thread is stirred through; less from lower: our guess.
+    private static final double STIRRED_METRES = 0.02;
+
+    /// Farther over the border than this nothing counts any more.
+    private static final double FAR_OVER = 3;
+
     /// The time it flows against half the way's: our guess.
     private static final double TIME_FACTOR = 2;
 
@@ -54,12 +60,14 @@ record Borders(double smooth, double longAsThread, double longAsPuff) {
         Release release = descent.release();
         double nu = release.viscosityMetres2PerSecond();
         double flux = release.buoyancyFluxMetres4PerSecond3();
-        if (descent.heightMetres() > 0 || release.rowMetres() > 0 || flux <= 0) {
+        if (release.rowMetres() > 0 || flux <= 0) {
             return Double.POSITIVE_INFINITY;
         }
-        return Math.max(
+        double under = Math.max(
                 over(release.reynolds(), LAMINAR_NOZZLE, NOZZLE_FACTOR),
                 over(flux * way * way / (nu * nu * nu), LAMINAR_PLUME, PLUME_FACTOR));
+        double stirred = Math.clamp(descent.heightMetres() / STIRRED_METRES, 0, 1);
+        return stirred == 0 ? under : (1 - stirred) * Math.clamp(under, -FAR_OVER, FAR_OVER) + stirred * FAR_OVER;
     }
 
     private static double over(double value, double border, double factor) {

@@ -24,10 +24,11 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
     /// The first ink, from which a take's times count, is read as any time is, s, standard deviation.
     private static final double START_SECONDS = ReadTake.USUAL_SECONDS;
 
-    /// Between two readings of one take n is in here: 0.5 to 0.75, and what readings are off by.
-    private static final double LEAST_EXPONENT = 0.35;
+    /// Between readings n is from here: 0.5, and what readings are off by.
+    static final double LEAST_EXPONENT = 0.3;
 
-    private static final double MOST_EXPONENT = 1.1;
+    /// Between readings n is up to here: 0.75, a pushed front's near its mouth 1, and what readings are off by.
+    static final double MOST_EXPONENT = 1.2;
 
     /// The middle of 0.5 to 0.75, about.
     private static final double USUAL_EXPONENT = 0.6;

@@ -18,6 +18,9 @@ public final class Ink {
     /// Below this Reynolds number no puff is turbulent at all.
     private static final double LEAST_REYNOLDS = 100;
 
+    /// So near to where it turns a front is counted as turning, share of its way.
+    private static final double NEAR_TURN = 1e-9;
+
     /// From this Reynolds number on a puff's entrainment no longer changes by more than a fifth.
     private static final double FULL_REYNOLDS = 630;
 
@@ -31,6 +34,10 @@ public final class Ink {
     /// Fluid Mech. 360 (1998) 121, from memory); turbulent rings entrain 0.01 to 0.05 (from memory of Maxworthy
     /// 1974).
     private static final double RING_BORES = 4;
+
+    private static final double RING_LEAST = 0.05;
+
+    private static final double PUFF_LEAST = 0.13;
 
     /// How much wider than an even stream its head and its outermost billows are at most: from memory of Turner's
     /// (1962) starting plumes, whose caps spread by 0.18 to 0.25 of their way; our flow solver's reach 0.3.
@@ -77,7 +84,7 @@ public final class Ink {
         }
         return new Prediction.Reached(
                 regime,
-                spread(descent, depthMetres, regime, (r, c) -> descent.findSeconds(depthMetres, r, c)),
+                spread(descent, depthMetres, regime, (r, c) -> findSecondsOrTurn(descent, depthMetres, r, c)),
                 widthOf(descent, depthMetres, regime, (r, c) -> descent.radiusMetres(depthMetres, r, c)),
                 spreadOf(descent, depthMetres, regime, (r, c) -> descent.dilution(depthMetres, r, c))
                         .atLeast(1));
@@ -170,6 +177,17 @@ public final class Ink {
         return deepest.value() == start ? 0 : 1 - deepest.plus(-start).oddsUnder(depthMetres - start);
     }
 
+    /// When the front is at a depth, or turns before it.
+    private static OptionalDouble findSecondsOrTurn(
+            Descent descent, double depthMetres, Regime regime, Coefficients coefficients) {
+        OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients);
+        double start = descent.startMetres();
+        double turn = start + (1 - NEAR_TURN) * (descent.deepestMetres(regime, coefficients) - start);
+        return seconds.isPresent() || !(turn > start && turn < depthMetres)
+                ? seconds
+                : descent.findSeconds(turn, regime, coefficients);
+    }
+
     private static double reynolds(Release release) {
         double weight = Math.sqrt(Math.abs(release.buoyancyMetres4PerSecond2()));
         return Math.max(weight / release.viscosityMetres2PerSecond(), release.reynolds());
@@ -228,7 +246,7 @@ public final class Ink {
         Release release = descent.release();
         switch (regime) {
             case PUFF -> {
-                vary(sum, value, regime, law, c -> c.withPuffEntrainment(isRing(release) ? 0.05 : 0.13));
+                vary(sum, value, regime, law, c -> c.withPuffEntrainment(leastEntrainment(release)));
                 vary(sum, value, regime, law, c -> c.withPuffEntrainment(0.34));
                 vary(sum, value, regime, law, c -> c.withAddedMass(0.5));
             }
@@ -256,10 +274,15 @@ public final class Ink {
         return sum.of(value);
     }
 
-    /// Tells whether all of the ink goes into one ring, which mixes less than a puff.
-    private static boolean isRing(Release release) {
-        return release.speedMetresPerSecond() > 0
-                && release.speedMetresPerSecond() * release.seconds() < RING_BORES * release.boreMetres();
+    /// The least that a puff entrains: a puff's, or a ring's where all of the ink goes into one, by degrees within a
+    /// factor of two of the border.
+    private static double leastEntrainment(Release release) {
+        if (release.speedMetresPerSecond() == 0) {
+            return PUFF_LEAST;
+        }
+        double bores = release.speedMetresPerSecond() * release.seconds() / release.boreMetres();
+        double ring = Math.clamp((1 - Math.log(bores / RING_BORES) / Math.log(2)) / 2, 0, 1);
+        return PUFF_LEAST * Math.pow(RING_LEAST / PUFF_LEAST, ring);
     }
 
     /// Adds what another coefficient does; where the front then never comes, it counts as half as fast.

@@ -69,7 +69,7 @@ public sealed interface Plume {
     record Read(FrontFit fit, double startMetres, Width.Share width) implements Plume {
         @Override
         public Arrival arrival(double depthMetres) {
-            return new Arrival.At(fit.seconds(depthMetres - startMetres));
+            return Arrival.of(fit, depthMetres - startMetres, Regime.PUFF);
         }
 
         @Override

@@ -30,6 +30,10 @@ public sealed interface Prediction {
         PUFF_REYNOLDS,
         /// How long ink flows from a slot, s: longer than half of its way's time.
         ROW_SECONDS,
+        /// n of a line `z = k tⁿ` through readings: no front's.
+        EXPONENT,
+        /// A reading's depth, m: deeper than its law has the front come at all.
+        READING,
         /// Height of the nozzle over the surface, m: too large.
         HEIGHT
     }

@@ -120,6 +120,13 @@ final class InkWants {
     static String unknown(Prediction.Unknown reason) {
         return switch (reason.limit()) {
             case HEIGHT -> DROPS;
+            case EXPONENT ->
+                "The ink's front goes as no front does: its depths grow as time to the power "
+                        + Print.number(reason.given(), 2) + ", and fronts as 0.5 to 0.75. The readings are of different"
+                        + " takes, or misread: read one front again.";
+            case READING ->
+                "Its reading shows the front deeper than the laws have such light ink come. Weigh the ink again, or"
+                        + " read a second depth.";
             case ROW_SECONDS ->
                 "Not computed: from a slot the ink flows on behind its front. Squeeze faster, or read its front in a"
                         + " take.";

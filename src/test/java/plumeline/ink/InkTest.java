@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.ink.FrontFit.Reading;
 
@@ -185,6 +186,67 @@ final class InkTest {
         assertThat(near.regime()).isEqualTo(Regime.PUFF);
         assertThat(near.share(Regime.STREAM, Regime.PUFF)).isCloseTo(1.0 / 3, within(1e-12));
         assertThat(new Borders(9, 0, 0).share(Regime.STREAM, Regime.PUFF)).isEqualTo(1);
+    }
+
+    /// A hand can't set a thousandth of a millimetre: over the surface, and into a ring, by degrees.
+    @Test
+    void surfaceAndRing_makeNoStep() {
+        Release thread = squeeze(1, 1.25, 4.8, 2.1);
+        Prediction.Reached at = (Prediction.Reached) Ink.predict(new Descent(thread, 0), 0.055);
+        Prediction.Reached over = (Prediction.Reached) Ink.predict(new Descent(thread, 1e-6), 0.055);
+        assertThat(at.regime()).isEqualTo(Regime.LAMINAR);
+        assertThat(over.seconds().value() / at.seconds().value()).isCloseTo(1, within(0.01));
+        assertGoOn(at.seconds(), over.seconds());
+        assertThat(new Descent(thread, 0.02).regime(0.055)).isEqualTo(Regime.STREAM);
+        double before = Double.NaN;
+        for (double bore = 5; bore < 12; bore *= 1.005) {
+            Descent slug = new Descent(squeeze(1.2, 0.98, bore, 0.14), -0.02);
+            Prediction.Reached now = (Prediction.Reached) Ink.predict(slug, 0.0724);
+            double low = now.dilution().low();
+            assertThat(Double.isNaN(before) ? 1 : low / before).isCloseTo(1, within(0.08));
+            before = low;
+        }
+    }
+
+    /// The nearer to where it turns, the later it may come: the interval never shrinks toward that.
+    @Test
+    void lightInk_nearlyTurning_isNoSurer() {
+        double before = 0;
+        for (double bore = 3; bore < 4.2; bore += 0.01) {
+            Descent descent = new Descent(squeeze(19.55, -0.48, bore, 1.475542), -0.01);
+            if (Ink.predict(descent, 0.1466) instanceof Prediction.Reached reached) {
+                double high = reached.seconds().high();
+                assertThat(high).isGreaterThan(0.97 * before);
+                before = high;
+            }
+        }
+        assertThat(before).isGreaterThan(1.8);
+    }
+
+    /// Readings that grow as no front does, or that the law says can't be, are told and not followed.
+    @Test
+    void readingsOfNoFront_areUnknown() {
+        Descent descent = new Descent(squeeze(10, 0.5, 6, 0.3), -0.01);
+        Prediction law = Ink.predict(descent, 0.09);
+        assertLimit(
+                Arrival.of(law, descent, List.of(new Reading(0.4, 0.06), new Reading(40, 0.065)), 0.09),
+                Prediction.Limit.EXPONENT);
+        assertLimit(
+                Arrival.of(law, descent, List.of(new Reading(0.4, 0.06), new Reading(0.45, 0.15)), 0.09),
+                Prediction.Limit.EXPONENT);
+        assertThat(Arrival.of(law, descent, List.of(new Reading(0.4, 0.07), new Reading(1.9, 0.188)), 0.09))
+                .isInstanceOf(Arrival.At.class);
+        Descent light = new Descent(new Release(1e-5, -0.47, 0.006, 0.1, NU), -0.01);
+        assertLimit(
+                Arrival.of(Ink.predict(light, 0.09), light, List.of(new Reading(0.4, 0.06)), 0.09),
+                Prediction.Limit.READING);
+    }
+
+    private static void assertLimit(Arrival arrival, Prediction.Limit limit) {
+        assertThat(arrival)
+                .isInstanceOfSatisfying(
+                        Arrival.Unknown.class,
+                        unknown -> assertThat(unknown.reason().limit()).isEqualTo(limit));
     }
 
     /// A short thick slug goes into one ring that hardly mixes: our own flow solver brings it in about half of the

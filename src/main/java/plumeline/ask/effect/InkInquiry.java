@@ -227,7 +227,6 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
         items.add(Item.word("regime", found.regime().word()));
         items.add(Item.of("reynolds", found.inputs().descent().release().reynolds(), "1"));
         items.add(arrival("arrive", found.top()));
-        boolean reached = found.law() instanceof Prediction.Reached;
         items.add(
                 found.law() instanceof Prediction.Reached law
                         ? within("radius", law.radiusMetres().times(1e3), "mm")
@@ -249,7 +248,7 @@ final class InkInquiry implements Inquiry<InkTake.Inputs> {
                     .map(aside -> within("aside", aside.times(1e3), "mm"))
                     .orElse(Item.word("aside", "unknown")));
         }
-        boolean known = reached || !(found.top() instanceof Arrival.Unknown);
+        boolean known = !(found.top() instanceof Arrival.Unknown);
         return new Draft(items, criteria(found), known ? best(found) : Verdict.UNKNOWN, notes);
     }
 

@@ -127,6 +127,9 @@ final class InkTake {
         if (found.floor instanceof Arrival.At(Estimate last) && seconds > last.value()) {
             return new Touch.TooLate();
         }
+        if (found.top instanceof Arrival.Unknown) {
+            return new Touch.Unknown();
+        }
         if (FrontFit.isPossible(inputs.readings)) {
             double depth = FrontFit.of(inputs.readings).frontMetres(seconds).value();
             double lawsTime = inputs.descent

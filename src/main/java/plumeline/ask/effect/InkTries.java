@@ -9,9 +9,9 @@ import plumeline.ink.Arrival;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.ink.Prediction;
-import plumeline.ink.Regime;
 import plumeline.ink.Release;
 import plumeline.quantity.Print;
+import plumeline.roots.Roots;
 import plumeline.water.Water;
 
 /// What `ink` tells to try, each tried here first: one change at a time that brings the front when it is wanted, or
@@ -21,7 +21,7 @@ final class InkTries {
     static final double NEAR_SHARE = 0.05;
 
     /// Into so many parts bounds are divided to look between.
-    private static final int STEPS = 32;
+    private static final int PARTS = 64;
 
     private final InkTake.Found found;
     private final InkTake.Inputs inputs;
@@ -74,32 +74,34 @@ final class InkTries {
 
     private void tryHeight(double wanted) {
         double deepest = 0.9 * inputs.topMetres();
-        find(wanted, -deepest, 0, descent.heightMetres(), height -> descent.withHeight(Math.rint(height * 1e3) / 1e3))
-                .ifPresent(height -> attempts.add("Set the tip " + words.length(-Math.rint(height * 1e3) / 1e3)
-                        + " under the surface" + then(descent.withHeight(Math.rint(height * 1e3) / 1e3))));
+        find(wanted, new Steps(-deepest, 0, 1e-3), descent.heightMetres(), descent::withHeight)
+                .ifPresent(height -> attempts.add("Set the tip " + words.length(-height) + " under the surface"
+                        + then(descent.withHeight(height))));
     }
 
     private void tryPush(double wanted) {
-        DoubleFunction<Descent> change =
-                time -> descent.with(release.withSqueeze(Math.max(0.1, Math.rint(time * 10) / 10)));
+        DoubleFunction<Descent> change = time -> descent.with(release.withSqueeze(time));
         double now = release.seconds() == 0 ? 1 : release.seconds();
-        find(wanted, now / 4, now * 3, now, change)
-                .ifPresent(time -> attempts.add(
-                        "Squeeze over " + Print.seconds(Math.rint(time * 10) / 10, 1) + then(change.apply(time))));
+        find(wanted, new Steps(Math.max(0.1, now / 4), Math.max(1, now * 10), 0.1), now, change)
+                .ifPresent(time -> attempts.add("Squeeze over " + Print.seconds(time, 1) + then(change.apply(time))));
     }
 
     private void tryVolume(double wanted) {
         double volume = release.volumeMetres3();
-        DoubleFunction<Descent> change =
-                v -> descent.with(release.withVolume(Math.max(5e-7, Math.rint(v * 2e6) / 2e6)));
-        find(wanted, volume / 4, volume * 4, volume, change)
-                .ifPresent(v -> attempts.add("Take " + Print.number(Math.rint(v * 2e6) / 2, 1) + " ml at the same speed"
-                        + then(change.apply(v))));
+        DoubleFunction<Descent> change = v -> descent.with(release.withVolume(v));
+        find(wanted, new Steps(Math.max(5e-7, volume / 4), volume * 4, 5e-7), volume, change)
+                .ifPresent(v -> attempts.add(
+                        "Take " + Print.number(v * 1e6, 1) + " ml at the same speed" + then(change.apply(v))));
     }
 
     private void tryDensity(double wanted) {
         DoubleFunction<Descent> change = reduced -> descent.with(release.withReducedGravity(reduced));
-        find(wanted, 0.05, 2, release.reducedGravityMetresPerSecond2(), change)
+        double percent = Water.GRAVITY_METRES_PER_SECOND2 / 100;
+        find(
+                        wanted,
+                        new Steps(0.5 * percent, 20 * percent, 0.1 * percent),
+                        release.reducedGravityMetresPerSecond2(),
+                        change)
                 .ifPresent(reduced -> attempts.add("Make the ink "
                         + Print.share(reduced / Water.GRAVITY_METRES_PER_SECOND2, 1)
                         + " denser than the water, by salt or sugar" + then(change.apply(reduced))));
@@ -110,43 +112,42 @@ final class InkTries {
         return ": then it is there after " + InkInquiry.seconds(seconds.orElseThrow()) + ".";
     }
 
-    /// Finds the value within bounds, nearest to the present one, for which the front comes at the time wanted; empty
-    /// where none does. Looks between neighbours of one regime: from one regime to another times jump.
-    private OptionalDouble find(double wanted, double low, double high, double now, DoubleFunction<Descent> change) {
-        double best = Double.POSITIVE_INFINITY;
-        double start = 0;
-        double step = (high - low) / STEPS;
-        for (int i = 0; i < STEPS; i++) {
-            double at = low + i * step;
-            boolean same = regime(change.apply(at)) == regime(change.apply(at + step));
-            double product = early(change.apply(at), wanted) * early(change.apply(at + step), wanted);
-            if (same && product <= 0 && Math.abs(at + step / 2 - now) < best) {
-                best = Math.abs(at + step / 2 - now);
-                start = at;
-            }
+    /// What a hand can set.
+    ///
+    /// @param low the least
+    /// @param high the most
+    /// @param step from one setting to the next, as all the values SI
+    private record Steps(double low, double high, double step) {
+        double at(int part) {
+            return low + (high - low) * part / PARTS;
         }
-        if (Double.isInfinite(best)) {
-            return OptionalDouble.empty();
+
+        double rounded(double value) {
+            return Math.clamp(Math.rint(value / step), Math.ceil(low / step), Math.floor(high / step)) * step;
         }
-        double a = start;
-        double b = start + step;
-        double first = early(change.apply(a), wanted);
-        for (int i = 0; i < 40; i++) {
-            double middle = (a + b) / 2;
-            if (early(change.apply(middle), wanted) * first > 0) {
-                a = middle;
-            } else {
-                b = middle;
-            }
-        }
-        double there = (a + b) / 2;
-        return Math.abs(early(change.apply(there), wanted)) < NEAR_SHARE * wanted
-                ? OptionalDouble.of(there)
-                : OptionalDouble.empty();
     }
 
-    private Regime regime(Descent changed) {
-        return changed.regime(inputs.topMetres());
+    /// Finds the setting, nearest to the present one, for which the front comes at the time wanted; empty where none
+    /// does. Looks where the time passes the one wanted, and beside it: from one regime to another times jump.
+    private OptionalDouble find(double wanted, Steps steps, double now, DoubleFunction<Descent> change) {
+        OptionalDouble best = OptionalDouble.empty();
+        for (int part = 0; part < PARTS; part++) {
+            double from = steps.at(part);
+            double to = steps.at(part + 1);
+            double there = to;
+            if (early(change.apply(from), wanted) * early(change.apply(to), wanted) <= 0) {
+                boolean isEarly = early(change.apply(from), wanted) > 0;
+                there = Roots.end(at -> early(change.apply(at), wanted) > 0 == isEarly, from, to);
+            }
+            for (double beside : new double[] {-0.5, 0.5}) {
+                double set = steps.rounded(there + beside * steps.step);
+                boolean isNear = Math.abs(early(change.apply(set), wanted)) < NEAR_SHARE * wanted;
+                if (isNear && (best.isEmpty() || Math.abs(set - now) < Math.abs(best.getAsDouble() - now))) {
+                    best = OptionalDouble.of(set);
+                }
+            }
+        }
+        return best;
     }
 
     /// How long before the time wanted the front would be there; endless where it never is.

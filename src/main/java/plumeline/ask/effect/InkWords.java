@@ -2,6 +2,7 @@ package plumeline.ask.effect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Words;
 import plumeline.ink.Arrival;
@@ -83,9 +84,20 @@ final class InkWords {
             because.add("From above the surface a quarter to all of its push is left in the water (half is counted),"
                     + " and it takes bubbles along.");
         }
-        if (found.law() instanceof Prediction.Unknown(Regime _, Prediction.Limit limit, double given, double bound)) {
+        Optional<Prediction.Unknown> unknown = findUnknown();
+        if (unknown.isPresent()) {
+            double given = unknown.get().given();
+            double bound = unknown.get().bound();
             because.add(
-                    switch (limit) {
+                    switch (unknown.get().limit()) {
+                        case EXPONENT ->
+                            "The readings' depths grow as time to the power " + Print.number(given, 2)
+                                    + "; a front's as 0.5 to 0.75. They are of different takes, or misread: read one"
+                                    + " front again.";
+                        case READING ->
+                            "The reading shows the front at " + words.length(given) + ", and by the laws such light ink"
+                                    + " turns at " + words.length(bound)
+                                    + ": one of them is wrong. Weigh the ink again, or read a second depth.";
                         case HEIGHT ->
                             "From " + words.length(given) + " up the ink breaks into drops; laws are known to "
                                     + words.length(bound) + ".";
@@ -93,7 +105,8 @@ final class InkWords {
                             "From a slot it flows on behind its front; laws are known of slots squeezed out within "
                                     + InkInquiry.seconds(bound) + ".";
                         case PUFF_REYNOLDS ->
-                            "So little ink falls as a smooth ring, Reynolds number " + Print.number(given, 0)
+                            "So little ink, or ink so near to the water's density, falls as a smooth ring, Reynolds"
+                                    + " number " + Print.number(given, 0)
                                     + "; laws are known from " + Print.number(bound, 0) + " on.";
                     });
         }
@@ -102,7 +115,21 @@ final class InkWords {
         }
     }
 
+    private Optional<Prediction.Unknown> findUnknown() {
+        if (found.top() instanceof Arrival.Unknown(Prediction.Unknown reason)) {
+            return Optional.of(reason);
+        }
+        return found.law() instanceof Prediction.Unknown law ? Optional.of(law) : Optional.empty();
+    }
+
     private void sayFountain() {
+        if (release.speedMetresPerSecond() == 0) {
+            because.add("The ink is lighter than the water and has no push: it rises from the nozzle's tip.");
+            return;
+        }
+        if (FrontFit.isPossible(inputs.readings())) {
+            return;
+        }
         Estimate deepest = Ink.deepestMetres(descent, found.regime());
         because.add("The ink is lighter than the water: its push carries it down to about "
                 + words.length(deepest.value()) + " (four takes in five: " + words.length(deepest.low()) + " to "
@@ -124,6 +151,9 @@ final class InkWords {
     }
 
     private void sayInterval() {
+        if (found.top() instanceof Arrival.Unknown) {
+            return;
+        }
         if (FrontFit.isPossible(inputs.readings())) {
             FrontFit fit = FrontFit.of(inputs.readings());
             because.add("Times follow your " + inputs.readings().size() + " readings, z = "
@@ -133,7 +163,7 @@ final class InkWords {
             because.add("Your reading makes every time " + Print.number(found.scale(), 2)
                     + " times the law's; a second one, deeper, gives the curve.");
         }
-        if (found.top() instanceof Arrival.At) {
+        if (found.top() instanceof Arrival.At && !FrontFit.isPossible(inputs.readings())) {
             because.add("The laws' own interval bounds 80 %: published ranges of the coefficients, and what one take is"
                     + " off the next; one take's time is never surer than about ± 20 %.");
         }

@@ -32,6 +32,21 @@ final class InkQuestionTest {
         return answer("ink", ask("volume: 10 ml, " + HALF, "bore: 20 mm, speed: 0 mm/s", "100 mm", more));
     }
 
+    /// What is told to try is tried: past a border between regimes, and on what a syringe and a stopwatch can set.
+    @Test
+    void tries_areFoundPastABorder_andOnWholeSteps() {
+        String slow = "ink: {volume: 6 ml, density: 1.05 g/ml}\nwater: {depth: 320 mm}\nthing: {top_depth: 138 mm}\n"
+                + "wanted: 2.94 s\nnozzle: {bore: 6 mm, height: -18 mm, squeeze_time: 0.3 s}\n";
+        assertThat(answer("ink", slow).notes().attempts())
+                .anyMatch(text -> text.startsWith("Take 2 ml at the same speed: then it is there after 2.9 s"))
+                .anyMatch(text -> text.startsWith("Squeeze over "))
+                .noneMatch(text -> text.startsWith("No single change"));
+        String absurd = slow.replace("wanted: 2.94 s\n", "front: [[0.4 s, 60 mm], [40 s, 65 mm]]\n");
+        Answer answer = answer("ink", absurd);
+        assertThat(answer.verdict()).isEqualTo(Verdict.UNKNOWN);
+        assertThat(answer.notes().because()).anyMatch(text -> text.contains("read one front again"));
+    }
+
     @Test
     @Outside(
             source = "the project's check values on ink: V 10 ml, g' 0.5 m/s², α 0.25, k 0",
