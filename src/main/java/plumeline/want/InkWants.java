@@ -2,6 +2,7 @@ package plumeline.want;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import plumeline.geom.Body;
 import plumeline.geom.Bounds;
@@ -17,8 +18,6 @@ import plumeline.wet.Lacks;
 
 /// From a want on what is let go as written to one that can be judged, and what such wants say alike.
 final class InkWants {
-    private static final int TENTHS = 10;
-
     private InkWants() {}
 
     /// A part of a thing.
@@ -158,13 +157,9 @@ final class InkWants {
 
     /// How many takes in ten do something.
     static String odds(double share, String how) {
-        long tenths = Math.round(share * TENTHS);
-        String count = tenths >= TENTHS
-                ? "More than 9 takes in 10 are "
-                : tenths <= 0
-                        ? "Fewer than 1 take in 10 is "
-                        : tenths == 1 ? "About 1 take in 10 is " : "About " + tenths + " takes in 10 are ";
-        return count + how + ".";
+        String takes = Print.takesInTen(share);
+        String count = takes.substring(0, 1).toUpperCase(Locale.ROOT) + takes.substring(1);
+        return count + (takes.contains(" takes ") ? " are " : " is ") + how + ".";
     }
 
     /// Why a want that is met by the middle of an interval needn't be met by a take.
