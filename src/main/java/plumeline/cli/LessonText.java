@@ -201,7 +201,7 @@ final class LessonText {
                 isWidthRead
                         ? number(growth.times(100), 0, " mm") + " of half-width in 100 mm of way"
                         : "not known: read a width in the next take");
-        row("take to take", Print.share(lesson.learnt().takeScatter(), 0) + ", standard deviation");
+        row("take to take", "up to " + Print.number(lesson.learnt().takeRatio(), 1) + " times as long or as short");
         laws.assumed().forEach(assumed -> row("assumed", assumed));
     }
 
@@ -239,16 +239,16 @@ final class LessonText {
         switch (next.advice()) {
             case NextTry.Advice.NoWish() -> {}
             case NextTry.Advice.Keep(double odds) -> {
-                row("wanted", wanted + ": odds " + odds(odds));
-                row("change", "nothing: no single change betters the odds enough");
+                row("wanted", wanted + ": " + Print.takesInTen(odds));
+                row("change", "nothing: no single change helps enough to spend a take on it");
             }
             case NextTry.Advice.Untold(double odds) -> {
-                row("wanted", wanted + ": odds " + odds(odds));
+                row("wanted", wanted + ": " + Print.takesInTen(odds));
                 row("change", "not known: what was let go when the front was read isn't told; note a take");
             }
             case NextTry.Advice.Do(double odds, Change change) -> {
-                row("wanted", wanted + ": odds " + odds(odds));
-                row("change", words(change) + ", nothing else; odds " + odds(change.odds()));
+                row("wanted", wanted + ": " + Print.takesInTen(odds));
+                row("change", words(change) + ", nothing else: " + more(odds, change.odds()));
             }
         }
         double later = Math.rint((at.seconds() - next.seconds().value()) * 100) / 100;
@@ -256,22 +256,29 @@ final class LessonText {
             row(
                     "or",
                     "let go " + seconds(Math.abs(later)) + (later > 0 ? " later" : " earlier")
-                            + ", all else the same, for the same instant of the shot; odds "
-                            + odds(next.oddsLater(later, at)));
+                            + ", all else the same, for the same instant of the shot: "
+                            + Print.takesInTen(next.oddsLater(later, at)));
         }
     }
 
+    /// How many takes a change brings, which by tenths may be as many as before.
+    private static String more(double before, double after) {
+        String takes = Print.takesInTen(after);
+        return takes.equals(Print.takesInTen(before)) ? takes + " still, but some more" : takes;
+    }
+
+    /// What is changed, by its word in the lessons' text; what it is then, and now.
     private String words(Change change) {
         return switch (change.what()) {
             case HEIGHT ->
-                "nozzle " + print.length(Math.abs(change.to() - change.from()))
-                        + (change.to() > change.from() ? " higher" : " lower") + ", its mouth " + place(change.to())
-                        + " instead of " + print.length(Math.abs(change.from()))
-                        + (change.from() * change.to() > 0 ? "" : change.from() < 0 ? " under it" : " over it");
-            case VOLUME -> millilitres(change.to()) + " instead of " + millilitres(change.from());
-            case SQUEEZE -> "squeeze in " + seconds(change.to()) + " instead of " + seconds(change.from());
-            case SPEED -> speed(change.to()) + " out of the nozzle instead of " + speed(change.from());
-            case BORE -> "a nozzle of " + millimetres(change.to()) + " instead of " + millimetres(change.from());
+                "nozzle's mouth " + place(change.to()) + " instead of "
+                        + (change.from() * change.to() > 0
+                                ? print.length(Math.abs(change.from()))
+                                : place(change.from()));
+            case VOLUME -> "volume " + millilitres(change.to()) + " instead of " + millilitres(change.from());
+            case SQUEEZE -> "squeeze " + seconds(change.to()) + " instead of " + seconds(change.from());
+            case SPEED -> "push " + speed(change.to()) + " instead of " + speed(change.from());
+            case BORE -> "bore " + millimetres(change.to()) + " instead of " + millimetres(change.from());
         };
     }
 
@@ -295,9 +302,5 @@ final class LessonText {
 
     private static String seconds(double seconds) {
         return Print.seconds(seconds, seconds < 1 ? 2 : 1);
-    }
-
-    private static String odds(double odds) {
-        return odds < 0.01 ? "under 1 %" : odds > 0.99 ? "over 99 %" : Print.share(odds, 0);
     }
 }

@@ -38,11 +38,11 @@ public final class Learnt {
         return takes.size();
     }
 
-    /// Gives how far one take is from the next.
+    /// Gives how many times as long, or as short, as on the average a take is at most, four times in five.
     ///
-    /// @return standard deviation, share of the time
-    public double takeScatter() {
-        return learning.scatter();
+    /// @return ratio of times, > 1
+    public double takeRatio() {
+        return Math.exp(Gauss.EIGHTY * learning.scatter());
     }
 
     /// Predicts the front at a depth in the next take, as [Ink#predict(Descent, double)] does without takes.

@@ -246,6 +246,20 @@ public record Print(PaperUnit unit) {
         return number(share * 100, places) + " %";
     }
 
+    /// Says a share of takes as a crew counts them: `about 7 takes in 10`.
+    ///
+    /// @param share the share, 0 to 1
+    /// @return the words, in the middle of a sentence
+    public static String takesInTen(double share) {
+        long tenths = Math.round(10 * share);
+        if (tenths <= 0) {
+            return "fewer than 1 take in 10";
+        }
+        return tenths >= 10
+                ? "more than 9 takes in 10"
+                : "about " + tenths + (tenths == 1 ? " take" : " takes") + " in 10";
+    }
+
     /// Prints a time in seconds with this many decimals: `1.25 s`.
     ///
     /// @param seconds the time, finite

@@ -2,6 +2,7 @@ package plumeline.want;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import plumeline.geom.Body;
 import plumeline.geom.Bounds;
@@ -19,8 +20,6 @@ import plumeline.wet.Lacks;
 
 /// From a want on what is let go as written to one that can be judged, and what such wants say alike.
 final class InkWants {
-    private static final int TENTHS = 10;
-
     private InkWants() {}
 
     /// A part of a thing.
@@ -161,17 +160,14 @@ final class InkWants {
 
     /// How many takes in ten do something.
     static String odds(double share, String how) {
-        return takes(share) + (Math.round(share * TENTHS) > 1 ? " are " : " is ") + how + ".";
+        String takes = takes(share);
+        return takes + (takes.contains(" takes ") ? " are " : " is ") + how + ".";
     }
 
-    /// How many takes in ten.
+    /// How many takes in ten, at a sentence's start.
     static String takes(double share) {
-        long tenths = Math.round(share * TENTHS);
-        return tenths >= TENTHS
-                ? "More than 9 takes in 10"
-                : tenths <= 0
-                        ? "Fewer than 1 take in 10"
-                        : tenths == 1 ? "About 1 take in 10" : "About " + tenths + " takes in 10";
+        String takes = Print.takesInTen(share);
+        return takes.substring(0, 1).toUpperCase(Locale.ROOT) + takes.substring(1);
     }
 
     /// Why a want that is met by the middle of an interval needn't be met by a take.

@@ -69,8 +69,11 @@ final class LessonCommandTest {
                 .containsPattern(
                         "(?m)^Next take of plume, as planned: at bottle's top \\(70 mm deep\\) after 0\\.[0-9]+"
                                 + " s, four times in five between 0\\.[0-9]+ s and 0\\.[0-9]+ s$")
-                .containsPattern("(?m)^  wanted +0.4 s ± 0.15 s: odds [0-9]+ %$")
-                .containsPattern("(?m)^  change +.+$");
+                .containsPattern("(?m)^  take to take +up to 1\\.[0-9] times as long or as short$")
+                .containsPattern("(?m)^  wanted +0.4 s ± 0.15 s: about [1-9] takes in 10$")
+                .containsPattern("(?m)^  change +(nothing: .+|(nozzle's mouth|volume|squeeze|push|bore) .+ instead of"
+                        + " .+, nothing else: .+ takes? in 10.*)$")
+                .doesNotContain(" %");
         assertThat(Files.readString(lessons))
                 .contains("lessons: 1\nmeasured:\n  - take: 2\n    shot: plume\n    ink: rose_ink\n    volume: 3 ml\n")
                 .contains("    front: [[0.40 s ± 0.02 s, 70 mm ± 3 mm], [1.90 s, 188 mm]]\n")

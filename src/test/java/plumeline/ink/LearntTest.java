@@ -186,7 +186,7 @@ final class LearntTest {
         Estimate seconds = reached(learnt.predict(descent, 0.1)).seconds();
         assertThat(Math.log(seconds.value() / puff.findSeconds(0.1).orElseThrow()))
                 .isCloseTo(0, within(0.05));
-        double two = 1.2816 * Math.sqrt(2) * learnt.takeScatter();
+        double two = Math.sqrt(2) * Math.log(learnt.takeRatio());
         assertThat(Math.log(seconds.high() / seconds.value())).isCloseTo(two, within(0.1 * two));
     }
 
@@ -230,8 +230,9 @@ final class LearntTest {
             alike.add(new ReadTake(descent, 0.01, List.of(front(1.9)), List.of()));
             apart.add(new ReadTake(descent, 0.01, List.of(front(i % 2 == 0 ? 1.2 : 3)), List.of()));
         }
-        assertThat(Learnt.of(alike).takeScatter()).isLessThan(Learning.TAKE_SCATTER);
-        assertThat(Learnt.of(apart).takeScatter()).isGreaterThan(1.3 * Learning.TAKE_SCATTER);
+        double before = Math.log(Learnt.of(List.of()).takeRatio());
+        assertThat(Math.log(Learnt.of(alike).takeRatio())).isLessThan(before);
+        assertThat(Math.log(Learnt.of(apart).takeRatio())).isGreaterThan(1.3 * before);
     }
 
     private static ReadTake.FrontReading front(double seconds) {

@@ -157,4 +157,15 @@ final class PrintTest {
             Locale.setDefault(before);
         }
     }
+
+    @Test
+    void takesInTen_areWholeTakes_andNeverNoneOrAll() {
+        assertThat(Print.takesInTen(0)).isEqualTo("fewer than 1 take in 10");
+        assertThat(Print.takesInTen(0.049)).isEqualTo("fewer than 1 take in 10");
+        assertThat(Print.takesInTen(0.05)).isEqualTo("about 1 take in 10");
+        assertThat(Print.takesInTen(0.74)).isEqualTo("about 7 takes in 10");
+        assertThat(Print.takesInTen(0.949)).isEqualTo("about 9 takes in 10");
+        assertThat(Print.takesInTen(0.95)).isEqualTo("more than 9 takes in 10");
+        assertThat(Print.takesInTen(1)).isEqualTo("more than 9 takes in 10");
+    }
 }
