@@ -150,13 +150,29 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
                 Math.max(far, near));
     }
 
-    /// Gives how far nearer to the lens the nozzle stands than a body's middle, along the lens's axis.
+    /// Gives how far nearer to the lens the nozzle stands than a body's middle, level, however the lens is tipped.
     ///
     /// @param view how both are seen
     /// @param body a thing
     /// @return m, below 0 behind it
     public double aheadMetres(Projection view, Body body) {
-        return view.depth(body.middle()) - view.depth(mouth);
+        return level(view).dot(body.middle().minus(mouth));
+    }
+
+    /// Gives how far beside a body the plume goes down.
+    ///
+    /// @param body a thing
+    /// @param heightMetres where its front is then, over the table, m
+    /// @param radiusMetres how wide it is taken to be there to each side, m
+    /// @return m, below 0 where it meets the body or comes down on it
+    public double besideMetres(Body body, double heightMetres, double radiusMetres) {
+        return Clearance.toMetres(body, new Vec(mouth.x(), mouth.y(), heightMetres)) - radiusMetres;
+    }
+
+    /// Away from the lens, level.
+    private static Vec level(Projection view) {
+        Vec right = view.aim().right();
+        return new Vec(-right.y(), right.x(), 0).unit();
     }
 
     /// Gives how far before the lens the plume's axis is, at the surface or at the floor, whichever is nearer.
@@ -182,7 +198,7 @@ public record PlumePlace(Plume plume, TankWalls walls, Vec mouth) {
     /// @return where
     public Crossing crossing(Projection view, Vec place) {
         Vec right = view.aim().right();
-        Vec normal = new Vec(-right.y(), right.x(), 0).unit();
+        Vec normal = level(view);
         Vec from = view instanceof TankView tank
                 ? lastButOne(tank.path(place))
                 : view.aim().eye();

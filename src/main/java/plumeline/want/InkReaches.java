@@ -3,7 +3,6 @@ package plumeline.want;
 import java.util.Optional;
 import plumeline.geom.Body;
 import plumeline.geom.Clearance;
-import plumeline.geom.Vec;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
@@ -129,9 +128,8 @@ record InkReaches(
 
     private double besideMetres(Moments moments) {
         PlumePlace plume = plume(moments);
-        Vec mouth = plume.mouth();
-        Vec passing = new Vec(mouth.x(), mouth.y(), part.heightMetres(body(moments)));
-        return Clearance.toMetres(body(moments), passing) - radiusMetres(moments, plume);
+        Body body = body(moments);
+        return plume.besideMetres(body, part.heightMetres(body), radiusMetres(moments, plume));
     }
 
     @Override
@@ -148,10 +146,9 @@ record InkReaches(
     /// Where light ink turns before it is there.
     private Optional<String> findTurning(Moments moments, PaperUnit papers) {
         return way(moments) > 0 && arrival(moments) instanceof Arrival.Never(Estimate deepest)
-                ? Optional.of(ink.ink() + " is lighter than the water: it turns " + InkWants.depth(deepest, papers)
-                        + " under the surface, and " + name(moments) + " is "
-                        + Parts.distance(Parts.MILLIMETRES * depth(moments, plume(moments)), papers)
-                        + " under it. Make it heavier, by salt or sugar, or push it harder.")
+                ? Optional.of(InkWants.turns(ink.ink(), deepest, papers) + name(moments) + " is "
+                        + Parts.distance(Parts.MILLIMETRES * depth(moments, plume(moments)), papers) + " under it. "
+                        + InkWants.HEAVIER)
                 : Optional.empty();
     }
 

@@ -77,14 +77,33 @@ final class InkWants {
                     case InkRelease.Missing(InkRelease.Lack lack) ->
                         new NotComputed(line, Lacks.sentence(lack, stage.shot()));
                     case InkRelease.Known ink ->
-                        switch (line.word()) {
-                            case "ink_reaches" ->
-                                InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
-                            case "clear_until" -> ClearUntil.of(line, thing, ink);
-                            default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
-                        };
+                        findAfterEnd(stage)
+                                .<Want>map(why -> new NotComputed(line, why))
+                                .orElseGet(() -> ofInk(line, plan, stage, ink, elsewhere));
                 };
         };
+    }
+
+    private static Want ofInk(
+            WantLine line, Plan plan, Stage stage, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
+        int thing = stage.thingIndex(line.subjects().getFirst().name());
+        return switch (line.word()) {
+            case "ink_reaches" ->
+                InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
+            case "clear_until" -> ClearUntil.of(line, thing, ink);
+            default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
+        };
+    }
+
+    /// Why no ink is seen in a shot, however it falls; a still has no end.
+    private static Optional<String> findAfterEnd(Stage stage) {
+        double lasts = stage.retime().realSeconds((double) stage.frames());
+        double starts = stage.releaseSeconds();
+        return stage.frames() > 1 && starts >= lasts
+                ? Optional.of("The release is after the shot's end. It starts at " + Print.seconds(starts, 2)
+                        + " on the table, where the shot is over after " + Print.seconds(lasts, 2)
+                        + ": let it go earlier, or give the shot more frames.")
+                : Optional.empty();
     }
 
     private static final String DROPS =
@@ -139,6 +158,14 @@ final class InkWants {
             "Not computed: ink lighter than the water rises past the nozzle, and laws are of fronts that go down."
                     + " Time its rise in a take, or ask with everything upside down: as much denser, depths for heights"
                     + " over the nozzle.";
+
+    /// What helps ink that turns before it is there.
+    static final String HEAVIER = "Make it heavier, by salt or sugar, or push it harder.";
+
+    /// Where light ink turns; how deep it is wanted follows.
+    static String turns(String ink, Estimate deepest, PaperUnit papers) {
+        return ink + " is lighter than the water: it turns " + depth(deepest, papers) + " under the surface, and ";
+    }
 
     /// A depth as takes repeat it.
     static String depth(Estimate metres, PaperUnit papers) {

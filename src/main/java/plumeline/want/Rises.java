@@ -132,6 +132,11 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
     }
 
     @Override
+    public boolean isMeasured(Moments moments) {
+        return seconds() < Wants.Elsewhere.NEVER_SECONDS;
+    }
+
+    @Override
     public boolean restsOnMarks() {
         return false;
     }

@@ -9,6 +9,7 @@ import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
+import plumeline.ink.Ink;
 import plumeline.plan.Mark;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
@@ -24,8 +25,9 @@ import plumeline.stage.Stage;
 ///
 /// A simulation of the shot's ink decides where one was run; else the law: the front has passed the sight line to that
 /// height, and the plume is wide enough there. Margin in s: the time less when that is so, and no more than how much
-/// earlier the plume is wide enough. One part more, in mm, is none of the margin: how far the plume goes down before
-/// the thing. With a simulation how much earlier it is wide enough is none of the margin either, but bounds leeway: to
+/// earlier the plume is wide enough; where the mouth is under that sight line, how far under, as a time. One part more,
+/// in mm, is none of the margin: how far the plume goes down before the thing and clear of it, as what meets it or comes
+/// down on it is past the law. With a simulation how much earlier it is wide enough is none of the margin either, but bounds leeway: to
 /// where the law, too, has it cover enough, or no less than it has it cover where the simulation was run.
 ///
 /// @param line as written
@@ -35,6 +37,14 @@ import plumeline.stage.Stage;
 record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulation> simulation) implements Want {
     /// How much of its width veils it.
     private static final double SHARE = 0.5;
+
+    /// A front that would have to rise counts by its way at this speed, m/s, so that a search finds its way.
+    private static final double UPWARD_METRES_PER_SECOND = 0.1;
+
+    /// So far under the initial front there is something of a plume, m.
+    private static final double LEAST_METRES = 1e-4;
+
+    private static final String BY_LAW = " (ink_reaches and clear_until go by the law.)";
 
     /// What is to be veiled, and by when.
     ///
@@ -121,8 +131,10 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     /// @param sightMetres how deep the front is when it passes them, m below the surface
     /// @param wideMetres how deep it is once it is wide enough
     /// @param coveredShare how much of the width it covers where it passes them
-    /// @param aheadMetres how far before the thing it goes down
-    private record Veiling(double sightMetres, double wideMetres, double coveredShare, double aheadMetres) {}
+    /// @param aheadMetres how far before the thing its axis goes down
+    /// @param clearMetres the same less its half-width: below 0 where it meets the thing
+    private record Veiling(
+            double sightMetres, double wideMetres, double coveredShare, double aheadMetres, double clearMetres) {}
 
     private Veiling veiling(Moments moments, double wider) {
         Scene scene = moments.at(0);
@@ -130,12 +142,13 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         PlumePlace plume = plume(moments);
         Projection view = scene.view(body);
         if (Parts.inFrontMetres(scene, body) <= 0 || plume.leastDepthMetres(view) <= 0) {
-            return new Veiling(plume.floorMetres(), plume.floorMetres(), 0, -1);
+            return new Veiling(plume.floorMetres(), plume.floorMetres(), 0, -1, -1);
         }
         Vec right = view.aim().right();
         Vec middle = body.middle();
         Vec there = new Vec(middle.x(), middle.y(), at.part().heightMetres(body));
         double half = halfWidthMetres(body);
+        double ahead = plume.aheadMetres(view, body);
         PlumePlace.Crossing left = plume.crossing(view, there.minus(right.times(half)));
         PlumePlace.Crossing rightmost = plume.crossing(view, there.plus(right.times(half)));
         double sight = (left.depthMetres() + rightmost.depthMetres()) / 2;
@@ -144,16 +157,21 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         double to = Math.max(left.asideMetres(), rightmost.asideMetres());
         double covered = (Math.min(to, radius) - Math.max(from, -radius)) / (to - from);
         return new Veiling(
-                Math.clamp(sight, plume.plume().startMetres(), plume.floorMetres()),
+                Math.min(sight, plume.floorMetres()),
                 wideMetres(plume, from, to, wider),
                 covered,
-                plume.aheadMetres(view, body) - half);
+                Math.min(ahead, plume.besideMetres(body, there.z(), 0)),
+                Math.min(ahead, plume.besideMetres(body, there.z(), partRadius(plume, there.z(), wider))));
     }
 
     private static double radius(PlumePlace plume, double depth) {
         return plume.plume()
                 .radiusMetres(Math.max(depth, plume.plume().startMetres()))
                 .value();
+    }
+
+    private static double partRadius(PlumePlace plume, double heightMetres, double wider) {
+        return wider * radius(plume, plume.depthMetres(heightMetres));
     }
 
     private double halfWidthMetres(Body body) {
@@ -180,6 +198,11 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
                 plume.floorMetres());
     }
 
+    /// How far under the initial front the sight line is; not above 0 where no front passes it.
+    private double way(Moments moments, Veiling veiling) {
+        return veiling.sightMetres() - plume(moments).plume().startMetres();
+    }
+
     private Estimate seconds(Moments moments, double depth) {
         PlumePlace plume = plume(moments);
         double way = depth - plume.plume().startMetres();
@@ -196,14 +219,16 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     @Override
     public double[] parts(Moments moments) {
         Veiling veiling = veiling(moments, 1);
+        double way = way(moments, veiling);
+        boolean isCarried = simulation.map(one -> one.lawSeconds() > 0).orElse(true);
         double seconds = findSimulated(moments)
                 .orElseGet(() -> seconds(moments, veiling.sightMetres()))
                 .value();
         double lack = simulation.map(Simulation::lawLackSeconds).orElse(0.0);
         return new double[] {
-            at.bySeconds() - seconds,
+            isCarried && way <= 0 ? way / UPWARD_METRES_PER_SECOND : at.bySeconds() - seconds,
             wideSpareSeconds(moments, veiling) + lack,
-            Parts.MILLIMETRES * veiling.aheadMetres()
+            Parts.MILLIMETRES * (simulation.isPresent() ? veiling.aheadMetres() : veiling.clearMetres())
         };
     }
 
@@ -213,21 +238,82 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     }
 
     @Override
+    public boolean isMeasured(Moments moments) {
+        Optional<Estimate> simulated = findSimulated(moments);
+        if (simulated.isPresent()) {
+            return simulated.get().value() < Wants.Elsewhere.NEVER_SECONDS;
+        }
+        Veiling veiling = veiling(moments, 1);
+        return way(moments, veiling) <= 0
+                || Math.max(
+                                seconds(moments, veiling.sightMetres()).value(),
+                                seconds(moments, veiling.wideMetres()).value())
+                        < Wants.Elsewhere.NEVER_SECONDS;
+    }
+
+    /// How the plume goes down by the thing, as far as the law knows.
+    private enum Side {
+        BEFORE,
+        MEETING,
+        BEHIND
+    }
+
+    /// What meets the thing, or comes down on it, may come before it; wider, as takes differ, it must stay behind.
+    private Side side(Moments moments) {
+        if (veiling(moments, 1).clearMetres() > 0) {
+            return Side.BEFORE;
+        }
+        Scene scene = moments.at(0);
+        Body body = body(moments);
+        PlumePlace plume = plume(moments);
+        Projection view = scene.view(body);
+        if (Parts.inFrontMetres(scene, body) <= 0 || plume.leastDepthMetres(view) <= 0) {
+            return Side.BEHIND;
+        }
+        double height = at.part().heightMetres(body);
+        double depth = Math.max(plume.depthMetres(height), plume.plume().startMetres() + LEAST_METRES);
+        double widest = plume.plume().radiusMetres(depth).high();
+        double ahead = plume.aheadMetres(view, body);
+        boolean isBeside = ahead <= 0 && plume.besideMetres(body, height, widest) >= 0;
+        return isBeside || ahead + widest <= 0 ? Side.BEHIND : Side.MEETING;
+    }
+
+    private Optional<String> findMisplaced(Moments moments) {
+        return InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, at.thing()));
+    }
+
+    @Override
     public Optional<String> findUnknown(Moments moments) {
         if (findSimulated(moments).isPresent()) {
             return Optional.empty();
         }
-        PlumePlace plume = plume(moments);
-        Optional<String> place = InkWants.findMisplaced(plume, body(moments), Parts.name(moments, at.thing()));
-        double depth = Math.max(veiling(moments, 1).sightMetres(), plume.plume().startMetres() + 1e-4);
-        return place.isEmpty() && plume.plume().arrival(depth) instanceof Arrival.Unknown(var reason)
-                ? Optional.of(InkWants.unknown(reason))
-                : place;
+        Optional<String> place = findMisplaced(moments);
+        if (place.isPresent()) {
+            return place;
+        }
+        Veiling veiling = veiling(moments, 1);
+        if (way(moments, veiling) <= 0) {
+            return ink.isLight() ? Optional.of(InkWants.RISING) : Optional.empty();
+        }
+        if (plume(moments).plume().arrival(veiling.sightMetres()) instanceof Arrival.Unknown(var reason)) {
+            return Optional.of(InkWants.unknown(reason));
+        }
+        String name = Parts.name(moments, at.thing());
+        return side(moments) == Side.MEETING
+                ? Optional.of("Not computed: the plume meets " + name + " or comes down on it, and its law is of open"
+                        + " water. Simulate it, ./plumeline ink, or move the nozzle ahead of " + name
+                        + " by more than the plume's half-width there, "
+                        + Print.number(
+                                Parts.MILLIMETRES
+                                        * partRadius(plume(moments), at.part().heightMetres(body(moments)), 1),
+                                0)
+                        + " mm.")
+                : Optional.empty();
     }
 
     @Override
     public Optional<String> findLack(Moments moments) {
-        return findSimulated(moments).isEmpty() && veiling(moments, 1).aheadMetres() <= 0
+        return findSimulated(moments).isEmpty() && findMisplaced(moments).isEmpty() && side(moments) == Side.BEHIND
                 ? Optional.of("The ink doesn't go down before " + Parts.name(moments, at.thing())
                         + " as the camera sees it: bring the nozzle farther forward.")
                 : Optional.empty();
@@ -239,13 +325,22 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         String wanted = "; wanted by " + Print.seconds(at.bySeconds(), 2) + ".";
         Optional<Estimate> simulated = findSimulated(moments);
         if (simulated.isPresent()) {
-            return Optional.of(
-                    simulated.get().value() >= Wants.Elsewhere.NEVER_SECONDS
-                            ? "In the simulation " + part + " isn't veiled" + wanted
-                            : "In the simulation " + part + " is veiled after " + InkWants.interval(simulated.get())
-                                    + wanted);
+            String veiled = simulated.get().value() >= Wants.Elsewhere.NEVER_SECONDS
+                    ? " isn't veiled"
+                    : " is veiled after " + InkWants.interval(simulated.get());
+            return Optional.of("In the simulation " + part + veiled + wanted + BY_LAW);
         }
         Veiling veiling = veiling(moments, 1);
+        double way = way(moments, veiling);
+        if (way <= 0) {
+            return Optional.of("The nozzle's mouth is " + Parts.distance(Parts.MILLIMETRES * way, papers)
+                    + " under the camera's sight line to " + part + ": no front passes it. Raise the nozzle.");
+        }
+        if (plume(moments).plume().arrival(veiling.sightMetres()) instanceof Arrival.Never(Estimate deepest)) {
+            return Optional.of(InkWants.turns(ink.ink(), deepest, papers) + "the camera's sight line to " + part
+                    + " passes " + Parts.distance(Parts.MILLIMETRES * veiling.sightMetres(), papers)
+                    + " under it: it never veils it. " + InkWants.HEAVIER);
+        }
         Estimate passes = seconds(moments, veiling.sightMetres());
         if (veiling.coveredShare() < SHARE) {
             return Optional.of("The plume is too narrow before " + part + ": it covers "
@@ -267,7 +362,10 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         Veiling veiling = veiling(moments, 1);
         PlumePlace plume = plume(moments);
         Estimate radius = plume.plume()
-                .radiusMetres(Math.max(veiling.sightMetres(), plume.plume().startMetres() + 1e-4));
+                .radiusMetres(Math.max(veiling.sightMetres(), plume.plume().startMetres() + LEAST_METRES));
+        if (plume.plume().comingShare(veiling.sightMetres()) < Ink.SURE_SHARE) {
+            return Optional.of("Lighter than the water, it turns before it is there in some takes.");
+        }
         boolean isMaybeNarrow = veiling(moments, radius.low() / radius.value()).coveredShare() < SHARE;
         return isMaybeNarrow || seconds(moments, veiling.sightMetres()).high() > at.bySeconds()
                 ? Optional.of(InkWants.spreadReaches(ink))
@@ -278,11 +376,18 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     public Optional<String> findCaution(Moments moments) {
         Optional<Estimate> simulated = findSimulated(moments);
         Veiling veiling = veiling(moments, 1);
-        if (simulated.isEmpty() && (veiling.coveredShare() < SHARE || veiling.aheadMetres() <= 0)) {
-            return InkWants.findCaution("", ink, plume(moments));
+        if (simulated.isPresent()) {
+            return Optional.of(InkWants.odds(simulated.get().oddsUnder(at.bySeconds()), "veiled by then"));
         }
-        Estimate seconds = simulated.orElseGet(() -> seconds(moments, veiling.sightMetres()));
-        String odds = InkWants.odds(seconds.oddsUnder(at.bySeconds()), "veiled by then");
-        return simulated.isPresent() ? Optional.of(odds) : InkWants.findCaution(odds, ink, plume(moments));
+        PlumePlace plume = plume(moments);
+        if (way(moments, veiling) <= 0 || veiling.coveredShare() < SHARE || side(moments) != Side.BEFORE) {
+            return InkWants.findCaution("", ink, plume);
+        }
+        double coming = plume.plume().comingShare(veiling.sightMetres());
+        Estimate seconds = seconds(moments, veiling.sightMetres());
+        String odds = seconds.value() >= Wants.Elsewhere.NEVER_SECONDS
+                ? InkWants.takes(coming) + " may come so deep."
+                : InkWants.odds(coming * seconds.oddsUnder(at.bySeconds()), "veiled by then");
+        return InkWants.findCaution(odds, ink, plume);
     }
 }

@@ -207,6 +207,99 @@ final class InkWantsTest {
         assertThat(soon.margin()).isCloseTo(0.3 - seconds(70), within(1e-4));
     }
 
+    /// With the mouth so near before the face, over it or behind it, the plume meets the thing: open water's law is not
+    /// known there. 26 mm of half-width at the middle, the face at y ± 21 mm.
+    @ParameterizedTest
+    @CsvSource({
+        "-26 mm, MEETS", "-21 mm, MEETS", "0 mm, MEETS", "15 mm, MEETS", "25 mm, MEETS",
+        "-60 mm, known", "35 mm, BEHIND", "80 mm, BEHIND"
+    })
+    void veiledBy_whereThePlumeMeetsTheThing_isUnknown_andFailsOnlyBehind(String y, String is) {
+        Inked inked = Inked.of("ink: read, at: [0 mm, " + y + ", 298 mm]", "{veiled_by: hero, time: 2 s}");
+        String meets = "Not computed: the plume meets hero or comes down on it, and its law is of open water. Simulate"
+                + " it, ./plumeline ink, or move the nozzle ahead of hero by more than the plume's half-width there,"
+                + " 26 mm.";
+        if (is.equals("BEHIND")) {
+            assertThat(inked.lack()).startsWith("The ink doesn't go down before hero");
+        } else {
+            assertThat(inked.unknown()).isEqualTo(is.equals("MEETS") ? meets : "known");
+            assertThat(inked.want((_, _, _) -> Optional.empty()).findLack(inked.moments()))
+                    .isEmpty();
+        }
+        assertThat(inked.want(new Simulated(0.5)).findUnknown(inked.moments())).isEmpty();
+        assertThat(inked.want(new Simulated(0.5)).findLack(inked.moments())).isEmpty();
+    }
+
+    /// Whoever looks down on it: ahead of it is level, not along the tipped axis.
+    @Test
+    void veiledBy_lookedDownOn_theMouthOverTheThingIsNotBeforeIt() {
+        Inked down = Inked.changed(
+                "ink: read, at: [0 mm, 5 mm, 298 mm]",
+                "{veiled_by: hero, part: top, time: 2 s}",
+                "at: [0 mm, -1100 mm, 198 mm], aim: ahead",
+                "at: [0 mm, -1100 mm, 400 mm], aim: hero");
+        assertThat(down.unknown()).startsWith("Not computed: the plume meets hero");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'0 mm, -70 mm, 480 mm', breaks into drops",
+        "'0 mm, 5 mm, 150 mm', is inside hero",
+        "'0 mm, -200 mm, 298 mm', outside the tank's glass",
+        "'0 mm, 200 mm, 298 mm', outside the tank's glass"
+    })
+    void veiledBy_aMouthOutOfPlace_isUnknownAsForTheOthers(String at, String why) {
+        Inked inked = Inked.of("ink: read, at: [" + at + "]", "{veiled_by: hero, time: 1 s}");
+        assertThat(inked.unknown()).contains(why);
+        assertThat(inked.want((_, _, _) -> Optional.empty()).findLack(inked.moments()))
+                .isEmpty();
+    }
+
+    @Test
+    void veiledBy_inkThatTurnsBefore_neverDoes_andHasNoMargin() {
+        Inked light = Inked.of(MIXED.replace("mixed", "light"), "{veiled_by: hero, part: base, time: 5 s}");
+        assertThat(light.standing())
+                .startsWith("light is lighter than the water: it turns about ")
+                .contains("sight line to hero's base", "never veils it")
+                .doesNotContain("600 s");
+        assertThat(light.want((_, _, _) -> Optional.empty()).isMeasured(light.moments()))
+                .isFalse();
+        assertThat(light.margin()).isNegative();
+        assertThat(light.caution()).contains("may come so deep");
+        Inked dense = Inked.of(MIXED, "{veiled_by: hero, part: base, time: 5 s}");
+        assertThat(dense.want((_, _, _) -> Optional.empty()).isMeasured(dense.moments()))
+                .isTrue();
+    }
+
+    /// Seen level with the top, which is at 198 mm.
+    @Test
+    void veiledBy_aMouthUnderTheSightLine_fails_andSaysSo() {
+        Inked below = Inked.of(AHEAD.replace("298 mm", "180 mm"), "{veiled_by: hero, part: top, time: 1 s}");
+        assertThat(below.unknown()).isEqualTo("known");
+        assertThat(below.margin()).isNegative();
+        assertThat(below.standing())
+                .isEqualTo("The nozzle's mouth is 18 mm under the camera's sight line to hero's top: no front passes"
+                        + " it. Raise the nozzle.");
+        Inked rising = Inked.of(
+                MIXED.replace("mixed", "light").replace("258 mm", "180 mm"),
+                "{veiled_by: hero, part: top, time: 1 s}");
+        assertThat(rising.unknown()).startsWith("Not computed: ink lighter than the water rises");
+    }
+
+    /// 96 frames at 24 a second are 4 s.
+    @ParameterizedTest
+    @CsvSource({"ink_reaches, after", "clear_until, time", "veiled_by, time"})
+    void aReleaseAfterTheShotsEnd_isUnknown(String word, String time) {
+        String want = "{" + word + ": hero, " + time + ": 0.4 s}";
+        assertThat(Inked.of(AHEAD.replace("start: 0.2 s", "start: 4 s"), want).unknown())
+                .isEqualTo("The release is after the shot's end. It starts at 4 s on the table, where the shot is over"
+                        + " after 4 s: let it go earlier, or give the shot more frames.");
+        assertThat(Inked.of(AHEAD.replace("start: 0.2 s", "start: 3.9 s"), want).unknown())
+                .isEqualTo("known");
+        assertThat(Inked.changed(AHEAD, want, "frames: 96", "frames: 1").unknown())
+                .isEqualTo("known");
+    }
+
     /// What takes taught goes over to another volume: more ink comes sooner, and is less sure than the same again.
     @Test
     void inkReaches_afterTakes_countsWhatWasLetGo() {
@@ -327,7 +420,7 @@ final class InkWantsTest {
         assertThat(want.findStanding(moments, plumeline.quantity.PaperUnit.MILLIMETRES)
                         .orElseThrow())
                 .isEqualTo("In the simulation hero's middle is veiled after 0.9 s (four takes in five: 0.8 s to 1 s);"
-                        + " wanted by 1.2 s.");
+                        + " wanted by 1.2 s. (ink_reaches and clear_until go by the law.)");
         assertThat(want.findTight(moments)).isEmpty();
     }
 

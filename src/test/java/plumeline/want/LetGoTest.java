@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import plumeline.fall.Medium;
 import plumeline.fall.Rise;
@@ -182,6 +183,12 @@ final class LetGoTest {
         assertThat(Inked.of("thing: hero", "{rises: hero, by: 60 mm, within: 1 s}")
                         .lack())
                 .isEqualTo("hero sinks by 64 g: it won't rise. Take weight out, or leave air in.");
+        Inked sinks = Inked.of("thing: hero", "{rises: hero, by: 60 mm, within: 1 s}");
+        assertThat(sinks.want((_, _, _) -> Optional.empty()).isMeasured(sinks.moments()))
+                .isFalse();
+        Inked floats = risingIn("100 g", "");
+        assertThat(floats.want((_, _, _) -> Optional.empty()).isMeasured(floats.moments()))
+                .isTrue();
         assertThat(Inked.of("ink: read, at: [0 mm, -70 mm, 298 mm]", "{rises: hero, by: 60 mm, within: 1 s}")
                         .unknown())
                 .startsWith("Nothing lets hero go");
