@@ -26,9 +26,10 @@ import plumeline.stage.Stage;
 /// A simulation of the shot's ink decides where one was run; else the law: the front has passed the sight line to that
 /// height, and the plume is wide enough there. Margin in s: the time less when that is so, and no more than how much
 /// earlier the plume is wide enough; where the mouth is under that sight line, how far under, as a time. One part more,
-/// in mm, is none of the margin: how far the plume goes down before the thing and clear of it, as what meets it or comes
-/// down on it is past the law. With a simulation how much earlier it is wide enough is none of the margin either, but bounds leeway: to
-/// where the law, too, has it cover enough, or no less than it has it cover where the simulation was run.
+/// in mm, is none of the margin: how far the plume goes down before the thing and clear of it, as what meets it or
+/// comes down on it is past the law. With a simulation how much earlier it is wide enough is none of the margin either,
+/// but bounds leeway: to where the law, too, has it cover enough, or no less than it has it cover where the simulation
+/// was run.
 ///
 /// @param line as written
 /// @param at what is to be veiled, and by when
