@@ -85,12 +85,10 @@ final class InkWants {
         };
     }
 
-    private static Want ofInk(
-            WantLine line, Plan plan, Stage stage, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
+    private static Want ofInk(WantLine line, Plan plan, Stage stage, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
         int thing = stage.thingIndex(line.subjects().getFirst().name());
         return switch (line.word()) {
-            case "ink_reaches" ->
-                InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
+            case "ink_reaches" -> InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
             case "clear_until" -> ClearUntil.of(line, thing, ink);
             default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
         };

@@ -211,8 +211,14 @@ final class InkWantsTest {
     /// known there. 26 mm of half-width at the middle, the face at y ± 21 mm.
     @ParameterizedTest
     @CsvSource({
-        "-26 mm, MEETS", "-21 mm, MEETS", "0 mm, MEETS", "15 mm, MEETS", "25 mm, MEETS",
-        "-60 mm, known", "35 mm, BEHIND", "80 mm, BEHIND"
+        "-26 mm, MEETS",
+        "-21 mm, MEETS",
+        "0 mm, MEETS",
+        "15 mm, MEETS",
+        "25 mm, MEETS",
+        "-60 mm, known",
+        "35 mm, BEHIND",
+        "80 mm, BEHIND"
     })
     void veiledBy_whereThePlumeMeetsTheThing_isUnknown_andFailsOnlyBehind(String y, String is) {
         Inked inked = Inked.of("ink: read, at: [0 mm, " + y + ", 298 mm]", "{veiled_by: hero, time: 2 s}");
@@ -281,8 +287,7 @@ final class InkWantsTest {
                 .isEqualTo("The nozzle's mouth is 18 mm under the camera's sight line to hero's top: no front passes"
                         + " it. Raise the nozzle.");
         Inked rising = Inked.of(
-                MIXED.replace("mixed", "light").replace("258 mm", "180 mm"),
-                "{veiled_by: hero, part: top, time: 1 s}");
+                MIXED.replace("mixed", "light").replace("258 mm", "180 mm"), "{veiled_by: hero, part: top, time: 1 s}");
         assertThat(rising.unknown()).startsWith("Not computed: ink lighter than the water rises");
     }
 
