@@ -4,9 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Projection;
-import plumeline.geom.Solid;
-import plumeline.geom.Vec;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
@@ -15,10 +12,8 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
-import plumeline.roots.Roots;
 import plumeline.stage.InkRelease;
 import plumeline.stage.PlumePlace;
-import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
 /// Ink veils a part of a thing by a time: it covers half of its width at that height as the lens sees it.
@@ -36,14 +31,8 @@ import plumeline.stage.Stage;
 /// @param ink the ink
 /// @param simulation what one of the marks as they are written gave
 record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulation> simulation) implements Want {
-    /// How much of its width veils it.
-    private static final double SHARE = 0.5;
-
     /// A front that would have to rise counts by its way at this speed, m/s, so that a search finds its way.
     private static final double UPWARD_METRES_PER_SECOND = 0.1;
-
-    /// So far under the initial front there is something of a plume, m.
-    private static final double LEAST_METRES = 1e-4;
 
     private static final String BY_LAW = " (ink_reaches and clear_until go by the law.)";
 
@@ -127,76 +116,8 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
                 : one.seconds());
     }
 
-    /// How the plume stands to the sight lines to that height.
-    ///
-    /// @param sightMetres how deep the front is when it passes them, m below the surface
-    /// @param wideMetres how deep it is once it is wide enough
-    /// @param coveredShare how much of the width it covers where it passes them
-    /// @param aheadMetres how far before the thing its axis goes down
-    /// @param clearMetres the same less its half-width: below 0 where it meets the thing
-    private record Veiling(
-            double sightMetres, double wideMetres, double coveredShare, double aheadMetres, double clearMetres) {}
-
     private Veiling veiling(Moments moments, double wider) {
-        Scene scene = moments.at(0);
-        Body body = body(moments);
-        PlumePlace plume = plume(moments);
-        Projection view = scene.view(body);
-        if (Parts.inFrontMetres(scene, body) <= 0 || plume.leastDepthMetres(view) <= 0) {
-            return new Veiling(plume.floorMetres(), plume.floorMetres(), 0, -1, -1);
-        }
-        Vec right = view.aim().right();
-        Vec middle = body.middle();
-        Vec there = new Vec(middle.x(), middle.y(), at.part().heightMetres(body));
-        double half = halfWidthMetres(body);
-        double ahead = plume.aheadMetres(view, body);
-        PlumePlace.Crossing left = plume.crossing(view, there.minus(right.times(half)));
-        PlumePlace.Crossing rightmost = plume.crossing(view, there.plus(right.times(half)));
-        double sight = (left.depthMetres() + rightmost.depthMetres()) / 2;
-        double radius = wider * radius(plume, sight);
-        double from = Math.min(left.asideMetres(), rightmost.asideMetres());
-        double to = Math.max(left.asideMetres(), rightmost.asideMetres());
-        double covered = (Math.min(to, radius) - Math.max(from, -radius)) / (to - from);
-        return new Veiling(
-                Math.min(sight, plume.floorMetres()),
-                wideMetres(plume, from, to, wider),
-                covered,
-                Math.min(ahead, plume.besideMetres(body, there.z(), 0)),
-                Math.min(ahead, plume.besideMetres(body, there.z(), partRadius(plume, there.z(), wider))));
-    }
-
-    private static double radius(PlumePlace plume, double depth) {
-        return plume.plume()
-                .radiusMetres(Math.max(depth, plume.plume().startMetres()))
-                .value();
-    }
-
-    private static double partRadius(PlumePlace plume, double heightMetres, double wider) {
-        return wider * radius(plume, plume.depthMetres(heightMetres));
-    }
-
-    private double halfWidthMetres(Body body) {
-        return switch (body.solid()) {
-            case Solid.Box box -> box.widthMetres() / 2;
-            case Solid.Revolved round ->
-                round.radiusAtMetres(
-                        switch (at.part()) {
-                            case TOP -> round.heightMetres();
-                            case MIDDLE -> round.heightMetres() / 2;
-                            case BASE -> 0;
-                        });
-        };
-    }
-
-    /// The depth at which the plume covers the share of a span beside its axis; the floor's where it never does.
-    private static double wideMetres(PlumePlace plume, double from, double to, double wider) {
-        return Roots.end(
-                depth -> {
-                    double radius = wider * radius(plume, depth);
-                    return Math.min(to, radius) - Math.max(from, -radius) < SHARE * (to - from);
-                },
-                plume.plume().startMetres(),
-                plume.floorMetres());
+        return Veiling.of(plume(moments), moments.at(0), body(moments), at.part(), wider);
     }
 
     /// How far under the initial front the sight line is; not above 0 where no front passes it.
@@ -252,31 +173,8 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
                         < Wants.Elsewhere.NEVER_SECONDS;
     }
 
-    /// How the plume goes down by the thing, as far as the law knows.
-    private enum Side {
-        BEFORE,
-        MEETING,
-        BEHIND
-    }
-
-    /// What meets the thing, or comes down on it, may come before it; wider, as takes differ, it must stay behind.
-    private Side side(Moments moments) {
-        if (veiling(moments, 1).clearMetres() > 0) {
-            return Side.BEFORE;
-        }
-        Scene scene = moments.at(0);
-        Body body = body(moments);
-        PlumePlace plume = plume(moments);
-        Projection view = scene.view(body);
-        if (Parts.inFrontMetres(scene, body) <= 0 || plume.leastDepthMetres(view) <= 0) {
-            return Side.BEHIND;
-        }
-        double height = at.part().heightMetres(body);
-        double depth = Math.max(plume.depthMetres(height), plume.plume().startMetres() + LEAST_METRES);
-        double widest = plume.plume().radiusMetres(depth).high();
-        double ahead = plume.aheadMetres(view, body);
-        boolean isBeside = ahead <= 0 && plume.besideMetres(body, height, widest) >= 0;
-        return isBeside || ahead + widest <= 0 ? Side.BEHIND : Side.MEETING;
+    private Veiling.Side side(Moments moments) {
+        return Veiling.side(plume(moments), moments.at(0), body(moments), at.part());
     }
 
     private Optional<String> findMisplaced(Moments moments) {
@@ -300,13 +198,14 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
             return Optional.of(InkWants.unknown(reason));
         }
         String name = Parts.name(moments, at.thing());
-        return side(moments) == Side.MEETING
+        return side(moments) == Veiling.Side.MEETING
                 ? Optional.of("Not computed: the plume meets " + name + " or comes down on it, and its law is of open"
                         + " water. Simulate it, ./plumeline ink, or move the nozzle ahead of " + name
                         + " by more than the plume's half-width there, "
                         + Print.number(
                                 Parts.MILLIMETRES
-                                        * partRadius(plume(moments), at.part().heightMetres(body(moments)), 1),
+                                        * Veiling.radiusMetres(
+                                                plume(moments), at.part().heightMetres(body(moments))),
                                 0)
                         + " mm.")
                 : Optional.empty();
@@ -314,7 +213,9 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
 
     @Override
     public Optional<String> findLack(Moments moments) {
-        return findSimulated(moments).isEmpty() && findMisplaced(moments).isEmpty() && side(moments) == Side.BEHIND
+        return findSimulated(moments).isEmpty()
+                        && findMisplaced(moments).isEmpty()
+                        && side(moments) == Veiling.Side.BEHIND
                 ? Optional.of("The ink doesn't go down before " + Parts.name(moments, at.thing())
                         + " as the camera sees it: bring the nozzle farther forward.")
                 : Optional.empty();
@@ -343,7 +244,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
                     + " under it: it never veils it. " + InkWants.HEAVIER);
         }
         Estimate passes = seconds(moments, veiling.sightMetres());
-        if (veiling.coveredShare() < SHARE) {
+        if (veiling.coveredShare() < Veiling.SHARE) {
             return Optional.of("The plume is too narrow before " + part + ": it covers "
                     + Print.share(Math.max(0, veiling.coveredShare()), 0)
                     + " of its width there, half is asked for. Move the nozzle toward the camera, or to its middle;"
@@ -363,11 +264,11 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         Veiling veiling = veiling(moments, 1);
         PlumePlace plume = plume(moments);
         Estimate radius = plume.plume()
-                .radiusMetres(Math.max(veiling.sightMetres(), plume.plume().startMetres() + LEAST_METRES));
+                .radiusMetres(Math.max(veiling.sightMetres(), plume.plume().startMetres() + Veiling.LEAST_METRES));
         if (plume.plume().comingShare(veiling.sightMetres()) < Ink.SURE_SHARE) {
             return Optional.of("Lighter than the water, it turns before it is there in some takes.");
         }
-        boolean isMaybeNarrow = veiling(moments, radius.low() / radius.value()).coveredShare() < SHARE;
+        boolean isMaybeNarrow = veiling(moments, radius.low() / radius.value()).coveredShare() < Veiling.SHARE;
         return isMaybeNarrow || seconds(moments, veiling.sightMetres()).high() > at.bySeconds()
                 ? Optional.of(InkWants.spreadReaches(ink))
                 : Optional.empty();
@@ -381,7 +282,9 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
             return Optional.of(InkWants.odds(simulated.get().oddsUnder(at.bySeconds()), "veiled by then"));
         }
         PlumePlace plume = plume(moments);
-        if (way(moments, veiling) <= 0 || veiling.coveredShare() < SHARE || side(moments) != Side.BEFORE) {
+        if (way(moments, veiling) <= 0
+                || veiling.coveredShare() < Veiling.SHARE
+                || side(moments) != Veiling.Side.BEFORE) {
             return InkWants.findCaution("", ink, plume);
         }
         double coming = plume.plume().comingShare(veiling.sightMetres());

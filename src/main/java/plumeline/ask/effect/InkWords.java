@@ -136,7 +136,9 @@ final class InkWords {
                 + words.length(deepest.high()) + "), then it rises as a fountain.");
         double share = found.comingShare();
         if (share > 1 - Ink.SURE_SHARE && share < Ink.SURE_SHARE) {
-            because.add("About " + Math.round(share * 10) + " takes in 10 come to the thing's top at all.");
+            long tenths = Math.round(share * 10);
+            because.add("About " + tenths + (tenths == 1 ? " take in 10 comes" : " takes in 10 come")
+                    + " to the thing's top at all.");
         }
     }
 

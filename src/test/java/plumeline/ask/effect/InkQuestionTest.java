@@ -9,6 +9,8 @@ import static plumeline.ask.Asking.spread;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import plumeline.answer.Answer;
 import plumeline.answer.Answer.Assumed;
@@ -178,6 +180,20 @@ final class InkQuestionTest {
         assertThat(answer.notes().because()).anyMatch(line -> line.contains("rises as a fountain"));
         String speed = answer.notes().attempts().getFirst().replaceAll("Push it at (\\d+ mm/s) or faster.*", "$1");
         assertThat(answer("ink", text.formatted(speed)).verdict()).isNotEqualTo(Verdict.FAILS);
+    }
+
+    /// One of ten comes.
+    @Test
+    void lightInk_thatComesInFewTakes_isCounted() {
+        String text = ask("volume: 5 ml, recipe: {alcohol: 40 %%}", "bore: 4 mm, speed: %d mm/s", "120 mm", "");
+        String all = IntStream.rangeClosed(20, 80)
+                .mapToObj(speed -> answer("ink", text.formatted(10 * speed)).notes())
+                .flatMap(notes -> notes.because().stream())
+                .filter(line -> line.contains("thing's top at all"))
+                .collect(Collectors.joining("\n"));
+        assertThat(all)
+                .contains("About 1 take in 10 comes to the thing's top at all.")
+                .doesNotContain("About 1 takes");
     }
 
     @Test
