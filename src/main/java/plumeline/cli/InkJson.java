@@ -107,10 +107,10 @@ final class InkJson {
         out.writeEndObject();
     }
 
-    /// One value a frame; null while there is no ink.
+    /// One value a frame, as far as all tries go; null while there is no ink.
     private void series(String name, IntFunction<Lengths> at) {
         List<Lengths> all =
-                IntStream.range(0, record.longestFrames()).mapToObj(at).toList();
+                IntStream.range(0, record.shortestFrames()).mapToObj(at).toList();
         out.writeObjectPropertyStart(name);
         millimetres("value", all, Lengths::middle);
         millimetres("low", all, Lengths::low);

@@ -43,8 +43,8 @@ final class InkText {
 
     private String all() {
         int runs = record.runs().size();
-        lines.add(answer.of().title() + ": ink, " + runs + (runs == 1 ? " try" : " tries") + " of "
-                + seconds((record.shortestFrames() - 1) / record.head().framesPerSecond()) + " from the release");
+        lines.add(answer.of().title() + ": ink, " + runs + (runs == 1 ? " try" : " tries") + " of " + followed()
+                + " from the release");
         row("front at", "median", "80 % of takes");
         for (Subject subject : record.subjects()) {
             for (Subject.Part part : Subject.Part.values()) {
@@ -65,6 +65,14 @@ final class InkText {
         return String.join("\n", lines) + "\n";
     }
 
+    /// How long the tries are, not rounded up: what is "not by" the end of the shortest names the same time.
+    private String followed() {
+        double rate = record.head().framesPerSecond();
+        String shortest = down((record.shortestFrames() - 1) / rate);
+        String longest = down((record.longestFrames() - 1) / rate);
+        return shortest.equals(longest) ? shortest : shortest + " to " + longest;
+    }
+
     private void row(String label, String middle, String interval) {
         lines.add(("  " + Commands.column(label, LABEL) + Commands.column(middle, MIDDLE) + interval).stripTrailing());
     }
@@ -82,10 +90,10 @@ final class InkText {
                 interval);
     }
 
-    /// How deep and how wide, at some round times.
+    /// How deep and how wide, at some round times to which all tries go.
     private void front() {
         double rate = record.head().framesPerSecond();
-        double last = (record.longestFrames() - 1) / rate;
+        double last = (record.shortestFrames() - 1) / rate;
         double every = last / ROWS;
         for (double round : ROUND_SECONDS) {
             if (round >= last / ROWS) {

@@ -33,7 +33,8 @@ public record InkCourse(double cellMetres, long seed, Until until) {
             }
         }
 
-        /// To the shot's last frame; and on until the ink is on the floor, for as long again at most.
+        /// To the shot's last frame; and on until the ink is on the floor and a fifth longer, so that its front is seen
+        /// there, for as long again at most.
         record ShotAndFloor() implements Until {}
     }
 

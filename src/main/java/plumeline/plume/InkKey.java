@@ -69,7 +69,9 @@ public record InkKey(String hex) {
         return switch (course.until()) {
             case InkCourse.Until.Time(double seconds) -> text.number(seconds).key();
             case InkCourse.Until.ShotAndFloor() ->
-                text.word("floor").number(shot.timing().shotSeconds()).key();
+                text.word("floor and a fifth")
+                        .number(shot.timing().shotSeconds())
+                        .key();
         };
     }
 

@@ -273,29 +273,26 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
         return runs.stream().mapToInt(Run::frames).max().orElseThrow();
     }
 
-    /// How deep the front is below the surface. A run that has ended counts as it was at its end.
+    /// How deep the front is below the surface.
     ///
-    /// @param frame the frame
+    /// @param frame the frame, one that all runs have
     /// @return the depths of those runs in which ink is seen
     public Lengths depth(int frame) {
         List<Double> depths = new ArrayList<>();
         for (Run run : runs) {
-            run.lowMetres(Math.min(frame, run.frames() - 1))
-                    .ifPresent(low -> depths.add(head.levels().depthMetres() - low));
+            run.lowMetres(frame).ifPresent(low -> depths.add(head.levels().depthMetres() - low));
         }
         return new Lengths(depths, head.levels().mouthMetres(), head.levels().depthMetres());
     }
 
-    /// Half of how wide the ink is. Runs that have ended don't count.
+    /// Half of how wide the ink is.
     ///
-    /// @param frame the frame
+    /// @param frame the frame, one that all runs have
     /// @return the half-widths of those runs in which ink is seen
     public Lengths halfWidth(int frame) {
         List<Double> widths = new ArrayList<>();
         for (Run run : runs) {
-            if (frame < run.frames()) {
-                run.halfWidthMetres(frame).ifPresent(widths::add);
-            }
+            run.halfWidthMetres(frame).ifPresent(widths::add);
         }
         return new Lengths(widths, 0, Double.MAX_VALUE);
     }

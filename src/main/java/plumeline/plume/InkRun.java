@@ -22,11 +22,17 @@ import plumeline.flow.Workers;
 /// One run of a shot's ink, stepped frame by frame. Each step of the flow ends at a frame's time at the latest, so that
 /// a run that was put down between two frames and taken up again gives the same bits as one that never stopped.
 public final class InkRun {
-    /// Ink is on the floor where it is a thousandth there.
+    /// Ink is on the floor where it is a thousandth there: the first that comes, before a front is seen there.
     private static final double ON_FLOOR = 1e-3;
 
+    /// So much longer than the first ink takes to the floor a run goes on, for the front that is seen to come there
+    /// too.
+    private static final double LATER = 1.2;
+
+    private static final int NOT_YET = -1;
+
     private static final long MAGIC = 0x504c_554d_4553_544fL; // PLUMESTO
-    private static final int EDITION = 2;
+    private static final int EDITION = 3;
     private static final int KEY_BYTES = 32;
 
     /// So much is written or read at a time.
@@ -35,13 +41,13 @@ public final class InkRun {
     private final Task task;
     private final Flow flow;
     private int next;
-    private boolean over;
+    private int floorFrame;
 
-    private InkRun(Task task, Flow flow, int next) {
+    private InkRun(Task task, Flow flow, int next, int floorFrame) {
         this.task = task;
         this.flow = flow;
         this.next = next;
-        this.over = next > 0 && isLast(DyeFrame.of(next - 1, flow.dye()));
+        this.floorFrame = floorFrame;
     }
 
     /// Which run of what.
@@ -85,7 +91,7 @@ public final class InkRun {
     /// @param workers who does the work
     /// @return the run
     public static InkRun start(Task task, Workers workers) {
-        return new InkRun(task, Flow.start(task.setting(), workers), 0);
+        return new InkRun(task, Flow.start(task.setting(), workers), 0, NOT_YET);
     }
 
     /// Takes a run up again.
@@ -105,6 +111,7 @@ public final class InkRun {
                     .equals(task.key().hex());
             fits &= in.readInt() == task.number();
             int next = in.readInt();
+            int floorFrame = in.readInt();
             long filmBytes = in.readLong();
             double seconds = in.readDouble();
             long steps = in.readLong();
@@ -125,7 +132,7 @@ public final class InkRun {
             }
             State state = State.of(new State.Clock(seconds, steps, lastStep, released), fields);
             Flow flow = Flow.resume(task.setting(), workers, state);
-            return Optional.of(new Resumed(new InkRun(task, flow, next), filmBytes));
+            return Optional.of(new Resumed(new InkRun(task, flow, next, floorFrame), filmBytes));
         } catch (EOFException e) {
             return Optional.empty();
         }
@@ -158,6 +165,7 @@ public final class InkRun {
         out.write(HexFormat.of().parseHex(task.key().hex()));
         out.writeInt(task.number());
         out.writeInt(next);
+        out.writeInt(floorFrame);
         out.writeLong(filmBytes);
         out.writeDouble(clock.seconds());
         out.writeLong(clock.steps());
@@ -186,7 +194,7 @@ public final class InkRun {
     ///
     /// @return true at its end
     public boolean isOver() {
-        return over;
+        return next > lastFrame();
     }
 
     /// How many frames were given.
@@ -200,7 +208,7 @@ public final class InkRun {
     ///
     /// @return share of its likely length, 0 to 1; 1 at its end only
     public double share() {
-        return over
+        return isOver()
                 ? 1
                 : Math.min(0.99, next / (task.course().likelyFrame(task.shot().timing()) + 1.0));
     }
@@ -209,18 +217,23 @@ public final class InkRun {
     ///
     /// @return the frame; the first one is of still water at time 0
     public DyeFrame next() {
-        if (over) {
+        if (isOver()) {
             throw new IllegalStateException("the run is over");
         }
         flow.run(next / task.shot().timing().framesPerSecond());
         DyeFrame frame = DyeFrame.of(next++, flow.dye());
-        over = isLast(frame);
+        if (floorFrame == NOT_YET && frame.isOnFloor(ON_FLOOR)) {
+            floorFrame = frame.number();
+        }
         return frame;
     }
 
-    private boolean isLast(DyeFrame frame) {
+    /// The frame with which it ends, as far as is known by now.
+    private int lastFrame() {
         InkShot.Timing timing = task.shot().timing();
-        return frame.number() >= task.course().lastFrame(timing)
-                || frame.number() >= task.course().leastFrame(timing) && frame.isOnFloor(ON_FLOOR);
+        int last = task.course().lastFrame(timing);
+        return floorFrame == NOT_YET
+                ? last
+                : Math.clamp((long) Math.ceil(LATER * floorFrame), task.course().leastFrame(timing), last);
     }
 }

@@ -15,10 +15,12 @@ import plumeline.plan.Mark;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.TankPlace;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
 import plumeline.stage.TankWalls;
+import plumeline.water.Figure;
 import plumeline.water.Water;
 
 /// Reads the ink of a staged shot.
@@ -36,6 +38,8 @@ public final class InkShots {
     private static final double MOST_FRAMES_PER_SECOND = 120;
 
     private static final double FARTHEST_SECONDS = 600;
+
+    private static final double FREEZING_KELVIN = 273.15;
 
     private final Stage stage;
     private final double[] values;
@@ -88,15 +92,12 @@ public final class InkShots {
     private InkShot read() throws Lack {
         Release.OfInk release = release();
         Bounds box = water();
-        double kelvin = shot.findTank()
-                .orElseThrow()
-                .tank()
-                .written()
-                .findQuantity("temperature")
-                .map(Quantity::si)
-                .orElseGet(this::roomKelvin);
-        double waterDensity = waterDensity();
-        double viscosity = Water.viscosityPascalSeconds(kelvin).find().orElseThrow() / waterDensity;
+        TankPlace tank = shot.findTank().orElseThrow();
+        if (!tank.tank().written().has("temperature")) {
+            assumed.add("water of 20 degC");
+        }
+        double waterDensity = waterDensity(tank);
+        double viscosity = known(TankFill.viscosity(tank)) / waterDensity;
         double sinking = sinking(release, waterDensity);
         double startSeconds = startSeconds();
         List<InkShot.Thing> things = things(startSeconds);
@@ -114,18 +115,37 @@ public final class InkShots {
     }
 
     /// As it was measured, within its ±, else by what is in it.
-    private double waterDensity() {
-        TankPlace place = shot.findTank().orElseThrow();
+    private double waterDensity(TankPlace place) throws Lack {
+        double density = known(TankFill.density(place));
         return place.tank()
                 .written()
                 .findQuantity("density")
                 .map(measured -> chance.amount("kit.tanks." + place.tank().name() + ".density", measured))
-                .orElseGet(() -> TankFill.findDensity(place).orElseThrow());
+                .orElse(density);
     }
 
-    private double roomKelvin() {
-        assumed.add("water of 20 degC");
-        return TankFill.ROOM_KELVIN;
+    /// What is known of the tank's water; else says between which temperatures it is.
+    private double known(Figure figure) throws Lack {
+        TankPlace place = shot.findTank().orElseThrow();
+        switch (figure) {
+            case Figure.Known(double value, double _) -> {
+                return value;
+            }
+            case Figure.Unknown(Figure.Measure _, double _, double low, double high) ->
+                throw new Lack(
+                        "kit.tanks." + place.tank().name() + ".temperature",
+                        "is past " + celsius(low) + " to " + celsius(high) + " degC, where "
+                                + (isSalt(place) ? "salt water" : "water") + " is known",
+                        "Give the water's temperature, such as 20 degC.");
+        }
+    }
+
+    private static boolean isSalt(TankPlace place) {
+        return place.tank().written().has("salt") || place.tank().written().has("sea_salt");
+    }
+
+    private static String celsius(double kelvin) {
+        return Print.number(kelvin - FREEZING_KELVIN, 0);
     }
 
     private Release.OfInk release() throws Lack {
@@ -155,11 +175,7 @@ public final class InkShots {
                         field("tank.water"),
                         "is " + depth.valueText() + "; the tank is " + height.valueText() + " high inside",
                         "Give less water, or another tank.");
-            case TankFill.TooHotOrCold() ->
-                throw new Lack(
-                        "kit.tanks." + place.get().tank().name() + ".temperature",
-                        "is past 0 to 40 degC, where water is known",
-                        "Give the water's temperature, such as 20 degC.");
+            case TankFill.TooHotOrCold() -> known(TankFill.density(place.get()));
             case TankFill.Known _ -> {}
         }
         TankWalls walls = stage.findTank().orElseThrow();

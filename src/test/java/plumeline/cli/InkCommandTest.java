@@ -118,6 +118,39 @@ final class InkCommandTest {
                 .satisfies(record -> assertThat(record.runs()).hasSize(2));
     }
 
+    /// Tries that nobody gave an end differ in length: the first line says from what to what, and the front is told as
+    /// far as all of them go. Of fewer tries a half-width would jump where one ends.
+    @Test
+    void triesOfTheirOwnLengths_areToldAsFarAsAllGo() throws IOException {
+        Files.writeString(plan, PLAN.replace("-20 mm, 150 mm", "-30 mm, 150 mm"));
+        List<String> words = List.of("ink", plan.toString(), "one", "--cells", "10 mm", "--runs", "4");
+        assertThat(all(words)).isEqualTo(Outcome.ANSWERED);
+        plumeline.plume.InkRecord record =
+                InkFolder.records(folder.resolve("film.ink")).getFirst();
+        double shortest = (record.shortestFrames() - 1) / 50.0;
+        double longest = (record.longestFrames() - 1) / 50.0;
+        assertThat(longest).isGreaterThan(shortest + 0.01);
+        String said = out.toString(UTF_8);
+        var title = java.util.regex.Pattern.compile(
+                        "one: ink, 4 tries of ([0-9.]+) s to ([0-9.]+) s from the release\n")
+                .matcher(said);
+        assertThat(title.lookingAt()).isTrue();
+        assertThat(Double.parseDouble(title.group(1))).isBetween(shortest - 0.1, shortest + 1e-9);
+        assertThat(Double.parseDouble(title.group(2))).isBetween(longest - 0.1, longest + 1e-9);
+        String rows = said.substring(said.indexOf("half-width\n") + 11, said.indexOf("  tin veiled"));
+        assertThat(rows.lines().toList())
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(Double.parseDouble(row.strip().split(" ")[0]))
+                        .isLessThanOrEqualTo(shortest + 1e-9));
+        List<String> json = new ArrayList<>(words);
+        json.add("--json");
+        assertThat(all(json)).isEqualTo(Outcome.ANSWERED);
+        JsonNode front = new ObjectMapper().readTree(out.toString(UTF_8)).get("front");
+        for (String series : List.of("depth", "half_width")) {
+            assertThat(front.get(series).get("value")).hasSize(record.shortestFrames());
+        }
+    }
+
     /// The tin's top is 68 mm up, the nozzle 40 mm: what lies over it no front comes down to.
     @Test
     void whatTheNozzleIsUnder_hasNoFront() throws IOException {

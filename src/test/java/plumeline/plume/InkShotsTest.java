@@ -120,6 +120,45 @@ final class InkShotsTest {
                 release("start: 0.1 s", "start: 1.2 s"));
     }
 
+    private static String tank(String name) {
+        return Poured.TANK.replace("tank: glass", "tank: " + name);
+    }
+
+    /// Fresh water is known from 0 to 40 degC; with table salt from 5 on, where the law's data begin (Laliberté, J.
+    /// Chem. Eng. Data 54 (2009) 1725). A density that was measured says nothing of how thick the water is.
+    @Test
+    void waterPastItsLimits_isToldThoseOfWhatIsInIt() {
+        checkLacks(
+                "kit.tanks.hot.temperature",
+                "is past 0 to 40 degC, where water is known",
+                Poured.CAMERA,
+                tank("hot"),
+                Poured.PLACE,
+                Poured.RELEASE);
+        checkLacks(
+                "kit.tanks.hot_brine.temperature",
+                "is past 5 to 40 degC, where salt water is known",
+                Poured.CAMERA,
+                tank("hot_brine"),
+                Poured.PLACE,
+                Poured.RELEASE);
+        checkLacks(
+                "kit.tanks.hot_weighed.temperature",
+                "is past 0 to 40 degC, where water is known",
+                Poured.CAMERA,
+                tank("hot_weighed"),
+                Poured.PLACE,
+                Poured.RELEASE);
+    }
+
+    /// Table salt of 5 % at 20 degC: 1.034 g/ml and 1.083 mPa s (from memory of the CRC Handbook's rows).
+    @Test
+    void saltWater_isAsThickAsItIs() {
+        InkReading read = Poured.read(Poured.CAMERA, tank("brine"), Poured.PLACE, Poured.RELEASE);
+        assertThat(((InkReading.Ready) read).shot().waters().viscosityMetres2PerSecond())
+                .isEqualTo(1.083e-3 / 1034, within(0.01e-6));
+    }
+
     @Test
     void whatIsNotWritten_isAssumedAndSaid() {
         InkReading read =

@@ -38,7 +38,12 @@ final class Poured {
           cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
           lenses: {fifty: {focal_length: 50 mm}}
           machines: {slider: {travel: 600 mm, speed: 800 mm/s}}
-          tanks: {glass: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 20 degC}}
+          tanks:
+            glass: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 20 degC}
+              brine: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 20 degC, salt: 5 %}
+            hot: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 41 degC}
+            hot_brine: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 41 degC, salt: 3 %}
+            hot_weighed: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 41 degC, density: 1.01 g/ml}
           inks:
             rose: {density: 1.06 g/ml, strength: 100 /cm}
             unknown: {density: 1.06 g/ml}

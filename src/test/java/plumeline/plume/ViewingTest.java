@@ -83,6 +83,28 @@ final class ViewingTest {
         assertThat(Face.heightsMetres(Solid.cylinder(0.04, 0.002))).containsExactly(0.0, 0.001, 0.002);
     }
 
+    /// A film that nobody gave an end goes on until the front that is seen, half of the light, is on the floor: not
+    /// only the first thousandth of ink, which comes before it.
+    @Test
+    void tryUntilTheFloor_hasItsFrontThere() throws IOException {
+        Stage stage = Poured.stage(
+                Poured.CAMERA, Poured.TANK, Poured.PLACE, Poured.RELEASE.replace("[0 mm, -5 mm", "[0 mm, -30 mm"));
+        var course = new InkCourse(0.01, 1, new InkCourse.Until.ShotAndFloor());
+        InkTries tries = Poured.tries(stage, course);
+        InkShot shot = tries.planned();
+        Viewing viewing = Viewing.of(stage, stage.startValues(), shot);
+        int longer = 0;
+        for (int number = 1; number <= 3; number++) {
+            InkRun.Task task = tries.task(number);
+            InkRecord.Run run = viewing.look(Poured.read(Poured.film(task, Workers.alone())));
+            var record = new InkRecord(InkRecord.Head.of(shot, course, viewing), viewing.subjects(), List.of(run));
+            assertThat(run.frames() - 1).isLessThan(course.lastFrame(shot.timing()));
+            assertThat(record.reachesFloor().seconds()).hasSize(1);
+            longer += run.frames() - 1 > course.leastFrame(shot.timing()) ? 1 : 0;
+        }
+        assertThat(longer).isPositive();
+    }
+
     @Test
     void curtainThatComesDown_veilsFromTheTop() throws IOException {
         Stage stage = Poured.stage();

@@ -3,6 +3,7 @@ package plumeline.ask.effect;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.answer.Answer.Notes;
+import plumeline.answer.Course;
 import plumeline.answer.Draft;
 import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
@@ -21,6 +22,12 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
     /// A picture's largest value.
     private static final double MOST_VALUE = 255;
 
+    /// From here on a picture is white, however bright what it shows.
+    private static final double WHITE_VALUE = 254;
+
+    /// What changes a share by less than this helps nothing.
+    private static final double HELPS_SHARE = 0.02;
+
     private static final String EXAMPLE = """
         # clear-water: when must the water be changed, and how much of it. Ink is taken to mix with all of it.
         tank_volume: 60 l
@@ -35,8 +42,12 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
 
     /// Whether the ink's strength is known.
     sealed interface Strength {
-        /// It is, decadic, 1/m.
-        record Known(double perMetre) implements Strength {}
+        /// It is.
+        ///
+        /// @param perMetre decadic, 1/m
+        /// @param isWhite whether it was read against a clean jar that is white in its picture, and so may be
+        /// more
+        record Known(double perMetre, boolean isWhite) implements Strength {}
 
         /// Nobody measured it.
         record Unknown() implements Strength {}
@@ -102,7 +113,7 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
 
     private static Strength strength(Given given) {
         if (given.has("strength")) {
-            return new Strength.Known(given.si("strength"));
+            return new Strength.Known(given.si("strength"), false);
         }
         if (!given.has("jar")) {
             return new Strength.Unknown();
@@ -121,7 +132,9 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
             return new Strength.Unknown();
         }
         double ink = jar.si("ink");
-        return new Strength.Known(Clarity.strengthPerMetre(share, jar.si("path"), ink / (ink + jar.si("water"))));
+        return new Strength.Known(
+                Clarity.strengthPerMetre(share, jar.si("path"), ink / (ink + jar.si("water"))),
+                jar.si("clean") >= WHITE_VALUE);
     }
 
     @Override
@@ -136,15 +149,13 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
 
     private static Draft draft(Inputs inputs, Notes notes) {
         return switch (inputs.strength) {
-            case Strength.Known(double perMetre) -> {
+            case Strength.Known(double perMetre, boolean _) -> {
                 Clarity clarity = new Clarity(perMetre, inputs.pathMetres, inputs.tankMetres3);
                 yield new Draft(
                         List.of(
                                 Item.of("clear_after_1", 100 * clarity.clearShare(inputs.inkMetres3), "%"),
-                                Item.of(
-                                        "takes_before_change",
-                                        clarity.takes(inputs.inkMetres3, inputs.leastShare),
-                                        "1"),
+                                Item.of("takes_before_change", clarity.takes(inputs.inkMetres3, inputs.leastShare), "1")
+                                        .following(new Course.Jumping()),
                                 Item.of(
                                         "change_fraction",
                                         100 * clarity.changeShare(inputs.inkMetres3, inputs.leastShare),
@@ -169,7 +180,7 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
         List<String> because = new ArrayList<>();
         List<String> attempts = new ArrayList<>();
         switch (inputs.strength) {
-            case Strength.Known(double perMetre) -> sayKnown(inputs, perMetre, because, attempts);
+            case Strength.Known known -> sayKnown(inputs, known, because, attempts);
             case Strength.Unknown() -> sayUnknown(because, attempts);
         }
         return new Notes(
@@ -181,7 +192,8 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
                 List.of("Beer–Lambert, decadic; a jar's picture by the sRGB curve"));
     }
 
-    private static void sayKnown(Inputs inputs, double perMetre, List<String> because, List<String> attempts) {
+    private static void sayKnown(Inputs inputs, Strength.Known known, List<String> because, List<String> attempts) {
+        double perMetre = known.perMetre();
         Clarity clarity = new Clarity(perMetre, inputs.pathMetres, inputs.tankMetres3);
         double most = clarity.mostInkMetres3(inputs.leastShare) * 1e6;
         because.add("Strength " + Print.number(perMetre / 100, perMetre < 1000 ? 2 : 0) + " /cm, worst channel: "
@@ -192,13 +204,24 @@ final class ClearWater implements Inquiry<ClearWater.Inputs> {
                 + " does, however many follow.");
         because.add(
                 "Ink is taken as mixed with all the water. Before it has mixed it hangs in clouds: stir, then wait.");
+        if (known.isWhite()) {
+            because.add("The clean jar is white in its picture, 254 or more of 255: more light than that isn't seen, so"
+                    + " the ink may be stronger and the water less clear than this.");
+            attempts.add("Photograph both jars again, darker, exposure and white locked: the clean one at about 220.");
+        }
+        double all = clarity.changeShare(inputs.inkMetres3, inputs.leastShare);
         double half = clarity.changeShare(inputs.inkMetres3 / 2, inputs.leastShare);
-        attempts.add("Half the ink a take needs " + Words.share(half) + " changed instead of "
-                + Words.share(clarity.changeShare(inputs.inkMetres3, inputs.leastShare)) + ".");
+        if (all - half >= HELPS_SHARE) {
+            attempts.add(
+                    "Half the ink a take needs " + Words.share(half) + " changed instead of " + Words.share(all) + ".");
+        }
         Clarity nearer = new Clarity(perMetre, inputs.pathMetres / 2, inputs.tankMetres3);
-        attempts.add("With half the sight path (the product nearer the front glass) "
-                + Words.share(nearer.clearShare(inputs.inkMetres3)) + " is left after one take instead of "
-                + Words.share(clarity.clearShare(inputs.inkMetres3)) + ".");
+        double far = clarity.clearShare(inputs.inkMetres3);
+        double near = nearer.clearShare(inputs.inkMetres3);
+        if (near - far >= HELPS_SHARE) {
+            attempts.add("With half the sight path (the product nearer the front glass) " + Words.share(near)
+                    + " is left after one take instead of " + Words.share(far) + ".");
+        }
     }
 
     private static void sayUnknown(List<String> because, List<String> attempts) {

@@ -91,6 +91,39 @@ final class ClearWaterTest {
         assertThat(spread(jar, "clear_after_1").low()).isLessThan(number(jar, "clear_after_1"));
     }
 
+    /// 100 /cm over 150 mm, 0.5 ml a take in 60 l: a = 0.0125, 80 % is 0.0969, so 8 takes beginning after the 0th to
+    /// the 7th, 0.0875. With 90 to 110 /cm (80 % of ± 15.3 /cm) it is 9 and 8; counted, not by a slope.
+    @Test
+    void takesAreCounted_intervalIsOfWholeNumbers() {
+        Answer answer = answer(
+                "clear-water", ask("60 l", "0.5 ml", "strength: 100 /cm ± 15.3 /cm", "150 mm", "least_clear: 80 %\n"));
+        assertThat(number(answer, "takes_before_change")).isEqualTo(8);
+        assertThat(spread(answer, "takes_before_change").low()).isEqualTo(8);
+        assertThat(spread(answer, "takes_before_change").high()).isEqualTo(9);
+    }
+
+    /// A picture shows nothing over 255: the ink may be stronger than two such jars say.
+    @Test
+    void whiteCleanJar_isWarnedOf() {
+        String jar = "jar: {ink: 1 ml, water: 1 l, path: 100 mm, clean: %s, inked: 150}";
+        Answer white = answer("clear-water", ask("60 l", "5 ml", jar.formatted("255"), "150 mm", ""));
+        assertThat(String.join(" ", white.notes().because())).contains("clean jar is white", "may be stronger");
+        assertThat(white.notes().attempts().getFirst()).contains("again, darker");
+        Answer grey = answer("clear-water", ask("60 l", "5 ml", jar.formatted("250"), "150 mm", ""));
+        assertThat(String.join(" ", grey.notes().because())).doesNotContain("white");
+        assertThat(String.join(" ", grey.notes().attempts())).doesNotContain("darker");
+    }
+
+    @Test
+    void whatHelpsNothing_isNotTried() {
+        Answer black = answer("clear-water", ask("1 l", "1 l", "strength: 1000 /cm", "1 m", ""));
+        assertThat(black.notes().attempts()).isEmpty();
+        Answer clear = answer("clear-water", ask("1000 l", "1 ml", "strength: 1 /cm", "100 mm", ""));
+        assertThat(clear.notes().attempts()).isEmpty();
+        Answer usual = answer("clear-water", ask("60 l", "10 ml", "strength: 100 /cm", "150 mm", ""));
+        assertThat(usual.notes().attempts()).hasSize(2);
+    }
+
     @Test
     void wrongInputs_areRefused() {
         String jar = "jar: {ink: 1 ml, water: 1 l, path: 100 mm, clean: 200, inked: %s}";
