@@ -21,7 +21,7 @@ final class Rooms {
             "answer: quantity text",
             "jobs:",
             "optics: geom ranges",
-            "light: geom optics time",
+            "light: geom optics time ranges roots",
             "time: quantity",
             "motion: geom time",
             "water: geom ranges roots",
