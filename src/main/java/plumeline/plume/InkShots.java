@@ -127,17 +127,15 @@ public final class InkShots {
     /// What is known of the tank's water; else says between which temperatures it is.
     private double known(Figure figure) throws Lack {
         TankPlace place = shot.findTank().orElseThrow();
-        switch (figure) {
-            case Figure.Known(double value, double _) -> {
-                return value;
-            }
+        return switch (figure) {
+            case Figure.Known(double value, double _) -> value;
             case Figure.Unknown(Figure.Measure _, double _, double low, double high) ->
                 throw new Lack(
                         "kit.tanks." + place.tank().name() + ".temperature",
                         "is past " + celsius(low) + " to " + celsius(high) + " degC, where "
                                 + (isSalt(place) ? "salt water" : "water") + " is known",
                         "Give the water's temperature, such as 20 degC.");
-        }
+        };
     }
 
     private static boolean isSalt(TankPlace place) {

@@ -40,7 +40,7 @@ final class Poured {
           machines: {slider: {travel: 600 mm, speed: 800 mm/s}}
           tanks:
             glass: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 20 degC}
-              brine: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 20 degC, salt: 5 %}
+            brine: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 20 degC, salt: 5 %}
             hot: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 41 degC}
             hot_brine: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 41 degC, salt: 3 %}
             hot_weighed: {inside: [120 mm, 100 mm, 200 mm], pane: 8 mm, temperature: 41 degC, density: 1.01 g/ml}
