@@ -74,7 +74,7 @@ final class InkJob implements Job<Integer> {
 
     /// Whether the film so far is what the run had made of it.
     private boolean fits(InkRun.Resumed resumed, FileChannel film) throws IOException {
-        return DyeFilm.readBegun(new FileBytes(film), resumed.filmBytes())
+        return DyeFilm.readBegun(new InkFolder.FileBytes(film), resumed.filmBytes())
                 .filter(so -> so.head().equals(task.head())
                         && so.frames() == resumed.run().frames())
                 .isPresent();

@@ -2,7 +2,6 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -29,7 +28,7 @@ import tools.jackson.databind.ObjectMapper;
 
 /// `ink` from a plan to its answer and its files, on a tank of a few hundred cells.
 final class InkCommandTest {
-    private static final String PLAN = """
+    static final String PLAN = """
         plumeline: 1
         film: {title: Test, rate: 25 fps}
         things: {tin: {diameter: 40 mm, height: 60 mm, body: opaque}}
@@ -544,32 +543,6 @@ final class InkCommandTest {
         checkRefused(
                 "the shot one has no passes\n  Leave --pass out.",
                 List.of("ink", plan.toString(), "one", "--pass", "dark"));
-    }
-
-    private void checkTooMany(long megabytes, String cells, String message) {
-        List<String> words = List.of(plan.toString(), "one", "--cells", cells);
-        var command = new InkCommand(new InkMemory(megabytes << 20));
-        assertThatThrownBy(() -> command.run(Arguments.read(command.usage(), words), console()))
-                .isInstanceOfSatisfying(
-                        Refusal.class,
-                        refusal -> assertThat(refusal.getMessage() + "\n  " + refusal.attempt())
-                                .contains(message));
-        assertThat(folder.resolve("film.ink")).doesNotExist();
-    }
-
-    /// Water of 120 x 100 x 160 mm: 1.92 million cells of 1 mm.
-    @Test
-    void moreCellsThanFit_areRefusedWithWhatWouldBeTaken() throws IOException {
-        checkTooMany(
-                256,
-                "1 mm",
-                "the water would be cut into 1.92 million cells; at most 0.97 million fit into the 0.3 GB of memory"
-                        + " that may be used\n  Give --cells 1.3 mm or larger ones, or more memory");
-        checkTooMany(20, "1 mm", "at most 0.00 million fit");
-        Files.writeString(
-                plan,
-                PLAN.replace("[120 mm, 100 mm, 200 mm]", "[3 m, 3 m, 2 m]").replace("160 mm}", "1.5 m}"));
-        checkTooMany(1024, "1 mm", "cut into more than 100 million cells");
     }
 
     private static InkRun.Task task() throws Refusal {

@@ -7,8 +7,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.geom.Vec;
+import plumeline.tidy.Outside;
 
 /// Light on patches against published configuration factors and textbook sums.
+@Outside(
+        source = "Howell's catalogue of configuration factors; Siegel and Howell, 4th ed.; each test names its row",
+        kind = "closed form")
 final class EmitterOutsideTest {
     private static final Vec DOWN = new Vec(0, 0, -1);
     private static final Vec X = new Vec(1, 0, 0);

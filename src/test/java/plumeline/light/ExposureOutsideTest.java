@@ -6,8 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumeline.tidy.Outside;
 
 /// Needed light against published exposure values and rules of the trade.
+@Outside(
+        source = "exposure values of a free encyclopedia's table; worked examples; common practice",
+        kind = "worked example")
 final class ExposureOutsideTest {
     private static Exposure plain(double constant, double number, double seconds, double sensitivity) {
         return new Exposure(constant, number, seconds, sensitivity, 0, 1, 0);

@@ -9,8 +9,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.geom.Vec;
+import plumeline.tidy.Outside;
 
 /// Mirror images in a cylinder against the law of reflection and worked cases.
+@Outside(
+        source = "Alhazen's problem by its quartic (Fujimura and others 2019); the law of reflection; a crew's sheet",
+        kind = "worked example")
 final class RoundMirrorOutsideTest {
     private static Vec at(double millimetres, double degrees) {
         double radians = Math.toRadians(degrees);
