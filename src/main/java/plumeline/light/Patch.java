@@ -11,8 +11,6 @@ public record Patch(Vec place, Vec facing) {
     ///
     /// @throws IllegalArgumentException for a direction whose length isn't 1
     public Patch {
-        if (!(Math.abs(facing.lengthMetres() - 1) < 1e-9)) {
-            throw new IllegalArgumentException("a patch faces along a direction of length 1, given " + facing);
-        }
+        Directions.check(facing);
     }
 }

@@ -11,13 +11,10 @@ import plumeline.roots.Roots;
 ///
 /// On the plan it is the problem of Alhazen; heights go evenly along the way, which the cylinder doesn't bend.
 ///
-/// **Source:** the law of reflection; the problem's one root on a convex mirror, by our own bracket.
+/// **Source:** the law of reflection; the problem's one root on a convex mirror lies between the two azimuths.
 ///
 /// @param radiusMetres m, > 0
 public record RoundMirror(double radiusMetres) {
-    /// An angle counts as nothing from here on, rad.
-    private static final double NEAR = 1e-13;
-
     /// Checks the range.
     ///
     /// @throws IllegalArgumentException outside it
@@ -48,19 +45,9 @@ public record RoundMirror(double radiusMetres) {
         if (Math.abs(round) > limb(away) + limb(far)) {
             return Optional.empty();
         }
-        double side = Math.signum(round);
-        double azimuth = round == 0
-                ? 0
-                : side
-                        * Roots.falsePosition(
-                                        at -> fromNormal(Math.abs(round) - at, far) - fromNormal(at, away),
-                                        0,
-                                        fromNormal(Math.abs(round), far),
-                                        Math.abs(round),
-                                        -fromNormal(Math.abs(round), away),
-                                        NEAR)
-                                .orElse(Math.abs(round) / 2);
-        return Optional.of(spot(camera, light, azimuth));
+        double all = Math.abs(round);
+        double azimuth = Roots.end(at -> fromNormal(all - at, far) > fromNormal(at, away), 0, all);
+        return Optional.of(spot(camera, light, Math.signum(round) * azimuth));
     }
 
     private Spot spot(Vec camera, Vec light, double azimuth) {

@@ -89,7 +89,7 @@ final class InkWants {
         return switch (line.word()) {
             case "ink_reaches" -> InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
             case "clear_until" -> ClearUntil.of(line, thing, ink);
-            default -> VeiledBy.of(line, stage, thing, ink, elsewhere);
+            default -> VeiledBy.of(line, plan, stage, ink, elsewhere);
         };
     }
 

@@ -8,6 +8,7 @@ import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
 import plumeline.plan.Mark;
+import plumeline.plan.Plan;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -41,7 +42,8 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     /// @param thing index of the thing
     /// @param part which part of it
     /// @param bySeconds from the release, s
-    record Veil(int thing, InkWants.ThingPart part, double bySeconds) {}
+    /// @param papers the papers' unit of length
+    record Veil(int thing, InkWants.ThingPart part, double bySeconds, PaperUnit papers) {}
 
     /// What a simulation gave, for the very marks that are written; near them it is carried by the law.
     ///
@@ -54,14 +56,15 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         }
     }
 
-    static Want of(WantLine line, Stage stage, int thing, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
+    static Want of(WantLine line, Plan plan, Stage stage, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
         double end = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
         if (!line.written().has("time") && stage.frames() <= 1) {
             return new NotComputed(line, "Say by when, from the release: write the want's time.");
         }
         double by = line.written().findQuantity("time").map(Quantity::si).orElse(end);
         InkWants.ThingPart part = InkWants.ThingPart.of(line, InkWants.ThingPart.MIDDLE);
-        Veil veil = new Veil(thing, part, by);
+        int thing = stage.thingIndex(line.subjects().getFirst().name());
+        Veil veil = new Veil(thing, part, by, plan.film().papersOrDefault());
         Moments moments = new Moments(stage, stage.startValues(), List.of(0.0), new Recall());
         VeiledBy byLaw = new VeiledBy(line, veil, ink, Optional.empty());
         Optional<Simulation> simulation = stage.shot().marks().stream().anyMatch(Mark::isFree)
@@ -202,12 +205,12 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
                 ? Optional.of("Not computed: the plume meets " + name + " or comes down on it, and its law is of open"
                         + " water. Simulate it, ./plumeline ink, or move the nozzle ahead of " + name
                         + " by more than the plume's half-width there, "
-                        + Print.number(
+                        + Parts.distance(
                                 Parts.MILLIMETRES
                                         * Veiling.radiusMetres(
                                                 plume(moments), at.part().heightMetres(body(moments))),
-                                0)
-                        + " mm.")
+                                at.papers())
+                        + ".")
                 : Optional.empty();
     }
 

@@ -59,7 +59,7 @@ final class InkMemoryTest {
     /// Water of 120 x 100 x 160 mm: 1.92 million cells of 1 mm.
     @Test
     void moreCellsThanFit_areRefusedWithWhatWouldBeTaken() throws IOException {
-        Files.writeString(folder.resolve("film.yaml"), InkCommandTest.PLAN);
+        Files.writeString(folder.resolve("film.yaml"), InkTyped.PLAN);
         checkTooMany(
                 256,
                 "1 mm",
@@ -68,7 +68,7 @@ final class InkMemoryTest {
         checkTooMany(20, "1 mm", "at most 0.00 million fit");
         Files.writeString(
                 folder.resolve("film.yaml"),
-                InkCommandTest.PLAN
+                InkTyped.PLAN
                         .replace("[120 mm, 100 mm, 200 mm]", "[3 m, 3 m, 2 m]")
                         .replace("160 mm}", "1.5 m}"));
         checkTooMany(1024, "1 mm", "cut into more than 100 million cells");

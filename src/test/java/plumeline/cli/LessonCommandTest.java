@@ -236,6 +236,10 @@ final class LessonCommandTest {
                 .contains("Look: 9.8 mm is far from the plan's 100 mm; is the unit right?")
                 .contains("Take it out: plumeline lesson forget " + plan + " 2\n");
         assertThat(answered("lesson add PLAN --focal macro 98 mm")).doesNotContain("Look:");
+        assertThat(answered("lesson add PLAN --lux key 4000 lx at 10 m")).contains("Look: 4000 lx at 10 m is far from");
+        assertThat(answered("lesson add PLAN --lux key 1000 lx at 2 m --speed slider 74 mm/s"))
+                .doesNotContain("Look:");
+        assertThat(answered("lesson add PLAN --speed slider 7.4 mm/s")).contains("is far from the plan's");
     }
 
     /// Every command says where it stands; the text stays as it is, and the lesson can be taken out.

@@ -249,6 +249,20 @@ final class InkTest {
                         unknown -> assertThat(unknown.reason().limit()).isEqualTo(limit));
     }
 
+    /// Turner's (1962) starting plumes have caps of 0.18 to 0.25 of their way (from memory): within a stream's
+    /// interval, whose value is the even stream's 0.156.
+    @Test
+    void streamsHead_mayBeWiderThanTheStream() {
+        Release release = squeeze(15, 0.5, 3, 4);
+        Prediction.Reached reached = (Prediction.Reached) Ink.predict(new Descent(release, 0), 0.12);
+        assertThat(reached.regime()).isEqualTo(Regime.STREAM);
+        assertThat(reached.radiusMetres().value()).isCloseTo(0.0015 + 0.156 * 0.12, within(1e-9));
+        assertThat(reached.radiusMetres().high()).isGreaterThan(0.25 * 0.12);
+        Estimate ahead =
+                Ink.aheadMetres(new Descent(release, 0), reached.seconds().value(), Regime.STREAM);
+        assertThat(ahead.high()).isGreaterThan(0.25 * 0.12);
+    }
+
     /// A short thick slug goes into one ring that hardly mixes: our own flow solver brings it in about half of the
     /// law's time.
     @Test

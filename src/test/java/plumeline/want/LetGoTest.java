@@ -38,6 +38,12 @@ final class LetGoTest {
         Inked fast = dropped(release, "{falls_through: berry, frames: 3 frames}", "speed: 100 %");
         assertThat(fast.margin() + 3).isCloseTo(2.25, within(0.05));
         assertThat(fast.standing()).contains("3 are wanted. Play slower");
+        Inked late = dropped(
+                release.replace("348.3 mm]", "348.3 mm], start: 0.3 s"),
+                "{falls_through: berry, frames: 20 frames}",
+                "speed: 10 %");
+        assertThat(late.standing())
+                .containsPattern("The shot ends 0.10 s after the release, before it comes in: make it longer");
     }
 
     @Test

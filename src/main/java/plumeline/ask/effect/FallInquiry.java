@@ -9,6 +9,7 @@ import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
+import plumeline.answer.Shutter;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
 import plumeline.ask.effect.FallTake.Pass;
@@ -74,14 +75,13 @@ final class FallInquiry implements Inquiry<FallTake.Inputs> {
                 Key.required("height", "the frame's height where the piece falls", amount(Kind.LENGTH, "1 mm", "20 m"))
                         .hint("ask framing for field_height, such as 175 mm", ""),
                 Key.optional("pixels", "pixels of that height", amount(Kind.PIXELS, "1 px", "100000 px")));
-        Shape shutter = Shape.AnyOf.of(amount(Kind.ANGLE, "0.1 deg", "360 deg"), amount(Kind.TIME, "0.001 ms", "10 s"));
         Shape whole = new Shape.Amount(Kind.NUMBER, Range.between("1", "1000000"), Shape.Mark.FIXED);
         return Shape.Keys.of(
                 Key.required("piece", "one piece", piece),
                 Key.required("height", "from the release to the frame's top edge", amount(Kind.LENGTH, "0 mm", "20 m")),
                 Key.required("field", "the frame where the piece falls", field),
                 Key.required("rate", "frame rate", amount(Kind.RATE, "1 fps", "100000 fps")),
-                Key.optional("shutter", "angle or time", shutter),
+                Key.optional("shutter", "angle or time", Shutter.shape()),
                 Key.optional("wanted_frames", "frames it shall be seen in", whole),
                 Key.optional("through", "what it falls through all the way", new Shape.Choice(List.of("air", "water"))),
                 Key.optional("count", "pieces there are", whole),
@@ -103,7 +103,7 @@ final class FallInquiry implements Inquiry<FallTake.Inputs> {
                 Math.max(0, given.si("height")),
                 new FallTake.Field(
                         field.si("height"), field.si("pixels", "2160 px", "a 3840 by 2160 picture held level")),
-                new FallTake.Camera(rate, exposure(given, rate), given.findSi("wanted_frames")),
+                new FallTake.Camera(rate, Shutter.readSeconds(given, rate), given.findSi("wanted_frames")),
                 new FallTake.Vessel(given.findSi("vessel"), given.findSi("count")));
     }
 
@@ -129,23 +129,6 @@ final class FallInquiry implements Inquiry<FallTake.Inputs> {
                     "Measure the size again, or weigh twenty pieces and divide.");
         }
         return piece;
-    }
-
-    private static double exposure(Given given, double rate) {
-        if (!given.has("shutter")) {
-            return given.si("shutter", "180 deg", "the usual shutter") / (2 * Math.PI) / rate;
-        }
-        boolean angle = given.quantity("shutter").kind() == Kind.ANGLE;
-        double exposure = angle ? given.si("shutter") / (2 * Math.PI) / rate : given.si("shutter");
-        if (exposure > 1 / rate * (1 + 1e-9)) {
-            given.refuse(
-                    "shutter",
-                    "P-ASK-76",
-                    Print.number(exposure * 1e3, 3) + " ms",
-                    "at most a frame's time, " + Print.number(1e3 / rate, 3) + " ms",
-                    "Give the exposure of one frame, such as 1/2000 s, or an angle.");
-        }
-        return exposure;
     }
 
     @Override

@@ -60,8 +60,9 @@ final class Circuits {
         }
     }
 
-    /// Puts the devices on circuits, the largest first, each where it just fits: at most 11/9 of the fewest and one
-    /// (from memory of the bin-packing literature), and no more than the fewest for the handful that a crew has.
+    /// Puts the devices on circuits, the largest first, each on the first where it fits: for a handful of devices
+    /// mostly the fewest circuits there could be, and never more than 11/9 of them and one (from memory of Johnson
+    /// 1973).
     static Found answer(Inputs inputs) {
         double all = 0;
         List<List<Device>> circuits = new ArrayList<>();

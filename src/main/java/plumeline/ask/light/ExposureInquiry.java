@@ -8,11 +8,11 @@ import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
+import plumeline.answer.Shutter;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
 import plumeline.light.Exposure;
 import plumeline.quantity.Kind;
-import plumeline.quantity.Print;
 import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
@@ -71,7 +71,6 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                         Key.optional("lumens", "all of the panel's light", amount(Kind.FLUX, "0.01 lm", "10000000 lm")))
                 .with(new Shape.Rule.ExactlyOne(
                         List.of(List.of("lux", "at"), List.of("candela"), List.of("panel", "lumens"))));
-        Shape shutter = Shape.AnyOf.of(amount(Kind.ANGLE, "0.1 deg", "360 deg"), amount(Kind.TIME, "0.001 ms", "60 s"));
         Shape number = new Shape.Amount(Kind.NUMBER, Range.between("0.5", "128"), Shape.Mark.FIXED);
         return Shape.Keys.of(
                         Key.required("light", "the light, one of these", light),
@@ -87,7 +86,7 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                         Key.optional("f_number", "the f-number set", number),
                         Key.optional("t_number", "the T-number set", number),
                         Key.required("rate", "frame rate", amount(Kind.RATE, "1 fps", "100000 fps")),
-                        Key.optional("shutter", "angle or time", shutter),
+                        Key.optional("shutter", "angle or time", Shutter.shape()),
                         Key.optional(
                                 "magnification", "image over thing, for close focus", amount(Kind.NUMBER, "0", "20")),
                         Key.optional(
@@ -116,7 +115,7 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                                         "250",
                                         "a flat receptor's, as a lux meter has; a dome's is about 340")),
                         number,
-                        seconds(given, rate),
+                        Shutter.readSeconds(given, rate),
                         given.si("iso"),
                         Math.max(0, given.si("magnification", "0", "focus far away; ask framing for close focus")),
                         1,
@@ -132,23 +131,6 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
         }
         List<Double> size = light.list("panel");
         return new Exposing.Source.Flat(size.get(0), size.get(1), light.si("lumens"));
-    }
-
-    private static double seconds(Given given, double rate) {
-        if (!given.has("shutter")) {
-            return given.si("shutter", "180 deg", "the usual shutter") / (2 * Math.PI) / rate;
-        }
-        boolean isAngle = given.quantity("shutter").kind() == Kind.ANGLE;
-        double seconds = isAngle ? given.si("shutter") / (2 * Math.PI) / rate : given.si("shutter");
-        if (seconds > 1 / rate * (1 + 1e-9)) {
-            given.refuse(
-                    "shutter",
-                    "P-ASK-88",
-                    Print.number(seconds * 1e3, 3) + " ms",
-                    "at most a frame's time, " + Print.number(1e3 / rate, 3) + " ms",
-                    "Give the exposure of one frame, such as 1/240 s, or an angle.");
-        }
-        return seconds;
     }
 
     @Override

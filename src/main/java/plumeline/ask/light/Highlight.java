@@ -16,8 +16,6 @@ final class Highlight {
     /// A light counts as free of the thing from here on, share of its radius.
     private static final double CLEAR = 1.02;
 
-    private static final double NEAR_METRES = 1e-12;
-
     private Highlight() {}
 
     /// A flat light on the plan.
@@ -123,28 +121,35 @@ final class Highlight {
         double low = mirror.bearing(inputs.camera, clamp(stripe.left()), distance);
         double high = mirror.bearing(inputs.camera, clamp(stripe.right()), distance);
         double from = Math.atan2(inputs.camera.y(), inputs.camera.x());
-        double span = high < low ? high + 2 * Math.PI : high;
-        OptionalDouble bearing = Roots.falsePosition(
-                at -> along(left, from + at, distance) + along(right, from + at, distance),
-                low,
-                Math.max(NEAR_METRES, along(right, from + low, distance)),
-                span,
-                Math.min(-NEAR_METRES, along(left, from + span, distance)),
-                NEAR_METRES);
-        if (bearing.isEmpty()) {
-            return Optional.empty();
-        }
-        double at = from + bearing.getAsDouble();
-        Vec toward = new Vec(Math.cos(at), Math.sin(at), 0);
+        double at = from
+                + Roots.end(
+                        bearing -> isShortOfThem(left, right, from + bearing, distance),
+                        low,
+                        high < low ? high + 2 * Math.PI : high);
+        Vec toward = toward(at);
         double width = along(right, at, distance) - along(left, at, distance);
-        return Double.isFinite(width) && width > 0
+        boolean comesTo = left.toward().dot(toward) > 0 && right.toward().dot(toward) > 0;
+        return comesTo && width > 0
                 ? Optional.of(new Light(toward.times(distance), toward.times(-1), width))
                 : Optional.empty();
     }
 
+    /// Whether a light at an azimuth is not yet round to the middle between the ways; a way that never comes to its
+    /// plane meets it endlessly far on its own side.
+    private static boolean isShortOfThem(Way left, Way right, double azimuth, double distance) {
+        Vec toward = toward(azimuth);
+        return right.toward().dot(toward) <= 0
+                || (left.toward().dot(toward) > 0
+                        && along(left, azimuth, distance) + along(right, azimuth, distance) > 0);
+    }
+
+    private static Vec toward(double azimuth) {
+        return new Vec(Math.cos(azimuth), Math.sin(azimuth), 0);
+    }
+
     /// Where a way meets the plane of a light at a distance, facing the axis: along it, counter-clockwise.
     private static double along(Way way, double azimuth, double distance) {
-        Vec toward = new Vec(Math.cos(azimuth), Math.sin(azimuth), 0);
+        Vec toward = toward(azimuth);
         Vec aside = new Vec(-toward.y(), toward.x(), 0);
         double nears = way.toward().dot(toward);
         double on = (distance - way.spot().dot(toward)) / nears;

@@ -36,6 +36,18 @@ final class InkQuestionTest {
 
     /// What is told to try is tried: past a border between regimes, and on what a syringe and a stopwatch can set.
     @Test
+    void lightInkWithoutPush_isSaidToRise() {
+        Answer answer = answer(
+                "ink",
+                "ink: {volume: 10 ml, density: 0.95 g/ml}\nnozzle: {bore: 6 mm, speed: 0 mm/s}\n"
+                        + "water: {depth: 300 mm}\nthing: {top_depth: 90 mm}\n");
+        assertThat(answer.getValue("arrive")).isEqualTo(new Value.Word("never"));
+        assertThat(answer.notes().because())
+                .anyMatch(text -> text.contains("has no push: it rises from the nozzle's tip"))
+                .noneMatch(text -> text.contains("its push carries it down"));
+    }
+
+    @Test
     void tries_areFoundPastABorder_andOnWholeSteps() {
         String slow = "ink: {volume: 6 ml, density: 1.05 g/ml}\nwater: {depth: 320 mm}\nthing: {top_depth: 138 mm}\n"
                 + "wanted: 2.94 s\nnozzle: {bore: 6 mm, height: -18 mm, squeeze_time: 0.3 s}\n";

@@ -68,6 +68,46 @@ final class HighlightTest {
         assertThat(closed).isGreaterThan(150);
     }
 
+    /// The inverse closes for stripes as wide as a flat light can give; wider ones have none.
+    @Test
+    void wideStripes_closeOrHaveNone() {
+        int closed = 0;
+        int none = 0;
+        for (double wide = 25; wide < 99; wide += 1) {
+            for (double middle : new double[] {50, 40, 65}) {
+                if (middle - wide / 2 < 0 || middle + wide / 2 > 100) {
+                    continue;
+                }
+                Answer placed = answer(
+                        "highlight",
+                        CAN + "want: {from_left: " + middle + " %, wide: " + wide + " %}\nlight: {distance: 300 mm}");
+                if (placed.getValue("width") instanceof Value.Word) {
+                    none++;
+                    continue;
+                }
+                closed++;
+                double from = Math.atan2(-961, 0) + Math.toRadians(number(placed, "bearing"));
+                Answer again = answer(
+                        "highlight",
+                        CAN + "light: {x: " + 300 * Math.cos(from) + " mm, y: " + 300 * Math.sin(from) + " mm, width: "
+                                + number(placed, "width") + " mm}");
+                assertThat(number(again, "left_edge")).isCloseTo(middle - wide / 2, within(1e-4));
+                assertThat(number(again, "right_edge")).isCloseTo(middle + wide / 2, within(1e-4));
+            }
+        }
+        assertThat(closed).isGreaterThan(60);
+        assertThat(none).isGreaterThan(20);
+    }
+
+    /// Things within 9 deg of the lens fill the middle 8 % (common practice).
+    @Test
+    void whatStandsByTheLens_isTold() {
+        assertThat(answer("highlight", CAN + "light: {x: 500 mm, y: 0 mm, width: 300 mm}")
+                        .notes()
+                        .because())
+                .anyMatch(text -> text.startsWith("What stands within 9 deg of the lens") && text.contains(" 8 % "));
+    }
+
     /// Turned away from the thing, or hidden behind it, a light has no mirror image; + bearings are to the camera's
     /// right, where the stripe then is.
     @Test

@@ -41,9 +41,9 @@ final class PowerTest {
         assertThat(answer.assumed()).anyMatch(each -> each.name().contains("power_factor"));
     }
 
-    /// No fewer circuits hold a handful of devices, counted out over every way to share them.
+    /// These handfuls go on the fewest circuits there could be, counted out over every way to share them.
     @Test
-    void circuits_areTheFewest() {
+    void circuits_ofAHandful_areTheFewest() {
         Random random = new Random(5);
         for (int i = 0; i < 60; i++) {
             List<Double> amperes = new ArrayList<>();
