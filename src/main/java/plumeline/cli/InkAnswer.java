@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import plumeline.plan.WantLine;
+import plumeline.plume.InkOdds;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkShot;
 import plumeline.plume.InkTries;
@@ -42,8 +44,19 @@ record InkAnswer(InkChoice of, InkTries tries, InkRecord record, Path files) {
 
     /// When the front is at a part of a thing; no front that goes down comes to what the nozzle's mouth is under.
     Optional<Times> findReaches(Subject subject, Subject.Part part) {
-        double height = subject.at(part).zMetres();
-        return height < tries.planned().pour().mouth().z() ? Optional.of(record.reaches(height)) : Optional.empty();
+        return record.findReaches(subject.at(part).zMetres(), mouthMetres());
+    }
+
+    private double mouthMetres() {
+        return tries.planned().pour().mouth().z();
+    }
+
+    /// In how many tries the wants of this shot or pass were met.
+    List<InkOdds> odds() {
+        List<WantLine> wants = of.shot().wants().stream()
+                .filter(line -> line.pass().map(of.passes()::contains).orElse(true))
+                .toList();
+        return InkOdds.of(wants, of.stage(), record, mouthMetres());
     }
 
     /// What each try had of what is written with a ±.

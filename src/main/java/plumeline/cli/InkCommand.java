@@ -9,6 +9,7 @@ import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
 import plumeline.plan.Shot;
+import plumeline.plume.InkMemory;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkTries;
 
@@ -17,7 +18,7 @@ final class InkCommand implements Command {
     private final InkMemory memory;
 
     InkCommand() {
-        this(InkMemory.ofThisProgram());
+        this(new InkMemory(Runtime.getRuntime().maxMemory()));
     }
 
     InkCommand(InkMemory memory) {

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import plumeline.flow.Grid;
+import plumeline.plume.InkOdds;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkShot;
 import plumeline.plume.Lengths;
@@ -82,7 +83,7 @@ final class InkJson {
         record.subjects().forEach(this::thing);
         out.writeEndArray();
         out.writeArrayPropertyStart("wants");
-        InkOdds.of(answer).forEach(this::odds);
+        answer.odds().forEach(this::odds);
         out.writeEndArray();
         out.writeStringProperty("folder", String.valueOf(answer.files().getParent()));
         out.writeEndObject();

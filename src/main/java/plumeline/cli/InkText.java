@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import plumeline.plan.Plan;
+import plumeline.plume.InkOdds;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkShot;
 import plumeline.plume.Lengths;
@@ -56,7 +57,7 @@ final class InkText {
         row("the floor", record.reachesFloor());
         front();
         record.subjects().forEach(this::veils);
-        List<InkOdds> odds = InkOdds.of(answer);
+        List<InkOdds> odds = answer.odds();
         for (InkOdds each : odds) {
             lines.add("  met in " + each.met() + " of " + each.of() + (each.of() == 1 ? " try: " : " tries: ")
                     + each.line().toText(answer.of().plan().film().papersOrDefault()));

@@ -10,6 +10,7 @@ import plumeline.jobs.Job;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
+import plumeline.plume.InkMemory;
 import plumeline.plume.InkRecord;
 import plumeline.plume.InkTries;
 import plumeline.plume.RecordBytes;
