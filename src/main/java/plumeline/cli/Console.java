@@ -14,18 +14,26 @@ final class Console {
     private final InputStream in;
     private final OutputStream out;
     private final OutputStream err;
+    private final boolean isWatched;
 
+    /// A console that nobody watches: what is said on it is the same however long the work takes.
     Console(InputStream in, OutputStream out, OutputStream err) {
+        this(in, out, err, false);
+    }
+
+    private Console(InputStream in, OutputStream out, OutputStream err, boolean isWatched) {
         this.in = in;
         this.out = out;
         this.err = err;
+        this.isWatched = isWatched;
     }
 
     static Console ofProcess() {
         return new Console(
                 new FileInputStream(FileDescriptor.in),
                 new FileOutputStream(FileDescriptor.out),
-                new FileOutputStream(FileDescriptor.err));
+                new FileOutputStream(FileDescriptor.err),
+                true);
     }
 
     /// Writes an answer to standard output at once.
@@ -53,6 +61,11 @@ final class Console {
         } catch (IOException e) {
             // There is no one left to tell.
         }
+    }
+
+    /// Tells whether someone waits before it and wants to know what takes so long.
+    boolean isWatched() {
+        return isWatched;
     }
 
     /// Reads standard input, but never more than the bytes given.

@@ -35,7 +35,7 @@ final class KeepCommand implements Command {
             return PlanFile.tellProblems(reading, console);
         }
         var plan = reading.plan().get();
-        FilmAnswer answer = PlanFile.solve(plan, PlanFile.shots(plan, given), name);
+        FilmAnswer answer = PlanFile.solve(plan, PlanFile.shots(plan, given), name, console);
         Map<String, Map<String, Double>> solved = listSolved(answer);
         byte[] kept = Plans.keep(plan, solved).getBytes(StandardCharsets.UTF_8);
         if (name.equals("-")) {

@@ -12,13 +12,13 @@ import java.util.Locale;
 import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
+import plumeline.plan.Shot;
 import plumeline.plume.InkRecord;
 import plumeline.sheet.Changes;
 import plumeline.sheet.Papers;
 import plumeline.sheet.Printed;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
-import plumeline.solve.Solve;
 
 /// `papers PLAN`: solves the plan and writes its papers: a page for screens, the same for paper, the marks as a list.
 final class PapersCommand implements Command {
@@ -65,18 +65,24 @@ final class PapersCommand implements Command {
         }
         PlainFile.makeFolder(folder);
         List<InkRecord> records = InkFolder.records(InkFolder.ofPlan(name));
-        FilmAnswer answer = Solve.film(plan, shots, records);
-        write(answer, since.map(earlier -> changes(earlier, answer, records)).orElse(Changes.none()), folder, console);
+        FilmAnswer answer = PlanFile.solve(plan, shots, records, console);
+        write(
+                answer,
+                since.map(earlier -> changes(earlier, answer, records, console)).orElse(Changes.none()),
+                folder,
+                console);
         console.answer(folder.resolve(PAGE) + "\n" + folder.resolve(PRINT) + "\n" + folder.resolve(MARKS) + "\n");
         return Outcome.ANSWERED;
     }
 
     /// The earlier revision is answered as the present one is: whole, or of the one shot.
-    private static Changes changes(PlanReading earlier, FilmAnswer answer, List<InkRecord> records) {
+    private static Changes changes(PlanReading earlier, FilmAnswer answer, List<InkRecord> records, Console console) {
         Plan before = earlier.plan().orElseThrow();
         boolean isWhole = answer.shots().size() == answer.plan().shots().size();
-        List<String> shots = answer.shots().stream().map(ShotAnswer::shot).toList();
-        return Changes.between(isWhole ? Solve.film(before, records) : Solve.film(before, shots, records), answer);
+        List<String> shots = isWhole
+                ? before.shots().stream().map(Shot::name).toList()
+                : answer.shots().stream().map(ShotAnswer::shot).toList();
+        return Changes.between(PlanFile.solve(before, shots, records, console), answer);
     }
 
     private static Path folder(Arguments given, String plan) throws Refusal {

@@ -9,6 +9,7 @@ import plumeline.plan.Plan;
 import plumeline.plan.PlanReading;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
+import plumeline.plume.InkRecord;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.Solve;
 
@@ -35,8 +36,15 @@ final class PlanFile {
     }
 
     /// Solves shots of a plan, with what was simulated of its ink and lies beside it.
-    static FilmAnswer solve(Plan plan, List<String> shots, String name) throws Refusal, IOException {
-        return Solve.film(plan, shots, InkFolder.records(InkFolder.ofPlan(name)));
+    static FilmAnswer solve(Plan plan, List<String> shots, String name, Console console) throws Refusal, IOException {
+        return solve(plan, shots, InkFolder.records(InkFolder.ofPlan(name)), console);
+    }
+
+    /// Solves shots of a plan and says what it is at where that takes long.
+    static FilmAnswer solve(Plan plan, List<String> shots, List<InkRecord> records, Console console) {
+        try (Waiting waiting = Waiting.of(console, shots)) {
+            return Solve.film(plan, shots, records, waiting::done);
+        }
     }
 
     /// The shots to work on: the one that `--shot` names, else all.

@@ -34,7 +34,7 @@ final class SolveCommand implements Command {
         }
         var plan = reading.plan().get();
         FilmAnswer answer =
-                PlanFile.solve(plan, PlanFile.shots(plan, given), given.plain().getFirst());
+                PlanFile.solve(plan, PlanFile.shots(plan, given), given.plain().getFirst(), console);
         console.answer(given.has("--json") ? FilmJson.of(answer) + "\n" : FilmText.of(answer));
         boolean stands = answer.verdict().compareTo(Verdict.TIGHT) >= 0;
         return given.has("--strict") && !stands ? Outcome.NOT_HELD : Outcome.ANSWERED;

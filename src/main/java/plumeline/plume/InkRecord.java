@@ -162,6 +162,15 @@ public record InkRecord(Head head, List<Subject> subjects, List<Run> runs) {
         return subjects.stream().filter(each -> each.thing().equals(thing)).findFirst();
     }
 
+    /// When the front is at a height; no front that goes down comes to what the nozzle's mouth is under.
+    ///
+    /// @param zMetres the height over the table, metres
+    /// @param mouthMetres how high the mouth is, metres
+    /// @return the times from the release's start; empty for heights over the mouth
+    public Optional<Times> findReaches(double zMetres, double mouthMetres) {
+        return zMetres < mouthMetres ? Optional.of(reaches(zMetres)) : Optional.empty();
+    }
+
     /// When the front is at a height.
     ///
     /// @param zMetres the height over the table, metres

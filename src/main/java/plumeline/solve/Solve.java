@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import plumeline.ink.Estimate;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
@@ -22,10 +23,12 @@ import plumeline.want.Wants;
 public final class Solve {
     private final Plan plan;
     private final InkRuns runs;
+    private final Consumer<String> heard;
     private final Map<String, ShotAnswer> solved = new LinkedHashMap<>();
 
-    private Solve(Plan plan, List<InkRecord> records) {
+    private Solve(Plan plan, List<InkRecord> records, Consumer<String> heard) {
         this.plan = plan;
+        this.heard = heard;
         runs = new InkRuns(records);
     }
 
@@ -53,7 +56,18 @@ public final class Solve {
     /// @param records what simulations of ink gave; those that are of other marks or another ink count for nothing
     /// @return the findings, of these shots only
     public static FilmAnswer film(Plan plan, List<String> shots, List<InkRecord> records) {
-        Solve solve = new Solve(plan, records);
+        return film(plan, shots, records, shot -> {});
+    }
+
+    /// Solves some shots of a film, and those that they are compared with, and tells how far it is.
+    ///
+    /// @param plan the plan
+    /// @param shots names of the shots to answer
+    /// @param records what simulations of ink gave; those that are of other marks or another ink count for nothing
+    /// @param heard who hears the name of each shot that is done, from any thread
+    /// @return the findings, of these shots only
+    public static FilmAnswer film(Plan plan, List<String> shots, List<InkRecord> records, Consumer<String> heard) {
+        Solve solve = new Solve(plan, records, heard);
         solve.alone(plan.shots().stream()
                 .filter(shot -> shots.contains(shot.name()) && !isCompared(shot))
                 .toList());
@@ -97,7 +111,7 @@ public final class Solve {
                         .filter(line -> Wants.isJudgedByShot(line) && Wants.isAbout(line, shot))
                         .toList()
                 : List.of();
-        return ShotSolver.solve(plan, shot, filmWants, new Wants.Elsewhere() {
+        ShotAnswer answer = ShotSolver.solve(plan, shot, filmWants, new Wants.Elsewhere() {
             @Override
             public Optional<Double> findShare(String other, String thing, When when) {
                 return share(other, thing, when);
@@ -108,6 +122,8 @@ public final class Solve {
                 return runs.findVeiledSeconds(height);
             }
         });
+        heard.accept(shot.name());
+        return answer;
     }
 
     /// Solves a shot once; shots that it is compared with first. A shot compared with itself by a round trip is

@@ -22,10 +22,12 @@ import plumeline.stage.Scene;
 /// @param thing index of the thing
 /// @param untilSeconds the time from the release, s
 /// @param ink the ink
-record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Known ink) implements Want {
-    static Want of(WantLine line, int thing, InkRelease.Known ink) {
+/// @param papers the papers' unit of length
+record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Known ink, PaperUnit papers)
+        implements Want {
+    static Want of(WantLine line, int thing, InkRelease.Known ink, PaperUnit papers) {
         double until = line.written().findQuantity("time").map(Quantity::si).orElse(0.0);
-        return new ClearUntil(line, thing, until, ink);
+        return new ClearUntil(line, thing, until, ink, papers);
     }
 
     @Override
@@ -106,7 +108,7 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
     public Optional<String> findUnknown(Moments moments) {
         Body body = moments.at(0).things().get(thing);
         PlumePlace plume = plume(moments);
-        Optional<String> place = InkWants.findMisplaced(plume, body, Parts.name(moments, thing));
+        Optional<String> place = InkWants.findMisplaced(plume, body, Parts.name(moments, thing), papers);
         if (place.isEmpty()
                 && ink.isLight()
                 && body.bounds().high().z() > plume.mouth().z()) {
@@ -114,7 +116,7 @@ record ClearUntil(WantLine line, int thing, double untilSeconds, InkRelease.Know
         }
         return place.isEmpty()
                         && plume.plume().arrival(first(moments, 1).depthMetres()) instanceof Arrival.Unknown(var reason)
-                ? Optional.of(InkWants.unknown(reason))
+                ? Optional.of(InkWants.unknown(reason, papers))
                 : place;
     }
 

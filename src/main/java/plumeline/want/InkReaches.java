@@ -134,13 +134,14 @@ record InkReaches(
 
     @Override
     public Optional<String> findUnknown(Moments moments) {
-        Optional<String> place = InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, thing));
+        Optional<String> place =
+                InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, thing), papers);
         if (place.isEmpty() && way(moments) <= 0 && ink.isLight()) {
             return Optional.of(InkWants.RISING);
         }
         return place.isPresent() || way(moments) <= 0 || !(arrival(moments) instanceof Arrival.Unknown(var reason))
                 ? place
-                : Optional.of(InkWants.unknown(reason));
+                : Optional.of(InkWants.unknown(reason, papers));
     }
 
     /// Where light ink turns before it is there.

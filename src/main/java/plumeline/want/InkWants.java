@@ -68,32 +68,33 @@ final class InkWants {
     /// Makes a want of one of these words.
     static Want of(WantLine line, Plan plan, Stage stage, Wants.Elsewhere elsewhere) {
         int thing = stage.thingIndex(line.subjects().getFirst().name());
-        return switch (line.word()) {
-            case "see_through" -> SeeThrough.of(line, stage, thing);
+        if (line.word().equals("see_through")) {
+            return SeeThrough.of(line, stage, thing);
+        }
+        Want want = switch (line.word()) {
             case "rises" -> Rises.of(line, stage, thing);
             case "falls_through" -> FallsThrough.of(line, stage);
             default ->
                 switch (InkRelease.of(stage.shot())) {
                     case InkRelease.Missing(InkRelease.Lack lack) ->
                         new NotComputed(line, Lacks.sentence(lack, stage.shot()));
-                    case InkRelease.Known ink ->
-                        findAfterEnd(stage)
-                                .<Want>map(why -> new NotComputed(line, why))
-                                .orElseGet(() -> ofInk(line, plan, stage, ink, elsewhere));
+                    case InkRelease.Known ink -> ofInk(line, plan, stage, ink, elsewhere);
                 };
         };
+        Optional<String> late = want instanceof NotComputed ? Optional.empty() : findAfterEnd(stage);
+        return late.<Want>map(why -> new NotComputed(line, why)).orElse(want);
     }
 
     private static Want ofInk(WantLine line, Plan plan, Stage stage, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
         int thing = stage.thingIndex(line.subjects().getFirst().name());
         return switch (line.word()) {
             case "ink_reaches" -> InkReaches.of(line, thing, ink, plan.film().papersOrDefault());
-            case "clear_until" -> ClearUntil.of(line, thing, ink);
+            case "clear_until" -> ClearUntil.of(line, thing, ink, plan.film().papersOrDefault());
             default -> VeiledBy.of(line, plan, stage, ink, elsewhere);
         };
     }
 
-    /// Why no ink is seen in a shot, however it falls; a still has no end.
+    /// Why nothing that is let go is seen in a shot, however it falls; a still has no end.
     private static Optional<String> findAfterEnd(Stage stage) {
         double lasts = stage.retime().realSeconds((double) stage.frames());
         double starts = stage.releaseSeconds();
@@ -104,12 +105,13 @@ final class InkWants {
                 : Optional.empty();
     }
 
-    private static final String DROPS =
-            "Not computed: from so high over the surface the ink breaks into drops. Lower the nozzle to "
-                    + Print.number(Ink.MOST_HEIGHT_METRES * Parts.MILLIMETRES, 0) + " mm over it or less.";
+    private static String drops(PaperUnit papers) {
+        return "Not computed: from so high over the surface the ink breaks into drops. Lower the nozzle to "
+                + Parts.distance(Parts.MILLIMETRES * Ink.MOST_HEIGHT_METRES, papers) + " over it or less.";
+    }
 
     /// Why thing and nozzle aren't where a plume could meet it.
-    static Optional<String> findMisplaced(PlumePlace plume, Body body, String name) {
+    static Optional<String> findMisplaced(PlumePlace plume, Body body, String name, PaperUnit papers) {
         if (!plume.walls().isWithin(body)) {
             return Optional.of(name + " stands outside the tank.");
         }
@@ -129,13 +131,15 @@ final class InkWants {
         if (isIn) {
             return Optional.of("The nozzle's mouth is inside " + name + ".");
         }
-        return -plume.depthMetres(plume.mouth().z()) > Ink.MOST_HEIGHT_METRES ? Optional.of(DROPS) : Optional.empty();
+        return -plume.depthMetres(plume.mouth().z()) > Ink.MOST_HEIGHT_METRES
+                ? Optional.of(drops(papers))
+                : Optional.empty();
     }
 
     /// Why no law is known.
-    static String unknown(Prediction.Unknown reason) {
+    static String unknown(Prediction.Unknown reason, PaperUnit papers) {
         return switch (reason.limit()) {
-            case HEIGHT -> DROPS;
+            case HEIGHT -> drops(papers);
             case EXPONENT ->
                 "The ink's front goes as no front does: its depths grow as time to the power "
                         + Print.number(reason.given(), 2) + ", and fronts as 0.5 to 0.75. The readings are of different"

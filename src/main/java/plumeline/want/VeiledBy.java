@@ -1,8 +1,10 @@
 package plumeline.want;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plumeline.geom.Body;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
@@ -31,7 +33,14 @@ import plumeline.stage.Stage;
 /// @param at what is to be veiled, and by when
 /// @param ink the ink
 /// @param simulation what one of the marks as they are written gave
-record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulation> simulation) implements Want {
+/// @param kept what simulations gave of marks that are free still: told, as a search can't go by it
+record VeiledBy(
+        WantLine line,
+        Veil at,
+        InkRelease.Known ink,
+        Optional<Simulation> simulation,
+        Function<Wants.Elsewhere.Height, Optional<Estimate>> kept)
+        implements Want {
     /// A front that would have to rise counts by its way at this speed, m/s, so that a search finds its way.
     private static final double UPWARD_METRES_PER_SECOND = 0.1;
 
@@ -66,11 +75,13 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
         int thing = stage.thingIndex(line.subjects().getFirst().name());
         Veil veil = new Veil(thing, part, by, plan.film().papersOrDefault());
         Moments moments = new Moments(stage, stage.startValues(), List.of(0.0), new Recall());
-        VeiledBy byLaw = new VeiledBy(line, veil, ink, Optional.empty());
-        Optional<Simulation> simulation = stage.shot().marks().stream().anyMatch(Mark::isFree)
-                ? Optional.empty()
-                : elsewhere.findVeiledSeconds(byLaw.height(moments)).map(seconds -> byLaw.carried(moments, seconds));
-        return new VeiledBy(line, veil, ink, simulation);
+        VeiledBy free = new VeiledBy(line, veil, ink, Optional.empty(), elsewhere::findVeiledSeconds);
+        if (stage.shot().marks().stream().anyMatch(Mark::isFree)) {
+            return free;
+        }
+        Optional<Simulation> simulation =
+                elsewhere.findVeiledSeconds(free.height(moments)).map(seconds -> free.carried(moments, seconds));
+        return new VeiledBy(line, veil, ink, simulation, _ -> Optional.empty());
     }
 
     private Simulation carried(Moments moments, Estimate seconds) {
@@ -181,7 +192,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
     }
 
     private Optional<String> findMisplaced(Moments moments) {
-        return InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, at.thing()));
+        return InkWants.findMisplaced(plume(moments), body(moments), Parts.name(moments, at.thing()), at.papers());
     }
 
     @Override
@@ -198,7 +209,7 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
             return ink.isLight() ? Optional.of(InkWants.RISING) : Optional.empty();
         }
         if (plume(moments).plume().arrival(veiling.sightMetres()) instanceof Arrival.Unknown(var reason)) {
-            return Optional.of(InkWants.unknown(reason));
+            return Optional.of(InkWants.unknown(reason, at.papers()));
         }
         String name = Parts.name(moments, at.thing());
         return side(moments) == Veiling.Side.MEETING
@@ -279,6 +290,19 @@ record VeiledBy(WantLine line, Veil at, InkRelease.Known ink, Optional<Simulatio
 
     @Override
     public Optional<String> findCaution(Moments moments) {
+        List<String> all = new ArrayList<>();
+        findOdds(moments).ifPresent(all::add);
+        kept.apply(height(moments))
+                .map(seconds -> "The simulation of these marks, which are free, has it "
+                        + (seconds.value() >= Wants.Elsewhere.NEVER_SECONDS
+                                ? "not veiled"
+                                : "veiled after " + InkWants.interval(seconds))
+                        + "; it decides once they are kept, ./plumeline keep.")
+                .ifPresent(all::add);
+        return all.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", all));
+    }
+
+    private Optional<String> findOdds(Moments moments) {
         Optional<Estimate> simulated = findSimulated(moments);
         Veiling veiling = veiling(moments, 1);
         if (simulated.isPresent()) {

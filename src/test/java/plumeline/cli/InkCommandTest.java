@@ -2,12 +2,14 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.plume.InkMemory;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -282,5 +284,33 @@ final class InkCommandTest extends InkTyped {
         String first = out.toString(UTF_8);
         run("--json", "--fresh", "--threads", "3");
         assertThat(out.toString(UTF_8)).isEqualTo(first);
+    }
+
+    private void checkTooMany(long megabytes, String cells, String message) {
+        List<String> words = List.of(plan.toString(), "one", "--cells", cells);
+        var command = new InkCommand(new InkMemory(megabytes << 20));
+        assertThatThrownBy(() -> command.run(
+                        Arguments.read(command.usage(), words),
+                        new Console(new java.io.ByteArrayInputStream(new byte[0]), out, err)))
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.getMessage() + "\n  " + refusal.attempt())
+                                .contains(message));
+        assertThat(folder.resolve("film.ink")).doesNotExist();
+    }
+
+    /// Water of 120 x 100 x 160 mm: 1.92 million cells of 1 mm.
+    @Test
+    void moreCellsThanFit_areRefusedWithWhatWouldBeTaken() throws IOException {
+        checkTooMany(
+                256,
+                "1 mm",
+                "the water would be cut into 1.92 million cells; at most 0.97 million fit into the 0.3 GB of memory"
+                        + " that may be used\n  Give --cells 1.3 mm or larger ones, or more memory");
+        checkTooMany(20, "1 mm", "at most 0.00 million fit");
+        Files.writeString(
+                plan,
+                PLAN.replace("[120 mm, 100 mm, 200 mm]", "[3 m, 3 m, 2 m]").replace("160 mm}", "1.5 m}"));
+        checkTooMany(1024, "1 mm", "cut into more than 100 million cells");
     }
 }

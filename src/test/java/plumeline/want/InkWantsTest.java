@@ -429,6 +429,21 @@ final class InkWantsTest {
         assertThat(want.findTight(moments)).isEmpty();
     }
 
+    /// A search goes by the law, so a simulation of marks that are free still is told, and how to have it count.
+    @Test
+    void veiledBy_aSimulationOfFreeMarks_isTold() {
+        String free = AHEAD.replace("at: [0 mm, -70 mm", "at: [0 mm, free between -80 mm and -60 mm");
+        Inked inked = Inked.of(free, "{veiled_by: hero, part: middle, time: 1.2 s}");
+        Want want = inked.want(new Simulated(0.5));
+        assertThat(want.findStanding(inked.moments(), plumeline.quantity.PaperUnit.MILLIMETRES)
+                        .orElseThrow())
+                .startsWith("By its law ");
+        assertThat(want.findCaution(inked.moments()).orElseThrow())
+                .endsWith(
+                        "The simulation of these marks, which are free, has it veiled after 0.9 s (four takes in five:"
+                                + " 0.8 s to 1 s); it decides once they are kept, ./plumeline keep.");
+    }
+
     /// A = strength · path · ink / water: 100 /cm · 9.9 cm · 3 ml / 35.1 l.
     @Test
     void seeThrough_isBeerAndLambert_afterTheTakesSoFar() {

@@ -43,7 +43,14 @@ final class LetGoTest {
                 "{falls_through: berry, frames: 20 frames}",
                 "speed: 10 %");
         assertThat(late.standing())
-                .containsPattern("The shot ends 0.10 s after the release, before it comes in: make it longer");
+                .contains("The shot ends 0.1 s after the release, before it comes in: make it longer");
+        Inked after = dropped(
+                release.replace("348.3 mm]", "348.3 mm], start: 0.5 s"),
+                "{falls_through: berry, frames: 20 frames}",
+                "speed: 10 %");
+        assertThat(after.unknown())
+                .isEqualTo("The release is after the shot's end. It starts at 0.5 s on the table, where the shot is"
+                        + " over after 0.4 s: let it go earlier, or give the shot more frames.");
     }
 
     @Test
