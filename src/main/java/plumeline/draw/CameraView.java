@@ -28,12 +28,12 @@ import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
 import plumeline.solve.ShotAnswer;
+import plumeline.stage.Frame;
 import plumeline.stage.Mirrored;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
-import plumeline.want.Frame;
 
 /// What the camera sees at one instant, as line art: the picture's border, outlines, hidden edges dashed, every
 /// delivery's frame with its keep-outs hatched. Names of deliveries stand above the picture, names of things below it.

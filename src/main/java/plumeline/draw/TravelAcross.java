@@ -21,9 +21,9 @@ import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
 import plumeline.solve.ShotAnswer;
+import plumeline.stage.Frame;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
-import plumeline.want.Frame;
 
 /// Where things stand across the picture over a shot: the picture's width across the page, screen frames down it.
 final class TravelAcross {

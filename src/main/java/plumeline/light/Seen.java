@@ -9,7 +9,7 @@ import plumeline.geom.Vec;
 ///
 /// **Source:** Lambert's formula for polygons (Photometria, 1760), from memory; the same as the contour integral of the
 /// projected solid angle, so exact for whatever lies within straight edges, near or far.
-final class Seen {
+public final class Seen {
     /// Below this a corner is at the patch itself, m².
     private static final double AT_THE_PATCH = 1e-24;
 
@@ -20,7 +20,7 @@ final class Seen {
     /// @param outline corners in order, either way round, m; edges straight between them; needn't be flat
     /// @param patch who sees it
     /// @return 0 to 1; what lies behind the patch's plane doesn't count
-    static double factor(List<Vec> outline, Patch patch) {
+    public static double factor(List<Vec> outline, Patch patch) {
         List<Vec> over = over(outline, patch);
         double sum = 0;
         for (int i = 0; i < over.size(); i++) {

@@ -1,6 +1,7 @@
 package plumeline.stage;
 
 import java.util.List;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Pose;
 import plumeline.geom.Solid;
@@ -9,31 +10,55 @@ import plumeline.plan.Camera;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Shot;
 
-/// A lamp of a shot as numbers: its housing about the middle of what shines, turned to what it faces.
+/// A lamp of a shot as numbers: the middle of what shines, what it faces, and its housing there.
 ///
-/// A lamp's tilt is not in its body yet: the housing stands upright.
+/// What shines is tilted to what it faces; the housing stands upright.
 record LampStand(
-        Solid solid, Slots.Slot x, Slots.Slot y, Slots.Slot z, Slots.Slot turn, boolean turnIsSet, int facing) {
+        Solid solid,
+        Slots.Slot x,
+        Slots.Slot y,
+        Slots.Slot z,
+        Slots.Slot turn,
+        Slots.Slot tilt,
+        Slots.Slot level,
+        boolean turnIsSet,
+        int facing) {
     static LampStand of(PlacedLight light, Shot shot, Slots slots) {
         int facing = switch (light.aim()) {
             case Camera.Aim.At at -> Motions.indexOf(shot, at.thing());
             default -> shot.camera().aim() instanceof Camera.Aim.At at ? Motions.indexOf(shot, at.thing()) : -1;
         };
         Slots.Slot turn = light.aim() instanceof Camera.Aim.By by ? slots.of(by.turn(), 0) : Slots.ZERO;
+        Slots.Slot tilt = light.aim() instanceof Camera.Aim.By by ? slots.of(by.tilt(), 0) : Slots.ZERO;
         return new LampStand(
                 Forms.lamp(light.light().emitter()),
                 slots.of(light.at().x()),
                 slots.of(light.at().y()),
                 slots.of(light.at().z(), 0),
                 turn,
+                tilt,
+                slots.of(light.level(), 1),
                 light.aim() instanceof Camera.Aim.By || light.aim() instanceof Camera.Aim.Ahead,
                 facing);
     }
 
-    Body posed(double[] values, List<Body> things, Vec lensPoint) {
+    Beam beam(double[] values, List<Body> things, Vec lensPoint) {
+        return new Beam(aim(values, things, lensPoint), level.in(values));
+    }
+
+    private Aim aim(double[] values, List<Body> things, Vec lensPoint) {
         Vec middle = new Vec(x.in(values), y.in(values), z.in(values));
-        double turned = turnIsSet ? turn.in(values) : turnTo(middle, target(things, lensPoint));
-        return new Body(solid, new Pose(middle.minus(new Vec(0, 0, solid.heightMetres() / 2)), turned, 0));
+        if (turnIsSet) {
+            return new Aim(middle, turn.in(values), tilt.in(values));
+        }
+        Vec target = target(things, lensPoint);
+        return target.distanceMetres(middle) > 0 ? Aim.toward(middle, target) : new Aim(middle, 0, 0);
+    }
+
+    Body body(Beam beam) {
+        Aim aim = beam.aim();
+        Vec base = aim.eye().minus(new Vec(0, 0, solid.heightMetres() / 2));
+        return new Body(solid, new Pose(base, aim.turnRadians(), 0));
     }
 
     private Vec target(List<Body> things, Vec lensPoint) {
@@ -44,9 +69,5 @@ record LampStand(
                 .map(Body::middle)
                 .min((a, b) -> Double.compare(a.distanceMetres(lensPoint), b.distanceMetres(lensPoint)))
                 .orElse(Vec.ZERO);
-    }
-
-    private static double turnTo(Vec from, Vec to) {
-        return Math.atan2(to.x() - from.x(), to.y() - from.y());
     }
 }

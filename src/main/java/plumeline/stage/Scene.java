@@ -15,6 +15,7 @@ import plumeline.geom.Projection;
 /// @param picture the picture's size and scale
 /// @param things the placed things, in the stage's order
 /// @param lamps the lamps' bodies, in the stage's order
+/// @param beams how each lamp faces and shines, in the same order
 public record Scene(
         double frame,
         double realSeconds,
@@ -23,11 +24,13 @@ public record Scene(
         Projection projection,
         Picture picture,
         List<Body> things,
-        List<Body> lamps) {
+        List<Body> lamps,
+        List<Beam> beams) {
     /// Copies the lists.
     public Scene {
         things = List.copyOf(things);
         lamps = List.copyOf(lamps);
+        beams = List.copyOf(beams);
     }
 
     /// Gives how one body is seen: straight where a tank isn't in the way, else through its facing wall.

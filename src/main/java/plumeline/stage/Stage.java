@@ -299,14 +299,14 @@ public final class Stage {
     public final class Laid {
         private final double[] values;
         private final List<Body> atStart;
-        private final List<Body> lampsAtStart;
+        private final List<Beam> beamsAtStart;
         private final Aim first;
         private final double focus;
 
         private Laid(double[] given) {
             values = given.clone();
             atStart = posed(values);
-            lampsAtStart = lampBodies(values, atStart);
+            beamsAtStart = beams(values, atStart);
             first = camera.aim(values, atStart);
             focus = camera.focusMetres(values, atStart, TankWalls.lines(tank, first));
         }
@@ -319,7 +319,7 @@ public final class Stage {
             double seconds = retime.realSeconds(frame);
             List<Body> now = carried(atStart, values, seconds);
             Aim aim = moved(first, now, values, seconds);
-            List<Body> lampsNow = now.equals(atStart) ? lampsAtStart : lampBodies(values, now);
+            List<Beam> beamsNow = carriedLamps(beamsAtStart, values, seconds);
             return new Scene(
                     frame,
                     seconds,
@@ -328,7 +328,8 @@ public final class Stage {
                     TankWalls.view(tank, aim),
                     camera.picture(values, focus),
                     now,
-                    carriedLamps(lampsNow, values, seconds));
+                    bodies(beamsNow),
+                    beamsNow);
         }
     }
 
@@ -393,24 +394,35 @@ public final class Stage {
         return panned;
     }
 
-    private List<Body> lampBodies(double[] values, List<Body> things) {
+    /// How lamps face: as they were set before the shot, whatever moves then.
+    private List<Beam> beams(double[] values, List<Body> things) {
         return lamps.stream()
-                .map(lamp -> lamp.posed(values, things, camera.lensPoint(values)))
+                .map(lamp -> lamp.beam(values, things, camera.lensPoint(values)))
                 .toList();
     }
 
-    private List<Body> carriedLamps(List<Body> still, double[] values, double seconds) {
-        List<Body> bodies = new ArrayList<>(still.size());
-        for (int i = 0; i < still.size(); i++) {
-            Body body = still.get(i);
-            for (Motions.Motion motion : motions) {
-                if (motion.carries(shot.lights().get(i).name())) {
-                    Vec way = motion.way().vectorIn(values).times(motion.shareAt(seconds, values));
-                    body = body.at(body.pose().movedBy(way));
-                }
-            }
-            bodies.add(body);
+    private List<Body> bodies(List<Beam> beams) {
+        List<Body> bodies = new ArrayList<>(beams.size());
+        for (int i = 0; i < beams.size(); i++) {
+            bodies.add(lamps.get(i).body(beams.get(i)));
         }
         return bodies;
+    }
+
+    private List<Beam> carriedLamps(List<Beam> still, double[] values, double seconds) {
+        if (motions.isEmpty()) {
+            return still;
+        }
+        List<Beam> beams = new ArrayList<>(still.size());
+        for (int i = 0; i < still.size(); i++) {
+            Beam beam = still.get(i);
+            for (Motions.Motion motion : motions) {
+                if (motion.carries(shot.lights().get(i).name())) {
+                    beam = beam.movedBy(motion.way().vectorIn(values).times(motion.shareAt(seconds, values)));
+                }
+            }
+            beams.add(beam);
+        }
+        return beams;
     }
 }

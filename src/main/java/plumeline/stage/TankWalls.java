@@ -58,6 +58,13 @@ public record TankWalls(Bounds outside, Bounds inside, double paneMetres, double
                 block(new Vec(high.x() - paneMetres, low.y(), low.z()), high));
     }
 
+    /// Gives the tank as one block, to its rim.
+    ///
+    /// @return a box
+    public Body block() {
+        return block(outside.low(), outside.high());
+    }
+
     /// Tells whether a body is in the water.
     ///
     /// @param body a body

@@ -8,6 +8,7 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.sight.Extent;
 import plumeline.sight.Sight;
+import plumeline.stage.Frame;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 

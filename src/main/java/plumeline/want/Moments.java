@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import plumeline.lit.Instant;
 import plumeline.plan.When;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
@@ -55,6 +56,11 @@ public final class Moments {
     /// @return the scene
     public Scene at(double frame) {
         return posed.computeIfAbsent(frame, laid::scene);
+    }
+
+    /// Gives an instant with its light.
+    Instant lit(Scene scene) {
+        return new Instant(scene, recall.lighting(stage, scene));
     }
 
     /// Gives the shot at the instants that count for a want.

@@ -5,20 +5,27 @@ import java.util.List;
 import java.util.Map;
 import plumeline.geom.Body;
 import plumeline.geom.Projection;
+import plumeline.lit.Lighting;
 import plumeline.sight.Sides;
 import plumeline.sight.Sight;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
 
-/// Remembers how far bodies are hidden and how far apart they stand, for a search that moves one mark at a time: most
-/// of what it asks for it has asked for just before. Answers are those of [Sight#hidden] and of [Air], bit for bit. For
-/// one thread.
+/// Remembers how far bodies are hidden, how far apart they stand and how they are lit, for a search that moves one mark
+/// at a time: most of what it asks for it has asked for just before. Answers are those of [Sight#hidden] and of [Air],
+/// bit for bit. For one thread.
 public final class Recall {
     private static final int MOST = 4096;
+    private static final int MOST_LIT = 64;
 
     private record Asked(Projection projection, Body hidden, List<Body> hiders) {}
+
+    private record Lit(Stage stage, Lighting.Set set) {}
 
     private record Two(Record one, Record other) {}
 
     private final Map<Asked, Sides> known = new HashMap<>();
+    private final Map<Lit, Lighting> lit = new HashMap<>();
     private final Map<Two, Double> apart = new HashMap<>();
 
     /// Makes an empty memory.
@@ -30,6 +37,16 @@ public final class Recall {
         }
         return known.computeIfAbsent(
                 new Asked(projection, hidden, hiders), asked -> Sight.hidden(projection, hidden, hiders));
+    }
+
+    /// Gives the light of a shot at an instant.
+    Lighting lighting(Stage stage, Scene scene) {
+        if (lit.size() > MOST_LIT) {
+            lit.clear();
+        }
+        return lit.computeIfAbsent(
+                new Lit(stage, Lighting.Set.of(stage.shot(), scene)),
+                asked -> new Lighting(stage.shot(), scene, stage.findTank()));
     }
 
     /// Gives the clearance of two that stand in a shot, metres.

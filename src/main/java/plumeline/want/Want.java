@@ -30,6 +30,7 @@ public sealed interface Want
                 SeeThrough,
                 Rises,
                 FallsThrough,
+                Shining,
                 Sighted,
                 NotComputed {
     /// Gives the want as the crew wrote it.

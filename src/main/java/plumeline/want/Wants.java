@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import plumeline.ink.Estimate;
+import plumeline.lit.LightMeasures;
 import plumeline.plan.Delivery;
 import plumeline.plan.Named;
 import plumeline.plan.Placed;
@@ -146,6 +147,7 @@ public final class Wants {
             case SeeThrough through -> new Sighted(through, List.of(through.thing()), List.of(), Sighted.Seen.EACH);
             case Rises rises -> rises;
             case FallsThrough falls -> falls;
+            case Shining shining -> shining;
             case Sighted already -> already;
             case NotComputed not -> not;
         };
@@ -178,6 +180,9 @@ public final class Wants {
     private static Want others(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
         if (InkWants.isOne(line.word())) {
             return InkWants.of(line, plan, stage, elsewhere);
+        }
+        if (LightMeasures.isOne(line.word())) {
+            return Shining.of(line, plan, stage);
         }
         return WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new NotComputed(line, NOT_YET);
     }

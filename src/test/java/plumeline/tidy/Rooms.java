@@ -36,7 +36,8 @@ final class Rooms {
             "stage: plan lesson sight optics light motion time water ink fall sound",
             "plume: stage flow",
             "wet: stage",
-            "want: wet timeline",
+            "lit: stage",
+            "want: wet lit timeline",
             "solve: want search plume",
             "liquid: answer water",
             "ask: liquid answer sight optics light motion time water ink fall sound search",
@@ -95,7 +96,7 @@ final class Rooms {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
-                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "roots"));
+                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "roots"));
         return silent;
     }
 

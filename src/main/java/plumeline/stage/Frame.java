@@ -1,8 +1,7 @@
-package plumeline.want;
+package plumeline.stage;
 
 import plumeline.plan.Delivery;
 import plumeline.plan.Shot;
-import plumeline.stage.Picture;
 
 /// A rectangle of the picture, in shares of the picture's width and height from its middle, x right, y up.
 ///

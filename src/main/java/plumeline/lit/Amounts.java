@@ -1,0 +1,53 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import plumeline.quantity.Print;
+
+/// Light in words.
+final class Amounts {
+    /// Nobody tells more stops apart from none at all.
+    static final double MOST_STOPS = 20;
+
+    private Amounts() {}
+
+    /// Two figures: a meter repeats no more.
+    static String lux(double lux) {
+        if (!(lux > 0)) {
+            return "0 lx";
+        }
+        double step = Math.pow(10, Math.floor(Math.log10(lux)) - 1);
+        double rounded = Math.round(lux / step) * step;
+        return String.format(Locale.ROOT, rounded < 10 ? "%.1f lx" : "%.0f lx", rounded);
+    }
+
+    /// Tenths of a stop.
+    static String stops(double stops) {
+        return Print.number(Math.abs(stops), 1) + (Math.abs(stops) < 0.05 ? " stops" : stopWord(stops));
+    }
+
+    /// Stops that are allowed, wanted: `0.5 stops are`.
+    static String stopsAre(double stops) {
+        String words = stops(stops);
+        return words + (words.endsWith("stop") ? " is" : " are");
+    }
+
+    private static String stopWord(double stops) {
+        return Print.number(Math.abs(stops), 1).equals("1") ? " stop" : " stops";
+    }
+
+    /// How much more one is than another, in stops, between ±20.
+    static double stops(double one, double other) {
+        return one <= 0 && other <= 0 ? 0 : Math.clamp(Math.log(one / other) / Math.log(2), -MOST_STOPS, MOST_STOPS);
+    }
+
+    /// What each lamp gives.
+    static String byLamp(List<Lamp> lamps, double[] lux) {
+        List<String> parts = new ArrayList<>();
+        for (int i = 0; i < lux.length; i++) {
+            parts.add(lamps.get(i).name() + " " + lux(lux[i]));
+        }
+        return String.join(", ", parts);
+    }
+}

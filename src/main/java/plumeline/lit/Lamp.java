@@ -1,0 +1,134 @@
+package plumeline.lit;
+
+import java.util.Optional;
+import plumeline.geom.Aim;
+import plumeline.light.Disc;
+import plumeline.light.Emitter;
+import plumeline.light.Intensity;
+import plumeline.light.Panel;
+import plumeline.light.Tube;
+import plumeline.plan.Kit;
+import plumeline.plan.PlacedLight;
+import plumeline.plan.Written;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Origin;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Beam;
+
+/// A lamp of a shot at an instant.
+public sealed interface Lamp {
+    /// Gives its name in the shot.
+    ///
+    /// @return the name
+    String name();
+
+    /// It is known how it shines.
+    ///
+    /// @param name its name in the shot
+    /// @param shine how
+    /// @param halfShare by how much of it its light may be off, 95 %, share of one
+    /// @param colour whether it is set to a colour
+    record Known(String name, Shine shine, double halfShare, Colour colour) implements Lamp {}
+
+    /// It isn't.
+    ///
+    /// @param name its name in the shot
+    /// @param lack what is missing
+    record Unknown(String name, Lack lack) implements Lamp {}
+
+    /// How a lamp is coloured.
+    enum Colour {
+        /// It shines white, as its light is given.
+        WHITE,
+        /// It is set to a hue: how much less it gives then isn't computed.
+        HUED
+    }
+
+    /// Why it isn't known how a lamp shines.
+    enum Lack {
+        /// Nobody says what it gives.
+        GIVES,
+        /// A photometric file says it, which isn't read in plans yet.
+        FILE
+    }
+
+    /// A lamp's light by its maker, or read by nobody, is off by so much, 95 %: common practice.
+    double TYPICAL_SHARE = 0.15;
+
+    /// Reads a lamp.
+    ///
+    /// @param placed the lamp as placed
+    /// @param beam how it stands
+    /// @return how it shines
+    static Lamp of(PlacedLight placed, Beam beam) {
+        Written written = placed.light().written();
+        Optional<Quantity> gives = written.findQuantity("gives");
+        if (gives.isEmpty()) {
+            return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
+        }
+        double half = gives.get().hasSpread() || gives.get().origin() == Origin.MEASURED
+                ? gives.get().halfWidthSi() / gives.get().si()
+                : TYPICAL_SHARE;
+        return new Known(
+                placed.name(),
+                shine(placed.light(), gives.get(), beam),
+                half,
+                placed.written().has("hue") ? Colour.HUED : Colour.WHITE);
+    }
+
+    private static Shine shine(Kit.Light light, Quantity gives, Beam beam) {
+        Aim.Frame frame = beam.aim().frame();
+        return switch (light.emitter()) {
+            case Kit.Emitter.Panel(Quantity width, Quantity height) -> {
+                Panel panel = new Panel(beam.aim().eye(), frame.forward(), frame.right(), width.si(), height.si(), 1);
+                double area = width.si() * height.si();
+                yield new Shine.Face(
+                        level(panel, gives, area, Math.PI * area, beam.level()),
+                        Math.hypot(width.si(), height.si()) / 2);
+            }
+            case Kit.Emitter.Disc(Quantity diameter) -> {
+                Disc disc = new Disc(beam.aim().eye(), frame.forward(), diameter.si() / 2, 1);
+                double area = Math.PI * diameter.si() * diameter.si() / 4;
+                yield new Shine.Face(level(disc, gives, area, Math.PI * area, beam.level()), diameter.si() / 2);
+            }
+            case Kit.Emitter.Tube(Quantity length, Quantity diameter) -> {
+                Tube tube =
+                        new Tube(beam.aim().eye(), frame.right(), frame.forward(), length.si(), diameter.si() / 2, 1);
+                double face = length.si() * diameter.si();
+                yield new Shine.Face(
+                        level(tube, gives, face, Math.PI * Math.PI * face, beam.level()),
+                        Math.hypot(length.si(), diameter.si()) / 2);
+            }
+            case Kit.Emitter.Point() -> new Shine.Ray(beam.aim(), intensity(gives, light.written(), beam.level()));
+        };
+    }
+
+    /// Makes it as bright as it is given: by lux at a distance, by candela along its axis, by all its lumens.
+    private static Emitter level(Emitter unit, Quantity gives, double faceMetres2, double perLuminance, double level) {
+        double luminance = switch (gives.kind()) {
+            case ILLUMINANCE ->
+                unit.giving(gives.si(), gives.findAt().orElseThrow().si()).luminance();
+            case INTENSITY -> gives.si() / faceMetres2;
+            default -> gives.si() / perLuminance;
+        };
+        return unit.withLuminance(level * luminance);
+    }
+
+    private static Intensity intensity(Quantity gives, Written written, double level) {
+        Optional<Quantity> beam = written.findQuantity("beam");
+        double full = level
+                * switch (gives.kind()) {
+                    case ILLUMINANCE ->
+                        gives.si() * Math.pow(gives.findAt().orElseThrow().si(), 2);
+                    default -> gives.si();
+                };
+        boolean isFlux = gives.kind() == Kind.FLUX;
+        if (beam.isEmpty() || beam.get().si() >= Math.PI) {
+            double wide = beam.map(Quantity::si).orElse(2 * Math.PI);
+            return isFlux ? Intensity.Cone.ofLumens(full, wide) : new Intensity.Cone(full, wide);
+        }
+        return isFlux
+                ? Intensity.Cone.ofLumens(full, beam.get().si())
+                : new Intensity.CosineBeam(full, beam.get().si());
+    }
+}

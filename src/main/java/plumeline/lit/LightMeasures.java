@@ -1,0 +1,164 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import plumeline.plan.Named;
+import plumeline.plan.Shot;
+import plumeline.plan.WantLine;
+import plumeline.plan.Written;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Stage;
+
+/// From a want on light as written to what it measures.
+public final class LightMeasures {
+    private static final double WITHIN_STOPS = 0.5;
+
+    /// So much less light counts as dark where nobody says: common practice.
+    private static final double DARK_STOPS = 3;
+
+    /// What comes of a want on light.
+    public sealed interface Reading {
+        /// It can be measured.
+        ///
+        /// @param measure what it measures
+        record Of(Measure measure) implements Reading {}
+
+        /// It can't.
+        ///
+        /// @param reason what is missing
+        record Missing(String reason) implements Reading {}
+    }
+
+    private LightMeasures() {}
+
+    /// Tells whether a want word is one of light.
+    ///
+    /// @param word the want word
+    /// @return true for those that are read here
+    public static boolean isOne(String word) {
+        return switch (word) {
+            case "lit", "dark", "even", "ratio", "no_shadow" -> true;
+            default -> false;
+        };
+    }
+
+    /// Reads a want.
+    ///
+    /// @param line the want, of one of these words
+    /// @param stage the shot
+    /// @param film the film's rate
+    /// @return what it measures
+    public static Reading of(WantLine line, Stage stage, Quantity film) {
+        Shot shot = stage.shot();
+        Written keys = line.written();
+        int thing = stage.thingIndex(line.subjects().getFirst().name());
+        return switch (line.word()) {
+            case "lit" ->
+                new Reading.Of(new Lit(
+                        shot,
+                        thing,
+                        part(keys, stage.shot(), thing),
+                        new Lit.Wanted.Within(si(keys, "within", WITHIN_STOPS)),
+                        film));
+            case "dark" ->
+                new Reading.Of(new Lit(
+                        shot,
+                        thing,
+                        part(keys, stage.shot(), thing),
+                        new Lit.Wanted.Under(si(keys, "by", DARK_STOPS)),
+                        film));
+            case "even" -> new Reading.Of(new Even(shot, thing, si(keys, "within", WITHIN_STOPS)));
+            case "ratio" -> ratio(keys, stage, shot, thing);
+            default -> noShadow(line, stage, shot);
+        };
+    }
+
+    private static double si(Written keys, String key, double otherwise) {
+        return keys.findQuantity(key).map(Quantity::si).orElse(otherwise);
+    }
+
+    private static Spots.Part part(Written keys, Shot shot, int thing) {
+        Optional<String> word = keys.findWord("part");
+        for (Spots.Part part : Spots.Part.values()) {
+            if (word.filter(part.word()::equals).isPresent()) {
+                return part;
+            }
+        }
+        return shot.placed().get(thing).thing().label().isPresent() ? Spots.Part.LABEL : Spots.Part.MIDDLE;
+    }
+
+    private static Reading ratio(Written keys, Stage stage, Shot shot, int thing) {
+        Optional<Quantity> by = keys.findQuantity("by");
+        if (by.isEmpty()) {
+            return new Reading.Missing("Say how much brighter the key is: by: 2 stops.");
+        }
+        List<String> names =
+                stage.shot().lights().stream().map(light -> light.name()).toList();
+        Optional<String> key = keys.findWord("key");
+        Optional<String> fill = keys.findWord("fill");
+        if ((key.isEmpty() || fill.isEmpty()) && names.size() != 2) {
+            return new Reading.Missing(
+                    "Say which lights: key: " + first(names, 0) + ", fill: " + first(names, 1) + ".");
+        }
+        int first = key.map(stage::lampIndex)
+                .orElseGet(() ->
+                        fill.map(stage::lampIndex).filter(other -> other == 0).isPresent() ? 1 : 0);
+        int second = fill.map(stage::lampIndex).orElse(1 - first);
+        if (first == second) {
+            return new Reading.Missing("Key and fill are the same light: name two.");
+        }
+        return new Reading.Of(new Ratio(
+                shot, thing, first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
+    }
+
+    private static String first(List<String> names, int index) {
+        return index < names.size() ? names.get(index) : "LIGHT";
+    }
+
+    private static Reading noShadow(WantLine line, Stage stage, Shot shot) {
+        Set<Integer> of = new LinkedHashSet<>();
+        boolean all = line.subjects().stream().anyMatch(named -> named.name().equals("all"));
+        boolean camera =
+                all || line.subjects().stream().anyMatch(named -> named.name().equals("camera"));
+        boolean hasBarrel = stage.shot().camera().lens().barrel().isPresent();
+        if (camera && !all && !hasBarrel) {
+            return new Reading.Missing("Not known: how large the lens is. Write its barrel: {diameter: 80 mm, length:"
+                    + " 120 mm} with the lens.");
+        }
+        if (camera && hasBarrel) {
+            of.add(Lighting.LENS);
+        }
+        for (int i = 0; i < stage.shot().placed().size(); i++) {
+            String name = stage.shot().placed().get(i).name();
+            if (all || line.subjects().stream().anyMatch(named -> named.name().equals(name))) {
+                of.add(i);
+            }
+        }
+        for (int i = 0; i < stage.shot().lights().size(); i++) {
+            String name = stage.shot().lights().get(i).name();
+            if (line.subjects().stream().anyMatch(named -> named.name().equals(name))) {
+                of.add(Lighting.ofLamp(i));
+            }
+        }
+        List<Integer> upon = upon(line.written().listNames("upon"), stage, all ? Set.of() : of);
+        return upon.isEmpty()
+                ? new Reading.Missing("Say on what it may not fall: upon: THING.")
+                : new Reading.Of(new NoShadow(shot, of, upon));
+    }
+
+    /// What is named; where nothing is, all that stands and doesn't throw it.
+    private static List<Integer> upon(List<Named> names, Stage stage, Set<Integer> but) {
+        List<Integer> upon = new ArrayList<>();
+        for (int i = 0; i < stage.shot().placed().size(); i++) {
+            String name = stage.shot().placed().get(i).name();
+            boolean isNamed = names.stream().anyMatch(named -> named.name().equals(name));
+            if (isNamed || (names.isEmpty() && !but.contains(i))) {
+                upon.add(i);
+            }
+        }
+        return upon;
+    }
+}

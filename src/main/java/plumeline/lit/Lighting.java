@@ -1,0 +1,253 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import plumeline.geom.Aim;
+import plumeline.geom.Barrel;
+import plumeline.geom.Body;
+import plumeline.geom.Clearance;
+import plumeline.geom.Hull;
+import plumeline.geom.Vec;
+import plumeline.light.Emitter;
+import plumeline.light.Patch;
+import plumeline.light.Tube;
+import plumeline.plan.Kit;
+import plumeline.plan.Placed;
+import plumeline.plan.Shot;
+import plumeline.plan.Thing;
+import plumeline.stage.Beam;
+import plumeline.stage.Scene;
+import plumeline.stage.TankWalls;
+
+/// The light of a shot at an instant.
+///
+/// Opaque things, lamps' housings and the lens's barrel keep light off; a clear thing lets all of it through. For one
+/// thread: it remembers what it was asked.
+public final class Lighting {
+    /// Corners of a circle that hides: the body is at most 0.12 % too slim.
+    private static final int STEPS = 64;
+
+    /// How thick a lamp's housing is taken to be where only its shining face is known: common practice.
+    private static final double HOUSING_METRES = 0.05;
+
+    /// What lies under a surface by less is on it, m.
+    private static final double ON_METRES = 1e-9;
+
+    /// Something that keeps light off.
+    private record Hider(int thing, Vec middle, double ballMetres, List<Hull> hulls) {}
+
+    private final List<Lamp> lamps;
+    private final List<Hider> hiders = new ArrayList<>();
+    private final Optional<Body> tank;
+    private final Map<Patch, double[]> known = new HashMap<>();
+
+    /// All on which the light of a shot rests: alike where this is.
+    ///
+    /// @param things the things as they stand
+    /// @param beams the lamps as they stand
+    /// @param lens where the lens is, where its barrel is known
+    public record Set(List<Body> things, List<Beam> beams, Optional<Aim> lens) {
+        /// Gives an instant's.
+        ///
+        /// @param shot the shot
+        /// @param scene the instant
+        /// @return what its light rests on
+        public static Set of(Shot shot, Scene scene) {
+            return new Set(
+                    scene.things(), scene.beams(), shot.camera().lens().barrel().map(barrel -> scene.aim()));
+        }
+    }
+
+    /// Lights a shot.
+    ///
+    /// @param shot the shot
+    /// @param scene the instant
+    /// @param walls the tank's walls, where it has one
+    public Lighting(Shot shot, Scene scene, Optional<TankWalls> walls) {
+        lamps = new ArrayList<>();
+        for (int i = 0; i < shot.lights().size(); i++) {
+            lamps.add(Lamp.of(shot.lights().get(i), scene.beams().get(i)));
+        }
+        for (int i = 0; i < shot.placed().size(); i++) {
+            Placed placed = shot.placed().get(i);
+            if (placed.thing().body().orElse(Thing.Body.OPAQUE) == Thing.Body.OPAQUE) {
+                Body body = scene.things().get(i);
+                hiders.add(new Hider(i, body.middle(), body.ballMetres(), Hull.of(body, STEPS)));
+            }
+        }
+        shot.camera().lens().barrel().ifPresent(barrel -> hiders.add(lens(barrel, scene)));
+        for (int i = 0; i < lamps.size(); i++) {
+            if (lamps.get(i) instanceof Lamp.Known(var _, Shine.Face(var emitter, var reach), var _, var _)
+                    && !(emitter instanceof Tube)) {
+                hiders.add(new Hider(ofLamp(i), emitter.middle(), reach + HOUSING_METRES, List.of(housing(emitter))));
+            }
+        }
+        tank = walls.map(TankWalls::block);
+    }
+
+    /// The number of the lens's barrel among what hides.
+    static final int LENS = -1;
+
+    /// The number of a lamp among what hides.
+    static int ofLamp(int lamp) {
+        return LENS - 1 - lamp;
+    }
+
+    /// What is behind a lamp's face, as wide and high.
+    private static Hull housing(Emitter emitter) {
+        List<Vec> face = emitter.outline(emitter.middle().plus(emitter.facing()));
+        Vec back = emitter.facing().times(-HOUSING_METRES);
+        return new Hull(face, face.stream().map(corner -> corner.plus(back)).toList());
+    }
+
+    private static Hider lens(Kit.Barrel barrel, Scene scene) {
+        double radius = barrel.diameter().si() / 2;
+        Vec front = scene.aim().eye();
+        Vec back = front.minus(scene.aim().forward().times(barrel.length().si()));
+        return new Hider(
+                LENS,
+                front.plus(back).times(0.5),
+                Math.hypot(barrel.length().si() / 2, radius),
+                List.of(Hull.of(new Barrel(back, front, radius, radius), STEPS)));
+    }
+
+    /// Gives the lamps.
+    ///
+    /// @return in the shot's order
+    public List<Lamp> lamps() {
+        return lamps;
+    }
+
+    /// Light on a place.
+    ///
+    /// @param lux of all lamps together, lx
+    /// @param halfShare by how much of it it may be off, 95 %: each lamp by itself
+    /// @param lamps lx a lamp, in the shot's order
+    public record Light(double lux, double halfShare, double[] lamps) {}
+
+    /// Gives the light on a place of a surface, of all lamps.
+    ///
+    /// @param patch the place
+    /// @return the light; what isn't known of a lamp counts for nothing
+    public Light light(Patch patch) {
+        double[] lux = lux(patch);
+        double sum = 0;
+        double square = 0;
+        for (int i = 0; i < lux.length; i++) {
+            sum += lux[i];
+            if (lamps.get(i) instanceof Lamp.Known lamp) {
+                square += Math.pow(lux[i] * lamp.halfShare(), 2);
+            }
+        }
+        return new Light(sum, sum > 0 ? Math.sqrt(square) / sum : 0, lux);
+    }
+
+    /// Gives the light on a place of a surface.
+    ///
+    /// @param patch the place
+    /// @return lx a lamp, in the lamps' order; 0 for what isn't known
+    public double[] lux(Patch patch) {
+        return known.computeIfAbsent(patch, asked -> lux(asked, hider -> true)).clone();
+    }
+
+    /// Gives the light on a place of a surface, were only some things there.
+    ///
+    /// @param patch the place
+    /// @param stands which things, by their index in the scene, the lens by [#LENS], keep light off; lamps by less
+    /// @return lx a lamp, in the lamps' order; 0 for what isn't known
+    double[] lux(Patch patch, IntPredicate stands) {
+        Patch over = new Patch(patch.place().plus(patch.facing().times(ON_METRES)), patch.facing());
+        double[] lux = new double[lamps.size()];
+        for (int i = 0; i < lux.length; i++) {
+            if (lamps.get(i) instanceof Lamp.Known lamp && isTurnedTo(lamp.shine(), over)) {
+                int own = ofLamp(i);
+                lux[i] = lamp.shine()
+                        .lux(over, between(lamp.shine(), over, hider -> hider != own && stands.test(hider)));
+            }
+        }
+        return lux;
+    }
+
+    private static boolean isTurnedTo(Shine shine, Patch patch) {
+        return shine.isBefore(patch.place())
+                && shine.middle().minus(patch.place()).dot(patch.facing()) > -shine.reachMetres();
+    }
+
+    private List<Hull> between(Shine shine, Patch patch, IntPredicate stands) {
+        List<Hull> between = new ArrayList<>();
+        Vec way = shine.middle().minus(patch.place());
+        double length = way.lengthMetres();
+        for (Hider hider : hiders) {
+            if (stands.test(hider.thing) && mayHide(hider, shine, patch, way, length)) {
+                for (Hull hull : hider.hulls) {
+                    if (isOver(hull, patch)) {
+                        between.add(hull);
+                    }
+                }
+            }
+        }
+        return between;
+    }
+
+    /// Whether any of it is over the surface; a convex body is under its own.
+    private static boolean isOver(Hull hull, Patch patch) {
+        double level = patch.facing().dot(patch.place());
+        for (int i = 0; i < hull.one().size(); i++) {
+            if (hull.one().get(i).dot(patch.facing()) > level
+                    || hull.other().get(i).dot(patch.facing()) > level) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /// Whether a ball round it comes before the lamp as seen from the place: over the surface, before the lamp's face,
+    /// and within the cone to the ball round that.
+    private static boolean mayHide(Hider hider, Shine shine, Patch patch, Vec way, double length) {
+        Vec to = hider.middle.minus(patch.place());
+        double ball = hider.ballMetres;
+        if (to.dot(patch.facing()) <= -ball) {
+            return false;
+        }
+        double along = to.dot(way) / length;
+        if (along >= length + shine.reachMetres() + ball || !isBefore(shine, hider)) {
+            return false;
+        }
+        double far = to.lengthMetres();
+        if (far <= ball || length <= shine.reachMetres()) {
+            return true;
+        }
+        double angle = Math.acos(Math.clamp(along / far, -1, 1));
+        return angle < Math.asin(ball / far) + Math.asin(shine.reachMetres() / length);
+    }
+
+    private static boolean isBefore(Shine shine, Hider hider) {
+        return !(shine instanceof Shine.Face(var emitter, var _))
+                || emitter instanceof Tube
+                || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
+    }
+
+    /// Tells whether light of a lamp comes to a place through a tank's glass or water, or may do so.
+    ///
+    /// @param patch the place
+    /// @return true where any of it does
+    public boolean isThroughTank(Patch patch) {
+        return tank.isPresent()
+                && lamps.stream()
+                        .anyMatch(lamp -> lamp instanceof Lamp.Known known
+                                && isTurnedTo(known.shine(), patch)
+                                && isThrough(tank.get(), known.shine(), patch.place()));
+    }
+
+    private static boolean isThrough(Body block, Shine shine, Vec place) {
+        if (Clearance.isMet(block, place, shine.middle())) {
+            return true;
+        }
+        return shine instanceof Shine.Face(var emitter, var _)
+                && emitter.outline(place).stream().anyMatch(corner -> Clearance.isMet(block, place, corner));
+    }
+}

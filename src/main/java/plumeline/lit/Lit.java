@@ -1,0 +1,175 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumeline.light.Exposure;
+import plumeline.light.Patch;
+import plumeline.plan.Camera;
+import plumeline.plan.Placed;
+import plumeline.plan.Shot;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+
+/// The light on a part of a thing is right for the camera's setting, or so much less.
+///
+/// Margin in stops: the tolerance less how far the light is from what the setting needs; for a dark thing how much
+/// less light there is, less how much less is wanted.
+///
+/// @param shot the shot
+/// @param thing index of the thing
+/// @param part which part of it
+/// @param wanted what is wanted
+/// @param film the film's rate
+record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) implements Measure {
+    /// What is wanted.
+    sealed interface Wanted {
+        /// The light that exposes rightly, within so many stops.
+        ///
+        /// @param stops either way
+        record Within(double stops) implements Wanted {}
+
+        /// At least so many stops less.
+        ///
+        /// @param stops how many
+        record Under(double stops) implements Wanted {}
+    }
+
+    private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
+
+    @Override
+    public String unit() {
+        return "stops";
+    }
+
+    private Placed placed() {
+        return shot.placed().get(thing);
+    }
+
+    private Patch patch(Instant now) {
+        return Spots.of(
+                placed(),
+                now.scene().things().get(thing),
+                part,
+                now.scene().aim().eye());
+    }
+
+    private Optional<Exposure> findSetting(Instant now) {
+        return Setting.find(shot.camera(), now.scene().picture(), film);
+    }
+
+    private double over(Instant now, double lux) {
+        return findSetting(now)
+                .map(setting -> Amounts.stops(lux, setting.neededLux()))
+                .orElse(0.0);
+    }
+
+    private double margin(double over) {
+        return switch (wanted) {
+            case Wanted.Within(double stops) -> stops - Math.abs(over);
+            case Wanted.Under(double stops) -> -over - stops;
+        };
+    }
+
+    @Override
+    public double[] parts(Instant now) {
+        return new double[] {margin(over(now, now.lighting().light(patch(now)).lux()))};
+    }
+
+    @Override
+    public Optional<String> findUnknown(Instant now) {
+        if (findSetting(now).isEmpty()) {
+            return Optional.of(
+                    "Not known: the sensitivity set. Write the camera's iso, or the body's iso: {base: 800}.");
+        }
+        return Unlit.find(now.lighting(), List.of(patch(now)));
+    }
+
+    @Override
+    public String standing(Instant now) {
+        Lighting lighting = now.lighting();
+        Lighting.Light light = lighting.light(patch(now));
+        double needed = findSetting(now).orElseThrow().neededLux();
+        double over = Amounts.stops(light.lux(), needed);
+        String lamps = lighting.lamps().size() > 1 ? " (" + Amounts.byLamp(lighting.lamps(), light.lamps()) + ")" : "";
+        String how = light.lux() <= 0
+                ? "no light"
+                : Math.abs(over) < 0.05 ? "just right" : Amounts.stops(over) + (over < 0 ? " too little" : " too much");
+        String asked = switch (wanted) {
+            case Wanted.Within(double stops) -> either(stops) + " allowed.";
+            case Wanted.Under(double stops) -> "at least " + Amounts.stops(stops) + " too little wanted.";
+        };
+        return placed().name() + "'s " + part.word() + " gets " + Amounts.lux(light.lux()) + lamps
+                + "; the setting needs " + Amounts.lux(needed) + ": " + how + ", " + asked;
+    }
+
+    private static String either(double stops) {
+        return Amounts.stops(stops) + " either way";
+    }
+
+    @Override
+    public Optional<String> findTight(Instant now) {
+        Lighting.Light light = now.lighting().light(patch(now));
+        double half = EIGHTY_OF_NINETY_FIVE * light.halfShare();
+        boolean mayFail = margin(over(now, light.lux() * (1 + half))) < 0
+                || margin(over(now, light.lux() * Math.max(0, 1 - half))) < 0;
+        return mayFail
+                ? Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.")
+                : Optional.empty();
+    }
+
+    /// Another sensitivity or shutter, each where it closes the gap by itself.
+    @Override
+    public List<String> listAttempts(Instant now) {
+        if (!(wanted instanceof Wanted.Within)) {
+            return List.of();
+        }
+        double over = over(now, now.lighting().light(patch(now)).lux());
+        List<String> attempts = new ArrayList<>();
+        Camera camera = shot.camera();
+        OptionalDouble iso = camera.findIso();
+        OptionalDouble highest = camera.body().written().findNumber("iso.highest");
+        if (iso.isPresent() && Math.abs(over) < Amounts.MOST_STOPS) {
+            double asked = iso.getAsDouble() * Math.pow(2, -over);
+            if (over > 0 || highest.isEmpty() || asked <= highest.getAsDouble()) {
+                attempts.add("camera.iso at " + Print.number(rounded(asked), 0) + " instead of "
+                        + Print.number(iso.getAsDouble(), 0) + "."
+                        + (over > 0 ? "" : " More noise comes with it."));
+            }
+        }
+        if (over < 0 && over > -Amounts.MOST_STOPS) {
+            attempts.add("Lamps " + Amounts.stops(over) + " brighter together: nearer by a factor of "
+                    + Print.number(Math.pow(2, over / 2), 2) + ", or more of them.");
+        }
+        return attempts;
+    }
+
+    /// To two figures, as sensitivities are set.
+    private static double rounded(double iso) {
+        double step = Math.pow(10, Math.floor(Math.log10(iso)) - 1);
+        return Math.round(iso / step) * step;
+    }
+
+    @Override
+    public Optional<Easier> findEasier(double lack) {
+        return switch (wanted) {
+            case Wanted.Within(double stops) -> {
+                double easier = Math.ceil((stops + lack) * 10) / 10;
+                yield easier > Amounts.MOST_STOPS
+                        ? Optional.empty()
+                        : Optional.of(new Easier(
+                                new Lit(shot, thing, part, new Wanted.Within(easier), film),
+                                "within " + Amounts.stops(easier) + " instead of " + Amounts.stops(stops) + "."));
+            }
+            case Wanted.Under(double stops) -> {
+                double easier = Math.floor((stops - lack) * 10) / 10;
+                yield easier <= 0
+                        ? Optional.empty()
+                        : Optional.of(new Easier(
+                                new Lit(shot, thing, part, new Wanted.Under(easier), film),
+                                "by " + Amounts.stops(easier) + " instead of " + Amounts.stops(stops) + "."));
+            }
+        };
+    }
+}

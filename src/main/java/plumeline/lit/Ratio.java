@@ -1,0 +1,107 @@
+package plumeline.lit;
+
+import java.util.List;
+import java.util.Optional;
+import plumeline.light.Patch;
+import plumeline.plan.Placed;
+import plumeline.plan.Shot;
+
+/// Key to fill on a thing: how much brighter the one lamp is there than the other.
+///
+/// Margin in stops: the tolerance less how far the ratio is from what is wanted.
+///
+/// @param shot the shot
+/// @param thing index of the thing
+/// @param key index of the key light
+/// @param fill index of the fill light
+/// @param wanted what is wanted
+record Ratio(Shot shot, int thing, int key, int fill, Wanted wanted) implements Measure {
+    private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
+
+    /// What is wanted.
+    ///
+    /// @param stops how much brighter the key is
+    /// @param within how far it may be off, stops
+    record Wanted(double stops, double within) {}
+
+    @Override
+    public String unit() {
+        return "stops";
+    }
+
+    private Placed placed() {
+        return shot.placed().get(thing);
+    }
+
+    private Patch patch(Instant now) {
+        return Spots.of(
+                placed(),
+                now.scene().things().get(thing),
+                Spots.Part.LABEL,
+                now.scene().aim().eye());
+    }
+
+    private double stops(Instant now) {
+        double[] lux = now.lighting().lux(patch(now));
+        return Amounts.stops(lux[key], lux[fill]);
+    }
+
+    @Override
+    public double[] parts(Instant now) {
+        return new double[] {wanted.within() - Math.abs(stops(now) - wanted.stops())};
+    }
+
+    @Override
+    public Optional<String> findUnknown(Instant now) {
+        return Unlit.find(now.lighting(), List.of(patch(now)));
+    }
+
+    @Override
+    public Optional<String> findLack(Instant now) {
+        double[] lux = now.lighting().lux(patch(now));
+        for (int lamp : List.of(key, fill)) {
+            if (lux[lamp] <= 0) {
+                return Optional.of("No light of " + name(lamp) + " comes to " + placed().name() + " there.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private String name(int lamp) {
+        return shot.lights().get(lamp).name();
+    }
+
+    @Override
+    public String standing(Instant now) {
+        double[] lux = now.lighting().lux(patch(now));
+        double stops = Amounts.stops(lux[key], lux[fill]);
+        return "On " + placed().name() + " " + name(key) + " gives " + Amounts.lux(lux[key]) + " and " + name(fill)
+                + " "
+                + Amounts.lux(lux[fill]) + ": " + Amounts.stops(stops) + (stops < 0 ? " less, " : " more, ")
+                + Amounts.stops(wanted.stops()) + (wanted.stops() < 0 ? " less" : " more") + " wanted, within "
+                + Amounts.stops(wanted.within()) + ".";
+    }
+
+    @Override
+    public Optional<String> findTight(Instant now) {
+        Lighting lighting = now.lighting();
+        double half = 0;
+        for (int lamp : List.of(key, fill)) {
+            if (lighting.lamps().get(lamp) instanceof Lamp.Known known) {
+                half = Math.hypot(half, known.halfShare());
+            }
+        }
+        double off = Math.log1p(EIGHTY_OF_NINETY_FIVE * half) / Math.log(2);
+        return parts(now)[0] < off
+                ? Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.")
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Easier> findEasier(double lack) {
+        double easier = Math.ceil((wanted.within() + lack) * 10) / 10;
+        return Optional.of(new Easier(
+                new Ratio(shot, thing, key, fill, new Wanted(wanted.stops(), easier)),
+                "within " + Amounts.stops(easier) + " instead of " + Amounts.stops(wanted.within()) + "."));
+    }
+}

@@ -1,0 +1,12 @@
+/// The light of a shot on its stage: its lamps as they shine, what of them comes to a place of a surface past whatever
+/// stands between, and what the camera's setting needs there.
+///
+/// Front classes: [plumeline.lit.Lighting] for the light on a place, [plumeline.lit.Spots] for places on things,
+/// [plumeline.lit.Setting] for the camera's setting, [plumeline.lit.LightMeasures] for what wants measure by them.
+///
+/// Lamps are even and shine by Lambert's law; points by the inverse square. Light that a wall, a card or a thing throws
+/// back isn't counted, nor what comes through a tank: there the light is unknown.
+@NullMarked
+package plumeline.lit;
+
+import org.jspecify.annotations.NullMarked;
