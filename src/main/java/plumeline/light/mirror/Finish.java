@@ -115,8 +115,8 @@ public sealed interface Finish {
                     .cross(patch.facing())
                     .unit();
             Vec other = patch.facing().cross(one);
-            double[] slopes = emitter.outline(patch.place()).stream()
-                    .map(corner -> corner.minus(patch.place()).unit().plus(toCamera))
+            double[] slopes = Lobe.directions(emitter.outline(patch.place()), patch.place()).stream()
+                    .map(toCamera::plus)
                     .flatMapToDouble(half -> {
                         double out = slope * Math.max(GRAZES, half.dot(patch.facing()));
                         return DoubleStream.of(half.dot(one) / out, half.dot(other) / out);

@@ -1,16 +1,41 @@
 package plumeline.light.mirror;
 
+import java.util.ArrayList;
+import java.util.List;
+import plumeline.geom.Vec;
+
 /// A round bell `exp(−x² − y²)/π` over what corners enclose.
 final class Lobe {
     /// Farther along an edge than this the bell has ended: to 1e-7.
     private static final double ENDS = 4;
 
     /// What is added up in one go along an edge.
-    private static final double STEP = 1;
+    private static final double STEP = 0.5;
+
+    /// Directions of an edge are no farther apart, rad.
+    private static final double APART = 0.1;
 
     private static final double GAUSS = Math.sqrt(0.6);
 
     private Lobe() {}
+
+    /// The directions of corners, and of places between them so that no two are far apart: what is straight in space is
+    /// bent among slopes.
+    static List<Vec> directions(List<Vec> corners, Vec from) {
+        List<Vec> directions = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Vec one = corners.get(i).minus(from).unit();
+            Vec other = corners.get((i + 1) % corners.size()).minus(from).unit();
+            double apart = Math.acos(Math.clamp(one.dot(other), -1, 1));
+            int pieces = Math.max(1, (int) Math.ceil(apart / APART));
+            for (int j = 0; j < pieces; j++) {
+                double second = j == 0 ? 0 : Math.sin(apart * j / pieces);
+                double first = j == 0 ? 1 : Math.sin(apart * (pieces - j) / pieces);
+                directions.add(one.times(first).plus(other.times(second)).unit());
+            }
+        }
+        return directions;
+    }
 
     /// What share of the bell lies within corners: round its middle, `(1 − exp(−ρ²))/2π` for each angle, ρ where the edge
     /// is.
