@@ -73,7 +73,8 @@ final class HighlightsTest {
                 List.of(new Station(0, 0.03), new Station(0.08, 0.03), new Station(0.1, 0.01), new Station(0.11, 0.01)));
         Vec camera = new Vec(0, -0.6, 0.1);
         GlossyBody body = GlossyBody.alone(new Body(bottle, Pose.at(0, 0)), new Aim(camera, 0, 0));
-        Vec lamp = new Vec(0.05, -0.05, 0.7);
+        Spot there = body.findSpot(0.091, 0.6).orElseThrow();
+        Vec lamp = there.place().plus(there.onward(camera).times(0.6));
         Vec facing = new Vec(0, 0, 0.09).minus(lamp).unit();
         List<Vec> all = body.listHighlights(new Disc(lamp, facing, 0.8, 1), 10).stream()
                 .filter(one -> one.stream().allMatch(at -> at.z() > 0.08 - 1e-9 && at.z() < 0.1 + 1e-9))
@@ -86,6 +87,7 @@ final class HighlightsTest {
                 .findFirst()
                 .orElseThrow();
         List<Vec> found = body.listHighlights(small, 4).getFirst();
+        assertThat(spot.place().distanceMetres(there.place())).isLessThan(1e-9);
         assertThat(found).allMatch(at -> at.distanceMetres(spot.place()) < 1e-3);
         assertThat(height(found)).isPositive();
     }
