@@ -113,9 +113,9 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     /// surface, as they lie there, without those on level faces. One that parts or joins is cut there.
     ///
     /// @param emitter the light
-    /// @param rows how many heights of each piece are looked at, 2 or more; a light whose highlight is lower than one
-    /// row is found if its middle is mirrored
-    /// @return outlines, each of three places or more in order: down its left edge and up its right, m
+    /// @param rows into how many rows each piece and each outline is cut, 2 or more; a highlight lower than a row of the
+    /// piece is found if the light's middle is mirrored
+    /// @return outlines, each of four places or more in order: down its left edge and up its right, m
     public List<List<Vec>> listHighlights(Emitter emitter, int rows) {
         return new Regions(this, emitter, rows).list();
     }

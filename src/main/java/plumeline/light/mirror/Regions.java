@@ -9,7 +9,6 @@ import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.mirror.Spans.Span;
 import plumeline.ranges.Ranges;
-import plumeline.roots.Roots;
 
 /// The highlights of a light on a body's sides, put together from stripes.
 ///
@@ -17,6 +16,9 @@ import plumeline.roots.Roots;
 /// @param emitter the light
 /// @param rows heights of each piece
 record Regions(GlossyBody glossy, Emitter emitter, int rows) {
+    /// The last rows lie so little within the ends, share of the height.
+    private static final double WITHIN = 1e-9;
+
     Regions {
         Ranges.check(rows >= 2, "rows", rows, "2 or more");
     }
@@ -67,28 +69,16 @@ record Regions(GlossyBody glossy, Emitter emitter, int rows) {
     }
 
     private void collect(Piece piece, int index, double low, double high, List<List<Vec>> outlines) {
-        List<Row> open = new ArrayList<>();
-        List<List<Row>> regions = new ArrayList<>();
-        double before = high;
-        for (double height : heights(index, low, high).descendingSet()) {
-            List<Row> now = rowsAt(piece, height);
-            if (open.isEmpty() != now.isEmpty() && before > height) {
-                double full = open.isEmpty() ? height : before;
-                double bare = open.isEmpty() ? before : height;
-                double end = Roots.end(at -> !rowsAt(piece, at).isEmpty(), full, bare);
-                List<Row> tip = rowsAt(piece, full + (end - full) * (1 - 1e-9));
-                add(tip, open, regions);
-                open = tip;
+        for (Span lit : Spans.where(height -> !rowsAt(piece, height).isEmpty(), heights(index, low, high))) {
+            List<Row> open = List.of();
+            List<List<Row>> regions = new ArrayList<>();
+            double inside = (lit.to() - lit.from()) * (1 - WITHIN);
+            for (int i = 0; i <= rows; i++) {
+                List<Row> now = rowsAt(piece, lit.middle() + inside * (0.5 - (double) i / rows));
+                add(now, open, regions);
+                open = now;
             }
-            add(now, open, regions);
-            open = now;
-            before = height;
-        }
-        for (List<Row> region : regions) {
-            List<Vec> outline = outline(region);
-            if (outline.size() > 2) {
-                outlines.add(outline);
-            }
+            regions.stream().filter(region -> region.size() > 1).forEach(region -> outlines.add(outline(region)));
         }
     }
 

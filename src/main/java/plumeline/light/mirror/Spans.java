@@ -2,7 +2,9 @@ package plumeline.light.mirror;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import plumeline.roots.Roots;
 
@@ -85,11 +87,19 @@ final class Spans {
         return (low + high) / 2;
     }
 
+    /// Where something holds, by places between which it begins or ends at most once.
+    static List<Span> where(DoublePredicate holds, SortedSet<Double> places) {
+        TreeMap<Double, Boolean> known = new TreeMap<>();
+        places.forEach(place -> known.put(place, holds.test(place)));
+        return spans(at -> holds.test(at) ? 1 : -1, known);
+    }
+
     private static List<Span> spans(DoubleUnaryOperator function, TreeMap<Double, Boolean> known) {
         List<Span> spans = new ArrayList<>();
-        double before = known.firstKey();
+        var first = known.entrySet().iterator().next();
+        double before = first.getKey();
         double begins = before;
-        boolean isOver = known.get(before);
+        boolean isOver = first.getValue();
         for (var entry : known.entrySet()) {
             if (entry.getValue() != isOver) {
                 boolean was = isOver;

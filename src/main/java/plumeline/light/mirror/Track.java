@@ -2,6 +2,7 @@ package plumeline.light.mirror;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Body;
 import plumeline.geom.Solid;
 import plumeline.geom.Station;
@@ -100,12 +101,13 @@ sealed interface Track {
             case Solid.Box box -> lines(body, box, height, camera);
             case Solid.Revolved revolved -> {
                 List<ConeMirror> cones = cones(revolved);
-                ConeMirror last = cones.getLast();
+                boolean isTop = height == revolved.heightMetres();
                 yield cones.stream()
-                        .filter(cone -> height >= cone.low().heightMetres()
-                                && (height < cone.high().heightMetres() || cone == last && height == last.high().heightMetres()))
-                        .flatMap(cone -> arcs(body, cone, height, camera).stream())
-                        .toList();
+                        .filter(cone -> height >= cone.low().heightMetres() && height < cone.high().heightMetres())
+                        .findFirst()
+                        .or(() -> isTop ? Optional.of(cones.getLast()) : Optional.empty())
+                        .map(cone -> arcs(body, cone, height, camera))
+                        .orElse(List.of());
             }
         };
     }
