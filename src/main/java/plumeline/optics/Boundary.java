@@ -39,8 +39,9 @@ public record Boundary(double fromIndex, double toIndex) {
         return Math.abs(sine) <= 1 ? OptionalDouble.of(Math.asin(sine)) : OptionalDouble.empty();
     }
 
-    /// Gives the share of the light that the boundary mirrors: `((n₁ cos θ₁ − n₂ cos θ₂)/(n₁ cos θ₁ + n₂ cos θ₂))²` for s,
-    /// `((n₂ cos θ₁ − n₁ cos θ₂)/(n₂ cos θ₁ + n₁ cos θ₂))²` for p. Clean and clear media; dirt, films and metals aren't.
+    /// Gives the share of the light that the boundary mirrors: `((n₁ cos θ₁ − n₂ cos θ₂)/(n₁ cos θ₁ + n₂ cos θ₂))²` for
+    /// s, `((n₂ cos θ₁ − n₁ cos θ₂)/(n₂ cos θ₁ + n₁ cos θ₂))²` for p. Clean and clear media; dirt, films and metals
+    /// aren't.
     ///
     /// **Source:** Fresnel's formulas; Smith, Modern Optical Engineering, 4th ed., eq. 11.1.
     ///

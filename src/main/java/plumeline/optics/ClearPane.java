@@ -1,8 +1,8 @@
 package plumeline.optics;
 
-/// A clear pane with flat, parallel faces between two clear media, as a tank's wall or a window: what it mirrors and what
-/// it lets pass, with all that goes to and fro inside. Brightnesses add, as they do in any pane thicker than a film;
-/// nothing is absorbed, so both shares make up the whole.
+/// A clear pane with flat, parallel faces between two clear media, as a tank's wall or a window: what it mirrors and
+/// what it lets pass, with all that goes to and fro inside. Brightnesses add, as they do in any pane thicker than a
+/// film; nothing is absorbed, so both shares make up the whole.
 ///
 /// @param before index of the medium that the light comes from, dimensionless, ≥ 1
 /// @param pane index of the pane, dimensionless, ≥ 1

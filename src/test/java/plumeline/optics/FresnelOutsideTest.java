@@ -65,7 +65,8 @@ final class FresnelOutsideTest {
         assertThat(new Boundary(1, 1.5).reflectance(Math.PI / 2).mean()).isCloseTo(1, within(1e-12));
     }
 
-    /// Straight through a tank's wall 0.95331 passes by the product of both faces; what goes to and fro adds R₁R₂ of it.
+    /// Straight through a tank's wall 0.95331 passes by the product of both faces; what goes to and fro adds R₁R₂ of
+    /// it.
     @Test
     @Outside(source = "product of two surfaces, Smith eq. 11.2", kind = "closed form", printedDigits = 5)
     void wallOfATank() {

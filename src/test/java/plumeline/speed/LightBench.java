@@ -20,10 +20,10 @@ import plumeline.light.Emitter;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.light.Tube;
-import plumeline.light.mirror.Finish;
-import plumeline.light.mirror.GlossyBody;
-import plumeline.light.mirror.Spot;
-import plumeline.light.mirror.Stripe;
+import plumeline.mirror.Finish;
+import plumeline.mirror.GlossyBody;
+import plumeline.mirror.Spot;
+import plumeline.mirror.Stripe;
 
 /// How long light on one patch takes, and a light's stripe across a flacon. Aims: a patch under 20 us, a stripe under 1
 /// ms.

@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -39,8 +39,7 @@ final class HighlightsTest {
     @Test
     @Outside(source = "plane mirror's ratio along the unfolded way", kind = "closed form", printedDigits = 6)
     void onACan_asTallAsAPlaneMirrorSays() {
-        List<List<Vec>> outlines =
-                can(StripesOutsideTest.at(600, 0, 300)).listHighlights(panel(0.001, 0.6), 24);
+        List<List<Vec>> outlines = can(StripesOutsideTest.at(600, 0, 300)).listHighlights(panel(0.001, 0.6), 24);
         assertThat(outlines).hasSize(1);
         assertThat(1e3 * height(outlines.getFirst())).isCloseTo(328.768, within(0.4));
     }
@@ -69,8 +68,8 @@ final class HighlightsTest {
     /// A disc's highlight on a lid's slope is cut where the piece ends; a small one between two rows is found.
     @Test
     void piecesEnds_cut() {
-        Solid bottle = new Solid.Revolved(
-                List.of(new Station(0, 0.03), new Station(0.08, 0.03), new Station(0.1, 0.01), new Station(0.11, 0.01)));
+        Solid bottle = new Solid.Revolved(List.of(
+                new Station(0, 0.03), new Station(0.08, 0.03), new Station(0.1, 0.01), new Station(0.11, 0.01)));
         Vec camera = new Vec(0, -0.6, 0.1);
         GlossyBody body = GlossyBody.alone(new Body(bottle, Pose.at(0, 0)), new Aim(camera, 0, 0));
         Spot there = body.findSpot(0.091, 0.6).orElseThrow();

@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -37,8 +37,8 @@ final class Lobe {
         return directions;
     }
 
-    /// What share of the bell lies within corners: round its middle, `(1 − exp(−ρ²))/2π` for each angle, ρ where the edge
-    /// is.
+    /// What share of the bell lies within corners: round its middle, `(1 − exp(−ρ²))/2π` for each angle, ρ where the
+    /// edge is.
     ///
     /// **Source:** own derivation: the bell in polar coordinates.
     ///

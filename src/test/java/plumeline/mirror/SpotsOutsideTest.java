@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -79,7 +79,8 @@ final class SpotsOutsideTest {
     @Outside(source = "mirrored camera, any optics text", kind = "closed form", printedDigits = 7)
     void flatLabel(double x, boolean isMirrored) {
         FlatMirror label = new FlatMirror(Vec.ZERO, new Vec(0, 1, 0), new Vec(-1, 0, 0), 0.1, 0.05);
-        assertThat(label.findSpot(new Vec(-0.3, 0.9, 0), new Vec(1e-3 * x, 0.8, 0)).isPresent())
+        assertThat(label.findSpot(new Vec(-0.3, 0.9, 0), new Vec(1e-3 * x, 0.8, 0))
+                        .isPresent())
                 .isEqualTo(isMirrored);
         assertThat(label.findSpot(new Vec(-0.3, 0.9, 0), new Vec(1e-3 * x, -0.8, 0)))
                 .isEmpty();
@@ -90,7 +91,8 @@ final class SpotsOutsideTest {
         return way.times(least + random.nextDouble());
     }
 
-    /// Turned, leaned and moved bodies of every sort: the ways make equal angles with straight out, in one plane with it.
+    /// Turned, leaned and moved bodies of every sort: the ways make equal angles with straight out, in one plane with
+    /// it.
     @Test
     @Outside(source = "law of reflection, any optics text", kind = "closed form")
     void everySpot_keepsTheLawOfReflection() {
@@ -105,7 +107,9 @@ final class SpotsOutsideTest {
             for (Spot spot : alone(body, camera).listSpots(place)) {
                 Vec in = camera.minus(spot.place()).unit();
                 Vec on = place.minus(spot.place()).unit();
-                assertThat(spot.onward(camera).distanceMetres(on)).as("case " + i).isLessThan(1e-9);
+                assertThat(spot.onward(camera).distanceMetres(on))
+                        .as("case " + i)
+                        .isLessThan(1e-9);
                 assertThat(in.dot(spot.facing())).isCloseTo(Math.cos(spot.incidenceRadians()), within(1e-12));
                 assertThat(isOn(body, spot)).as("case " + i).isTrue();
                 seen++;
@@ -225,8 +229,11 @@ final class SpotsOutsideTest {
         GlossyBody body = alone(new Body(jar, Pose.at(0, 0)), new Vec(0, -0.5, 0.5));
         List<Spot> shoulder = body.listSpots(new Vec(0.05, 0.5, 0.5));
         assertThat(shoulder).extracting(Spot::piece).containsExactly(2);
-        assertThat(shoulder.getFirst().place().distanceMetres(new Vec(0.025, 0, 0.06))).isLessThan(1e-12);
-        assertThat(body.listSpots(new Vec(0.01, 0.5, 0.5))).extracting(Spot::piece).containsExactly(4);
+        assertThat(shoulder.getFirst().place().distanceMetres(new Vec(0.025, 0, 0.06)))
+                .isLessThan(1e-12);
+        assertThat(body.listSpots(new Vec(0.01, 0.5, 0.5)))
+                .extracting(Spot::piece)
+                .containsExactly(4);
     }
 
     /// The upright cylinder on the plan, by the room's other mirror.
@@ -241,7 +248,8 @@ final class SpotsOutsideTest {
             List<Spot> found = alone(can, camera).listSpots(lamp);
             assertThat(found).hasSize(expected.isPresent() ? 1 : 0);
             if (expected.isPresent()) {
-                assertThat(found.getFirst().place().distanceMetres(expected.get())).isLessThan(1e-9);
+                assertThat(found.getFirst().place().distanceMetres(expected.get()))
+                        .isLessThan(1e-9);
             }
         }
     }

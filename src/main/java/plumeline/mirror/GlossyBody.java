@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,7 +11,7 @@ import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.Patch;
-import plumeline.light.mirror.Spans.Span;
+import plumeline.mirror.Spans.Span;
 import plumeline.roots.Roots;
 
 /// A glossy body as a camera sees it: what is mirrored in it, and where.
@@ -50,8 +50,8 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
                 .toList();
     }
 
-    /// Lists what a light shows as at a height: usually one stripe or none; where something stands in the way, or on two
-    /// sides of a box, several.
+    /// Lists what a light shows as at a height: usually one stripe or none; where something stands in the way, or on
+    /// two sides of a box, several.
     ///
     /// @param heightMetres along the body's axis from its base, m
     /// @param emitter the light
@@ -69,9 +69,9 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
         return stripes;
     }
 
-    /// Lists what a light shows as at a height of a satin body: where it is half as bright as at its brightest there, or
-    /// brighter. A wide light's stripe then ends where it does on gloss; a narrow one's is as wide as the lobe. What
-    /// stands in the way isn't regarded.
+    /// Lists what a light shows as at a height of a satin body: where it is half as bright as at its brightest there,
+    /// or brighter. A wide light's stripe then ends where it does on gloss; a narrow one's is as wide as the lobe.
+    /// What stands in the way isn't regarded.
     ///
     /// @param heightMetres along the body's axis from its base, m
     /// @param emitter the light
@@ -109,12 +109,12 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
                 : OptionalDouble.empty();
     }
 
-    /// Lists what a light shows as on the sides of the body, all heights together: the outlines of its highlights on the
-    /// surface, as they lie there, without those on level faces. One that parts or joins is cut there.
+    /// Lists what a light shows as on the sides of the body, all heights together: the outlines of its highlights on
+    /// the surface, as they lie there, without those on level faces. One that parts or joins is cut there.
     ///
     /// @param emitter the light
-    /// @param rows into how many rows each piece and each outline is cut, 2 or more; a highlight lower than a row of the
-    /// piece is found if the light's middle is mirrored
+    /// @param rows into how many rows each piece and each outline is cut, 2 or more; a highlight lower than a row
+    /// of the piece is found if the light's middle is mirrored
     /// @return outlines, each of four places or more in order: down its left edge and up its right, m
     public List<List<Vec>> listHighlights(Emitter emitter, int rows) {
         return new Regions(this, emitter, rows).list();
@@ -124,7 +124,8 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     ///
     /// @param heightMetres along the body's axis from its base, m
     /// @param share of the outline's visible width, from its left edge, 0 to 1
-    /// @return the spot there, from which sight goes on as [Spot#onward] says; empty where the outline is none there
+    /// @return the spot there, from which sight goes on as [Spot#onward] says; empty where the outline is none
+    /// there
     public Optional<Spot> findSpot(double heightMetres, double share) {
         List<Track> tracks = Track.at(body, heightMetres, aim.eye());
         if (tracks.isEmpty()) {
@@ -151,8 +152,7 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     }
 
     List<Span> spans(Track track, Emitter emitter) {
-        List<Span> met =
-                Spans.over(at -> target(track, emitter, at).margin(), track.from(), track.to(), STEPS);
+        List<Span> met = Spans.over(at -> target(track, emitter, at).margin(), track.from(), track.to(), STEPS);
         return met.stream()
                 .flatMap(span ->
                         Spans.over(at -> isFree(track, emitter, at) ? 1 : -1, span.from(), span.to(), FINER).stream())
@@ -245,7 +245,8 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
         Vec way = place.minus(aim.eye());
         double depth = way.dot(forward);
         if (!(depth > 0)) {
-            throw new IllegalArgumentException("a body lies wholly before the camera, given a place " + depth + " m on");
+            throw new IllegalArgumentException(
+                    "a body lies wholly before the camera, given a place " + depth + " m on");
         }
         return way.dot(right) / depth;
     }

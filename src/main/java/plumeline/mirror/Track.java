@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -103,7 +103,8 @@ sealed interface Track {
                 List<ConeMirror> cones = cones(revolved);
                 boolean isTop = height == revolved.heightMetres();
                 yield cones.stream()
-                        .filter(cone -> height >= cone.low().heightMetres() && height < cone.high().heightMetres())
+                        .filter(cone -> height >= cone.low().heightMetres()
+                                && height < cone.high().heightMetres())
                         .findFirst()
                         .or(() -> isTop ? Optional.of(cones.getLast()) : Optional.empty())
                         .map(cone -> arcs(body, cone, height, camera))

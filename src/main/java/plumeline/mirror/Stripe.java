@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 /// What a light shows as on a glossy body at one height: a stretch across.
 ///

@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.Optional;
 import plumeline.geom.Vec;

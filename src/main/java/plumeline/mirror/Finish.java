@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -19,7 +19,8 @@ public sealed interface Finish {
     /// @return 0 to 1, unpolarised; empty where the surface mirrors nothing that could be told apart
     OptionalDouble findReflectance(double incidenceRadians);
 
-    /// Gives how much brighter a highlight is than the body about it, as a spot meter reads both: `log₂(1 + π L/(ρ E))`.
+    /// Gives how much brighter a highlight is than the body about it, as a spot meter reads both: `log₂(1 + π L/(ρ
+    /// E))`.
     ///
     /// @param mirrored L, luminance that is mirrored, cd/m², ≥ 0
     /// @param albedo ρ, share of the light that the body sends back evenly, 0 to 1, > 0
@@ -72,13 +73,15 @@ public sealed interface Finish {
     }
 
     /// A clear surface of small facets, their slopes spread by `exp(−s²/m²)/(π m²)`: a mirror image that is blurred and
-    /// dimmed. Facets that stand before each other are left out, so it holds for m up to about 0.4 and up to 60 deg.
+    /// dimmed. Facets that stand before each other are left out, so it holds for m up to about 0.4 and up to 60
+    /// deg.
     ///
-    /// **Source:** Beckmann and Spizzichino 1963; Cook and Torrance, ACM Trans. Graphics 1 (1982) 7, both from memory.
+    /// **Source:** Beckmann and Spizzichino 1963; Cook and Torrance, ACM Trans. Graphics 1 (1982) 7, both from
+    /// memory.
     ///
     /// @param index its index, dimensionless, ≥ 1
-    /// @param slope m, root mean square slope of the facets, dimensionless, 0.01 to 0.5; satin is about 0.1 to 0.3 (own
-    /// guess: try the lamp on the product)
+    /// @param slope m, root mean square slope of the facets, dimensionless, 0.01 to 0.5; satin is about 0.1 to 0.3
+    /// (own guess: try the lamp on the product)
     record Satin(double index, double slope) implements Finish {
         private static final double GRAZES = 1e-3;
 

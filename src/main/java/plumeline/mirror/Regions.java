@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import plumeline.geom.Body;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
-import plumeline.light.mirror.Spans.Span;
+import plumeline.mirror.Spans.Span;
 import plumeline.ranges.Ranges;
 
 /// The highlights of a light on a body's sides, put together from stripes.
@@ -88,7 +88,10 @@ record Regions(GlossyBody glossy, Emitter emitter, int rows) {
             List<Row> above =
                     open.stream().filter(one -> one.span.touches(row.span)).toList();
             boolean goesOn = above.size() == 1
-                    && now.stream().filter(one -> one.span.touches(above.getFirst().span)).count() == 1;
+                    && now.stream()
+                                    .filter(one -> one.span.touches(above.getFirst().span))
+                                    .count()
+                            == 1;
             List<Row> region = goesOn
                     ? regions.stream()
                             .filter(one -> one.getLast().equals(above.getFirst()))

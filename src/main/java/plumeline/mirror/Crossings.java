@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import plumeline.geom.Solid;
 import plumeline.geom.Station;

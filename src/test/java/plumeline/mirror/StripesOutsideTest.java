@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -78,7 +78,8 @@ final class StripesOutsideTest {
             Panel panel = upright(200 + 900 * random.nextDouble(), to, 0.3 * random.nextDouble(), 40);
             Vec edge = panel.right().times(panel.widthMetres() / 2);
             var expected = new RoundMirror(0.033)
-                    .findStripe(camera, panel.middle().plus(edge), panel.middle().minus(edge));
+                    .findStripe(
+                            camera, panel.middle().plus(edge), panel.middle().minus(edge));
             List<Stripe> found = level(CAN, camera).listStripes(0.5, panel);
             assertThat(found).as("case " + i).hasSize(expected.isPresent() ? 1 : 0);
             if (expected.isPresent()) {
@@ -103,8 +104,7 @@ final class StripesOutsideTest {
 
     private static Body someBody(Random random) {
         Solid solid = random.nextInt(3) == 0 ? new Solid.Box(0.05, 0.04, 0.115) : FLACON;
-        return new Body(
-                solid, new Pose(new Vec(0.02, 0.01, 0), 6 * random.nextDouble(), 0.5 * random.nextGaussian()));
+        return new Body(solid, new Pose(new Vec(0.02, 0.01, 0), 6 * random.nextDouble(), 0.5 * random.nextGaussian()));
     }
 
     private static Vec someWhere(Random random) {
@@ -122,9 +122,9 @@ final class StripesOutsideTest {
         };
     }
 
-    /// Bodies leaned and turned, cameras above and below, lights of every sort turned about: ways of sight followed from
-    /// places close together on the surface, straight out found from neighbouring places, what they meet from the
-    /// light's outline; as much of the surface at that height is lit as the stripes say.
+    /// Bodies leaned and turned, cameras above and below, lights of every sort turned about: ways of sight followed
+    /// from places close together on the surface, straight out found from neighbouring places, what they meet from
+    /// the light's outline; as much of the surface at that height is lit as the stripes say.
     @Test
     @Outside(source = "law of reflection, ways of sight followed one by one", kind = "closed form")
     void stripes_areWhatWaysOfSightMeet() {
@@ -172,7 +172,8 @@ final class StripesOutsideTest {
                     double on = panel.middle().minus(spot.place()).dot(panel.facing()) / onward.dot(panel.facing());
                     Vec met = spot.place().plus(onward.times(on));
                     Vec from = met.minus(panel.middle());
-                    double rim = Math.max(Math.abs(from.dot(panel.right())) / 0.1, Math.abs(from.dot(panel.up())) / 0.15);
+                    double rim =
+                            Math.max(Math.abs(from.dot(panel.right())) / 0.1, Math.abs(from.dot(panel.up())) / 0.15);
                     if (Math.abs(rim - 1) < 1e-6) {
                         assertThat(glossy.listSpots(met))
                                 .as("case " + i)
@@ -195,8 +196,7 @@ final class StripesOutsideTest {
             Aim aim = new Aim(camera, 0.1, tilt);
             Pinhole picture = new Pinhole(aim);
             Panel panel = panel(new Vec(0.5, -0.4, 0.4), new Vec(0, 0, 0.5), 0.2, 0.8);
-            Stripe stripe =
-                    GlossyBody.alone(CAN, aim).listStripes(0.5, panel).getFirst();
+            Stripe stripe = GlossyBody.alone(CAN, aim).listStripes(0.5, panel).getFirst();
             double toCamera = Math.atan2(camera.y(), camera.x());
             double limb = Math.acos(0.033 / Math.hypot(camera.x(), camera.y()));
             double row = picture.project(stripe.left().place()).y();
@@ -216,7 +216,8 @@ final class StripesOutsideTest {
             low = picture.project(at).y() < row ? middle : low;
             high = picture.project(at).y() < row ? high : middle;
         }
-        return picture.project(new Vec(0.033 * Math.cos(azimuth), 0.033 * Math.sin(azimuth), low)).x();
+        return picture.project(new Vec(0.033 * Math.cos(azimuth), 0.033 * Math.sin(azimuth), low))
+                .x();
     }
 
     /// A line of light 1 mm wide, 3 m off, shows 0.01 mm wide, and is found.
@@ -265,8 +266,7 @@ final class StripesOutsideTest {
         Body carton = new Body(new Solid.Box(0.1, 0.05, 0.2), new Pose(new Vec(0, 0.025, 0), 0, 0));
         Vec camera = new Vec(-0.3, -0.9, 0.1);
         Panel panel = new Panel(new Vec(0.21666667, -0.8, 0.1), new Vec(0, 1, 0), new Vec(1, 0, 0), 0.1, 0.3, 1);
-        List<Stripe> stripes =
-                GlossyBody.alone(carton, new Aim(camera, 0, 0)).listStripes(0.1, panel);
+        List<Stripe> stripes = GlossyBody.alone(carton, new Aim(camera, 0, 0)).listStripes(0.1, panel);
         assertThat(stripes).hasSize(1);
         assertThat(stripes.getFirst().left().place().x()).isCloseTo(-0.05, within(1e-9));
         assertThat(stripes.getFirst().right().place().x()).isCloseTo(0, within(1e-6));

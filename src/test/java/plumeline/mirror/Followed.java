@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.List;
 import plumeline.geom.Body;
@@ -9,8 +9,8 @@ import plumeline.light.Emitter;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 
-/// A way of sight followed by other means than the room's: straight out of the surface from neighbouring places, what it
-/// meets by small steps of reckoning that share nothing with it. For convex bodies and FLACON-like ones whose pieces
+/// A way of sight followed by other means than the room's: straight out of the surface from neighbouring places, what
+/// it meets by small steps of reckoning that share nothing with it. For convex bodies and FLACON-like ones whose pieces
 /// don't stand before each other.
 final class Followed {
     private static final double NEAR = 1e-6;
@@ -68,8 +68,7 @@ final class Followed {
         double s = Math.sin(azimuth);
         double radius = switch (body.solid()) {
             case Solid.Revolved revolved -> revolved.radiusAtMetres(height);
-            case Solid.Box box ->
-                Math.min(box.widthMetres() / 2 / Math.abs(c), box.depthMetres() / 2 / Math.abs(s));
+            case Solid.Box box -> Math.min(box.widthMetres() / 2 / Math.abs(c), box.depthMetres() / 2 / Math.abs(s));
         };
         return body.place(new Vec(radius * c, radius * s, height));
     }

@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.Optional;
 import plumeline.geom.Station;
@@ -7,12 +7,13 @@ import plumeline.roots.Roots;
 
 /// A piece of a profile turned round the axis: a cylinder or a cone, as a mirror, in the body's own frame.
 ///
-/// Of all ways from the camera over the surface to a place, the mirrored one is the shortest (Fermat). Over one straight
-/// line up the surface the shortest has a closed form: both ends turned about the line into one plane, on two sides of
-/// it, it runs straight. So what is left is one number, the line's azimuth. Between the camera's and the place's it runs
-/// over what faces both. Where that begins the pull toward the place is the stronger, where it ends the one toward the
-/// camera; a spot that is pulled neither way has the shortest way of all the solid cone, which is convex, so there is no
-/// second one. Other turns of sign lie on the surface's continuation past the cone's tip and are left out.
+/// Of all ways from the camera over the surface to a place, the mirrored one is the shortest (Fermat). Over one
+/// straight line up the surface the shortest has a closed form: both ends turned about the line into one plane, on two
+/// sides of it, it runs straight. So what is left is one number, the line's azimuth. Between the camera's and the
+/// place's it runs over what faces both. Where that begins the pull toward the place is the stronger, where it ends the
+/// one toward the camera; a spot that is pulled neither way has the shortest way of all the solid cone, which is
+/// convex, so there is no second one. Other turns of sign lie on the surface's continuation past the cone's tip and are
+/// left out.
 ///
 /// **Source:** Fermat's principle; own derivation, checked by the law of reflection and by least ways.
 ///
@@ -108,8 +109,7 @@ record ConeMirror(Station low, Station high, int index) {
         Vec at = shortest(camera, place, azimuth);
         Vec facing = facing(azimuth);
         boolean isOnIt = at.z() >= low.heightMetres() && at.z() < high.heightMetres();
-        boolean facesBoth =
-                camera.minus(at).dot(facing) > 0 && place.minus(at).dot(facing) > 0;
+        boolean facesBoth = camera.minus(at).dot(facing) > 0 && place.minus(at).dot(facing) > 0;
         return isOnIt && facesBoth ? Optional.of(Spot.of(at, facing, camera, index)) : Optional.empty();
     }
 }

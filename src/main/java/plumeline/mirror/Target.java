@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
@@ -66,8 +66,8 @@ record Target(double margin, double onMetres) {
         double beside = flatStart.plus(flatWay.times(nears / square)).lengthMetres();
         double chord = Math.sqrt(Math.max(0, radius * radius - beside * beside) / square);
         double on = nears / square - chord;
-        double along = tube.lengthMetres() / 2
-                - Math.abs(start.plus(toward.times(on)).dot(axis));
+        double along =
+                tube.lengthMetres() / 2 - Math.abs(start.plus(toward.times(on)).dot(axis));
         return new Target(Math.min(radius - beside, along) / start.lengthMetres(), on);
     }
 }

@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -58,8 +58,7 @@ final class FinishOutsideTest {
         int shown = 0;
         for (int i = 0; i < draws; i++) {
             double deviation = 0.15 / Math.sqrt(2);
-            Vec facet =
-                    new Vec(deviation * random.nextGaussian(), deviation * random.nextGaussian(), 1).unit();
+            Vec facet = new Vec(deviation * random.nextGaussian(), deviation * random.nextGaussian(), 1).unit();
             Vec toward = camera.unit();
             Vec onward = facet.times(2 * toward.dot(facet)).minus(toward);
             double on = panel.middle().dot(panel.facing()) / onward.dot(panel.facing());
@@ -70,8 +69,8 @@ final class FinishOutsideTest {
         assertThat(satin.share(panel, patch, camera)).isCloseTo((double) shown / draws, within(0.003));
     }
 
-    /// On a can a thin line of light, far off, is half as bright where the surface has turned by m √(ln 2); a broad light
-    /// ends where it does on gloss, and is as bright in its middle.
+    /// On a can a thin line of light, far off, is half as bright where the surface has turned by m √(ln 2); a broad
+    /// light ends where it does on gloss, and is as bright in its middle.
     @Test
     @Outside(source = "half-width of the Gaussian bell", kind = "closed form")
     void satinStripes() {

@@ -1,4 +1,4 @@
-package plumeline.light.mirror;
+package plumeline.mirror;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -44,8 +44,8 @@ final class Spans {
             double behind = value[Math.min(steps, i + 1)];
             double side = value[i] > 0 ? -1 : 1;
             if (side * value[i] >= side * before && side * value[i] >= side * behind && before != behind) {
-                double turn = peak(
-                        x -> side * function.applyAsDouble(x), at[Math.max(0, i - 1)], at[Math.min(steps, i + 1)]);
+                double turn =
+                        peak(x -> side * function.applyAsDouble(x), at[Math.max(0, i - 1)], at[Math.min(steps, i + 1)]);
                 known.put(turn, function.applyAsDouble(turn) > 0);
             }
         }
@@ -61,8 +61,8 @@ final class Spans {
             best = function.applyAsDouble(at) > function.applyAsDouble(best) ? at : best;
         }
         double high = function.applyAsDouble(best);
-        double turn =
-                peak(at -> function.applyAsDouble(at) - 2 * high, Math.max(from, best - step), Math.min(to, best + step));
+        double turn = peak(
+                at -> function.applyAsDouble(at) - 2 * high, Math.max(from, best - step), Math.min(to, best + step));
         return Math.max(high, function.applyAsDouble(turn));
     }
 
@@ -103,8 +103,7 @@ final class Spans {
         for (var entry : known.entrySet()) {
             if (entry.getValue() != isOver) {
                 boolean was = isOver;
-                double border =
-                        Roots.end(x -> function.applyAsDouble(x) > 0 == was, before, entry.getKey());
+                double border = Roots.end(x -> function.applyAsDouble(x) > 0 == was, before, entry.getKey());
                 if (was) {
                     spans.add(new Span(begins, border));
                 }
