@@ -4,7 +4,8 @@ import java.util.OptionalDouble;
 import plumeline.geom.Vec;
 import plumeline.ranges.Ranges;
 
-/// A flat boundary between two clear media, crossed from one to the other: Snell's law and total reflection.
+/// A flat boundary between two clear media, crossed from one to the other: Snell's law, total reflection, and how much
+/// is mirrored.
 ///
 /// @param fromIndex index of the medium the ray comes from, dimensionless, ≥ 1
 /// @param toIndex index of the medium behind, dimensionless, ≥ 1
@@ -36,6 +37,39 @@ public record Boundary(double fromIndex, double toIndex) {
         Ranges.check(Math.abs(radians) <= Math.PI / 2, "angle", radians, "-pi/2 to pi/2");
         double sine = fromIndex * Math.sin(radians) / toIndex;
         return Math.abs(sine) <= 1 ? OptionalDouble.of(Math.asin(sine)) : OptionalDouble.empty();
+    }
+
+    /// Gives the share of the light that the boundary mirrors: `((n₁ cos θ₁ − n₂ cos θ₂)/(n₁ cos θ₁ + n₂ cos θ₂))²` for
+    /// s, `((n₂ cos θ₁ − n₁ cos θ₂)/(n₂ cos θ₁ + n₁ cos θ₂))²` for p. Clean and clear media; dirt, films and metals
+    /// aren't.
+    ///
+    /// **Source:** Fresnel's formulas; Smith, Modern Optical Engineering, 4th ed., eq. 11.1.
+    ///
+    /// @param radians θ₁, angle to the normal, radians, −π/2 to π/2
+    /// @return share by polarisation; all past the critical angle
+    public Polarised reflectance(double radians) {
+        OptionalDouble bent = findBentRadians(radians);
+        if (bent.isEmpty()) {
+            return new Polarised(1, 1);
+        }
+        double before = Math.cos(radians);
+        double behind = Math.cos(bent.getAsDouble());
+        return new Polarised(
+                mirrored(fromIndex * before, toIndex * behind), mirrored(toIndex * before, fromIndex * behind));
+    }
+
+    private static double mirrored(double one, double other) {
+        double amplitude = (one - other) / (one + other);
+        return amplitude * amplitude;
+    }
+
+    /// Gives the angle at which no light that swings in the plane of incidence is mirrored: `atan(n₂/n₁)`.
+    ///
+    /// **Source:** Brewster's law (any optics text).
+    ///
+    /// @return Brewster's angle to the normal, radians
+    public double brewsterRadians() {
+        return Math.atan2(toIndex, fromIndex);
     }
 
     /// Gives the ray's direction behind the boundary, or its reflection where nothing passes.

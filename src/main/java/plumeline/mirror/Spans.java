@@ -1,0 +1,120 @@
+package plumeline.mirror;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
+import plumeline.roots.Roots;
+
+/// Where a function of one number is over 0, as stretches. It is looked at in even steps, and finer where it turns back
+/// before 0 between them, so that a stretch thinner than a step is found where the function falls off beside it.
+final class Spans {
+    private static final int FINER = 40;
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    private Spans() {}
+
+    /// A stretch.
+    ///
+    /// @param from where it begins
+    /// @param to where it ends, not below
+    record Span(double from, double to) {
+        double middle() {
+            return (from + to) / 2;
+        }
+
+        boolean touches(Span other) {
+            return from <= other.to && to >= other.from;
+        }
+    }
+
+    static List<Span> over(DoubleUnaryOperator function, double from, double to, int steps) {
+        double[] at = new double[steps + 1];
+        double[] value = new double[steps + 1];
+        TreeMap<Double, Boolean> known = new TreeMap<>();
+        for (int i = 0; i <= steps; i++) {
+            at[i] = i == steps ? to : from + (to - from) * i / steps;
+            value[i] = function.applyAsDouble(at[i]);
+            known.put(at[i], value[i] > 0);
+        }
+        for (int i = 0; i <= steps; i++) {
+            double before = value[Math.max(0, i - 1)];
+            double behind = value[Math.min(steps, i + 1)];
+            double side = value[i] > 0 ? -1 : 1;
+            if (side * value[i] >= side * before && side * value[i] >= side * behind && before != behind) {
+                double turn =
+                        peak(x -> side * function.applyAsDouble(x), at[Math.max(0, i - 1)], at[Math.min(steps, i + 1)]);
+                known.put(turn, function.applyAsDouble(turn) > 0);
+            }
+        }
+        return spans(function, known);
+    }
+
+    /// The most that a function comes to.
+    static double most(DoubleUnaryOperator function, double from, double to, int steps) {
+        double step = (to - from) / steps;
+        double best = from;
+        for (int i = 1; i <= steps; i++) {
+            double at = from + i * step;
+            best = function.applyAsDouble(at) > function.applyAsDouble(best) ? at : best;
+        }
+        double high = function.applyAsDouble(best);
+        double turn = peak(
+                at -> function.applyAsDouble(at) - 2 * high, Math.max(from, best - step), Math.min(to, best + step));
+        return Math.max(high, function.applyAsDouble(turn));
+    }
+
+    /// Where a function is highest between two ends, or first found to be over 0.
+    private static double peak(DoubleUnaryOperator function, double from, double to) {
+        double low = from;
+        double high = to;
+        for (int i = 0; i < FINER; i++) {
+            double one = high - GOLDEN * (high - low);
+            double other = low + GOLDEN * (high - low);
+            double atOne = function.applyAsDouble(one);
+            double atOther = function.applyAsDouble(other);
+            if (atOne > 0 || atOther > 0) {
+                return atOne > 0 ? one : other;
+            }
+            if (atOne > atOther) {
+                high = other;
+            } else {
+                low = one;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /// Where something holds, by places between which it begins or ends at most once.
+    static List<Span> where(DoublePredicate holds, SortedSet<Double> places) {
+        TreeMap<Double, Boolean> known = new TreeMap<>();
+        places.forEach(place -> known.put(place, holds.test(place)));
+        return spans(at -> holds.test(at) ? 1 : -1, known);
+    }
+
+    private static List<Span> spans(DoubleUnaryOperator function, TreeMap<Double, Boolean> known) {
+        List<Span> spans = new ArrayList<>();
+        var first = known.entrySet().iterator().next();
+        double before = first.getKey();
+        double begins = before;
+        boolean isOver = first.getValue();
+        for (var entry : known.entrySet()) {
+            if (entry.getValue() != isOver) {
+                boolean was = isOver;
+                double border = Roots.end(x -> function.applyAsDouble(x) > 0 == was, before, entry.getKey());
+                if (was) {
+                    spans.add(new Span(begins, border));
+                }
+                begins = border;
+                isOver = !was;
+            }
+            before = entry.getKey();
+        }
+        if (isOver) {
+            spans.add(new Span(begins, before));
+        }
+        return spans;
+    }
+}

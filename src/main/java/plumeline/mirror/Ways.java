@@ -1,0 +1,43 @@
+package plumeline.mirror;
+
+import java.util.List;
+import plumeline.geom.Body;
+import plumeline.geom.Solid;
+import plumeline.geom.Station;
+import plumeline.geom.Vec;
+
+/// Which straight ways between two places are free.
+@FunctionalInterface
+public interface Ways {
+    /// Tells whether nothing stands in a way. What it only touches, to a thousand-millionth of its size, doesn't.
+    ///
+    /// @param from one end, m
+    /// @param to the other, m
+    /// @return whether the way is free
+    boolean isFree(Vec from, Vec to);
+
+    /// Gives the ways that bodies leave.
+    ///
+    /// @param bodies what stands about
+    /// @return the ways that pass them all
+    static Ways past(List<Body> bodies) {
+        List<Body> all = List.copyOf(bodies);
+        return (from, to) -> all.stream().allMatch(body -> passes(body, from, to));
+    }
+
+    private static boolean passes(Body body, Vec from, Vec to) {
+        Vec start = body.own(from);
+        Vec way = body.own(to).minus(start);
+        return switch (body.solid()) {
+            case Solid.Box box -> Crossings.passesBox(box, start, way);
+            case Solid.Revolved revolved -> {
+                List<Station> stations = revolved.stations();
+                boolean passes = true;
+                for (int i = 1; passes && i < stations.size(); i++) {
+                    passes = Crossings.passesFrustum(stations.get(i - 1), stations.get(i), start, way);
+                }
+                yield passes;
+            }
+        };
+    }
+}
