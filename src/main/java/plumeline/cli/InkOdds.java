@@ -3,6 +3,7 @@ package plumeline.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.lesson.Target;
 import plumeline.plan.WantLine;
 import plumeline.plume.InkRecord;
 import plumeline.plume.Subject;
@@ -16,9 +17,6 @@ import plumeline.stage.Stage;
 /// @param met in how many
 /// @param of how many runs there were
 record InkOdds(WantLine line, int met, int of) {
-    /// Where a want gives no `within`: what one take differs from the next.
-    private static final double TAKE_SHARE = 0.2;
-
     static List<InkOdds> of(InkAnswer answer) {
         InkRecord record = answer.record();
         Stage stage = answer.of().stage();
@@ -43,7 +41,7 @@ record InkOdds(WantLine line, int met, int of) {
         return switch (line.word()) {
             case "ink_reaches" -> {
                 double after = si(line, "after").orElse(0.0);
-                double within = si(line, "within").orElse(TAKE_SHARE * after);
+                double within = si(line, "within").orElse(Target.WITHIN_SHARE * after);
                 yield answer.findReaches(thing, part(line).orElse(Subject.Part.TOP))
                         .filter(times -> times.untilSeconds() >= after + within)
                         .map(times -> times.within(after - within, after + within));

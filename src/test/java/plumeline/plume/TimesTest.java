@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import plumeline.ink.Learnt;
 
 /// What several runs say of the next.
 final class TimesTest {
@@ -21,13 +22,13 @@ final class TimesTest {
     }
 
     @Test
-    void interval_neverNarrowerThanAFifth() {
+    void interval_neverNarrowerThanWhatTakesDifferBy() {
         Times same = new Times(List.of(1.0, 1.0, 1.0, 1.0, 1.0), 5, 5);
         assertThat(same.low().orElseThrow()).isLessThanOrEqualTo(1 / 1.2);
         assertThat(same.high().orElseThrow()).isGreaterThanOrEqualTo(1.2);
         List<Double> many = java.util.Collections.nCopies(50, 1.0);
-        assertThat(new Times(many, 50, 5).low()).hasValue(1 / 1.2);
-        assertThat(new Times(many, 50, 5).high()).hasValue(1.2);
+        assertThat(new Times(many, 50, 5).low()).hasValue(1 / Learnt.TAKE_RATIO);
+        assertThat(new Times(many, 50, 5).high()).hasValue(Learnt.TAKE_RATIO);
     }
 
     @Test
