@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /// What no table tells of a crew's ink, as numbers that are independent and standard normal before any take. The laws'
 /// coefficients follow from them; a pace is what is left, a factor on the time.
 ///
-/// **Source:** published ranges as in [Coefficients], each read as what holds about nine times in ten: puff 0.13 to
+/// **Source:** published ranges as in [Coefficients], each read as what holds eight to nine times in ten: puff 0.13 to
 /// 0.34, its middle such that a gentle puff's strength is 5.5 √B; added mass 0 to 0.5, its middle taken; stream 0.10 to
 /// 0.16 and front's share 0.5 to 1.1, which is 1.2 to 0.55 in time; a laminar thread's factor of two; half of the push
 /// left after the surface, 0.25 to all. Tilts, and what paces are wider by, are our own guess at what the laws leave
