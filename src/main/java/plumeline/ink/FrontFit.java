@@ -124,6 +124,13 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
                 : Double.POSITIVE_INFINITY;
     }
 
+    /// Tells whether it goes as a front may: n 0.3 to 1.2, what badly read fronts have.
+    ///
+    /// @return false where the readings are misread, or of takes too different for one line
+    public boolean isFront() {
+        return exponent >= LEAST_EXPONENT && exponent <= MOST_EXPONENT;
+    }
+
     /// Gives when the front is at a depth in the next take.
     ///
     /// @param metres depth below the surface, m, > 0

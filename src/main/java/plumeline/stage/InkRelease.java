@@ -33,7 +33,7 @@ public sealed interface InkRelease {
         TANK,
         /// The water's depth.
         DEPTH,
-        /// The water is past 0 to 40 degC.
+        /// The water is past 0 to 40 degC, with table salt past 5 to 40 degC, or saltier than its laws go.
         TEMPERATURE,
         /// Readings of the front that don't go down with time, or begin above the mouth.
         READINGS,
@@ -235,13 +235,8 @@ public sealed interface InkRelease {
         }
 
         private InkRelease byLaw(List<FrontFit.Reading> readings, Plume.Width width) {
-            double kelvin = tank.tank()
-                    .written()
-                    .findQuantity("temperature")
-                    .map(Quantity::si)
-                    .orElse(TankFill.ROOM_KELVIN);
             OptionalDouble water = TankFill.findDensity(tank);
-            OptionalDouble viscosity = Water.viscosityPascalSeconds(kelvin).find();
+            OptionalDouble viscosity = TankFill.viscosity(tank).find();
             if (water.isEmpty() || viscosity.isEmpty()) {
                 return new Missing(Lack.TEMPERATURE);
             }
