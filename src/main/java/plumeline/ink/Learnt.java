@@ -19,7 +19,7 @@ public final class Learnt {
 
     /// What a take with another release is off by, share of the time for each factor of e by which the laws say that
     /// its time differs (our guess).
-    private static final double CARRIED = 0.26;
+    private static final double CARRIED = 0.20;
 
     /// A change of height counts as such a factor for each of these, m.
     private static final double HEIGHT_METRES = 0.10;

@@ -132,9 +132,8 @@ final class NextTryTest {
     void readingsOfNoFront_predictNothing() {
         String plan = Noted.PLAN.replace("density: 1.03 g/ml", "front: [%s]");
         for (String front : List.of("[0.4 s, 60 mm], [40 s, 65 mm]", "[0.40 s, 60 mm], [0.45 s, 150 mm]")) {
-            assertThat(NextTry.of(Noted.plan(plan.formatted(front))
-                            .findShot("plume")
-                            .orElseThrow()))
+            assertThat(NextTry.of(
+                            Noted.plan(plan.formatted(front)).findShot("plume").orElseThrow()))
                     .isInstanceOfSatisfying(
                             NextTry.Outcome.Missing.class,
                             missing -> assertThat(missing.what().getFirst()).startsWith("readings that go as a front"));

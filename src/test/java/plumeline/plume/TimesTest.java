@@ -97,7 +97,7 @@ final class TimesTest {
 
     @Test
     void lengths_stayWithinTheirBounds() {
-        Lengths depth = new Lengths(List.of(0.10, 0.12, 0.25), 0.05, 0.25);
+        Lengths depth = new Lengths(List.of(0.09, 0.12, 0.25), 0.05, 0.25);
         assertThat(depth.middle()).hasValue(0.12);
         assertThat(depth.low().orElseThrow()).isBetween(0.05, 0.12);
         assertThat(depth.high()).hasValue(0.25);

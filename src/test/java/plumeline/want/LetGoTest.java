@@ -43,7 +43,7 @@ final class LetGoTest {
                 "{falls_through: berry, frames: 20 frames}",
                 "speed: 10 %");
         assertThat(late.standing())
-                .containsPattern("The shot ends 0.10 s after the release, before it comes in: make it longer");
+                .containsPattern("The shot ends 0.1 s after the release, before it comes in: make it longer");
     }
 
     @Test
