@@ -223,7 +223,7 @@ public final class Given {
     /// @param even whether it was written with ±
     record Ends(double si, double lowSi, double highSi, boolean even) {
         static Ends of(Quantity quantity) {
-            double half = Value.Spread.EIGHTY_OVER_NINETY_FIVE * quantity.halfWidthSi();
+            double half = quantity.eightyHalfWidthSi();
             return new Ends(quantity.si(), quantity.si() - half, quantity.si() + half, true);
         }
 

@@ -23,10 +23,7 @@ public sealed interface Value {
     /// @param unit the unit; `1` for a bare number
     /// @param low low end of the 80 % interval, in the unit
     /// @param high high end of the 80 % interval, in the unit
-    record Spread(double value, String unit, double low, double high) implements Value {
-        /// 80 % half-width over 95 % half-width of a normal spread: 1.2816/1.9600 (from its quantiles).
-        public static final double EIGHTY_OVER_NINETY_FIVE = 1.2815515655446004 / 1.959963984540054;
-    }
+    record Spread(double value, String unit, double low, double high) implements Value {}
 
     /// A list of numbers of one unit.
     ///

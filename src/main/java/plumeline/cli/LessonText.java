@@ -271,10 +271,9 @@ final class LessonText {
     private String words(Change change) {
         return switch (change.what()) {
             case HEIGHT ->
-                "nozzle's mouth " + place(change.to()) + " instead of "
-                        + (change.from() * change.to() > 0
-                                ? print.length(Math.abs(change.from()))
-                                : place(change.from()));
+                "nozzle's mouth " + print.length(Math.abs(change.to())) + side(change.to()) + " the surface instead of "
+                        + print.length(Math.abs(change.from()))
+                        + (change.from() * change.to() > 0 ? "" : side(change.from()) + " it");
             case VOLUME -> "volume " + millilitres(change.to()) + " instead of " + millilitres(change.from());
             case SQUEEZE -> "squeeze " + seconds(change.to()) + " instead of " + seconds(change.from());
             case SPEED -> "push " + speed(change.to()) + " instead of " + speed(change.from());
@@ -282,10 +281,8 @@ final class LessonText {
         };
     }
 
-    private String place(double heightMetres) {
-        return heightMetres >= 0
-                ? print.length(heightMetres) + " over the surface"
-                : print.length(-heightMetres) + " under it";
+    private static String side(double heightMetres) {
+        return heightMetres >= 0 ? " over" : " under";
     }
 
     private static String millilitres(double metres3) {

@@ -59,9 +59,10 @@ public sealed interface Arrival {
     /// @param regime how the ink comes down
     /// @return when the front is there
     static Arrival of(FrontFit fit, double metres, Regime regime) {
+        if (fit.isFront()) {
+            return new At(fit.seconds(metres));
+        }
         double bound = Math.clamp(fit.exponent(), FrontFit.LEAST_EXPONENT, FrontFit.MOST_EXPONENT);
-        return bound == fit.exponent()
-                ? new At(fit.seconds(metres))
-                : new Unknown(new Prediction.Unknown(regime, Prediction.Limit.EXPONENT, fit.exponent(), bound));
+        return new Unknown(new Prediction.Unknown(regime, Prediction.Limit.EXPONENT, fit.exponent(), bound));
     }
 }

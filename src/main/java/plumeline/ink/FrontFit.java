@@ -60,7 +60,7 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
 
     /// What 80 % of takes are off by at most from one that was read once, as a ratio, the reading's own error counted.
     static double nextTakeRatio() {
-        double takes = 2 * Learning.TAKE_SCATTER * Learning.TAKE_SCATTER;
+        double takes = 2 * Learnt.TAKE_SCATTER * Learnt.TAKE_SCATTER;
         return Math.exp(Gauss.EIGHTY * Math.sqrt(takes + LEAST_READING * LEAST_READING));
     }
 
@@ -124,6 +124,13 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
                 : Double.POSITIVE_INFINITY;
     }
 
+    /// Tells whether it goes as a front may: n 0.3 to 1.2, what badly read fronts have.
+    ///
+    /// @return false where the readings are misread, or of takes too different for one line
+    public boolean isFront() {
+        return exponent >= LEAST_EXPONENT && exponent <= MOST_EXPONENT;
+    }
+
     /// Gives when the front is at a depth in the next take.
     ///
     /// @param metres depth below the surface, m, > 0
@@ -166,9 +173,9 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
                 starts += weight * START_SECONDS / fitted(reading.depthMetres());
                 line += weight * weight * variance(reading);
             }
-            line += weights * weights * Learning.TAKE_SCATTER * Learning.TAKE_SCATTER + starts * starts;
+            line += weights * weights * Learnt.TAKE_SCATTER * Learnt.TAKE_SCATTER + starts * starts;
         }
-        return Math.sqrt(line * excess(all) + Learning.TAKE_SCATTER * Learning.TAKE_SCATTER);
+        return Math.sqrt(line * excess(all) + Learnt.TAKE_SCATTER * Learnt.TAKE_SCATTER);
     }
 
     /// What a reading is off the line by within its take.
@@ -185,7 +192,7 @@ public record FrontFit(double factor, double exponent, List<List<FrontReading>> 
         for (FrontReading reading : all) {
             double off = Math.log(reading.seconds() / fitted(reading.depthMetres()));
             read += off * off;
-            expected += variance(reading) + Learning.TAKE_SCATTER * Learning.TAKE_SCATTER;
+            expected += variance(reading) + Learnt.TAKE_SCATTER * Learnt.TAKE_SCATTER;
         }
         int left = all.size() - 2;
         return left == 0 ? 1 : Math.max(1, read / left / (expected / all.size()));

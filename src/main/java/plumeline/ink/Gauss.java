@@ -1,9 +1,9 @@
 package plumeline.ink;
 
 /// The normal distribution.
-final class Gauss {
-    /// Standard deviations from the middle to either end of the middle 80 % of a normal spread.
-    static final double EIGHTY = 1.2815515655446004;
+public final class Gauss {
+    /// Standard deviations from the middle to either end of the middle 80 % of a normal spread (its quantile at 0.9).
+    public static final double EIGHTY = 1.2815515655446004;
 
     private Gauss() {}
 

@@ -7,18 +7,11 @@ import java.util.OptionalDouble;
 /// Narrows the unknowns by readings of takes: a least-squares fit of the laws to the readings in which the prior, the
 /// difference from take to take and an unsure start count as readings too. Formulas: docs/derivations/lesson.md.
 final class Learning {
-    /// One take against the next, before any is known, share of the time, standard deviation: 12 to 18 % between seeds
-    /// of a simulation.
-    static final double TAKE_SCATTER = 0.16;
-
     /// So many takes must speak before their own scatter counts as much as that.
     private static final double SCATTER_WEIGHT = 12;
 
     /// How far a front wanders off its law within a take, share of the time, standard deviation (our guess).
     static final double WANDER = 0.03;
-
-    /// How unsteady a width is at one instant, share, standard deviation (our guess: billows).
-    static final double BILLOWS = 0.12;
 
     private static final int ROUNDS = 14;
 
@@ -41,7 +34,7 @@ final class Learning {
     private final List<ReadTake> takes;
     private final int count;
     private final double[] at;
-    private double scatter = TAKE_SCATTER;
+    private double scatter = Learnt.TAKE_SCATTER;
     private double trust = 1;
     private double[][] covariance = {};
 
@@ -118,7 +111,7 @@ final class Learning {
 
     /// The scatter from take to take that goes best with what each take is off by.
     private double likelyScatter() {
-        double squares = SCATTER_WEIGHT * TAKE_SCATTER * TAKE_SCATTER;
+        double squares = SCATTER_WEIGHT * Learnt.TAKE_SCATTER * Learnt.TAKE_SCATTER;
         for (int take = 0; take < takes.size(); take++) {
             int i = takeAt(take);
             squares += scatter * scatter * (at[i] * at[i] + covariance[i][i]);
@@ -178,6 +171,6 @@ final class Learning {
         double[] slopes = slopes(law);
         double value = Math.log(width.halfWidthMetres()) - law.find(at).orElseThrow();
         double share = width.deviationMetres() / width.halfWidthMetres();
-        normal.read(slopes, value + known(slopes), BILLOWS * BILLOWS + share * share);
+        normal.read(slopes, value + known(slopes), Learnt.BILLOWS * Learnt.BILLOWS + share * share);
     }
 }

@@ -5,11 +5,12 @@ import java.util.OptionalDouble;
 /// What no table tells of a crew's ink, as numbers that are independent and standard normal before any take. The laws'
 /// coefficients follow from them; a pace is what is left, a factor on the time.
 ///
-/// **Source:** published ranges as in [Coefficients], each read as what holds about nine times in ten: puff 0.13 to
+/// **Source:** published ranges as in [Coefficients], each read as what holds eight to nine times in ten: puff 0.13 to
 /// 0.34, its middle such that a gentle puff's strength is 5.5 √B; added mass 0 to 0.5, its middle taken; stream 0.10 to
 /// 0.16 and front's share 0.5 to 1.1, which is 1.2 to 0.55 in time; a laminar thread's factor of two; half of the push
-/// left after the surface, 0.25 to all. Tilts, and what paces are wider by, are our own guess at what the laws leave
-/// out.
+/// left after the surface, 0.25 to all. What paces are wider by is our own guess at what the laws leave out. Tilts are
+/// as wide as lets a front be read that goes by a power of time, as practice has it (n 0.5 to 0.75), and not by the
+/// laws; these are furthest from it where push lasts.
 final class Unknowns {
     /// How many there are.
     static final int COUNT = 9;
@@ -43,11 +44,25 @@ final class Unknowns {
                 Math.min(1, 0.5 * Math.exp(0.42 * at[KEPT_PUSH])));
     }
 
-    private static double logPace(double[] at, Regime regime, double way) {
+    /// How much of a puff's momentum is its push still when it has gone the tilt's way; none of ink that turns, which
+    /// follows no power of time.
+    private static double pushShare(Descent descent) {
+        Release release = descent.release();
+        double push = release.volumeMetres3() * descent.pushMetresPerSecond(Coefficients.USUAL);
+        if (push == 0 || release.buoyancyMetres4PerSecond2() < 0) {
+            return 0;
+        }
+        double seconds = descent.findSeconds(descent.startMetres() + TILT_METRES, Regime.PUFF, Coefficients.USUAL)
+                        .orElseThrow()
+                - descent.airSeconds();
+        return push / (push + release.buoyancyMetres4PerSecond2() * seconds);
+    }
+
+    private static double logPace(double[] at, Regime regime, double way, double pushShare) {
         double far = Math.log(way / TILT_METRES);
         return 0.06 * at[COMMON_PACE]
                 + switch (regime) {
-                    case PUFF -> 0.20 * at[PUFF_PACE] + 0.10 * at[PUFF_TILT] * far;
+                    case PUFF -> 0.16 * at[PUFF_PACE] + (0.10 + 0.15 * pushShare) * at[PUFF_TILT] * far;
                     case STREAM -> -0.08 + 0.28 * at[STREAM_PACE] + 0.12 * at[STREAM_TILT] * far;
                     case LAMINAR -> 0.5 * at[LAMINAR_PACE];
                 };
@@ -60,12 +75,13 @@ final class Unknowns {
 
     /// The logarithm of the time when the front is at a depth, s.
     static Law seconds(Descent descent, double depthMetres, Regime regime) {
+        double way = depthMetres - descent.startMetres();
+        double pushShare = regime == Regime.PUFF ? pushShare(descent) : 0;
         return at -> {
             OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients(at));
             return seconds.isEmpty() || seconds.getAsDouble() <= 0
                     ? OptionalDouble.empty()
-                    : OptionalDouble.of(
-                            Math.log(seconds.getAsDouble()) + logPace(at, regime, depthMetres - descent.startMetres()));
+                    : OptionalDouble.of(Math.log(seconds.getAsDouble()) + logPace(at, regime, way, pushShare));
         };
     }
 
@@ -79,7 +95,8 @@ final class Unknowns {
         return at -> OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at))));
     }
 
-    /// The logarithm of how much the half-width grows by over the way.
+    /// The logarithm of how much the half-width grows by over the way. A laminar thread's law has no such share, its
+    /// head widens by what catches up with it: a stream's stands for it, as the widest that it may become.
     static Law growth(Regime regime) {
         return at -> OptionalDouble.of(Math.log(
                 switch (regime) {
@@ -94,7 +111,7 @@ final class Unknowns {
             double alpha = coefficients(at).puffEntrainment();
             double square =
                     3 * release.buoyancyMetres4PerSecond2() / (2 * Math.PI * (1 + ADDED_MASS) * alpha * alpha * alpha);
-            return OptionalDouble.of(Math.log(square) / 2 - logPace(at, Regime.PUFF, TILT_METRES));
+            return OptionalDouble.of(Math.log(square) / 2 - logPace(at, Regime.PUFF, TILT_METRES, 0));
         };
     }
 

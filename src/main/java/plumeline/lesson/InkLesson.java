@@ -98,10 +98,11 @@ public sealed interface InkLesson {
     ///
     /// @param descent what is let go then; counts for laws only
     /// @param depthMetres depth below the surface, m, > the start's
-    /// @return s; empty where it never comes so deep, or no law is known
+    /// @return s; empty where it never comes so deep, no law is known, or the readings are no front's
     default Optional<Estimate> findSeconds(Descent descent, double depthMetres) {
         return switch (this) {
-            case ByReadings readings -> Optional.of(readings.fit().seconds(depthMetres));
+            case ByReadings(FrontFit fit, int _) ->
+                fit.isFront() ? Optional.of(fit.seconds(depthMetres)) : Optional.empty();
             case ByLaws laws ->
                 laws.learnt().predict(descent, depthMetres) instanceof Prediction.Reached reached
                         ? Optional.of(reached.seconds())

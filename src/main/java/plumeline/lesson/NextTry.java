@@ -99,7 +99,11 @@ public record NextTry(String ink, Basis basis, Target target, Estimate seconds, 
                     case ShotRelease.Missing(List<String> what) -> new Outcome.Missing(what);
                     case ShotRelease.Told told -> byLaws(ink, laws, target.get(), told);
                 };
-            case InkLesson.ByReadings readings -> new Outcome.Known(byReadings(ink, readings, target.get()));
+            case InkLesson.ByReadings readings ->
+                readings.fit().isFront()
+                        ? new Outcome.Known(byReadings(ink, readings, target.get()))
+                        : new Outcome.Missing(List.of("readings that go as a front does: misread, or of takes too"
+                                + " different for one line; read one front again"));
         };
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumeline.ink.Learnt;
 import plumeline.plan.Written;
 import plumeline.quantity.Origin;
 import plumeline.quantity.Print;
@@ -21,9 +22,6 @@ import plumeline.text.Node;
 /// takes of an ink count together.
 final class Overlaid {
     private static final List<String> OF_THE_LESSON = List.of("take", "shot", "ink", "noted", "how");
-
-    /// How unsteady a width is, share, standard deviation (our guess).
-    private static final double BILLOWS = 0.12;
 
     private final Map<String, Node.Entry> values = new LinkedHashMap<>();
     private final Map<String, List<Lessons.Written>> takes = new LinkedHashMap<>();
@@ -126,7 +124,7 @@ final class Overlaid {
             return Optional.empty();
         }
         double mean = Arrays.stream(ratios).sum() / ratios.length;
-        double half = 2 * BILLOWS * mean / Math.sqrt(ratios.length);
+        double half = 2 * Learnt.BILLOWS * mean / Math.sqrt(ratios.length);
         return Optional.of(Quantities.get(Print.number(mean, 2) + " ± " + Print.number(Math.max(0.01, half), 2)));
     }
 }

@@ -14,9 +14,6 @@ final class TakeNumbers {
     /// Counts for nothing where ink is let go at once; a release has one.
     private static final double SOME_BORE_METRES = 0.004;
 
-    /// Half-widths of 95 % of a normal spread, in standard deviations.
-    private static final double NINETY_FIVE = 1.96;
-
     private static final double COLDEST_KELVIN = 273.15;
     private static final double WARMEST_KELVIN = 313.15;
 
@@ -66,6 +63,6 @@ final class TakeNumbers {
     }
 
     private static double deviation(Quantity read, double usual) {
-        return read.hasSpread() ? read.halfWidthSi() / NINETY_FIVE : usual;
+        return read.hasSpread() ? read.deviationSi() : usual;
     }
 }

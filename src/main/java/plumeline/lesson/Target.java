@@ -17,8 +17,8 @@ import plumeline.take.Take;
 /// @param depthMetres its depth below the still surface, m
 /// @param time when it is wanted there
 public record Target(String place, double depthMetres, Time time) {
-    /// How far off a time may be where no want says, share of it: what takes differ by.
-    private static final double USUAL_SHARE = 0.2;
+    /// How far off a time may be where no want says, share of it: about what takes differ by, four times in five.
+    public static final double WITHIN_SHARE = 0.2;
 
     /// When a front is wanted.
     public sealed interface Time {
@@ -66,8 +66,7 @@ public record Target(String place, double depthMetres, Time time) {
             default -> 1;
         };
         double after = want.written().findQuantity("after").orElseThrow().si();
-        double within =
-                want.written().findQuantity("within").map(Quantity::si).orElse(Math.max(0.01, USUAL_SHARE * after));
+        double within = want.written().findQuantity("within").map(Quantity::si).orElse(WITHIN_SHARE * after);
         return findBase(placed.get())
                 .map(base -> surface.get()
                         - base

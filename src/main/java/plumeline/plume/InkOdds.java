@@ -3,6 +3,7 @@ package plumeline.plume;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.lesson.Target;
 import plumeline.plan.WantLine;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
@@ -13,9 +14,6 @@ import plumeline.stage.Stage;
 /// @param met in how many
 /// @param of how many tries there were
 public record InkOdds(WantLine line, int met, int of) {
-    /// Where a want gives no `within`: what one take differs from the next.
-    private static final double TAKE_SHARE = 0.2;
-
     /// Counts the tries that met wants.
     ///
     /// @param wants the wants; of those that aren't on ink, of which the tries say nothing, or whose ink has no
@@ -45,7 +43,7 @@ public record InkOdds(WantLine line, int met, int of) {
         return switch (line.word()) {
             case "ink_reaches" -> {
                 double after = si(line, "after").orElse(0.0);
-                double within = si(line, "within").orElse(TAKE_SHARE * after);
+                double within = si(line, "within").orElse(Target.WITHIN_SHARE * after);
                 yield record.findReaches(
                                 thing.at(part(line).orElse(Subject.Part.TOP)).zMetres(), tries.mouthMetres())
                         .filter(times -> times.untilSeconds() >= after + within)

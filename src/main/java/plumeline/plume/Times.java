@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 
 /// When something came to pass in each of several runs.
 ///
-/// The interval is that of one more take, which differs from these by 12 to 18 % whatever is set, and is never narrower
-/// than a fifth to either side.
+/// The interval is that of one more take, which differs from these whatever is set, and is never narrower than what
+/// takes differ by.
 ///
 /// @param seconds the times of those runs in which it did, in the order of the runs
 /// @param runs how many runs there were

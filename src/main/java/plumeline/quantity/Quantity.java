@@ -58,6 +58,20 @@ public record Quantity(String digits, double value, Unit unit, Basis basis, Spre
         };
     }
 
+    /// Gives the 80 % half-width in SI units, taking the spread for a normal one.
+    ///
+    /// @return the half-width, ≥ 0; 0 where none was written
+    public double eightyHalfWidthSi() {
+        return Spread.EIGHTY_OVER_NINETY_FIVE * halfWidthSi();
+    }
+
+    /// Gives the standard deviation in SI units, taking the spread for a normal one.
+    ///
+    /// @return the deviation, ≥ 0; 0 where none was written
+    public double deviationSi() {
+        return halfWidthSi() / Spread.NINETY_FIVE_DEVIATIONS;
+    }
+
     /// Tells whether a spread was written.
     ///
     /// @return true where it was

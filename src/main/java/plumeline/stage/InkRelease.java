@@ -33,7 +33,7 @@ public sealed interface InkRelease {
         TANK,
         /// The water's depth.
         DEPTH,
-        /// The water is past 0 to 40 degC.
+        /// The water is past 0 to 40 degC, with table salt past 5 to 40 degC, or saltier than its laws go.
         TEMPERATURE,
         /// Readings of the front that don't go down with time, or begin above the mouth.
         READINGS,
@@ -160,14 +160,8 @@ public sealed interface InkRelease {
 
     /// From what is written to numbers.
     final class Reader {
-        /// The middle 80 % of a spread whose middle 95 % is given.
-        private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
-
         /// However far off an input may be, this of it is left.
         private static final double LEAST_SHARE = 1e-3;
-
-        /// One take's width against the next, four times in five: as a time's (fitted to simulated takes).
-        private static final double NEXT_TAKE = 1.2;
 
         private final Release.OfInk release;
         private final TankPlace tank;
@@ -228,10 +222,9 @@ public sealed interface InkRelease {
         private Plume.Width width(boolean isRead) {
             Optional<Quantity> spread = ink.findQuantity("spread").filter(share -> share.si() > 0);
             if (spread.isPresent()) {
-                double off = EIGHTY_OF_NINETY_FIVE
-                        * spread.get().halfWidthSi()
-                        / spread.get().si();
-                double ratio = spread.get().origin() == Origin.TYPICAL ? Plume.USUAL_WIDTH.ratio() : NEXT_TAKE;
+                double off = spread.get().eightyHalfWidthSi() / spread.get().si();
+                // One take's width is off by as much as its time.
+                double ratio = spread.get().origin() == Origin.TYPICAL ? Plume.USUAL_WIDTH.ratio() : Learnt.TAKE_RATIO;
                 return new Plume.Width.Share(spread.get().si(), ratio * (1 + off));
             }
             if (isRead) {
@@ -242,13 +235,8 @@ public sealed interface InkRelease {
         }
 
         private InkRelease byLaw(List<FrontFit.Reading> readings, Plume.Width width) {
-            double kelvin = tank.tank()
-                    .written()
-                    .findQuantity("temperature")
-                    .map(Quantity::si)
-                    .orElse(TankFill.ROOM_KELVIN);
             OptionalDouble water = TankFill.findDensity(tank);
-            OptionalDouble viscosity = Water.viscosityPascalSeconds(kelvin).find();
+            OptionalDouble viscosity = TankFill.viscosity(tank).find();
             if (water.isEmpty() || viscosity.isEmpty()) {
                 return new Missing(Lack.TEMPERATURE);
             }
@@ -295,7 +283,7 @@ public sealed interface InkRelease {
                         .map(quantity -> moved.key().equals(key)
                                 ? Math.max(
                                         LEAST_SHARE * quantity.si(),
-                                        quantity.si() + moved.by() * EIGHTY_OF_NINETY_FIVE * quantity.halfWidthSi())
+                                        quantity.si() + moved.by() * quantity.eightyHalfWidthSi())
                                 : quantity.si())
                         .orElse(otherwise);
             }

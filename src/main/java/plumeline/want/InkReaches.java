@@ -6,6 +6,7 @@ import plumeline.geom.Clearance;
 import plumeline.ink.Arrival;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
+import plumeline.lesson.Target;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -28,9 +29,6 @@ import plumeline.stage.PlumePlace;
 record InkReaches(
         WantLine line, int thing, InkWants.ThingPart part, Wished wished, InkRelease.Known ink, PaperUnit papers)
         implements Want {
-    /// Where the want doesn't say: no take's time is surer (fitted to simulated takes).
-    private static final double WITHIN_SHARE = 0.2;
-
     /// What passes a thing by less counts as touching it: papers tell no less.
     private static final double TOUCHING_METRES = 0.0005;
 
@@ -45,7 +43,7 @@ record InkReaches(
 
     static Want of(WantLine line, int thing, InkRelease.Known ink, PaperUnit papers) {
         double after = line.written().findQuantity("after").map(Quantity::si).orElse(0.0);
-        double within = line.written().findQuantity("within").map(Quantity::si).orElse(WITHIN_SHARE * after);
+        double within = line.written().findQuantity("within").map(Quantity::si).orElse(Target.WITHIN_SHARE * after);
         InkWants.ThingPart part = InkWants.ThingPart.of(line, InkWants.ThingPart.TOP);
         return new InkReaches(line, thing, part, new Wished(after, within), ink, papers);
     }

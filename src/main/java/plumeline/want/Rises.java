@@ -12,6 +12,7 @@ import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.quantity.Spread;
 import plumeline.stage.Immersed;
 import plumeline.stage.Stage;
 import plumeline.stage.TankFill;
@@ -27,9 +28,6 @@ import plumeline.wet.Lacks;
 /// @param wished how far, in which time
 /// @param floating the thing in the tank's water
 record Rises(WantLine line, int thing, Wished wished, Floating floating) implements Want {
-    /// The middle 80 % of a spread whose middle 95 % is given.
-    private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
-
     /// How far, in which time.
     ///
     /// @param byMetres how far, m
@@ -144,7 +142,8 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
     /// The times in which it is up four times in five: drag and net weight moved by themselves, as a root sum of
     /// squares.
     private double[] interval() {
-        double moved = EIGHTY_OF_NINETY_FIVE * floating.immersed().net().half();
+        double moved =
+                Spread.EIGHTY_OVER_NINETY_FIVE * floating.immersed().net().half();
         double usual = seconds();
         double early = Math.hypot(usual - seconds(0, Rise.LEAST_DRAG), usual - seconds(moved, 1));
         double late = Math.hypot(seconds(0, Rise.MOST_DRAG) - usual, seconds(-moved, 1) - usual);

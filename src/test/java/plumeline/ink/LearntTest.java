@@ -67,7 +67,8 @@ final class LearntTest {
         for (Truth truth : Truth.values()) {
             for (Kind kind : Kind.values()) {
                 for (int takes = 1; takes <= 3; takes++) {
-                    for (int readings = 1; readings <= 3; readings++) {
+                    // One reading can't tell a front that follows no law from one that does.
+                    for (int readings = truth == Truth.POWER ? 2 : 1; readings <= 3; readings++) {
                         checkCovered(new Row(kind, truth, takes, readings));
                     }
                 }
@@ -99,6 +100,7 @@ final class LearntTest {
                 checkHalved(new Row(kind, Truth.STRENGTH, 1, readings));
                 checkHalved(new Row(kind, Truth.COEFFICIENTS, 1, readings));
             }
+            checkHalved(new Row(kind, Truth.POWER, 1, 3));
         }
     }
 

@@ -3,6 +3,7 @@ package plumeline.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.ink.Estimate;
 import plumeline.ink.Ink;
@@ -124,6 +125,19 @@ final class NextTryTest {
         NextTry coarse = next(Noted.plan(plan.formatted("[0.40 s ± 0.2 s, 70 mm ± 20 mm], [1.90 s, 188 mm]")));
         assertThat(coarse.seconds().value()).isCloseTo(two.seconds().value(), within(1e-12));
         assertThat(coarse.seconds().high()).isGreaterThan(1.05 * two.seconds().high());
+    }
+
+    /// Five millimetres in forty seconds are no front's, nor 90 mm in 0.05 s.
+    @Test
+    void readingsOfNoFront_predictNothing() {
+        String plan = Noted.PLAN.replace("density: 1.03 g/ml", "front: [%s]");
+        for (String front : List.of("[0.4 s, 60 mm], [40 s, 65 mm]", "[0.40 s, 60 mm], [0.45 s, 150 mm]")) {
+            assertThat(NextTry.of(
+                            Noted.plan(plan.formatted(front)).findShot("plume").orElseThrow()))
+                    .isInstanceOfSatisfying(
+                            NextTry.Outcome.Missing.class,
+                            missing -> assertThat(missing.what().getFirst()).startsWith("readings that go as a front"));
+        }
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import plumeline.ink.Learnt;
 
 /// What several runs say of the next.
 final class TimesTest {
@@ -21,13 +22,13 @@ final class TimesTest {
     }
 
     @Test
-    void interval_neverNarrowerThanAFifth() {
+    void interval_neverNarrowerThanWhatTakesDifferBy() {
         Times same = new Times(List.of(1.0, 1.0, 1.0, 1.0, 1.0), 5, 5);
         assertThat(same.low().orElseThrow()).isLessThanOrEqualTo(1 / 1.2);
         assertThat(same.high().orElseThrow()).isGreaterThanOrEqualTo(1.2);
         List<Double> many = java.util.Collections.nCopies(50, 1.0);
-        assertThat(new Times(many, 50, 5).low()).hasValue(1 / 1.2);
-        assertThat(new Times(many, 50, 5).high()).hasValue(1.2);
+        assertThat(new Times(many, 50, 5).low()).hasValue(1 / Learnt.TAKE_RATIO);
+        assertThat(new Times(many, 50, 5).high()).hasValue(Learnt.TAKE_RATIO);
     }
 
     @Test
@@ -96,7 +97,7 @@ final class TimesTest {
 
     @Test
     void lengths_stayWithinTheirBounds() {
-        Lengths depth = new Lengths(List.of(0.10, 0.12, 0.25), 0.05, 0.25);
+        Lengths depth = new Lengths(List.of(0.09, 0.12, 0.25), 0.05, 0.25);
         assertThat(depth.middle()).hasValue(0.12);
         assertThat(depth.low().orElseThrow()).isBetween(0.05, 0.12);
         assertThat(depth.high()).hasValue(0.25);

@@ -336,7 +336,7 @@ public final class Beads {
 
         private static Span span(Given given, String key) {
             Quantity quantity = given.quantity(key);
-            double half = Value.Spread.EIGHTY_OVER_NINETY_FIVE * quantity.halfWidthSi();
+            double half = quantity.eightyHalfWidthSi();
             return new Span(quantity.si(), quantity.si() - half, quantity.si() + half);
         }
 

@@ -3,9 +3,9 @@ package plumeline.ask.water;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.answer.Answer.Notes;
-import plumeline.answer.Value;
 import plumeline.geom.Vec;
 import plumeline.quantity.Print;
+import plumeline.quantity.Spread;
 import plumeline.water.Attitudes;
 import plumeline.water.Buoyancy;
 import plumeline.water.Hold;
@@ -83,7 +83,7 @@ final class FloatWords {
             return "";
         }
         boolean even = Math.abs(up - down) < 1e-3 * (up + down);
-        double half = (net > 0 ? down : up) / Value.Spread.EIGHTY_OVER_NINETY_FIVE;
+        double half = (net > 0 ? down : up) / Spread.EIGHTY_OVER_NINETY_FIVE;
         double sinks = Buoyancy.oddsOfSinking(net, half);
         return (even
                         ? " ± " + FloatBody.grams(half) + " (95 %)"
