@@ -12,6 +12,10 @@ import plumeline.roots.Roots;
 /// before 0 between them, so that a stretch thinner than a step is found where the function falls off beside it.
 final class Spans {
     private static final int FINER = 40;
+
+    /// Between two steps a function comes back by no more than so many times what it changes from step to step.
+    private static final double COMES_BY = 4;
+
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private Spans() {}
@@ -43,7 +47,9 @@ final class Spans {
             double before = value[Math.max(0, i - 1)];
             double behind = value[Math.min(steps, i + 1)];
             double side = value[i] > 0 ? -1 : 1;
-            if (side * value[i] >= side * before && side * value[i] >= side * behind && before != behind) {
+            double changes = Math.max(Math.abs(value[i] - before), Math.abs(value[i] - behind));
+            boolean isTurn = side * value[i] >= side * before && side * value[i] >= side * behind;
+            if (isTurn && Math.abs(value[i]) < COMES_BY * changes) {
                 double turn =
                         peak(x -> side * function.applyAsDouble(x), at[Math.max(0, i - 1)], at[Math.min(steps, i + 1)]);
                 known.put(turn, function.applyAsDouble(turn) > 0);
@@ -56,11 +62,13 @@ final class Spans {
     static double most(DoubleUnaryOperator function, double from, double to, int steps) {
         double step = (to - from) / steps;
         double best = from;
+        double high = function.applyAsDouble(from);
         for (int i = 1; i <= steps; i++) {
             double at = from + i * step;
-            best = function.applyAsDouble(at) > function.applyAsDouble(best) ? at : best;
+            double there = function.applyAsDouble(at);
+            best = there > high ? at : best;
+            high = Math.max(high, there);
         }
-        double high = function.applyAsDouble(best);
         double turn = peak(
                 at -> function.applyAsDouble(at) - 2 * high, Math.max(from, best - step), Math.min(to, best + step));
         return Math.max(high, function.applyAsDouble(turn));

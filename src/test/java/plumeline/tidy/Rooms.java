@@ -22,6 +22,7 @@ final class Rooms {
             "jobs:",
             "optics: geom ranges",
             "light: geom optics time ranges roots",
+            "mirror: light",
             "time: quantity",
             "motion: geom time",
             "water: geom ranges roots",
@@ -33,14 +34,14 @@ final class Rooms {
             "take: quantity",
             "lesson: plan take optics light motion time water ink fall sound",
             "timeline: plan time motion sound",
-            "stage: plan lesson sight optics light motion time water ink fall sound",
+            "stage: plan lesson sight optics light mirror motion time water ink fall sound",
             "plume: stage flow",
             "wet: stage",
             "lit: stage",
             "want: wet lit timeline",
             "solve: want search plume",
             "liquid: answer water",
-            "ask: liquid answer sight optics light motion time water ink fall sound search",
+            "ask: liquid answer sight optics light mirror motion time water ink fall sound search",
             "draw: solve timeline sketch",
             "press:",
             "card: solve",
@@ -48,8 +49,8 @@ final class Rooms {
             "cli: *");
 
     /// Pure functions of numbers.
-    static final Set<String> PHYSICS =
-            Set.of("optics", "light", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom", "sight");
+    static final Set<String> PHYSICS = Set.of(
+            "optics", "light", "mirror", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();
