@@ -140,6 +140,18 @@ final class NextTryTest {
         }
     }
 
+    /// Laws of takes are corrected in fresh water only, so a shot in salted water is told that.
+    @Test
+    void saltedWater_isMissing_notTakenForFresh() {
+        Plan salted = Noted.plan(Noted.PLAN.replace("pane: 8 mm", "pane: 8 mm, salt: 3 %"));
+        assertThat(NextTry.of(salted.findShot("plume").orElseThrow()))
+                .isInstanceOfSatisfying(
+                        NextTry.Outcome.Missing.class,
+                        missing -> assertThat(missing.what())
+                                .singleElement()
+                                .satisfies(what -> assertThat(what).startsWith("fresh water")));
+    }
+
     @Test
     void whatIsMissing_isNamed() {
         Plan noVolume = Noted.plan(Noted.PLAN.replace("volume: 6 ml, ", ""));
