@@ -69,8 +69,9 @@ final class Spans {
             best = there > high ? at : best;
             high = Math.max(high, there);
         }
+        double above = 2 * high;
         double turn = peak(
-                at -> function.applyAsDouble(at) - 2 * high, Math.max(from, best - step), Math.min(to, best + step));
+                at -> function.applyAsDouble(at) - above, Math.max(from, best - step), Math.min(to, best + step));
         return Math.max(high, function.applyAsDouble(turn));
     }
 
