@@ -8,7 +8,7 @@
 /// Units are SI: cd/m², lx, candelas, lumens, metres, radians. A lamp's own frame has two angles: gamma from its axis,
 /// 0 along it, π against it; C round the axis, counterclockwise as seen from behind the lamp looking along the axis.
 ///
-/// Not here: where a lamp stands, plans and units text, where a file lies.
+/// Not here: where a lamp stands, plans and units text, where a file lies; mirror images in other forms (`mirror`).
 @NullMarked
 package plumeline.light;
 
