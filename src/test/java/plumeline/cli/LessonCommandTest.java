@@ -87,7 +87,8 @@ final class LessonCommandTest {
     @Test
     void lettingGoBeforeTheShot_saysToBeginItLater() throws IOException {
         String said = answered("lesson add PLAN --front 0.9 s at 70 mm --front 4.0 s at 188 mm");
-        var earlier = Pattern.compile("let go ([0-9.]+) s earlier, .*; that is ([0-9.]+) s before the shot begins: let it")
+        var earlier = Pattern.compile(
+                        "let go ([0-9.]+) s earlier, .*; that is ([0-9.]+) s before the shot begins: let it")
                 .matcher(said);
         assertThat(earlier.find()).as(said).isTrue();
         assertThat(Double.parseDouble(earlier.group(1)) - Double.parseDouble(earlier.group(2)))
