@@ -74,25 +74,30 @@ final class Unknowns {
     }
 
     /// The logarithm of the time when the front is at a depth, s.
-    static Law seconds(Descent descent, double depthMetres, Regime regime) {
+    static Law seconds(Descent descent, double depthMetres) {
         double way = depthMetres - descent.startMetres();
-        double pushShare = regime == Regime.PUFF ? pushShare(descent) : 0;
-        return at -> {
-            OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients(at));
+        Borders borders = Borders.of(descent, depthMetres);
+        double pushShare = borders.weight(Regime.PUFF) > 0 ? pushShare(descent) : 0;
+        return at -> borders.mean(regime -> {
+            OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients(at), borders);
             return seconds.isEmpty() || seconds.getAsDouble() <= 0
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Math.log(seconds.getAsDouble()) + logPace(at, regime, way, pushShare));
-        };
+        });
     }
 
     /// The logarithm of the front's half-width at a depth, m.
-    static Law halfWidth(Descent descent, double depthMetres, Regime regime) {
-        return at -> OptionalDouble.of(Math.log(descent.radiusMetres(depthMetres, regime, coefficients(at))));
+    static Law halfWidth(Descent descent, double depthMetres) {
+        Borders borders = Borders.of(descent, depthMetres);
+        return at -> borders.mean(
+                regime -> OptionalDouble.of(Math.log(descent.radiusMetres(depthMetres, regime, coefficients(at)))));
     }
 
     /// The logarithm of the dilution at a depth.
-    static Law dilution(Descent descent, double depthMetres, Regime regime) {
-        return at -> OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at))));
+    static Law dilution(Descent descent, double depthMetres) {
+        Borders borders = Borders.of(descent, depthMetres);
+        return at -> borders.mean(
+                regime -> OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at)))));
     }
 
     /// The logarithm of how much the half-width grows by over the way. A laminar thread's law has no such share, its
