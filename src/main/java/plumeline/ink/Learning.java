@@ -142,7 +142,7 @@ final class Learning {
     }
 
     private double[] slopes(Unknowns.Law law) {
-        return Arrays.copyOf(Unknowns.slopes(law, Arrays.copyOf(at, Unknowns.COUNT)), count);
+        return Arrays.copyOf(law.slopes(Arrays.copyOf(at, Unknowns.COUNT)), count);
     }
 
     /// What the laws' unknowns, where they are, make of the value.

@@ -144,7 +144,7 @@ public final class Learnt {
     private Estimate estimate(Unknowns.Law law, double more) {
         double[] means = learning.means();
         double middle = law.find(means).orElseThrow();
-        double[] slopes = Unknowns.slopes(law, means);
+        double[] slopes = law.slopes(means);
         double variance = more + learning.variance(slopes);
         double ratio = Math.exp(Gauss.EIGHTY * Math.sqrt(variance));
         return new Estimate(Math.exp(middle), Math.exp(middle) / ratio, Math.exp(middle) * ratio);

@@ -161,10 +161,10 @@ final class SlantAndRowTest {
     @Test
     void touch_countsTheWayAside() {
         Descent descent = tilted(30, 0.5, 0.4);
-        double seconds = descent.findSeconds(0.1, Regime.PUFF, USUAL).orElseThrow();
+        double seconds = descent.findSeconds(0.1).orElseThrow();
         assertThat(Ink.aheadMetres(descent, seconds).value())
                 .isCloseTo(
-                        descent.radiusMetres(0.1, Regime.PUFF, USUAL)
+                        descent.radiusMetres(0.1)
                                 + Ink.asideMetres(descent, 0.1).value(),
                         within(1e-6));
     }
