@@ -139,16 +139,15 @@ final class Unknowns {
     static Law halfWidth(Descent descent, double depthMetres) {
         return new Blend(
                 Borders.of(descent, depthMetres),
-                regime -> at -> OptionalDouble.of(
-                        Math.log(descent.radiusMetres(depthMetres, regime, coefficients(at)))));
+                regime ->
+                        at -> OptionalDouble.of(Math.log(descent.radiusMetres(depthMetres, regime, coefficients(at)))));
     }
 
     /// The logarithm of the dilution at a depth.
     static Law dilution(Descent descent, double depthMetres) {
         return new Blend(
                 Borders.of(descent, depthMetres),
-                regime -> at ->
-                        OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at)))));
+                regime -> at -> OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at)))));
     }
 
     /// The logarithm of how much the half-width grows by over the way. A laminar thread's law has no such share, its

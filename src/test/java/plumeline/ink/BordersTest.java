@@ -92,7 +92,8 @@ final class BordersTest {
     void higherNozzle_isLater() {
         double before = 0;
         for (int i = 0; i < 2000; i++) {
-            double seconds = new Descent(SQUIRT, -0.12 + 6e-5 * i).findSeconds(0.17).orElseThrow();
+            double seconds =
+                    new Descent(SQUIRT, -0.12 + 6e-5 * i).findSeconds(0.17).orElseThrow();
             assertThat(seconds).isGreaterThan(before);
             before = seconds;
         }

@@ -132,9 +132,7 @@ final class InkTake {
         if (FrontFit.isPossible(inputs.readings)) {
             double depth = FrontFit.of(inputs.readings).frontMetres(seconds).value();
             double lawsTime = inputs.descent.findSeconds(depth).orElse(0);
-            return lawsTime > 0
-                    ? new Touch.At(Ink.aheadMetres(inputs.descent, lawsTime), depth)
-                    : new Touch.Unknown();
+            return lawsTime > 0 ? new Touch.At(Ink.aheadMetres(inputs.descent, lawsTime), depth) : new Touch.Unknown();
         }
         double lawSeconds = seconds / found.scale();
         double depth = inputs.descent.frontMetres(lawSeconds);

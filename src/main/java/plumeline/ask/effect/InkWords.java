@@ -197,8 +197,7 @@ final class InkWords {
             because.add(at + "passes without touching the thing, by the usual width.");
             return;
         }
-        double touches =
-                Roots.end(depth -> reach(depth) < ahead, inputs.topMetres(), inputs.floorMetres());
+        double touches = Roots.end(depth -> reach(depth) < ahead, inputs.topMetres(), inputs.floorMetres());
         because.add(at + "touches it " + words.length(touches) + " down, if it is so tall.");
     }
 
