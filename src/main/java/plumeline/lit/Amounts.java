@@ -43,10 +43,10 @@ final class Amounts {
     }
 
     /// What each lamp gives.
-    static String byLamp(List<Lamp> lamps, double[] lux) {
+    static String byLamp(List<Lamp> lamps, List<Double> lux) {
         List<String> parts = new ArrayList<>();
-        for (int i = 0; i < lux.length; i++) {
-            parts.add(lamps.get(i).name() + " " + lux(lux[i]));
+        for (int i = 0; i < lux.size(); i++) {
+            parts.add(lamps.get(i).name() + " " + lux(lux.get(i)));
         }
         return String.join(", ", parts);
     }

@@ -1,6 +1,7 @@
 package plumeline.lit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -127,7 +128,12 @@ public final class Lighting {
     /// @param lux of all lamps together, lx
     /// @param halfShare by how much of it it may be off, 95 %: each lamp by itself
     /// @param lamps lx a lamp, in the shot's order
-    public record Light(double lux, double halfShare, double[] lamps) {}
+    public record Light(double lux, double halfShare, List<Double> lamps) {
+        /// Copies the list.
+        public Light {
+            lamps = List.copyOf(lamps);
+        }
+    }
 
     /// Gives the light on a place of a surface, of all lamps.
     ///
@@ -143,7 +149,7 @@ public final class Lighting {
                 square += Math.pow(lux[i] * lamp.halfShare(), 2);
             }
         }
-        return new Light(sum, sum > 0 ? Math.sqrt(square) / sum : 0, lux);
+        return new Light(sum, sum > 0 ? Math.sqrt(square) / sum : 0, Arrays.stream(lux).boxed().toList());
     }
 
     /// Gives the light on a place of a surface.

@@ -34,7 +34,8 @@ final class ShiningTest {
           tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}
         shots:
           one:
-            camera: {body: main, lens: %s, at: [0 mm, -50 m, 60 mm], aim: ahead, f_number: %s, rate: 64 fps, shutter: 360 deg}
+            camera:
+              {body: main, lens: %s, at: [0 mm, -50 m, 60 mm], aim: ahead, f_number: %s, rate: 64 fps, shutter: 360 deg}
             place: {tin: {thing: tin, at: [0 mm, 0 mm]}%s}
             lights: {%s}
             wants: [{%s}]
@@ -135,7 +136,8 @@ final class ShiningTest {
                 .isCloseTo(-0.7, within(1e-6));
         assertThat(want(both, "ratio: tin, by: 3 stops").standing())
                 .isEqualTo(
-                        "On tin key gives 500 lx and fill 130 lx: 2 stops more, 3 stops more wanted, within 0.5 stops.");
+                        "On tin key gives 500 lx and fill 130 lx: 2 stops more, 3 stops more wanted, within"
+                                + " 0.5 stops.");
         assertThat(want(both, "ratio: tin").unknown()).startsWith("Say how much brighter the key is");
         assertThat(want(KEY, "ratio: tin, by: 1 stops").unknown()).startsWith("Say which lights");
         String behind = KEY + ", fill: {light: spot, at: [0 mm, 4030 mm, 60 mm]}";
