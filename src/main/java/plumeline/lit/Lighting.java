@@ -10,6 +10,7 @@ import java.util.function.IntPredicate;
 import plumeline.geom.Aim;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
+import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
@@ -43,7 +44,7 @@ public final class Lighting {
 
     private final List<Lamp> lamps;
     private final List<Hider> hiders = new ArrayList<>();
-    private final Optional<Body> tank;
+    private final Optional<TankWalls> walls;
     private final Map<Patch, double[]> known = new HashMap<>();
 
     /// All on which the light of a shot rests: alike where this is.
@@ -87,7 +88,7 @@ public final class Lighting {
                 hiders.add(new Hider(ofLamp(i), emitter.middle(), reach + HOUSING_METRES, List.of(housing(emitter))));
             }
         }
-        tank = walls.map(TankWalls::block);
+        this.walls = walls;
     }
 
     /// The number of the lens's barrel among what hides.
@@ -149,7 +150,10 @@ public final class Lighting {
                 square += Math.pow(lux[i] * lamp.halfShare(), 2);
             }
         }
-        return new Light(sum, sum > 0 ? Math.sqrt(square) / sum : 0, Arrays.stream(lux).boxed().toList());
+        return new Light(
+                sum,
+                sum > 0 ? Math.sqrt(square) / sum : 0,
+                Arrays.stream(lux).boxed().toList());
     }
 
     /// Gives the light on a place of a surface.
@@ -169,13 +173,46 @@ public final class Lighting {
         Patch over = new Patch(patch.place().plus(patch.facing().times(ON_METRES)), patch.facing());
         double[] lux = new double[lamps.size()];
         for (int i = 0; i < lux.length; i++) {
-            if (lamps.get(i) instanceof Lamp.Known lamp && isTurnedTo(lamp.shine(), over)) {
+            if (lamps.get(i) instanceof Lamp.Known lamp && (isInTank(over.place()) || isTurnedTo(lamp.shine(), over))) {
                 int own = ofLamp(i);
-                lux[i] = lamp.shine()
-                        .lux(over, between(lamp.shine(), over, hider -> hider != own && stands.test(hider)));
+                IntPredicate others = hider -> hider != own && stands.test(hider);
+                lux[i] = isInTank(over.place())
+                        ? inTank(lamp.shine(), over, others)
+                        : lamp.shine().lux(over, between(lamp.shine(), over, others));
             }
         }
         return lux;
+    }
+
+    private boolean isInTank(Vec place) {
+        return walls.isPresent() && isWithin(walls.get().inside(), place);
+    }
+
+    private static boolean isWithin(Bounds room, Vec place) {
+        return place.x() > room.low().x()
+                && place.x() < room.high().x()
+                && place.y() > room.low().y()
+                && place.y() < room.high().y()
+                && place.z() > room.low().z()
+                && place.z() < room.high().z();
+    }
+
+    /// What stands in the tank hides straight on; what stands before it hides as light is bent.
+    private double inTank(Shine shine, Patch patch, IntPredicate stands) {
+        List<Hull> inside = new ArrayList<>();
+        List<Hull> outside = new ArrayList<>();
+        Bounds room = walls.orElseThrow().inside();
+        for (Hider hider : hiders) {
+            if (stands.test(hider.thing)) {
+                boolean isIn = isWithin(room, hider.middle);
+                for (Hull hull : hider.hulls) {
+                    if (isIn ? isOver(hull, patch) : isBefore(shine, hider)) {
+                        (isIn ? inside : outside).add(hull);
+                    }
+                }
+            }
+        }
+        return shine.lux(patch, TankWindow.of(walls.orElseThrow(), patch.place()), inside, outside);
     }
 
     private static boolean isTurnedTo(Shine shine, Patch patch) {
@@ -237,16 +274,17 @@ public final class Lighting {
                 || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
     }
 
-    /// Tells whether light of a lamp comes to a place through a tank's glass or water, or may do so.
+    /// Tells whether light of a lamp comes to a place outside a tank through its glass or water, or may do so.
     ///
     /// @param patch the place
-    /// @return true where any of it does
+    /// @return true where any of it does; false for a place in the tank
     public boolean isThroughTank(Patch patch) {
-        return tank.isPresent()
+        return walls.isPresent()
+                && !isInTank(patch.place())
                 && lamps.stream()
                         .anyMatch(lamp -> lamp instanceof Lamp.Known known
                                 && isTurnedTo(known.shine(), patch)
-                                && isThrough(tank.get(), known.shine(), patch.place()));
+                                && isThrough(walls.get().block(), known.shine(), patch.place()));
     }
 
     private static boolean isThrough(Body block, Shine shine, Vec place) {

@@ -5,7 +5,7 @@
 /// [plumeline.lit.Setting] for the camera's setting, [plumeline.lit.LightMeasures] for what wants measure by them.
 ///
 /// Lamps are even and shine by Lambert's law; points by the inverse square. Light that a wall, a card or a thing throws
-/// back isn't counted, nor what comes through a tank: there the light is unknown.
+/// back isn't counted. Into a tank it is followed through glass and surface; behind one it is unknown.
 @NullMarked
 package plumeline.lit;
 

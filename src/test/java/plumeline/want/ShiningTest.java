@@ -118,10 +118,15 @@ final class ShiningTest {
         assertThat(want(KEY + ", wash: {light: spot, at: [0 mm, -20 m, 60 mm], hue: 120 deg}", "lit: tin")
                         .unknown())
                 .isEqualTo("known");
-        assertThat(new Case("fifty", "2.8", "}\n    tank: {tank: glass, at: [0 mm, 0 mm], water: 200 mm", KEY)
+        String tank = "}\n    tank: {tank: glass, at: [0 mm, %s mm], water: 200 mm";
+        assertThat(new Case("fifty", "2.8", tank.formatted("-400"), KEY)
                         .wants("lit: tin")
                         .unknown())
-                .startsWith("Not computed: light that comes through the tank's glass and water.");
+                .startsWith("Not computed: light that goes through the tank and out again.");
+        // In the water it is followed: a twentieth is lost at the front glass.
+        Shown in = new Case("fifty", "2.8", tank.formatted("0"), KEY).wants("lit: tin");
+        assertThat(in.unknown()).isEqualTo("known");
+        assertThat(in.standing()).startsWith("tin's label gets 490 lx; ");
     }
 
     /// Two lamps of the same candela, one twice as far: 4 : 1, two stops.
@@ -135,9 +140,8 @@ final class ShiningTest {
         assertThat(want(both, "ratio: tin, by: 3 stops, within: 0.3 stops").margin())
                 .isCloseTo(-0.7, within(1e-6));
         assertThat(want(both, "ratio: tin, by: 3 stops").standing())
-                .isEqualTo(
-                        "On tin key gives 500 lx and fill 130 lx: 2 stops more, 3 stops more wanted, within"
-                                + " 0.5 stops.");
+                .isEqualTo("On tin key gives 500 lx and fill 130 lx: 2 stops more, 3 stops more wanted, within"
+                        + " 0.5 stops.");
         assertThat(want(both, "ratio: tin").unknown()).startsWith("Say how much brighter the key is");
         assertThat(want(KEY, "ratio: tin, by: 1 stops").unknown()).startsWith("Say which lights");
         String behind = KEY + ", fill: {light: spot, at: [0 mm, 4030 mm, 60 mm]}";
