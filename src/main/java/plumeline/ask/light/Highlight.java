@@ -147,10 +147,11 @@ final class Highlight {
         double width = wanted.widthMetres.orElseThrow();
         double radius = inputs.mirror.radiusMetres();
         double near = CLEAR * radius;
+        if (width(inputs, wanted.stripe, near) > width || width(inputs, wanted.stripe, FARTHEST_METRES) < width) {
+            return Optional.empty();
+        }
         double distance = Roots.end(at -> width(inputs, wanted.stripe, at) < width, near, FARTHEST_METRES);
-        return distance >= FARTHEST_METRES * (1 - 1e-9) || distance <= near * (1 + 1e-9)
-                ? Optional.empty()
-                : findLight(inputs, wanted.stripe, distance).map(found -> new Light(found.middle, found.facing, width));
+        return findLight(inputs, wanted.stripe, distance).map(found -> new Light(found.middle, found.facing, width));
     }
 
     private static double width(Inputs inputs, Stripe stripe, double distance) {

@@ -99,6 +99,19 @@ final class HighlightTest {
         assertThat(none).isGreaterThan(20);
     }
 
+    /// A light as wide as the thing is too wide for a third of its outline however near it stands: told, not put at the
+    /// surface with a narrower stripe.
+    @Test
+    void widthsTooLargeForTheStripe_haveNone() {
+        Answer answer = answer(
+                "highlight",
+                "thing: {diameter: 151.98 mm}\ncamera: {x: 1679 mm, y: 539 mm}\n"
+                        + "want: {from_left: 17.3 %, wide: 34.3 %}\nlight: {width: 151.97 mm}");
+        assertThat(answer.verdict()).isEqualTo(Verdict.UNKNOWN);
+        assertThat(answer.getValue("distance")).isEqualTo(new Value.Word("unknown"));
+        assertThat(answer.notes().attempts()).anyMatch(text -> text.startsWith("No distance from the thing"));
+    }
+
     /// Things within 9 deg of the lens fill the middle 8 % (common practice).
     @Test
     void whatStandsByTheLens_isTold() {
