@@ -17,6 +17,7 @@ import plumeline.geom.Vec;
 import plumeline.light.RoundMirror;
 import plumeline.light.RoundMirror.Stripe;
 import plumeline.quantity.Kind;
+import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.text.Range;
 import plumeline.text.Shape;
@@ -192,15 +193,25 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
                 light.findSi("width"));
     }
 
+    /// The side whose stripe is told.
+    @Override
+    public double[] settle(Highlight.Inputs inputs, PaperUnit unit) {
+        return new double[] {Highlight.widerSide(inputs).ordinal()};
+    }
+
+    private static Highlight.Found found(Highlight.Inputs inputs, double[] settled) {
+        return Highlight.answer(inputs, Highlight.Side.values()[(int) settled[0]]);
+    }
+
     @Override
     public Draft answer(Highlight.Inputs inputs, double[] settled, Words words) {
-        Highlight.Found found = Highlight.answer(inputs);
+        Highlight.Found found = found(inputs, settled);
         return draft(found, new HighlightWords(found, words).notes());
     }
 
     @Override
     public Draft vary(Highlight.Inputs moved, double[] settled) {
-        return draft(Highlight.answer(moved), Notes.NONE);
+        return draft(found(moved, settled), Notes.NONE);
     }
 
     private static Draft draft(Highlight.Found found, Notes notes) {
