@@ -43,7 +43,7 @@ record LampStand(
     }
 
     Beam beam(double[] values, List<Body> things, Vec lensPoint) {
-        return new Beam(aim(values, things, lensPoint), level.in(values));
+        return new Beam(aim(values, things, lensPoint), Math.max(0, level.in(values)));
     }
 
     private Aim aim(double[] values, List<Body> things, Vec lensPoint) {
