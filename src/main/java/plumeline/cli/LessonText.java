@@ -18,6 +18,7 @@ import plumeline.plan.Plan;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.quantity.Print;
+import plumeline.stage.Stage;
 import plumeline.take.Conditions;
 import plumeline.take.Measured;
 import plumeline.take.Take;
@@ -159,7 +160,7 @@ final class LessonText {
                     case NextTry.Basis.Laws laws -> learnt(next, laws);
                     case NextTry.Basis.Readings readings -> readings(next, readings.lesson());
                 }
-                next(shot.name(), next);
+                next(shot, next);
             }
         }
     }
@@ -209,7 +210,7 @@ final class LessonText {
         text.append(next.ink()).append(", from ").append(lesson.readings()).append(" readings of its front alone\n");
         row(
                 "front",
-                "z = " + Print.number(lesson.fit().factor() * 1e3, 0) + " mm · (t/s)^"
+                "z = " + print.length(lesson.fit().factor()) + " · (t/s)^"
                         + Print.number(lesson.fit().exponent(), 2));
     }
 
@@ -218,11 +219,11 @@ final class LessonText {
                 + Print.number(estimate.high(), places) + ")";
     }
 
-    private void next(String shot, NextTry next) {
+    private void next(Shot shot, NextTry next) {
         Target target = next.target();
         Estimate seconds = next.seconds();
         text.append("Next take of ")
-                .append(shot)
+                .append(shot.name())
                 .append(", as planned: at ")
                 .append(target.place())
                 .append(" (");
@@ -230,11 +231,18 @@ final class LessonText {
         text.append(", four times in five between ").append(seconds(seconds.low()));
         text.append(" and ").append(seconds(seconds.high())).append('\n');
         if (target.time() instanceof Target.Time.At at) {
-            advice(next, at);
+            advice(next, at, Stage.of(plan, shot).releaseSeconds());
         }
     }
 
-    private void advice(NextTry next, Target.Time.At at) {
+    /// A plan's release has no start before its shot.
+    private static String beforeShot(double startSeconds) {
+        return startSeconds < -0.005
+                ? "; that is " + seconds(-startSeconds) + " before the shot begins: let it begin so much later"
+                : "";
+    }
+
+    private void advice(NextTry next, Target.Time.At at, double startSeconds) {
         String wanted = seconds(at.seconds()) + " ± " + seconds(at.withinSeconds());
         switch (next.advice()) {
             case NextTry.Advice.NoWish() -> {}
@@ -257,7 +265,7 @@ final class LessonText {
                     "or",
                     "let go " + seconds(Math.abs(later)) + (later > 0 ? " later" : " earlier")
                             + ", all else the same, for the same instant of the shot: "
-                            + Print.takesInTen(next.oddsLater(later, at)));
+                            + Print.takesInTen(next.oddsLater(later, at)) + beforeShot(startSeconds + later));
         }
     }
 

@@ -2,6 +2,7 @@ package plumeline.plume;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import plumeline.ink.Estimate;
 
 /// When something came to pass in each of several runs.
 ///
@@ -55,6 +56,23 @@ public record Times(List<Double> seconds, int runs, double untilSeconds) {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(next().high(middle().orElseThrow()));
+    }
+
+    /// How often it has come to pass by a time in one more take: as often as in these runs at all, and of those as
+    /// their own interval has it.
+    ///
+    /// @param bySeconds the time, seconds
+    /// @return share of takes, 0 to 1
+    public double oddsBy(double bySeconds) {
+        if (seconds.isEmpty()) {
+            return 0;
+        }
+        var came = new Times(seconds, seconds.size(), untilSeconds);
+        var when = new Estimate(
+                came.middle().orElseThrow(),
+                came.low().orElseThrow(),
+                came.high().orElseThrow());
+        return (double) seconds.size() / runs * when.oddsUnder(bySeconds);
     }
 
     /// In how many runs it came to pass within a span.

@@ -178,6 +178,6 @@ final class LeewaySentence {
 
     /// A text as a sentence: a full stop last. It keeps its first letter, which may be a name's.
     static String sentence(String words) {
-        return words.endsWith(".") ? words : words + ".";
+        return words.endsWith(".") || words.endsWith(".)") ? words : words + ".";
     }
 }

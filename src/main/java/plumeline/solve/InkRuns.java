@@ -29,7 +29,7 @@ record InkRuns(List<InkRecord> records) {
 
     /// Finds when a height is veiled; empty where no record is of this shot as it stands, or its ink's strength was
     /// guessed.
-    Optional<Estimate> findVeiledSeconds(Wants.Elsewhere.Height height) {
+    Optional<Wants.Elsewhere.Veiled> findVeiled(Wants.Elsewhere.Height height) {
         String shot = height.stage().shot().name();
         List<InkRecord> mine = records.stream()
                 .filter(record -> record.head().shot().equals(shot)
@@ -48,7 +48,7 @@ record InkRuns(List<InkRecord> records) {
                 // What had not come when a try was left isn't known to come late.
                 .filter(times -> times.seconds().size() == times.runs() || times.untilSeconds() >= height.bySeconds())
                 .findFirst()
-                .map(InkRuns::estimate);
+                .map(times -> new Wants.Elsewhere.Veiled(estimate(times), times.oddsBy(height.bySeconds())));
     }
 
     private static int nearest(Subject subject, double share) {

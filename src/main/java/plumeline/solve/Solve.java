@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import plumeline.ink.Estimate;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
@@ -118,8 +117,8 @@ public final class Solve {
             }
 
             @Override
-            public Optional<Estimate> findVeiledSeconds(Height height) {
-                return runs.findVeiledSeconds(height);
+            public Optional<Veiled> findVeiled(Height height) {
+                return runs.findVeiled(height);
             }
         });
         heard.accept(shot.name());

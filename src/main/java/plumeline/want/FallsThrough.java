@@ -26,7 +26,8 @@ import plumeline.wet.Lacks;
 /// @param line as written
 /// @param wantedFrames the frames wanted
 /// @param pieces what falls
-record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) implements Want {
+/// @param papers the papers' unit of length
+record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces, PaperUnit papers) implements Want {
 
     /// So far under the table's top a fall is followed: past a table's edge.
     private static final double UNDER_TABLE_METRES = 1;
@@ -37,7 +38,7 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
     private static final double FEW = 0.1;
 
     /// Makes the want, or one that says what is missing.
-    static Want of(WantLine line, Stage stage) {
+    static Want of(WantLine line, Stage stage, PaperUnit papers) {
         String name = line.subjects().getFirst().name();
         if (!(stage.shot().findRelease().orElse(null) instanceof Release.OfPieces release)
                 || !release.piece().name().equals(name)) {
@@ -49,7 +50,7 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
             return new NotComputed(line, name + " is no heavier than air. Weigh it again.");
         }
         double wanted = line.written().findQuantity("frames").map(Quantity::si).orElse(0.0);
-        return new FallsThrough(line, wanted, pieces);
+        return new FallsThrough(line, wanted, pieces, papers);
     }
 
     @Override
@@ -184,8 +185,8 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces) imp
         }
         double side = way(moments, Vec.ZERO).sideMetres();
         return side < 0
-                ? Optional.of(name + " falls " + Print.number(-side * Parts.MILLIMETRES, 0)
-                        + " mm beside the picture: let it go nearer to the picture's middle.")
+                ? Optional.of(name + " falls " + Parts.distance(side * Parts.MILLIMETRES, papers)
+                        + " beside the picture: let it go nearer to the picture's middle.")
                 : Optional.empty();
     }
 

@@ -213,7 +213,11 @@ record InkReaches(
     @Override
     public Optional<String> findCaution(Moments moments) {
         String said = way(moments) > 0 && arrival(moments) instanceof Arrival.At(Estimate seconds)
-                ? InkWants.odds(odds(moments, seconds), "in time") + passes(moments)
+                ? InkWants.odds(odds(moments, seconds), "in time")
+                        + passes(moments)
+                        + InkWants.findUnseen(moments.stage(), seconds.value())
+                                .map(unseen -> " " + unseen)
+                                .orElse("")
                 : arrival(moments) instanceof Arrival.Never
                         ? InkWants.takes(comingShare(moments)) + " may come so deep."
                         : "";

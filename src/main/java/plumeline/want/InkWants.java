@@ -71,9 +71,10 @@ final class InkWants {
         if (line.word().equals("see_through")) {
             return SeeThrough.of(line, stage, thing);
         }
+        PaperUnit papers = plan.film().papersOrDefault();
         Want want = switch (line.word()) {
-            case "rises" -> Rises.of(line, stage, thing);
-            case "falls_through" -> FallsThrough.of(line, stage);
+            case "rises" -> Rises.of(line, stage, thing, papers);
+            case "falls_through" -> FallsThrough.of(line, stage, papers);
             default ->
                 switch (InkRelease.of(stage.shot())) {
                     case InkRelease.Missing(InkRelease.Lack lack) ->
@@ -102,6 +103,14 @@ final class InkWants {
                 ? Optional.of("The release is after the shot's end. It starts at " + Print.seconds(starts, 2)
                         + " on the table, where the shot is over after " + Print.seconds(lasts, 2)
                         + ": let it go earlier, or give the shot more frames.")
+                : Optional.empty();
+    }
+
+    /// What is said where something comes so late after the release that no frame shows it; a still has no end.
+    static Optional<String> findUnseen(Stage stage, double seconds) {
+        double end = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
+        return stage.frames() > 1 && seconds >= end
+                ? Optional.of("No frame shows it: the shot is over " + Print.seconds(end, 2) + " after the release.")
                 : Optional.empty();
     }
 

@@ -2,6 +2,8 @@ package plumeline.want;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plumeline.fall.Medium;
 import plumeline.fall.Rise;
 import plumeline.geom.Body;
@@ -27,7 +29,8 @@ import plumeline.wet.Lacks;
 /// @param thing index of the thing
 /// @param wished how far, in which time
 /// @param floating the thing in the tank's water
-record Rises(WantLine line, int thing, Wished wished, Floating floating) implements Want {
+/// @param papers the papers' unit of length
+record Rises(WantLine line, int thing, Wished wished, Floating floating, PaperUnit papers) implements Want {
     /// How far, in which time.
     ///
     /// @param byMetres how far, m
@@ -57,7 +60,7 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
     }
 
     /// Makes the want, or one that says what is missing.
-    static Want of(WantLine line, Stage stage, int thing) {
+    static Want of(WantLine line, Stage stage, int thing, PaperUnit papers) {
         String name = line.subjects().getFirst().name();
         boolean isLetGo = stage.shot().findRelease().orElse(null) instanceof Release.OfThing release
                 && release.thing().name().equals(name);
@@ -81,11 +84,11 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
         return switch (Immersed.of(stage.shot().placed().get(thing).thing(), density.getAsDouble())) {
             case Immersed.Reading.Missing(Immersed.Lack lack) -> new NotComputed(line, Lacks.sentence(lack, name));
             case Immersed.Reading.Known(Immersed immersed) ->
-                of(line, thing, name, new Floating(immersed, face(body.solid()), water));
+                of(line, thing, new Floating(immersed, face(body.solid()), water), name, papers);
         };
     }
 
-    private static Want of(WantLine line, int thing, String name, Floating floating) {
+    private static Want of(WantLine line, int thing, Floating floating, String name, PaperUnit papers) {
         Immersed immersed = floating.immersed();
         if (Math.abs(immersed.net().value()) < immersed.net().half()) {
             return new NotComputed(line, Lacks.tooNear(name, immersed));
@@ -96,7 +99,7 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
         }
         double by = line.written().findQuantity("by").map(Quantity::si).orElse(0.0);
         double within = line.written().findQuantity("within").map(Quantity::si).orElse(0.0);
-        return new Rises(line, thing, new Wished(by, within), floating);
+        return new Rises(line, thing, new Wished(by, within), floating, papers);
     }
 
     private static double face(Solid solid) {
@@ -166,8 +169,8 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
         double room = roomMetres(moments);
         return !sinks() && room < wished.byMetres()
                 ? Optional.of("Not computed: " + Parts.name(moments, thing) + " breaks the surface after "
-                        + Print.number(Math.max(0, room) * Parts.MILLIMETRES, 0)
-                        + " mm. Ask for less, let it go deeper, or fill higher.")
+                        + new Print(papers).length(Math.max(0, room), Print.Hand.TAPE)
+                        + ". Ask for less, let it go deeper, or fill higher.")
                 : Optional.empty();
     }
 
@@ -204,6 +207,10 @@ record Rises(WantLine line, int thing, Wished wished, Floating floating) impleme
     @Override
     public Optional<String> findCaution(Moments moments) {
         String turns = "Rising end on is assumed: what turns over on its way is slower.";
-        return Optional.of((turns + " " + Lacks.assumed(floating.immersed().assumed())).strip());
+        String unseen = InkWants.findUnseen(moments.stage(), seconds()).orElse("");
+        return Optional.of(
+                Stream.of(turns, unseen, Lacks.assumed(floating.immersed().assumed()))
+                        .filter(sentence -> !sentence.isEmpty())
+                        .collect(Collectors.joining(" ")));
     }
 }

@@ -39,7 +39,7 @@ record VeiledBy(
         Veil at,
         InkRelease.Known ink,
         Optional<Simulation> simulation,
-        Function<Wants.Elsewhere.Height, Optional<Estimate>> kept)
+        Function<Wants.Elsewhere.Height, Optional<Wants.Elsewhere.Veiled>> kept)
         implements Want {
     /// A front that would have to rise counts by its way at this speed, m/s, so that a search finds its way.
     private static final double UPWARD_METRES_PER_SECOND = 0.1;
@@ -56,11 +56,12 @@ record VeiledBy(
 
     /// What a simulation gave, for the very marks that are written; near them it is carried by the law.
     ///
-    /// @param seconds when it is veiled
+    /// @param veiled when it is veiled, and how often by then
     /// @param lawSeconds when the law has it veiled there; 0 where it has no time
     /// @param lawLackSeconds how much later than at the sight line the law has it wide enough there, s, ≥ 0
-    record Simulation(Estimate seconds, double lawSeconds, double lawLackSeconds) {
+    record Simulation(Wants.Elsewhere.Veiled veiled, double lawSeconds, double lawLackSeconds) {
         Estimate at(double law) {
+            Estimate seconds = veiled.seconds();
             return lawSeconds > 0 && law < Wants.Elsewhere.NEVER_SECONDS ? seconds.times(law / lawSeconds) : seconds;
         }
     }
@@ -75,22 +76,22 @@ record VeiledBy(
         int thing = stage.thingIndex(line.subjects().getFirst().name());
         Veil veil = new Veil(thing, part, by, plan.film().papersOrDefault());
         Moments moments = new Moments(stage, stage.startValues(), List.of(0.0), new Recall());
-        VeiledBy free = new VeiledBy(line, veil, ink, Optional.empty(), elsewhere::findVeiledSeconds);
+        VeiledBy free = new VeiledBy(line, veil, ink, Optional.empty(), elsewhere::findVeiled);
         if (stage.shot().marks().stream().anyMatch(Mark::isFree)) {
             return free;
         }
         Optional<Simulation> simulation =
-                elsewhere.findVeiledSeconds(free.height(moments)).map(seconds -> free.carried(moments, seconds));
+                elsewhere.findVeiled(free.height(moments)).map(veiled -> free.carried(moments, veiled));
         return new VeiledBy(line, veil, ink, simulation, _ -> Optional.empty());
     }
 
-    private Simulation carried(Moments moments, Estimate seconds) {
+    private Simulation carried(Moments moments, Wants.Elsewhere.Veiled veiled) {
         Veiling veiling = veiling(moments, 1);
         double law = veiling.aheadMetres() <= 0
                 ? 0
                 : seconds(moments, veiling.sightMetres()).value();
         return new Simulation(
-                seconds,
+                veiled,
                 law < Wants.Elsewhere.NEVER_SECONDS ? law : 0,
                 Math.max(0, -wideSpareSeconds(moments, veiling)));
     }
@@ -127,7 +128,7 @@ record VeiledBy(
     private Optional<Estimate> findSimulated(Moments moments) {
         return simulation.map(one -> one.lawSeconds() > 0
                 ? one.at(seconds(moments, veiling(moments, 1).sightMetres()).value())
-                : one.seconds());
+                : one.veiled().seconds());
     }
 
     private Veiling veiling(Moments moments, double wider) {
@@ -187,6 +188,14 @@ record VeiledBy(
                         < Wants.Elsewhere.NEVER_SECONDS;
     }
 
+    /// Light ink that turns over the thing's top meets nothing of it.
+    private boolean turnsAbove(Moments moments) {
+        PlumePlace plume = plume(moments);
+        double top = plume.depthMetres(body(moments).bounds().high().z());
+        return plume.plume().arrival(veiling(moments, 1).sightMetres()) instanceof Arrival.Never(Estimate deepest)
+                && deepest.value() < top;
+    }
+
     private Veiling.Side side(Moments moments) {
         return Veiling.side(plume(moments), moments.at(0), body(moments), at.part());
     }
@@ -212,7 +221,7 @@ record VeiledBy(
             return Optional.of(InkWants.unknown(reason, at.papers()));
         }
         String name = Parts.name(moments, at.thing());
-        return side(moments) == Veiling.Side.MEETING
+        return side(moments) == Veiling.Side.MEETING && !turnsAbove(moments)
                 ? Optional.of("Not computed: the plume meets " + name + " or comes down on it, and its law is of open"
                         + " water. Simulate it, ./plumeline ink, or move the nozzle ahead of " + name
                         + " by more than the plume's half-width there, "
@@ -292,7 +301,11 @@ record VeiledBy(
     public Optional<String> findCaution(Moments moments) {
         List<String> all = new ArrayList<>();
         findOdds(moments).ifPresent(all::add);
+        findWhen(moments)
+                .flatMap(seconds -> InkWants.findUnseen(moments.stage(), seconds))
+                .ifPresent(all::add);
         kept.apply(height(moments))
+                .map(Wants.Elsewhere.Veiled::seconds)
                 .map(seconds -> "The simulation of these marks, which are free, has it "
                         + (seconds.value() >= Wants.Elsewhere.NEVER_SECONDS
                                 ? "not veiled"
@@ -302,12 +315,20 @@ record VeiledBy(
         return all.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", all));
     }
 
+    /// When it is veiled, where it ever is.
+    private Optional<Double> findWhen(Moments moments) {
+        double seconds = findSimulated(moments)
+                .orElseGet(() -> seconds(moments, veiling(moments, 1).sightMetres()))
+                .value();
+        boolean isVeiled = simulation.isPresent() || side(moments) == Veiling.Side.BEFORE;
+        return isVeiled && seconds < Wants.Elsewhere.NEVER_SECONDS ? Optional.of(seconds) : Optional.empty();
+    }
+
     private Optional<String> findOdds(Moments moments) {
-        Optional<Estimate> simulated = findSimulated(moments);
-        Veiling veiling = veiling(moments, 1);
-        if (simulated.isPresent()) {
-            return Optional.of(InkWants.odds(simulated.get().oddsUnder(at.bySeconds()), "veiled by then"));
+        if (simulation.isPresent()) {
+            return Optional.of(InkWants.odds(simulation.get().veiled().byShare(), "veiled by then"));
         }
+        Veiling veiling = veiling(moments, 1);
         PlumePlace plume = plume(moments);
         if (way(moments, veiling) <= 0
                 || veiling.coveredShare() < Veiling.SHARE

@@ -57,13 +57,19 @@ public final class Wants {
             }
         }
 
+        /// When ink veils a height, as tries of it differ.
+        ///
+        /// @param seconds s from the release, with what its runs differ by, [#NEVER_SECONDS] where it never
+        /// does
+        /// @param byShare share of takes in which it does by the time that was asked about, 0 to 1
+        record Veiled(Estimate seconds, double byShare) {}
+
         /// Finds when ink veils a height of a thing, as a simulation of just these values gave it. This is where its
         /// results are handed in.
         ///
         /// @param height what is asked about
-        /// @return s from the release, with what its runs differ by, [#NEVER_SECONDS] where it never does;
-        /// empty where none was run, then the law decides
-        default Optional<Estimate> findVeiledSeconds(Height height) {
+        /// @return when; empty where none was run, then the law decides
+        default Optional<Veiled> findVeiled(Height height) {
             return Optional.empty();
         }
     }

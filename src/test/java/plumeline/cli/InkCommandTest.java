@@ -69,6 +69,25 @@ final class InkCommandTest extends InkTyped {
         }
     }
 
+    /// Coarse cells are told as such; a table in inches stays one, however long its fractions.
+    @Test
+    void coarseCells_areSaid_andInchesStandInColumns() throws IOException {
+        Files.writeString(plan, PLAN.replace("rate: 25 fps}", "rate: 25 fps, papers: in}"));
+        assertThat(run()).isEqualTo(Outcome.ANSWERED);
+        String said = out.toString(UTF_8);
+        assertThat(said).contains("Cells of 9/16 in are for a first look");
+        String rows = said.substring(said.indexOf("  front after"), said.indexOf("  tin veiled"));
+        int column = rows.indexOf("half-width");
+        assertThat(rows.lines().skip(1).filter(row -> !row.endsWith(" -")).toList())
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(row.substring(0, column)).endsWith("  "));
+        String fine = "ink PLAN one --cells 6~mm --runs 1 --until 0.1~s";
+        List<String> words = new ArrayList<>(List.of(fine.split(" ")));
+        words.replaceAll(word -> word.equals("PLAN") ? plan.toString() : word.replace('~', ' '));
+        assertThat(all(words)).isEqualTo(Outcome.ANSWERED);
+        assertThat(out.toString(UTF_8)).doesNotContain("first look");
+    }
+
     /// The tin's top is 68 mm up, the nozzle 40 mm: what lies over it no front comes down to.
     @Test
     void whatTheNozzleIsUnder_hasNoFront() throws IOException {

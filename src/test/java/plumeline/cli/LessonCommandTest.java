@@ -2,6 +2,7 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
@@ -79,6 +81,20 @@ final class LessonCommandTest {
                 .contains("    front: [[0.40 s ± 0.02 s, 70 mm ± 3 mm], [1.90 s, 188 mm]]\n")
                 .containsPattern("    noted: \"[0-9]{4}-[0-9]{2}-[0-9]{2}\"\n    how: \"a ruler\"\n$");
         assertThat(Files.readAllBytes(plan)).isEqualTo(before);
+    }
+
+    /// Read so slow that it would be let go before the shot, which starts it at 0.2 s: what then is to be done is said.
+    @Test
+    void lettingGoBeforeTheShot_saysToBeginItLater() throws IOException {
+        String said = answered("lesson add PLAN --front 0.9 s at 70 mm --front 4.0 s at 188 mm");
+        var earlier = Pattern.compile(
+                        "let go ([0-9.]+) s earlier, .*; that is ([0-9.]+) s before the shot begins: let it")
+                .matcher(said);
+        assertThat(earlier.find()).as(said).isTrue();
+        assertThat(Double.parseDouble(earlier.group(1)) - Double.parseDouble(earlier.group(2)))
+                .isEqualTo(0.2, within(0.01));
+        Files.writeString(plan, Files.readString(plan).replace("start: 0.2 s", "start: 2 s"));
+        assertThat(answered("lesson list PLAN")).contains(" earlier, ").doesNotContain("before the shot begins");
     }
 
     @Test

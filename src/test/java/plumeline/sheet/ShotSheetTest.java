@@ -323,6 +323,8 @@ final class ShotSheetTest {
                 .contains("Try: Slide 41 mm further: slide.by −641 mm instead of −600 mm.");
         assertThat(WantsPart.tries(List.of("sharp_to 3.1 px instead of 3 px", "Set hero.y 6 mm")))
                 .isEqualTo("Sharp to 3.1 px instead of 3 px. Set hero.y 6 mm.");
+        assertThat(WantsPart.tries(List.of("By then. (The rest goes by the law.)", "Wait.")))
+                .isEqualTo("By then. (The rest goes by the law.) Wait.");
         assertThat(Rows.flowing(plumeline.sketch.Markup.of("p"), "a-2, 2026-11-25, -3 to (-5 mm)")
                         .toText())
                 .contains("a-2, 2026-11-25, ", "−3", "(−5 mm");

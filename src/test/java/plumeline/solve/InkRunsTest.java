@@ -58,10 +58,14 @@ final class InkRunsTest {
     }
 
     private static Optional<Estimate> ask(String plan, double bySeconds, InkRecord... records) {
+        return veiled(plan, bySeconds, records).map(Wants.Elsewhere.Veiled::seconds);
+    }
+
+    private static Optional<Wants.Elsewhere.Veiled> veiled(String plan, double bySeconds, InkRecord... records) {
         Stage stage = stage(plan);
         List<Double> values = Arrays.stream(stage.startValues()).boxed().toList();
         return new InkRuns(List.of(records))
-                .findVeiledSeconds(new Wants.Elsewhere.Height(stage, values, "tin", 0.5, bySeconds));
+                .findVeiled(new Wants.Elsewhere.Height(stage, values, "tin", 0.5, bySeconds));
     }
 
     /// A record of a plan's shot whose tries are veiled from these frames on, left after one second.
@@ -156,6 +160,27 @@ final class InkRunsTest {
         assertThat(ask(PLAN, 0.8, coarse, fine).orElseThrow().value()).isEqualTo(0.6, within(1e-9));
         assertThat(ask(PLAN, 0.8, coarse, fine, fineOften).orElseThrow().value())
                 .isEqualTo(0.7, within(1e-9));
+    }
+
+    /// Of five tries as many are veiled as in `ink`'s count, however far off those are in which it never comes.
+    @Test
+    void oddsAreThoseOfTheTries() throws IOException {
+        int never = 60;
+        Integer[][] tries = {
+            {20, 20, 20, 20, never}, {20, 20, 20, never, never}, {20, 20, never, never, never}, {never, never}
+        };
+        for (Integer[] frames : tries) {
+            long came = Arrays.stream(frames).filter(frame -> frame < never).count();
+            assertThat(veiled(PLAN, 0.9, record(PLAN, 0.02, frames))
+                            .orElseThrow()
+                            .byShare())
+                    .isEqualTo((double) came / frames.length, within(0.03));
+        }
+        // Half of the takes are later than the middle.
+        assertThat(veiled(PLAN, 0.4, record(PLAN, 0.02, 20, 20, 20))
+                        .orElseThrow()
+                        .byShare())
+                .isEqualTo(0.5, within(0.01));
     }
 
     /// What had not come when a try was left: late where it was followed as long as is asked, unknown where not.

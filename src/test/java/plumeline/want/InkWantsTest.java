@@ -277,6 +277,38 @@ final class InkWantsTest {
                 .isTrue();
     }
 
+    /// 5 ml of 0.90 g/ml in 0.5 s out of 4 mm turn 1.85 M^¾/F^½ = 89 mm under the surface (M 7.96e-6 m⁴/s², F 9.65e-6
+    /// m⁴/s³), beside a bottle whose top is 70 mm deep, over one whose top is 130 mm deep.
+    @Test
+    void veiledBy_inkThatTurnsOverTheThing_neverDoes_howeverNearTheNozzle() {
+        String release = "ink: light, volume: 5 ml, bore: 4 mm, squeeze_time: 0.5 s, at: [0 mm, -25 mm, 268 mm]";
+        String want = "{veiled_by: hero, part: middle, time: 1 s}";
+        Inked turns = Inked.changed(release, want, "0 mm, 80 mm]", "0 mm, 20 mm]");
+        assertThat(turns.unknown()).isEqualTo("known");
+        assertThat(turns.margin()).isNegative();
+        assertThat(turns.standing()).contains("about 89 mm", "never veils it");
+        Inked meets = Inked.of(release, want);
+        assertThat(meets.unknown()).startsWith("Not computed: the plume meets hero");
+    }
+
+    /// The shot is over 0.3 s after the release; its readings have the front there after 0.4 s.
+    @Test
+    void whatComesAfterTheShotsEnd_isToldToShowInNoFrame() {
+        String late = "No frame shows it: the shot is over 0.3 s after the release.";
+        String start = AHEAD.replace("start: 0.2 s", "start: 3.7 s");
+        assertThat(Inked.of(start, "{ink_reaches: hero, after: 0.4 s}").caution())
+                .endsWith(late);
+        assertThat(Inked.of(start, "{veiled_by: hero, time: 2 s}").caution()).endsWith(late);
+        assertThat(Inked.of(AHEAD, "{ink_reaches: hero, after: 0.4 s}").caution())
+                .doesNotContain("No frame");
+        Inked rises = Inked.changed(
+                "thing: hero, start: 3.9 s",
+                "{rises: hero, by: 60 mm, within: 1 s}",
+                "{thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 2}",
+                "{thing: cork, at: [0 mm, 0 mm, 80 mm]}");
+        assertThat(rises.caution()).contains("No frame shows it: the shot is over 0.1 s after the release.");
+    }
+
     /// Seen level with the top, which is at 198 mm.
     @Test
     void veiledBy_aMouthUnderTheSightLine_fails_andSaysSo() {
@@ -371,11 +403,11 @@ final class InkWantsTest {
         }
 
         @Override
-        public Optional<Estimate> findVeiledSeconds(Wants.Elsewhere.Height height) {
+        public Optional<Veiled> findVeiled(Wants.Elsewhere.Height height) {
             assertThat(height.thing()).isEqualTo("hero");
             assertThat(height.heightShare()).isCloseTo(heightShare, within(1e-9));
             assertThat(height.values()).hasSize(height.stage().marks().size());
-            return Optional.of(new Estimate(0.9, 0.8, 1.0));
+            return Optional.of(new Veiled(new Estimate(0.9, 0.8, 1.0), 0.97));
         }
     }
 
@@ -427,6 +459,7 @@ final class InkWantsTest {
                 .isEqualTo("In the simulation hero's middle is veiled after 0.9 s (four takes in five: 0.8 s to 1 s);"
                         + " wanted by 1.2 s. (ink_reaches and clear_until go by the law.)");
         assertThat(want.findTight(moments)).isEmpty();
+        assertThat(want.findCaution(moments)).hasValue("More than 9 takes in 10 are veiled by then.");
     }
 
     /// A search goes by the law, so a simulation of marks that are free still is told, and how to have it count.

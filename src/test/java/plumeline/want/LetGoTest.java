@@ -65,6 +65,12 @@ final class LetGoTest {
                 "{falls_through: berry, frames: 2 frames}",
                 "speed: 10 %");
         assertThat(beside.lack()).contains(" mm beside the picture");
+        Inked inches = Inked.changed(
+                "piece: berry, at: [400 mm, 0 mm, 348.3 mm]",
+                "{falls_through: berry, frames: 2 frames}",
+                "rate: 24 fps}",
+                "rate: 24 fps, papers: in}");
+        assertThat(inches.lack()).contains(" in beside the picture");
         assertThat(dropped("thing: hero", "{falls_through: berry, frames: 2 frames}", "speed: 10 %")
                         .unknown())
                 .startsWith("Nothing lets berry go");
@@ -193,6 +199,15 @@ final class LetGoTest {
         assertThat(rising("{rises: hero, by: 90 mm, within: 1 s}").unknown())
                 .isEqualTo("Not computed: hero breaks the surface after 70 mm. Ask for less, let it go deeper, or fill"
                         + " higher.");
+        assertThat(Inked.changed(
+                                "thing: hero, start: 0.2 s",
+                                "{rises: hero, by: 90 mm, within: 1 s}",
+                                "{thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 2}",
+                                "{thing: cork, at: [0 mm, 0 mm, 80 mm]}",
+                                "rate: 24 fps}",
+                                "rate: 24 fps, papers: in}")
+                        .unknown())
+                .contains("after 2 3/4 in.");
         assertThat(Inked.of("thing: hero", "{rises: hero, by: 60 mm, within: 1 s}")
                         .lack())
                 .isEqualTo("hero sinks by 64 g: it won't rise. Take weight out, or leave air in.");

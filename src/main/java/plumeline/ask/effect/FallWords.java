@@ -129,12 +129,18 @@ final class FallWords {
         double exposure = inputs.camera().exposureSeconds() * SHARP_PIXELS / blur;
         String stops = Print.stops(Math.log(blur / SHARP_PIXELS) / Math.log(2));
         if (exposure >= SHORTEST_SECONDS) {
-            attempts.add("For " + Words.pixels(SHARP_PIXELS) + " of blur expose 1/"
-                    + Print.number(Math.ceil(1 / exposure), 0) + " s, which costs " + stops + " of light.");
+            attempts.add("For " + Words.pixels(SHARP_PIXELS) + " of blur expose "
+                    + shutter(exposure) + ", which costs " + stops + " of light.");
         } else {
-            attempts.add("For " + Words.pixels(SHARP_PIXELS) + " of blur only a flash is short enough: 1/"
-                    + Print.number(Math.ceil(1 / exposure), 0) + " s.");
+            attempts.add("For " + Words.pixels(SHARP_PIXELS) + " of blur only a flash is short enough: "
+                    + shutter(exposure) + ".");
         }
+    }
+
+    /// As a shutter or a flash is told: the fraction in two digits, no longer than asked.
+    private static String shutter(double seconds) {
+        double step = Math.max(1, Math.pow(10, Math.floor(Math.log10(1 / seconds)) - 1));
+        return "1/" + Print.number(Math.ceil(1 / (seconds * step) - 1e-9) * step, 0) + " s";
     }
 
     private void sayFloats() {

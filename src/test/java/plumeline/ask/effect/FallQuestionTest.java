@@ -55,6 +55,9 @@ final class FallQuestionTest {
         assertThat(number(slow, "blur")).isCloseTo(60, within(0.5));
         Answer fast = answer("fall", ask("100 mm", "174.6 mm, pixels: 2160 px", "240 fps", "shutter: 1/2000 s\n"));
         assertThat(number(fast, "blur")).isCloseTo(14, within(0.5));
+        // 2 px of 14.3: 1/14300 s, told as a shutter is, no longer.
+        assertThat(fast.notes().attempts())
+                .contains("For 2 px of blur expose 1/15000 s, which costs 3 stops of light.");
         // 180 deg at 240 fps is 1/480 s.
         Answer half = answer("fall", ask("100 mm", "174.6 mm", "240 fps", ""));
         assertThat(number(half, "blur")).isCloseTo(number(slow, "blur"), within(1e-9));
