@@ -91,7 +91,7 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
         String wanted = percent(wished.fromLeft()) + " from the left"
                 + (wished.wide().isPresent() ? " and " + percent(wished.wide().getAsDouble()) + " wide" : "")
                 + " wanted, within " + percent(wished.within()) + ".";
-        String assumed = on.assumed();
+        String assumed = on.finishWords(now.scene(), on.middleMetres(now.scene()), emitter(now));
         return stripe.isEmpty()
                 ? lamp.name() + " isn't mirrored in " + on.name() + " where the camera sees it; " + wanted + assumed
                 : lamp.name() + " shows in " + on.name() + " at "

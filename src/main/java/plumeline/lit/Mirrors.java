@@ -1,6 +1,7 @@
 package plumeline.lit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
@@ -16,6 +17,7 @@ import plumeline.mirror.Ways;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
@@ -46,13 +48,6 @@ record Mirrors(Shot shot, int thing) {
 
     boolean isMatte() {
         return finish().equals("matte");
-    }
-
-    /// What is said of a finish that isn't written.
-    String assumed() {
-        return placed().thing().written().has("finish")
-                ? finish().equals("satin") ? " Satin blurs it; how much is guessed: try the lamp on it." : ""
-                : " Taken as glossy: write its finish.";
     }
 
     Body body(Scene scene) {
@@ -98,14 +93,25 @@ record Mirrors(Shot shot, int thing) {
         return isBefore(scene) ? seen(scene).findSpot(heightMetres, share) : Optional.empty();
     }
 
-    /// What a light shows as at a height; nothing on what isn't wholly before the camera.
+    /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were gloss:
+    /// a wide light's stripe ends there too, where it is half as bright.
     List<Stripe> stripes(Scene scene, double heightMetres, Emitter emitter) {
-        if (!isBefore(scene)) {
-            return List.of();
+        return isBefore(scene) ? seen(scene).listStripes(heightMetres, emitter) : List.of();
+    }
+
+    /// What is said of the finish: satin blurs, and one that isn't written is taken for gloss.
+    String finishWords(Scene scene, double heightMetres, Emitter emitter) {
+        if (!placed().thing().written().has("finish")) {
+            return " Taken as glossy: write its finish.";
         }
-        return finish().equals("satin")
-                ? seen(scene).listSatinStripes(heightMetres, emitter, SATIN)
-                : seen(scene).listStripes(heightMetres, emitter);
+        if (!finish().equals("satin") || !isBefore(scene)) {
+            return "";
+        }
+        return seen(scene).listSatinStripes(heightMetres, emitter, SATIN).stream()
+                .max(Comparator.comparingDouble(Stripe::wide))
+                .map(stripe -> " Satin blurs it: half as bright over about " + Print.share(stripe.wide(), 0)
+                        + " of the width, by a guess of its surface. Try the lamp on it.")
+                .orElse("");
     }
 
     /// The label's middle, else half its height.

@@ -104,7 +104,7 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
         String where = worst.name() + (worst.placed().thing().label().isPresent() ? "'s label" : "");
         return least < 0
                 ? what.name() + " is seen in " + where + ", " + Print.share(-least / PERCENT, 1) + " of its width."
-                        + worst.assumed()
+                        + worst.finishWords(now.scene(), worst.middleMetres(now.scene()), emitter(now))
                 : what.name() + " isn't seen in " + where + ".";
     }
 

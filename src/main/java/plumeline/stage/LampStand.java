@@ -49,7 +49,7 @@ record LampStand(
     private Aim aim(double[] values, List<Body> things, Vec lensPoint) {
         Vec middle = new Vec(x.in(values), y.in(values), z.in(values));
         if (turnIsSet) {
-            return new Aim(middle, turn.in(values), tilt.in(values));
+            return new Aim(middle, turn.in(values), Math.clamp(tilt.in(values), -Math.PI / 2, Math.PI / 2));
         }
         Vec target = target(things, lensPoint);
         return target.distanceMetres(middle) > 0 ? Aim.toward(middle, target) : new Aim(middle, 0, 0);
