@@ -220,15 +220,19 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
         addShare(items, "from_left", stripe.map(Stripe::middle));
         addShare(items, "left_edge", stripe.map(Stripe::left));
         addShare(items, "right_edge", stripe.map(Stripe::right));
-        items.add(stripe.map(one -> Item.of("wide", 50 * (one.right() - one.left()), "%"))
+        items.add(stripe.map(one ->
+                        Item.of("wide", 50 * (one.right() - one.left()), "%").atLeast(0))
                 .orElse(Item.word("wide", "unknown")));
         Optional<Light> light = found.light();
         items.add(light.map(one -> Item.of("bearing", Math.toDegrees(found.bearingRadians(one)), "deg"))
                 .orElse(Item.word("bearing", "unknown")));
         items.add(light.map(one -> Item.millimetres(
-                        "distance", Math.hypot(one.middle().x(), one.middle().y())))
+                                "distance",
+                                Math.hypot(one.middle().x(), one.middle().y()))
+                        .atLeast(0))
                 .orElse(Item.word("distance", "unknown")));
-        items.add(light.map(one -> Item.millimetres("width", one.widthMetres())).orElse(Item.word("width", "unknown")));
+        items.add(light.map(one -> Item.millimetres("width", one.widthMetres()).atLeast(0))
+                .orElse(Item.word("width", "unknown")));
         return new Draft(
                 items,
                 List.of(new Criterion("the reflection", stripe.isPresent() ? 1 : 0)),
@@ -237,6 +241,8 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
     }
 
     private static void addShare(List<Item> items, String name, Optional<Double> across) {
-        items.add(across.map(one -> Item.of(name, 50 * (1 + one), "%")).orElse(Item.word(name, "unknown")));
+        items.add(across.map(one -> Item.of(name, 50 * (1 + one), "%"))
+                .map(item -> across.get() < 0 ? item.atLeast(0) : item.atMost(100))
+                .orElse(Item.word(name, "unknown")));
     }
 }

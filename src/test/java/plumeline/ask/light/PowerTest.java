@@ -61,6 +61,40 @@ final class PowerTest {
         }
     }
 
+    /// 4, 4, 3, 3, 3, 3 A make 4 + 3 + 3 twice, where the largest first makes 4 + 4, 3 + 3 + 3 and 3.
+    @Test
+    void circuits_areTheFewest_notTheLargestFirst() {
+        StringBuilder text = new StringBuilder("volts: 100 V\nbreaker: 10 A\ncontinuous: no\ndevices:\n");
+        int name = 0;
+        for (int amperes : new int[] {4, 4, 3, 3, 3, 3}) {
+            text.append("- {name: d")
+                    .append(name++)
+                    .append(", watts: ")
+                    .append(100 * amperes)
+                    .append(" W, power_factor: 1}\n");
+        }
+        assertThat(number(answer("power", text.toString()), "circuits")).isEqualTo(2);
+    }
+
+    /// Two hundred devices are answered too, a larger one than any circuit takes by itself.
+    @Test
+    void circuits_ofManyDevices_holdThemAll() {
+        Random random = new Random(6);
+        StringBuilder text = new StringBuilder("volts: 100 V\nbreaker: 10 A\ndevices:\n- {name: big, watts: 1 kW}\n");
+        double amperes = 0;
+        for (int n = 0; n < 199; n++) {
+            double watts = 10 + Math.rint(400 * random.nextDouble());
+            amperes += watts / 100;
+            text.append("- {name: d")
+                    .append(n)
+                    .append(", watts: ")
+                    .append(watts)
+                    .append(" W, power_factor: 1}\n");
+        }
+        assertThat(number(answer("power", text.toString()), "circuits"))
+                .isBetween(1 + Math.ceil(amperes / 8), 2 + Math.ceil(11.0 / 9 * amperes / 8));
+    }
+
     private static int fewest(List<Double> amperes, double most) {
         int best = amperes.size();
         int all = (int) Math.pow(amperes.size(), amperes.size());
