@@ -193,14 +193,14 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
                 light.findSi("width"));
     }
 
-    /// The side whose stripe is told.
+    /// The side whose stripe is told: −1 for the left, 1 for the right.
     @Override
     public double[] settle(Highlight.Inputs inputs, PaperUnit unit) {
-        return new double[] {Highlight.widerSide(inputs).ordinal()};
+        return new double[] {Highlight.widerSide(inputs) == Highlight.Side.LEFT ? -1 : 1};
     }
 
     private static Highlight.Found found(Highlight.Inputs inputs, double[] settled) {
-        return Highlight.answer(inputs, Highlight.Side.values()[(int) settled[0]]);
+        return Highlight.answer(inputs, settled[0] < 0 ? Highlight.Side.LEFT : Highlight.Side.RIGHT);
     }
 
     @Override

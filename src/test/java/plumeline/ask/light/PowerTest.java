@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static plumeline.ask.Asking.answer;
 import static plumeline.ask.Asking.number;
+import static plumeline.ask.Asking.spread;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -74,6 +75,18 @@ final class PowerTest {
                     .append(" W, power_factor: 1}\n");
         }
         assertThat(number(answer("power", text.toString()), "circuits")).isEqualTo(2);
+    }
+
+    /// 12.6 A ± 0.9 A of 12.8 A: one circuit, or two where more flows; never a part of one.
+    @Test
+    void circuits_areWhole_whateverThePlusMinus() {
+        Answer answer = answer(
+                "power",
+                "devices: [{name: a, watts: 1900 W ± 300 W, power_factor: 1}, {name: b, watts: 1 kW, power_factor: 1}]\n"
+                        + "volts: 230 V\nbreaker: 16 A\n");
+        assertThat(answer.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(spread(answer, "circuits").low()).isEqualTo(1);
+        assertThat(spread(answer, "circuits").high()).isEqualTo(2);
     }
 
     /// Two hundred devices are answered too, a larger one than any circuit takes by itself.
