@@ -82,7 +82,8 @@ final class PowerTest {
     void circuits_areWhole_whateverThePlusMinus() {
         Answer answer = answer(
                 "power",
-                "devices: [{name: a, watts: 1900 W ± 300 W, power_factor: 1}, {name: b, watts: 1 kW, power_factor: 1}]\n"
+                "devices: [{name: a, watts: 1900 W ± 300 W, power_factor: 1}, "
+                        + "{name: b, watts: 1 kW, power_factor: 1}]\n"
                         + "volts: 230 V\nbreaker: 16 A\n");
         assertThat(answer.verdict()).isEqualTo(Verdict.TIGHT);
         assertThat(spread(answer, "circuits").low()).isEqualTo(1);
