@@ -120,13 +120,15 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
 
     private static Draft draft(Exposing.Found found, Notes notes) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of("illuminance", found.lux(), "lx"));
+        items.add(Item.of("illuminance", found.lux(), "lx").atLeast(0));
         items.add(Item.of("needed", found.inputs().exposure().neededLux(), "lx"));
         items.add(found.lux() > 0 ? Item.of("margin", found.marginStops(), "stops") : Item.word("margin", "none"));
         items.add(
                 found.exactMetres().isPresent()
                         ? Item.millimetres(
-                                "distance_for_exact", found.exactMetres().getAsDouble())
+                                        "distance_for_exact",
+                                        found.exactMetres().getAsDouble())
+                                .atLeast(0)
                         : Item.word("distance_for_exact", "none"));
         return new Draft(
                 items,

@@ -193,14 +193,14 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
                 light.findSi("width"));
     }
 
-    /// The side whose stripe is told.
+    /// The side whose stripe is told: −1 for the left, 1 for the right.
     @Override
     public double[] settle(Highlight.Inputs inputs, PaperUnit unit) {
-        return new double[] {Highlight.widerSide(inputs).ordinal()};
+        return new double[] {Highlight.widerSide(inputs) == Highlight.Side.LEFT ? -1 : 1};
     }
 
     private static Highlight.Found found(Highlight.Inputs inputs, double[] settled) {
-        return Highlight.answer(inputs, Highlight.Side.values()[(int) settled[0]]);
+        return Highlight.answer(inputs, settled[0] < 0 ? Highlight.Side.LEFT : Highlight.Side.RIGHT);
     }
 
     @Override
@@ -220,15 +220,19 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
         addShare(items, "from_left", stripe.map(Stripe::middle));
         addShare(items, "left_edge", stripe.map(Stripe::left));
         addShare(items, "right_edge", stripe.map(Stripe::right));
-        items.add(stripe.map(one -> Item.of("wide", 50 * (one.right() - one.left()), "%"))
+        items.add(stripe.map(one ->
+                        Item.of("wide", 50 * (one.right() - one.left()), "%").atLeast(0))
                 .orElse(Item.word("wide", "unknown")));
         Optional<Light> light = found.light();
         items.add(light.map(one -> Item.of("bearing", Math.toDegrees(found.bearingRadians(one)), "deg"))
                 .orElse(Item.word("bearing", "unknown")));
         items.add(light.map(one -> Item.millimetres(
-                        "distance", Math.hypot(one.middle().x(), one.middle().y())))
+                                "distance",
+                                Math.hypot(one.middle().x(), one.middle().y()))
+                        .atLeast(0))
                 .orElse(Item.word("distance", "unknown")));
-        items.add(light.map(one -> Item.millimetres("width", one.widthMetres())).orElse(Item.word("width", "unknown")));
+        items.add(light.map(one -> Item.millimetres("width", one.widthMetres()).atLeast(0))
+                .orElse(Item.word("width", "unknown")));
         return new Draft(
                 items,
                 List.of(new Criterion("the reflection", stripe.isPresent() ? 1 : 0)),
@@ -237,6 +241,8 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
     }
 
     private static void addShare(List<Item> items, String name, Optional<Double> across) {
-        items.add(across.map(one -> Item.of(name, 50 * (1 + one), "%")).orElse(Item.word(name, "unknown")));
+        items.add(across.map(one -> Item.of(name, 50 * (1 + one), "%"))
+                .map(item -> across.get() < 0 ? item.atLeast(0) : item.atMost(100))
+                .orElse(Item.word(name, "unknown")));
     }
 }

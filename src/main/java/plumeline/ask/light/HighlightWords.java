@@ -124,6 +124,6 @@ final class HighlightWords {
     }
 
     private static String percent(double across) {
-        return Print.number(50 * (1 + across), 0) + " %";
+        return Words.percent(50 * (1 + across));
     }
 }

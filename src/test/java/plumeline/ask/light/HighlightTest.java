@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static plumeline.ask.Asking.answer;
 import static plumeline.ask.Asking.number;
 import static plumeline.ask.Asking.problems;
+import static plumeline.ask.Asking.spread;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -156,7 +157,7 @@ final class HighlightTest {
         assertThat(dark).isGreaterThan(10000);
         assertThat(number(answer, "left_edge")).isCloseTo(50 * (1 + right), within(0.01));
         assertThat(number(answer, "right_edge")).isEqualTo(100);
-        String other = "another from 0 % to " + Math.round(50 * (1 + left)) + " %;";
+        String other = "another from 0 % to " + Math.rint(500 * (1 + left)) / 10 + " %;";
         assertThat(answer.notes().because()).anyMatch(text -> text.contains(other));
         Answer mirrored = answer("highlight", wall.replace("x: 100", "x: -100"));
         assertThat(number(mirrored, "left_edge")).isZero();
@@ -188,6 +189,15 @@ final class HighlightTest {
                         + "light: {x: 36.2 mm, y: -10 mm, width: 238.6 mm, yaw: -67.2 deg}");
         assertThat(number(answer, "left_edge")).isBetween(20.0, 50.0);
         assertThat(number(answer, "right_edge")).isEqualTo(100);
+    }
+
+    /// What is ± far more than the stripe is wide leaves neither the outline nor less than nothing.
+    @Test
+    void intervals_stayOnTheOutline() {
+        Answer answer = answer(
+                "highlight", CAN + "light: {x: 100 mm ± 300 mm, y: 400 mm ± 100 mm, width: 300 mm, yaw: 180 deg}");
+        assertThat(spread(answer, "left_edge").high()).isEqualTo(100);
+        assertThat(spread(answer, "wide").low()).isZero();
     }
 
     @Test
