@@ -93,8 +93,8 @@ record Mirrors(Shot shot, int thing) {
         return isBefore(scene) ? seen(scene).findSpot(heightMetres, share) : Optional.empty();
     }
 
-    /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were gloss:
-    /// a wide light's stripe ends there too, where it is half as bright.
+    /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
+    /// gloss: a wide light's stripe ends there too, where it is half as bright.
     List<Stripe> stripes(Scene scene, double heightMetres, Emitter emitter) {
         return isBefore(scene) ? seen(scene).listStripes(heightMetres, emitter) : List.of();
     }

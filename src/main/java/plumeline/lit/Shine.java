@@ -67,7 +67,7 @@ public sealed interface Shine {
     record Face(Emitter emitter, double reachMetres) implements Shine {
         @Override
         public double lux(Patch patch, List<Hull> hiders) {
-            if (hiders.isEmpty()) {
+            if (hiders.isEmpty() || emitter.luminance() == 0) {
                 return emitter.lux(patch);
             }
             List<Vec> outline = emitter.outline(patch.place());
@@ -83,7 +83,7 @@ public sealed interface Shine {
 
         @Override
         public Optional<Emitter> findFace(TankWindow window, Patch patch) {
-            return Optional.of(emitter);
+            return emitter.luminance() == 0 ? Optional.empty() : Optional.of(emitter);
         }
 
         @Override

@@ -37,6 +37,9 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     private static final double AHEAD_METRES = 1e-6;
 
+    /// Per metre of way in the tank.
+    private static final double SLACK = 5;
+
     /// The ways into a tank for a place in it.
     static List<TankWindow> of(TankWalls walls, Vec place) {
         Bounds in = walls.inside();
@@ -88,9 +91,18 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         if (seen.size() < 3) {
             return 0;
         }
-        List<Hull> hiders = new ArrayList<>(inside);
+        Cone cone = Cone.of(patch.place(), seen);
+        List<Hull> hiders = new ArrayList<>();
+        for (Hull hull : inside) {
+            if (cone.mayMeet(hull.middle(), hull.reachMetres())) {
+                hiders.add(hull);
+            }
+        }
         for (Hull hull : outside) {
-            hiders.addAll(slices(hull, patch));
+            Optional<Vec> middle = find(hull.middle(), patch);
+            if (middle.isEmpty() || cone.mayMeet(middle.get(), hull.reachMetres() + slackMetres(hull, patch))) {
+                hiders.addAll(slices(hull, patch));
+            }
         }
         double factor = 0;
         for (List<Vec> piece : Uncovered.pieces(patch.place(), seen, hiders)) {
@@ -98,6 +110,38 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         }
         double index = wall.behindIndex();
         return Math.PI * emitter.luminance() * index * index * transmittance(seen, patch) * factor;
+    }
+
+    /// What lies round an outline as seen from a place.
+    private record Cone(Vec from, Vec axis, double radians) {
+        static Cone of(Vec from, List<Vec> outline) {
+            Vec sum = Vec.ZERO;
+            for (Vec corner : outline) {
+                sum = sum.plus(corner.minus(from).unit());
+            }
+            Vec axis = sum.unit();
+            double widest = 0;
+            for (Vec corner : outline) {
+                widest = Math.max(
+                        widest, Math.acos(Math.clamp(axis.dot(corner.minus(from).unit()), -1, 1)));
+            }
+            return new Cone(from, axis, widest);
+        }
+
+        /// Whether anything of a ball may be in it.
+        boolean mayMeet(Vec middle, double ballMetres) {
+            Vec way = middle.minus(from);
+            double far = way.lengthMetres();
+            return far <= ballMetres
+                    || Math.acos(Math.clamp(axis.dot(way) / far, -1, 1)) < radians + Math.asin(ballMetres / far);
+        }
+    }
+
+    /// A body outside is seen on the inner face, nearer than it is, so it is at most as large there; bending moves its
+    /// ends against its middle by a part of that.
+    private double slackMetres(Hull hull, Patch patch) {
+        return hull.reachMetres()
+                * Math.min(1, Math.abs(patch.place().minus(low).dot(outer.normal())) * SLACK);
     }
 
     /// Where on the inner face a place outside is seen from one in the tank; empty where it isn't before the outer
