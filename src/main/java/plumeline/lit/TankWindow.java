@@ -35,6 +35,9 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// Into so many parts an edge of a lamp is cut: straight edges seem bent.
     private static final int PARTS = 8;
 
+    /// Along so many corners of an outline it is asked what passes.
+    private static final int SAMPLES = 16;
+
     private static final double AHEAD_METRES = 1e-6;
 
     /// Per metre of way in the tank.
@@ -105,7 +108,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
             }
         }
         double factor = 0;
-        for (List<Vec> piece : Uncovered.pieces(patch.place(), seen, hiders)) {
+        for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
             factor += Seen.factor(piece, patch);
         }
         double index = wall.behindIndex();
@@ -180,13 +183,15 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     private List<Vec> ring(List<Vec> outline) {
-        int parts = outline.size() > 4 * PARTS ? 1 : PARTS;
+        if (outline.size() > 4 * PARTS) {
+            return outline;
+        }
         List<Vec> ring = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
             Vec from = outline.get(i);
             Vec way = outline.get((i + 1) % outline.size()).minus(from);
-            for (int part = 0; part < parts; part++) {
-                ring.add(from.plus(way.times((double) part / parts)));
+            for (int part = 0; part < PARTS; part++) {
+                ring.add(from.plus(way.times((double) part / PARTS)));
             }
         }
         return ring;
@@ -220,15 +225,20 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return cut;
     }
 
-    /// What passes, the mean of what passes along the outline's corners and its middle.
+    /// What passes, the mean of what passes along some of the outline's corners and its middle.
     private double transmittance(List<Vec> seen, Patch patch) {
         double sum = 0;
+        int counted = 0;
         Vec middle = Vec.ZERO;
-        for (Vec corner : seen) {
-            sum += transmittance(corner.minus(patch.place()));
-            middle = middle.plus(corner);
+        int step = Math.max(1, seen.size() / SAMPLES);
+        for (int i = 0; i < seen.size(); i++) {
+            if (i % step == 0) {
+                sum += transmittance(seen.get(i).minus(patch.place()));
+                counted++;
+            }
+            middle = middle.plus(seen.get(i));
         }
-        double mean = sum / seen.size();
+        double mean = sum / counted;
         double inner = transmittance(middle.times(1.0 / seen.size()).minus(patch.place()));
         return (mean + inner) / 2;
     }
