@@ -8,6 +8,7 @@ import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
+import plumeline.light.Disc;
 import plumeline.light.Emitter;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
@@ -84,11 +85,11 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// @param outside what stands before it
     /// @return lx
     double lux(Emitter emitter, Patch patch, List<Hull> inside, List<Hull> outside) {
-        List<Vec> outline = emitter.outline(patch.place());
+        List<Vec> outline = isOver(patch) ? emitter.outline(patch.place()) : List.of();
         if (outline.isEmpty()) {
             return 0;
         }
-        List<Vec> seen = clipped(ring(outline).stream()
+        List<Vec> seen = clipped(ring(emitter, outline).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
         if (seen.size() < 3) {
@@ -182,7 +183,32 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return corners.stream().flatMap(corner -> find(corner, patch).stream()).toList();
     }
 
-    private List<Vec> ring(List<Vec> outline) {
+    /// Whether any of the opening is over the surface.
+    private boolean isOver(Patch patch) {
+        double level = patch.facing().dot(patch.place());
+        double most = Double.NEGATIVE_INFINITY;
+        for (double x : new double[] {low.x(), high.x()}) {
+            for (double y : new double[] {low.y(), high.y()}) {
+                for (double z : new double[] {low.z(), high.z()}) {
+                    most = Math.max(most, patch.facing().dot(new Vec(x, y, z)));
+                }
+            }
+        }
+        return most > level;
+    }
+
+    /// A round has a quarter of its corners, as much farther out as keeps its area.
+    private static List<Vec> ring(Emitter emitter, List<Vec> outline) {
+        if (emitter instanceof Disc) {
+            double angle = 2 * Math.PI / outline.size();
+            double out = Math.sqrt(4 * Math.sin(angle) / Math.sin(4 * angle));
+            List<Vec> round = new ArrayList<>();
+            for (int i = 0; i < outline.size(); i += 4) {
+                round.add(emitter.middle()
+                        .plus(outline.get(i).minus(emitter.middle()).times(out)));
+            }
+            return round;
+        }
         if (outline.size() > 4 * PARTS) {
             return outline;
         }

@@ -103,6 +103,17 @@ final class TankLightOutsideTest {
         assertThat(far.lux(place, turned) / (along / Math.cos(water))).isCloseTo(1, within(0.005));
     }
 
+    /// A round lamp and a square one of the same face and candelas, 1.5 m before the front glass, give the same to a
+    /// tenth of a per cent.
+    @Test
+    void roundLamp_isAsASquareOne() {
+        Set square = new Set("panel: [100 mm, 100 mm], gives: 1000 cd", 300, 250, 2000, "0 mm, -1700 mm, 150 mm");
+        Set round = new Set("disc: 112.838 mm, gives: 1000 cd", 300, 250, 2000, "0 mm, -1700 mm, 150 mm");
+        Vec place = new Vec(0, -0.1, 0.15);
+        Vec facing = new Vec(0, -1, 0);
+        assertThat(round.lux(place, facing) / square.lux(place, facing)).isCloseTo(1, within(0.001));
+    }
+
     /// From straight above through the surface 1 − 0.0204 passes (Fresnel, 1.333); into a dry tank all of it does.
     @Test
     void fromAbove_theSurfaceIsTheWindow() {
