@@ -22,6 +22,9 @@ import plumeline.light.Tube;
 import plumeline.tidy.Outside;
 
 /// What lights show as across bodies, against Alhazen's problem, mirrored planes, and ways followed one by one.
+@Outside(
+        source = "Alhazen's problem, the law of reflection, ways followed one by one (any optics text)",
+        kind = "closed form")
 final class StripesOutsideTest {
     private static final Body CAN = new Body(Solid.cylinder(0.066, 1), Pose.at(0, 0));
     private static final Solid FLACON = new Solid.Revolved(List.of(
