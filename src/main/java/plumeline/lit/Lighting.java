@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import plumeline.geom.Aim;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
@@ -237,16 +238,20 @@ public final class Lighting {
                 || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
     }
 
-    /// Tells whether light of a lamp comes to a place through a tank's glass or water, or may do so.
+    /// Tells whether light of any lamp comes to a place through a tank's glass or water, or may do so.
     ///
     /// @param patch the place
     /// @return true where any of it does
     public boolean isThroughTank(Patch patch) {
+        return IntStream.range(0, lamps.size()).anyMatch(lamp -> isThroughTank(patch, lamp));
+    }
+
+    /// Tells it of one lamp.
+    boolean isThroughTank(Patch patch, int lamp) {
         return tank.isPresent()
-                && lamps.stream()
-                        .anyMatch(lamp -> lamp instanceof Lamp.Known known
-                                && isTurnedTo(known.shine(), patch)
-                                && isThrough(tank.get(), known.shine(), patch.place()));
+                && lamps.get(lamp) instanceof Lamp.Known known
+                && isTurnedTo(known.shine(), patch)
+                && isThrough(tank.get(), known.shine(), patch.place());
     }
 
     private static boolean isThrough(Body block, Shine shine, Vec place) {
