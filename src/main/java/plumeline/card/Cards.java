@@ -45,7 +45,8 @@ public final class Cards {
     /// @param plan the shot's plan
     /// @param answer the findings on the shot
     /// @param unit the papers' unit of length
-    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card; none where the shot
+    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card; none where the
+    /// shot
     ///     has neither tank nor ink nor lines nor lamps
     public static List<Card> of(Plan plan, ShotAnswer answer, PaperUnit unit) {
         Cards cards = new Cards(plan, answer, unit);

@@ -81,8 +81,8 @@ public final class Cautions {
         List<String> all = new ArrayList<>(List.of(
                 "Stands: a sandbag on each, over a leg that points where the lamp leans; no higher than needed; what"
                         + " reaches over the set or a head has a second line. Cables taped where anyone walks.",
-                "Hot lamps: gloves for barn doors and glass, a hand's breadth and more from cloth, paper and gel, nobody"
-                        + " leaves them on alone, cool down before rigging.",
+                "Hot lamps: gloves for barn doors and glass, a hand's breadth and more from cloth, paper and gel,"
+                        + " nobody leaves them on alone, cool down before rigging.",
                 "Light in eyes: nobody looks into a lamp; say before switching on or flashing, warn of alternating"
                         + " light.",
                 "Mains: whole plugs and cords only, drums unrolled, no more on a circuit than it bears; the question"

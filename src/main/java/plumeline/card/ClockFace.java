@@ -3,8 +3,8 @@ package plumeline.card;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 
-/// Where something is round a thing, as on a clock's face seen from above: 6 o'clock toward the camera, 12 away from it,
-/// 3 to camera right.
+/// Where something is round a thing, as on a clock's face seen from above: 6 o'clock toward the camera, 12 away from
+/// it, 3 to camera right.
 final class ClockFace {
     /// Nearer to the plumb line through the thing it has no hour.
     private static final double LEAST_METRES = 0.02;

@@ -62,11 +62,11 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         parts.add(new Card.Part.Say("Hours are of a clock's face seen from above: 6 is toward the camera, 12 away from"
                 + " it, 3 to camera right. Distances by tape, from the thing's middle to the middle of what shines;"
                 + " heights over the table top to that middle. A lamp's turn counts from facing straight away from the"
-                + " crew, seen from above." + (runs.getFirst().stage().isMoving() ? " All at the shot's start." : "")));
+                + " crew, seen from above." + (runs.getFirst().stage().isMoving() ? " All at the shot's start." : "")
+                + " A reading is off by no more than its ± for 19 lamps in 20."));
         List<PlacedLight> lights = runs.getFirst().shot().lights();
         for (int i = 0; i < lights.size(); i++) {
-            PlacedLight light = lights.get(i);
-            parts.add(new Card.Part.Fact(light.name() + " (" + light.light().name() + ")", words(i)));
+            parts.add(new Card.Part.Fact(lights.get(i).name(), words(i)));
         }
         listLit().forEach(thing -> meter(parts, thing));
         boolean hasTank = runs.getFirst().shot().findTank().isPresent();
@@ -76,7 +76,7 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     private String words(int lamp) {
         List<String> sentences = new ArrayList<>(Roles.list(runs.getFirst().stage(), lamp));
         sentences.add(byPass(run -> stands(run, lamp)));
-        sentences.add(byPass(run -> level(run, lamp)));
+        sentences.add("lamp: " + byPass(run -> level(run, lamp)));
         return sentences.stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1))
@@ -123,10 +123,10 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     /// That it can't stand on the table.
     private String lower(Run run, int lamp) {
         Beam beam = run.scene().beams().get(lamp);
-        double low = Lamp.findFace(run.light(lamp), beam).map(LightCard::lowest).orElse(beam.aim().eye().z());
-        return low < BELOW_METRES
-                ? ", reaches " + print.length(-low) + " below the table top: beside the table"
-                : "";
+        double low = Lamp.findFace(run.light(lamp), beam)
+                .map(LightCard::lowest)
+                .orElse(beam.aim().eye().z());
+        return low < BELOW_METRES ? ", reaches " + print.length(-low) + " below the table top: beside the table" : "";
     }
 
     private static double lowest(Emitter face) {
@@ -146,9 +146,10 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         PlacedLight light = run.light(lamp);
         double level = run.scene().beams().get(lamp).level();
         if (light.level().filter(isOpen).isPresent()) {
-            return "level not found yet";
+            return light.light().name() + ", level not found yet";
         }
-        return level == 0 ? "off" : "level " + Print.share(level, 0) + colour(light);
+        String kit = light.light().name() + ", ";
+        return kit + (level == 0 ? "off" : "level " + Print.share(level, 0) + colour(light));
     }
 
     /// White or hue as written with the shot's lamp, else the kit's white.
@@ -180,8 +181,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
                 .findFirst();
     }
 
-    /// The thing that a lamp lights: what it is told to face; where nothing is told, what the camera looks at, else what
-    /// is nearest to the lens point; turned by hand, what is nearest to it. Below 0 where nothing is placed.
+    /// The thing that a lamp lights: what it is told to face; where nothing is told, what the camera looks at, else
+    /// what is nearest to the lens point; turned by hand, what is nearest to it. Below 0 where nothing is placed.
     private static int lit(Run run, int lamp) {
         Vec middle = run.scene().beams().get(lamp).aim().eye();
         return switch (run.light(lamp).aim()) {
@@ -230,7 +231,7 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
                 + (placed.thing().label().isPresent()
                         ? ": on its label's middle, straight out of it"
                         : ": on its side toward the camera, at half its height, straight out of it")
-                + "; a flat cell, no dome; all other light off. ± counts for 19 lamps in 20."));
+                + "; a flat cell, no dome; all other light off."));
         List<Metered> metered = runs.stream()
                 .map(run -> Metered.of(run.stage(), run.scene(), thing, film))
                 .toList();
@@ -245,7 +246,7 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         }
         parts.add(new Card.Part.Grid(List.of("Only this on", "Shall read", "Read", "Level then"), rows));
         parts.add(new Card.Part.Fact(
-                "Setting at " + placed.name(), byPass(run -> setting(metered.get(runs.indexOf(run)), run)) + "."));
+                "At " + placed.name(), byPass(run -> setting(metered.get(runs.indexOf(run)), run)) + "."));
     }
 
     /// A row, or one a pass where they differ.
@@ -268,6 +269,9 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     }
 
     private String shown(Metered metered, Run run, int lamp) {
+        if (run.scene().beams().get(lamp).level() == 0) {
+            return "off";
+        }
         return findOpen(run, lamp)
                 .map(open -> "not known: " + open)
                 .orElseGet(() -> metered.alone().get(lamp).toText());
@@ -286,7 +290,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
 
     private String setting(Metered metered, Run run) {
         Optional<String> standing = isAnyOpen(run) ? Optional.empty() : metered.findStanding();
-        return standing.or(() -> metered.findNeeded().map(needed -> "needs " + needed + " there"))
-                .orElse("what it needs isn't known: write the camera's iso");
+        return standing.or(metered::findNeeded)
+                .map(needed -> "the camera's setting needs " + needed)
+                .orElse("what the camera's setting needs isn't known: write its iso");
     }
 }

@@ -150,7 +150,10 @@ public final class Lighting {
                 square += Math.pow(lux[i] * lamp.halfShare(), 2);
             }
         }
-        return new Light(sum, sum > 0 ? Math.sqrt(square) / sum : 0, Arrays.stream(lux).boxed().toList());
+        return new Light(
+                sum,
+                sum > 0 ? Math.sqrt(square) / sum : 0,
+                Arrays.stream(lux).boxed().toList());
     }
 
     /// Gives the light on a place of a surface.

@@ -97,7 +97,8 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
             case Wanted.Under(double stops) -> "at least " + Amounts.stops(stops) + " too little wanted.";
         };
         return placed().name() + "'s " + part.word() + " gets " + Amounts.lux(light.lux()) + lamps
-                + "; the setting needs " + Amounts.lux(needed) + ": " + Amounts.over(light.lux(), needed) + ", " + asked;
+                + "; the setting needs " + Amounts.lux(needed) + ": " + Amounts.over(light.lux(), needed) + ", "
+                + asked;
     }
 
     private static String either(double stops) {

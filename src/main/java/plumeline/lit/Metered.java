@@ -35,7 +35,8 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
         record Lux(double lux, double halfShare) implements Shown {
             @Override
             public String toText() {
-                return Amounts.lux(lux) + (lux > 0 && halfShare >= LEAST_SHARE ? " ± " + Print.share(halfShare, 0) : "");
+                return Amounts.lux(lux)
+                        + (lux > 0 && halfShare >= LEAST_SHARE ? " ± " + Print.share(halfShare, 0) : "");
             }
         }
 
@@ -80,10 +81,9 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
         Shown together = Unlit.find(lighting, List.of(patch)).isPresent()
                 ? new Shown.NotKnown("not every lamp's light is")
                 : new Shown.Lux(light.lux(), light.halfShare());
-        OptionalDouble needed =
-                Setting.find(stage.shot().camera(), scene.picture(), film).stream()
-                        .mapToDouble(Exposure::neededLux)
-                        .findFirst();
+        OptionalDouble needed = Setting.find(stage.shot().camera(), scene.picture(), film).stream()
+                .mapToDouble(Exposure::neededLux)
+                .findFirst();
         return new Metered(alone, together, needed);
     }
 
@@ -109,11 +109,10 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
 
     /// Says how all lamps together stand to what the setting needs.
     ///
-    /// @return such as `needs 1300 lx there: 0.2 stops too little`; empty where either isn't known
+    /// @return such as `1300 lx: 0.2 stops too little`; empty where either isn't known
     public Optional<String> findStanding() {
         return together instanceof Shown.Lux(double lux, double _) && neededLux.isPresent()
-                ? Optional.of(
-                        "needs " + Amounts.lux(neededLux.getAsDouble()) + " there: " + Amounts.over(lux, neededLux.getAsDouble()))
+                ? Optional.of(Amounts.lux(neededLux.getAsDouble()) + ": " + Amounts.over(lux, neededLux.getAsDouble()))
                 : Optional.empty();
     }
 

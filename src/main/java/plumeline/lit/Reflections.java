@@ -62,8 +62,7 @@ public sealed interface Reflections {
         }
         List<List<Row>> lamps = new ArrayList<>();
         for (int i = 0; i < stage.shot().lights().size(); i++) {
-            Emitter emitter =
-                    new Reflected.OfLamp(stage.shot(), i).find(scene).orElseThrow();
+            Emitter emitter = new Reflected.OfLamp(stage.shot(), i).find(scene).orElseThrow();
             Optional<String> unknown = mirrors.findUnknown(scene, stage.findTank(), emitter.middle());
             if (unknown.isPresent()) {
                 return new Unknown(unknown.get());

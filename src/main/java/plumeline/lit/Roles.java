@@ -22,7 +22,9 @@ public final class Roles {
         for (WantLine line : stage.shot().wants()) {
             String asked = asked(line, stage, lamp);
             if (!asked.isEmpty()) {
-                roles.add(asked + when(line.when()) + line.pass().map(pass -> " in pass " + pass).orElse(""));
+                roles.add(asked
+                        + when(line.when())
+                        + line.pass().map(pass -> " in pass " + pass).orElse(""));
             }
         }
         return roles;
@@ -45,7 +47,8 @@ public final class Roles {
                                         instanceof LightMeasures.Reading.Of(NoHighlight none)
                         ? "not to be seen in "
                                 + String.join(
-                                        ", ", none.on().stream().map(Mirrors::name).toList())
+                                        ", ",
+                                        none.on().stream().map(Mirrors::name).toList())
                         : "";
             default -> "";
         };
@@ -65,9 +68,7 @@ public final class Roles {
     private static String mirrored(HighlightAt highlight) {
         HighlightAt.Wished wished = highlight.wished();
         return "mirrored in " + highlight.on().name() + " at " + Print.share(wished.fromLeft(), 1) + " from the left"
-                + (wished.wide().isPresent()
-                        ? ", " + Print.share(wished.wide().getAsDouble(), 1) + " wide"
-                        : "");
+                + (wished.wide().isPresent() ? ", " + Print.share(wished.wide().getAsDouble(), 1) + " wide" : "");
     }
 
     private static String when(When when) {
