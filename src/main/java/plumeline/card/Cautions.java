@@ -88,9 +88,9 @@ public final class Cautions {
                 "Mains: whole plugs and cords only, drums unrolled, no more on a circuit than it bears; the question"
                         + " power adds it up."));
         if (hasTank) {
-            all.add("Mains near water: the tank card's cautions count for every lamp; a residual-current device tested"
-                    + " today, drip loops in all leads, no lamp or clamp over open water without a second line; switch"
-                    + " off before a hand goes in.");
+            all.add("Mains near water: the tank card's cautions count for every lamp; drip loops in all leads, no lamp"
+                    + " or clamp over open water without a second line, plugs higher than any spill; switch off before"
+                    + " a hand goes in.");
         }
         all.add(DEFERENCE);
         return all;
