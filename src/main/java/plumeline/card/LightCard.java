@@ -76,7 +76,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     private String words(int lamp) {
         List<String> sentences = new ArrayList<>(Roles.list(runs.getFirst().stage(), lamp));
         sentences.add(byPass(run -> stands(run, lamp)));
-        sentences.add("lamp: " + byPass(run -> level(run, lamp)));
+        sentences.add(
+                "lamp: " + byPass(run -> run.light(lamp).light().name()) + "; " + byPass(run -> level(run, lamp)));
         return sentences.stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1))
@@ -146,10 +147,9 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         PlacedLight light = run.light(lamp);
         double level = run.scene().beams().get(lamp).level();
         if (light.level().filter(isOpen).isPresent()) {
-            return light.light().name() + ", level not found yet";
+            return "level not found yet";
         }
-        String kit = light.light().name() + ", ";
-        return kit + (level == 0 ? "off" : "level " + Print.share(level, 0) + colour(light));
+        return level == 0 ? "off" : "level " + Print.share(level, 0) + colour(light);
     }
 
     /// White or hue as written with the shot's lamp, else the kit's white.

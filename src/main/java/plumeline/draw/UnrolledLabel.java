@@ -138,10 +138,12 @@ final class UnrolledLabel {
     }
 
     private void writeMirrored(LabelLamps.Shown seen) {
+        boolean isHatched =
+                seen.images().stream().anyMatch(image -> !image.start().isEmpty());
+        boolean isDashed = seen.images().stream().anyMatch(image -> image.end().isPresent());
         if (!seen.images().isEmpty()) {
-            notes.add("Mirrored, at the label's middle height: " + mirroredWords(seen) + ". Hatched: at the start"
-                    + (seen.images().stream().anyMatch(image -> image.end().isPresent()) ? "; dashed: at the end" : "")
-                    + ".");
+            notes.add("Mirrored, at the label's middle height: " + mirroredWords(seen) + "."
+                    + (isHatched ? " Hatched: at the start." : "") + (isDashed ? " Dashed: at the end." : ""));
         }
         notes.addAll(seen.notes());
     }

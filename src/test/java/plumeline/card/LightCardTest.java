@@ -94,7 +94,7 @@ final class LightCardTest {
     void eachLamp_hasItsRolePlaceTurnAndLevel() {
         assertThat(fact(CARD, "key"))
                 .isEqualTo("Key on hero, 1.5 stops over side. At 6 o'clock of hero, 1030 mm from its middle; 50 mm over"
-                        + " the table top; turn 0 deg, tilt 0 deg. Lamp: bulb, level 100 %, white 5600 K.");
+                        + " the table top; turn 0 deg, tilt 0 deg. Lamp: bulb; level 100 %, white 5600 K.");
         assertThat(fact(CARD, "side"))
                 .startsWith("Fill on hero, 1.5 stops under key. At half past 4 of hero, 1436 mm from its middle")
                 .contains("turn 44 deg anticlockwise");
@@ -129,9 +129,7 @@ final class LightCardTest {
     @Test
     void passes_haveTheirOwnLevels() {
         Card card = light(changed("frames: 24", "passes: {both: {}, one: {lights.side.level: 0 %}}\n    frames: 24"));
-        assertThat(fact(card, "side"))
-                .contains("in pass both bulb, level 100 %")
-                .contains("in pass one bulb, off");
+        assertThat(fact(card, "side")).contains("Lamp: bulb; in pass both level 100 %, white 5600 K; in pass one off.");
         assertThat(read(card, "side, pass one")).isEqualTo("off");
         assertThat(read(card, "key")).isEqualTo("800 lx ± 10 %");
         assertThat(read(card, "all together, pass one")).isEqualTo("800 lx ± 10 %");

@@ -291,7 +291,7 @@ final class UnrolledLabelTest {
         assertThat(SvgReader.shapes(svg, "one.label.hero.mirrored.key", "path").stream()
                         .filter(path -> !path.getAttribute("stroke-dasharray").isEmpty()))
                 .hasSize(1);
-        assertThat(text(svg)).contains("dashed: at the end");
+        assertThat(text(svg)).contains("Dashed: at the end");
         assertThat(text(label(LIT.replace("aim: hero", "aim: hero, level: 0 %"))))
                 .contains("key is off");
     }
