@@ -73,7 +73,7 @@ public final class LightMeasures {
                         new Lit.Wanted.Under(si(keys, "by", DARK_STOPS)),
                         film));
             case "even" -> new Reading.Of(new Even(shot, thing, si(keys, "within", WITHIN_STOPS)));
-            case "ratio" -> ratio(keys, stage, shot, thing);
+            case "ratio" -> ratio(line, stage);
             case "highlight" -> new Reading.Of(highlight(line, stage));
             case "no_highlight" -> noHighlight(line, stage);
             default -> noShadow(line, stage, shot);
@@ -94,7 +94,9 @@ public final class LightMeasures {
         return shot.placed().get(thing).thing().label().isPresent() ? Spots.Part.LABEL : Spots.Part.MIDDLE;
     }
 
-    private static Reading ratio(Written keys, Stage stage, Shot shot, int thing) {
+    static Reading ratio(WantLine line, Stage stage) {
+        Written keys = line.written();
+        int thing = stage.thingIndex(line.subjects().getFirst().name());
         Optional<Quantity> by = keys.findQuantity("by");
         if (by.isEmpty()) {
             return new Reading.Missing("Say how much brighter the key is: by: 2 stops.");
@@ -115,7 +117,7 @@ public final class LightMeasures {
             return new Reading.Missing("Key and fill are the same light: name two.");
         }
         return new Reading.Of(new Ratio(
-                shot, thing, first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
+                stage.shot(), thing, first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
     }
 
     private static String first(List<String> names, int index) {
@@ -136,7 +138,7 @@ public final class LightMeasures {
                 stage.findTank());
     }
 
-    private static Reading noHighlight(WantLine line, Stage stage) {
+    static Reading noHighlight(WantLine line, Stage stage) {
         String name = line.subjects().getFirst().name();
         Reflected what = switch (name) {
             case "camera" -> new Reflected.OfCamera(stage.shot());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import plumeline.geom.Aim;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
@@ -274,17 +275,21 @@ public final class Lighting {
                 || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
     }
 
-    /// Tells whether light of a lamp comes to a place outside a tank through its glass or water, or may do so.
+    /// Tells whether light of any lamp comes to a place outside a tank through its glass or water, or may do so.
     ///
     /// @param patch the place
     /// @return true where any of it does; false for a place in the tank
     public boolean isThroughTank(Patch patch) {
+        return IntStream.range(0, lamps.size()).anyMatch(lamp -> isThroughTank(patch, lamp));
+    }
+
+    /// Tells it of one lamp.
+    boolean isThroughTank(Patch patch, int lamp) {
         return walls.isPresent()
                 && !isInTank(patch.place())
-                && lamps.stream()
-                        .anyMatch(lamp -> lamp instanceof Lamp.Known known
-                                && isTurnedTo(known.shine(), patch)
-                                && isThrough(walls.get().block(), known.shine(), patch.place()));
+                && lamps.get(lamp) instanceof Lamp.Known known
+                && isTurnedTo(known.shine(), patch)
+                && isThrough(walls.get().block(), known.shine(), patch.place());
     }
 
     private static boolean isThrough(Body block, Shine shine, Vec place) {

@@ -1,0 +1,114 @@
+package plumeline.draw;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import plumeline.lit.Reflections;
+import plumeline.plan.PlacedLight;
+import plumeline.quantity.Print;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+
+/// What of a shot's lamps is mirrored in a thing's mantle, and in words.
+///
+/// @param stage the shot
+/// @param marks what is set
+/// @param first its start
+/// @param last its end; the start where that isn't known
+/// @param print the papers' figures
+record LabelLamps(Stage stage, MarkBook marks, Scene first, Scene last, Print print) {
+    /// Rows at the very ends of a piece belong to the next one.
+    private static final double INSET_METRES = 1e-6;
+
+    /// What is seen in a mantle.
+    ///
+    /// @param images lamp by lamp
+    /// @param notes what is said of them all
+    record Shown(List<Image> images, List<String> notes) {
+        Shown {
+            images = List.copyOf(images);
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /// A lamp's mirror image.
+    ///
+    /// @param lamp its name
+    /// @param start at the shot's start
+    /// @param end at its end; empty where it is the same there
+    /// @param words where at the label's middle height: `window −62..−40 deg`
+    record Image(String lamp, Unrolled start, Optional<Unrolled> end, String words) {}
+
+    /// Gives what is seen in a thing of a shot with lamps; the camera's place is known.
+    Shown in(int thing, Mantle mantle) {
+        List<PlacedLight> lights = stage.shot().lights();
+        Optional<String> open = lights.isEmpty() ? Optional.empty() : findOpen();
+        if (lights.isEmpty() || open.isPresent()) {
+            return new Shown(List.of(), open.stream().toList());
+        }
+        return switch (seen(first, thing, mantle)) {
+            case Reflections.Matte() ->
+                new Shown(List.of(), List.of("Matte: no lamp is mirrored in it. Light it by angle."));
+            case Reflections.Unknown(String reason) -> new Shown(List.of(), List.of(reason));
+            case Reflections.Seen start -> {
+                Reflections there = last.equals(first) ? start : seen(last, thing, mantle);
+                List<Image> images = IntStream.range(0, lights.size())
+                        .mapToObj(lamp ->
+                                image(lamp, mantle, start, there instanceof Reflections.Seen end ? end : start))
+                        .toList();
+                yield new Shown(
+                        images,
+                        Stream.of(start.assumed()).filter(it -> !it.isEmpty()).toList());
+            }
+        };
+    }
+
+    private Reflections seen(Scene scene, int thing, Mantle mantle) {
+        return Reflections.of(
+                stage, scene, thing, mantle.lowMetres() + INSET_METRES, mantle.highMetres() - INSET_METRES);
+    }
+
+    /// What has no place yet: a lamp; a thing, which may come to stand in a way.
+    private Optional<String> findOpen() {
+        return Stream.concat(
+                        stage.shot().lights().stream().map(PlacedLight::name),
+                        stage.shot().placed().stream().map(placed -> placed.name()))
+                .filter(name -> !marks.isPlaced(name) || !marks.isTurned(name))
+                .map(name -> "Which lamps it mirrors isn't known: the place of " + name + " is still open.")
+                .findFirst();
+    }
+
+    private Image image(int lamp, Mantle mantle, Reflections.Seen start, Reflections.Seen there) {
+        Unrolled now = Unrolled.of(mantle, start.lamps().get(lamp));
+        Unrolled then = Unrolled.of(mantle, there.lamps().get(lamp));
+        boolean isSame = now.isLike(then);
+        String name = stage.shot().lights().get(lamp).name();
+        boolean isOff = first.beams().get(lamp).level() == 0;
+        String words = isOff
+                ? name + " is off"
+                : name + " " + where(now, mantle) + (isSame ? "" : ", at the end " + where(then, mantle));
+        return new Image(name, now, isSame ? Optional.empty() : Optional.of(then), words);
+    }
+
+    private String where(Unrolled image, Mantle mantle) {
+        List<Unrolled.Span> spans = image.at(mantle.label().middleMetres());
+        if (spans.isEmpty()) {
+            return image.isEmpty() ? "isn't seen in it" : "not at the label's middle height";
+        }
+        return spans.stream().map(span -> range(span, mantle)).collect(Collectors.joining(" and "));
+    }
+
+    private String range(Unrolled.Span span, Mantle mantle) {
+        if (mantle.isRound()) {
+            return UnrolledLabel.range(
+                    span.fromMetres() / mantle.radiusMetres(), span.toMetres() / mantle.radiusMetres());
+        }
+        return side(span.fromMetres()) + ".." + side(span.toMetres()) + " " + print.lengthUnit();
+    }
+
+    private String side(double metres) {
+        return print.lengthNumber(metres, Print.Hand.TAPE).replace('-', '−');
+    }
+}
