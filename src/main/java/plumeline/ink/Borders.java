@@ -1,12 +1,15 @@
 package plumeline.ink;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 
 /// How a descent comes down to a depth, and how near that is to coming down otherwise: laminar while nozzle and plume
 /// are slow; else a stream where it flows for longer than half the time that a puff would take.
 ///
 /// No border between two regimes is sharp. Each is a factor in a quantity, and within that factor to either side the
-/// descent belongs to both, by shares that are equal at the border.
+/// descent belongs to both, by shares that are equal at the border: so far intervals cover both laws. Within a narrower
+/// band values go over from one law to the other, by weights. Where no law is known beyond a border, it is sharp.
 ///
 /// @param smooth how far over the border of the laminar regime, logarithm in units of that border's factor: − laminar,
 /// endless (infinite) where no thread can be
@@ -33,6 +36,10 @@ record Borders(double smooth, double longAsThread, double longAsPuff) {
     /// The time it flows against half the way's: our guess.
     private static final double TIME_FACTOR = 2;
 
+    /// Values go over so far to either side of a border, in its factor's logarithm: our guess, wide enough that a front
+    /// still comes the later the deeper.
+    static final double BAND = 0.4;
+
     /// Finds where a descent stands.
     ///
     /// @param descent what is let go, and from where
@@ -53,7 +60,11 @@ record Borders(double smooth, double longAsThread, double longAsPuff) {
         OptionalDouble puff = descent.findSeconds(depthMetres, Regime.PUFF, Coefficients.USUAL);
         double turns = Math.abs(push / release.reducedGravityMetresPerSecond2());
         double way = puff.isPresent() ? puff.getAsDouble() - descent.airSeconds() : turns;
-        return new Borders(smooth, over(flows, thread / 2, TIME_FACTOR), over(flows, way / 2, TIME_FACTOR));
+        double longAsPuff = over(flows, way / 2, TIME_FACTOR);
+        return new Borders(
+                smooth,
+                over(flows, thread / 2, TIME_FACTOR),
+                release.rowMetres() > 0 ? Math.copySign(Double.POSITIVE_INFINITY, longAsPuff) : longAsPuff);
     }
 
     private static double smooth(Descent descent, double way) {
@@ -93,17 +104,66 @@ record Borders(double smooth, double longAsThread, double longAsPuff) {
         return others == 0 ? 0 : others >= own ? 1 : others / own;
     }
 
+    /// Gives how much a regime's law weighs in a value.
+    ///
+    /// @param regime a regime
+    /// @return 0 to 1; of all regimes together 1
+    double weight(Regime regime) {
+        return part(regime, Borders::smoothstep);
+    }
+
+    /// Gives what the regimes' laws say together: the mean by their weights, the law's own far from every border.
+    ///
+    /// @param law what a regime's law says; empty where it says nothing, which then doesn't count
+    /// @return the mean, in the law's unit; empty where the law of the regime that is taken says nothing
+    OptionalDouble mean(Function<Regime, OptionalDouble> law) {
+        OptionalDouble taken = law.apply(regime());
+        if (taken.isEmpty() || isAlone()) {
+            return taken;
+        }
+        double sum = 0;
+        double weights = 0;
+        for (Regime regime : Regime.values()) {
+            double weight = weight(regime);
+            OptionalDouble value = weight == 0 ? OptionalDouble.empty() : law.apply(regime);
+            if (value.isPresent()) {
+                sum += weight * value.getAsDouble();
+                weights += weight;
+            }
+        }
+        return OptionalDouble.of(sum / weights);
+    }
+
+    /// Tells whether values are those of one law.
+    ///
+    /// @return true outside every border's band
+    boolean isAlone() {
+        return weight(regime()) == 1;
+    }
+
     private double part(Regime regime) {
-        double laminar = part(-smooth);
+        return part(regime, Borders::even);
+    }
+
+    private double part(Regime regime, DoubleUnaryOperator inside) {
+        double laminar = inside.applyAsDouble(-smooth);
+        double thread = inside.applyAsDouble(longAsThread);
+        double stream = inside.applyAsDouble(longAsPuff);
         return switch (regime) {
-            case LAMINAR -> laminar * part(longAsThread);
-            case STREAM -> (1 - laminar) * part(longAsPuff);
-            case PUFF -> laminar * part(-longAsThread) + (1 - laminar) * part(-longAsPuff);
+            case LAMINAR -> laminar * thread;
+            case STREAM -> (1 - laminar) * stream;
+            case PUFF -> laminar * (1 - thread) + (1 - laminar) * (1 - stream);
         };
     }
 
     /// A half at the border, all of it one factor inside.
-    private static double part(double inside) {
+    private static double even(double inside) {
         return Math.clamp((1 + inside) / 2, 0, 1);
+    }
+
+    /// A half at the border, all of it at the band's end, without a bend there.
+    private static double smoothstep(double inside) {
+        double even = even(inside / BAND);
+        return even * even * (3 - 2 * even);
     }
 }

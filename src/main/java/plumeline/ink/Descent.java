@@ -1,7 +1,9 @@
 package plumeline.ink;
 
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import plumeline.ranges.Ranges;
+import plumeline.roots.Roots;
 import plumeline.water.Water;
 
 /// A release from a nozzle, and its front on the way down. Depths count from the still surface, times from the first
@@ -9,6 +11,9 @@ import plumeline.water.Water;
 ///
 /// From above the surface the ink falls freely, and part of its push is lost where it goes in; its puff or stream
 /// begins at the surface.
+///
+/// What is asked without a regime is by the laws' usual coefficients, and by the regime at the depth; near a border
+/// between two regimes it is the weighted mean of both laws' logarithms, so that nothing steps ([Borders]).
 ///
 /// @param release what is let go
 /// @param heightMetres the nozzle's tip over the surface, m; − below it
@@ -18,6 +23,9 @@ public record Descent(Release release, double heightMetres, double tiltRadians) 
 
     /// From this height on the surface takes all that it takes of the push, less from lower: our guess.
     private static final double LOSING_METRES = 0.02;
+
+    /// So near to where it turns a front is counted as turning, share of its way.
+    private static final double NEAR_TURN = 1e-9;
 
     /// Checks the range.
     ///
@@ -96,6 +104,108 @@ public record Descent(Release release, double heightMetres, double tiltRadians) 
             }
             case LAMINAR -> LaminarThread.of(release);
         };
+    }
+
+    /// What the laws near a depth say together of something above 0.
+    private static OptionalDouble findBlend(Borders borders, Function<Regime, OptionalDouble> law) {
+        if (borders.isAlone()) {
+            return law.apply(borders.regime());
+        }
+        OptionalDouble logarithm = borders.mean(regime -> {
+            OptionalDouble value = law.apply(regime);
+            return value.isPresent() ? OptionalDouble.of(Math.log(value.getAsDouble())) : value;
+        });
+        return logarithm.isPresent() ? OptionalDouble.of(Math.exp(logarithm.getAsDouble())) : logarithm;
+    }
+
+    /// Finds when the front is at a depth.
+    ///
+    /// @param depthMetres depth below the surface, m, ≥ the start's
+    /// @return s; empty where it never comes so deep
+    public OptionalDouble findSeconds(double depthMetres) {
+        Borders borders = Borders.of(this, depthMetres);
+        return findBlend(borders, regime -> findSeconds(depthMetres, regime, Coefficients.USUAL, borders));
+    }
+
+    /// Finds when the front is at a depth by one of the laws near it; where another than that which is taken has turned
+    /// before, when it turned.
+    OptionalDouble findSeconds(double depthMetres, Regime regime, Coefficients coefficients, Borders borders) {
+        return regime == borders.regime()
+                ? findSeconds(depthMetres, regime, coefficients)
+                : findSecondsOrTurn(depthMetres, regime, coefficients);
+    }
+
+    /// Finds when the front is at a depth, or turns before it.
+    OptionalDouble findSecondsOrTurn(double depthMetres, Regime regime, Coefficients coefficients) {
+        OptionalDouble seconds = findSeconds(depthMetres, regime, coefficients);
+        double start = startMetres();
+        double turn = start + (1 - NEAR_TURN) * (deepestMetres(regime, coefficients) - start);
+        return seconds.isPresent() || !(turn > start && turn < depthMetres)
+                ? seconds
+                : findSeconds(turn, regime, coefficients);
+    }
+
+    /// Gives how deep the front is: where it is at that time by [#findSeconds(double)].
+    ///
+    /// @param seconds time from the first ink that leaves the nozzle, s
+    /// @return depth below the surface, m; the start's while it is in the air, of light ink its deepest once it has
+    /// turned
+    public double frontMetres(double seconds) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = startMetres();
+        for (Regime regime : Regime.values()) {
+            if (hasLaw(regime)) {
+                double depth = frontMetres(seconds, regime, Coefficients.USUAL);
+                Borders there = Borders.of(this, depth);
+                if (there.regime() == regime && there.isAlone()) {
+                    return depth;
+                }
+                least = Math.min(least, depth);
+                most = Math.max(most, depth);
+            }
+        }
+        return Roots.end(depth -> findSeconds(depth).orElse(Double.POSITIVE_INFINITY) <= seconds, least, most);
+    }
+
+    private boolean hasLaw(Regime regime) {
+        return switch (regime) {
+            case PUFF -> true;
+            case STREAM -> release.seconds() > 0 && release.rowMetres() == 0;
+            case LAMINAR -> release.buoyancyFluxMetres4PerSecond3() > 0 && release.rowMetres() == 0;
+        };
+    }
+
+    /// Gives the front's half-width at a depth.
+    ///
+    /// @param depthMetres depth below the surface, m, ≥ the start's
+    /// @return m
+    public double radiusMetres(double depthMetres) {
+        return findBlend(
+                        Borders.of(this, depthMetres),
+                        regime -> OptionalDouble.of(radiusMetres(depthMetres, regime, Coefficients.USUAL)))
+                .orElseThrow();
+    }
+
+    /// Gives how far the front has gone to where the nozzle points, at a depth: near a border the mean of both laws
+    /// themselves, as a thread's is nothing.
+    ///
+    /// @param depthMetres depth below the surface, m, ≥ the start's
+    /// @return m, from under the nozzle's tip
+    public double asideMetres(double depthMetres) {
+        return Borders.of(this, depthMetres)
+                .mean(regime -> OptionalDouble.of(asideMetres(depthMetres, regime, Coefficients.USUAL)))
+                .orElseThrow();
+    }
+
+    /// Gives how many times its own volume the ink fills at a depth.
+    ///
+    /// @param depthMetres depth below the surface, m, > the start's
+    /// @return dimensionless, ≥ 1
+    public double dilution(double depthMetres) {
+        return findBlend(
+                        Borders.of(this, depthMetres),
+                        regime -> OptionalDouble.of(dilution(depthMetres, regime, Coefficients.USUAL)))
+                .orElseThrow();
     }
 
     /// Finds when the front is at a depth.

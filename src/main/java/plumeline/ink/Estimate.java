@@ -30,6 +30,14 @@ public record Estimate(double value, double low, double high) {
         return new Estimate(Math.max(value, bound), Math.max(low, bound), Math.max(high, bound));
     }
 
+    /// Puts another value into the interval.
+    ///
+    /// @param other the value, same unit
+    /// @return the value, with an interval that holds it
+    Estimate withValue(double other) {
+        return new Estimate(other, Math.min(low, other), Math.max(high, other));
+    }
+
     /// Gives how often it lies between two bounds, its logarithm being spread normally to either side by itself.
     ///
     /// @param from the lower bound, same unit

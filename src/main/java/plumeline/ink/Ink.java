@@ -18,9 +18,6 @@ public final class Ink {
     /// Below this Reynolds number no puff is turbulent at all.
     private static final double LEAST_REYNOLDS = 100;
 
-    /// So near to where it turns a front is counted as turning, share of its way.
-    private static final double NEAR_TURN = 1e-9;
-
     /// From this Reynolds number on a puff's entrainment no longer changes by more than a fifth.
     private static final double FULL_REYNOLDS = 630;
 
@@ -54,16 +51,7 @@ public final class Ink {
     /// @param depthMetres depth below the surface, m, > the start's
     /// @return what is known
     public static Prediction predict(Descent descent, double depthMetres) {
-        return predict(descent, depthMetres, descent.regime(depthMetres));
-    }
-
-    /// Predicts the front at a depth, in a regime that was found for another.
-    ///
-    /// @param descent what is let go, and from where
-    /// @param depthMetres depth below the surface, m, > the start's
-    /// @param regime how it comes down
-    /// @return what is known
-    public static Prediction predict(Descent descent, double depthMetres, Regime regime) {
+        Regime regime = descent.regime(depthMetres);
         if (descent.heightMetres() > MOST_HEIGHT_METRES) {
             return new Prediction.Unknown(regime, Prediction.Limit.HEIGHT, descent.heightMetres(), MOST_HEIGHT_METRES);
         }
@@ -78,15 +66,18 @@ public final class Ink {
             return new Prediction.Unknown(
                     regime, Prediction.Limit.ROW_SECONDS, descent.release().seconds(), most);
         }
-        OptionalDouble seconds = descent.findSeconds(depthMetres, regime, Coefficients.USUAL);
+        OptionalDouble seconds = descent.findSeconds(depthMetres);
         if (seconds.isEmpty()) {
             return new Prediction.Never(regime, deepestMetres(descent, regime));
         }
         return new Prediction.Reached(
                 regime,
-                spread(descent, depthMetres, regime, (r, c) -> findSecondsOrTurn(descent, depthMetres, r, c)),
-                widthOf(descent, depthMetres, regime, (r, c) -> descent.radiusMetres(depthMetres, r, c)),
+                spread(descent, depthMetres, regime, (r, c) -> descent.findSecondsOrTurn(depthMetres, r, c))
+                        .withValue(seconds.getAsDouble()),
+                widthOf(descent, depthMetres, regime, (r, c) -> descent.radiusMetres(depthMetres, r, c))
+                        .withValue(descent.radiusMetres(depthMetres)),
                 spreadOf(descent, depthMetres, regime, (r, c) -> descent.dilution(depthMetres, r, c))
+                        .withValue(descent.dilution(depthMetres))
                         .atLeast(1));
     }
 
@@ -117,10 +108,11 @@ public final class Ink {
     ///
     /// @param descent what is let go, and from where
     /// @param depthMetres depth below the surface, m, that the front comes to
-    /// @param regime how it comes down
     /// @return from under the nozzle's tip, m
-    public static Estimate asideMetres(Descent descent, double depthMetres, Regime regime) {
-        return spreadOf(descent, depthMetres, regime, (r, c) -> descent.asideMetres(depthMetres, r, c));
+    public static Estimate asideMetres(Descent descent, double depthMetres) {
+        Regime regime = descent.regime(depthMetres);
+        return spreadOf(descent, depthMetres, regime, (r, c) -> descent.asideMetres(depthMetres, r, c))
+                .withValue(descent.asideMetres(depthMetres));
     }
 
     /// Gives how far ahead of a face the nozzle stands so that the front touches the face at a time: its half-width
@@ -128,25 +120,25 @@ public final class Ink {
     ///
     /// @param descent what is let go, and from where
     /// @param seconds the time from the first ink that leaves the nozzle, s
-    /// @param regime how it comes down
     /// @return the horizontal gap from nozzle to face, m
-    public static Estimate aheadMetres(Descent descent, double seconds, Regime regime) {
-        double depth = descent.frontMetres(seconds, regime, Coefficients.USUAL);
-        return widthOf(descent, depth, regime, (r, c) -> {
+    public static Estimate aheadMetres(Descent descent, double seconds) {
+        double depth = descent.frontMetres(seconds);
+        Estimate ahead = widthOf(descent, depth, descent.regime(depth), (r, c) -> {
             double there = descent.frontMetres(seconds, r, c);
             return descent.radiusMetres(there, r, c) + descent.asideMetres(there, r, c);
         });
+        return ahead.withValue(descent.radiusMetres(depth) + descent.asideMetres(depth));
     }
 
     /// Gives the depth of the front at a time.
     ///
     /// @param descent what is let go, and from where
     /// @param seconds the time from the first ink that leaves the nozzle, s
-    /// @param regime how it comes down
     /// @return depth below the surface, m
-    public static Estimate frontMetres(Descent descent, double seconds, Regime regime) {
-        double depth = descent.frontMetres(seconds, regime, Coefficients.USUAL);
-        return spreadOf(descent, depth, regime, (r, c) -> descent.frontMetres(seconds, r, c));
+    public static Estimate frontMetres(Descent descent, double seconds) {
+        double depth = descent.frontMetres(seconds);
+        return spreadOf(descent, depth, descent.regime(depth), (r, c) -> descent.frontMetres(seconds, r, c))
+                .withValue(depth);
     }
 
     /// Gives the deepest that the front goes.
@@ -175,17 +167,6 @@ public final class Ink {
         }
         double start = descent.startMetres();
         return deepest.value() == start ? 0 : 1 - deepest.plus(-start).oddsUnder(depthMetres - start);
-    }
-
-    /// When the front is at a depth, or turns before it.
-    private static OptionalDouble findSecondsOrTurn(
-            Descent descent, double depthMetres, Regime regime, Coefficients coefficients) {
-        OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients);
-        double start = descent.startMetres();
-        double turn = start + (1 - NEAR_TURN) * (descent.deepestMetres(regime, coefficients) - start);
-        return seconds.isPresent() || !(turn > start && turn < depthMetres)
-                ? seconds
-                : descent.findSeconds(turn, regime, coefficients);
     }
 
     private static double reynolds(Release release) {
@@ -232,8 +213,7 @@ public final class Ink {
         Borders borders = Borders.of(descent, depthMetres);
         for (Regime other : Regime.values()) {
             double share = other == regime ? 0 : borders.share(other, regime);
-            boolean hasLaw = other != Regime.STREAM || descent.release().rowMetres() == 0;
-            if (share > 0 && hasLaw && law.find(other, Coefficients.USUAL).isPresent()) {
+            if (share > 0 && law.find(other, Coefficients.USUAL).isPresent()) {
                 estimate = estimate.covering(spreadAlone(descent, depthMetres, other, law), share);
             }
         }

@@ -121,8 +121,7 @@ final class Learning {
 
     private void readFront(Normal normal, int take, ReadTake.FrontReading front, int round) {
         ReadTake read = takes.get(take);
-        Regime regime = read.descent().regime(front.depthMetres());
-        Unknowns.Law law = Unknowns.seconds(read.descent(), front.depthMetres(), regime);
+        Unknowns.Law law = Unknowns.seconds(read.descent(), front.depthMetres());
         OptionalDouble found = law.find(at);
         if (found.isEmpty()) {
             return;
@@ -137,13 +136,13 @@ final class Learning {
         slopes[takeAt(take)] = scatter;
         slopes[takeAt(take) + 1] = start / share;
         slopes[COMMON_START] = start / share;
-        double depth = depthSlope(read.descent(), front.depthMetres(), regime) * front.deviationMetres();
+        double depth = depthSlope(read.descent(), front.depthMetres()) * front.deviationMetres();
         double time = front.deviationSeconds() / share;
         normal.read(slopes, value + off + known(slopes), WANDER * WANDER + time * time + depth * depth);
     }
 
     private double[] slopes(Unknowns.Law law) {
-        return Arrays.copyOf(Unknowns.slopes(law, Arrays.copyOf(at, Unknowns.COUNT)), count);
+        return Arrays.copyOf(law.slopes(Arrays.copyOf(at, Unknowns.COUNT)), count);
     }
 
     /// What the laws' unknowns, where they are, make of the value.
@@ -156,18 +155,17 @@ final class Learning {
     }
 
     /// How the logarithm of the time grows with depth, 1/m.
-    private static double depthSlope(Descent descent, double depth, Regime regime) {
+    private static double depthSlope(Descent descent, double depth) {
         double step = 0.05 * (depth - descent.startMetres());
-        OptionalDouble more = descent.findSeconds(depth + step, regime, Coefficients.USUAL);
-        OptionalDouble less = descent.findSeconds(depth - step, regime, Coefficients.USUAL);
+        OptionalDouble more = descent.findSeconds(depth + step);
+        OptionalDouble less = descent.findSeconds(depth - step);
         return more.isPresent() && less.isPresent()
                 ? Math.log(more.getAsDouble() / less.getAsDouble()) / (2 * step)
                 : 1 / (depth - descent.startMetres());
     }
 
     private void readWidth(Normal normal, ReadTake read, ReadTake.WidthReading width) {
-        Regime regime = read.descent().regime(width.depthMetres());
-        Unknowns.Law law = Unknowns.halfWidth(read.descent(), width.depthMetres(), regime);
+        Unknowns.Law law = Unknowns.halfWidth(read.descent(), width.depthMetres());
         double[] slopes = slopes(law);
         double value = Math.log(width.halfWidthMetres()) - law.find(at).orElseThrow();
         double share = width.deviationMetres() / width.halfWidthMetres();

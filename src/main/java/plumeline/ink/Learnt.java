@@ -63,18 +63,17 @@ public final class Learnt {
     /// @param depthMetres depth below the surface, m, > the start's
     /// @return what is known
     public Prediction predict(Descent descent, double depthMetres) {
-        Regime regime = descent.regime(depthMetres);
-        Prediction law = Ink.predict(descent, depthMetres, regime);
-        Unknowns.Law seconds = Unknowns.seconds(descent, depthMetres, regime);
-        if (!(law instanceof Prediction.Reached)
+        Prediction law = Ink.predict(descent, depthMetres);
+        Unknowns.Law seconds = Unknowns.seconds(descent, depthMetres);
+        if (!(law instanceof Prediction.Reached reached)
                 || seconds.find(learning.means()).isEmpty()) {
             return law;
         }
         return new Prediction.Reached(
-                regime,
+                reached.regime(),
                 estimate(seconds, takeVariance(descent, depthMetres)),
-                estimate(Unknowns.halfWidth(descent, depthMetres, regime), BILLOWS * BILLOWS),
-                estimate(Unknowns.dilution(descent, depthMetres, regime), 0).atLeast(1));
+                estimate(Unknowns.halfWidth(descent, depthMetres), BILLOWS * BILLOWS),
+                estimate(Unknowns.dilution(descent, depthMetres), 0).atLeast(1));
     }
 
     /// Gives the odds that the front comes to a depth within a span of time, in the next take.
@@ -104,10 +103,8 @@ public final class Learnt {
     /// @param depthMetres depth below the surface that the front comes to, m, > the start's
     /// @return 1 for as fast, 2 for half the time; without what one take is off by
     public Estimate pace(Descent descent, double depthMetres) {
-        Regime regime = descent.regime(depthMetres);
-        Estimate seconds = estimate(Unknowns.seconds(descent, depthMetres, regime), 0);
-        double usual =
-                descent.findSeconds(depthMetres, regime, Coefficients.USUAL).orElseThrow();
+        Estimate seconds = estimate(Unknowns.seconds(descent, depthMetres), 0);
+        double usual = descent.findSeconds(depthMetres).orElseThrow();
         return new Estimate(usual / seconds.value(), usual / seconds.high(), usual / seconds.low());
     }
 
@@ -141,16 +138,13 @@ public final class Learnt {
     }
 
     private static double seconds(Descent descent, double depthMetres) {
-        return Math.max(
-                1e-3,
-                descent.findSeconds(depthMetres, descent.regime(depthMetres), Coefficients.USUAL)
-                        .orElse(UNREACHED_SECONDS));
+        return Math.max(1e-3, descent.findSeconds(depthMetres).orElse(UNREACHED_SECONDS));
     }
 
     private Estimate estimate(Unknowns.Law law, double more) {
         double[] means = learning.means();
         double middle = law.find(means).orElseThrow();
-        double[] slopes = Unknowns.slopes(law, means);
+        double[] slopes = law.slopes(means);
         double variance = more + learning.variance(slopes);
         double ratio = Math.exp(Gauss.EIGHTY * Math.sqrt(variance));
         return new Estimate(Math.exp(middle), Math.exp(middle) / ratio, Math.exp(middle) * ratio);

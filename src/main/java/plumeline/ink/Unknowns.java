@@ -1,6 +1,8 @@
 package plumeline.ink;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /// What no table tells of a crew's ink, as numbers that are independent and standard normal before any take. The laws'
 /// coefficients follow from them; a pace is what is left, a factor on the time.
@@ -71,28 +73,81 @@ final class Unknowns {
     /// Something of which the logarithm is wanted; empty where there is none.
     interface Law {
         OptionalDouble find(double[] at);
+
+        /// How it changes with each unknown, there; zero where it has no value to either side.
+        default double[] slopes(double[] at) {
+            double[] slopes = new double[COUNT];
+            double[] moved = at.clone();
+            for (int i = 0; i < COUNT; i++) {
+                moved[i] = at[i] + STEP;
+                OptionalDouble more = find(moved);
+                moved[i] = at[i] - STEP;
+                OptionalDouble less = find(moved);
+                moved[i] = at[i];
+                if (more.isPresent() && less.isPresent()) {
+                    slopes[i] = (more.getAsDouble() - less.getAsDouble()) / (2 * STEP);
+                }
+            }
+            return slopes;
+        }
+    }
+
+    /// What the regimes' laws say together. Slopes are roots of mean squares: where one law goes over into another
+    /// nothing is surer than by either.
+    private record Blend(Borders borders, Function<Regime, Law> laws) implements Law {
+        @Override
+        public OptionalDouble find(double[] at) {
+            return borders.mean(regime -> laws.apply(regime).find(at));
+        }
+
+        @Override
+        public double[] slopes(double[] at) {
+            if (borders.isAlone()) {
+                return laws.apply(borders.regime()).slopes(at);
+            }
+            double[] means = new double[COUNT];
+            double[] squares = new double[COUNT];
+            for (Regime regime : Regime.values()) {
+                double weight = borders.weight(regime);
+                if (weight > 0) {
+                    double[] slopes = laws.apply(regime).slopes(at);
+                    for (int i = 0; i < COUNT; i++) {
+                        means[i] += weight * slopes[i];
+                        squares[i] += weight * slopes[i] * slopes[i];
+                    }
+                }
+            }
+            Arrays.setAll(squares, i -> Math.copySign(Math.sqrt(squares[i]), means[i]));
+            return squares;
+        }
     }
 
     /// The logarithm of the time when the front is at a depth, s.
-    static Law seconds(Descent descent, double depthMetres, Regime regime) {
+    static Law seconds(Descent descent, double depthMetres) {
         double way = depthMetres - descent.startMetres();
-        double pushShare = regime == Regime.PUFF ? pushShare(descent) : 0;
-        return at -> {
-            OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients(at));
+        Borders borders = Borders.of(descent, depthMetres);
+        double pushShare = borders.weight(Regime.PUFF) > 0 ? pushShare(descent) : 0;
+        return new Blend(borders, regime -> at -> {
+            OptionalDouble seconds = descent.findSeconds(depthMetres, regime, coefficients(at), borders);
             return seconds.isEmpty() || seconds.getAsDouble() <= 0
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Math.log(seconds.getAsDouble()) + logPace(at, regime, way, pushShare));
-        };
+        });
     }
 
     /// The logarithm of the front's half-width at a depth, m.
-    static Law halfWidth(Descent descent, double depthMetres, Regime regime) {
-        return at -> OptionalDouble.of(Math.log(descent.radiusMetres(depthMetres, regime, coefficients(at))));
+    static Law halfWidth(Descent descent, double depthMetres) {
+        return new Blend(
+                Borders.of(descent, depthMetres),
+                regime ->
+                        at -> OptionalDouble.of(Math.log(descent.radiusMetres(depthMetres, regime, coefficients(at)))));
     }
 
     /// The logarithm of the dilution at a depth.
-    static Law dilution(Descent descent, double depthMetres, Regime regime) {
-        return at -> OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at))));
+    static Law dilution(Descent descent, double depthMetres) {
+        return new Blend(
+                Borders.of(descent, depthMetres),
+                regime -> at -> OptionalDouble.of(Math.log(descent.dilution(depthMetres, regime, coefficients(at)))));
     }
 
     /// The logarithm of how much the half-width grows by over the way. A laminar thread's law has no such share, its
@@ -113,22 +168,5 @@ final class Unknowns {
                     3 * release.buoyancyMetres4PerSecond2() / (2 * Math.PI * (1 + ADDED_MASS) * alpha * alpha * alpha);
             return OptionalDouble.of(Math.log(square) / 2 - logPace(at, Regime.PUFF, TILT_METRES, 0));
         };
-    }
-
-    /// How a law changes with each unknown, there; zero where it has no value to either side.
-    static double[] slopes(Law law, double[] at) {
-        double[] slopes = new double[COUNT];
-        double[] moved = at.clone();
-        for (int i = 0; i < COUNT; i++) {
-            moved[i] = at[i] + STEP;
-            OptionalDouble more = law.find(moved);
-            moved[i] = at[i] - STEP;
-            OptionalDouble less = law.find(moved);
-            moved[i] = at[i];
-            if (more.isPresent() && less.isPresent()) {
-                slopes[i] = (more.getAsDouble() - less.getAsDouble()) / (2 * STEP);
-            }
-        }
-        return slopes;
     }
 }

@@ -321,9 +321,7 @@ public final class InkShots {
                 .map(Quantity::si)
                 .orElse(stage.retime().framesPerSecond());
         double kept = rate / Math.ceil(rate / MOST_FRAMES_PER_SECOND - 1e-9);
-        double depth = waters.depthMetres();
-        double floor = descent.findSeconds(depth, descent.regime(depth), Coefficients.USUAL)
-                .orElse(FARTHEST_SECONDS);
+        double floor = descent.findSeconds(waters.depthMetres()).orElse(FARTHEST_SECONDS);
         return new InkShot.Timing(kept, startSeconds, shotSeconds() - startSeconds, floor);
     }
 }

@@ -259,7 +259,7 @@ final class InkTest {
         assertThat(reached.radiusMetres().value()).isCloseTo(0.0015 + 0.156 * 0.12, within(1e-9));
         assertThat(reached.radiusMetres().high()).isGreaterThan(0.25 * 0.12);
         Estimate ahead =
-                Ink.aheadMetres(new Descent(release, 0), reached.seconds().value(), Regime.STREAM);
+                Ink.aheadMetres(new Descent(release, 0), reached.seconds().value());
         assertThat(ahead.high()).isGreaterThan(0.25 * 0.12);
     }
 
@@ -325,11 +325,11 @@ final class InkTest {
     void touch_isTheFrontsHalfWidthThen() {
         Descent descent = new Descent(new Release(1e-5, 0.5, 0.1, 0, NU), 0);
         double seconds = descent.findSeconds(0.16, Regime.PUFF, USUAL).orElseThrow();
-        Estimate ahead = Ink.aheadMetres(descent, seconds, Regime.PUFF);
+        Estimate ahead = Ink.aheadMetres(descent, seconds);
         // d = r0 + α z: about 5 cm for 10 ml and 16 cm.
         assertThat(ahead.value()).isCloseTo(0.013365 + 0.25 * 0.16, within(1e-6));
         assertThat(ahead.low()).isLessThan(ahead.value());
-        assertThat(Ink.frontMetres(descent, seconds, Regime.PUFF).value()).isCloseTo(0.16, within(1e-9));
+        assertThat(Ink.frontMetres(descent, seconds).value()).isCloseTo(0.16, within(1e-9));
     }
 
     @Test

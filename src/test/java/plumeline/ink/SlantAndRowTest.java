@@ -161,11 +161,11 @@ final class SlantAndRowTest {
     @Test
     void touch_countsTheWayAside() {
         Descent descent = tilted(30, 0.5, 0.4);
-        double seconds = descent.findSeconds(0.1, Regime.PUFF, USUAL).orElseThrow();
-        assertThat(Ink.aheadMetres(descent, seconds, Regime.PUFF).value())
+        double seconds = descent.findSeconds(0.1).orElseThrow();
+        assertThat(Ink.aheadMetres(descent, seconds).value())
                 .isCloseTo(
-                        descent.radiusMetres(0.1, Regime.PUFF, USUAL)
-                                + Ink.asideMetres(descent, 0.1, Regime.PUFF).value(),
+                        descent.radiusMetres(0.1)
+                                + Ink.asideMetres(descent, 0.1).value(),
                         within(1e-6));
     }
 

@@ -97,7 +97,12 @@ final class SyntheticTakes {
         }
         // Long enough that it still flows when the front has gone 20 cm.
         double bore = random.nextBoolean() ? between(0.003, 0.008) : between(0.015, 0.025);
-        return new Descent(Release.ofSqueeze(20 * volume, reduced, bore, between(8, 20), NU), depth);
+        var stream = new Descent(Release.ofSqueeze(20 * volume, reduced, bore, between(8, 20), NU), depth);
+        return isStream(stream, 0.04) && isStream(stream, 0.20) ? stream : descent();
+    }
+
+    private static boolean isStream(Descent descent, double way) {
+        return Borders.of(descent, descent.startMetres() + way).weight(Regime.STREAM) == 1;
     }
 
     /// The same with one or all of volume, weight and nozzle changed by up to a factor of two.

@@ -7,7 +7,6 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
-import plumeline.ink.Coefficients;
 import plumeline.ink.Descent;
 import plumeline.ink.Release;
 
@@ -27,8 +26,7 @@ public class InkBench {
             double seconds = 0.1 + 3.9 * (i % 40) / 39;
             double depth = 0.05 + 0.2 * (i / 40) / 24;
             var descent = new Descent(Release.ofSqueeze(1e-5, 0.5, 0.004, seconds, 1e-6), -0.01);
-            sum += descent.findSeconds(depth, descent.regime(depth), Coefficients.USUAL)
-                    .orElse(0);
+            sum += descent.findSeconds(depth).orElse(0);
         }
         return sum;
     }

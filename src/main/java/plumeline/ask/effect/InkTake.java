@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.ink.Arrival;
-import plumeline.ink.Coefficients;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.ink.FrontFit;
@@ -78,7 +77,7 @@ final class InkTake {
         /// How far aside of the nozzle the front is at the thing's top, where a law knows it.
         Optional<Estimate> findAside() {
             return law instanceof Prediction.Reached
-                    ? Optional.of(Ink.asideMetres(inputs.descent, inputs.topMetres, regime))
+                    ? Optional.of(Ink.asideMetres(inputs.descent, inputs.topMetres))
                     : Optional.empty();
         }
 
@@ -97,7 +96,7 @@ final class InkTake {
 
     static Found answer(Inputs inputs) {
         Regime regime = inputs.descent.regime(inputs.topMetres);
-        Prediction law = Ink.predict(inputs.descent, inputs.topMetres, regime);
+        Prediction law = Ink.predict(inputs.descent, inputs.topMetres);
         Arrival top = arrival(inputs, inputs.topMetres, law);
         Arrival floor = arrival(inputs, inputs.floorMetres, Ink.predict(inputs.descent, inputs.floorMetres));
         if (top instanceof Arrival.At(Estimate first) && floor instanceof Arrival.At(Estimate last)) {
@@ -132,16 +131,12 @@ final class InkTake {
         }
         if (FrontFit.isPossible(inputs.readings)) {
             double depth = FrontFit.of(inputs.readings).frontMetres(seconds).value();
-            double lawsTime = inputs.descent
-                    .findSeconds(depth, found.regime, Coefficients.USUAL)
-                    .orElse(0);
-            return lawsTime > 0
-                    ? new Touch.At(Ink.aheadMetres(inputs.descent, lawsTime, found.regime), depth)
-                    : new Touch.Unknown();
+            double lawsTime = inputs.descent.findSeconds(depth).orElse(0);
+            return lawsTime > 0 ? new Touch.At(Ink.aheadMetres(inputs.descent, lawsTime), depth) : new Touch.Unknown();
         }
         double lawSeconds = seconds / found.scale();
-        double depth = inputs.descent.frontMetres(lawSeconds, found.regime, Coefficients.USUAL);
-        return new Touch.At(Ink.aheadMetres(inputs.descent, lawSeconds, found.regime), depth);
+        double depth = inputs.descent.frontMetres(lawSeconds);
+        return new Touch.At(Ink.aheadMetres(inputs.descent, lawSeconds), depth);
     }
 
     /// When the front would be at the thing's top after a change, as many times the law's time as now.

@@ -128,7 +128,7 @@ final class InkTries {
     }
 
     /// Finds the setting, nearest to the present one, for which the front comes at the time wanted; empty where none
-    /// does. Looks where the time passes the one wanted, and beside it: from one regime to another times jump.
+    /// does. Looks where the time passes the one wanted, at the settings to either side.
     private OptionalDouble find(double wanted, Steps steps, double now, DoubleFunction<Descent> change) {
         OptionalDouble best = OptionalDouble.empty();
         for (int part = 0; part < PARTS; part++) {

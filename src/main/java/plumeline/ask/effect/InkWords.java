@@ -6,13 +6,11 @@ import java.util.Optional;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Words;
 import plumeline.ink.Arrival;
-import plumeline.ink.Coefficients;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.ink.FrontFit;
 import plumeline.ink.Ink;
 import plumeline.ink.Prediction;
-import plumeline.ink.Regime;
 import plumeline.ink.Release;
 import plumeline.quantity.Print;
 import plumeline.roots.Roots;
@@ -190,30 +188,27 @@ final class InkWords {
         }
         double ahead = inputs.aheadMetres().getAsDouble();
         String at = "At " + words.length(ahead) + " ahead the ink ";
-        if (ahead <= reach(inputs.topMetres(), found.regime())) {
+        if (ahead <= reach(inputs.topMetres())) {
             because.add(at + "is as wide as the gap before it is down at the thing's top: it falls onto it.");
             return;
         }
-        double floor = reach(inputs.floorMetres(), found.regime());
+        double floor = reach(inputs.floorMetres());
         if (floor < ahead) {
             because.add(at + "passes without touching the thing, by the usual width.");
             return;
         }
-        double touches =
-                Roots.end(depth -> reach(depth, found.regime()) < ahead, inputs.topMetres(), inputs.floorMetres());
+        double touches = Roots.end(depth -> reach(depth) < ahead, inputs.topMetres(), inputs.floorMetres());
         because.add(at + "touches it " + words.length(touches) + " down, if it is so tall.");
     }
 
     /// How far it comes toward the thing at a depth.
-    private double reach(double depth, Regime regime) {
-        return descent.radiusMetres(depth, regime, Coefficients.USUAL)
-                + descent.asideMetres(depth, regime, Coefficients.USUAL);
+    private double reach(double depth) {
+        return descent.radiusMetres(depth) + descent.asideMetres(depth);
     }
 
     private void sayGlass() {
         if (found.law() instanceof Prediction.Reached && found.floor() instanceof Arrival.At) {
-            double radius = descent.radiusMetres(
-                    inputs.floorMetres(), descent.regime(inputs.floorMetres()), Coefficients.USUAL);
+            double radius = descent.radiusMetres(inputs.floorMetres());
             because.add("At the floor it is " + words.length(radius) + " to each side: keep the front glass "
                     + words.length(radius + GLASS_METRES) + " or more before the nozzle.");
         }
