@@ -99,13 +99,17 @@ record Mirrors(Shot shot, int thing) {
         return isBefore(scene) ? seen(scene).listStripes(heightMetres, emitter) : List.of();
     }
 
-    /// What is said of the finish: satin blurs, and one that isn't written is taken for gloss.
+    /// What is said of a finish that isn't written, and of one that blurs.
+    String assumed() {
+        return !placed().thing().written().has("finish")
+                ? " Taken as glossy: write its finish."
+                : finish().equals("satin") ? " Satin blurs it. Try the lamp on it." : "";
+    }
+
+    /// The same, and how far satin blurs a light at a height.
     String finishWords(Scene scene, double heightMetres, Emitter emitter) {
-        if (!placed().thing().written().has("finish")) {
-            return " Taken as glossy: write its finish.";
-        }
         if (!finish().equals("satin") || !isBefore(scene)) {
-            return "";
+            return assumed();
         }
         return seen(scene).listSatinStripes(heightMetres, emitter, SATIN).stream()
                 .max(Comparator.comparingDouble(Stripe::wide))
