@@ -1,13 +1,24 @@
 package plumeline.draw;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plumeline.lit.Reflections;
+import plumeline.lit.Unrolled;
 import plumeline.plan.PlacedLight;
 import plumeline.quantity.Print;
+import plumeline.sketch.Box;
+import plumeline.sketch.Labels;
+import plumeline.sketch.Lettering;
+import plumeline.sketch.Markup;
+import plumeline.sketch.Page;
+import plumeline.sketch.Pen;
+import plumeline.sketch.Shapes;
+import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
@@ -81,8 +92,8 @@ record LabelLamps(Stage stage, MarkBook marks, Scene first, Scene last, Print pr
     }
 
     private Image image(int lamp, Mantle mantle, Reflections.Seen start, Reflections.Seen there) {
-        Unrolled now = Unrolled.of(mantle, start.lamps().get(lamp));
-        Unrolled then = Unrolled.of(mantle, there.lamps().get(lamp));
+        Unrolled now = unrolled(mantle, start.lamps().get(lamp));
+        Unrolled then = unrolled(mantle, there.lamps().get(lamp));
         boolean isSame = now.isLike(then);
         String name = stage.shot().lights().get(lamp).name();
         boolean isOff = first.beams().get(lamp).level() == 0;
@@ -90,6 +101,10 @@ record LabelLamps(Stage stage, MarkBook marks, Scene first, Scene last, Print pr
                 ? name + " is off"
                 : name + " " + where(now, mantle) + (isSame ? "" : ", at the end " + where(then, mantle));
         return new Image(name, now, isSame ? Optional.empty() : Optional.of(then), words);
+    }
+
+    private static Unrolled unrolled(Mantle mantle, List<Reflections.Row> rows) {
+        return Unrolled.of(rows, mantle.solid(), mantle.radiusMetres());
     }
 
     private String where(Unrolled image, Mantle mantle) {
@@ -110,5 +125,106 @@ record LabelLamps(Stage stage, MarkBook marks, Scene first, Scene last, Print pr
 
     private String side(double metres) {
         return print.lengthNumber(metres, Print.Hand.TAPE).replace('-', '−');
+    }
+
+    /// Mirror images of lamps on an unrolled mantle on a page: hatched as at the shot's start, each lamp with its own
+    /// spacing; dashed as at its end, where that differs.
+    ///
+    /// @param mantle the mantle
+    /// @param box its rectangle on the page
+    /// @param images lamp by lamp
+    record Bands(Mantle mantle, Box box, List<Image> images) {
+        private static final double[] HATCHES = {6, 10, 14, 18};
+
+        /// From here on a name has a leader, pixels.
+        private static final double LED = 30;
+
+        private static final double FARTHEST = 150;
+
+        Bands {
+            images = List.copyOf(images);
+        }
+
+        void draw(Page page, Labels labels) {
+            for (int i = 0; i < images.size(); i++) {
+                Image image = images.get(i);
+                Markup group = page.group("mirrored." + image.lamp());
+                double step = HATCHES[i % HATCHES.length];
+                for (Unrolled.Patch patch : image.start().listPatches()) {
+                    List<Spot> ring = ring(patch);
+                    group.add(
+                            Shapes.lines(Pen.HATCH, Hatching.over(List.of(ring), List.of(), box, step, spot -> true)),
+                            Shapes.closed(Pen.EDGE, ring));
+                    keep(ring, labels);
+                }
+                image.end().stream().flatMap(end -> end.listPatches().stream()).forEach(patch -> {
+                    List<Spot> ring = ring(patch);
+                    group.add(Shapes.closed(Pen.HIDDEN, ring));
+                    keep(ring, labels);
+                });
+            }
+        }
+
+        private static void keep(List<Spot> ring, Labels labels) {
+            for (int i = 0; i < ring.size(); i++) {
+                labels.keepLine(new Stretch(ring.get(i), ring.get((i + 1) % ring.size())));
+            }
+        }
+
+        /// Names each on or beside its largest part, with a leader to it.
+        ///
+        /// @param beside spots beside the mantle for a name, by its text and the height on the page it belongs
+        /// to
+        void letter(Page page, Labels labels, Beside beside, double width) {
+            for (Image image : images) {
+                List<Unrolled.Patch> patches = image.start().listPatches();
+                boolean isAtEnd = patches.isEmpty() && image.end().isPresent();
+                List<Unrolled.Patch> named = isAtEnd ? image.end().get().listPatches() : patches;
+                if (named.isEmpty()) {
+                    continue;
+                }
+                List<String> words = List.of(Lettering.fitted(image.lamp(), width / 4) + (isAtEnd ? ", end" : ""));
+                Spot anchor = middle(named.getFirst());
+                List<Spot> spots = new ArrayList<>(List.of(anchor));
+                spots.addAll(Labels.around(anchor, words, 8, FARTHEST));
+                spots.addAll(beside.spots(words, anchor.y()));
+                labels.place(page.id("name.mirrored." + image.lamp()), words, anchor, spots, LED);
+            }
+        }
+
+        /// Where a name may stand beside the mantle.
+        @FunctionalInterface
+        interface Beside {
+            List<Spot> spots(List<String> words, double level);
+        }
+
+        private Spot spot(double acrossMetres, double heightMetres) {
+            double pixelsPerMetre = box.width() / mantle.acrossMetres();
+            return new Spot(
+                    box.middle().x() + acrossMetres * pixelsPerMetre,
+                    box.bottom() - (heightMetres - mantle.lowMetres()) * pixelsPerMetre);
+        }
+
+        private List<Spot> ring(Unrolled.Patch patch) {
+            List<Spot> ring = new ArrayList<>();
+            for (int i = 0; i < patch.spans().size(); i++) {
+                ring.add(spot(
+                        patch.spans().get(i).fromMetres(), patch.heightsMetres().get(i)));
+            }
+            for (int i = patch.spans().size() - 1; i >= 0; i--) {
+                ring.add(spot(
+                        patch.spans().get(i).toMetres(), patch.heightsMetres().get(i)));
+            }
+            return ring;
+        }
+
+        /// The middle of its middle row.
+        private Spot middle(Unrolled.Patch patch) {
+            int half = patch.spans().size() / 2;
+            Unrolled.Span span = patch.spans().get(half);
+            return spot(
+                    (span.fromMetres() + span.toMetres()) / 2,
+                    patch.heightsMetres().get(half));
+        }
     }
 }

@@ -56,6 +56,46 @@ final class UnrolledLabel {
     /// A stretch that is bracketed.
     private record Bracket(String when, Mantle.Facing facing, Pen pen) {}
 
+    /// A thing whose label is drawn, with those that are the same and turned alike.
+    ///
+    /// @param index the thing's place in the scene
+    /// @param mantle what carries its label
+    /// @param alike the others
+    private record Labelled(int index, Mantle mantle, List<Integer> alike) {
+        /// Labelled things, those of one kind and turn together.
+        private static List<Labelled> list(ShotAnswer answer) {
+            Stage stage = answer.posed().stages().getFirst().stage();
+            Scene scene = stage.scene(answer.posed().values(), 0);
+            List<Labelled> all = new ArrayList<>();
+            for (int i = 0; i < scene.things().size(); i++) {
+                Placed placed = stage.shot().placed().get(i);
+                double turn = scene.things().get(i).pose().turnRadians();
+                Optional<Labelled> same = all.stream()
+                        .filter(other -> stage.shot()
+                                        .placed()
+                                        .get(other.index())
+                                        .thing()
+                                        .reference()
+                                        .equals(placed.thing().reference())
+                                && Math.abs(scene.things()
+                                                        .get(other.index())
+                                                        .pose()
+                                                        .turnRadians()
+                                                - turn)
+                                        < 1e-9)
+                        .findFirst();
+                if (same.isPresent()) {
+                    same.get().alike().add(i);
+                    continue;
+                }
+                int index = i;
+                Mantle.find(placed.thing(), scene.things().get(i).solid())
+                        .ifPresent(mantle -> all.add(new Labelled(index, mantle, new ArrayList<>())));
+            }
+            return all;
+        }
+    }
+
     private final Stage stage;
     private final Scene first;
     private final Scene last;
@@ -117,7 +157,7 @@ final class UnrolledLabel {
         drawHeading();
         drawBands(brackets);
         Labels labels = new Labels(new Box(0, Lettering.LINE, WIDTH, mantle.bottom() + BELOW));
-        LampBands mirrored = new LampBands(of, mantle, seen.images());
+        LabelLamps.Bands mirrored = new LabelLamps.Bands(of, mantle, seen.images());
         mirrored.draw(page, labels);
         drawMantle();
         for (int i = 0; i < brackets.size(); i++) {

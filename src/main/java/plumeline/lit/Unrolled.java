@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.lit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,12 +7,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
-import plumeline.lit.Reflections;
 
-/// A lamp's mirror image on an unrolled mantle.
+/// A lamp's mirror image on a thing's side, unrolled: round the axis of a round thing, or a box's front face.
 ///
 /// @param rows what of each height it takes, the lowest first
-record Unrolled(List<Row> rows) {
+public record Unrolled(List<Row> rows) {
     private static final double ON_METRES = 1e-6;
 
     /// What is off by less is the same on paper.
@@ -22,8 +21,9 @@ record Unrolled(List<Row> rows) {
     ///
     /// @param heightMetres above the base
     /// @param spans from left to right on paper; one that runs over the seam is parted there
-    record Row(double heightMetres, List<Span> spans) {
-        Row {
+    public record Row(double heightMetres, List<Span> spans) {
+        /// Copies the list.
+        public Row {
             spans = List.copyOf(spans);
         }
     }
@@ -32,7 +32,7 @@ record Unrolled(List<Row> rows) {
     ///
     /// @param fromMetres where it begins, to the right of the label's middle along the unrolled mantle
     /// @param toMetres where it ends, not below
-    record Span(double fromMetres, double toMetres) {
+    public record Span(double fromMetres, double toMetres) {
         private boolean isLike(Span other) {
             return Math.abs(fromMetres - other.fromMetres) < SAME_METRES
                     && Math.abs(toMetres - other.toMetres) < SAME_METRES;
@@ -47,7 +47,7 @@ record Unrolled(List<Row> rows) {
     ///
     /// @param heightsMetres its heights, rising
     /// @param spans its stretch at each
-    record Patch(List<Double> heightsMetres, List<Span> spans) {
+    public record Patch(List<Double> heightsMetres, List<Span> spans) {
         private void add(double heightMetres, Span span) {
             heightsMetres.add(heightMetres);
             spans.add(span);
@@ -63,23 +63,30 @@ record Unrolled(List<Row> rows) {
         }
     }
 
-    Unrolled {
+    /// Copies the list.
+    public Unrolled {
         rows = List.copyOf(rows);
     }
 
-    static Unrolled of(Mantle mantle, List<Reflections.Row> rows) {
+    /// Unrolls what is seen of a lamp.
+    ///
+    /// @param rows what is seen of it
+    /// @param solid the thing's form
+    /// @param radiusMetres at which it is unrolled; of no account for a box
+    /// @return the image
+    public static Unrolled of(List<Reflections.Row> rows, Solid solid, double radiusMetres) {
         return new Unrolled(rows.stream()
                 .map(row -> new Row(
                         row.heightMetres(),
                         row.stretches().stream()
-                                .flatMap(stretch -> spans(mantle, stretch).stream())
+                                .flatMap(stretch -> spans(stretch, solid, radiusMetres).stream())
                                 .toList()))
                 .toList());
     }
 
     /// On a box what lies on its front face.
-    private static List<Span> spans(Mantle mantle, Reflections.Stretch stretch) {
-        if (mantle.solid() instanceof Solid.Box box) {
+    private static List<Span> spans(Reflections.Stretch stretch, Solid solid, double radiusMetres) {
+        if (solid instanceof Solid.Box box) {
             double front = -box.depthMetres() / 2 + ON_METRES;
             return stretch.from().y() < front && stretch.to().y() < front
                     ? List.of(new Span(
@@ -96,7 +103,7 @@ record Unrolled(List<Row> rows) {
             double left = Math.max(from + turn, -Math.PI);
             double right = Math.min(to + turn, Math.PI);
             if (left < right) {
-                spans.add(new Span(left * mantle.radiusMetres(), right * mantle.radiusMetres()));
+                spans.add(new Span(left * radiusMetres, right * radiusMetres));
             }
         }
         spans.sort(Comparator.comparingDouble(Span::fromMetres));
@@ -107,12 +114,18 @@ record Unrolled(List<Row> rows) {
         return Math.atan2(own.x(), -own.y());
     }
 
-    boolean isEmpty() {
+    /// Tells whether nothing is seen of the lamp.
+    ///
+    /// @return whether no row has a stretch
+    public boolean isEmpty() {
         return rows.stream().allMatch(row -> row.spans().isEmpty());
     }
 
-    /// Whether another is the same on paper, row by row of those that both have.
-    boolean isLike(Unrolled other) {
+    /// Tells whether another is the same on paper, each row as the nearest one there.
+    ///
+    /// @param other another image
+    /// @return whether no edge differs by half a millimetre
+    public boolean isLike(Unrolled other) {
         return rows.stream().allMatch(row -> isLike(row.spans(), other.at(row.heightMetres())));
     }
 
@@ -121,16 +134,21 @@ record Unrolled(List<Row> rows) {
                 && IntStream.range(0, one.size()).allMatch(i -> one.get(i).isLike(other.get(i)));
     }
 
-    /// What it takes of the row nearest to a height.
-    List<Span> at(double heightMetres) {
+    /// Gives what it takes of the row nearest to a height.
+    ///
+    /// @param heightMetres above the base
+    /// @return from left to right
+    public List<Span> at(double heightMetres) {
         return rows.stream()
                 .min(Comparator.comparingDouble(row -> Math.abs(row.heightMetres() - heightMetres)))
                 .map(Row::spans)
                 .orElse(List.of());
     }
 
-    /// Its connected parts, the largest first.
-    List<Patch> listPatches() {
+    /// Lists its connected parts.
+    ///
+    /// @return the largest first
+    public List<Patch> listPatches() {
         List<Patch> patches = new ArrayList<>();
         List<Patch> open = List.of();
         for (Row row : rows) {
