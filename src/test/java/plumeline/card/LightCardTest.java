@@ -153,7 +153,7 @@ final class LightCardTest {
     }
 
     @Test
-    void inATank_lightIsNotKnown_andMainsAreNearWater() {
+    void inATank_lightIsFollowed_andMainsAreNearWater() {
         assertThat(String.join(" ", CARD.cautions()))
                 .contains("sandbag", "Hot lamps", "Light in eyes", "Mains", "licensed")
                 .doesNotContain("water")
@@ -164,6 +164,6 @@ final class LightCardTest {
                         "frames: 24\n",
                         "lights: {key: {light: bulb, at: [0 mm, -900 mm, 100 mm], aim: hero}}\n    frames: 24\n"));
         assertThat(wet.cautions()).anyMatch(text -> text.startsWith("Mains near water"));
-        assertThat(read(wet, "key")).isEqualTo("not known: its light comes through the tank");
+        assertThat(read(wet, "key")).isEqualTo("1000 lx ± 15 %");
     }
 }
