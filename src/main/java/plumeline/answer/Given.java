@@ -27,16 +27,20 @@ public final class Given {
         this.ledger = ledger;
     }
 
-    static Given of(Node.Mapping root) {
-        return moving(root, Map.of());
+    /// An input as it was written, with the files that lie beside it.
+    static Given of(Node.Mapping root, Beside beside) {
+        return of(new Ledger(root, beside.once(), Map.of()));
     }
 
-    /// The same input with quantities moved.
+    private static Given of(Ledger ledger) {
+        return new Given(Values.of(ledger.root, "", ledger), ledger);
+    }
+
+    /// The whole input anew with quantities moved.
     ///
     /// @param movedSi their new values, SI, by path
-    static Given moving(Node.Mapping root, Map<String, Double> movedSi) {
-        Ledger ledger = new Ledger(root, movedSi);
-        return new Given(Values.of(root, "", ledger), ledger);
+    Given moving(Map<String, Double> movedSi) {
+        return of(new Ledger(ledger.root, ledger.beside, movedSi));
     }
 
     /// Gets a quantity.
@@ -138,6 +142,15 @@ public final class Given {
             ledger.assumed.add(new Assumed(values.path(key), new Value.Word(otherwise), why));
         }
         return values.text(key, otherwise);
+    }
+
+    /// Looks up the file that a key names.
+    ///
+    /// @param key a key that must be there
+    /// @param mostBytes how many bytes are wanted of it at most, ≥ 0
+    /// @return its first bytes, or why there are none
+    public Beside.File file(String key, int mostBytes) {
+        return ledger.beside.find(values.text(key), mostBytes);
     }
 
     /// Gets a map.
@@ -262,7 +275,7 @@ public final class Given {
     }
 
     private double at(ToDoubleFunction<Given> law, String path, double si) {
-        return law.applyAsDouble(moving(ledger.root, Map.of(path, si)));
+        return law.applyAsDouble(moving(Map.of(path, si)));
     }
 
     /// Inches where more lengths were written in inches or feet than otherwise; lens and sensor are in mm anywhere.
@@ -272,6 +285,7 @@ public final class Given {
 
     private static final class Ledger implements Values.Lookup {
         private final Node.Mapping root;
+        private final Beside beside;
         private final Map<String, Double> movedSi;
         private final List<Assumed> assumed = new ArrayList<>();
         private final List<Problem> problems = new ArrayList<>();
@@ -279,8 +293,9 @@ public final class Given {
         private int imperial;
         private int metric;
 
-        private Ledger(Node.Mapping root, Map<String, Double> movedSi) {
+        private Ledger(Node.Mapping root, Beside beside, Map<String, Double> movedSi) {
             this.root = root;
+            this.beside = beside;
             this.movedSi = movedSi;
         }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.answer.Given.Ends;
-import plumeline.text.Node;
 
 /// Moves the inputs that have a spread and answers again, to see what it does.
 ///
@@ -16,12 +15,12 @@ final class Moves<I> {
     private static final double MOST_MOVED = 0.05;
 
     private final Inquiry<I> inquiry;
-    private final Node.Mapping map;
+    private final Given given;
     private final double[] settled;
 
-    Moves(Inquiry<I> inquiry, Node.Mapping map, double[] settled) {
+    Moves(Inquiry<I> inquiry, Given given, double[] settled) {
         this.inquiry = inquiry;
-        this.map = map;
+        this.given = given;
         this.settled = settled;
     }
 
@@ -67,7 +66,7 @@ final class Moves<I> {
 
     /// The answer with inputs moved; empty where that is refused.
     private Optional<Draft> moved(Map<String, Double> si) {
-        Given there = Given.moving(map, si);
+        Given there = given.moving(si);
         I inputs = inquiry.read(there);
         return there.problems().isEmpty() ? Optional.of(inquiry.vary(inputs, settled)) : Optional.empty();
     }

@@ -50,12 +50,22 @@ public final class Question {
         return inquiry.example();
     }
 
-    /// Answers an input.
+    /// Answers an input beside which nothing lies.
     ///
     /// @param bytes YAML or JSON in UTF-8
     /// @param file its name, as messages say it
     /// @return the answer, or every problem of the input
     public Outcome answer(byte[] bytes, String file) {
+        return answer(bytes, file, Beside.NOTHING);
+    }
+
+    /// Answers an input.
+    ///
+    /// @param bytes YAML or JSON in UTF-8
+    /// @param file its name, as messages say it
+    /// @param beside the files that it may name
+    /// @return the answer, or every problem of the input
+    public Outcome answer(byte[] bytes, String file, Beside beside) {
         Document document = Document.read(bytes, file);
         Optional<Node> root = document.findRoot();
         if (root.isEmpty()) {
@@ -67,11 +77,10 @@ public final class Question {
         if (!problems.isEmpty() || !(root.get() instanceof Node.Mapping map)) {
             return new Outcome.Refused(problems.isEmpty() ? nothing(file) : problems);
         }
-        return answer(inquiry, map);
+        return answer(inquiry, Given.of(map, beside));
     }
 
-    private static <I> Outcome answer(Inquiry<I> inquiry, Node.Mapping map) {
-        Given given = Given.of(map);
+    private static <I> Outcome answer(Inquiry<I> inquiry, Given given) {
         I inputs = inquiry.read(given);
         if (!given.problems().isEmpty()) {
             return new Outcome.Refused(Problem.merge(given.problems(), List.of()));
@@ -81,7 +90,7 @@ public final class Question {
         Draft draft = inquiry.answer(inputs, settled, words);
         Spreads spreads = new Spreads(draft);
         if (!given.spreads().isEmpty()) {
-            new Moves<>(inquiry, map, settled).addTo(spreads, given.spreads());
+            new Moves<>(inquiry, given, settled).addTo(spreads, given.spreads());
         }
         List<Assumed> assumed = new ArrayList<>(given.assumed());
         assumed.addAll(draft.assumed());

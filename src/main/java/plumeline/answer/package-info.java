@@ -10,7 +10,8 @@
 /// normal. `low` and `high` bound the middle 80 % so found. The interval of a law itself
 /// ([plumeline.answer.Course.OfLaw]) is added likewise, in logarithms.
 ///
-/// No input or output here: files arrive as bytes. What is asked, physics and plans are not known here.
+/// No input or output here: files arrive as bytes, those that a question names through [plumeline.answer.Beside]. What
+/// is asked, physics and plans are not known here.
 @NullMarked
 package plumeline.answer;
 

@@ -26,7 +26,8 @@ import plumeline.stage.TankFill;
 import plumeline.want.Suspension;
 import plumeline.wet.CarriedTank;
 
-/// The cards of a shot: its tank's, its ink's, one for each thing that shall be in the water, one for each that hangs.
+/// The cards of a shot: its tank's, its ink's, one for each thing that shall be in the water, one for each that hangs,
+/// its lamps'.
 public final class Cards {
     private final Plan plan;
     private final ShotAnswer answer;
@@ -44,9 +45,9 @@ public final class Cards {
     /// @param plan the shot's plan
     /// @param answer the findings on the shot
     /// @param unit the papers' unit of length
-    /// @return the tank card first, then the recipe card, float cards, hang cards; none where the shot has neither
-    /// tank nor
-    ///     ink nor lines
+    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card; none where the
+    /// shot
+    ///     has neither tank nor ink nor lines nor lamps
     public static List<Card> of(Plan plan, ShotAnswer answer, PaperUnit unit) {
         Cards cards = new Cards(plan, answer, unit);
         List<Card> all = new ArrayList<>();
@@ -54,6 +55,7 @@ public final class Cards {
         cards.addInk(all);
         cards.addFloats(all);
         cards.addHangs(all);
+        cards.addLights(all);
         return all;
     }
 
@@ -154,6 +156,15 @@ public final class Cards {
             }
         }
         all.addAll(cards.values());
+    }
+
+    private void addLights(List<Card> all) {
+        if (!stages().getFirst().shot().lights().isEmpty()) {
+            List<LightCard.Run> runs = answer.posed().stages().stream()
+                    .map(run -> new LightCard.Run(run.pass(), run.stage(), start(run.stage())))
+                    .toList();
+            all.add(new LightCard(id("light"), runs, plan.film().rate(), this::isOpen, print).card());
+        }
     }
 
     private Card hang(Stage stage, int thing, int number) {

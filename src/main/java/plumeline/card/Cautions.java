@@ -33,7 +33,6 @@ public final class Cautions {
         boolean hasTank = shot.findTank().isPresent();
         boolean isInked =
                 shot.findRelease().filter(Release.OfInk.class::isInstance).isPresent();
-        boolean lit = !shot.lights().isEmpty();
         if (hasTank) {
             all.add(new Caution(
                     "glass, water, mains, a heavy tank",
@@ -46,14 +45,10 @@ public final class Cautions {
                             + " leads; switch"
                             + " off before a hand goes into the water."));
         }
-        if (lit) {
+        if (!shot.lights().isEmpty()) {
             all.add(new Caution(
-                    "hot lamps",
-                    "Lamps get hot: gloves for barn doors and glass, a hand's breadth from cloth and paper, stands"
-                            + " weighted, cool down before rigging."));
-            all.add(new Caution(
-                    "light in eyes",
-                    "Nobody looks into a lamp; say before switching on or flashing, warn of alternating light."));
+                    "hot lamps, light in eyes",
+                    "The light card begins with them: read them out before a lamp is switched on."));
         }
         if (shot.moves().stream()
                 .anyMatch(move -> move.machine().isPresent() || move.travel().isPresent())) {
@@ -78,6 +73,26 @@ public final class Cautions {
         }
         all.add(new Caution(
                 "stands and cables", "Weigh stands down, tape cables where anyone walks, keep the way out clear."));
+        return all;
+    }
+
+    /// What a light card begins with.
+    static List<String> ofLamps(boolean hasTank) {
+        List<String> all = new ArrayList<>(List.of(
+                "Stands: a sandbag on each, over a leg that points where the lamp leans; no higher than needed; what"
+                        + " reaches over the set or a head has a second line. Cables taped where anyone walks.",
+                "Hot lamps: gloves for barn doors and glass, a hand's breadth and more from cloth, paper and gel,"
+                        + " nobody leaves them on alone, cool down before rigging.",
+                "Light in eyes: nobody looks into a lamp; say before switching on or flashing, warn of alternating"
+                        + " light.",
+                "Mains: whole plugs and cords only, drums unrolled, no more on a circuit than it bears; the question"
+                        + " power adds it up."));
+        if (hasTank) {
+            all.add("Mains near water: the tank card's cautions count for every lamp; drip loops in all leads, no lamp"
+                    + " or clamp over open water without a second line, plugs higher than any spill; switch off before"
+                    + " a hand goes in.");
+        }
+        all.add(DEFERENCE);
         return all;
     }
 

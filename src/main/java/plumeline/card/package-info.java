@@ -1,4 +1,5 @@
-/// What the cards of a shot with water say: what is weighed, hung and filled in at a wet table, and written down there.
+/// What the cards of a shot say: what is weighed, hung and filled in at a wet table, where lamps stand and what a meter
+/// shows there, and what is written down.
 ///
 /// The usual cautions of a shot stand here too ([plumeline.card.Cautions]). Front class: [plumeline.card.Cards]. A card
 /// is words and boxes to write in, in the order in which it is read; a tank card begins with its cautions. Every figure

@@ -45,12 +45,13 @@ final class AskCommand implements Command {
                     "ask " + question.name() + " needs a FILE, or - for standard input",
                     "Start from: plumeline ask " + question.name() + " --example");
         }
-        return answer(question, PlainFile.read(plain.get(1), console), given.has("--json"), console);
+        PlainFile.Content content = PlainFile.read(plain.get(1), console);
+        var beside = FilesBeside.of(plain.get(1));
+        return tell(question.answer(content.bytes().toArray(), content.name(), beside), given.has("--json"), console);
     }
 
-    private static Outcome answer(Question question, PlainFile.Content content, boolean asJson, Console console)
-            throws IOException {
-        return switch (question.answer(content.bytes().toArray(), content.name())) {
+    private static Outcome tell(plumeline.answer.Outcome outcome, boolean asJson, Console console) throws IOException {
+        return switch (outcome) {
             case plumeline.answer.Outcome.Answered answered -> {
                 console.answer(asJson ? answered.answer().toJson() : answered.toText());
                 yield Outcome.ANSWERED;

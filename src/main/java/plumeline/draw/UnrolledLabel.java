@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plumeline.geom.Body;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
@@ -29,6 +30,10 @@ import plumeline.stage.Stage;
 final class UnrolledLabel {
     private static final double WIDTH = 700;
     private static final double TALLEST = 170;
+
+    /// Where lamps are mirrored in it.
+    private static final double TALLEST_LIT = 220;
+
     private static final double LEFT = 100;
     private static final double RIGHT = 30;
     /// Room for two rows of figures below the mantle.
@@ -51,6 +56,46 @@ final class UnrolledLabel {
     /// A stretch that is bracketed.
     private record Bracket(String when, Mantle.Facing facing, Pen pen) {}
 
+    /// A thing whose label is drawn, with those that are the same and turned alike.
+    ///
+    /// @param index the thing's place in the scene
+    /// @param mantle what carries its label
+    /// @param alike the others
+    private record Labelled(int index, Mantle mantle, List<Integer> alike) {
+        /// Labelled things, those of one kind and turn together.
+        private static List<Labelled> list(ShotAnswer answer) {
+            Stage stage = answer.posed().stages().getFirst().stage();
+            Scene scene = stage.scene(answer.posed().values(), 0);
+            List<Labelled> all = new ArrayList<>();
+            for (int i = 0; i < scene.things().size(); i++) {
+                Placed placed = stage.shot().placed().get(i);
+                double turn = scene.things().get(i).pose().turnRadians();
+                Optional<Labelled> same = all.stream()
+                        .filter(other -> stage.shot()
+                                        .placed()
+                                        .get(other.index())
+                                        .thing()
+                                        .reference()
+                                        .equals(placed.thing().reference())
+                                && Math.abs(scene.things()
+                                                        .get(other.index())
+                                                        .pose()
+                                                        .turnRadians()
+                                                - turn)
+                                        < 1e-9)
+                        .findFirst();
+                if (same.isPresent()) {
+                    same.get().alike().add(i);
+                    continue;
+                }
+                int index = i;
+                Mantle.find(placed.thing(), scene.things().get(i).solid())
+                        .ifPresent(mantle -> all.add(new Labelled(index, mantle, new ArrayList<>())));
+            }
+            return all;
+        }
+    }
+
     private final Stage stage;
     private final Scene first;
     private final Scene last;
@@ -58,6 +103,7 @@ final class UnrolledLabel {
     private final Labelled shown;
     private final List<Band> bands;
     private final MarkBook marks;
+    private final LabelLamps lamps;
     private final Page page;
     private final List<String> notes = new ArrayList<>();
     private double pixelsPerMetre;
@@ -70,6 +116,7 @@ final class UnrolledLabel {
         first = stage.scene(values, 0);
         last = marks.areMovesSet(stage.shot()) ? stage.scene(values, (double) (stage.frames() - 1)) : first;
         print = new Print(plan.film().papersOrDefault());
+        lamps = new LabelLamps(stage, marks, first, last, print);
         this.shown = shown;
         this.bands = bands;
         String name = stage.shot().placed().get(shown.index()).name();
@@ -101,23 +148,48 @@ final class UnrolledLabel {
         List<Bracket> brackets = brackets(shown.index());
         Mantle of = shown.mantle();
         double tall = of.highMetres() - of.lowMetres();
-        pixelsPerMetre = Math.min((WIDTH - LEFT - RIGHT) / of.acrossMetres(), TALLEST / tall);
+        LabelLamps.Shown seen = seen(shown.index());
+        double tallest = seen.images().isEmpty() ? TALLEST : TALLEST_LIT;
+        pixelsPerMetre = Math.min((WIDTH - LEFT - RIGHT) / of.acrossMetres(), tallest / tall);
         double top = 30 + 36.0 * Math.max(1, brackets.size());
         double wide = of.acrossMetres() * pixelsPerMetre;
         mantle = new Box(LEFT, top, LEFT + wide, top + tall * pixelsPerMetre);
         drawHeading();
         drawBands(brackets);
-        drawMantle();
         Labels labels = new Labels(new Box(0, Lettering.LINE, WIDTH, mantle.bottom() + BELOW));
+        LabelLamps.Bands mirrored = new LabelLamps.Bands(of, mantle, seen.images());
+        mirrored.draw(page, labels);
+        drawMantle();
         for (int i = 0; i < brackets.size(); i++) {
             drawBracket(brackets.get(i), 30 + 36.0 * i, labels);
         }
         drawTicks(labels);
         drawHeights(labels);
         drawLabel(labels);
+        mirrored.letter(page, labels, this::besideMantle, WIDTH);
         page.letter(labels.draw());
         writeNotes();
+        writeMirrored(seen);
         return page.finish(WIDTH, letterNotes(mantle.bottom() + BELOW));
+    }
+
+    private LabelLamps.Shown seen(int index) {
+        return isSet(index) ? lamps.in(index, shown.mantle()) : new LabelLamps.Shown(List.of(), List.of());
+    }
+
+    private void writeMirrored(LabelLamps.Shown seen) {
+        boolean isHatched =
+                seen.images().stream().anyMatch(image -> !image.start().isEmpty());
+        boolean isDashed = seen.images().stream().anyMatch(image -> image.end().isPresent());
+        if (!seen.images().isEmpty()) {
+            notes.add("Mirrored, at the label's middle height: " + mirroredWords(seen) + "."
+                    + (isHatched ? " Hatched: at the start." : "") + (isDashed ? " Dashed: at the end." : ""));
+        }
+        notes.addAll(seen.notes());
+    }
+
+    private static String mirroredWords(LabelLamps.Shown seen) {
+        return seen.images().stream().map(LabelLamps.Image::words).collect(Collectors.joining("; "));
     }
 
     private String name(int index) {
@@ -243,7 +315,7 @@ final class UnrolledLabel {
                         + degrees(bracket.facing().middleRadians()) + " deg off square";
     }
 
-    private static String range(double from, double to) {
+    static String range(double from, double to) {
         return degrees(from) + ".." + degrees(to) + " deg"
                 + (Math.floor((from + Math.PI) / (2 * Math.PI)) < Math.floor((to + Math.PI) / (2 * Math.PI))
                         ? " over the seam"
@@ -423,7 +495,9 @@ final class UnrolledLabel {
             List<String> ranges =
                     brackets(alike).stream().map(this::towardWords).toList();
             String where = isSet(alike) ? String.join(", ", ranges) : openWords(alike);
-            said.add(name(alike) + " is the same" + (where.isEmpty() ? "" : ": " + where) + ".");
+            String mirrored = mirroredWords(seen(alike));
+            said.add(name(alike) + " is the same" + (where.isEmpty() ? "" : ": " + where) + "."
+                    + (mirrored.isEmpty() ? "" : " Mirrored in it: " + mirrored + "."));
         }
         notes.addAll(0, said);
     }

@@ -86,6 +86,31 @@ public record Hull(List<Vec> one, List<Vec> other) {
         return new Hull(from, to);
     }
 
+    /// Gives a middle.
+    ///
+    /// @return the middle of all corners, m
+    public Vec middle() {
+        Vec sum = Vec.ZERO;
+        for (int i = 0; i < one.size(); i++) {
+            sum = sum.plus(one.get(i)).plus(other.get(i));
+        }
+        return sum.times(0.5 / one.size());
+    }
+
+    /// Gives how far its farthest corner is from its middle.
+    ///
+    /// @return m
+    public double reachMetres() {
+        Vec middle = middle();
+        double reach = 0;
+        for (int i = 0; i < one.size(); i++) {
+            reach = Math.max(
+                    reach,
+                    Math.max(one.get(i).distanceMetres(middle), other.get(i).distanceMetres(middle)));
+        }
+        return reach;
+    }
+
     /// Gives points whose hull is what of this part is ahead of a plane.
     ///
     /// @param plane the plane; ahead is along its normal

@@ -1,5 +1,6 @@
 package plumeline.light;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
@@ -151,23 +152,37 @@ public record RoundMirror(double radiusMetres) {
         }
     }
 
-    /// Finds the stripe of a light between two edges, on the plan. Where the cylinder hides an edge the stripe runs to
-    /// the outline's edge there.
+    /// Finds the stripes of a light between two edges, on the plan, from left to right. Where the cylinder hides an
+    /// edge a stripe runs to the outline's edge there; of a light that reaches past both sides of it from behind
+    /// the outline's two edges show a stripe each.
     ///
     /// @param camera who looks, m
     /// @param one one edge of the light, m
-    /// @param other the other edge, m
-    /// @return the stripe; empty where neither edge is mirrored
-    public Optional<Stripe> findStripe(Vec camera, Vec one, Vec other) {
+    /// @param other the other edge, m; the cylinder isn't between them
+    /// @return none where neither edge is mirrored, else one or two
+    public List<Stripe> stripes(Vec camera, Vec one, Vec other) {
         OptionalDouble first = seenAcross(camera, one);
         OptionalDouble second = seenAcross(camera, other);
-        if (first.isEmpty() && second.isEmpty()) {
-            return Optional.empty();
+        if (first.isPresent() && second.isPresent()) {
+            double left = Math.min(first.getAsDouble(), second.getAsDouble());
+            double right = Math.max(first.getAsDouble(), second.getAsDouble());
+            return Math.abs(onTo(camera, one, other)) > Math.PI
+                    ? List.of(new Stripe(-1, left), new Stripe(right, 1))
+                    : List.of(new Stripe(left, right));
         }
-        double rim = Math.signum(first.orElse(second.orElse(0)));
-        double a = first.orElse(rim);
-        double b = second.orElse(rim);
-        return Optional.of(new Stripe(Math.min(a, b), Math.max(a, b)));
+        if (first.isPresent()) {
+            return List.of(toRim(first.getAsDouble(), onTo(camera, one, other)));
+        }
+        return second.isPresent() ? List.of(toRim(second.getAsDouble(), onTo(camera, other, one))) : List.of();
+    }
+
+    /// How far round a place is that is reached straight from another, counted on past half a turn.
+    private static double onTo(Vec camera, Vec from, Vec to) {
+        return turn(azimuth(from) - azimuth(camera)) + turn(azimuth(to) - azimuth(from));
+    }
+
+    private static Stripe toRim(double seen, double hiddenRound) {
+        return hiddenRound > 0 ? new Stripe(seen, 1) : new Stripe(-1, seen);
     }
 
     private OptionalDouble seenAcross(Vec camera, Vec light) {

@@ -42,11 +42,20 @@ final class Amounts {
         return one <= 0 && other <= 0 ? 0 : Math.clamp(Math.log(one / other) / Math.log(2), -MOST_STOPS, MOST_STOPS);
     }
 
+    /// How light stands to what a setting needs.
+    static String over(double lux, double neededLux) {
+        double over = stops(lux, neededLux);
+        if (lux <= 0) {
+            return "no light";
+        }
+        return Math.abs(over) < 0.05 ? "just right" : stops(over) + (over < 0 ? " too little" : " too much");
+    }
+
     /// What each lamp gives.
-    static String byLamp(List<Lamp> lamps, double[] lux) {
+    static String byLamp(List<Lamp> lamps, List<Double> lux) {
         List<String> parts = new ArrayList<>();
-        for (int i = 0; i < lux.length; i++) {
-            parts.add(lamps.get(i).name() + " " + lux(lux[i]));
+        for (int i = 0; i < lux.size(); i++) {
+            parts.add(lamps.get(i).name() + " " + lux(lux.get(i)));
         }
         return String.join(", ", parts);
     }

@@ -1,9 +1,17 @@
 package plumeline.lit;
 
+import java.util.function.Supplier;
 import plumeline.stage.Scene;
 
-/// A shot at an instant with its light.
+/// A shot at an instant, with its light where that is asked for.
 ///
 /// @param scene the instant
-/// @param lighting its light
-public record Instant(Scene scene, Lighting lighting) {}
+/// @param lit gives its light
+public record Instant(Scene scene, Supplier<Lighting> lit) {
+    /// Gives the light.
+    ///
+    /// @return the light
+    public Lighting lighting() {
+        return lit.get();
+    }
+}

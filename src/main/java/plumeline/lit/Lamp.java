@@ -2,6 +2,7 @@ package plumeline.lit;
 
 import java.util.Optional;
 import plumeline.geom.Aim;
+import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
 import plumeline.light.Intensity;
@@ -71,35 +72,55 @@ public sealed interface Lamp {
                 : TYPICAL_SHARE;
         return new Known(
                 placed.name(),
-                shine(placed.light(), gives.get(), beam),
+                shine(placed, gives.get(), beam),
                 half,
                 placed.written().has("hue") ? Colour.HUED : Colour.WHITE);
     }
 
-    private static Shine shine(Kit.Light light, Quantity gives, Beam beam) {
+    /// Finds what shines on a lamp as a form, of luminance 1.
+    ///
+    /// @param placed the lamp as placed
+    /// @param beam how it stands
+    /// @return its face; empty for a point
+    static Optional<Emitter> findFace(PlacedLight placed, Beam beam) {
         Aim.Frame frame = beam.aim().frame();
-        return switch (light.emitter()) {
-            case Kit.Emitter.Panel(Quantity width, Quantity height) -> {
-                Panel panel = new Panel(beam.aim().eye(), frame.forward(), frame.right(), width.si(), height.si(), 1);
-                double area = width.si() * height.si();
+        Vec middle = beam.aim().eye();
+        return switch (placed.light().emitter()) {
+            case Kit.Emitter.Panel(Quantity width, Quantity height) ->
+                Optional.of(new Panel(middle, frame.forward(), frame.right(), width.si(), height.si(), 1));
+            case Kit.Emitter.Disc(Quantity diameter) ->
+                Optional.of(new Disc(middle, frame.forward(), diameter.si() / 2, 1));
+            case Kit.Emitter.Tube(Quantity length, Quantity diameter) ->
+                Optional.of(new Tube(middle, frame.right(), frame.forward(), length.si(), diameter.si() / 2, 1));
+            case Kit.Emitter.Point() -> Optional.empty();
+        };
+    }
+
+    private static Shine shine(PlacedLight placed, Quantity gives, Beam beam) {
+        return findFace(placed, beam)
+                .map(face -> face(face, gives, beam.level()))
+                .orElseGet(() -> new Shine.Ray(
+                        beam.aim(), intensity(gives, placed.light().written(), beam.level())));
+    }
+
+    private static Shine face(Emitter face, Quantity gives, double level) {
+        return switch (face) {
+            case Panel panel -> {
+                double area = panel.widthMetres() * panel.heightMetres();
                 yield new Shine.Face(
-                        level(panel, gives, area, Math.PI * area, beam.level()),
-                        Math.hypot(width.si(), height.si()) / 2);
+                        level(panel, gives, area, Math.PI * area, level),
+                        Math.hypot(panel.widthMetres(), panel.heightMetres()) / 2);
             }
-            case Kit.Emitter.Disc(Quantity diameter) -> {
-                Disc disc = new Disc(beam.aim().eye(), frame.forward(), diameter.si() / 2, 1);
-                double area = Math.PI * diameter.si() * diameter.si() / 4;
-                yield new Shine.Face(level(disc, gives, area, Math.PI * area, beam.level()), diameter.si() / 2);
+            case Disc disc -> {
+                double area = Math.PI * disc.radiusMetres() * disc.radiusMetres();
+                yield new Shine.Face(level(disc, gives, area, Math.PI * area, level), disc.radiusMetres());
             }
-            case Kit.Emitter.Tube(Quantity length, Quantity diameter) -> {
-                Tube tube =
-                        new Tube(beam.aim().eye(), frame.right(), frame.forward(), length.si(), diameter.si() / 2, 1);
-                double face = length.si() * diameter.si();
+            case Tube tube -> {
+                double side = 2 * tube.lengthMetres() * tube.radiusMetres();
                 yield new Shine.Face(
-                        level(tube, gives, face, Math.PI * Math.PI * face, beam.level()),
-                        Math.hypot(length.si(), diameter.si()) / 2);
+                        level(tube, gives, side, Math.PI * Math.PI * side, level),
+                        Math.hypot(tube.lengthMetres() / 2, tube.radiusMetres()));
             }
-            case Kit.Emitter.Point() -> new Shine.Ray(beam.aim(), intensity(gives, light.written(), beam.level()));
         };
     }
 

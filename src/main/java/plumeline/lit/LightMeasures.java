@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import plumeline.plan.Named;
 import plumeline.plan.Shot;
@@ -15,6 +16,7 @@ import plumeline.stage.Stage;
 /// From a want on light as written to what it measures.
 public final class LightMeasures {
     private static final double WITHIN_STOPS = 0.5;
+    private static final double WITHIN_SHARE = 0.02;
 
     /// So much less light counts as dark where nobody says: common practice.
     private static final double DARK_STOPS = 3;
@@ -40,7 +42,7 @@ public final class LightMeasures {
     /// @return true for those that are read here
     public static boolean isOne(String word) {
         return switch (word) {
-            case "lit", "dark", "even", "ratio", "no_shadow" -> true;
+            case "lit", "dark", "even", "ratio", "no_shadow", "highlight", "no_highlight" -> true;
             default -> false;
         };
     }
@@ -71,7 +73,9 @@ public final class LightMeasures {
                         new Lit.Wanted.Under(si(keys, "by", DARK_STOPS)),
                         film));
             case "even" -> new Reading.Of(new Even(shot, thing, si(keys, "within", WITHIN_STOPS)));
-            case "ratio" -> ratio(keys, stage, shot, thing);
+            case "ratio" -> ratio(line, stage);
+            case "highlight" -> new Reading.Of(highlight(line, stage));
+            case "no_highlight" -> noHighlight(line, stage);
             default -> noShadow(line, stage, shot);
         };
     }
@@ -90,7 +94,9 @@ public final class LightMeasures {
         return shot.placed().get(thing).thing().label().isPresent() ? Spots.Part.LABEL : Spots.Part.MIDDLE;
     }
 
-    private static Reading ratio(Written keys, Stage stage, Shot shot, int thing) {
+    static Reading ratio(WantLine line, Stage stage) {
+        Written keys = line.written();
+        int thing = stage.thingIndex(line.subjects().getFirst().name());
         Optional<Quantity> by = keys.findQuantity("by");
         if (by.isEmpty()) {
             return new Reading.Missing("Say how much brighter the key is: by: 2 stops.");
@@ -111,11 +117,40 @@ public final class LightMeasures {
             return new Reading.Missing("Key and fill are the same light: name two.");
         }
         return new Reading.Of(new Ratio(
-                shot, thing, first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
+                stage.shot(), thing, first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
     }
 
     private static String first(List<String> names, int index) {
         return index < names.size() ? names.get(index) : "LIGHT";
+    }
+
+    static HighlightAt highlight(WantLine line, Stage stage) {
+        Written keys = line.written();
+        int lamp = stage.lampIndex(line.subjects().getFirst().name());
+        int thing = stage.thingIndex(keys.findWord("upon").orElseThrow());
+        OptionalDouble wide = keys.findQuantity("wide").map(Quantity::si).stream()
+                .mapToDouble(Double::doubleValue)
+                .findFirst();
+        return new HighlightAt(
+                new Mirrors(stage.shot(), thing),
+                new Reflected.OfLamp(stage.shot(), lamp),
+                new HighlightAt.Wished(si(keys, "from_left", 0), wide, si(keys, "within", WITHIN_SHARE)),
+                stage.findTank());
+    }
+
+    static Reading noHighlight(WantLine line, Stage stage) {
+        String name = line.subjects().getFirst().name();
+        Reflected what = switch (name) {
+            case "camera" -> new Reflected.OfCamera(stage.shot());
+            case "crew" -> new Reflected.OfCrew();
+            default -> new Reflected.OfLamp(stage.shot(), stage.lampIndex(name));
+        };
+        List<Mirrors> on = upon(line.written().listNames("upon"), stage, Set.of()).stream()
+                .map(thing -> new Mirrors(stage.shot(), thing))
+                .toList();
+        return on.isEmpty()
+                ? new Reading.Missing("Say in what it may not be seen: upon: THING.")
+                : new Reading.Of(new NoHighlight(on, what, stage.findTank()));
     }
 
     private static Reading noShadow(WantLine line, Stage stage, Shot shot) {

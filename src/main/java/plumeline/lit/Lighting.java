@@ -1,14 +1,17 @@
 package plumeline.lit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import plumeline.geom.Aim;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
+import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
@@ -42,7 +45,7 @@ public final class Lighting {
 
     private final List<Lamp> lamps;
     private final List<Hider> hiders = new ArrayList<>();
-    private final Optional<Body> tank;
+    private final Optional<TankWalls> walls;
     private final Map<Patch, double[]> known = new HashMap<>();
 
     /// All on which the light of a shot rests: alike where this is.
@@ -86,7 +89,7 @@ public final class Lighting {
                 hiders.add(new Hider(ofLamp(i), emitter.middle(), reach + HOUSING_METRES, List.of(housing(emitter))));
             }
         }
-        tank = walls.map(TankWalls::block);
+        this.walls = walls;
     }
 
     /// The number of the lens's barrel among what hides.
@@ -127,7 +130,12 @@ public final class Lighting {
     /// @param lux of all lamps together, lx
     /// @param halfShare by how much of it it may be off, 95 %: each lamp by itself
     /// @param lamps lx a lamp, in the shot's order
-    public record Light(double lux, double halfShare, double[] lamps) {}
+    public record Light(double lux, double halfShare, List<Double> lamps) {
+        /// Copies the list.
+        public Light {
+            lamps = List.copyOf(lamps);
+        }
+    }
 
     /// Gives the light on a place of a surface, of all lamps.
     ///
@@ -143,7 +151,10 @@ public final class Lighting {
                 square += Math.pow(lux[i] * lamp.halfShare(), 2);
             }
         }
-        return new Light(sum, sum > 0 ? Math.sqrt(square) / sum : 0, lux);
+        return new Light(
+                sum,
+                sum > 0 ? Math.sqrt(square) / sum : 0,
+                Arrays.stream(lux).boxed().toList());
     }
 
     /// Gives the light on a place of a surface.
@@ -163,13 +174,46 @@ public final class Lighting {
         Patch over = new Patch(patch.place().plus(patch.facing().times(ON_METRES)), patch.facing());
         double[] lux = new double[lamps.size()];
         for (int i = 0; i < lux.length; i++) {
-            if (lamps.get(i) instanceof Lamp.Known lamp && isTurnedTo(lamp.shine(), over)) {
+            if (lamps.get(i) instanceof Lamp.Known lamp && (isInTank(over.place()) || isTurnedTo(lamp.shine(), over))) {
                 int own = ofLamp(i);
-                lux[i] = lamp.shine()
-                        .lux(over, between(lamp.shine(), over, hider -> hider != own && stands.test(hider)));
+                IntPredicate others = hider -> hider != own && stands.test(hider);
+                lux[i] = isInTank(over.place())
+                        ? inTank(lamp.shine(), over, others)
+                        : lamp.shine().lux(over, between(lamp.shine(), over, others));
             }
         }
         return lux;
+    }
+
+    private boolean isInTank(Vec place) {
+        return walls.isPresent() && isWithin(walls.get().inside(), place);
+    }
+
+    private static boolean isWithin(Bounds room, Vec place) {
+        return place.x() > room.low().x()
+                && place.x() < room.high().x()
+                && place.y() > room.low().y()
+                && place.y() < room.high().y()
+                && place.z() > room.low().z()
+                && place.z() < room.high().z();
+    }
+
+    /// What stands in the tank hides straight on; what stands before it hides as light is bent.
+    private double inTank(Shine shine, Patch patch, IntPredicate stands) {
+        List<Hull> inside = new ArrayList<>();
+        List<Hull> outside = new ArrayList<>();
+        Bounds room = walls.orElseThrow().inside();
+        for (Hider hider : hiders) {
+            if (stands.test(hider.thing)) {
+                boolean isIn = isWithin(room, hider.middle);
+                for (Hull hull : hider.hulls) {
+                    if (isIn ? isOver(hull, patch) : isBefore(shine, hider)) {
+                        (isIn ? inside : outside).add(hull);
+                    }
+                }
+            }
+        }
+        return shine.lux(patch, TankWindow.of(walls.orElseThrow(), patch.place()), inside, outside);
     }
 
     private static boolean isTurnedTo(Shine shine, Patch patch) {
@@ -231,16 +275,21 @@ public final class Lighting {
                 || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
     }
 
-    /// Tells whether light of a lamp comes to a place through a tank's glass or water, or may do so.
+    /// Tells whether light of any lamp comes to a place outside a tank through its glass or water, or may do so.
     ///
     /// @param patch the place
-    /// @return true where any of it does
+    /// @return true where any of it does; false for a place in the tank
     public boolean isThroughTank(Patch patch) {
-        return tank.isPresent()
-                && lamps.stream()
-                        .anyMatch(lamp -> lamp instanceof Lamp.Known known
-                                && isTurnedTo(known.shine(), patch)
-                                && isThrough(tank.get(), known.shine(), patch.place()));
+        return IntStream.range(0, lamps.size()).anyMatch(lamp -> isThroughTank(patch, lamp));
+    }
+
+    /// Tells it of one lamp.
+    boolean isThroughTank(Patch patch, int lamp) {
+        return walls.isPresent()
+                && !isInTank(patch.place())
+                && lamps.get(lamp) instanceof Lamp.Known known
+                && isTurnedTo(known.shine(), patch)
+                && isThrough(walls.get().block(), known.shine(), patch.place());
     }
 
     private static boolean isThrough(Body block, Shine shine, Vec place) {

@@ -91,17 +91,14 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
         Lighting lighting = now.lighting();
         Lighting.Light light = lighting.light(patch(now));
         double needed = findSetting(now).orElseThrow().neededLux();
-        double over = Amounts.stops(light.lux(), needed);
         String lamps = lighting.lamps().size() > 1 ? " (" + Amounts.byLamp(lighting.lamps(), light.lamps()) + ")" : "";
-        String how = light.lux() <= 0
-                ? "no light"
-                : Math.abs(over) < 0.05 ? "just right" : Amounts.stops(over) + (over < 0 ? " too little" : " too much");
         String asked = switch (wanted) {
             case Wanted.Within(double stops) -> either(stops) + " allowed.";
             case Wanted.Under(double stops) -> "at least " + Amounts.stops(stops) + " too little wanted.";
         };
         return placed().name() + "'s " + part.word() + " gets " + Amounts.lux(light.lux()) + lamps
-                + "; the setting needs " + Amounts.lux(needed) + ": " + how + ", " + asked;
+                + "; the setting needs " + Amounts.lux(needed) + ": " + Amounts.over(light.lux(), needed) + ", "
+                + asked;
     }
 
     private static String either(double stops) {

@@ -1,11 +1,13 @@
 package plumeline.lit;
 
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.Intensity;
+import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
 import plumeline.light.Tube;
@@ -19,6 +21,28 @@ public sealed interface Shine {
     /// @param hiders what stands between, none of it behind the lamp
     /// @return lx
     double lux(Patch patch, List<Hull> hiders);
+
+    /// Gives the light on a place in a tank.
+    ///
+    /// @param patch where on the surface
+    /// @param windows the ways into the tank
+    /// @param inside what stands between in the tank
+    /// @param outside what stands between before it
+    /// @return lx
+    default double lux(Patch patch, List<TankWindow> windows, List<Hull> inside, List<Hull> outside) {
+        return windows.stream()
+                .mapToDouble(window -> findFace(window, patch)
+                        .map(face -> window.lux(face, patch, inside, outside))
+                        .orElse(0.0))
+                .sum();
+    }
+
+    /// Finds the face that shines through a window to a place in a tank.
+    ///
+    /// @param window the way into the tank
+    /// @param patch the place
+    /// @return its face, or a small one in a point's stead; empty where it isn't before the window
+    Optional<Emitter> findFace(TankWindow window, Patch patch);
 
     /// Gives where it is.
     ///
@@ -43,7 +67,7 @@ public sealed interface Shine {
     record Face(Emitter emitter, double reachMetres) implements Shine {
         @Override
         public double lux(Patch patch, List<Hull> hiders) {
-            if (hiders.isEmpty()) {
+            if (hiders.isEmpty() || emitter.luminance() == 0) {
                 return emitter.lux(patch);
             }
             List<Vec> outline = emitter.outline(patch.place());
@@ -55,6 +79,11 @@ public sealed interface Shine {
                 factor += Seen.factor(piece, patch);
             }
             return Math.PI * emitter.luminance() * factor;
+        }
+
+        @Override
+        public Optional<Emitter> findFace(TankWindow window, Patch patch) {
+            return emitter.luminance() == 0 ? Optional.empty() : Optional.of(emitter);
         }
 
         @Override
@@ -84,13 +113,27 @@ public sealed interface Shine {
             if (Uncovered.isCovered(patch.place(), aim.eye(), hiders)) {
                 return 0;
             }
+            return candelas(way) * cosine / square;
+        }
+
+        private double candelas(Vec way) {
             Aim.Frame frame = aim.frame();
             double along = way.dot(frame.forward());
             double right = way.dot(frame.right());
             double up = way.dot(frame.up());
             double gamma = Math.atan2(Math.hypot(right, up), along);
-            double candela = intensity.candelas(Math.atan2(up, right), gamma);
-            return candela * cosine / square;
+            return intensity.candelas(Math.atan2(up, right), gamma);
+        }
+
+        /// A square a 500th as wide as its light's way, turned to where that goes into the tank.
+        @Override
+        public Optional<Emitter> findFace(TankWindow window, Patch patch) {
+            return window.findWay(aim.eye(), patch).map(way -> {
+                double side = aim.eye().distanceMetres(patch.place()) / 500;
+                Aim toward = Aim.toward(aim.eye(), aim.eye().plus(way));
+                Aim.Frame frame = toward.frame();
+                return new Panel(aim.eye(), frame.forward(), frame.right(), side, side, candelas(way) / (side * side));
+            });
         }
 
         @Override

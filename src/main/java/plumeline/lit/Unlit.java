@@ -33,7 +33,7 @@ final class Unlit {
         }
         if (patches.stream().anyMatch(lighting::isThroughTank)) {
             return Optional.of(
-                    "Not computed: light that comes through the tank's glass and water. Meter it there in a trial.");
+                    "Not computed: light that goes through the tank and out again. Meter it there in a trial.");
         }
         return findHued(lighting, patches);
     }

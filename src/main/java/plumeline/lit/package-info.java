@@ -2,10 +2,11 @@
 /// stands between, and what the camera's setting needs there.
 ///
 /// Front classes: [plumeline.lit.Lighting] for the light on a place, [plumeline.lit.Spots] for places on things,
-/// [plumeline.lit.Setting] for the camera's setting, [plumeline.lit.LightMeasures] for what wants measure by them.
+/// [plumeline.lit.Setting] for the camera's setting, [plumeline.lit.LightMeasures] for what wants measure by them,
+/// [plumeline.lit.Metered] for what a meter shows, [plumeline.lit.Reflections] for what a thing mirrors of lamps.
 ///
 /// Lamps are even and shine by Lambert's law; points by the inverse square. Light that a wall, a card or a thing throws
-/// back isn't counted, nor what comes through a tank: there the light is unknown.
+/// back isn't counted. Into a tank it is followed through glass and surface; behind one it is unknown.
 @NullMarked
 package plumeline.lit;
 

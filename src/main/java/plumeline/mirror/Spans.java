@@ -70,8 +70,8 @@ final class Spans {
             high = Math.max(high, there);
         }
         double above = 2 * high;
-        double turn = peak(
-                at -> function.applyAsDouble(at) - above, Math.max(from, best - step), Math.min(to, best + step));
+        double turn =
+                peak(at -> function.applyAsDouble(at) - above, Math.max(from, best - step), Math.min(to, best + step));
         return Math.max(high, function.applyAsDouble(turn));
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
+import plumeline.lit.Placing;
 import plumeline.optics.Optics;
 import plumeline.plan.Mark;
 import plumeline.plan.Named;
@@ -16,8 +17,8 @@ import plumeline.stage.Stage;
 import plumeline.stage.StagedMark;
 
 /// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file
-/// along the sight line, shown things in a row from left to right, a focus on the thing that shall be sharp; all in the
-/// order written.
+/// along the sight line, shown things in a row from left to right, a focus on the thing that shall be sharp, a lamp
+/// where its mirror image is wanted; all in the order written.
 final class Seeds {
     /// Spacings tried for things in file, in widths of the wider of both.
     private static final double[] SPACINGS = {1.2, 2, 3.5, 6, 11};
@@ -58,6 +59,7 @@ final class Seeds {
             wants.stream().filter(want -> want.word().equals("shown")).forEach(want -> row(start, want, spacing));
             wants.stream().filter(want -> want.word().equals("hidden")).forEach(want -> file(start, want, spacing));
             wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> focus(start, want));
+            wants.stream().filter(want -> want.word().equals("highlight")).forEach(want -> light(start, want));
             starts.add(start);
         }
         return starts;
@@ -170,6 +172,25 @@ final class Seeds {
             set(start, named.name() + ".x", place.x());
             set(start, named.name() + ".y", place.y());
         }
+    }
+
+    /// A lamp where its mirror image is as wanted.
+    private void light(double[] start, WantLine want) {
+        String lamp = want.subjects().getFirst().name();
+        if (!free.containsKey(lamp + ".x") && !free.containsKey(lamp + ".y")) {
+            return;
+        }
+        Placing.find(want, stage, place -> {
+                    stand(start, lamp, place);
+                    return stage.scene(start, stage.frameOf(want.when()));
+                })
+                .ifPresent(place -> stand(start, lamp, place));
+    }
+
+    private void stand(double[] start, String name, Vec place) {
+        set(start, name + ".x", place.x());
+        set(start, name + ".y", place.y());
+        set(start, name + ".z", place.z());
     }
 
     private void focus(double[] start, WantLine want) {

@@ -43,13 +43,13 @@ record LampStand(
     }
 
     Beam beam(double[] values, List<Body> things, Vec lensPoint) {
-        return new Beam(aim(values, things, lensPoint), level.in(values));
+        return new Beam(aim(values, things, lensPoint), Math.max(0, level.in(values)));
     }
 
     private Aim aim(double[] values, List<Body> things, Vec lensPoint) {
         Vec middle = new Vec(x.in(values), y.in(values), z.in(values));
         if (turnIsSet) {
-            return new Aim(middle, turn.in(values), tilt.in(values));
+            return new Aim(middle, turn.in(values), Math.clamp(tilt.in(values), -Math.PI / 2, Math.PI / 2));
         }
         Vec target = target(things, lensPoint);
         return target.distanceMetres(middle) > 0 ? Aim.toward(middle, target) : new Aim(middle, 0, 0);

@@ -3,25 +3,53 @@ package plumeline.want;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import plumeline.lit.Instant;
 import plumeline.lit.LightMeasures;
 import plumeline.lit.Measure;
+import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.plan.WantLine;
+import plumeline.plan.When;
 import plumeline.quantity.PaperUnit;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
 /// A want on light: what is measured at each instant that counts, and the worst of it.
 ///
+/// A lamp whose place is free is put where its highlight is wanted only if it is off the picture then and in nothing
+/// else: parts of those wants stand beside its own, and are none of its margin.
+///
 /// @param line as written
 /// @param measure what is measured at an instant
-record Shining(WantLine line, Measure measure) implements Want {
+/// @param beside what a place found for a lamp must hold too
+record Shining(WantLine line, Measure measure, List<Want> beside) implements Want {
+    Shining {
+        beside = List.copyOf(beside);
+    }
+
     static Want of(WantLine line, Plan plan, Stage stage) {
         return switch (LightMeasures.of(line, stage, plan.film().rate())) {
-            case LightMeasures.Reading.Of(Measure measure) -> new Shining(line, measure);
+            case LightMeasures.Reading.Of(Measure measure) -> new Shining(line, measure, beside(line, plan, stage));
             case LightMeasures.Reading.Missing(String reason) -> new NotComputed(line, reason);
         };
+    }
+
+    private static List<Want> beside(WantLine line, Plan plan, Stage stage) {
+        int lamp = stage.lampIndex(line.subjects().getFirst().name());
+        boolean isPlaced = line.word().equals("highlight")
+                && lamp >= 0
+                && stage.shot().lights().get(lamp).at().marks().stream().anyMatch(Mark::isFree);
+        return isPlaced
+                ? List.of(
+                        new OffPicture(line, List.of(), List.of(lamp)),
+                        new Clear(
+                                line,
+                                List.of(new Air.Standing.Lamp(lamp)),
+                                0,
+                                stage.shot().camera().lens().barrel(),
+                                plan.film().papersOrDefault()))
+                : List.of();
     }
 
     @Override
@@ -31,7 +59,28 @@ record Shining(WantLine line, Measure measure) implements Want {
 
     @Override
     public double[] parts(Moments moments) {
+        double[] own = own(moments);
+        return beside.isEmpty()
+                ? own
+                : DoubleStream.concat(
+                                Arrays.stream(own),
+                                beside.stream().flatMapToDouble(other -> Arrays.stream(other.parts(moments))))
+                        .toArray();
+    }
+
+    private double[] own(Moments moments) {
         return Parts.worst(moments.during(line.when()), scene -> measure.parts(moments.lit(scene)));
+    }
+
+    @Override
+    public double margin(double[] parts) {
+        int others = beside.isEmpty() ? 0 : 2;
+        return Arrays.stream(parts, 0, parts.length - others).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    @Override
+    public double[] slack(Moments moments) {
+        return own(moments);
     }
 
     private Instant worst(Moments moments) {
@@ -57,7 +106,32 @@ record Shining(WantLine line, Measure measure) implements Want {
 
     @Override
     public Optional<String> findLack(Moments moments) {
-        return measure.findLack(worst(moments));
+        return measure.findLack(worst(moments))
+                .or(() -> beside.stream()
+                        .filter(other -> other.margin(other.parts(moments)) < 0)
+                        .findFirst()
+                        .flatMap(other -> other.findStanding(moments, PaperUnit.MILLIMETRES)));
+    }
+
+    /// A lamp that is off the picture then may come into it later in the shot.
+    @Override
+    public Optional<String> findCaution(Moments moments) {
+        if (beside.isEmpty()
+                || line.when() instanceof When.Whole
+                || !moments.stage().isMoving()) {
+            return Optional.empty();
+        }
+        int lamp = moments.stage().lampIndex(line.subjects().getFirst().name());
+        OffPicture off = new OffPicture(always(line), List.of(), List.of(lamp));
+        return off.margin(off.parts(moments)) < 0
+                ? Optional.of(line.subjects().getFirst().name()
+                        + " comes into the picture in the course of the shot: want off_picture of it too.")
+                : Optional.empty();
+    }
+
+    private static WantLine always(WantLine line) {
+        return new WantLine(
+                line.id(), line.word(), line.subjects(), new When.Whole(), line.pass(), line.written(), line.place());
     }
 
     @Override
@@ -79,7 +153,7 @@ record Shining(WantLine line, Measure measure) implements Want {
     public List<Relaxed> listRelaxed(double lack, Moments moments) {
         return measure
                 .findEasier(lack)
-                .map(easier -> new Relaxed(new Shining(line, easier.measure()), easier.sentence()))
+                .map(easier -> new Relaxed(new Shining(line, easier.measure(), beside), easier.sentence()))
                 .stream()
                 .toList();
     }

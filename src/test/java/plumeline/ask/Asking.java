@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.answer.Answer;
+import plumeline.answer.Beside;
 import plumeline.answer.Outcome;
 import plumeline.answer.Value;
 import plumeline.text.Problem;
@@ -13,18 +14,30 @@ public final class Asking {
     private Asking() {}
 
     public static Outcome ask(String name, String text) {
-        return Questions.find(name).orElseThrow().answer(text.getBytes(StandardCharsets.UTF_8), "ask.yaml");
+        return ask(name, text, Beside.NOTHING);
+    }
+
+    public static Outcome ask(String name, String text, Beside beside) {
+        return Questions.find(name).orElseThrow().answer(text.getBytes(StandardCharsets.UTF_8), "ask.yaml", beside);
     }
 
     public static Answer answer(String name, String text) {
-        return switch (ask(name, text)) {
+        return answer(ask(name, text));
+    }
+
+    public static Answer answer(Outcome outcome) {
+        return switch (outcome) {
             case Outcome.Answered answered -> answered.answer();
             case Outcome.Refused refused -> throw new AssertionError(refused.problems());
         };
     }
 
     public static List<String> problems(String name, String text) {
-        return switch (ask(name, text)) {
+        return problems(ask(name, text));
+    }
+
+    public static List<String> problems(Outcome outcome) {
+        return switch (outcome) {
             case Outcome.Answered answered -> throw new AssertionError(answered.answer());
             case Outcome.Refused refused -> {
                 List<String> texts = new ArrayList<>();

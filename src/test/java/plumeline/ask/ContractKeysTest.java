@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import plumeline.answer.Answer;
 import plumeline.answer.Answer.Assumed;
+import plumeline.answer.Beside;
 import plumeline.answer.Question;
+import plumeline.light.WrittenLamp;
 import plumeline.text.Shape;
 
 /// Every key of the contract's rows is taken as the row names it; whatever the questions on water and effects assume
@@ -188,10 +191,30 @@ final class ContractKeysTest {
             iso: 800
             f_number: 8
             rate: 120 fps
+            ---
+            light: {file: lamp.ies, off_axis: 20 deg, plane: 90 deg}
+            distance: 1 m
+            iso: 800
+            f_number: 8
+            rate: 120 fps
+            ---
+            light: {file: lamp.ies}
+            distance: 1 m
+            iso: 800
+            f_number: 8
+            rate: 120 fps
             """));
+
+    /// A lamp, whatever file is named.
+    private static final Beside LAMP = (_, _) ->
+            new Beside.File.There(WrittenLamp.bytes(WrittenLamp.round().lm63(List.of(0.0))));
 
     private static List<String> rows(String question) {
         return List.of(ROWS.get(question).split("---\n"));
+    }
+
+    private static Answer answer(String question, String text) {
+        return Asking.answer(Asking.ask(question, text, LAMP));
     }
 
     @Test
@@ -199,7 +222,7 @@ final class ContractKeysTest {
         for (Question question : Questions.listAll()) {
             assertThat(ROWS).containsKey(question.name());
             for (String text : rows(question.name())) {
-                assertThat(Asking.answer(question.name(), text).question()).isEqualTo(question.name());
+                assertThat(answer(question.name(), text).question()).isEqualTo(question.name());
             }
         }
     }
@@ -213,7 +236,7 @@ final class ContractKeysTest {
                 .toList();
         for (String name : names) {
             for (String text : rows(name)) {
-                for (Assumed each : Asking.answer(name, text).assumed()) {
+                for (Assumed each : answer(name, text).assumed()) {
                     Shape shape = Questions.find(name).orElseThrow().shape();
                     assertThat(takes(shape, List.of(each.name().split("\\."))))
                             .as(name + " " + each.name())

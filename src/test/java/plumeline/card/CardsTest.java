@@ -52,13 +52,13 @@ final class CardsTest {
 
     private static final FilmAnswer FILM = solve(PLAN);
 
-    private static FilmAnswer solve(String text) {
+    static FilmAnswer solve(String text) {
         var reading = Plans.read(text.getBytes(UTF_8), "wet.yaml");
         return Solve.film(reading.plan()
                 .orElseThrow(() -> new AssertionError(reading.problems().toString())));
     }
 
-    private static List<Card> cards(FilmAnswer film, PaperUnit unit) {
+    static List<Card> cards(FilmAnswer film, PaperUnit unit) {
         ShotAnswer shot = film.shots().getFirst();
         return Cards.of(film.plan(), shot, unit);
     }

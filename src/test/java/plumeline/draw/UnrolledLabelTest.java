@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -214,6 +215,101 @@ final class UnrolledLabelTest {
                     .contains(text.contains("papers: in") ? "up, in" : "up, mm");
         }
         assertThat(letters(small)).contains("0", "50", "100", "150", "80 × 90 mm", "logo middle");
+    }
+
+    /// The can lit by a panel 400 mm wide at camera left, at the height of the lens and of the label's middle.
+    private static final String LIT = PLAN.replace(
+                    "machines:", "lights: {soft: {panel: [400 mm, 300 mm]}}\n  machines:")
+            .replace(
+                    "    frames: 48",
+                    "    lights: {key: {light: soft, at: [-500 mm, 300 mm, 45 mm], aim: hero}}\n    frames: 48");
+
+    /// Where round the can, degrees, a place at its middle's height is mirrored to the lens: the normal halves the
+    /// angle between both ways (law of reflection), found by halving.
+    private static double mirrored(double x, double y) {
+        double low = -90;
+        double high = 90;
+        while (high - low > 1e-9) {
+            double middle = (low + high) / 2;
+            double angle = Math.toRadians(middle);
+            double px = 21 * Math.sin(angle);
+            double py = 600 - 21 * Math.cos(angle);
+            double toLens = Math.atan2(-px, py);
+            double toPlace = Math.atan2(x - px, py - y);
+            if (toLens + toPlace > 2 * angle) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /// Places on the page of an outline, as pairs of x and y.
+    private static List<double[]> outline(Document svg, String id, int index) {
+        String way = SvgReader.shapes(svg, id, "path").get(index).getAttribute("d");
+        return Pattern.compile("[ML]([-\\d.]+) ([-\\d.]+)")
+                .matcher(way)
+                .results()
+                .map(each -> new double[] {Double.parseDouble(each.group(1)), Double.parseDouble(each.group(2))})
+                .toList();
+    }
+
+    /// The panel's ends by hand: it faces (500, 300) from its middle, so it runs along (300, −500)/583.1.
+    @Test
+    void lamps_areHatchedWhereTheyAreMirrored() {
+        Document svg = label(LIT);
+        double ux = 300 / Math.hypot(300, 500);
+        double uy = -500 / Math.hypot(300, 500);
+        double left = mirrored(-500 - 200 * ux, 300 - 200 * uy);
+        double right = mirrored(-500 + 200 * ux, 300 + 200 * uy);
+        Element box = SvgReader.shapes(svg, "one.label.hero.mantle", "rect").getFirst();
+        double level = number(box, "y") + number(box, "height") / 2;
+        double[] across = outline(svg, "one.label.hero.mirrored.key", 1).stream()
+                .filter(spot -> Math.abs(spot[1] - level) < 0.1)
+                .mapToDouble(spot -> degrees(svg, spot[0]))
+                .sorted()
+                .toArray();
+        assertThat(across).hasSize(2);
+        assertThat(across[0]).isCloseTo(Math.min(left, right), within(0.05));
+        assertThat(across[1]).isCloseTo(Math.max(left, right), within(0.05));
+        assertThat(SvgReader.letters(svg)).extracting(SvgReader.Lettered::text).contains("key");
+        assertThat(text(svg))
+                .contains(("key " + Math.round(across[0]) + ".." + Math.round(across[1]) + " deg").replace('-', '−'))
+                .contains("Taken as glossy");
+        assertThat(DrawnChecks.checkSheets(drawings(LIT))).isPositive();
+    }
+
+    @Test
+    void lamps_ofATurningLens_areDashedAtTheEnd_thoseOffAreSaidToBe() {
+        String moving = LIT.replace(
+                        "    frames: 48",
+                        "    moves: {slide: {machine: rail, by: [100 mm, 0 mm], in: 1 s, profile: even}}\n"
+                                + "    frames: 48")
+                .replace("machines: {", "machines: {rail: {travel: 600 mm}, ");
+        Document svg = label(moving);
+        assertThat(SvgReader.shapes(svg, "one.label.hero.mirrored.key", "path").stream()
+                        .filter(path -> !path.getAttribute("stroke-dasharray").isEmpty()))
+                .hasSize(1);
+        assertThat(text(svg)).contains("Dashed: at the end");
+        assertThat(text(label(LIT.replace("aim: hero", "aim: hero, level: 0 %"))))
+                .contains("key is off");
+    }
+
+    @Test
+    void whatMirrorsNothing_orIsntKnown_saysSo() {
+        String matte = LIT.replace("can: {diameter", "can: {finish: matte, diameter");
+        assertThat(text(label(matte))).contains("Matte: no lamp is mirrored in it");
+        assertThat(text(label(LIT.replace(
+                        "    frames: 48",
+                        "    tank: {tank: glass, at: [0 mm, 600 mm], water: 280 mm}\n    frames: 48"))))
+                .contains("Not computed: what hero mirrors through a tank's glass and water");
+        assertThat(text(label(LIT.replace("at: [-500 mm, 300 mm, 45 mm]", "at: free"))))
+                .contains("the place of key is still open")
+                .doesNotContain("Hatched");
+        // A box's front face toward a lamp behind it mirrors nothing of it.
+        assertThat(text(label(LIT.replace("thing: can", "thing: carton").replace("-500 mm, 300 mm", "0 mm, 900 mm"))))
+                .contains("key isn't seen in it");
     }
 
     private static List<String> letters(String text) {

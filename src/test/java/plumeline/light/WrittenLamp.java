@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 /// A lamp that tests write as photometric files: its intensity by C and gamma, both in degrees.
-record WrittenLamp(DoubleBinaryOperator candelas, List<Double> gammas) {
-    static final List<Double> EVERY_TEN = steps(0, 90, 10);
-    static final double LUMENS = 800;
+public record WrittenLamp(DoubleBinaryOperator candelas, List<Double> gammas) {
+    public static final List<Double> EVERY_TEN = steps(0, 90, 10);
+    public static final double LUMENS = 800;
 
     /// Narrow in one plane and wide in the other, the same in all four quarters.
-    static WrittenLamp twiceMirrored() {
+    public static WrittenLamp twiceMirrored() {
         return new WrittenLamp((c, g) -> (900 + 100 * Math.rint(100 * cos2(c)) / 100) * fall(g), EVERY_TEN);
     }
 
@@ -30,12 +30,12 @@ record WrittenLamp(DoubleBinaryOperator candelas, List<Double> gammas) {
     }
 
     /// Another one in every direction.
-    static WrittenLamp uneven() {
+    public static WrittenLamp uneven() {
         return new WrittenLamp((c, g) -> (400 + c % 360) * fall(g), EVERY_TEN);
     }
 
     /// The same all round.
-    static WrittenLamp round() {
+    public static WrittenLamp round() {
         return new WrittenLamp((c, g) -> 1000 * fall(g), EVERY_TEN);
     }
 
@@ -54,7 +54,7 @@ record WrittenLamp(DoubleBinaryOperator candelas, List<Double> gammas) {
     }
 
     /// An LM-63 file of 2002 with these planes, metres, an open disc of 20 cm.
-    String lm63(List<Double> planes) {
+    public String lm63(List<Double> planes) {
         return "IESNA:LM-63-2002\r\n[TEST] ours\r\n[LAMP] 40 W filament\r\n[MORE] clear\r\nTILT=NONE\r\n"
                 + "1 " + LUMENS + " 1 " + gammas.size() + " " + planes.size() + " 1 2 -0.2 -0.2 0\r\n1 1 40\r\n"
                 + words(gammas) + "\r\n" + words(planes) + "\r\n"
@@ -62,7 +62,7 @@ record WrittenLamp(DoubleBinaryOperator candelas, List<Double> gammas) {
     }
 
     /// A EULUMDAT file of all planes of a whole turn, with the intensities of those that are stored.
-    String eulumdat(int symmetry, List<Double> planes, List<Double> stored) {
+    public String eulumdat(int symmetry, List<Double> planes, List<Double> stored) {
         var lines =
                 new StringBuilder("Ours\n1\n" + symmetry + "\n" + planes.size() + "\n0\n" + gammas.size() + "\n0\n");
         lines.append("report\nlamp\nnumber\nfile\ndate\n200\n0\n100\n200\n0\n0\n0\n0\n0\n100\n90\n1\n0\n1\n1\n");
@@ -84,7 +84,7 @@ record WrittenLamp(DoubleBinaryOperator candelas, List<Double> gammas) {
         return numbers.stream().map(String::valueOf).collect(Collectors.joining(" "));
     }
 
-    static byte[] bytes(String text) {
+    public static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.ISO_8859_1);
     }
 

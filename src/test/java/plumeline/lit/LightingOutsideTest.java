@@ -24,7 +24,9 @@ final class LightingOutsideTest {
     private static final String PLAN = """
         plumeline: 1
         film: {rate: 24 fps}
-        things: {can: {diameter: 60 mm, height: 300 mm, body: opaque}, glass: {diameter: 60 mm, height: 300 mm, body: clear}}
+        things:
+          can: {diameter: 60 mm, height: 300 mm, body: opaque}
+          glass: {diameter: 60 mm, height: 300 mm, body: clear}
         kit:
           cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
           lenses: {fifty: {focal_length: 50 mm}}

@@ -19,6 +19,9 @@ import plumeline.light.Patch;
 import plumeline.tidy.Outside;
 
 /// How bright and how wide highlights are by finish.
+@Outside(
+        source = "error function, facets drawn by lot, Schlick 1994 from memory; each test names its own",
+        kind = "closed form")
 final class FinishOutsideTest {
     private static final Body CAN = new Body(Solid.cylinder(0.066, 1), Pose.at(0, 0));
 

@@ -19,6 +19,7 @@ import plumeline.light.RoundMirror;
 import plumeline.tidy.Outside;
 
 /// Where places are mirrored in bodies, against the law of reflection, least ways and worked cases.
+@Outside(source = "the law of reflection, Fermat's least way, mirrored planes (any optics text)", kind = "closed form")
 final class SpotsOutsideTest {
     private static final Solid FLACON = new Solid.Revolved(List.of(
             new Station(0, 0.018),

@@ -9,6 +9,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.tidy.Outside;
 
 /// How much a clear face and a clear pane mirror.
+@Outside(
+        source = "Fresnel's formulas, Brewster's and the critical angle (Smith, Modern Optical Engineering, eq. 11.1)",
+        kind = "closed form")
 final class FresnelOutsideTest {
     @ParameterizedTest
     @CsvSource({

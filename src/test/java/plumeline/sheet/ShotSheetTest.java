@@ -68,6 +68,7 @@ final class ShotSheetTest {
                         "Recipe card: rose_ink",
                         "Float card: flacon",
                         "Hang card: bottle (flacon)",
+                        "Light card",
                         "What must be true on the screen",
                         "The picture",
                         "Leeway at full size",

@@ -29,7 +29,7 @@ final class FilmJsonTest {
                     "wants:",
                     "  - {hidden: back, behind: hero}",
                     "  - {fills: hero, height: 20 %}",
-                    "  - {highlight: key, upon: hero, from_left: 30 %}",
+                    "  - {steady_light: key}",
                     "  - {reaches: camera}")
             + "wants: [{inside: wide}, {on_beat: cuts}]\n";
 

@@ -203,7 +203,7 @@ final class TableWantsTest {
 
     @Test
     void notComputed_saysSo() {
-        Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{lit: hero}]");
+        Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{edges: hero}]");
         assertThat(Wanted.want(plan).findUnknown()).contains("not computed yet");
     }
 }

@@ -129,8 +129,8 @@ final class FallWords {
         double exposure = inputs.camera().exposureSeconds() * SHARP_PIXELS / blur;
         String stops = Print.stops(Math.log(blur / SHARP_PIXELS) / Math.log(2));
         if (exposure >= SHORTEST_SECONDS) {
-            attempts.add("For " + Words.pixels(SHARP_PIXELS) + " of blur expose "
-                    + shutter(exposure) + ", which costs " + stops + " of light.");
+            attempts.add("For " + Words.pixels(SHARP_PIXELS) + " of blur expose " + shutter(exposure) + ", which costs "
+                    + stops + " of light.");
         } else {
             attempts.add("For " + Words.pixels(SHARP_PIXELS) + " of blur only a flash is short enough: "
                     + shutter(exposure) + ".");

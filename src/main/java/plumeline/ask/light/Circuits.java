@@ -1,13 +1,11 @@
 package plumeline.ask.light;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /// What `power` finds: currents, and how the devices go on circuits.
 final class Circuits {
     /// Sums of currents count as the same within this, A.
-    private static final double NEAR_AMPERES = 1e-9;
+    static final double NEAR_AMPERES = 1e-9;
 
     private Circuits() {}
 
@@ -42,7 +40,7 @@ final class Circuits {
     ///
     /// @param inputs what was asked
     /// @param amperes what all devices take together, A
-    /// @param circuits the devices by circuit, the fullest first; a device that is too much for one is alone
+    /// @param circuits the devices by circuit; one that is too much for any is alone, before the others
     record Found(Inputs inputs, double amperes, List<List<Device>> circuits) {
         Found {
             circuits = circuits.stream().map(List::copyOf).toList();
@@ -60,29 +58,11 @@ final class Circuits {
         }
     }
 
-    /// Puts the devices on circuits, the largest first, each on the first where it fits: for a handful of devices
-    /// mostly the fewest circuits there could be, and never more than 11/9 of them and one (from memory of Johnson
-    /// 1973).
     static Found answer(Inputs inputs) {
         double all = 0;
-        List<List<Device>> circuits = new ArrayList<>();
-        List<Double> filled = new ArrayList<>();
-        List<Device> devices = new ArrayList<>(inputs.devices);
-        devices.sort(Comparator.comparingDouble((Device device) -> -device.amperes(inputs.volts)));
-        for (Device device : devices) {
-            double amperes = device.amperes(inputs.volts);
-            all += amperes;
-            int at = 0;
-            while (at < circuits.size() && filled.get(at) + amperes > inputs.mayFlowAmperes() + NEAR_AMPERES) {
-                at++;
-            }
-            if (at == circuits.size()) {
-                circuits.add(new ArrayList<>());
-                filled.add(0.0);
-            }
-            circuits.get(at).add(device);
-            filled.set(at, filled.get(at) + amperes);
+        for (Device device : inputs.devices) {
+            all += device.amperes(inputs.volts);
         }
-        return new Found(inputs, all, circuits);
+        return new Found(inputs, all, new Sharing(inputs).circuits());
     }
 }

@@ -3,8 +3,11 @@ package plumeline.ask.light;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
 import plumeline.light.Exposure;
+import plumeline.light.Opening;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
+import plumeline.light.Photometry;
+import plumeline.light.Photometry.Tilt;
 import plumeline.roots.Roots;
 
 /// What `exposure` finds, in plain SI numbers.
@@ -32,6 +35,38 @@ final class Exposing {
             @Override
             public double lux(double metres, double incidenceRadians) {
                 return candela / (metres * metres) * Math.max(0, Math.cos(incidenceRadians));
+            }
+        }
+
+        /// A lamp as its photometric file tells, as from a point.
+        ///
+        /// @param file the file's name
+        /// @param photometry what it says
+        /// @param offAxisRadians from the file's axis to the patch, seen from the lamp, 0 to π
+        /// @param planeRadians the C plane that goes to the patch
+        record Lamp(String file, Photometry photometry, double offAxisRadians, double planeRadians) implements Source {
+            /// The intensity to the patch, of a lamp that isn't tilted.
+            double candela() {
+                return photometry.intensity().candelas(planeRadians, offAxisRadians)
+                        * findUntiltedFactor().orElse(1);
+            }
+
+            /// What all intensities are times untilted; empty where the file doesn't tell.
+            OptionalDouble findUntiltedFactor() {
+                return photometry.tilt() instanceof Tilt.Factors factors
+                        ? factors.findFactor(0)
+                        : OptionalDouble.empty();
+            }
+
+            /// The longest side of what glows, m; 0 where the file doesn't tell.
+            double longestMetres() {
+                Opening opening = photometry.opening();
+                return Math.max(opening.heightMetres(), Math.max(opening.c0Metres(), opening.c90Metres()));
+            }
+
+            @Override
+            public double lux(double metres, double incidenceRadians) {
+                return new Point(candela()).lux(metres, incidenceRadians);
             }
         }
 

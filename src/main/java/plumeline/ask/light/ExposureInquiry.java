@@ -21,9 +21,13 @@ import plumeline.text.Shape.Key;
 final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
     private static final double LEAST_CONSTANT = 200;
 
+    /// What no light at all counts as.
+    private static final double DARK_STOPS = -1000;
+
     private static final String EXAMPLE = """
         # exposure: enough light? Add ± to what you measured; lamps are off by 15 % and more.
-        light: {lux: 4000 lx, at: 1 m}     # or {candela: 900 cd}, or {panel: [300 mm, 1200 mm], lumens: 9000 lm}
+        light: {lux: 4000 lx, at: 1 m}     # or {candela: 900 cd}, or {panel: [300 mm, 1200 mm], lumens: 9000 lm}, or
+                                           # {file: lamp.ies} (LM-63 or EULUMDAT; off_axis, plane: where the thing is)
         distance: 1 m                      # from the light to the thing
         # incidence: 30 deg                # how far its surface is turned from the light; default 0 deg
         iso: 800
@@ -52,28 +56,9 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
 
     @Override
     public Shape shape() {
-        Shape size = amount(Kind.LENGTH, "1 mm", "10 m");
-        Shape light = Shape.Keys.of(
-                        Key.optional(
-                                "lux",
-                                "what a meter facing it reads",
-                                amount(Kind.ILLUMINANCE, "0.01 lx", "10000000 lx")),
-                        Key.optional("at", "how far from it that was read", amount(Kind.LENGTH, "10 mm", "100 m")),
-                        Key.optional(
-                                "candela",
-                                "its intensity to the thing",
-                                amount(Kind.INTENSITY, "0.01 cd", "100000000 cd")),
-                        Key.optional(
-                                "panel",
-                                "an even panel's width and height",
-                                new Shape.Tuple(
-                                        List.of(new Shape.Part("width", size), new Shape.Part("height", size)), 2)),
-                        Key.optional("lumens", "all of the panel's light", amount(Kind.FLUX, "0.01 lm", "10000000 lm")))
-                .with(new Shape.Rule.ExactlyOne(
-                        List.of(List.of("lux", "at"), List.of("candela"), List.of("panel", "lumens"))));
         Shape number = new Shape.Amount(Kind.NUMBER, Range.between("0.5", "128"), Shape.Mark.FIXED);
         return Shape.Keys.of(
-                        Key.required("light", "the light, one of these", light),
+                        Key.required("light", "the light, one of these", ExposureLight.shape()),
                         Key.required(
                                 "distance",
                                 "from the light's middle to the thing",
@@ -104,7 +89,7 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
         double rate = given.si("rate");
         double number = given.si(given.has("t_number") ? "t_number" : "f_number");
         return new Exposing.Inputs(
-                source(given.map("light")),
+                ExposureLight.read(given.map("light")),
                 given.si("distance"),
                 Math.max(0, given.si("incidence", "0 deg", "the surface faces the light")),
                 new Exposure(
@@ -122,17 +107,6 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                         Math.max(0, given.si("loss", "0 stops", "nothing before lens or lamp"))));
     }
 
-    private static Exposing.Source source(Given light) {
-        if (light.has("lux")) {
-            return new Exposing.Source.Point(light.si("lux") * Math.pow(light.si("at"), 2));
-        }
-        if (light.has("candela")) {
-            return new Exposing.Source.Point(light.si("candela"));
-        }
-        List<Double> size = light.list("panel");
-        return new Exposing.Source.Flat(size.get(0), size.get(1), light.si("lumens"));
-    }
-
     @Override
     public Draft answer(Exposing.Inputs inputs, double[] settled, Words words) {
         Exposing.Found found = Exposing.answer(inputs);
@@ -146,14 +120,20 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
 
     private static Draft draft(Exposing.Found found, Notes notes) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of("illuminance", found.lux(), "lx"));
+        items.add(Item.of("illuminance", found.lux(), "lx").atLeast(0));
         items.add(Item.of("needed", found.inputs().exposure().neededLux(), "lx"));
-        items.add(Item.of("margin", found.marginStops(), "stops"));
+        items.add(found.lux() > 0 ? Item.of("margin", found.marginStops(), "stops") : Item.word("margin", "none"));
         items.add(
                 found.exactMetres().isPresent()
                         ? Item.millimetres(
-                                "distance_for_exact", found.exactMetres().getAsDouble())
+                                        "distance_for_exact",
+                                        found.exactMetres().getAsDouble())
+                                .atLeast(0)
                         : Item.word("distance_for_exact", "none"));
-        return new Draft(items, List.of(new Criterion("the light", found.marginStops())), Verdict.HOLDS, notes);
+        return new Draft(
+                items,
+                List.of(new Criterion("the light", Math.max(DARK_STOPS, found.marginStops()))),
+                Verdict.HOLDS,
+                notes);
     }
 }

@@ -30,37 +30,66 @@ final class ExposureWords {
                         "Hot lamps, stands and leads: sandbag, keep from cloth and water, and leave mains to who is"
                                 + " licensed for it.",
                         "Nobody looks into a lamp at close range."),
-                List.of(
-                        "Needed lux: C N^2/(t S), the incident-light form of ISO 2720, from memory; close focus"
-                                + " (1 + m)^2",
-                        found.inputs().source() instanceof Exposing.Source.Flat
-                                ? "Panel: Lambert's formula for rectangles, exact near and far"
-                                : "Inverse square of the distance, within 1 % from five times the light's size on"
-                                        + " (lighting engineers' rule)"));
+                sources());
+    }
+
+    private List<String> sources() {
+        String needed =
+                "Needed lux: C N^2/(t S), the incident-light form of ISO 2720, from memory; close focus (1 + m)^2";
+        String square =
+                "Inverse square of the distance, within 1 % from five times the light's size on (lighting engineers'"
+                        + " rule)";
+        return switch (found.inputs().source()) {
+            case Exposing.Source.Flat _ ->
+                List.of(needed, "Panel: Lambert's formula for rectangles, exact near and far");
+            case Exposing.Source.Point _ -> List.of(needed, square);
+            case Exposing.Source.Lamp lamp -> List.of(needed, square, "Intensity: the photometric file " + lamp.file());
+        };
     }
 
     private List<String> because() {
         List<String> because = new ArrayList<>();
-        double margin = found.marginStops();
         because.add("The thing gets " + lux(found.lux()) + "; the setting needs " + lux(exposure.neededLux()) + ": "
-                + (Math.abs(margin) < WORTH_SAYING_STOPS
-                        ? "just right."
-                        : stops(margin) + (margin < 0 ? " too little." : " more than needed.")));
+                + surplus());
         double close = 2 * Math.log(1 + exposure.magnification()) / Math.log(2);
         if (close >= WORTH_SAYING_STOPS) {
             because.add("Close focus takes " + stops(close) + " of it.");
         }
-        if (!(found.inputs().source() instanceof Exposing.Source.Flat)) {
-            because.add("Counted as from a point: nearer than five times its longest side a wide light gives less than"
-                    + " that; measure there, or give it as a panel.");
+        switch (found.inputs().source()) {
+            case Exposing.Source.Flat _ -> {}
+            case Exposing.Source.Point _ ->
+                because.add("Counted as from a point: nearer than five times its longest side a wide light gives less"
+                        + " than that; measure there, or give it as a panel.");
+            case Exposing.Source.Lamp lamp ->
+                because.addAll(new LampWords(lamp, words).because(found.inputs().metres()));
         }
         return because;
+    }
+
+    private String surplus() {
+        double margin = found.marginStops();
+        if (found.lux() <= 0) {
+            return "no light comes there.";
+        }
+        if (Math.abs(margin) < WORTH_SAYING_STOPS) {
+            return margin < 0 ? "a little less than that, which hardly an eye tells." : "just right.";
+        }
+        return stops(margin) + (margin < 0 ? " too little." : " more than needed.");
     }
 
     private List<String> attempts() {
         List<String> attempts = new ArrayList<>();
         double margin = found.marginStops();
+        if (found.lux() <= 0) {
+            attempts.add("Turn light or thing until the one shines on the other.");
+            return attempts;
+        }
         if (Math.abs(margin) < WORTH_SAYING_STOPS) {
+            if (margin < 0) {
+                found.exactMetres()
+                        .ifPresent(metres -> attempts.add(
+                                "Set the light " + words.length(metres) + " from the thing: just enough."));
+            }
             return attempts;
         }
         double ratio = Math.pow(2, margin);
@@ -98,6 +127,6 @@ final class ExposureWords {
             return Print.number(lux, 1) + " lx";
         }
         double unit = Math.pow(10, Math.floor(Math.log10(lux)) - 2);
-        return Print.number(Math.rint(lux / unit) * unit, 0) + " lx";
+        return Print.number(Math.floor(lux / unit + 0.5) * unit, 0) + " lx";
     }
 }

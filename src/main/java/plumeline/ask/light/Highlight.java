@@ -1,5 +1,6 @@
 package plumeline.ask.light;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
@@ -65,8 +66,23 @@ final class Highlight {
     ///
     /// @param inputs what was asked
     /// @param light the light, as it stands or as it is to stand; empty where no place gives the stripe
-    /// @param stripe what it shows as; empty where it is mirrored nowhere
-    record Found(Inputs inputs, Optional<Light> light, Optional<Stripe> stripe) {
+    /// @param stripes what it shows as, from left to right; two for a light from behind that reaches past both
+    /// sides of the thing, none where it is mirrored nowhere
+    /// @param side which of them is told: the rightmost, or the leftmost
+    record Found(Inputs inputs, Optional<Light> light, List<Stripe> stripes, Side side) {
+        Found {
+            stripes = List.copyOf(stripes);
+        }
+
+        Optional<Stripe> stripe() {
+            return told(stripes, side);
+        }
+
+        /// The stripe at the outline's other edge, where there are two.
+        Optional<Stripe> other() {
+            return stripes.size() < 2 ? Optional.empty() : told(stripes, side.other());
+        }
+
         /// The bearing of a light at the thing's axis, from the direction to the camera, + to the camera's right.
         double bearingRadians(Light of) {
             return bearing(of.middle(), inputs.camera);
@@ -77,19 +93,47 @@ final class Highlight {
         return Math.IEEEremainder(Math.atan2(place.y(), place.x()) - Math.atan2(camera.y(), camera.x()), 2 * Math.PI);
     }
 
-    static Found answer(Inputs inputs) {
+    /// A side of the picture.
+    enum Side {
+        LEFT,
+        RIGHT;
+
+        Side other() {
+            return this == LEFT ? RIGHT : LEFT;
+        }
+    }
+
+    private static Optional<Stripe> told(List<Stripe> stripes, Side side) {
+        if (stripes.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(side == Side.LEFT ? stripes.getFirst() : stripes.getLast());
+    }
+
+    /// On which side the wider stripe is.
+    static Side widerSide(Inputs inputs) {
+        List<Stripe> stripes = answer(inputs, Side.RIGHT).stripes;
+        return stripes.size() == 2 && width(stripes.getFirst()) > width(stripes.getLast()) ? Side.LEFT : Side.RIGHT;
+    }
+
+    private static double width(Stripe stripe) {
+        return stripe.right() - stripe.left();
+    }
+
+    static Found answer(Inputs inputs, Side side) {
         Optional<Light> light = switch (inputs.task) {
             case Task.Standing(Light standing) -> Optional.of(standing);
             case Task.Wanted wanted -> findLight(inputs, wanted);
         };
-        return new Found(inputs, light, light.flatMap(one -> findStripe(inputs, one)));
+        return new Found(inputs, light, light.map(one -> stripes(inputs, one)).orElse(List.of()), side);
     }
 
-    private static Optional<Stripe> findStripe(Inputs inputs, Light light) {
-        return inputs.mirror
-                .findStripe(inputs.camera, light.edge(-1), light.edge(1))
+    /// What a light shows as, where its front shines to the thing.
+    static List<Stripe> stripes(Inputs inputs, Light light) {
+        return inputs.mirror.stripes(inputs.camera, light.edge(-1), light.edge(1)).stream()
                 .filter(stripe -> light.shinesTo(
-                        inputs.mirror.way(inputs.camera, clamp(stripe.middle())).spot()));
+                        inputs.mirror.way(inputs.camera, clamp(stripe.middle())).spot()))
+                .toList();
     }
 
     private static double clamp(double across) {
@@ -103,10 +147,11 @@ final class Highlight {
         double width = wanted.widthMetres.orElseThrow();
         double radius = inputs.mirror.radiusMetres();
         double near = CLEAR * radius;
+        if (width(inputs, wanted.stripe, near) > width || width(inputs, wanted.stripe, FARTHEST_METRES) < width) {
+            return Optional.empty();
+        }
         double distance = Roots.end(at -> width(inputs, wanted.stripe, at) < width, near, FARTHEST_METRES);
-        return distance >= FARTHEST_METRES * (1 - 1e-9) || distance <= near * (1 + 1e-9)
-                ? Optional.empty()
-                : findLight(inputs, wanted.stripe, distance).map(found -> new Light(found.middle, found.facing, width));
+        return findLight(inputs, wanted.stripe, distance).map(found -> new Light(found.middle, found.facing, width));
     }
 
     private static double width(Inputs inputs, Stripe stripe, double distance) {

@@ -17,6 +17,7 @@ import plumeline.geom.Vec;
 import plumeline.light.RoundMirror;
 import plumeline.light.RoundMirror.Stripe;
 import plumeline.quantity.Kind;
+import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.text.Range;
 import plumeline.text.Shape;
@@ -192,15 +193,25 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
                 light.findSi("width"));
     }
 
+    /// The side whose stripe is told: −1 for the left, 1 for the right.
+    @Override
+    public double[] settle(Highlight.Inputs inputs, PaperUnit unit) {
+        return new double[] {Highlight.widerSide(inputs) == Highlight.Side.LEFT ? -1 : 1};
+    }
+
+    private static Highlight.Found found(Highlight.Inputs inputs, double[] settled) {
+        return Highlight.answer(inputs, settled[0] < 0 ? Highlight.Side.LEFT : Highlight.Side.RIGHT);
+    }
+
     @Override
     public Draft answer(Highlight.Inputs inputs, double[] settled, Words words) {
-        Highlight.Found found = Highlight.answer(inputs);
+        Highlight.Found found = found(inputs, settled);
         return draft(found, new HighlightWords(found, words).notes());
     }
 
     @Override
     public Draft vary(Highlight.Inputs moved, double[] settled) {
-        return draft(Highlight.answer(moved), Notes.NONE);
+        return draft(found(moved, settled), Notes.NONE);
     }
 
     private static Draft draft(Highlight.Found found, Notes notes) {
@@ -209,15 +220,19 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
         addShare(items, "from_left", stripe.map(Stripe::middle));
         addShare(items, "left_edge", stripe.map(Stripe::left));
         addShare(items, "right_edge", stripe.map(Stripe::right));
-        items.add(stripe.map(one -> Item.of("wide", 50 * (one.right() - one.left()), "%"))
+        items.add(stripe.map(one ->
+                        Item.of("wide", 50 * (one.right() - one.left()), "%").atLeast(0))
                 .orElse(Item.word("wide", "unknown")));
         Optional<Light> light = found.light();
         items.add(light.map(one -> Item.of("bearing", Math.toDegrees(found.bearingRadians(one)), "deg"))
                 .orElse(Item.word("bearing", "unknown")));
         items.add(light.map(one -> Item.millimetres(
-                        "distance", Math.hypot(one.middle().x(), one.middle().y())))
+                                "distance",
+                                Math.hypot(one.middle().x(), one.middle().y()))
+                        .atLeast(0))
                 .orElse(Item.word("distance", "unknown")));
-        items.add(light.map(one -> Item.millimetres("width", one.widthMetres())).orElse(Item.word("width", "unknown")));
+        items.add(light.map(one -> Item.millimetres("width", one.widthMetres()).atLeast(0))
+                .orElse(Item.word("width", "unknown")));
         return new Draft(
                 items,
                 List.of(new Criterion("the reflection", stripe.isPresent() ? 1 : 0)),
@@ -226,6 +241,8 @@ final class HighlightInquiry implements Inquiry<Highlight.Inputs> {
     }
 
     private static void addShare(List<Item> items, String name, Optional<Double> across) {
-        items.add(across.map(one -> Item.of(name, 50 * (1 + one), "%")).orElse(Item.word(name, "unknown")));
+        items.add(across.map(one -> Item.of(name, 50 * (1 + one), "%"))
+                .map(item -> across.get() < 0 ? item.atLeast(0) : item.atMost(100))
+                .orElse(Item.word(name, "unknown")));
     }
 }

@@ -2,12 +2,12 @@ package plumeline.ask.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Words;
 import plumeline.ask.light.Highlight.Light;
 import plumeline.ask.light.Highlight.Task;
 import plumeline.geom.Vec;
-import plumeline.light.RoundMirror;
 import plumeline.light.RoundMirror.Stripe;
 import plumeline.quantity.Print;
 
@@ -42,13 +42,17 @@ final class HighlightWords {
         if (found.stripe().isPresent() && found.light().isPresent()) {
             Stripe stripe = found.stripe().get();
             Light light = found.light().get();
-            double round = inputs.mirror()
-                    .find(inputs.camera(), light.middle())
-                    .map(RoundMirror.Spot::azimuthRadians)
-                    .orElse(0.0);
-            because.add("The stripe's light leaves the surface " + degrees(round)
-                    + " deg round from the camera, for a light " + degrees(found.bearingRadians(light))
-                    + " deg round: on a cylinder the stripe goes little more than half the light's way.");
+            found.other()
+                    .ifPresentOrElse(
+                            other -> because.add("The light reaches past both sides of the thing from behind: each edge"
+                                    + " of the outline shows a stripe, this one and another from "
+                                    + percent(other.left()) + " to " + percent(other.right()) + "; between them it"
+                                    + " isn't seen."),
+                            () -> because.add("The stripe's middle lies " + degrees(round(stripe))
+                                    + " deg round the surface from the camera, for a light "
+                                    + degrees(found.bearingRadians(light))
+                                    + " deg round: on a cylinder the stripe goes little more than half the light's"
+                                    + " way."));
             because.add("It shows from " + percent(stripe.left()) + " to " + percent(stripe.right())
                     + " of the outline, with sharp edges on gloss; on satin they blur, and matte shows no mirror image:"
                     + " light that by angle.");
@@ -60,11 +64,17 @@ final class HighlightWords {
         return because;
     }
 
+    /// How far round the surface from the camera a stripe's middle is, rad.
+    private double round(Stripe stripe) {
+        return Highlight.bearing(
+                inputs.mirror().way(inputs.camera(), stripe.middle()).spot(), inputs.camera());
+    }
+
     private double movedByADegree(Light light) {
         Light moved = new Light(turned(light.middle()), turned(light.facing()), light.widthMetres());
         double before = found.stripe().map(Stripe::middle).orElse(0.0);
-        double after = inputs.mirror()
-                .findStripe(inputs.camera(), moved.edge(-1), moved.edge(1))
+        double after = new Highlight.Found(inputs, Optional.of(moved), Highlight.stripes(inputs, moved), found.side())
+                .stripe()
                 .map(Stripe::middle)
                 .orElse(before);
         return 50 * Math.abs(after - before);
@@ -114,6 +124,6 @@ final class HighlightWords {
     }
 
     private static String percent(double across) {
-        return Print.number(50 * (1 + across), 0) + " %";
+        return Words.percent(50 * (1 + across));
     }
 }

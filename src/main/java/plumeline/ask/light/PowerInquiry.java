@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import plumeline.answer.Answer.Notes;
+import plumeline.answer.Course;
 import plumeline.answer.Draft;
 import plumeline.answer.Draft.Criterion;
 import plumeline.answer.Given;
@@ -110,7 +111,7 @@ final class PowerInquiry implements Inquiry<Circuits.Inputs> {
                 List.of(
                         Item.of("amps", found.amperes(), "A"),
                         Item.of("used", 100 * found.usedShare(), "%"),
-                        Item.of("circuits", found.circuits().size(), "1")),
+                        Item.of("circuits", found.circuits().size(), "1").following(new Course.Jumping())),
                 List.of(new Criterion("the circuit's spare current", spare)),
                 Verdict.NO_OBJECTION_FOUND,
                 notes);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static plumeline.ask.Asking.answer;
 import static plumeline.ask.Asking.number;
 import static plumeline.ask.Asking.problems;
+import static plumeline.ask.Asking.spread;
 
 import org.junit.jupiter.api.Test;
 import plumeline.answer.Answer;
@@ -53,6 +54,26 @@ final class ExposureTest {
         double exact = number(facing, "distance_for_exact");
         Answer there = answer("exposure", rest.replace("distance: 1 m", "distance: " + exact + " mm"));
         assertThat(number(there, "margin")).isCloseTo(0, within(1e-6));
+    }
+
+    @Test
+    void intervals_haveNoLightBelowNothing() {
+        Answer answer = answer(
+                "exposure",
+                "light: {candela: 900 cd}\ndistance: 1 m\nincidence: 89 deg ± 5 deg\niso: 800\nf_number: 4\n"
+                        + "rate: 25 fps");
+        assertThat(spread(answer, "illuminance").low()).isZero();
+        assertThat(answer.toJson()).doesNotContain("Infinity").doesNotContain("NaN");
+    }
+
+    /// Short by 0.06 stop: the verdict fails, and the sentences don't call it right.
+    @Test
+    void aLittleTooLittle_isSaid() {
+        Answer answer =
+                answer("exposure", "light: {candela: 240 cd}\ndistance: 1 m\niso: 800\nf_number: 4\nrate: 25 fps");
+        assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(answer.notes().because()).noneMatch(text -> text.contains("just right"));
+        assertThat(answer.notes().attempts()).anyMatch(text -> text.startsWith("Set the light 980 mm"));
     }
 
     @Test

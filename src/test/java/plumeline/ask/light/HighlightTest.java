@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static plumeline.ask.Asking.answer;
 import static plumeline.ask.Asking.number;
 import static plumeline.ask.Asking.problems;
+import static plumeline.ask.Asking.spread;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -99,6 +100,19 @@ final class HighlightTest {
         assertThat(none).isGreaterThan(20);
     }
 
+    /// A light as wide as the thing is too wide for a third of its outline however near it stands: told, not put at the
+    /// surface with a narrower stripe.
+    @Test
+    void widthsTooLargeForTheStripe_haveNone() {
+        Answer answer = answer(
+                "highlight",
+                "thing: {diameter: 151.98 mm}\ncamera: {x: 1679 mm, y: 539 mm}\n"
+                        + "want: {from_left: 17.3 %, wide: 34.3 %}\nlight: {width: 151.97 mm}");
+        assertThat(answer.verdict()).isEqualTo(Verdict.UNKNOWN);
+        assertThat(answer.getValue("distance")).isEqualTo(new Value.Word("unknown"));
+        assertThat(answer.notes().attempts()).anyMatch(text -> text.startsWith("No distance from the thing"));
+    }
+
     /// Things within 9 deg of the lens fill the middle 8 % (common practice).
     @Test
     void whatStandsByTheLens_isTold() {
@@ -120,6 +134,70 @@ final class HighlightTest {
         Answer toward = answer("highlight", CAN + "light: {x: 500 mm, y: 0 mm, width: 300 mm, yaw: -90 deg}");
         assertThat(number(toward, "from_left")).isGreaterThan(50);
         assertThat(number(toward, "bearing")).isCloseTo(90, within(1e-9));
+    }
+
+    /// A wall of light behind the thing shows at both edges of the outline and not between: own rays from the camera,
+    /// mirrored in the circle, tell which of them come to its front.
+    @Test
+    void lightFromBehind_showsAtBothEdges() {
+        String wall = CAN + "light: {x: 100 mm, y: 400 mm, width: 1200 mm, yaw: 180 deg}";
+        Answer answer = answer("highlight", wall);
+        double right = -1;
+        double left = 1;
+        int dark = 0;
+        for (int i = 1; i < 20000; i++) {
+            double across = (i - 10000) / 10000.0;
+            if (seesTheWall(across)) {
+                left = across < 0 ? Math.max(left == 1 ? -1 : left, across) : left;
+                right = across > 0 && right == -1 ? across : right;
+            } else {
+                dark++;
+            }
+        }
+        assertThat(dark).isGreaterThan(10000);
+        assertThat(number(answer, "left_edge")).isCloseTo(50 * (1 + right), within(0.01));
+        assertThat(number(answer, "right_edge")).isEqualTo(100);
+        String other = "another from 0 % to " + Math.rint(500 * (1 + left)) / 10 + " %;";
+        assertThat(answer.notes().because()).anyMatch(text -> text.contains(other));
+        Answer mirrored = answer("highlight", wall.replace("x: 100", "x: -100"));
+        assertThat(number(mirrored, "left_edge")).isZero();
+        assertThat(number(mirrored, "right_edge")).isCloseTo(100 - number(answer, "left_edge"), within(1e-6));
+    }
+
+    /// Whether a ray that the camera sends to a place across the outline goes on to y 400 mm, from x −500 to 700 mm.
+    private static boolean seesTheWall(double across) {
+        double aside = Math.atan(across * Math.tan(Math.asin(33.0 / 961)));
+        double dx = Math.sin(aside);
+        double dy = Math.cos(aside);
+        double on = 961 * dy - Math.sqrt(33.0 * 33 - Math.pow(961 * dx, 2));
+        double nx = on * dx / 33;
+        double ny = (on * dy - 961) / 33;
+        double into = dx * nx + dy * ny;
+        double rx = dx - 2 * into * nx;
+        double ry = dy - 2 * into * ny;
+        double x = 33 * nx + rx * (400 - 33 * ny) / ry;
+        return ry > 0 && x >= -500 && x <= 700;
+    }
+
+    /// A light that goes out of sight behind the thing past its right shows as a stripe to the right edge, though its
+    /// other end is seen left of the middle.
+    @Test
+    void lightRoundOneSide_showsToThatEdge() {
+        Answer answer = answer(
+                "highlight",
+                "thing: {diameter: 66 mm}\ncamera: {x: 0 mm, y: -70 mm}\n"
+                        + "light: {x: 36.2 mm, y: -10 mm, width: 238.6 mm, yaw: -67.2 deg}");
+        assertThat(number(answer, "left_edge")).isBetween(20.0, 50.0);
+        assertThat(number(answer, "right_edge")).isEqualTo(100);
+    }
+
+    /// What is ± far more than the stripe is wide leaves neither the outline nor less than nothing.
+    @Test
+    void intervals_stayOnTheOutline() {
+        Answer answer = answer(
+                "highlight", CAN + "light: {x: 100 mm ± 300 mm, y: 400 mm ± 100 mm, width: 300 mm, yaw: 180 deg}");
+        assertThat(spread(answer, "left_edge").high()).isEqualTo(100);
+        assertThat(spread(answer, "wide").low()).isZero();
     }
 
     @Test

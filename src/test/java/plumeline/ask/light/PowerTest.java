@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static plumeline.ask.Asking.answer;
 import static plumeline.ask.Asking.number;
+import static plumeline.ask.Asking.spread;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -59,6 +60,53 @@ final class PowerTest {
             }
             assertThat(number(answer("power", text.toString()), "circuits")).isEqualTo(fewest(amperes, 8));
         }
+    }
+
+    /// 4, 4, 3, 3, 3, 3 A make 4 + 3 + 3 twice, where the largest first makes 4 + 4, 3 + 3 + 3 and 3.
+    @Test
+    void circuits_areTheFewest_notTheLargestFirst() {
+        StringBuilder text = new StringBuilder("volts: 100 V\nbreaker: 10 A\ncontinuous: no\ndevices:\n");
+        int name = 0;
+        for (int amperes : new int[] {4, 4, 3, 3, 3, 3}) {
+            text.append("- {name: d")
+                    .append(name++)
+                    .append(", watts: ")
+                    .append(100 * amperes)
+                    .append(" W, power_factor: 1}\n");
+        }
+        assertThat(number(answer("power", text.toString()), "circuits")).isEqualTo(2);
+    }
+
+    /// 12.6 A ± 0.9 A of 12.8 A: one circuit, or two where more flows; never a part of one.
+    @Test
+    void circuits_areWhole_whateverThePlusMinus() {
+        Answer answer = answer(
+                "power",
+                "devices: [{name: a, watts: 1900 W ± 300 W, power_factor: 1}, "
+                        + "{name: b, watts: 1 kW, power_factor: 1}]\n"
+                        + "volts: 230 V\nbreaker: 16 A\n");
+        assertThat(answer.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(spread(answer, "circuits").low()).isEqualTo(1);
+        assertThat(spread(answer, "circuits").high()).isEqualTo(2);
+    }
+
+    /// Two hundred devices are answered too, a larger one than any circuit takes by itself.
+    @Test
+    void circuits_ofManyDevices_holdThemAll() {
+        Random random = new Random(6);
+        StringBuilder text = new StringBuilder("volts: 100 V\nbreaker: 10 A\ndevices:\n- {name: big, watts: 1 kW}\n");
+        double amperes = 0;
+        for (int n = 0; n < 199; n++) {
+            double watts = 10 + Math.rint(400 * random.nextDouble());
+            amperes += watts / 100;
+            text.append("- {name: d")
+                    .append(n)
+                    .append(", watts: ")
+                    .append(watts)
+                    .append(" W, power_factor: 1}\n");
+        }
+        assertThat(number(answer("power", text.toString()), "circuits"))
+                .isBetween(1 + Math.ceil(amperes / 8), 2 + Math.ceil(11.0 / 9 * amperes / 8));
     }
 
     private static int fewest(List<Double> amperes, double most) {

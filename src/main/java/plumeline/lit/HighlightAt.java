@@ -1,0 +1,120 @@
+package plumeline.lit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumeline.geom.Vec;
+import plumeline.light.Emitter;
+import plumeline.mirror.Stripe;
+import plumeline.quantity.Print;
+import plumeline.stage.TankWalls;
+
+/// A lamp's mirror image stands at a place of a thing's outline, as wide as wanted.
+///
+/// Margin in % of the outline's width: the tolerance less how far the stripe's middle, and its width, are off. Where
+/// none is seen, minus 100 and more, by how far the lamp is from where sight goes on from there.
+///
+/// @param on the thing as a mirror
+/// @param lamp the lamp
+/// @param wished what is wanted
+/// @param walls the tank's walls, where the shot has one
+record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls> walls) implements Measure {
+    private static final double PERCENT = 100;
+
+    /// What is wanted, in shares of the outline's width.
+    ///
+    /// @param fromLeft where its middle is, from the left
+    /// @param wide how wide it is, where that counts
+    /// @param within how far either may be off
+    record Wished(double fromLeft, OptionalDouble wide, double within) {}
+
+    @Override
+    public String unit() {
+        return "%";
+    }
+
+    private Optional<Stripe> findStripe(Instant now) {
+        double height = on.middleMetres(now.scene());
+        List<Stripe> stripes = on.stripes(now.scene(), height, emitter(now));
+        return stripes.stream()
+                .min(Comparator.comparingDouble(stripe -> Math.abs(stripe.fromLeft() - wished.fromLeft())));
+    }
+
+    private Emitter emitter(Instant now) {
+        return lamp.find(now.scene()).orElseThrow();
+    }
+
+    @Override
+    public double[] parts(Instant now) {
+        Optional<Stripe> stripe = findStripe(now);
+        double place = stripe.isPresent()
+                ? wished.within() - Math.abs(stripe.get().fromLeft() - wished.fromLeft())
+                : -1 - aside(now);
+        if (wished.wide().isEmpty()) {
+            return new double[] {PERCENT * place};
+        }
+        double wide = stripe.isPresent()
+                ? wished.within() - Math.abs(stripe.get().wide() - wished.wide().getAsDouble())
+                : place;
+        return new double[] {PERCENT * place, PERCENT * wide};
+    }
+
+    /// How far the lamp is from where sight goes on, share of half a turn.
+    private double aside(Instant now) {
+        Vec eye = now.scene().aim().eye();
+        return on.findSpot(now.scene(), on.middleMetres(now.scene()), wished.fromLeft())
+                .map(spot -> {
+                    Vec to = emitter(now).middle().minus(spot.place());
+                    double length = to.lengthMetres();
+                    double cosine = length > 0 ? to.dot(spot.onward(eye)) / length : 1;
+                    return Math.acos(Math.clamp(cosine, -1, 1)) / Math.PI;
+                })
+                .orElse(1.0);
+    }
+
+    @Override
+    public Optional<String> findUnknown(Instant now) {
+        return on.findUnknown(now.scene(), walls, emitter(now).middle());
+    }
+
+    @Override
+    public Optional<String> findLack(Instant now) {
+        return on.isMatte()
+                ? Optional.of(on.name() + " is matte: nothing is mirrored in it. Light it by angle.")
+                : Optional.empty();
+    }
+
+    @Override
+    public String standing(Instant now) {
+        Optional<Stripe> stripe = findStripe(now);
+        String wanted = percent(wished.fromLeft()) + " from the left"
+                + (wished.wide().isPresent() ? " and " + percent(wished.wide().getAsDouble()) + " wide" : "")
+                + " wanted, within " + percent(wished.within()) + ".";
+        String assumed = on.finishWords(now.scene(), on.middleMetres(now.scene()), emitter(now));
+        return stripe.isEmpty()
+                ? lamp.name() + " isn't mirrored in " + on.name() + " where the camera sees it; " + wanted + assumed
+                : lamp.name() + " shows in " + on.name() + " at "
+                        + percent(stripe.get().fromLeft()) + " of its width from the left, "
+                        + percent(stripe.get().wide()) + " wide; " + wanted + assumed;
+    }
+
+    private static String percent(double share) {
+        return Print.share(share, 1);
+    }
+
+    @Override
+    public Optional<String> findTight(Instant now) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Easier> findEasier(double lack) {
+        double easier = Math.ceil((PERCENT * wished.within() + lack) * 2) / 2 / PERCENT;
+        return easier > 0.5
+                ? Optional.empty()
+                : Optional.of(new Easier(
+                        new HighlightAt(on, lamp, new Wished(wished.fromLeft(), wished.wide(), easier), walls),
+                        "within " + percent(easier) + " instead of " + percent(wished.within()) + "."));
+    }
+}

@@ -1,0 +1,125 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import plumeline.light.Exposure;
+import plumeline.light.Patch;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Scene;
+import plumeline.stage.Stage;
+
+/// What a lux meter shows on a thing: on its label's middle, facing straight out of it; without a label on its side
+/// toward the camera at half its height.
+///
+/// @param alone with one lamp on and all others off, in the shot's order
+/// @param together with all on
+/// @param neededLux what the camera's setting needs there, lx; empty where no sensitivity is written
+public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLux) {
+    /// Less than this of a spread isn't worth saying, share of one.
+    private static final double LEAST_SHARE = 0.01;
+
+    /// What it shows.
+    public sealed interface Shown {
+        /// Gives it in words.
+        ///
+        /// @return such as `1200 lx ± 15 %`, or why it isn't known
+        String toText();
+
+        /// So much.
+        ///
+        /// @param lux lx, two figures of which count
+        /// @param halfShare by how much of it it may be off, 95 %, share of one
+        record Lux(double lux, double halfShare) implements Shown {
+            @Override
+            public String toText() {
+                return Amounts.lux(lux)
+                        + (lux > 0 && halfShare >= LEAST_SHARE ? " ± " + Print.share(halfShare, 0) : "");
+            }
+        }
+
+        /// Nobody can tell.
+        ///
+        /// @param reason why, to follow a colon
+        record NotKnown(String reason) implements Shown {
+            @Override
+            public String toText() {
+                return "not known: " + reason;
+            }
+        }
+    }
+
+    /// Copies the list.
+    public Metered {
+        alone = List.copyOf(alone);
+    }
+
+    /// Meters a thing.
+    ///
+    /// @param stage the shot
+    /// @param scene the instant
+    /// @param thing index of the thing
+    /// @param film the film's rate
+    /// @return what is shown
+    public static Metered of(Stage stage, Scene scene, int thing, Quantity film) {
+        Lighting lighting = new Lighting(stage.shot(), scene, stage.findTank());
+        Patch patch = Spots.of(
+                stage.shot().placed().get(thing),
+                scene.things().get(thing),
+                Spots.Part.LABEL,
+                scene.aim().eye());
+        Lighting.Light light = lighting.light(patch);
+        List<Shown> alone = new ArrayList<>();
+        for (int i = 0; i < lighting.lamps().size(); i++) {
+            alone.add(
+                    scene.beams().get(i).level() > 0
+                            ? alone(lighting, i, patch, light.lamps().get(i))
+                            : new Shown.Lux(0, 0));
+        }
+        Shown together = Unlit.find(lighting, List.of(patch)).isPresent()
+                ? new Shown.NotKnown("not every lamp's light is")
+                : new Shown.Lux(light.lux(), light.halfShare());
+        OptionalDouble needed = Setting.find(stage.shot().camera(), scene.picture(), film).stream()
+                .mapToDouble(Exposure::neededLux)
+                .findFirst();
+        return new Metered(alone, together, needed);
+    }
+
+    private static Shown alone(Lighting lighting, int lamp, Patch patch, double lux) {
+        return switch (lighting.lamps().get(lamp)) {
+            case Lamp.Unknown(var _, Lamp.Lack lack) ->
+                new Shown.NotKnown(
+                        switch (lack) {
+                            case GIVES -> "nobody says what it gives";
+                            case FILE -> "its file isn't read in a plan yet";
+                        });
+            case Lamp.Known known -> {
+                if (lighting.isThroughTank(patch, lamp)) {
+                    yield new Shown.NotKnown("its light comes through the tank");
+                }
+                boolean isHued = known.colour() == Lamp.Colour.HUED && lux > 0;
+                yield isHued
+                        ? new Shown.NotKnown("how much less it gives at its hue")
+                        : new Shown.Lux(lux, known.halfShare());
+            }
+        };
+    }
+
+    /// Says how all lamps together stand to what the setting needs.
+    ///
+    /// @return such as `1300 lx: 0.2 stops too little`; empty where either isn't known
+    public Optional<String> findStanding() {
+        return together instanceof Shown.Lux(double lux, double _) && neededLux.isPresent()
+                ? Optional.of(Amounts.lux(neededLux.getAsDouble()) + ": " + Amounts.over(lux, neededLux.getAsDouble()))
+                : Optional.empty();
+    }
+
+    /// Says what the setting needs.
+    ///
+    /// @return such as `1300 lx`; empty where no sensitivity is written
+    public Optional<String> findNeeded() {
+        return neededLux.isPresent() ? Optional.of(Amounts.lux(neededLux.getAsDouble())) : Optional.empty();
+    }
+}

@@ -1,0 +1,148 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Clearance;
+import plumeline.geom.Pinhole;
+import plumeline.geom.Vec;
+import plumeline.light.Emitter;
+import plumeline.mirror.Finish;
+import plumeline.mirror.GlossyBody;
+import plumeline.mirror.Spot;
+import plumeline.mirror.Stripe;
+import plumeline.mirror.Ways;
+import plumeline.plan.Placed;
+import plumeline.plan.Shot;
+import plumeline.plan.Thing;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Scene;
+import plumeline.stage.Sightlines;
+import plumeline.stage.TankWalls;
+
+/// A thing of a shot as a mirror.
+///
+/// @param shot the shot
+/// @param thing index of the thing
+record Mirrors(Shot shot, int thing) {
+    private static final double LEVEL = 1e-9;
+
+    /// Slope of a satin surface's facets where nobody measured it: a guess within 0.1 to 0.3.
+    private static final Finish.Satin SATIN = new Finish.Satin(Finish.USUAL_INDEX, 0.2);
+
+    Placed placed() {
+        return shot.placed().get(thing);
+    }
+
+    String name() {
+        return placed().name();
+    }
+
+    /// How it shines, as written: `gloss` where nobody says.
+    String finish() {
+        return placed().thing().written().findWord("finish").orElse("gloss");
+    }
+
+    boolean isMatte() {
+        return finish().equals("matte");
+    }
+
+    Body body(Scene scene) {
+        return scene.things().get(thing);
+    }
+
+    /// Why nothing is known of what it mirrors.
+    Optional<String> findUnknown(Scene scene, Optional<TankWalls> walls, Vec mirrored) {
+        Body body = body(scene);
+        Sightlines.Seeing seeing = scene.lines().at(List.of(body));
+        boolean isThrough = walls.map(TankWalls::block)
+                .filter(block -> Clearance.isMet(block, body.middle(), mirrored))
+                .isPresent();
+        return isThrough || !seeing.isCovered() || !(seeing.projection() instanceof Pinhole)
+                ? Optional.of("Not computed: what " + name() + " mirrors through a tank's glass and water.")
+                : Optional.empty();
+    }
+
+    /// As the camera sees it, past all opaque things.
+    GlossyBody seen(Scene scene) {
+        List<Body> opaque = new ArrayList<>();
+        for (int i = 0; i < shot.placed().size(); i++) {
+            boolean isOpaque = shot.placed().get(i).thing().body().orElse(Thing.Body.OPAQUE) == Thing.Body.OPAQUE;
+            if (i == thing || isOpaque) {
+                opaque.add(scene.things().get(i));
+            }
+        }
+        return new GlossyBody(body(scene), scene.aim(), Ways.past(opaque));
+    }
+
+    /// Whether all of it is before the camera, as one sees it that looks square to its axis.
+    private boolean isBefore(Scene scene) {
+        Body body = body(scene);
+        Vec square = scene.aim().forward().cross(body.axis());
+        Vec right = square.lengthMetres() > LEVEL ? square.unit() : scene.aim().right();
+        Vec forward = body.axis().cross(right);
+        return body.middle().minus(scene.aim().eye()).dot(forward)
+                > body.solid().reachMetres();
+    }
+
+    /// Finds what is seen at a place across its outline.
+    Optional<Spot> findSpot(Scene scene, double heightMetres, double share) {
+        return isBefore(scene) ? seen(scene).findSpot(heightMetres, share) : Optional.empty();
+    }
+
+    /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
+    /// gloss: a wide light's stripe ends there too, where it is half as bright.
+    List<Stripe> stripes(Scene scene, double heightMetres, Emitter emitter) {
+        return isBefore(scene) ? seen(scene).listStripes(heightMetres, emitter) : List.of();
+    }
+
+    /// What is said of a finish that isn't written, and of one that blurs.
+    String assumed() {
+        return !placed().thing().written().has("finish")
+                ? " Taken as glossy: write its finish."
+                : finish().equals("satin") ? " Satin blurs it. Try the lamp on it." : "";
+    }
+
+    /// The same, and how far satin blurs a light at a height.
+    String finishWords(Scene scene, double heightMetres, Emitter emitter) {
+        if (!finish().equals("satin") || !isBefore(scene)) {
+            return assumed();
+        }
+        return seen(scene).listSatinStripes(heightMetres, emitter, SATIN).stream()
+                .max(Comparator.comparingDouble(Stripe::wide))
+                .map(stripe -> " Satin blurs it: half as bright over about " + Print.share(stripe.wide(), 0)
+                        + " of the width, by a guess of its surface. Try the lamp on it.")
+                .orElse("");
+    }
+
+    /// The label's middle, else half its height.
+    double middleMetres(Scene scene) {
+        double height = body(scene).solid().heightMetres();
+        return placed().thing()
+                .label()
+                .map(label -> Spots.bottom(label, height) + label.height().si() / 2)
+                .orElse(height / 2);
+    }
+
+    /// Heights that are looked at for all of its label, else all of it: so many, the lowest first.
+    List<Double> heightsMetres(Scene scene, int count) {
+        double height = body(scene).solid().heightMetres();
+        double low = placed().thing()
+                .label()
+                .map(label -> Spots.bottom(label, height))
+                .orElse(0.0);
+        double tall = placed().thing()
+                .label()
+                .map(Thing.Label::height)
+                .map(Quantity::si)
+                .orElse(height);
+        List<Double> heights = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            heights.add(low + tall * (0.02 + 0.96 * i / (count - 1)));
+        }
+        return heights;
+    }
+}

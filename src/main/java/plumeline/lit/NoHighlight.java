@@ -1,0 +1,115 @@
+package plumeline.lit;
+
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Solid;
+import plumeline.light.Emitter;
+import plumeline.mirror.GlossyBody;
+import plumeline.mirror.Stripe;
+import plumeline.plan.Thing;
+import plumeline.quantity.Print;
+import plumeline.stage.TankWalls;
+
+/// Nothing of a lamp, the camera or the crew is seen mirrored in a thing's label, or anywhere in it where it has none.
+///
+/// Margin in % of the outline's width, the worst of seven heights: minus what of the mirror image is on the label;
+/// where none is, how far round it is from the label's edge, 100 % for half a turn or where it is mirrored nowhere.
+///
+/// @param on the things as mirrors
+/// @param what what may not be seen
+/// @param walls the tank's walls, where the shot has one
+record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) implements Measure {
+    private static final int HEIGHTS = 7;
+    private static final double PERCENT = 100;
+
+    NoHighlight {
+        on = List.copyOf(on);
+    }
+
+    @Override
+    public String unit() {
+        return "%";
+    }
+
+    private Emitter emitter(Instant now) {
+        return what.find(now.scene()).orElseThrow();
+    }
+
+    @Override
+    public double[] parts(Instant now) {
+        return on.stream().mapToDouble(mirror -> margin(now, mirror)).toArray();
+    }
+
+    private double margin(Instant now, Mirrors mirror) {
+        if (mirror.isMatte()) {
+            return PERCENT;
+        }
+        GlossyBody seen = mirror.seen(now.scene());
+        double worst = PERCENT;
+        for (double height : mirror.heightsMetres(now.scene(), HEIGHTS)) {
+            double half = halfLabel(mirror, mirror.body(now.scene()).solid(), height);
+            for (Stripe stripe : mirror.stripes(now.scene(), height, emitter(now))) {
+                double one = seen.azimuthRadians(stripe.left().place());
+                double other = seen.azimuthRadians(stripe.right().place());
+                worst = Math.min(worst, PERCENT * margin(stripe, Math.min(one, other), Math.max(one, other), half));
+            }
+        }
+        return worst;
+    }
+
+    /// A stripe that runs over the seam behind the label is none that the camera sees on it.
+    private static double margin(Stripe stripe, double from, double to, double half) {
+        double apart = Math.max(from - half, -half - to);
+        if (apart > 0 && half < Math.PI) {
+            return apart / Math.PI;
+        }
+        double on = Math.min(to, half) - Math.max(from, -half);
+        double all = to - from;
+        return -stripe.wide() * (all > 0 ? Math.clamp(on / all, 0, 1) : 1);
+    }
+
+    /// How far round from its middle the label goes; all round where there is none.
+    private static double halfLabel(Mirrors mirror, Solid solid, double heightMetres) {
+        Optional<Thing.Label> label = mirror.placed().thing().label();
+        if (label.isEmpty()) {
+            return Math.PI;
+        }
+        double half = label.get().width().si() / 2;
+        return switch (solid) {
+            case Solid.Revolved round -> Math.min(Math.PI, half / Math.max(round.radiusAtMetres(heightMetres), 1e-6));
+            case Solid.Box box -> Math.atan2(half, box.depthMetres() / 2);
+        };
+    }
+
+    @Override
+    public Optional<String> findUnknown(Instant now) {
+        return on.stream()
+                .filter(mirror -> !mirror.isMatte())
+                .flatMap(mirror ->
+                        mirror.findUnknown(now.scene(), walls, emitter(now).middle()).stream())
+                .findFirst();
+    }
+
+    @Override
+    public String standing(Instant now) {
+        Mirrors worst = on.getFirst();
+        double least = margin(now, worst);
+        for (Mirrors mirror : on.subList(1, on.size())) {
+            double margin = margin(now, mirror);
+            if (margin < least) {
+                least = margin;
+                worst = mirror;
+            }
+        }
+        String where = worst.name() + (worst.placed().thing().label().isPresent() ? "'s label" : "");
+        return least < 0
+                ? what.name() + " is seen in " + where + ", " + Print.share(-least / PERCENT, 1) + " of its width."
+                        + worst.finishWords(now.scene(), worst.middleMetres(now.scene()), emitter(now))
+                : what.name() + " isn't seen in " + where + ".";
+    }
+
+    @Override
+    public Optional<String> findTight(Instant now) {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,291 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Aim;
+import plumeline.geom.Bounds;
+import plumeline.geom.Hull;
+import plumeline.geom.Plane;
+import plumeline.geom.Vec;
+import plumeline.light.Disc;
+import plumeline.light.Emitter;
+import plumeline.light.Patch;
+import plumeline.light.Seen;
+import plumeline.optics.Boundary;
+import plumeline.optics.ClearPane;
+import plumeline.optics.FlatWall;
+import plumeline.optics.Layer;
+import plumeline.optics.TankView;
+import plumeline.sight.Uncovered;
+import plumeline.stage.TankWalls;
+
+/// A flat way into a tank, by which light comes to what is in it: a pane, the water's surface from above, the open top.
+///
+/// Light is bent there by Snell's law, so that a lamp seems elsewhere and larger or smaller; its luminance in water is
+/// `n² T` times that in air, T by Fresnel's formulas. What is mirrored inside, and what comes to the surface through
+/// glass above it, is left out.
+///
+/// **Source:** conservation of étendue, `L/n²` along a ray (any text on radiometry); own derivation.
+///
+/// @param outer its outer face, the normal outward
+/// @param wall pane and what is behind it
+/// @param low lower corner of the opening on the inner face, m
+/// @param high upper corner of it, m
+record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
+    /// Into so many parts an edge of a lamp is cut: straight edges seem bent.
+    private static final int PARTS = 8;
+
+    /// Along so many corners of an outline it is asked what passes.
+    private static final int SAMPLES = 16;
+
+    private static final double AHEAD_METRES = 1e-6;
+
+    /// Per metre of way in the tank.
+    private static final double SLACK = 5;
+
+    /// The ways into a tank for a place in it.
+    static List<TankWindow> of(TankWalls walls, Vec place) {
+        Bounds in = walls.inside();
+        double line = walls.waterLineMetres();
+        boolean isWet = place.z() < line;
+        double from = isWet ? in.low().z() : Math.max(line, in.low().z());
+        double to = isWet ? Math.min(line, in.high().z()) : in.high().z();
+        double pane = walls.paneMetres();
+        FlatWall wall = isWet ? FlatWall.ofWater(pane) : FlatWall.ofAir(pane);
+        FlatWall top = new FlatWall(0, 1, isWet ? Layer.WATER_INDEX : 1);
+        List<TankWindow> windows = new ArrayList<>();
+        for (int sign : new int[] {-1, 1}) {
+            double x = sign < 0 ? in.low().x() : in.high().x();
+            double y = sign < 0 ? in.low().y() : in.high().y();
+            windows.add(new TankWindow(
+                    new Plane(new Vec(x + sign * pane, 0, 0), new Vec(sign, 0, 0)),
+                    wall,
+                    new Vec(x, in.low().y(), from),
+                    new Vec(x, in.high().y(), to)));
+            windows.add(new TankWindow(
+                    new Plane(new Vec(0, y + sign * pane, 0), new Vec(0, sign, 0)),
+                    wall,
+                    new Vec(in.low().x(), y, from),
+                    new Vec(in.high().x(), y, to)));
+        }
+        windows.add(new TankWindow(
+                new Plane(new Vec(0, 0, to), Vec.UP),
+                top,
+                new Vec(in.low().x(), in.low().y(), to),
+                new Vec(in.high().x(), in.high().y(), to)));
+        return windows;
+    }
+
+    /// Gives the light of a face on a place in the tank, by this way alone.
+    ///
+    /// @param emitter the face
+    /// @param patch the place
+    /// @param inside what stands in the tank
+    /// @param outside what stands before it
+    /// @return lx
+    double lux(Emitter emitter, Patch patch, List<Hull> inside, List<Hull> outside) {
+        List<Vec> outline = isOver(patch) ? emitter.outline(patch.place()) : List.of();
+        if (outline.isEmpty()) {
+            return 0;
+        }
+        List<Vec> seen = clipped(ring(emitter, outline).stream()
+                .flatMap(corner -> find(corner, patch).stream())
+                .toList());
+        if (seen.size() < 3) {
+            return 0;
+        }
+        Cone cone = Cone.of(patch.place(), seen);
+        List<Hull> hiders = new ArrayList<>();
+        for (Hull hull : inside) {
+            if (cone.mayMeet(hull.middle(), hull.reachMetres())) {
+                hiders.add(hull);
+            }
+        }
+        for (Hull hull : outside) {
+            Optional<Vec> middle = find(hull.middle(), patch);
+            if (middle.isEmpty() || cone.mayMeet(middle.get(), hull.reachMetres() + slackMetres(hull, patch))) {
+                hiders.addAll(slices(hull, patch));
+            }
+        }
+        double factor = 0;
+        for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
+            factor += Seen.factor(piece, patch);
+        }
+        double index = wall.behindIndex();
+        return Math.PI * emitter.luminance() * index * index * transmittance(seen, patch) * factor;
+    }
+
+    /// What lies round an outline as seen from a place.
+    private record Cone(Vec from, Vec axis, double radians) {
+        static Cone of(Vec from, List<Vec> outline) {
+            Vec sum = Vec.ZERO;
+            for (Vec corner : outline) {
+                sum = sum.plus(corner.minus(from).unit());
+            }
+            Vec axis = sum.unit();
+            double widest = 0;
+            for (Vec corner : outline) {
+                widest = Math.max(
+                        widest, Math.acos(Math.clamp(axis.dot(corner.minus(from).unit()), -1, 1)));
+            }
+            return new Cone(from, axis, widest);
+        }
+
+        /// Whether anything of a ball may be in it.
+        boolean mayMeet(Vec middle, double ballMetres) {
+            Vec way = middle.minus(from);
+            double far = way.lengthMetres();
+            return far <= ballMetres
+                    || Math.acos(Math.clamp(axis.dot(way) / far, -1, 1)) < radians + Math.asin(ballMetres / far);
+        }
+    }
+
+    /// A body outside is seen on the inner face, nearer than it is, so it is at most as large there; bending moves its
+    /// ends against its middle by a part of that.
+    private double slackMetres(Hull hull, Patch patch) {
+        return hull.reachMetres()
+                * Math.min(1, Math.abs(patch.place().minus(low).dot(outer.normal())) * SLACK);
+    }
+
+    /// Where on the inner face a place outside is seen from one in the tank; empty where it isn't before the outer
+    /// face.
+    Optional<Vec> find(Vec corner, Patch patch) {
+        if (outer.normal().dot(corner.minus(outer.through())) < AHEAD_METRES) {
+            return Optional.empty();
+        }
+        List<Vec> path = new TankView(new Aim(corner, 0, 0), outer, wall, Double.POSITIVE_INFINITY).path(patch.place());
+        return Optional.of(path.get(path.size() - 2));
+    }
+
+    /// A body as it is seen on the inner face, in slices: its straight sides seem bent. What is partly behind the outer
+    /// face hides nothing there.
+    private List<Hull> slices(Hull hull, Patch patch) {
+        List<Hull> slices = new ArrayList<>();
+        List<Vec> last = find(hull.one(), patch);
+        for (int part = 1; part <= PARTS; part++) {
+            double share = (double) part / PARTS;
+            List<Vec> ring = new ArrayList<>();
+            for (int i = 0; i < hull.one().size(); i++) {
+                Vec from = hull.one().get(i);
+                ring.add(from.plus(hull.other().get(i).minus(from).times(share)));
+            }
+            List<Vec> next = find(ring, patch);
+            if (last.size() == ring.size() && next.size() == ring.size()) {
+                slices.add(new Hull(last, next));
+            }
+            last = next;
+        }
+        return slices;
+    }
+
+    private List<Vec> find(List<Vec> corners, Patch patch) {
+        return corners.stream().flatMap(corner -> find(corner, patch).stream()).toList();
+    }
+
+    /// Whether any of the opening is over the surface.
+    private boolean isOver(Patch patch) {
+        double level = patch.facing().dot(patch.place());
+        double most = Double.NEGATIVE_INFINITY;
+        for (double x : new double[] {low.x(), high.x()}) {
+            for (double y : new double[] {low.y(), high.y()}) {
+                for (double z : new double[] {low.z(), high.z()}) {
+                    most = Math.max(most, patch.facing().dot(new Vec(x, y, z)));
+                }
+            }
+        }
+        return most > level;
+    }
+
+    /// A round has a quarter of its corners, as much farther out as keeps its area.
+    private static List<Vec> ring(Emitter emitter, List<Vec> outline) {
+        if (emitter instanceof Disc) {
+            double angle = 2 * Math.PI / outline.size();
+            double out = Math.sqrt(4 * Math.sin(angle) / Math.sin(4 * angle));
+            List<Vec> round = new ArrayList<>();
+            for (int i = 0; i < outline.size(); i += 4) {
+                round.add(emitter.middle()
+                        .plus(outline.get(i).minus(emitter.middle()).times(out)));
+            }
+            return round;
+        }
+        if (outline.size() > 4 * PARTS) {
+            return outline;
+        }
+        List<Vec> ring = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i++) {
+            Vec from = outline.get(i);
+            Vec way = outline.get((i + 1) % outline.size()).minus(from);
+            for (int part = 0; part < PARTS; part++) {
+                ring.add(from.plus(way.times((double) part / PARTS)));
+            }
+        }
+        return ring;
+    }
+
+    /// What of an outline on the inner face is within the opening.
+    private List<Vec> clipped(List<Vec> outline) {
+        Vec u = outer.normal().x() == 0 ? new Vec(1, 0, 0) : new Vec(0, 1, 0);
+        Vec v = outer.normal().z() == 0 ? Vec.UP : new Vec(0, 1, 0);
+        List<Vec> left = outline;
+        left = cut(left, u, low.dot(u));
+        left = cut(left, u.times(-1), -high.dot(u));
+        left = cut(left, v, low.dot(v));
+        return cut(left, v.times(-1), -high.dot(v));
+    }
+
+    private static List<Vec> cut(List<Vec> outline, Vec inward, double level) {
+        List<Vec> cut = new ArrayList<>(outline.size() + 2);
+        for (int i = 0; i < outline.size(); i++) {
+            Vec from = outline.get(i);
+            Vec to = outline.get((i + 1) % outline.size());
+            double here = from.dot(inward) - level;
+            double there = to.dot(inward) - level;
+            if (here >= 0) {
+                cut.add(from);
+            }
+            if (here >= 0 != there >= 0) {
+                cut.add(from.plus(to.minus(from).times(here / (here - there))));
+            }
+        }
+        return cut;
+    }
+
+    /// What passes, the mean of what passes along some of the outline's corners and its middle.
+    private double transmittance(List<Vec> seen, Patch patch) {
+        double sum = 0;
+        int counted = 0;
+        Vec middle = Vec.ZERO;
+        int step = Math.max(1, seen.size() / SAMPLES);
+        for (int i = 0; i < seen.size(); i++) {
+            if (i % step == 0) {
+                sum += transmittance(seen.get(i).minus(patch.place()));
+                counted++;
+            }
+            middle = middle.plus(seen.get(i));
+        }
+        double mean = sum / counted;
+        double inner = transmittance(middle.times(1.0 / seen.size()).minus(patch.place()));
+        return (mean + inner) / 2;
+    }
+
+    private double transmittance(Vec inTank) {
+        double inside = Math.acos(Math.clamp(inTank.unit().dot(outer.normal()), -1, 1));
+        double sine = Math.min(1, wall.behindIndex() * Math.sin(inside));
+        double air = Math.asin(sine);
+        return wall.glassMetres() > 0
+                ? new ClearPane(1, wall.glassIndex(), wall.behindIndex())
+                        .transmittance(air)
+                        .mean()
+                : 1 - new Boundary(1, wall.behindIndex()).reflectance(air).mean();
+    }
+
+    /// Where a place in the tank is looked at from, for a lamp that is a point: the way of its light to the outer face.
+    Optional<Vec> findWay(Vec lamp, Patch patch) {
+        if (outer.normal().dot(lamp.minus(outer.through())) < AHEAD_METRES) {
+            return Optional.empty();
+        }
+        List<Vec> path = new TankView(new Aim(lamp, 0, 0), outer, wall, Double.POSITIVE_INFINITY).path(patch.place());
+        return Optional.of(path.get(1).minus(lamp));
+    }
+}

@@ -1,0 +1,199 @@
+package plumeline.lit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plumeline.geom.Vec;
+import plumeline.light.Patch;
+import plumeline.plan.Plan;
+import plumeline.plan.Plans;
+import plumeline.stage.Stage;
+import plumeline.tidy.Outside;
+
+/// Light that comes into a tank, against what Fresnel and Snell leave of it, and against rays followed outward.
+@Outside(
+        source = "Fresnel's and Snell's laws, flux through a surface (any optics text); rays by midpoint quadrature,"
+                + " written here",
+        kind = "worked example")
+final class TankLightOutsideTest {
+    /// Water from z = 8 to 308 mm, x −300 to 300 mm, y −200 to 200 mm; glass 8 mm.
+    private static final String PLAN = """
+        plumeline: 1
+        film: {rate: 24 fps}
+        things:
+          can: {diameter: 40 mm, height: 100 mm, body: opaque}
+          post: {diameter: 30 mm, height: 600 mm, body: opaque}
+        kit:
+          cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
+          lenses: {fifty: {focal_length: 50 mm}}
+          lights: {lamp: {%s}}
+          tanks: {glass: {inside: [600 mm, 400 mm, 400 mm], pane: 8 mm}}
+        shots:
+          one:
+            camera: {body: main, lens: fifty, at: [0 mm, -2000 mm, 100 mm], aim: ahead}
+            tank: {tank: glass, at: [0 mm, 0 mm], water: %s mm}
+            place: {can: {thing: can, at: [%s mm, 150 mm, 8 mm]}, post: {thing: post, at: [%s mm, -400 mm]}}
+            lights: {key: {light: lamp, at: [%s]}}
+        """;
+
+    private record Set(String lamp, int water, int can, int post, String at) {
+        double lux(Vec place, Vec facing) {
+            Plan plan = Plans.read(
+                            PLAN.formatted(lamp, water, can, post, at).getBytes(StandardCharsets.UTF_8), "p.yaml")
+                    .plan()
+                    .orElseThrow();
+            Stage stage = Stage.of(plan, plan.shots().getFirst());
+            Lighting lighting = new Lighting(stage.shot(), stage.scene(stage.startValues(), 0), stage.findTank());
+            return Arrays.stream(lighting.lux(new Patch(place, facing))).sum();
+        }
+    }
+
+    private static Set far(double degrees) {
+        double angle = Math.toRadians(degrees);
+        return new Set(
+                "gives: 1000000 cd",
+                300,
+                250,
+                2000,
+                -100_000 * Math.sin(angle) + " mm, " + -100_000 * Math.cos(angle) + " mm, 150 mm");
+    }
+
+    /// Unpolarised, from outside to inside: by hand from Fresnel's formulas for air, glass 1.52 and water 1.333, to and
+    /// fro in the pane counted.
+    private static double passing(double radians) {
+        double glass = Math.asin(Math.sin(radians) / 1.52);
+        double water = Math.asin(Math.sin(radians) / 1.333);
+        double s = both(
+                square((Math.cos(radians) - 1.52 * Math.cos(glass)) / (Math.cos(radians) + 1.52 * Math.cos(glass))),
+                square((1.52 * Math.cos(glass) - 1.333 * Math.cos(water))
+                        / (1.52 * Math.cos(glass) + 1.333 * Math.cos(water))));
+        double p = both(
+                square((1.52 * Math.cos(radians) - Math.cos(glass)) / (1.52 * Math.cos(radians) + Math.cos(glass))),
+                square((1.333 * Math.cos(glass) - 1.52 * Math.cos(water))
+                        / (1.333 * Math.cos(glass) + 1.52 * Math.cos(water))));
+        return (s + p) / 2;
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    private static double both(double one, double other) {
+        return (1 - one) * (1 - other) / (1 - one * other);
+    }
+
+    /// A lamp of 100 lx at 100 m: what passes the front wall lights a surface along it by cos of the angle outside, and
+    /// one turned to the light in the water by that over cos of the angle inside.
+    @ParameterizedTest
+    @CsvSource({"0", "20", "40", "60"})
+    void farLamp_isDimmedAndBent(double degrees) {
+        double air = Math.toRadians(degrees);
+        double water = Math.asin(Math.sin(air) / 1.333);
+        Vec place = new Vec(0, -100e-3, 0.15);
+        double along = 100 * Math.cos(air) * passing(air);
+        assertThat(passing(0)).isCloseTo(0.9535, within(0.0001));
+        Set far = far(degrees);
+        assertThat(far.lux(place, new Vec(0, -1, 0)) / along).isCloseTo(1, within(0.005));
+        Vec turned = new Vec(-Math.sin(water), -Math.cos(water), 0);
+        assertThat(far.lux(place, turned) / (along / Math.cos(water))).isCloseTo(1, within(0.005));
+    }
+
+    /// A round lamp and a square one of the same face and candelas, 1.5 m before the front glass, give the same to a
+    /// tenth of a per cent.
+    @Test
+    void roundLamp_isAsASquareOne() {
+        Set square = new Set("panel: [100 mm, 100 mm], gives: 1000 cd", 300, 250, 2000, "0 mm, -1700 mm, 150 mm");
+        Set round = new Set("disc: 112.838 mm, gives: 1000 cd", 300, 250, 2000, "0 mm, -1700 mm, 150 mm");
+        Vec place = new Vec(0, -0.1, 0.15);
+        Vec facing = new Vec(0, -1, 0);
+        assertThat(round.lux(place, facing) / square.lux(place, facing)).isCloseTo(1, within(0.001));
+    }
+
+    /// From straight above through the surface 1 − 0.0204 passes (Fresnel, 1.333); into a dry tank all of it does.
+    @Test
+    void fromAbove_theSurfaceIsTheWindow() {
+        Set above = new Set("gives: 1000000 cd", 300, 250, 2000, "0 mm, 0 mm, 100 m");
+        assertThat(above.lux(new Vec(0, 0, 0.1), Vec.UP)).isCloseTo(97.96 * square(100 / 99.75), within(0.3));
+        Set dry = new Set("gives: 1000000 cd", 1, 250, 2000, "0 mm, 0 mm, 100 m");
+        assertThat(dry.lux(new Vec(0, 0, 0.1), Vec.UP)).isCloseTo(100 * square(100 / 99.9), within(0.02));
+    }
+
+    /// A panel near the front glass: ways from the place out through the front wall, bent by Snell at both faces, that
+    /// meet the panel. A can in the water or a post before the glass keeps some off.
+    @ParameterizedTest
+    @CsvSource({"250, 2000", "0, 2000", "250, -60"})
+    void nearPanel_isWhatWaysFollowedOutwardMeet(int can, int post) {
+        Set near = new Set("panel: [400 mm, 200 mm], gives: 1000 cd", 300, can, post, "-150 mm, -600 mm, 150 mm");
+        // Faces the can's middle or the nearest thing: the can stands at y = 150 mm, the post at −400 mm.
+        Vec middle = new Vec(-0.15, -0.6, 0.15);
+        Vec target = post == 2000 || can == 250 ? nearest(can, post) : new Vec(0, 0.15, 0.058);
+        Vec facing = target.minus(middle).unit();
+        Vec right = facing.cross(Vec.UP).unit();
+        Vec up = right.cross(facing);
+        Vec place = can == 0 ? new Vec(0.03, 0.19, 0.1) : new Vec(0.05, 0.05, 0.12);
+        double luminance = 1000 / 0.08;
+        double sum = 0;
+        int each = 900;
+        for (int i = 0; i < each; i++) {
+            for (int j = 0; j < each; j++) {
+                Vec face = new Vec(-0.3 + 0.6 * (i + 0.5) / each, -0.2, 0.008 + 0.3 * (j + 0.5) / each);
+                Vec way = face.minus(place);
+                double length = way.lengthMetres();
+                Vec unit = way.times(1 / length);
+                double depth = -unit.y();
+                double solid = depth * (0.6 / each) * (0.3 / each) / (length * length);
+                Vec glass = scaled(unit, 1.333 / 1.52);
+                Vec air = scaled(unit, 1.333);
+                if (glass == null
+                        || air == null
+                        || (can == 0 && meets(place, unit, 0, 0.15, 0.02, 0.008, 0.108, length))) {
+                    continue;
+                }
+                Vec outer = face.plus(glass.times(0.008 / -glass.y()));
+                double on = middle.minus(outer).dot(facing) / air.dot(facing);
+                Vec hit = outer.plus(air.times(on)).minus(middle);
+                boolean isMet = on > 0 && Math.abs(hit.dot(right)) < 0.2 && Math.abs(hit.dot(up)) < 0.1;
+                if (isMet && !(post == -60 && meets(outer, air, -0.06, -0.4, 0.015, 0, 0.6, on))) {
+                    sum += luminance * 1.333 * 1.333 * passing(Math.acos(-air.y())) * depth * solid;
+                }
+            }
+        }
+        assertThat(near.lux(place, new Vec(0, -1, 0)) / sum).isCloseTo(1, within(0.005));
+    }
+
+    private static Vec nearest(int can, int post) {
+        Vec lens = new Vec(0, -2, 0.1);
+        Vec one = new Vec(can / 1000.0, 0.15, 0.058);
+        Vec other = new Vec(post / 1000.0, -0.4, 0.3);
+        return one.distanceMetres(lens) < other.distanceMetres(lens) ? one : other;
+    }
+
+    /// Snell across a wall whose normal is y: what runs along it is so many times as much.
+    private static Vec scaled(Vec unit, double ratio) {
+        double x = unit.x() * ratio;
+        double z = unit.z() * ratio;
+        double rest = 1 - x * x - z * z;
+        return rest > 0 ? new Vec(x, -Math.sqrt(rest), z) : null;
+    }
+
+    private static boolean meets(
+            Vec from, Vec unit, double x, double y, double radius, double low, double high, double length) {
+        double a = unit.x() * unit.x() + unit.y() * unit.y();
+        double b = unit.x() * (from.x() - x) + unit.y() * (from.y() - y);
+        double c = square(from.x() - x) + square(from.y() - y) - radius * radius;
+        double root = b * b - a * c;
+        if (root <= 0) {
+            return false;
+        }
+        double enter = Math.max(0, (-b - Math.sqrt(root)) / a);
+        double leave = Math.min(length, (-b + Math.sqrt(root)) / a);
+        double one = from.z() + enter * unit.z();
+        double other = from.z() + leave * unit.z();
+        return enter < leave && Math.min(one, other) < high && Math.max(one, other) > low;
+    }
+}
