@@ -16,7 +16,7 @@ public final class Roles {
     ///
     /// @param stage the shot
     /// @param lamp index of the lamp
-    /// @return phrases such as `key on hero, 2 stops over fill`, `mirrored in hero at 30 % from the left`
+    /// @return phrases such as `key on hero, 2 stops over fill`, `to be mirrored in hero at 30 % from the left`
     public static List<String> list(Stage stage, int lamp) {
         List<String> roles = new ArrayList<>();
         for (WantLine line : stage.shot().wants()) {
@@ -67,7 +67,7 @@ public final class Roles {
 
     private static String mirrored(HighlightAt highlight) {
         HighlightAt.Wished wished = highlight.wished();
-        return "mirrored in " + highlight.on().name() + " at " + Print.share(wished.fromLeft(), 1) + " from the left"
+        return "to be mirrored in " + highlight.on().name() + " at " + Print.share(wished.fromLeft(), 1) + " from the left"
                 + (wished.wide().isPresent() ? ", " + Print.share(wished.wide().getAsDouble(), 1) + " wide" : "");
     }
 

@@ -104,7 +104,7 @@ final class LightCardTest {
                         light(changed(
                                 "by: 1.5 stops}", "by: 1.5 stops}, {highlight: key, upon: hero, from_left: 30 %}")),
                         "key"))
-                .contains("Mirrored in hero at 30 % from the left.");
+                .contains("To be mirrored in hero at 30 % from the left.");
     }
 
     @Test
