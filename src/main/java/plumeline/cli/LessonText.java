@@ -250,9 +250,13 @@ final class LessonText {
                 row("wanted", wanted + ": " + Print.takesInTen(odds));
                 row("change", "nothing: no single change helps enough to spend a take on it");
             }
-            case NextTry.Advice.Untold(double odds) -> {
+            case NextTry.Advice.Untold(double odds, List<String> missing) -> {
                 row("wanted", wanted + ": " + Print.takesInTen(odds));
-                row("change", "not known: what was let go when the front was read isn't told; note a take");
+                row(
+                        "change",
+                        missing.isEmpty()
+                                ? "not known: what was let go when the front was read isn't told; note a take"
+                                : "not known; missing: " + String.join("; ", missing));
             }
             case NextTry.Advice.Do(double odds, Change change) -> {
                 row("wanted", wanted + ": " + Print.takesInTen(odds));

@@ -56,7 +56,13 @@ public record NextTry(String ink, Basis basis, Target target, Estimate seconds, 
         /// What is let go isn't told, so no change can be tried.
         ///
         /// @param odds the odds as it is, 0 to 1
-        record Untold(double odds) implements Advice {}
+        /// @param missing what isn't told of the release as planned; empty where only the takes lack it
+        record Untold(double odds, List<String> missing) implements Advice {
+            /// Copies the list.
+            public Untold {
+                missing = List.copyOf(missing);
+            }
+        }
     }
 
     /// What is known of the next take, or what is missing.
@@ -101,7 +107,7 @@ public record NextTry(String ink, Basis basis, Target target, Estimate seconds, 
                 };
             case InkLesson.ByReadings readings ->
                 readings.fit().isFront()
-                        ? new Outcome.Known(byReadings(ink, readings, target.get()))
+                        ? new Outcome.Known(byReadings(ink, readings, target.get(), missing(shot, release)))
                         : new Outcome.Missing(List.of("readings that go as a front does: misread, or of takes too"
                                 + " different for one line; read one front again"));
         };
@@ -131,10 +137,17 @@ public record NextTry(String ink, Basis basis, Target target, Estimate seconds, 
         return new Outcome.Known(new NextTry(ink, basis, target, seconds.get(), advice));
     }
 
-    private static NextTry byReadings(String ink, InkLesson.ByReadings readings, Target target) {
+    private static List<String> missing(Shot shot, Release.OfInk release) {
+        return ShotRelease.of(shot, release, Map.of()) instanceof ShotRelease.Missing(List<String> what)
+                ? what
+                : List.of();
+    }
+
+    private static NextTry byReadings(String ink, InkLesson.ByReadings readings, Target target, List<String> missing) {
         Estimate seconds = readings.fit().seconds(target.depthMetres());
-        Advice advice =
-                target.time() instanceof Target.Time.At at ? new Advice.Untold(odds(seconds, at)) : new Advice.NoWish();
+        Advice advice = target.time() instanceof Target.Time.At at
+                ? new Advice.Untold(odds(seconds, at), missing)
+                : new Advice.NoWish();
         return new NextTry(ink, new Basis.Readings(readings), target, seconds, advice);
     }
 

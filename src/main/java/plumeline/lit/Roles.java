@@ -67,7 +67,8 @@ public final class Roles {
 
     private static String mirrored(HighlightAt highlight) {
         HighlightAt.Wished wished = highlight.wished();
-        return "to be mirrored in " + highlight.on().name() + " at " + Print.share(wished.fromLeft(), 1) + " from the left"
+        return "to be mirrored in " + highlight.on().name() + " at " + Print.share(wished.fromLeft(), 1)
+                + " from the left"
                 + (wished.wide().isPresent() ? ", " + Print.share(wished.wide().getAsDouble(), 1) + " wide" : "");
     }
 
