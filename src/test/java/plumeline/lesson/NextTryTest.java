@@ -155,9 +155,8 @@ final class NextTryTest {
     /// A front alone predicts; what to change isn't known, and why is said.
     @Test
     void readingsAlone_inSaltedWater_sayWhyNoChangeIsKnown() {
-        String front =
-                "lessons: 1\nmeasured:\n  - {take: 1, shot: plume, ink: rose, rate: 50 fps, front: [[0.4 s, 70 mm], [1.9 s,"
-                        + " 160 mm]]}\n";
+        String front = "lessons: 1\nmeasured:\n  - {take: 1, shot: plume, ink: rose, rate: 50 fps,"
+                + " front: [[0.4 s, 70 mm], [1.9 s, 160 mm]]}\n";
         Plan salted = Noted.measured(Noted.PLAN.replace("pane: 8 mm", "pane: 8 mm, salt: 3 %"), front);
         assertThat(next(salted).advice())
                 .isInstanceOfSatisfying(
