@@ -36,7 +36,7 @@ final class LightRows {
         words.add(level(light));
         quantity(light, "white").ifPresent(white -> words.add("white " + told.quantity(white)));
         quantity(light, "hue").ifPresent(hue -> words.add("hue " + told.quantity(hue) + " (CIE LCh)"));
-        kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.quantity(gives)));
+        kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.spread(gives)));
         kit.written().findQuantity("power").ifPresent(power -> words.add(told.quantity(power)));
         return String.join("; ", words) + ".";
     }

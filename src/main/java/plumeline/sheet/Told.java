@@ -13,6 +13,12 @@ record Told(Print print) {
         return value(quantity) + origin(quantity);
     }
 
+    /// The same with how far off it may be, where that is written, as a share of it.
+    String spread(Quantity quantity) {
+        String half = quantity.hasSpread() ? " ± " + Print.share(quantity.halfWidthSi() / quantity.si(), 0) : "";
+        return value(quantity) + half + origin(quantity);
+    }
+
     private String value(Quantity quantity) {
         String text = switch (quantity.kind()) {
             case LENGTH -> (quantity.si() < 0 ? "−" : "") + print.difference(Math.abs(quantity.si()), Print.Hand.TAPE);
