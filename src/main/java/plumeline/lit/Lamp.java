@@ -98,9 +98,18 @@ public sealed interface Lamp {
 
     private static Shine shine(PlacedLight placed, Quantity gives, Beam beam) {
         return findFace(placed, beam)
-                .map(face -> face(face, gives, beam.level()))
+                .map(face -> face(face, gives, level(placed, beam)))
                 .orElseGet(() -> new Shine.Ray(
-                        beam.aim(), intensity(gives, placed.light().written(), beam.level())));
+                        beam.aim(), intensity(gives, placed.light().written(), level(placed, beam))));
+    }
+
+    /// The share of what it gives that leaves it: by its level, less what cloth and gel before it take.
+    private static double level(PlacedLight placed, Beam beam) {
+        return beam.level() * Math.pow(2, -loss(placed.light().written()) - loss(placed.written()));
+    }
+
+    private static double loss(Written written) {
+        return written.findQuantity("loss").map(Quantity::si).orElse(0.0);
     }
 
     private static Shine face(Emitter face, Quantity gives, double level) {

@@ -11,6 +11,7 @@ import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.quantity.Spread;
 
 /// The light on a part of a thing is right for the camera's setting, or so much less.
 ///
@@ -35,8 +36,6 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
         /// @param stops how many
         record Under(double stops) implements Wanted {}
     }
-
-    private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
 
     @Override
     public String unit() {
@@ -108,7 +107,7 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
     @Override
     public Optional<String> findTight(Instant now) {
         Lighting.Light light = now.lighting().light(patch(now));
-        double half = EIGHTY_OF_NINETY_FIVE * light.halfShare();
+        double half = Spread.EIGHTY_OVER_NINETY_FIVE * light.halfShare();
         boolean mayFail = margin(over(now, light.lux() * (1 + half))) < 0
                 || margin(over(now, light.lux() * Math.max(0, 1 - half))) < 0;
         return mayFail

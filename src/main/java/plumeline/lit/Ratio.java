@@ -5,6 +5,7 @@ import java.util.Optional;
 import plumeline.light.Patch;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
+import plumeline.quantity.Spread;
 
 /// Key to fill on a thing: how much brighter the one lamp is there than the other.
 ///
@@ -16,8 +17,6 @@ import plumeline.plan.Shot;
 /// @param fill index of the fill light
 /// @param wanted what is wanted
 record Ratio(Shot shot, int thing, int key, int fill, Wanted wanted) implements Measure {
-    private static final double EIGHTY_OF_NINETY_FIVE = 1.2816 / 1.96;
-
     /// What is wanted.
     ///
     /// @param stops how much brighter the key is
@@ -91,7 +90,7 @@ record Ratio(Shot shot, int thing, int key, int fill, Wanted wanted) implements 
                 half = Math.hypot(half, known.halfShare());
             }
         }
-        double off = Math.log1p(EIGHTY_OF_NINETY_FIVE * half) / Math.log(2);
+        double off = Math.log1p(Spread.EIGHTY_OVER_NINETY_FIVE * half) / Math.log(2);
         return parts(now)[0] < off
                 ? Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.")
                 : Optional.empty();

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.light.Exposure;
 import plumeline.plan.Camera;
+import plumeline.plan.Written;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Picture;
@@ -33,7 +34,11 @@ public final class Setting {
                 iso.getAsDouble(),
                 Math.max(0, picture.magnification()),
                 camera.pupilRatioOrDefault(),
-                camera.lens().written().findQuantity("loss").map(Quantity::si).orElse(0.0)));
+                loss(camera.lens().written()) + loss(camera.written())));
+    }
+
+    private static double loss(Written written) {
+        return written.findQuantity("loss").map(Quantity::si).orElse(0.0);
     }
 
     /// How long a frame is exposed: half its time where nobody says.

@@ -155,6 +155,7 @@ final class Grammar {
                                         new Shape.Amount(Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED),
                                         over(Kind.TIME))),
                         may("iso", "sensitivity", over(Kind.NUMBER)),
+                        may("loss", "light lost in filters before the lens", from0(Kind.STOPS)),
                         may("held", "how it is held", word("level", "upright")),
                         may("focus", "what it is focused on", either(mark(Kind.LENGTH, Range.POSITIVE), name(PLACED))),
                         may("pivot", "the pan axis from the lens point", Forms.vector(any(Kind.LENGTH), 2)),
@@ -193,6 +194,7 @@ final class Grammar {
                         may("turn", "its turn, clockwise seen from above", mark(Kind.ANGLE, Range.ANY)),
                         may("tilt", "its tilt, up", mark(Kind.ANGLE, Range.between("-90 deg", "90 deg"))),
                         may("level", "share of what it gives", mark(Kind.SHARE, Range.between("0 %", "100 %"))),
+                        may("loss", "light lost in gel or cloth put before it", from0(Kind.STOPS)),
                         may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
                         may("white", "its white", over(Kind.COLOUR_TEMPERATURE)))
                 .with(atMostOne("aim", "turn"), atMostOne("aim", "tilt"), atMostOne("hue", "white"));

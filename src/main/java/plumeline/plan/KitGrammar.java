@@ -238,6 +238,7 @@ final class KitGrammar {
                                 "power_factor",
                                 "its power factor",
                                 new Shape.Amount(Kind.NUMBER, Range.above("0", "1"), Shape.Mark.FIXED)),
+                        may("loss", "light lost in cloth before it, not counted in what it gives", from0(Kind.STOPS)),
                         may("pulse_rate", "pulses a second", over(Kind.FREQUENCY)),
                         may("depth", "modulation of the pulses", share()))
                 .with(atMostOne("panel", "tube", "disc", "point"));

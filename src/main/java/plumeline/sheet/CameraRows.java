@@ -116,7 +116,10 @@ final class CameraRows {
                         shutter(),
                         camera.findIso().stream()
                                 .mapToObj(iso -> "ISO " + Print.number(iso, 0))
-                                .findFirst())
+                                .findFirst(),
+                        camera.written()
+                                .findQuantity("loss")
+                                .map(loss -> "filters take " + loss.valueText() + Told.origin(loss)))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(", "));
     }

@@ -37,6 +37,10 @@ final class LightRows {
         quantity(light, "white").ifPresent(white -> words.add("white " + told.quantity(white)));
         quantity(light, "hue").ifPresent(hue -> words.add("hue " + told.quantity(hue) + " (CIE LCh)"));
         kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.spread(gives)));
+        kit.written().findQuantity("loss").ifPresent(loss -> words.add("cloth takes " + told.quantity(loss)));
+        light.written()
+                .findQuantity("loss")
+                .ifPresent(loss -> words.add("gel or cloth before it takes " + told.quantity(loss)));
         kit.written().findQuantity("power").ifPresent(power -> words.add(told.quantity(power)));
         return String.join("; ", words) + ".";
     }

@@ -28,6 +28,7 @@ final class ShiningTest {
           lights:
             spot: {point: yes, gives: 2000 cd measured}
             guess: {point: yes, gives: 2000 cd typical}
+            clothed: {point: yes, gives: 2000 cd measured, loss: 1 stops}
             silent: {point: yes}
             filed: {point: yes, file: "spot.ies"}
             wall: {panel: [2 m, 2 m], gives: 5000 cd measured}
@@ -90,6 +91,18 @@ final class ShiningTest {
         assertThat(lit.want().listRelaxed(1.86, lit.moments()))
                 .singleElement()
                 .satisfies(easier -> assertThat(easier.sentence()).isEqualTo("within 2.4 stops instead of 0.5 stops."));
+    }
+
+    /// A stop of gel before the lamp, of cloth on it, of a filter before the lens: each halves the light.
+    @Test
+    void losses_areStopsLess() {
+        double open = new Case("fifty", "4", "", KEY).wants("lit: tin").margin();
+        Case gel = new Case("fifty", "4", "", KEY.replace("60 mm]", "60 mm], loss: 1 stops"));
+        assertThat(gel.wants("lit: tin").margin()).isCloseTo(open - 1, within(1e-9));
+        Case filter = new Case("fifty", "4, loss: 0.5 stops", "", KEY);
+        assertThat(filter.wants("lit: tin").margin()).isCloseTo(open - 0.5, within(1e-9));
+        Case cloth = new Case("fifty", "4", "", KEY.replace("spot", "clothed"));
+        assertThat(cloth.wants("lit: tin").margin()).isCloseTo(open - 1, within(1e-9));
     }
 
     /// What lamps give by their makers may be 15 % off; what is measured isn't.
