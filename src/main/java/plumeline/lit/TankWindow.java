@@ -34,15 +34,14 @@ import plumeline.stage.TankWalls;
 /// @param high upper corner of it, m
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// Into so many parts an edge of a lamp is cut: straight edges seem bent.
-    private static final int PARTS = 8;
+    private static final int PARTS = 16;
 
-    /// Along so many corners of an outline it is asked what passes.
-    private static final int SAMPLES = 16;
+    /// What passes a piece is even where it differs by less.
+    private static final double EVEN = 0.02;
+
+    private static final int MOST_CUTS = 6;
 
     private static final double AHEAD_METRES = 1e-6;
-
-    /// Per metre of way in the tank.
-    private static final double SLACK = 5;
 
     /// The ways into a tank for a place in it.
     static List<TankWindow> of(TankWalls walls, Vec place) {
@@ -104,16 +103,39 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         }
         for (Hull hull : outside) {
             Optional<Vec> middle = find(hull.middle(), patch);
-            if (middle.isEmpty() || cone.mayMeet(middle.get(), hull.reachMetres() + slackMetres(hull, patch))) {
+            if (middle.isEmpty() || cone.mayMeet(middle.get(), spreadMetres(hull, middle.get(), patch))) {
                 hiders.addAll(slices(hull, patch));
             }
         }
-        double factor = 0;
+        double passing = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
-            factor += Seen.factor(piece, patch);
+            passing += passing(piece, patch, MOST_CUTS);
         }
         double index = wall.behindIndex();
-        return Math.PI * emitter.luminance() * index * index * transmittance(seen, patch) * factor;
+        return Math.PI * emitter.luminance() * index * index * passing;
+    }
+
+    /// What of a piece's light passes: its factor by what passes on the way to it, cut in two where that differs too
+    /// much from one end to the other.
+    private double passing(List<Vec> piece, Patch patch, int cuts) {
+        Vec near = piece.getFirst();
+        Vec far = piece.getFirst();
+        for (Vec corner : piece) {
+            double sine = airSine(corner.minus(patch.place()));
+            near = sine < airSine(near.minus(patch.place())) ? corner : near;
+            far = sine > airSine(far.minus(patch.place())) ? corner : far;
+        }
+        double most = transmittance(near.minus(patch.place()));
+        double least = transmittance(far.minus(patch.place()));
+        Vec middle = near.plus(far).times(0.5);
+        if (cuts == 0 || most - least < EVEN) {
+            return Seen.factor(piece, patch) * (most + 4 * transmittance(middle.minus(patch.place())) + least) / 6;
+        }
+        Vec along = far.minus(near).unit();
+        List<Vec> nearer = cut(piece, along.times(-1), -middle.dot(along));
+        List<Vec> farther = cut(piece, along, middle.dot(along));
+        return (nearer.size() > 2 ? passing(nearer, patch, cuts - 1) : 0)
+                + (farther.size() > 2 ? passing(farther, patch, cuts - 1) : 0);
     }
 
     /// What lies round an outline as seen from a place.
@@ -141,11 +163,17 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         }
     }
 
-    /// A body outside is seen on the inner face, nearer than it is, so it is at most as large there; bending moves its
-    /// ends against its middle by a part of that.
-    private double slackMetres(Hull hull, Patch patch) {
-        return hull.reachMetres()
-                * Math.min(1, Math.abs(patch.place().minus(low).dot(outer.normal())) * SLACK);
+    /// How far from its middle on the inner face a body outside is seen at most: aside no farther than it is wide, and
+    /// by what lies nearer or farther as much as its way outside slopes; twice that, as the slope grows outward.
+    private double spreadMetres(Hull hull, Vec middle, Patch patch) {
+        double sine = airSine(middle.minus(patch.place()));
+        double slope = sine < 1 ? sine / Math.sqrt(1 - sine * sine) : Double.POSITIVE_INFINITY;
+        return hull.reachMetres() * (1 + 2 * slope);
+    }
+
+    private double airSine(Vec inTank) {
+        double cosine = Math.clamp(inTank.unit().dot(outer.normal()), -1, 1);
+        return wall.behindIndex() * Math.sqrt(1 - cosine * cosine);
     }
 
     /// Where on the inner face a place outside is seen from one in the tank; empty where it isn't before the outer
@@ -251,28 +279,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return cut;
     }
 
-    /// What passes, the mean of what passes along some of the outline's corners and its middle.
-    private double transmittance(List<Vec> seen, Patch patch) {
-        double sum = 0;
-        int counted = 0;
-        Vec middle = Vec.ZERO;
-        int step = Math.max(1, seen.size() / SAMPLES);
-        for (int i = 0; i < seen.size(); i++) {
-            if (i % step == 0) {
-                sum += transmittance(seen.get(i).minus(patch.place()));
-                counted++;
-            }
-            middle = middle.plus(seen.get(i));
-        }
-        double mean = sum / counted;
-        double inner = transmittance(middle.times(1.0 / seen.size()).minus(patch.place()));
-        return (mean + inner) / 2;
-    }
-
     private double transmittance(Vec inTank) {
-        double inside = Math.acos(Math.clamp(inTank.unit().dot(outer.normal()), -1, 1));
-        double sine = Math.min(1, wall.behindIndex() * Math.sin(inside));
-        double air = Math.asin(sine);
+        double air = Math.asin(Math.min(1, airSine(inTank)));
         return wall.glassMetres() > 0
                 ? new ClearPane(1, wall.glassIndex(), wall.behindIndex())
                         .transmittance(air)

@@ -37,14 +37,19 @@ final class TankLightOutsideTest {
           one:
             camera: {body: main, lens: fifty, at: [0 mm, -2000 mm, 100 mm], aim: ahead}
             tank: {tank: glass, at: [0 mm, 0 mm], water: %s mm}
-            place: {can: {thing: can, at: [%s mm, 150 mm, 8 mm]}, post: {thing: post, at: [%s mm, -400 mm]}}
+            place: {can: {thing: can, at: [%s mm, 150 mm, 8 mm]}, post: {thing: post, at: [%s mm, %s mm]}}
             lights: {key: {light: lamp, at: [%s]}}
         """;
 
-    private record Set(String lamp, int water, int can, int post, String at) {
+    private record Set(String lamp, int water, int can, int post, int before, String at) {
+        Set(String lamp, int water, int can, int post, String at) {
+            this(lamp, water, can, post, -400, at);
+        }
+
         double lux(Vec place, Vec facing) {
             Plan plan = Plans.read(
-                            PLAN.formatted(lamp, water, can, post, at).getBytes(StandardCharsets.UTF_8), "p.yaml")
+                            PLAN.formatted(lamp, water, can, post, before, at).getBytes(StandardCharsets.UTF_8),
+                            "p.yaml")
                     .plan()
                     .orElseThrow();
             Stage stage = Stage.of(plan, plan.shots().getFirst());
@@ -123,53 +128,70 @@ final class TankLightOutsideTest {
         assertThat(dry.lux(new Vec(0, 0, 0.1), Vec.UP)).isCloseTo(100 * square(100 / 99.9), within(0.02));
     }
 
-    /// A panel near the front glass: ways from the place out through the front wall, bent by Snell at both faces, that
-    /// meet the panel. A can in the water or a post before the glass keeps some off.
+    /// A panel before the front glass: ways from the place out through the front wall, bent by Snell at both faces,
+    /// that meet the panel. A can in the water, a post before the glass or one along which light grazes it keep
+    /// some off.
     @ParameterizedTest
-    @CsvSource({"250, 2000", "0, 2000", "250, -60"})
-    void nearPanel_isWhatWaysFollowedOutwardMeet(int can, int post) {
-        Set near = new Set("panel: [400 mm, 200 mm], gives: 1000 cd", 300, can, post, "-150 mm, -600 mm, 150 mm");
-        // Faces the can's middle or the nearest thing: the can stands at y = 150 mm, the post at −400 mm.
-        Vec middle = new Vec(-0.15, -0.6, 0.15);
-        Vec target = post == 2000 || can == 250 ? nearest(can, post) : new Vec(0, 0.15, 0.058);
-        Vec facing = target.minus(middle).unit();
+    @CsvSource({
+        "250, 2000, -400, -150, -600",
+        "0, 2000, -400, -150, -600",
+        "250, -60, -400, -150, -600",
+        "250, -330, -262, -900, -420",
+        "250, -330, -240, -900, -420"
+    })
+    void nearPanel_isWhatWaysFollowedOutwardMeet(int can, int post, int before, int x, int y) {
+        Set near = new Set(
+                "panel: [400 mm, 200 mm], gives: 1000 cd", 300, can, post, before, x + " mm, " + y + " mm, 150 mm");
+        // It faces what is nearest to the lens: the can's middle or the post's.
+        Vec middle = new Vec(x / 1000.0, y / 1000.0, 0.15);
+        Vec facing = nearest(can, post, before).minus(middle).unit();
         Vec right = facing.cross(Vec.UP).unit();
         Vec up = right.cross(facing);
         Vec place = can == 0 ? new Vec(0.03, 0.19, 0.1) : new Vec(0.05, 0.05, 0.12);
+        // Of a lamp far aside the surface is turned from what comes in by the side wall.
+        Vec out = x == -900 ? new Vec(0.6, -0.8, 0) : new Vec(0, -1, 0);
         double luminance = 1000 / 0.08;
         double sum = 0;
-        int each = 900;
+        double open = 0;
+        int each = 1200;
         for (int i = 0; i < each; i++) {
             for (int j = 0; j < each; j++) {
-                Vec face = new Vec(-0.3 + 0.6 * (i + 0.5) / each, -0.2, 0.008 + 0.3 * (j + 0.5) / each);
+                Vec face = new Vec(-0.3 + 0.6 * (i + 0.5) / each, -0.2, 0.008 + 0.292 * (j + 0.5) / each);
                 Vec way = face.minus(place);
                 double length = way.lengthMetres();
                 Vec unit = way.times(1 / length);
                 double depth = -unit.y();
-                double solid = depth * (0.6 / each) * (0.3 / each) / (length * length);
+                double solid = depth * (0.6 / each) * (0.292 / each) / (length * length);
                 Vec glass = scaled(unit, 1.333 / 1.52);
                 Vec air = scaled(unit, 1.333);
-                if (glass == null
-                        || air == null
-                        || (can == 0 && meets(place, unit, 0, 0.15, 0.02, 0.008, 0.108, length))) {
+                if (glass == null || air == null) {
                     continue;
                 }
                 Vec outer = face.plus(glass.times(0.008 / -glass.y()));
                 double on = middle.minus(outer).dot(facing) / air.dot(facing);
                 Vec hit = outer.plus(air.times(on)).minus(middle);
-                boolean isMet = on > 0 && Math.abs(hit.dot(right)) < 0.2 && Math.abs(hit.dot(up)) < 0.1;
-                if (isMet && !(post == -60 && meets(outer, air, -0.06, -0.4, 0.015, 0, 0.6, on))) {
-                    sum += luminance * 1.333 * 1.333 * passing(Math.acos(-air.y())) * depth * solid;
+                if (on > 0 && Math.abs(hit.dot(right)) < 0.2 && Math.abs(hit.dot(up)) < 0.1) {
+                    double light = luminance
+                            * 1.333
+                            * 1.333
+                            * passing(Math.acos(-air.y()))
+                            * solid
+                            * Math.max(0, unit.dot(out));
+                    open += light;
+                    boolean isHidden = can == 0 && meets(place, unit, 0, 0.15, 0.02, 0.008, 0.108, length)
+                            || meets(outer, air, post / 1000.0, before / 1000.0, 0.015, 0, 0.6, on);
+                    sum += isHidden ? 0 : light;
                 }
             }
         }
-        assertThat(near.lux(place, new Vec(0, -1, 0)) / sum).isCloseTo(1, within(0.005));
+        assertThat(sum / open).isBetween(0.1, can == 250 && post == 2000 ? 1 : 0.99);
+        assertThat(near.lux(place, out) / sum).isCloseTo(1, within(0.005));
     }
 
-    private static Vec nearest(int can, int post) {
+    private static Vec nearest(int can, int post, int before) {
         Vec lens = new Vec(0, -2, 0.1);
         Vec one = new Vec(can / 1000.0, 0.15, 0.058);
-        Vec other = new Vec(post / 1000.0, -0.4, 0.3);
+        Vec other = new Vec(post / 1000.0, before / 1000.0, 0.3);
         return one.distanceMetres(lens) < other.distanceMetres(lens) ? one : other;
     }
 
