@@ -4,32 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.light.Patch;
-import plumeline.plan.Placed;
-import plumeline.plan.Shot;
 
 /// The light on a thing's label, or on its side toward the camera, is even.
 ///
 /// Margin in stops: the tolerance less the most that any of 5 by 5 places differs from another.
 ///
-/// @param shot the shot
-/// @param thing index of the thing
+/// @param on the thing
 /// @param withinStops the most that it may differ
-record Even(Shot shot, int thing, double withinStops) implements Measure {
+record Even(LitThing on, double withinStops) implements Measure {
     private static final String[] ROWS = {"lowest", "low", "middle", "high", "highest"};
     private static final String[] COLUMNS = {"far left", "left", "middle", "right", "far right"};
 
     @Override
     public String unit() {
         return "stops";
-    }
-
-    private Placed placed() {
-        return shot.placed().get(thing);
-    }
-
-    private List<Patch> spots(Instant now) {
-        return Spots.over(
-                placed(), now.scene().things().get(thing), now.scene().aim().eye());
     }
 
     private record Ends(int darkest, double least, int brightest, double most) {
@@ -41,7 +29,7 @@ record Even(Shot shot, int thing, double withinStops) implements Measure {
     private Ends ends(Instant now) {
         Lighting lighting = now.lighting();
         List<Double> lux = new ArrayList<>();
-        for (Patch patch : spots(now)) {
+        for (Patch patch : on.spots(now)) {
             lux.add(lighting.light(patch).lux());
         }
         int darkest = 0;
@@ -60,18 +48,18 @@ record Even(Shot shot, int thing, double withinStops) implements Measure {
 
     @Override
     public Optional<String> findUnknown(Instant now) {
-        return Unlit.find(now.lighting(), spots(now));
+        return Unlit.find(now.lighting(), on.spots(now));
     }
 
     @Override
     public Optional<String> findLack(Instant now) {
-        return ends(now).most() > 0 ? Optional.empty() : Optional.of("No light comes to " + placed().name() + ".");
+        return ends(now).most() > 0 ? Optional.empty() : Optional.of("No light comes to " + on.name() + ".");
     }
 
     @Override
     public String standing(Instant now) {
         Ends ends = ends(now);
-        String where = placed().name() + (placed().thing().label().isPresent() ? "'s label" : "'s side");
+        String where = on.name() + (on.placed().thing().label().isPresent() ? "'s label" : "'s side");
         return where + " gets " + Amounts.lux(ends.least()) + " " + place(ends.darkest()) + " and "
                 + Amounts.lux(ends.most()) + " " + place(ends.brightest()) + ": " + Amounts.stops(ends.stops())
                 + " apart, " + Amounts.stopsAre(withinStops) + " allowed.";
@@ -93,7 +81,7 @@ record Even(Shot shot, int thing, double withinStops) implements Measure {
         return easier > Amounts.MOST_STOPS
                 ? Optional.empty()
                 : Optional.of(new Easier(
-                        new Even(shot, thing, easier),
+                        new Even(on, easier),
                         "within " + Amounts.stops(easier) + " instead of " + Amounts.stops(withinStops) + "."));
     }
 }

@@ -1,11 +1,13 @@
 package plumeline.lit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import plumeline.plan.Named;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
@@ -54,49 +56,45 @@ public final class LightMeasures {
     /// @param film the film's rate
     /// @return what it measures
     public static Reading of(WantLine line, Stage stage, Quantity film) {
-        Shot shot = stage.shot();
         Written keys = line.written();
-        int thing = stage.thingIndex(line.subjects().getFirst().name());
         return switch (line.word()) {
-            case "lit" ->
-                new Reading.Of(new Lit(
-                        shot,
-                        thing,
-                        part(keys, stage.shot(), thing),
-                        new Lit.Wanted.Within(si(keys, "within", WITHIN_STOPS)),
-                        film));
-            case "dark" ->
-                new Reading.Of(new Lit(
-                        shot,
-                        thing,
-                        part(keys, stage.shot(), thing),
-                        new Lit.Wanted.Under(si(keys, "by", DARK_STOPS)),
-                        film));
-            case "even" -> new Reading.Of(new Even(shot, thing, si(keys, "within", WITHIN_STOPS)));
+            case "lit" -> lit(line, stage, new Lit.Wanted.Within(si(keys, "within", WITHIN_STOPS)), film);
+            case "dark" -> lit(line, stage, new Lit.Wanted.Under(si(keys, "by", DARK_STOPS)), film);
+            case "even" -> new Reading.Of(new Even(thing(line, stage), si(keys, "within", WITHIN_STOPS)));
             case "ratio" -> ratio(line, stage);
             case "highlight" -> new Reading.Of(highlight(line, stage));
             case "no_highlight" -> noHighlight(line, stage);
-            default -> noShadow(line, stage, shot);
+            default -> noShadow(line, stage);
         };
+    }
+
+    private static LitThing thing(WantLine line, Stage stage) {
+        return new LitThing(
+                stage.shot(), stage.thingIndex(line.subjects().getFirst().name()));
+    }
+
+    private static Reading lit(WantLine line, Stage stage, Lit.Wanted wanted, Quantity film) {
+        LitThing on = thing(line, stage);
+        boolean hasLabel = on.placed().thing().label().isPresent();
+        Spots.Part part = findPart(line.written()).orElse(hasLabel ? Spots.Part.LABEL : Spots.Part.MIDDLE);
+        return part == Spots.Part.LABEL && !hasLabel
+                ? new Reading.Missing(on.name() + " has no label: write it with the thing, or part: middle.")
+                : new Reading.Of(new Lit(on, part, wanted, film));
     }
 
     private static double si(Written keys, String key, double otherwise) {
         return keys.findQuantity(key).map(Quantity::si).orElse(otherwise);
     }
 
-    private static Spots.Part part(Written keys, Shot shot, int thing) {
-        Optional<String> word = keys.findWord("part");
-        for (Spots.Part part : Spots.Part.values()) {
-            if (word.filter(part.word()::equals).isPresent()) {
-                return part;
-            }
-        }
-        return shot.placed().get(thing).thing().label().isPresent() ? Spots.Part.LABEL : Spots.Part.MIDDLE;
+    private static Optional<Spots.Part> findPart(Written keys) {
+        return keys.findWord("part")
+                .flatMap(word -> Arrays.stream(Spots.Part.values())
+                        .filter(part -> part.word().equals(word))
+                        .findFirst());
     }
 
     static Reading ratio(WantLine line, Stage stage) {
         Written keys = line.written();
-        int thing = stage.thingIndex(line.subjects().getFirst().name());
         Optional<Quantity> by = keys.findQuantity("by");
         if (by.isEmpty()) {
             return new Reading.Missing("Say how much brighter the key is: by: 2 stops.");
@@ -117,7 +115,7 @@ public final class LightMeasures {
             return new Reading.Missing("Key and fill are the same light: name two.");
         }
         return new Reading.Of(new Ratio(
-                stage.shot(), thing, first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
+                thing(line, stage), first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
     }
 
     private static String first(List<String> names, int index) {
@@ -153,32 +151,36 @@ public final class LightMeasures {
                 : new Reading.Of(new NoHighlight(on, what, stage.findTank()));
     }
 
-    private static Reading noShadow(WantLine line, Stage stage, Shot shot) {
-        Set<Integer> of = new LinkedHashSet<>();
-        boolean all = line.subjects().stream().anyMatch(named -> named.name().equals("all"));
-        boolean camera =
-                all || line.subjects().stream().anyMatch(named -> named.name().equals("camera"));
-        boolean hasBarrel = stage.shot().camera().lens().barrel().isPresent();
-        if (camera && !all && !hasBarrel) {
+    private static Reading noShadow(WantLine line, Stage stage) {
+        Shot shot = stage.shot();
+        Predicate<String> isNamed =
+                name -> line.subjects().stream().anyMatch(named -> named.name().equals(name));
+        boolean all = isNamed.test("all");
+        boolean hasBarrel = shot.camera().lens().barrel().isPresent();
+        if (isNamed.test("camera") && !hasBarrel) {
             return new Reading.Missing("Not known: how large the lens is. Write its barrel: {diameter: 80 mm, length:"
                     + " 120 mm} with the lens.");
         }
-        if (camera && hasBarrel) {
+        if (isNamed.test("tank")) {
+            return new Reading.Missing("Not computed: the shadow of a tank's edges and panes.");
+        }
+        Set<Integer> of = new LinkedHashSet<>();
+        if (hasBarrel && (all || isNamed.test("camera"))) {
             of.add(Lighting.LENS);
         }
-        for (int i = 0; i < stage.shot().placed().size(); i++) {
-            String name = stage.shot().placed().get(i).name();
-            if (all || line.subjects().stream().anyMatch(named -> named.name().equals(name))) {
+        for (int i = 0; i < shot.placed().size(); i++) {
+            if (all || isNamed.test(shot.placed().get(i).name())) {
                 of.add(i);
             }
         }
-        for (int i = 0; i < stage.shot().lights().size(); i++) {
-            String name = stage.shot().lights().get(i).name();
-            if (line.subjects().stream().anyMatch(named -> named.name().equals(name))) {
+        for (int i = 0; i < shot.lights().size(); i++) {
+            if (isNamed.test(shot.lights().get(i).name())) {
                 of.add(Lighting.ofLamp(i));
             }
         }
-        List<Integer> upon = upon(line.written().listNames("upon"), stage, all ? Set.of() : of);
+        List<LitThing> upon = upon(line.written().listNames("upon"), stage, all ? Set.of() : of).stream()
+                .map(thing -> new LitThing(shot, thing))
+                .toList();
         return upon.isEmpty()
                 ? new Reading.Missing("Say on what it may not fall: upon: THING.")
                 : new Reading.Of(new NoShadow(shot, of, upon));

@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.light.Exposure;
-import plumeline.light.Patch;
 import plumeline.plan.Camera;
-import plumeline.plan.Placed;
-import plumeline.plan.Shot;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Spread;
@@ -18,12 +15,11 @@ import plumeline.quantity.Spread;
 /// Margin in stops: the tolerance less how far the light is from what the setting needs; for a dark thing how much
 /// less light there is, less how much less is wanted.
 ///
-/// @param shot the shot
-/// @param thing index of the thing
+/// @param on the thing
 /// @param part which part of it
 /// @param wanted what is wanted
 /// @param film the film's rate
-record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) implements Measure {
+record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implements Measure {
     /// What is wanted.
     sealed interface Wanted {
         /// The light that exposes rightly, within so many stops.
@@ -42,20 +38,8 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
         return "stops";
     }
 
-    private Placed placed() {
-        return shot.placed().get(thing);
-    }
-
-    private Patch patch(Instant now) {
-        return Spots.of(
-                placed(),
-                now.scene().things().get(thing),
-                part,
-                now.scene().aim().eye());
-    }
-
     private Optional<Exposure> findSetting(Instant now) {
-        return Setting.find(shot.camera(), now.scene().picture(), film);
+        return Setting.find(on.shot().camera(), now.scene().picture(), film);
     }
 
     private double over(Instant now, double lux) {
@@ -73,7 +57,9 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
 
     @Override
     public double[] parts(Instant now) {
-        return new double[] {margin(over(now, now.lighting().light(patch(now)).lux()))};
+        return new double[] {
+            margin(over(now, now.lighting().light(on.patch(now, part)).lux()))
+        };
     }
 
     @Override
@@ -82,20 +68,20 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
             return Optional.of(
                     "Not known: the sensitivity set. Write the camera's iso, or the body's iso: {base: 800}.");
         }
-        return Unlit.find(now.lighting(), List.of(patch(now)));
+        return Unlit.find(now.lighting(), List.of(on.patch(now, part)));
     }
 
     @Override
     public String standing(Instant now) {
         Lighting lighting = now.lighting();
-        Lighting.Light light = lighting.light(patch(now));
+        Lighting.Light light = lighting.light(on.patch(now, part));
         double needed = findSetting(now).orElseThrow().neededLux();
         String lamps = lighting.lamps().size() > 1 ? " (" + Amounts.byLamp(lighting.lamps(), light.lamps()) + ")" : "";
         String asked = switch (wanted) {
             case Wanted.Within(double stops) -> either(stops) + " allowed.";
             case Wanted.Under(double stops) -> "at least " + Amounts.stops(stops) + " too little wanted.";
         };
-        return placed().name() + "'s " + part.word() + " gets " + Amounts.lux(light.lux()) + lamps
+        return on.name() + "'s " + part.word() + " gets " + Amounts.lux(light.lux()) + lamps
                 + "; the setting needs " + Amounts.lux(needed) + ": " + Amounts.over(light.lux(), needed) + ", "
                 + asked;
     }
@@ -106,7 +92,7 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
 
     @Override
     public Optional<String> findTight(Instant now) {
-        Lighting.Light light = now.lighting().light(patch(now));
+        Lighting.Light light = now.lighting().light(on.patch(now, part));
         double half = Spread.EIGHTY_OVER_NINETY_FIVE * light.halfShare();
         boolean mayFail = margin(over(now, light.lux() * (1 + half))) < 0
                 || margin(over(now, light.lux() * Math.max(0, 1 - half))) < 0;
@@ -121,9 +107,9 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
         if (!(wanted instanceof Wanted.Within)) {
             return List.of();
         }
-        double over = over(now, now.lighting().light(patch(now)).lux());
+        double over = over(now, now.lighting().light(on.patch(now, part)).lux());
         List<String> attempts = new ArrayList<>();
-        Camera camera = shot.camera();
+        Camera camera = on.shot().camera();
         OptionalDouble iso = camera.findIso();
         OptionalDouble highest = camera.body().written().findNumber("iso.highest");
         if (iso.isPresent() && Math.abs(over) < Amounts.MOST_STOPS) {
@@ -155,7 +141,7 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
                 yield easier > Amounts.MOST_STOPS
                         ? Optional.empty()
                         : Optional.of(new Easier(
-                                new Lit(shot, thing, part, new Wanted.Within(easier), film),
+                                new Lit(on, part, new Wanted.Within(easier), film),
                                 "within " + Amounts.stops(easier) + " instead of " + Amounts.stops(stops) + "."));
             }
             case Wanted.Under(double stops) -> {
@@ -163,7 +149,7 @@ record Lit(Shot shot, int thing, Spots.Part part, Wanted wanted, Quantity film) 
                 yield easier <= 0
                         ? Optional.empty()
                         : Optional.of(new Easier(
-                                new Lit(shot, thing, part, new Wanted.Under(easier), film),
+                                new Lit(on, part, new Wanted.Under(easier), film),
                                 "by " + Amounts.stops(easier) + " instead of " + Amounts.stops(stops) + "."));
             }
         };

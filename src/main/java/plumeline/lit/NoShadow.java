@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import plumeline.light.Patch;
-import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 
 /// What stands there takes no light off a thing's label, or off its side toward the camera.
@@ -15,8 +14,8 @@ import plumeline.plan.Shot;
 ///
 /// @param shot the shot
 /// @param of what may throw it: indices of things, the lens by −1
-/// @param upon indices of the things on which it may not fall
-record NoShadow(Shot shot, Set<Integer> of, List<Integer> upon) implements Measure {
+/// @param upon the things on which it may not fall
+record NoShadow(Shot shot, Set<Integer> of, List<LitThing> upon) implements Measure {
     /// Less isn't seen on a surface of one tone: common practice.
     private static final double SEEN_PERCENT = 3;
 
@@ -32,20 +31,14 @@ record NoShadow(Shot shot, Set<Integer> of, List<Integer> upon) implements Measu
         return "%";
     }
 
-    private List<Patch> spots(Instant now, int thing) {
-        Placed placed = shot.placed().get(thing);
-        return Spots.over(
-                placed, now.scene().things().get(thing), now.scene().aim().eye());
-    }
-
     /// The most that is missing on a thing, of which lamp.
     private record Worst(double percent, int lamp) {}
 
-    private Worst worst(Instant now, int thing) {
+    private Worst worst(Instant now, LitThing thing) {
         Lighting lighting = now.lighting();
         double worst = 0;
         int lamp = 0;
-        for (Patch patch : spots(now, thing)) {
+        for (Patch patch : thing.spots(now)) {
             double[] with = lighting.lux(patch);
             double[] without = lighting.lux(patch, hider -> !of.contains(hider));
             double all = 0;
@@ -74,22 +67,22 @@ record NoShadow(Shot shot, Set<Integer> of, List<Integer> upon) implements Measu
     @Override
     public Optional<String> findUnknown(Instant now) {
         List<Patch> all = new ArrayList<>();
-        upon.forEach(thing -> all.addAll(spots(now, thing)));
+        upon.forEach(thing -> all.addAll(thing.spots(now)));
         return Unlit.find(now.lighting(), all);
     }
 
     @Override
     public String standing(Instant now) {
-        int thing = upon.getFirst();
+        LitThing thing = upon.getFirst();
         Worst worst = worst(now, thing);
-        for (int other : upon.subList(1, upon.size())) {
+        for (LitThing other : upon.subList(1, upon.size())) {
             Worst there = worst(now, other);
             if (there.percent() > worst.percent()) {
                 worst = there;
                 thing = other;
             }
         }
-        String name = shot.placed().get(thing).name();
+        String name = thing.name();
         if (worst.percent() < 0.5) {
             return "No shadow of it falls on " + name + ".";
         }

@@ -2,21 +2,17 @@ package plumeline.lit;
 
 import java.util.List;
 import java.util.Optional;
-import plumeline.light.Patch;
-import plumeline.plan.Placed;
-import plumeline.plan.Shot;
 import plumeline.quantity.Spread;
 
 /// Key to fill on a thing: how much brighter the one lamp is there than the other.
 ///
 /// Margin in stops: the tolerance less how far the ratio is from what is wanted.
 ///
-/// @param shot the shot
-/// @param thing index of the thing
+/// @param on the thing
 /// @param key index of the key light
 /// @param fill index of the fill light
 /// @param wanted what is wanted
-record Ratio(Shot shot, int thing, int key, int fill, Wanted wanted) implements Measure {
+record Ratio(LitThing on, int key, int fill, Wanted wanted) implements Measure {
     /// What is wanted.
     ///
     /// @param stops how much brighter the key is
@@ -28,20 +24,8 @@ record Ratio(Shot shot, int thing, int key, int fill, Wanted wanted) implements 
         return "stops";
     }
 
-    private Placed placed() {
-        return shot.placed().get(thing);
-    }
-
-    private Patch patch(Instant now) {
-        return Spots.of(
-                placed(),
-                now.scene().things().get(thing),
-                Spots.Part.LABEL,
-                now.scene().aim().eye());
-    }
-
     private double stops(Instant now) {
-        double[] lux = now.lighting().lux(patch(now));
+        double[] lux = now.lighting().lux(on.patch(now, Spots.Part.LABEL));
         return Amounts.stops(lux[key], lux[fill]);
     }
 
@@ -52,29 +36,29 @@ record Ratio(Shot shot, int thing, int key, int fill, Wanted wanted) implements 
 
     @Override
     public Optional<String> findUnknown(Instant now) {
-        return Unlit.find(now.lighting(), List.of(patch(now)));
+        return Unlit.find(now.lighting(), List.of(on.patch(now, Spots.Part.LABEL)));
     }
 
     @Override
     public Optional<String> findLack(Instant now) {
-        double[] lux = now.lighting().lux(patch(now));
+        double[] lux = now.lighting().lux(on.patch(now, Spots.Part.LABEL));
         for (int lamp : List.of(key, fill)) {
             if (lux[lamp] <= 0) {
-                return Optional.of("No light of " + name(lamp) + " comes to " + placed().name() + " there.");
+                return Optional.of("No light of " + name(lamp) + " comes to " + on.name() + " there.");
             }
         }
         return Optional.empty();
     }
 
     private String name(int lamp) {
-        return shot.lights().get(lamp).name();
+        return on.shot().lights().get(lamp).name();
     }
 
     @Override
     public String standing(Instant now) {
-        double[] lux = now.lighting().lux(patch(now));
+        double[] lux = now.lighting().lux(on.patch(now, Spots.Part.LABEL));
         double stops = Amounts.stops(lux[key], lux[fill]);
-        return "On " + placed().name() + " " + name(key) + " gives " + Amounts.lux(lux[key]) + " and " + name(fill)
+        return "On " + on.name() + " " + name(key) + " gives " + Amounts.lux(lux[key]) + " and " + name(fill)
                 + " "
                 + Amounts.lux(lux[fill]) + ": " + Amounts.stops(stops) + (stops < 0 ? " less, " : " more, ")
                 + Amounts.stops(wanted.stops()) + (wanted.stops() < 0 ? " less" : " more") + " wanted, within "
@@ -100,7 +84,7 @@ record Ratio(Shot shot, int thing, int key, int fill, Wanted wanted) implements 
     public Optional<Easier> findEasier(double lack) {
         double easier = Math.ceil((wanted.within() + lack) * 10) / 10;
         return Optional.of(new Easier(
-                new Ratio(shot, thing, key, fill, new Wanted(wanted.stops(), easier)),
+                new Ratio(on, key, fill, new Wanted(wanted.stops(), easier)),
                 "within " + Amounts.stops(easier) + " instead of " + Amounts.stops(wanted.within()) + "."));
     }
 }

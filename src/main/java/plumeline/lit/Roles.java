@@ -55,8 +55,8 @@ public final class Roles {
     }
 
     private static String ratio(Ratio ratio, Shot shot, int lamp) {
-        String on = " on " + shot.placed().get(ratio.thing()).name() + ", "
-                + Amounts.stops(ratio.wanted().stops());
+        String on =
+                " on " + ratio.on().name() + ", " + Amounts.stops(ratio.wanted().stops());
         if (lamp == ratio.key()) {
             return "key" + on + " over " + shot.lights().get(ratio.fill()).name();
         }
