@@ -22,15 +22,18 @@ import plumeline.stage.Stage;
 ///
 /// @param line as written
 /// @param measure what is measured at an instant
-/// @param beside what a place found for a lamp must hold too
-record Shining(WantLine line, Measure measure, List<Want> beside) implements Want {
+/// @param beside what a place found for a lamp must hold too, each in one part
+/// @param papers the papers' unit of length
+record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit papers) implements Want {
     Shining {
         beside = List.copyOf(beside);
     }
 
     static Want of(WantLine line, Plan plan, Stage stage) {
         return switch (LightMeasures.of(line, stage, plan.film().rate())) {
-            case LightMeasures.Reading.Of(Measure measure) -> new Shining(line, measure, beside(line, plan, stage));
+            case LightMeasures.Reading.Of(Measure measure) ->
+                new Shining(
+                        line, measure, beside(line, plan, stage), plan.film().papersOrDefault());
             case LightMeasures.Reading.Missing(String reason) -> new NotComputed(line, reason);
         };
     }
@@ -42,13 +45,13 @@ record Shining(WantLine line, Measure measure, List<Want> beside) implements Wan
                 && stage.shot().lights().get(lamp).at().marks().stream().anyMatch(Mark::isFree);
         return isPlaced
                 ? List.of(
-                        new OffPicture(line, List.of(), List.of(lamp)),
                         new Clear(
                                 line,
                                 List.of(new Air.Standing.Lamp(lamp)),
                                 0,
                                 stage.shot().camera().lens().barrel(),
-                                plan.film().papersOrDefault()))
+                                plan.film().papersOrDefault()),
+                        new OffPicture(line, List.of(), List.of(lamp)))
                 : List.of();
     }
 
@@ -74,8 +77,7 @@ record Shining(WantLine line, Measure measure, List<Want> beside) implements Wan
 
     @Override
     public double margin(double[] parts) {
-        int others = beside.isEmpty() ? 0 : 2;
-        return Arrays.stream(parts, 0, parts.length - others).min().orElse(Double.POSITIVE_INFINITY);
+        return Arrays.stream(parts, 0, parts.length - beside.size()).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     @Override
@@ -110,7 +112,7 @@ record Shining(WantLine line, Measure measure, List<Want> beside) implements Wan
                 .or(() -> beside.stream()
                         .filter(other -> other.margin(other.parts(moments)) < 0)
                         .findFirst()
-                        .flatMap(other -> other.findStanding(moments, PaperUnit.MILLIMETRES)));
+                        .flatMap(other -> other.findStanding(moments, papers)));
     }
 
     /// A lamp that is off the picture then may come into it later in the shot.
@@ -153,7 +155,7 @@ record Shining(WantLine line, Measure measure, List<Want> beside) implements Wan
     public List<Relaxed> listRelaxed(double lack, Moments moments) {
         return measure
                 .findEasier(lack)
-                .map(easier -> new Relaxed(new Shining(line, easier.measure(), beside), easier.sentence()))
+                .map(easier -> new Relaxed(new Shining(line, easier.measure(), beside, papers), easier.sentence()))
                 .stream()
                 .toList();
     }

@@ -142,6 +142,16 @@ final class ShiningTest {
         assertThat(in.standing()).startsWith("tin's label gets 490 lx; ");
     }
 
+    @Test
+    void light_onWhatIsNot_saysWhatToWrite() {
+        Case post = new Case("fifty", "2.8", ", post: {thing: post, at: [300 mm, 0 mm]}", KEY);
+        assertThat(post.wants("lit: post, part: label").unknown())
+                .isEqualTo("post has no label: write it with the thing, or part: middle.");
+        assertThat(post.wants("lit: post").standing()).startsWith("post's middle gets ");
+        assertThat(post.wants("no_shadow: tank, upon: tin").unknown())
+                .isEqualTo("Not computed: the shadow of a tank's edges and panes.");
+    }
+
     /// Two lamps of the same candela, one twice as far: 4 : 1, two stops.
     @Test
     void ratio_isKeyToFill() {
@@ -318,6 +328,18 @@ final class ShiningTest {
         String at = 1000 * place.x() + " mm, " + 1000 * place.y() + " mm, 100 mm";
         Shown there = can("gloss", "", at, "highlight: key, upon: can, from_left: 30 %, wide: 10 %");
         assertThat(there.margin()).isGreaterThan(1.5);
+    }
+
+    /// A free lamp that stands in the can where its highlight would be right fails for that, in the papers' unit.
+    @Test
+    void freeLamp_inAnotherThing_fails_inThePapersUnit() {
+        Plan plan = Wanted.read(CAN.replace("rate: 24 fps", "rate: 24 fps, papers: in")
+                .formatted(
+                        "gloss",
+                        "",
+                        "free between 10 mm and 12 mm, -30 mm, 100 mm",
+                        "highlight: key, upon: can, from_left: 50 %"));
+        assertThat(new Shown(plan).lack()).startsWith("key runs ").contains(" in into can.");
     }
 
     @Test
