@@ -149,7 +149,15 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         if (light.level().filter(isOpen).isPresent()) {
             return "level not found yet";
         }
-        return level == 0 ? "off" : "level " + Print.share(level, 0) + colour(light);
+        return level == 0 ? "off" : "level " + Print.share(level, 0) + colour(light) + gel(light);
+    }
+
+    /// What is put before it in this shot.
+    private static String gel(PlacedLight light) {
+        return light.written()
+                .findQuantity("loss")
+                .map(loss -> ", gel or cloth before it: −" + loss.valueText())
+                .orElse("");
     }
 
     /// White or hue as written with the shot's lamp, else the kit's white.
@@ -225,13 +233,25 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         return all;
     }
 
+    private boolean isUnderWater(int thing) {
+        Run run = runs.getFirst();
+        return run.stage()
+                .findTank()
+                .filter(walls -> walls.isWet(run.scene().things().get(thing)))
+                .isPresent();
+    }
+
     private void meter(List<Card.Part> parts, int thing) {
         Placed placed = runs.getFirst().shot().placed().get(thing);
         parts.add(new Card.Part.Say("Meter " + placed.name()
                 + (placed.thing().label().isPresent()
                         ? ": on its label's middle, straight out of it"
                         : ": on its side toward the camera, at half its height, straight out of it")
-                + "; a flat cell, no dome; all other light off."));
+                + "; a flat cell, no dome; all other light off."
+                + (isUnderWater(thing)
+                        ? " Readings are with the water in, where no meter goes: judge those by the picture, never reach in"
+                                + " with one."
+                        : "")));
         List<Metered> metered = runs.stream()
                 .map(run -> Metered.of(run.stage(), run.scene(), thing, film))
                 .toList();

@@ -165,5 +165,8 @@ final class LightCardTest {
                         "lights: {key: {light: bulb, at: [0 mm, -900 mm, 100 mm], aim: hero}}\n    frames: 24\n"));
         assertThat(wet.cautions()).anyMatch(text -> text.startsWith("Mains near water"));
         assertThat(read(wet, "key")).isEqualTo("1000 lx ± 15 %");
+        assertThat(wet.parts().toString()).contains("Readings are with the water in, where no meter goes");
+        Card gel = light(changed("light: bulb, ", "light: bulb, loss: 1 stops, "));
+        assertThat(gel.parts().toString()).contains("gel or cloth before it: −1 stops");
     }
 }
