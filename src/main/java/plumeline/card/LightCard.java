@@ -249,8 +249,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
                         : ": on its side toward the camera, at half its height, straight out of it")
                 + "; a flat cell, no dome; all other light off."
                 + (isUnderWater(thing)
-                        ? " Readings are with the water in, where no meter goes: judge those by the picture, never reach in"
-                                + " with one."
+                        ? " Readings are with the water in, where no meter goes: judge those by the picture,"
+                                + " never reach in with one."
                         : "")));
         List<Metered> metered = runs.stream()
                 .map(run -> Metered.of(run.stage(), run.scene(), thing, film))
