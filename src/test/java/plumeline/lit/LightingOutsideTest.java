@@ -3,16 +3,10 @@ package plumeline.lit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.geom.Vec;
-import plumeline.light.Patch;
-import plumeline.plan.Plan;
-import plumeline.plan.Plans;
-import plumeline.stage.Stage;
 import plumeline.tidy.Outside;
 
 /// The light of a plan's lamps, against sums by hand and against a quadrature of its own.
@@ -21,33 +15,17 @@ import plumeline.tidy.Outside;
                 + " written here",
         kind = "worked example")
 final class LightingOutsideTest {
-    private static final String PLAN = """
-        plumeline: 1
-        film: {rate: 24 fps}
-        things:
-          can: {diameter: 60 mm, height: 300 mm, body: opaque}
-          glass: {diameter: 60 mm, height: 300 mm, body: clear}
-        kit:
-          cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
-          lenses: {fifty: {focal_length: 50 mm}}
-          lights: {lamp: {%s}}
-        shots:
-          one:
-            camera: {body: main, lens: fifty, at: [0 mm, -2000 mm, 100 mm], aim: ahead}
-            place: {can: {thing: %s, at: [0 mm, 200 mm]}}
-            lights: {key: {light: lamp, at: [%s], %s}}
-        """;
-
     private static Lighting lighting(String lamp, String thing, String at, String more) {
-        Plan plan = Plans.read(PLAN.formatted(lamp, thing, at, more).getBytes(StandardCharsets.UTF_8), "p.yaml")
-                .plan()
-                .orElseThrow();
-        Stage stage = Stage.of(plan, plan.shots().getFirst());
-        return new Lighting(stage.shot(), stage.scene(stage.startValues(), 0), stage.findTank());
+        return LitPlan.lighting(
+                "60 mm",
+                "300 mm",
+                lamp,
+                "place: {can: {thing: " + thing + ", at: [0 mm, 200 mm]}}",
+                "lights: {key: {light: lamp, at: [" + at + "], " + more + "}}");
     }
 
     private static double lux(Lighting lighting, Vec place, Vec facing) {
-        return Arrays.stream(lighting.lux(new Patch(place, facing))).sum();
+        return LitPlan.lux(lighting, place, facing);
     }
 
     /// A lamp of 800 lx at 1 m is 800 cd; at 2 m it gives 200 lx, on a surface turned by 60 degrees 100 lx; at a tenth

@@ -3,16 +3,10 @@ package plumeline.lit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.geom.Vec;
-import plumeline.light.Patch;
-import plumeline.plan.Plan;
-import plumeline.plan.Plans;
-import plumeline.stage.Stage;
 import plumeline.tidy.Outside;
 
 /// Light that comes into a tank, against what Fresnel and Snell leave of it, and against rays followed outward.
@@ -22,39 +16,21 @@ import plumeline.tidy.Outside;
         kind = "worked example")
 final class TankLightOutsideTest {
     /// Water from z = 8 to 308 mm, x −300 to 300 mm, y −200 to 200 mm; glass 8 mm.
-    private static final String PLAN = """
-        plumeline: 1
-        film: {rate: 24 fps}
-        things:
-          can: {diameter: 40 mm, height: 100 mm, body: opaque}
-          post: {diameter: 30 mm, height: 600 mm, body: opaque}
-        kit:
-          cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
-          lenses: {fifty: {focal_length: 50 mm}}
-          lights: {lamp: {%s}}
-          tanks: {glass: {inside: [600 mm, 400 mm, 400 mm], pane: 8 mm}}
-        shots:
-          one:
-            camera: {body: main, lens: fifty, at: [0 mm, -2000 mm, 100 mm], aim: ahead}
-            tank: {tank: glass, at: [0 mm, 0 mm], water: %s mm}
-            place: {can: {thing: can, at: [%s mm, 150 mm, 8 mm]}, post: {thing: post, at: [%s mm, %s mm]}}
-            lights: {key: {light: lamp, at: [%s]}}
-        """;
-
     private record Set(String lamp, int water, int can, int post, int before, String at) {
         Set(String lamp, int water, int can, int post, String at) {
             this(lamp, water, can, post, -400, at);
         }
 
         double lux(Vec place, Vec facing) {
-            Plan plan = Plans.read(
-                            PLAN.formatted(lamp, water, can, post, before, at).getBytes(StandardCharsets.UTF_8),
-                            "p.yaml")
-                    .plan()
-                    .orElseThrow();
-            Stage stage = Stage.of(plan, plan.shots().getFirst());
-            Lighting lighting = new Lighting(stage.shot(), stage.scene(stage.startValues(), 0), stage.findTank());
-            return Arrays.stream(lighting.lux(new Patch(place, facing))).sum();
+            Lighting lighting = LitPlan.lighting(
+                    "40 mm",
+                    "100 mm",
+                    lamp,
+                    "tank: {tank: glass, at: [0 mm, 0 mm], water: " + water + " mm}",
+                    "place: {can: {thing: can, at: [" + can + " mm, 150 mm, 8 mm]}, post: {thing: post, at: [" + post
+                            + " mm, " + before + " mm]}}",
+                    "lights: {key: {light: lamp, at: [" + at + "]}}");
+            return LitPlan.lux(lighting, place, facing);
         }
     }
 

@@ -7,6 +7,15 @@ import plumeline.plan.Plan;
 /// The water's surface is 268 mm over the table, the bottle's top 70 mm under it, its base 188 mm, its front face at y
 /// −21 mm, the front glass's inner face at y −120 mm.
 record Inked(Plan plan) implements FirstWant {
+    static final double N = Math.log(188.0 / 70) / Math.log(1.9 / 0.4);
+    static final String AHEAD = "ink: read, at: [0 mm, -70 mm, 298 mm], start: 0.2 s";
+    static final String MIXED = "ink: mixed, volume: 10 ml, bore: 4 mm, squeeze_time: 1 s, at: [0 mm, -70 mm, 258 mm]";
+
+    /// When the front has come so far, by its readings.
+    static double seconds(double millimetres) {
+        return 0.4 * Math.pow(millimetres / 70, 1 / N);
+    }
+
     private static final String TEXT = """
         plumeline: 1
         film: {rate: 24 fps}
