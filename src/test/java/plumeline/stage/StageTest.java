@@ -299,6 +299,33 @@ final class StageTest {
         assertThat(stage.scene(values, 0).aim().tiltRadians()).isEqualTo(Math.PI / 2, within(1e-12));
     }
 
+    /// A lamp on a stand doesn't follow what moves; one on the machine goes with it, turned as it was; a level goes no
+    /// lower than off, a tilt no farther than straight up.
+    @Test
+    void lamp_staysTurnedAsItWasSet() {
+        String lights = "lights: {key: {light: strip, at: [400 mm, -300 mm, 300 mm], aim: hero},"
+                + " kick: {light: strip, at: [-400 mm, 0 mm, 300 mm], aim: hero, level: free},"
+                + " top: {light: strip, at: [0 mm, 0 mm, 900 mm], tilt: -80 deg}}";
+        String moves =
+                "moves: {slide: {machine: slider, by: [200 mm, 0 mm], in: 1 s, profile: even, carries: [hero, kick]}}";
+        Stage stage = Staged.stage(Staged.CAMERA, Staged.HERO, lights, moves, "frames: 25");
+        double[] values = stage.startValues();
+        Scene first = stage.scene(values, 0);
+        Scene last = stage.scene(values, 24);
+        assertThat(last.beams().get(0)).isEqualTo(first.beams().get(0));
+        assertThat(last.beams().get(1).aim().turnRadians())
+                .isEqualTo(first.beams().get(1).aim().turnRadians());
+        assertThat(last.beams().get(1).aim().eye().x())
+                .isGreaterThan(first.beams().get(1).aim().eye().x() + 0.1);
+        assertThat(first.beams().get(0).aim().tiltRadians()).isNegative();
+        for (int i = 0; i < values.length; i++) {
+            String path = stage.marks().get(i).mark().path();
+            values[i] -= path.equals("kick.level") ? 2 : path.equals("top.tilt") ? 1 : 0;
+        }
+        assertThat(stage.scene(values, 0).beams().get(1).level()).isZero();
+        assertThat(stage.scene(values, 0).beams().get(2).aim().tiltRadians()).isEqualTo(-Math.PI / 2);
+    }
+
     @Test
     void lamp_untold_facesTheAimedThing_elseTheOneNearestTheLens() {
         String lights = "lights: {key: {light: strip, at: [400 mm, 0 mm, 300 mm]}}";

@@ -211,6 +211,10 @@ final class ShiningTest {
         assertThat(beside.standing()).isEqualTo("No shadow of it falls on tin.");
         assertThat(between.wants("no_shadow: all").margin()).isCloseTo(-97, within(1e-9));
         assertThat(between.wants("no_shadow: camera").unknown()).startsWith("Not known: how large the lens is.");
+        // A lamp's housing keeps another's light off as well.
+        String two = KEY.replace("60 mm]", "60 mm], turn: 0 deg")
+                + ", soft: {light: wall, at: [0 mm, -1500 mm, 60 mm], turn: 180 deg}";
+        assertThat(want(two, "no_shadow: soft, upon: tin").margin()).isCloseTo(-97, within(1e-9));
         Case lens = new Case("thick", "2.8", "", "key: {light: spot, at: [0 mm, -51 m, 60 mm]}");
         assertThat(lens.wants("no_shadow: camera, upon: tin").margin()).isCloseTo(-97, within(1e-9));
         assertThat(lens.wants("no_shadow: camera, upon: tin")
