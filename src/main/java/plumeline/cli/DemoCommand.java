@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.plan.Plan;
-import plumeline.plan.PlanReading;
+import plumeline.plan.Plans;
 import plumeline.sheet.Changes;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
@@ -41,7 +41,7 @@ final class DemoCommand implements Command {
             PlainFile.write(file, PlanFile.example().getBytes(UTF_8));
             console.say("plumeline: example copied to " + file);
         }
-        PlanReading reading = PlanFile.readMeasured(PlainFile.read(file.toString(), console), console);
+        Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(file.toString(), console), console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }

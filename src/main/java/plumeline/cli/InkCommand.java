@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumeline.plan.Plan;
-import plumeline.plan.PlanReading;
+import plumeline.plan.Plans;
 import plumeline.plan.Shot;
 import plumeline.plume.InkMemory;
 import plumeline.plume.InkRecord;
@@ -57,7 +57,7 @@ final class InkCommand implements Command {
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         String name = given.plain().getFirst();
         InkOptions options = InkOptions.read(given);
-        PlanReading reading = PlanFile.read(PlainFile.read(name, console));
+        Plans.Reading reading = PlanFile.read(PlainFile.read(name, console));
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plumeline.plan.Mark;
-import plumeline.plan.PlanReading;
 import plumeline.plan.Plans;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.MarkAnswer;
@@ -30,7 +29,7 @@ final class KeepCommand implements Command {
         String name = given.plain().getFirst();
         PlainFile.refuseUnlessRewritable(name);
         PlainFile.Content content = PlainFile.read(name, console);
-        PlanReading reading = PlanFile.readMeasured(content, console);
+        Plans.Reading reading = PlanFile.readMeasured(content, console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }

@@ -11,7 +11,7 @@ import plumeline.lesson.Lesson;
 import plumeline.lesson.Lessons;
 import plumeline.lesson.LessonsReading;
 import plumeline.plan.Plan;
-import plumeline.plan.PlanReading;
+import plumeline.plan.Plans;
 import plumeline.text.Problem;
 
 /// `lesson add|list|forget PLAN`: what was measured on the set, in a file beside the plan, and what it teaches.
@@ -53,7 +53,7 @@ final class LessonCommand implements Command {
             throw new Refusal("lessons lie beside the plan's file; standard input has none", "Name the plan's file.");
         }
         checkSuits(verb, given);
-        PlanReading reading = PlanFile.read(PlainFile.read(name, console));
+        Plans.Reading reading = PlanFile.read(PlainFile.read(name, console));
         if (reading.plan().isEmpty()) {
             return tell(reading.problems(), console);
         }
@@ -99,7 +99,7 @@ final class LessonCommand implements Command {
             return tell(reading.problems(), console);
         }
         Lessons before = reading.lessons().get();
-        PlanReading planned = before.applyTo(plan);
+        Plans.Reading planned = before.applyTo(plan);
         if (planned.plan().isEmpty()) {
             return tell(planned.problems(), console);
         }
@@ -110,7 +110,7 @@ final class LessonCommand implements Command {
             refuseProblems(Lessons.listProblems(lesson), given);
             after = after.with(lesson, LessonFile.fileName(name));
         }
-        PlanReading measured = after.applyTo(plan);
+        Plans.Reading measured = after.applyTo(plan);
         if (measured.plan().isEmpty()) {
             refuseProblems(measured.problems(), given);
         }
@@ -150,7 +150,7 @@ final class LessonCommand implements Command {
             return tell(reading.problems(), console);
         }
         Lessons lessons = reading.lessons().get();
-        PlanReading measured = lessons.applyTo(plan);
+        Plans.Reading measured = lessons.applyTo(plan);
         if (measured.plan().isEmpty()) {
             console.answer(LessonText.numbered(lessons));
             return tell(measured.problems(), console);

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.lesson.Lessons;
 import plumeline.lesson.LessonsReading;
-import plumeline.plan.PlanReading;
+import plumeline.plan.Plans;
 
 /// The text of lessons beside a plan: `fernhollow.lessons.yaml` beside `fernhollow.yaml`.
 final class LessonFile {
@@ -47,16 +47,16 @@ final class LessonFile {
     }
 
     /// Puts the lessons beside a plan into it, and says so in a line; a plan from standard input has none.
-    static PlanReading applyTo(PlanReading plan, String name, Console console) throws Refusal, IOException {
+    static Plans.Reading applyTo(Plans.Reading plan, String name, Console console) throws Refusal, IOException {
         if (name.equals(STANDARD_INPUT) || !Files.exists(beside(name))) {
             return plan;
         }
         LessonsReading reading = read(name, console);
         if (reading.lessons().isEmpty()) {
-            return new PlanReading(Optional.empty(), reading.problems());
+            return new Plans.Reading(Optional.empty(), reading.problems());
         }
         Lessons lessons = reading.lessons().get();
-        PlanReading measured = lessons.applyTo(plan.plan().orElseThrow());
+        Plans.Reading measured = lessons.applyTo(plan.plan().orElseThrow());
         if (measured.plan().isPresent() && !lessons.list().isEmpty()) {
             console.say(LessonText.used(lessons));
         }

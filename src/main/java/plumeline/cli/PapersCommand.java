@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumeline.plan.Plan;
-import plumeline.plan.PlanReading;
+import plumeline.plan.Plans;
 import plumeline.plan.Shot;
 import plumeline.plume.InkRecord;
 import plumeline.sheet.Changes;
@@ -47,16 +47,16 @@ final class PapersCommand implements Command {
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         String name = given.plain().getFirst();
-        PlanReading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
+        Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }
         Plan plan = reading.plan().get();
         Path folder = folder(given, name);
         List<String> shots = PlanFile.shots(plan, given);
-        Optional<PlanReading> since = Optional.empty();
+        Optional<Plans.Reading> since = Optional.empty();
         if (given.findValue("--since").isPresent()) {
-            PlanReading earlier = PlanFile.readMeasured(
+            Plans.Reading earlier = PlanFile.readMeasured(
                     PlainFile.read(given.findValue("--since").get(), console), console);
             if (earlier.plan().isEmpty()) {
                 return PlanFile.tellProblems(earlier, console);
@@ -76,7 +76,7 @@ final class PapersCommand implements Command {
     }
 
     /// The earlier revision is answered as the present one is: whole, or of the one shot.
-    private static Changes changes(PlanReading earlier, FilmAnswer answer, List<InkRecord> records, Console console) {
+    private static Changes changes(Plans.Reading earlier, FilmAnswer answer, List<InkRecord> records, Console console) {
         Plan before = earlier.plan().orElseThrow();
         boolean isWhole = answer.shots().size() == answer.plan().shots().size();
         List<String> shots = isWhole

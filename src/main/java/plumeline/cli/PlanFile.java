@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import plumeline.plan.Plan;
-import plumeline.plan.PlanReading;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
 import plumeline.plume.InkRecord;
@@ -17,18 +16,18 @@ import plumeline.solve.Solve;
 final class PlanFile {
     private PlanFile() {}
 
-    static PlanReading read(PlainFile.Content content) {
+    static Plans.Reading read(PlainFile.Content content) {
         return Plans.read(content.bytes().toArray(), content.name());
     }
 
     /// Reads a plan with what was measured beside it, and says so in a line.
-    static PlanReading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
-        PlanReading reading = read(content);
+    static Plans.Reading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
+        Plans.Reading reading = read(content);
         return reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
     }
 
     /// Tells every problem of a plan on standard error, and that nothing was done.
-    static Outcome tellProblems(PlanReading reading, Console console) {
+    static Outcome tellProblems(Plans.Reading reading, Console console) {
         reading.problems().forEach(problem -> console.say(problem.toText()));
         int count = reading.problems().size();
         console.say(count == 1 ? "1 problem; nothing was solved" : count + " problems; nothing was solved");

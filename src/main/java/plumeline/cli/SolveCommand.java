@@ -2,7 +2,7 @@ package plumeline.cli;
 
 import java.io.IOException;
 import java.util.List;
-import plumeline.plan.PlanReading;
+import plumeline.plan.Plans;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.FilmJson;
 import plumeline.solve.Verdict;
@@ -25,7 +25,7 @@ final class SolveCommand implements Command {
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
-        PlanReading reading = PlanFile.readMeasured(PlainFile.read(given.plain().getFirst(), console), console);
+        Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(given.plain().getFirst(), console), console);
         if (reading.plan().isEmpty()) {
             if (given.has("--json")) {
                 console.answer(FilmJson.ofProblems(reading.problems()) + "\n");

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.plan.Plan;
-import plumeline.plan.PlanReading;
 import plumeline.plan.Plans;
 import plumeline.text.Check;
 import plumeline.text.Document;
@@ -89,14 +88,14 @@ public record Lessons(String file, String text, List<Written> written) {
     /// @param plan the plan
     /// @return the plan with the values, of origin `measured`; or the problems: names that the plan doesn't have,
     /// readings that can't be in its tanks, values that a plan may not have
-    public PlanReading applyTo(Plan plan) {
+    public Plans.Reading applyTo(Plan plan) {
         List<Problem> problems = LessonMeaning.ofNames(this, plan);
         if (problems.isEmpty()) {
             problems = LessonMeaning.inTanks(this, plan);
         }
         return problems.isEmpty()
                 ? Plans.with(plan, Overlaid.values(this))
-                : new PlanReading(Optional.empty(), problems);
+                : new Plans.Reading(Optional.empty(), problems);
     }
 
     /// Adds a lesson behind the others; comments and layout stay where they can.

@@ -36,7 +36,7 @@ public final class Seen {
     }
 
     /// What of an outline is over the patch's plane, from the patch.
-    private static List<Vec> over(List<Vec> outline, Patch patch) {
+    static List<Vec> over(List<Vec> outline, Patch patch) {
         List<Vec> over = new ArrayList<>(outline.size() + 2);
         Vec last = outline.getLast().minus(patch.place());
         double lastHeight = last.dot(patch.facing());

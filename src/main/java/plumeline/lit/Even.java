@@ -59,8 +59,7 @@ record Even(LitThing on, double withinStops) implements Measure {
     @Override
     public String standing(Instant now) {
         Ends ends = ends(now);
-        String where = on.name() + (on.placed().thing().label().isPresent() ? "'s label" : "'s side");
-        return where + " gets " + Amounts.lux(ends.least()) + " " + place(ends.darkest()) + " and "
+        return on.where() + " gets " + Amounts.lux(ends.least()) + " " + place(ends.darkest()) + " and "
                 + Amounts.lux(ends.most()) + " " + place(ends.brightest()) + ": " + Amounts.stops(ends.stops())
                 + " apart, " + Amounts.stopsAre(withinStops) + " allowed.";
     }

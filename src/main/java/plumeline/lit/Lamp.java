@@ -1,17 +1,16 @@
 package plumeline.lit;
 
+import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
-import plumeline.light.Intensity;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 import plumeline.plan.Kit;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Written;
-import plumeline.quantity.Kind;
 import plumeline.quantity.Origin;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Beam;
@@ -37,12 +36,20 @@ public sealed interface Lamp {
     /// @param lack what is missing
     record Unknown(String name, Lack lack) implements Lamp {}
 
+    /// A flag: it only keeps light off.
+    ///
+    /// @param name its name in the shot
+    /// @param face its front
+    record Flag(String name, Panel face) implements Lamp {}
+
     /// How a lamp is coloured.
     enum Colour {
         /// It shines white, as its light is given.
         WHITE,
         /// It is set to a hue: how much less it gives then isn't computed.
-        HUED
+        HUED,
+        /// It throws back what others shine on it.
+        OF_OTHERS
     }
 
     /// Why it isn't known how a lamp shines.
@@ -56,28 +63,57 @@ public sealed interface Lamp {
     /// A lamp's light by its maker, or read by nobody, is off by so much, 95 %: common practice.
     double TYPICAL_SHARE = 0.15;
 
-    /// Reads a lamp.
+    /// What a card throws back where nobody measured it: a white one, common practice.
+    double CARD_SHARE = 0.8;
+
+    /// By how much of it that may be off, 95 %: common practice.
+    double CARD_HALF_SHARE = 0.1;
+
+    /// Reads a lamp or a flag.
     ///
     /// @param placed the lamp as placed
     /// @param beam how it stands
     /// @return how it shines
     static Lamp of(PlacedLight placed, Beam beam) {
+        if (placed.light().emitter() instanceof Kit.Emitter.Flag) {
+            return new Flag(placed.name(), panel(placed, beam));
+        }
         Written written = placed.light().written();
         Optional<Quantity> gives = written.findQuantity("gives");
         if (gives.isEmpty()) {
             return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
         }
-        double half = gives.get().hasSpread() || gives.get().origin() == Origin.MEASURED
-                ? gives.get().halfWidthSi() / gives.get().si()
-                : TYPICAL_SHARE;
         return new Known(
                 placed.name(),
-                shine(placed, gives.get(), beam),
-                half,
+                LampShine.of(placed, gives.get(), beam),
+                half(gives.get(), TYPICAL_SHARE),
                 placed.written().has("hue") ? Colour.HUED : Colour.WHITE);
     }
 
-    /// Finds what shines on a lamp as a form, of luminance 1.
+    /// Makes a card shine by what falls on it.
+    ///
+    /// @param placed the card as placed
+    /// @param beam how it stands
+    /// @param fallen what falls on it
+    /// @return how it shines
+    static Known ofCard(PlacedLight placed, Beam beam, CardLight fallen) {
+        Optional<Quantity> reflects = placed.light().written().findQuantity("reflects");
+        Panel face = panel(placed, beam);
+        double share = reflects.map(Quantity::si).orElse(CARD_SHARE);
+        return new Known(
+                placed.name(),
+                LampShine.face(face.withLuminance(share / Math.PI), fallen),
+                reflects.map(quantity -> half(quantity, CARD_HALF_SHARE)).orElse(CARD_HALF_SHARE),
+                Colour.OF_OTHERS);
+    }
+
+    private static double half(Quantity quantity, double typical) {
+        return quantity.hasSpread() || quantity.origin() == Origin.MEASURED
+                ? quantity.halfWidthSi() / quantity.si()
+                : typical;
+    }
+
+    /// Finds what shines on a lamp as a form, of luminance 1; of a card and a flag their front.
     ///
     /// @param placed the lamp as placed
     /// @param beam how it stands
@@ -86,8 +122,15 @@ public sealed interface Lamp {
         Aim.Frame frame = beam.aim().frame();
         Vec middle = beam.aim().eye();
         return switch (placed.light().emitter()) {
-            case Kit.Emitter.Panel(Quantity width, Quantity height) ->
-                Optional.of(new Panel(middle, frame.forward(), frame.right(), width.si(), height.si(), 1));
+            case Kit.Emitter.Panel(Quantity width, Quantity height) -> {
+                List<Quantity> window = placed.light().written().listQuantities("window");
+                yield Optional.of(
+                        isWindow(placed.light())
+                                ? panel(beam, window.getFirst(), window.getLast())
+                                : panel(beam, width, height));
+            }
+            case Kit.Emitter.Card(Quantity width, Quantity height) -> Optional.of(panel(beam, width, height));
+            case Kit.Emitter.Flag(Quantity width, Quantity height) -> Optional.of(panel(beam, width, height));
             case Kit.Emitter.Disc(Quantity diameter) ->
                 Optional.of(new Disc(middle, frame.forward(), diameter.si() / 2, 1));
             case Kit.Emitter.Tube(Quantity length, Quantity diameter) ->
@@ -96,69 +139,48 @@ public sealed interface Lamp {
         };
     }
 
-    private static Shine shine(PlacedLight placed, Quantity gives, Beam beam) {
-        return findFace(placed, beam)
-                .map(face -> face(face, gives, level(placed, beam)))
-                .orElseGet(() -> new Shine.Ray(
-                        beam.aim(), intensity(gives, placed.light().written(), level(placed, beam))));
+    /// Finds the dark window in a panel that shines all round it.
+    ///
+    /// @param placed the lamp as placed
+    /// @param beam how it stands
+    /// @return the window as a form
+    static Optional<Emitter> findHole(PlacedLight placed, Beam beam) {
+        List<Quantity> window = placed.light().written().listQuantities("window");
+        return window.isEmpty() || isWindow(placed.light())
+                ? Optional.empty()
+                : Optional.of(panel(beam, window.getFirst(), window.getLast()));
     }
 
-    /// The share of what it gives that leaves it: by its level, less what cloth and gel before it take.
-    private static double level(PlacedLight placed, Beam beam) {
-        return beam.level() * Math.pow(2, -loss(placed.light().written()) - loss(placed.written()));
-    }
-
-    private static double loss(Written written) {
-        return written.findQuantity("loss").map(Quantity::si).orElse(0.0);
-    }
-
-    private static Shine face(Emitter face, Quantity gives, double level) {
-        return switch (face) {
-            case Panel panel -> {
-                double area = panel.widthMetres() * panel.heightMetres();
-                yield new Shine.Face(
-                        level(panel, gives, area, Math.PI * area, level),
-                        Math.hypot(panel.widthMetres(), panel.heightMetres()) / 2);
-            }
-            case Disc disc -> {
-                double area = Math.PI * disc.radiusMetres() * disc.radiusMetres();
-                yield new Shine.Face(level(disc, gives, area, Math.PI * area, level), disc.radiusMetres());
-            }
-            case Tube tube -> {
-                double side = 2 * tube.lengthMetres() * tube.radiusMetres();
-                yield new Shine.Face(
-                        level(tube, gives, side, Math.PI * Math.PI * side, level),
-                        Math.hypot(tube.lengthMetres() / 2, tube.radiusMetres()));
-            }
+    /// Finds what of a lamp, a card or a flag keeps others' light off, as its front; a panel's with all round its window.
+    ///
+    /// @param placed the lamp as placed
+    /// @param beam how it stands
+    /// @return its front; empty for a point and a tube
+    static Optional<Emitter> findHousing(PlacedLight placed, Beam beam) {
+        return switch (placed.light().emitter()) {
+            case Kit.Emitter.Panel(Quantity width, Quantity height) -> Optional.of(panel(beam, width, height));
+            case Kit.Emitter.Tube _ -> Optional.empty();
+            default -> findFace(placed, beam);
         };
     }
 
-    /// Makes it as bright as it is given: by lux at a distance, by candela along its axis, by all its lumens.
-    private static Emitter level(Emitter unit, Quantity gives, double faceMetres2, double perLuminance, double level) {
-        double luminance = switch (gives.kind()) {
-            case ILLUMINANCE ->
-                unit.giving(gives.si(), gives.findAt().orElseThrow().si()).luminance();
-            case INTENSITY -> gives.si() / faceMetres2;
-            default -> gives.si() / perLuminance;
-        };
-        return unit.withLuminance(level * luminance);
+    /// Gives the front of a card or a flag.
+    ///
+    /// @param placed what is placed
+    /// @param beam how it stands
+    /// @return its front
+    static Panel panel(PlacedLight placed, Beam beam) {
+        return (Panel) findFace(placed, beam).orElseThrow();
     }
 
-    private static Intensity intensity(Quantity gives, Written written, double level) {
-        Optional<Quantity> beam = written.findQuantity("beam");
-        double full = level
-                * switch (gives.kind()) {
-                    case ILLUMINANCE ->
-                        gives.si() * Math.pow(gives.findAt().orElseThrow().si(), 2);
-                    default -> gives.si();
-                };
-        boolean isFlux = gives.kind() == Kind.FLUX;
-        if (beam.isEmpty() || beam.get().si() >= Math.PI) {
-            double wide = beam.map(Quantity::si).orElse(2 * Math.PI);
-            return isFlux ? Intensity.Cone.ofLumens(full, wide) : new Intensity.Cone(full, wide);
-        }
-        return isFlux
-                ? Intensity.Cone.ofLumens(full, beam.get().si())
-                : new Intensity.CosineBeam(full, beam.get().si());
+    /// Whether only a panel's window shines.
+    private static boolean isWindow(Kit.Light light) {
+        return light.written().has("window")
+                && !light.written().findWord("field").orElse("dark").equals("bright");
+    }
+
+    private static Panel panel(Beam beam, Quantity width, Quantity height) {
+        Aim.Frame frame = beam.aim().frame();
+        return new Panel(beam.aim().eye(), frame.forward(), frame.right(), width.si(), height.si(), 1);
     }
 }

@@ -60,7 +60,7 @@ public final class LightMeasures {
         return switch (line.word()) {
             case "lit" -> lit(line, stage, new Lit.Wanted.Within(si(keys, "within", WITHIN_STOPS)), film);
             case "dark" -> lit(line, stage, new Lit.Wanted.Under(si(keys, "by", DARK_STOPS)), film);
-            case "even" -> new Reading.Of(new Even(thing(line, stage), si(keys, "within", WITHIN_STOPS)));
+            case "even" -> even(line, stage);
             case "ratio" -> ratio(line, stage);
             case "highlight" -> new Reading.Of(highlight(line, stage));
             case "no_highlight" -> noHighlight(line, stage);
@@ -68,18 +68,41 @@ public final class LightMeasures {
         };
     }
 
-    private static LitThing thing(WantLine line, Stage stage) {
-        return new LitThing(
-                stage.shot(), stage.thingIndex(line.subjects().getFirst().name()));
+    /// What a want is about; empty for a lamp, which isn't lit.
+    private static Optional<LitThing> findLit(WantLine line, Stage stage) {
+        Shot shot = stage.shot();
+        String name = line.subjects().getFirst().name();
+        if (shot.placed().stream().anyMatch(placed -> placed.name().equals(name))) {
+            return Optional.of(new LitThing.OfThing(shot, stage.thingIndex(name)));
+        }
+        int index = stage.lampIndex(name);
+        return shot.lights().get(index).light().emitter().isLamp()
+                ? Optional.empty()
+                : Optional.of(new LitThing.OfCard(shot, index));
+    }
+
+    private static Reading.Missing noLamp(WantLine line) {
+        return new Reading.Missing(
+                line.subjects().getFirst().name() + " is a lamp: name a thing, a card or a flag that it shines on.");
+    }
+
+    private static Reading even(WantLine line, Stage stage) {
+        return findLit(line, stage)
+                .<Reading>map(on -> new Reading.Of(new Even(on, si(line.written(), "within", WITHIN_STOPS))))
+                .orElseGet(() -> noLamp(line));
     }
 
     private static Reading lit(WantLine line, Stage stage, Lit.Wanted wanted, Quantity film) {
-        LitThing on = thing(line, stage);
-        boolean hasLabel = on.placed().thing().label().isPresent();
-        Spots.Part part = findPart(line.written()).orElse(hasLabel ? Spots.Part.LABEL : Spots.Part.MIDDLE);
-        return part == Spots.Part.LABEL && !hasLabel
-                ? new Reading.Missing(on.name() + " has no label: write it with the thing, or part: middle.")
-                : new Reading.Of(new Lit(on, part, wanted, film));
+        Optional<LitThing> on = findLit(line, stage);
+        if (on.isEmpty()) {
+            return noLamp(line);
+        }
+        Spots.Part usual = on.get().has(Spots.Part.LABEL) ? Spots.Part.LABEL : Spots.Part.MIDDLE;
+        Spots.Part part = findPart(line.written()).orElse(usual);
+        return on.get().has(part)
+                ? new Reading.Of(new Lit(on.get(), part, wanted, film))
+                : new Reading.Missing(
+                        on.get().name() + " has no label: write it with the thing, or part: middle.");
     }
 
     private static double si(Written keys, String key, double otherwise) {
@@ -95,6 +118,10 @@ public final class LightMeasures {
 
     static Reading ratio(WantLine line, Stage stage) {
         Written keys = line.written();
+        Optional<LitThing> on = findLit(line, stage);
+        if (on.isEmpty()) {
+            return noLamp(line);
+        }
         Optional<Quantity> by = keys.findQuantity("by");
         if (by.isEmpty()) {
             return new Reading.Missing("Say how much brighter the key is: by: 2 stops.");
@@ -115,7 +142,7 @@ public final class LightMeasures {
             return new Reading.Missing("Key and fill are the same light: name two.");
         }
         return new Reading.Of(new Ratio(
-                thing(line, stage), first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
+                on.get(), first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
     }
 
     private static String first(List<String> names, int index) {
@@ -179,7 +206,7 @@ public final class LightMeasures {
             }
         }
         List<LitThing> upon = upon(line.written().listNames("upon"), stage, all ? Set.of() : of).stream()
-                .map(thing -> new LitThing(shot, thing))
+                .<LitThing>map(thing -> new LitThing.OfThing(shot, thing))
                 .toList();
         return upon.isEmpty()
                 ? new Reading.Missing("Say on what it may not fall: upon: THING.")

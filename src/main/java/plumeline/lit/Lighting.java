@@ -20,6 +20,7 @@ import plumeline.light.Patch;
 import plumeline.light.Tube;
 import plumeline.plan.Kit;
 import plumeline.plan.Placed;
+import plumeline.plan.PlacedLight;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
 import plumeline.stage.Beam;
@@ -36,6 +37,9 @@ public final class Lighting {
 
     /// How thick a lamp's housing is taken to be where only its shining face is known: common practice.
     private static final double HOUSING_METRES = 0.05;
+
+    /// How thick a card or a flag is taken to be: common practice.
+    private static final double CARD_METRES = 0.005;
 
     /// What lies under a surface by less is on it, m.
     private static final double ON_METRES = 1e-9;
@@ -73,7 +77,12 @@ public final class Lighting {
     public Lighting(Shot shot, Scene scene, Optional<TankWalls> walls) {
         lamps = new ArrayList<>();
         for (int i = 0; i < shot.lights().size(); i++) {
-            lamps.add(Lamp.of(shot.lights().get(i), scene.beams().get(i)));
+            PlacedLight light = shot.lights().get(i);
+            Beam beam = scene.beams().get(i);
+            lamps.add(
+                    light.light().emitter() instanceof Kit.Emitter.Card
+                            ? Lamp.ofCard(light, beam, new CardLight(Lamp.panel(light, beam), this::fallen))
+                            : Lamp.of(light, beam));
         }
         for (int i = 0; i < shot.placed().size(); i++) {
             Placed placed = shot.placed().get(i);
@@ -84,12 +93,27 @@ public final class Lighting {
         }
         shot.camera().lens().barrel().ifPresent(barrel -> hiders.add(lens(barrel, scene)));
         for (int i = 0; i < lamps.size(); i++) {
-            if (lamps.get(i) instanceof Lamp.Known(var _, Shine.Face(var emitter, var reach), var _, var _)
-                    && !(emitter instanceof Tube)) {
-                hiders.add(new Hider(ofLamp(i), emitter.middle(), reach + HOUSING_METRES, List.of(housing(emitter))));
-            }
+            addHousing(i, shot.lights().get(i), scene.beams().get(i));
         }
         this.walls = walls;
+    }
+
+    private void addHousing(int index, PlacedLight light, Beam beam) {
+        Lamp.findHousing(light, beam).ifPresent(front -> {
+            double deep = light.light().emitter().isLamp() ? HOUSING_METRES : CARD_METRES;
+            Hull hull = housing(front, deep);
+            hiders.add(new Hider(ofLamp(index), front.middle(), hull.reachMetres(), List.of(hull)));
+        });
+    }
+
+    /// What comes of all lamps to a place of a card.
+    private double fallen(Patch patch) {
+        double[] lux = lux(patch, hider -> true, lamp -> !isCard(lamp));
+        return Arrays.stream(lux).sum();
+    }
+
+    private boolean isCard(int lamp) {
+        return lamps.get(lamp) instanceof Lamp.Known known && known.colour() == Lamp.Colour.OF_OTHERS;
     }
 
     /// The number of the lens's barrel among what hides.
@@ -101,9 +125,9 @@ public final class Lighting {
     }
 
     /// What is behind a lamp's face, as wide and high.
-    private static Hull housing(Emitter emitter) {
+    private static Hull housing(Emitter emitter, double deepMetres) {
         List<Vec> face = emitter.outline(emitter.middle().plus(emitter.facing()));
-        Vec back = emitter.facing().times(-HOUSING_METRES);
+        Vec back = emitter.facing().times(-deepMetres);
         return new Hull(face, face.stream().map(corner -> corner.plus(back)).toList());
     }
 
@@ -143,18 +167,42 @@ public final class Lighting {
     /// @return the light; what isn't known of a lamp counts for nothing
     public Light light(Patch patch) {
         double[] lux = lux(patch);
-        double sum = 0;
+        double sum = Arrays.stream(lux).sum();
         double square = 0;
+        double[] off = lux.clone();
         for (int i = 0; i < lux.length; i++) {
-            sum += lux[i];
-            if (lamps.get(i) instanceof Lamp.Known lamp) {
-                square += Math.pow(lux[i] * lamp.halfShare(), 2);
+            if (lux[i] > 0 && isCard(i)) {
+                square += square(i, lux[i]);
+                off[i] = 0;
+                share(off, i, lux[i]);
             }
+        }
+        for (int i = 0; i < lux.length; i++) {
+            square += square(i, off[i]);
         }
         return new Light(
                 sum,
                 sum > 0 ? Math.sqrt(square) / sum : 0,
                 Arrays.stream(lux).boxed().toList());
+    }
+
+    private double square(int lamp, double lux) {
+        return lamps.get(lamp) instanceof Lamp.Known known ? Math.pow(lux * known.halfShare(), 2) : 0;
+    }
+
+    /// Puts a card's light to the lamps that it is of, as they light its middle.
+    private void share(double[] lux, int card, double cardLux) {
+        double[] there = onCard(card);
+        double all = Arrays.stream(there).sum();
+        for (int i = 0; i < lux.length && all > 0; i++) {
+            lux[i] += cardLux * there[i] / all;
+        }
+    }
+
+    /// What comes of each lamp to a card's middle, lx.
+    double[] onCard(int card) {
+        Shine.Face face = (Shine.Face) ((Lamp.Known) lamps.get(card)).shine();
+        return lux(new Patch(face.middle(), face.emitter().facing()), hider -> true, lamp -> !isCard(lamp));
     }
 
     /// Gives the light on a place of a surface.
@@ -171,10 +219,16 @@ public final class Lighting {
     /// @param stands which things, by their index in the scene, the lens by [#LENS], keep light off; lamps by less
     /// @return lx a lamp, in the lamps' order; 0 for what isn't known
     double[] lux(Patch patch, IntPredicate stands) {
+        return lux(patch, stands, lamp -> true);
+    }
+
+    private double[] lux(Patch patch, IntPredicate stands, IntPredicate shines) {
         Patch over = new Patch(patch.place().plus(patch.facing().times(ON_METRES)), patch.facing());
         double[] lux = new double[lamps.size()];
         for (int i = 0; i < lux.length; i++) {
-            if (lamps.get(i) instanceof Lamp.Known lamp && (isInTank(over.place()) || isTurnedTo(lamp.shine(), over))) {
+            if (lamps.get(i) instanceof Lamp.Known lamp
+                    && shines.test(i)
+                    && (isInTank(over.place()) || isTurnedTo(lamp.shine(), over))) {
                 int own = ofLamp(i);
                 IntPredicate others = hider -> hider != own && stands.test(hider);
                 lux[i] = isInTank(over.place())
@@ -270,7 +324,7 @@ public final class Lighting {
     }
 
     private static boolean isBefore(Shine shine, Hider hider) {
-        return !(shine instanceof Shine.Face(var emitter, var _))
+        return !(shine instanceof Shine.Face(var emitter, var _, var _, var _))
                 || emitter instanceof Tube
                 || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
     }
@@ -296,7 +350,7 @@ public final class Lighting {
         if (Clearance.isMet(block, place, shine.middle())) {
             return true;
         }
-        return shine instanceof Shine.Face(var emitter, var _)
+        return shine instanceof Shine.Face(var emitter, var _, var _, var _)
                 && emitter.outline(place).stream().anyMatch(corner -> Clearance.isMet(block, place, corner));
     }
 }

@@ -95,11 +95,12 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                             case GIVES -> "nobody says what it gives";
                             case FILE -> "its file isn't read in a plan yet";
                         });
+            case Lamp.Flag _ -> new Shown.Lux(0, 0);
             case Lamp.Known known -> {
                 if (lighting.isThroughTank(patch, lamp)) {
                     yield new Shown.NotKnown("its light comes through the tank");
                 }
-                boolean isHued = known.colour() == Lamp.Colour.HUED && lux > 0;
+                boolean isHued = lux > 0 && Unlit.isHued(lighting, lamp);
                 yield isHued
                         ? new Shown.NotKnown("how much less it gives at its hue")
                         : new Shown.Lux(lux, known.halfShare());

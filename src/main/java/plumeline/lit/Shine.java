@@ -1,15 +1,18 @@
 package plumeline.lit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
+import plumeline.light.Glow;
 import plumeline.light.Intensity;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
+import plumeline.light.SkyMean;
 import plumeline.light.Tube;
 import plumeline.sight.Uncovered;
 
@@ -21,6 +24,9 @@ public sealed interface Shine {
     /// @param hiders what stands between, none of it behind the lamp
     /// @return lx
     double lux(Patch patch, List<Hull> hiders);
+
+    /// What keeps a dark window dark is so near before its face, m.
+    double AHEAD_METRES = 1e-6;
 
     /// Gives the light on a place in a tank.
     ///
@@ -42,7 +48,7 @@ public sealed interface Shine {
     /// @param window the way into the tank
     /// @param patch the place
     /// @return its face, or a small one in a point's stead; empty where it isn't before the window
-    Optional<Emitter> findFace(TankWindow window, Patch patch);
+    Optional<Face> findFace(TankWindow window, Patch patch);
 
     /// Gives where it is.
     ///
@@ -63,11 +69,14 @@ public sealed interface Shine {
     /// A face.
     ///
     /// @param emitter what shines
+    /// @param glow how its brightness differs from place to place and direction to direction
+    /// @param hole what of it doesn't shine, as something before it
     /// @param reachMetres its farthest corner from its middle, m
-    record Face(Emitter emitter, double reachMetres) implements Shine {
+    record Face(Emitter emitter, Glow glow, Optional<Hull> hole, double reachMetres) implements Shine {
         @Override
         public double lux(Patch patch, List<Hull> hiders) {
-            if (hiders.isEmpty() || emitter.luminance() == 0) {
+            List<Hull> before = with(hiders);
+            if (emitter.luminance() == 0 || (before.isEmpty() && glow == Glow.EVEN)) {
                 return emitter.lux(patch);
             }
             List<Vec> outline = emitter.outline(patch.place());
@@ -75,15 +84,44 @@ public sealed interface Shine {
                 return 0;
             }
             double factor = 0;
-            for (List<Vec> piece : Uncovered.pieces(patch.place(), outline, hiders)) {
-                factor += Seen.factor(piece, patch);
+            for (List<Vec> piece :
+                    before.isEmpty() ? List.of(outline) : Uncovered.pieces(patch.place(), outline, before)) {
+                factor += Seen.factor(piece, patch) * mean(piece, patch);
             }
             return Math.PI * emitter.luminance() * factor;
         }
 
+        /// What hides of it, its own dark window too.
+        List<Hull> with(List<Hull> hiders) {
+            if (hole.isEmpty()) {
+                return hiders;
+            }
+            List<Hull> all = new ArrayList<>(hiders);
+            all.add(hole.get());
+            return all;
+        }
+
+        private double mean(List<Vec> piece, Patch patch) {
+            return glow == Glow.EVEN ? 1 : SkyMean.of(piece, patch, way -> share(patch.place(), way));
+        }
+
+        /// How bright it is along a way that comes to a place.
+        ///
+        /// @param place where to, m
+        /// @param way from there toward the face, of any length
+        /// @return share of its luminance
+        double share(Vec place, Vec way) {
+            double ahead = way.dot(emitter.facing());
+            if (!(ahead < 0)) {
+                return 0;
+            }
+            double far = emitter.middle().minus(place).dot(emitter.facing()) / ahead;
+            return glow.share(place.plus(way.times(far)), way.times(-1));
+        }
+
         @Override
-        public Optional<Emitter> findFace(TankWindow window, Patch patch) {
-            return emitter.luminance() == 0 ? Optional.empty() : Optional.of(emitter);
+        public Optional<Face> findFace(TankWindow window, Patch patch) {
+            return emitter.luminance() == 0 ? Optional.empty() : Optional.of(this);
         }
 
         @Override
@@ -101,7 +139,8 @@ public sealed interface Shine {
     ///
     /// @param aim where it is and faces
     /// @param intensity what it gives into each direction
-    record Ray(Aim aim, Intensity intensity) implements Shine {
+    /// @param grid what a grid before it lets through
+    record Ray(Aim aim, Intensity intensity, Glow grid) implements Shine {
         @Override
         public double lux(Patch patch, List<Hull> hiders) {
             Vec way = patch.place().minus(aim.eye());
@@ -122,17 +161,19 @@ public sealed interface Shine {
             double right = way.dot(frame.right());
             double up = way.dot(frame.up());
             double gamma = Math.atan2(Math.hypot(right, up), along);
-            return intensity.candelas(Math.atan2(up, right), gamma);
+            return intensity.candelas(Math.atan2(up, right), gamma) * grid.share(aim.eye(), way);
         }
 
         /// A square a 500th as wide as its light's way, turned to where that goes into the tank.
         @Override
-        public Optional<Emitter> findFace(TankWindow window, Patch patch) {
+        public Optional<Face> findFace(TankWindow window, Patch patch) {
             return window.findWay(aim.eye(), patch).map(way -> {
                 double side = aim.eye().distanceMetres(patch.place()) / 500;
                 Aim toward = Aim.toward(aim.eye(), aim.eye().plus(way));
                 Aim.Frame frame = toward.frame();
-                return new Panel(aim.eye(), frame.forward(), frame.right(), side, side, candelas(way) / (side * side));
+                Panel face =
+                        new Panel(aim.eye(), frame.forward(), frame.right(), side, side, candelas(way) / (side * side));
+                return new Face(face, Glow.EVEN, Optional.empty(), side);
             });
         }
 

@@ -17,7 +17,7 @@ public final class Spots {
     private static final int EACH_WAY = 5;
 
     /// So near to an edge of a body a place on its side is taken, share of its height.
-    private static final double EDGE_SHARE = 0.02;
+    static final double EDGE_SHARE = 0.02;
 
     private Spots() {}
 
@@ -93,7 +93,7 @@ public final class Spots {
         return spots;
     }
 
-    private static double inner(int index) {
+    static double inner(int index) {
         return 0.1 + 0.8 * index / (EACH_WAY - 1);
     }
 

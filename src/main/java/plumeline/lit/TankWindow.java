@@ -10,8 +10,10 @@ import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
+import plumeline.light.Glow;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
+import plumeline.light.SkyMean;
 import plumeline.optics.Boundary;
 import plumeline.optics.ClearPane;
 import plumeline.optics.FlatWall;
@@ -78,12 +80,13 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     /// Gives the light of a face on a place in the tank, by this way alone.
     ///
-    /// @param emitter the face
+    /// @param face the face
     /// @param patch the place
     /// @param inside what stands in the tank
     /// @param outside what stands before it
     /// @return lx
-    double lux(Emitter emitter, Patch patch, List<Hull> inside, List<Hull> outside) {
+    double lux(Shine.Face face, Patch patch, List<Hull> inside, List<Hull> outside) {
+        Emitter emitter = face.emitter();
         List<Vec> outline = isOver(patch) ? emitter.outline(patch.place()) : List.of();
         if (outline.isEmpty()) {
             return 0;
@@ -101,7 +104,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
                 hiders.add(hull);
             }
         }
-        for (Hull hull : outside) {
+        for (Hull hull : face.with(outside)) {
             Optional<Vec> middle = find(hull.middle(), patch);
             if (middle.isEmpty() || cone.mayMeet(middle.get(), spreadMetres(hull, middle.get(), patch))) {
                 hiders.addAll(slices(hull, patch));
@@ -109,10 +112,40 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         }
         double passing = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
-            passing += passing(piece, patch, MOST_CUTS);
+            passing += passing(piece, patch, MOST_CUTS) * glow(piece, patch, face);
         }
         double index = wall.behindIndex();
         return Math.PI * emitter.luminance() * index * index * passing;
+    }
+
+    /// How bright a piece is against the face's luminance.
+    private double glow(List<Vec> piece, Patch patch, Shine.Face face) {
+        return face.glow() == Glow.EVEN
+                ? 1
+                : SkyMean.of(
+                        piece,
+                        patch,
+                        way -> findOut(patch.place(), way.unit())
+                                .map(out -> face.share(out.from(), out.way()))
+                                .orElse(0.0));
+    }
+
+    /// A way in the air before it.
+    private record Out(Vec from, Vec way) {}
+
+    /// How sight goes on outside, by Snell's law; empty where all is thrown back.
+    private Optional<Out> findOut(Vec inTank, Vec way) {
+        Vec normal = outer.normal();
+        double along = way.dot(normal);
+        Vec aside = way.minus(normal.times(along)).times(wall.behindIndex());
+        double square = aside.dot(aside);
+        if (!(along > 0 && square < 1)) {
+            return Optional.empty();
+        }
+        double water = outer.through().minus(inTank).dot(normal) - wall.glassMetres();
+        Vec inGlass = aside.times(1 / Math.sqrt(wall.glassIndex() * wall.glassIndex() - square));
+        Vec from = inTank.plus(way.times(water / along)).plus(inGlass.plus(normal).times(wall.glassMetres()));
+        return Optional.of(new Out(from, aside.plus(normal.times(Math.sqrt(1 - square)))));
     }
 
     /// What of a piece's light passes: its factor by what passes on the way to it, cut in two where that differs too

@@ -1,6 +1,7 @@
 package plumeline.lit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plumeline.light.Patch;
@@ -14,7 +15,7 @@ final class Unlit {
 
     /// Why the light on places isn't known.
     static Optional<String> find(Lighting lighting, List<Patch> patches) {
-        if (lighting.lamps().isEmpty()) {
+        if (lighting.lamps().stream().noneMatch(Unlit::isLamp)) {
             return Optional.of("Not known: the shot has no light. Place one under lights.");
         }
         List<String> lacking = new ArrayList<>();
@@ -38,6 +39,30 @@ final class Unlit {
         return findHued(lighting, patches);
     }
 
+    /// Whether it is set to a hue, or throws back light of one that is.
+    static boolean isHued(Lighting lighting, int lamp) {
+        if (!(lighting.lamps().get(lamp) instanceof Lamp.Known known)) {
+            return false;
+        }
+        if (known.colour() != Lamp.Colour.OF_OTHERS) {
+            return known.colour() == Lamp.Colour.HUED;
+        }
+        double[] there = lighting.onCard(lamp);
+        double hued = 0;
+        for (int i = 0; i < there.length; i++) {
+            hued += there[i] > 0 && isHued(lighting, i) ? there[i] : 0;
+        }
+        return hued > MINOR_SHARE * Arrays.stream(there).sum();
+    }
+
+    private static boolean isLamp(Lamp lamp) {
+        return switch (lamp) {
+            case Lamp.Known known -> known.colour() != Lamp.Colour.OF_OTHERS;
+            case Lamp.Unknown _ -> true;
+            case Lamp.Flag _ -> false;
+        };
+    }
+
     private static Optional<String> findHued(Lighting lighting, List<Patch> patches) {
         for (Patch patch : patches) {
             double[] lux = lighting.lux(patch);
@@ -45,8 +70,7 @@ final class Unlit {
             double hued = 0;
             String name = "";
             for (int i = 0; i < lux.length; i++) {
-                boolean isHued =
-                        lighting.lamps().get(i) instanceof Lamp.Known lamp && lamp.colour() == Lamp.Colour.HUED;
+                boolean isHued = lux[i] > 0 && isHued(lighting, i);
                 white += isHued ? 0 : lux[i];
                 hued += isHued ? lux[i] : 0;
                 name = isHued && lux[i] > 0 ? lighting.lamps().get(i).name() : name;

@@ -195,6 +195,7 @@ final class Grammar {
                         may("tilt", "its tilt, up", mark(Kind.ANGLE, Range.between("-90 deg", "90 deg"))),
                         may("level", "share of what it gives", mark(Kind.SHARE, Range.between("0 %", "100 %"))),
                         may("loss", "light lost in gel or cloth put before it", from0(Kind.STOPS)),
+                        may("grid", "beam that a grid put before it leaves", KitGrammar.grid()),
                         may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
                         may("white", "its white", over(Kind.COLOUR_TEMPERATURE)))
                 .with(atMostOne("aim", "turn"), atMostOne("aim", "tilt"), atMostOne("hue", "white"));

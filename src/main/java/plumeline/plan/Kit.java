@@ -130,6 +130,25 @@ public record Kit(
 
         /// A point, also where the plan gives no size.
         record Point() implements Emitter {}
+
+        /// A card or a ceiling: its front throws back what others shine on it.
+        ///
+        /// @param width its width
+        /// @param height its height
+        record Card(Quantity width, Quantity height) implements Emitter {}
+
+        /// A flag: it keeps light off, and shines with none.
+        ///
+        /// @param width its width
+        /// @param height its height
+        record Flag(Quantity width, Quantity height) implements Emitter {}
+
+        /// Tells whether it has light of its own.
+        ///
+        /// @return false for a card and a flag
+        default boolean isLamp() {
+            return !(this instanceof Card || this instanceof Flag);
+        }
     }
 
     /// A machine that moves something: along a line where its quantities are lengths, round an axis where angles.

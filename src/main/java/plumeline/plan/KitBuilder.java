@@ -68,6 +68,10 @@ final class KitBuilder {
         if (!panel.isEmpty()) return new Kit.Emitter.Panel(panel.get(0), panel.get(1));
         var tube = w.listQuantities("tube");
         if (!tube.isEmpty()) return new Kit.Emitter.Tube(tube.get(0), tube.get(1));
+        var card = w.listQuantities("card");
+        if (!card.isEmpty()) return new Kit.Emitter.Card(card.get(0), card.get(1));
+        var flag = w.listQuantities("flag");
+        if (!flag.isEmpty()) return new Kit.Emitter.Flag(flag.get(0), flag.get(1));
         return w.findQuantity("disc").<Kit.Emitter>map(Kit.Emitter.Disc::new).orElseGet(Kit.Emitter.Point::new);
     }
 

@@ -217,6 +217,14 @@ final class KitGrammar {
                         may("tube", "a tube", pair("length", "diameter", over(Kind.LENGTH))),
                         may("disc", "an even disc's diameter", over(Kind.LENGTH)),
                         may("point", "a point", yesNo()),
+                        may("card", "a card or a ceiling", pair("width", "height", over(Kind.LENGTH))),
+                        may("flag", "what keeps light off", pair("width", "height", over(Kind.LENGTH))),
+                        may("reflects", "what a card throws back", share()),
+                        may("window", "what alone shines of a panel", pair("width", "height", over(Kind.LENGTH))),
+                        may("field", "what is round a panel's window", word("dark", "bright")),
+                        may("hot_centre", "how much darker corners or edge are than the middle", from0(Kind.STOPS)),
+                        may("grid", "beam that a grid before it leaves", grid()),
+                        may("dims", "its dimmer: what it gives by how it is set", new Shape.Curve(share(), share(), 2)),
                         may(
                                 "beam",
                                 "beam angle",
@@ -241,7 +249,11 @@ final class KitGrammar {
                         may("loss", "light lost in cloth before it, not counted in what it gives", from0(Kind.STOPS)),
                         may("pulse_rate", "pulses a second", over(Kind.FREQUENCY)),
                         may("depth", "modulation of the pulses", share()))
-                .with(atMostOne("panel", "tube", "disc", "point"));
+                .with(atMostOne("panel", "tube", "disc", "point", "card", "flag"));
+    }
+
+    static Shape grid() {
+        return new Shape.Amount(Kind.ANGLE, Range.between("5 deg", "150 deg"), Shape.Mark.FIXED);
     }
 
     private static Shape machine() {

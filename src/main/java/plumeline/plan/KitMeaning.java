@@ -30,7 +30,7 @@ final class KitMeaning {
         }
         for (var entry : Tree.entries(root, "kit", "cameras")) checkBody(entry);
         for (var entry : Tree.entries(root, "kit", "lenses")) checkLens(entry);
-        for (var entry : Tree.entries(root, "kit", "lights")) checkLight(entry);
+        for (var entry : Tree.entries(root, "kit", "lights")) LampMeaning.check(entry, issues);
         for (var entry : Tree.entries(root, "kit", "machines")) checkMachine(entry);
         for (var entry : Tree.entries(root, "kit", "tanks")) checkTank(entry);
         for (var entry : Tree.entries(root, "deliver")) checkDelivery(entry);
@@ -155,38 +155,6 @@ final class KitMeaning {
                     greatest.get().valueText(),
                     least.get().valueText() + " or more: the least comes first",
                     "Try [" + greatest.get().valueText() + ", " + least.get().valueText() + "].");
-        }
-    }
-
-    private void checkLight(Node.Entry entry) {
-        var path = "kit.lights." + entry.key();
-        var gives = quantity(entry.value(), "gives");
-        if (gives.isPresent()
-                && gives.get().kind() == Kind.ILLUMINANCE
-                && gives.get().findAt().isEmpty()) {
-            issues.add(
-                    Tree.find(entry.value(), "gives").orElseThrow(),
-                    path + ".gives",
-                    "P-LIGHT-01",
-                    gives.get().toText() + " without a distance",
-                    "an illuminance at a distance",
-                    "Try " + gives.get().valueText() + " at 1 m.");
-        }
-        var white = Tree.items(entry.value(), "white");
-        if (white.size() == 2) checkOrder(white, path + ".white[2]");
-    }
-
-    private void checkOrder(List<Node> pair, String field) {
-        var low = Written.quantityOf(pair.get(0));
-        var high = Written.quantityOf(pair.get(1));
-        if (low.isPresent() && high.isPresent() && high.get().si() < low.get().si()) {
-            issues.add(
-                    pair.get(1),
-                    field,
-                    "P-LIGHT-02",
-                    high.get().valueText(),
-                    low.get().valueText() + " or more: the lower comes first",
-                    "Try [" + high.get().valueText() + ", " + low.get().valueText() + "].");
         }
     }
 

@@ -15,6 +15,7 @@ import plumeline.text.Node;
 /// @param things the things' variants by the thing's name
 /// @param heights how high each thing is, where that is written, by every way to refer to it
 /// @param ways how each machine goes, by its name
+/// @param forms what each light is (`panel`, `card` …), by its name
 /// @param deliveries the deliveries' names
 /// @param shots each shot's names by the shot's name
 record Names(
@@ -22,6 +23,7 @@ record Names(
         Map<String, Set<String>> things,
         Map<String, Quantity> heights,
         Map<String, Kit.Way> ways,
+        Map<String, String> forms,
         Set<String> deliveries,
         Map<String, ShotNames> shots) {
 
@@ -70,7 +72,9 @@ record Names(
         for (var machine : Tree.entries(root, "kit", "machines")) {
             ways.put(machine.key(), KitBuilder.way(machine.value()));
         }
-        return new Names(kit, things, heights(root), ways, keys(root, "deliver"), shots);
+        var forms = new LinkedHashMap<String, String>();
+        for (var light : Tree.entries(root, "kit", "lights")) forms.put(light.key(), LampMeaning.form(light.value()));
+        return new Names(kit, things, heights(root), ways, forms, keys(root, "deliver"), shots);
     }
 
     private static Map<String, Quantity> heights(Node root) {

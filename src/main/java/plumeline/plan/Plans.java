@@ -13,22 +13,33 @@ import plumeline.text.Shape;
 public final class Plans {
     private Plans() {}
 
+    /// What reading a plan gave.
+    ///
+    /// @param plan the plan; empty where there are problems
+    /// @param problems all problems, in the order of the text
+    public record Reading(Optional<Plan> plan, List<Problem> problems) {
+        /// Copies the list.
+        public Reading {
+            problems = List.copyOf(problems);
+        }
+    }
+
     /// Reads a plan and finds all its problems in one go: of the text, of its form, of its meaning. Never throws on bad
     /// input. A plan of a newer form is refused with that one problem.
     ///
     /// @param bytes the file's bytes, UTF-8
     /// @param file the file's name, for the places
     /// @return the plan, where it has no problems, and its problems
-    public static PlanReading read(byte[] bytes, String file) {
+    public static Reading read(byte[] bytes, String file) {
         var document = Document.read(bytes, file);
         var problems = PlanCheck.problems(document);
-        if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);
+        if (!problems.isEmpty()) return new Reading(Optional.empty(), problems);
         var source = new Plan.Source(
                 document.file(),
                 document.text(),
                 (Node.Mapping) document.findRoot().orElseThrow(),
                 "");
-        return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
+        return new Reading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
     /// Puts values that were measured in the place of a plan's own; its text stays. Each value keeps the place where it
@@ -38,14 +49,14 @@ public final class Plans {
     /// @param values by dotted path (`kit.lenses.fifty.focal_length`) what comes there; a path that leads nowhere
     /// changes nothing
     /// @return the plan with the values in it, or their problems
-    public static PlanReading with(Plan plan, List<Node.Entry> values) {
+    public static Reading with(Plan plan, List<Node.Entry> values) {
         var root = plan.source().root();
         for (var value : values) {
             root = Overlay.set(root, List.of(value.key().split("\\.", -1)), value)
                     .orElse(root);
         }
         var problems = PlanCheck.problems(root, plan.source().file());
-        if (!problems.isEmpty()) return new PlanReading(Optional.empty(), problems);
+        if (!problems.isEmpty()) return new Reading(Optional.empty(), problems);
         var source = new Plan.Source(
                 plan.source().file(),
                 plan.source().text(),
@@ -54,7 +65,7 @@ public final class Plans {
                         + values.stream()
                                 .map(value -> "\n" + value.key() + ": " + plain(value.value()))
                                 .collect(Collectors.joining()));
-        return new PlanReading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
+        return new Reading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
     /// A value without its place.

@@ -39,6 +39,9 @@ final class ShotMeaning {
             var at = path + ".lights." + entry.key();
             kit(entry.value(), at, "light", "lights", "a light");
             placed(entry.value(), at, "aim");
+            Tree.scalar(entry.value(), "light")
+                    .map(light -> names.forms().get(light.text()))
+                    .ifPresent(form -> LampMeaning.checkPlaced(entry.value(), form, at, issues));
         }
         for (var entry : Tree.entries(shot, "moves")) checkMove(entry);
         Tree.find(shot, "tank").ifPresent(tank -> kit(tank, path + ".tank", "tank", "tanks", "a tank"));

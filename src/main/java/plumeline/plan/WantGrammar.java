@@ -28,6 +28,7 @@ final class WantGrammar {
         DELIVERIES("a delivery"),
         BODIES("a thing or light of the shot"),
         THINGS_OR_LIGHTS("a thing or light of the shot"),
+        THING_OR_CARD("a placed thing, or a card of the shot"),
         LIGHT("a light of the shot"),
         LIGHT_OR_CAMERA("a light of the shot"),
         CAMERA("the camera"),
@@ -48,7 +49,7 @@ final class WantGrammar {
 
         Shape shape() {
             return switch (this) {
-                case THING, LIGHT, LIGHT_OR_CAMERA, TANK, PIECE, THING_OR_PIECE, MOVE -> Forms.name(what);
+                case THING, THING_OR_CARD, LIGHT, LIGHT_OR_CAMERA, TANK, PIECE, THING_OR_PIECE, MOVE -> Forms.name(what);
                 case THINGS, DELIVERIES, BODIES, THINGS_OR_LIGHTS, PASSES, PASSES_OR_CUTS -> names(what);
                 case CAMERA -> word("camera");
                 case CUTS -> word("cuts");
@@ -208,7 +209,7 @@ final class WantGrammar {
     }
 
     private static void light() {
-        add("lit", Subject.THING, "the light on it is right for the exposure", part("label"), within(Kind.STOPS));
+        add("lit", Subject.THING_OR_CARD, "the light on it is right for the exposure", part("label"), within(Kind.STOPS));
         add(
                 "highlight",
                 Subject.LIGHT,
@@ -247,16 +248,16 @@ final class WantGrammar {
                 "its mirror image isn't seen",
                 may("upon", "the thing", names("a placed thing")));
         add("edges", Subject.THING, "the rims of clear glass", may("rims", "which rims", word("dark", "bright")));
-        add("even", Subject.THING, "the light on it is even", within(Kind.STOPS));
+        add("even", Subject.THING_OR_CARD, "the light on it is even", within(Kind.STOPS));
         add(
                 "ratio",
-                Subject.THING,
+                Subject.THING_OR_CARD,
                 "key to fill on it",
                 may("key", "the key light", name("a light of the shot")),
                 may("fill", "the fill light", name("a light of the shot")),
                 may("by", "how much brighter the key is", any(Kind.STOPS)),
                 within(Kind.STOPS));
-        add("dark", Subject.THING, "little light falls on it", may("by", "how much less", over(Kind.STOPS)));
+        add("dark", Subject.THING_OR_CARD, "little light falls on it", may("by", "how much less", over(Kind.STOPS)));
         add(
                 "no_shadow",
                 Subject.BODIES,

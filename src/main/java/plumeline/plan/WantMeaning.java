@@ -115,7 +115,7 @@ final class WantMeaning {
         return switch (subject) {
             case THING, THINGS -> own.placed().keySet();
             case DELIVERIES -> names.deliveries();
-            case BODIES, THINGS_OR_LIGHTS -> own.bodies();
+            case BODIES, THINGS_OR_LIGHTS, THING_OR_CARD -> own.bodies();
             case LIGHT, LIGHT_OR_CAMERA -> own.lights();
             case TANK -> names.kit("tanks");
             case PIECE -> names.kit("pieces");
@@ -134,7 +134,7 @@ final class WantMeaning {
         return switch (subject) {
             case THING, THINGS, THING_OR_PIECE -> place();
             case DELIVERIES -> "deliver";
-            case BODIES, THINGS_OR_LIGHTS -> isFilm() ? "a shot" : home;
+            case BODIES, THINGS_OR_LIGHTS, THING_OR_CARD -> isFilm() ? "a shot" : home;
             case LIGHT, LIGHT_OR_CAMERA -> lights();
             case TANK -> "kit.tanks";
             case PIECE -> "kit.pieces";

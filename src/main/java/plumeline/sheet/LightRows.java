@@ -63,6 +63,10 @@ final class LightRows {
             case Kit.Emitter.Tube(Quantity length, Quantity diameter) ->
                 "tube " + print.length(length.si()) + " long, " + print.length(diameter.si()) + " thick";
             case Kit.Emitter.Disc(Quantity diameter) -> "disc " + print.length(diameter.si()) + " across";
+            case Kit.Emitter.Card(Quantity width, Quantity height) ->
+                "card " + print.length(width.si()) + " wide, " + print.length(height.si()) + " tall";
+            case Kit.Emitter.Flag(Quantity width, Quantity height) ->
+                "flag " + print.length(width.si()) + " wide, " + print.length(height.si()) + " tall";
             case Kit.Emitter.Point() -> "small source";
         };
     }

@@ -10,6 +10,9 @@ final class Forms {
     /// How thick a lamp's housing is taken to be where only its shining face is known, metres. Common practice.
     private static final double HOUSING_METRES = 0.05;
 
+    /// How thick a card or a flag is, metres. Common practice.
+    private static final double CARD_METRES = 0.005;
+
     private static final double POINT_LAMP_METRES = 0.1;
 
     private Forms() {}
@@ -43,6 +46,10 @@ final class Forms {
             case Kit.Emitter.Disc disc ->
                 new Solid.Box(
                         disc.diameter().si(), HOUSING_METRES, disc.diameter().si());
+            case Kit.Emitter.Card card ->
+                new Solid.Box(card.width().si(), CARD_METRES, card.height().si());
+            case Kit.Emitter.Flag flag ->
+                new Solid.Box(flag.width().si(), CARD_METRES, flag.height().si());
             case Kit.Emitter.Point() -> new Solid.Box(POINT_LAMP_METRES, POINT_LAMP_METRES, POINT_LAMP_METRES);
         };
     }

@@ -51,7 +51,7 @@ final class Texts {
         }
     }
 
-    static PlanReading read(String text) {
+    static Plans.Reading read(String text) {
         return Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml");
     }
 

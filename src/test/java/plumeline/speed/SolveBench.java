@@ -14,7 +14,6 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import plumeline.plan.Plan;
-import plumeline.plan.PlanReading;
 import plumeline.plan.Plans;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.Solve;
@@ -44,7 +43,7 @@ public class SolveBench {
     ///
     /// @return the reading
     @Benchmark
-    public PlanReading read() {
+    public Plans.Reading read() {
         return Plans.read(text, "fernhollow.yaml");
     }
 

@@ -1,0 +1,29 @@
+package plumeline.light;
+
+import plumeline.geom.Vec;
+
+/// How bright a flat face is from place to place on it and from direction to direction, as a share of its luminance.
+public interface Glow {
+    /// As bright everywhere and from everywhere.
+    Glow EVEN = (place, toward) -> 1;
+
+    /// Gives how bright it is.
+    ///
+    /// @param place a place on the face, m
+    /// @param toward where its light goes from there, of any length over 0
+    /// @return share of the face's luminance, ≥ 0
+    double share(Vec place, Vec toward);
+
+    /// Gives this with another before or behind it, each as if the other were even.
+    ///
+    /// @param other the other
+    /// @return both together
+    default Glow times(Glow other) {
+        if (this == EVEN) {
+            return other;
+        }
+        return other == EVEN
+                ? this
+                : (place, toward) -> share(place, toward) * other.share(place, toward);
+    }
+}

@@ -1,0 +1,144 @@
+package plumeline.lit;
+
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Hull;
+import plumeline.geom.Vec;
+import plumeline.light.CellGrid;
+import plumeline.light.Disc;
+import plumeline.light.Emitter;
+import plumeline.light.Glow;
+import plumeline.light.HotCentre;
+import plumeline.light.Intensity;
+import plumeline.light.Panel;
+import plumeline.light.Patch;
+import plumeline.light.Tube;
+import plumeline.plan.PlacedLight;
+import plumeline.plan.Written;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Beam;
+
+/// From what a lamp gives to how it shines. What it gives is without cloth, gel or grid put before it, and with its hot
+/// centre and window.
+final class LampShine {
+    private LampShine() {}
+
+    static Shine of(PlacedLight placed, Quantity gives, Beam beam) {
+        Written kit = placed.light().written();
+        double level = level(placed, beam);
+        Glow grid = grid(kit, beam).times(grid(placed.written(), beam));
+        Optional<Emitter> unit = Lamp.findFace(placed, beam);
+        if (unit.isEmpty()) {
+            return new Shine.Ray(beam.aim(), intensity(gives, kit, level), grid);
+        }
+        double stops = kit.findQuantity("hot_centre").map(Quantity::si).orElse(0.0);
+        Optional<Emitter> hole = Lamp.findHole(placed, beam);
+        Shine.Face bare = face(unit.get(), glow(unit.get(), stops), hole);
+        double luminance = switch (gives.kind()) {
+            case ILLUMINANCE -> gives.si() / bare.lux(before(unit.get(), gives), List.of());
+            case INTENSITY -> gives.si() / candelas(unit.get(), stops, hole);
+            default -> gives.si() / lumens(unit.get(), stops, hole);
+        };
+        return face(unit.get().withLuminance(level * luminance), bare.glow().times(grid), hole);
+    }
+
+    /// A face without a hole.
+    static Shine.Face face(Emitter emitter, Glow glow) {
+        return face(emitter, glow, Optional.empty());
+    }
+
+    private static Shine.Face face(Emitter emitter, Glow glow, Optional<Emitter> hole) {
+        double reach =
+                switch (emitter) {
+                    case Panel panel -> Math.hypot(panel.widthMetres(), panel.heightMetres()) / 2;
+                    case Disc disc -> disc.radiusMetres();
+                    case Tube tube -> Math.hypot(tube.lengthMetres() / 2, tube.radiusMetres());
+                };
+        return new Shine.Face(emitter, glow, hole.map(LampShine::cover), reach);
+    }
+
+    /// A dark window as what hides it: so near before the face that nothing goes between.
+    private static Hull cover(Emitter window) {
+        Vec ahead = window.facing().times(Shine.AHEAD_METRES);
+        List<Vec> outline = window.outline(window.middle().plus(window.facing())).stream()
+                .map(corner -> corner.plus(ahead))
+                .toList();
+        return new Hull(outline, outline);
+    }
+
+    /// A meter facing the lamp at the distance at which it was measured.
+    private static Patch before(Emitter unit, Quantity gives) {
+        double away = gives.findAt().orElseThrow().si();
+        return new Patch(
+                unit.middle().plus(unit.facing().times(away)), unit.facing().times(-1));
+    }
+
+    private static Glow glow(Emitter unit, double stops) {
+        return switch (unit) {
+            case Panel panel when stops > 0 -> HotCentre.of(panel, stops);
+            case Disc disc when stops > 0 -> HotCentre.of(disc, stops);
+            default -> Glow.EVEN;
+        };
+    }
+
+    private static Glow grid(Written written, Beam beam) {
+        return written.findQuantity("grid")
+                .<Glow>map(angle -> CellGrid.ofBeam(beam.aim().forward(), angle.si()))
+                .orElse(Glow.EVEN);
+    }
+
+    /// Candela along its axis by luminance 1 in its middle: its area, each part as bright as it is.
+    private static double candelas(Emitter unit, double stops, Optional<Emitter> hole) {
+        return switch (unit) {
+            case Panel panel ->
+                shining(panel, panel, stops)
+                        - hole.map(window -> shining(panel, (Panel) window, stops))
+                                .orElse(0.0);
+            case Disc disc ->
+                Math.PI
+                        * disc.radiusMetres()
+                        * disc.radiusMetres()
+                        * HotCentre.of(disc, stops).meanOverDisc(disc.radiusMetres());
+            case Tube tube -> 2 * tube.lengthMetres() * tube.radiusMetres();
+        };
+    }
+
+    private static double shining(Panel panel, Panel part, double stops) {
+        return part.widthMetres()
+                * part.heightMetres()
+                * HotCentre.of(panel, stops).meanOver(part.widthMetres(), part.heightMetres());
+    }
+
+    /// All lumens by luminance 1: π times a flat face's candela, π² times a tube's.
+    private static double lumens(Emitter unit, double stops, Optional<Emitter> hole) {
+        return candelas(unit, stops, hole) * (unit instanceof Tube ? Math.PI * Math.PI : Math.PI);
+    }
+
+    /// The share of what it gives that leaves it: by its level, less what cloth and gel before it take.
+    private static double level(PlacedLight placed, Beam beam) {
+        return beam.level() * Math.pow(2, -loss(placed.light().written()) - loss(placed.written()));
+    }
+
+    private static double loss(Written written) {
+        return written.findQuantity("loss").map(Quantity::si).orElse(0.0);
+    }
+
+    private static Intensity intensity(Quantity gives, Written written, double level) {
+        Optional<Quantity> beam = written.findQuantity("beam");
+        double full = level
+                * switch (gives.kind()) {
+                    case ILLUMINANCE ->
+                        gives.si() * Math.pow(gives.findAt().orElseThrow().si(), 2);
+                    default -> gives.si();
+                };
+        boolean isFlux = gives.kind() == Kind.FLUX;
+        if (beam.isEmpty() || beam.get().si() >= Math.PI) {
+            double wide = beam.map(Quantity::si).orElse(2 * Math.PI);
+            return isFlux ? Intensity.Cone.ofLumens(full, wide) : new Intensity.Cone(full, wide);
+        }
+        return isFlux
+                ? Intensity.Cone.ofLumens(full, beam.get().si())
+                : new Intensity.CosineBeam(full, beam.get().si());
+    }
+}
