@@ -25,7 +25,8 @@ final class SolveCommand implements Command {
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
-        Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(given.plain().getFirst(), console), console);
+        Plans.Reading reading =
+                PlanFile.readMeasured(PlainFile.read(given.plain().getFirst(), console), console);
         if (reading.plan().isEmpty()) {
             if (given.has("--json")) {
                 console.answer(FilmJson.ofProblems(reading.problems()) + "\n");

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Mark;
@@ -62,10 +63,11 @@ final class PlanThings {
             }
         }
         for (int i = 0; i < board.first().lamps().size(); i++) {
+            int index = i;
             String name = board.shot().lights().get(i).name();
             Body lamp = board.first().lamps().get(i);
             if (board.detail() != PlanBoard.Detail.ENLARGED && board.marks().isPlaced(name)) {
-                all.add(new Standing(lamp.bounds().low().z(), () -> drawLamp(name, lamp), () -> sayLamp(name, lamp)));
+                all.add(new Standing(lamp.bounds().low().z(), () -> drawLamp(index), () -> sayLamp(index)));
             }
         }
         return all;
@@ -167,13 +169,14 @@ final class PlanThings {
         return length > most ? -most : Math.max(2.5, length);
     }
 
-    private void drawLamp(String name, Body lamp) {
-        List<Spot> foot = board.scale().spots(Footprint.of(lamp));
-        Spot middle = board.scale().spot(lamp.middle());
-        double turn = lamp.pose().turnRadians();
-        Spot ahead = middle.plus(Math.sin(turn) * 30, -Math.cos(turn) * 30);
+    private void drawLamp(int index) {
+        List<Spot> foot = board.scale().spots(Footprint.of(board.first().lamps().get(index)));
+        Aim aim = board.first().beams().get(index).aim();
+        Spot middle = board.scale().spot(aim.eye());
+        Vec forward = aim.forward();
+        Spot ahead = middle.plus(forward.x() * 30, -forward.y() * 30);
         board.page()
-                .group("lamp." + name)
+                .group("lamp." + board.shot().lights().get(index).name())
                 .add(
                         Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
                         Shapes.line(Pen.EDGE, middle, ahead),
@@ -183,10 +186,12 @@ final class PlanThings {
         board.labels().keepFree(Box.round(ahead, 14, 14));
     }
 
-    private void sayLamp(String name, Body lamp) {
-        Vec middle = lamp.middle();
+    private void sayLamp(int index) {
+        PlacedLight light = board.shot().lights().get(index);
+        String name = light.name();
+        Vec middle = board.first().beams().get(index).aim().eye();
         List<String> lines = List.of(
-                name + " (lamp)",
+                name + " (" + light.light().emitter().word() + ")",
                 "x " + board.signed(middle.x()) + ", y " + board.signed(middle.y()) + ", up "
                         + board.signed(middle.z()));
         board.lettering().near("lamp." + name, lines, board.scale().spot(middle), 22, 60);

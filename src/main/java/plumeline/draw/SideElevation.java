@@ -9,6 +9,7 @@ import plumeline.fall.Medium;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
+import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
@@ -24,7 +25,6 @@ import plumeline.sketch.Pen;
 import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
-import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.PieceRelease;
 import plumeline.stage.Scene;
@@ -47,6 +47,9 @@ final class SideElevation {
 
     /// Rows of names for which room is made.
     private static final int MOST_ROWS = 13;
+
+    /// What tilts by less than a degree has no arrow.
+    private static final double LEAST_TILT_RADIANS = Math.toRadians(1);
 
     /// How long the arrow of a tilted lamp is, pixels.
     private static final double TILT_ARROW = 34;
@@ -240,7 +243,7 @@ final class SideElevation {
         for (int i = 0; i < first.lamps().size(); i++) {
             String name = shot.lights().get(i).name();
             if (!marks.isPlaced(name)) {
-                lettering.note("lamp." + name, name + " (lamp): its place is still open, so it isn't drawn.");
+                lettering.note("lamp." + name, named(i) + ": its place is still open, so it isn't drawn.");
                 continue;
             }
             Body lamp = first.lamps().get(i);
@@ -255,34 +258,31 @@ final class SideElevation {
             for (int k = 0; k < edge.size(); k++) {
                 labels.keepEdge(new Stretch(edge.get(k), edge.get((k + 1) % edge.size())));
             }
-            drawTilt(group, name, lamp, middle);
+            drawTilt(group, first.beams().get(i).aim(), middle);
             double below = -lamp.bounds().low().z();
             if (below > MOVED_METRES) {
                 lettering.note(
                         "lamp." + name,
-                        name + " (lamp) reaches " + print.length(below, Print.Hand.TAPE)
+                        named(i) + " reaches " + print.length(below, Print.Hand.TAPE)
                                 + " below the table top as drawn: it must stand clear of the table.");
             }
         }
     }
 
-    /// Where a tilted lamp points, from its middle; its housing is drawn upright.
-    private void drawTilt(Markup group, String name, Body lamp, Spot middle) {
-        double tilt = tiltRadians(name);
-        if (tilt == 0) {
+    /// Where a tilted lamp points, from its middle.
+    private void drawTilt(Markup group, Aim aim, Spot middle) {
+        if (Math.abs(aim.tiltRadians()) < LEAST_TILT_RADIANS) {
             return;
         }
-        double across = Math.cos(lamp.pose().turnRadians()) * Math.cos(tilt);
-        Spot ahead = middle.plus(TILT_ARROW * across, -TILT_ARROW * Math.sin(tilt));
+        Spot ahead = middle.plus(
+                TILT_ARROW * aim.forward().y(), -TILT_ARROW * aim.forward().z());
         group.add(Shapes.line(Pen.EDGE, middle, ahead), Shapes.arrow(middle, ahead));
         labels.keepEdge(new Stretch(middle, ahead));
     }
 
-    private double tiltRadians(String name) {
-        return marks.find(name + ".tilt").stream()
-                .mapToDouble(answer -> answer.setting() instanceof MarkAnswer.Setting.At(double si, var _) ? si : 0)
-                .findFirst()
-                .orElse(0);
+    private String named(int lamp) {
+        PlacedLight light = shot.lights().get(lamp);
+        return light.name() + " (" + light.light().emitter().word() + ")";
     }
 
     private void letterLamps() {
@@ -292,14 +292,15 @@ final class SideElevation {
                 continue;
             }
             Body lamp = first.lamps().get(i);
-            List<String> lines = new ArrayList<>(List.of(name + " (lamp)"));
+            List<String> lines = new ArrayList<>(List.of(named(i)));
             double up = lamp.middle().z();
             boolean isDrawn = heights.drawBeside("lamp." + name, name + " middle", Box.about(sheet.spots(lamp)), up);
             if (!isDrawn || shot.placed().size() <= SideThings.MOST_WITH_FIGURES) {
                 lines.add(figures.say("middle up", up, name + ".z"));
             }
-            if (tiltRadians(name) != 0) {
-                lines.add("tilt " + Print.degrees(tiltRadians(name)).replace('-', '−') + " (arrow)");
+            double tilt = first.beams().get(i).aim().tiltRadians();
+            if (Math.abs(tilt) >= LEAST_TILT_RADIANS) {
+                lines.add("tilt " + Print.degrees(tilt).replace('-', '−') + " (arrow)");
             }
             lettering.near("lamp." + name, lines, sheet.spot(lamp.middle()), 10, 40);
         }

@@ -22,8 +22,6 @@ public interface Glow {
         if (this == EVEN) {
             return other;
         }
-        return other == EVEN
-                ? this
-                : (place, toward) -> share(place, toward) * other.share(place, toward);
+        return other == EVEN ? this : (place, toward) -> share(place, toward) * other.share(place, toward);
     }
 }

@@ -56,8 +56,8 @@ final class CardLight implements Glow {
         }
         for (int row = 0; row < EACH_WAY; row++) {
             for (int column = 0; column < EACH_WAY; column++) {
-                lux[row][column] = fallen.lux(patch(
-                        card, (double) column / (EACH_WAY - 1), (double) row / (EACH_WAY - 1)));
+                lux[row][column] =
+                        fallen.lux(patch(card, (double) column / (EACH_WAY - 1), (double) row / (EACH_WAY - 1)));
             }
         }
         isAsked = true;

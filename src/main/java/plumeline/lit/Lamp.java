@@ -151,7 +151,8 @@ public sealed interface Lamp {
                 : Optional.of(panel(beam, window.getFirst(), window.getLast()));
     }
 
-    /// Finds what of a lamp, a card or a flag keeps others' light off, as its front; a panel's with all round its window.
+    /// Finds what of a lamp, a card or a flag keeps others' light off, as its front; a panel's with all round its
+    /// window.
     ///
     /// @param placed the lamp as placed
     /// @param beam how it stands

@@ -49,12 +49,11 @@ final class LampShine {
     }
 
     private static Shine.Face face(Emitter emitter, Glow glow, Optional<Emitter> hole) {
-        double reach =
-                switch (emitter) {
-                    case Panel panel -> Math.hypot(panel.widthMetres(), panel.heightMetres()) / 2;
-                    case Disc disc -> disc.radiusMetres();
-                    case Tube tube -> Math.hypot(tube.lengthMetres() / 2, tube.radiusMetres());
-                };
+        double reach = switch (emitter) {
+            case Panel panel -> Math.hypot(panel.widthMetres(), panel.heightMetres()) / 2;
+            case Disc disc -> disc.radiusMetres();
+            case Tube tube -> Math.hypot(tube.lengthMetres() / 2, tube.radiusMetres());
+        };
         return new Shine.Face(emitter, glow, hole.map(LampShine::cover), reach);
     }
 

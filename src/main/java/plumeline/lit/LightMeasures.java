@@ -101,8 +101,7 @@ public final class LightMeasures {
         Spots.Part part = findPart(line.written()).orElse(usual);
         return on.get().has(part)
                 ? new Reading.Of(new Lit(on.get(), part, wanted, film))
-                : new Reading.Missing(
-                        on.get().name() + " has no label: write it with the thing, or part: middle.");
+                : new Reading.Missing(on.get().name() + " has no label: write it with the thing, or part: middle.");
     }
 
     private static double si(Written keys, String key, double otherwise) {
@@ -141,8 +140,8 @@ public final class LightMeasures {
         if (first == second) {
             return new Reading.Missing("Key and fill are the same light: name two.");
         }
-        return new Reading.Of(new Ratio(
-                on.get(), first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
+        return new Reading.Of(
+                new Ratio(on.get(), first, second, new Ratio.Wanted(by.get().si(), si(keys, "within", WITHIN_STOPS))));
     }
 
     private static String first(List<String> names, int index) {

@@ -76,8 +76,7 @@ sealed interface LitThing {
     /// @param index of it among the lights
     record OfCard(Shot shot, int index) implements LitThing {
         private Panel face(Instant now) {
-            return Lamp.panel(
-                    shot.lights().get(index), now.scene().beams().get(index));
+            return Lamp.panel(shot.lights().get(index), now.scene().beams().get(index));
         }
 
         @Override

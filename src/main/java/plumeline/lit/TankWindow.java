@@ -144,7 +144,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         }
         double water = outer.through().minus(inTank).dot(normal) - wall.glassMetres();
         Vec inGlass = aside.times(1 / Math.sqrt(wall.glassIndex() * wall.glassIndex() - square));
-        Vec from = inTank.plus(way.times(water / along)).plus(inGlass.plus(normal).times(wall.glassMetres()));
+        Vec from =
+                inTank.plus(way.times(water / along)).plus(inGlass.plus(normal).times(wall.glassMetres()));
         return Optional.of(new Out(from, aside.plus(normal.times(Math.sqrt(1 - square)))));
     }
 

@@ -143,6 +143,17 @@ public record Kit(
         /// @param height its height
         record Flag(Quantity width, Quantity height) implements Emitter {}
 
+        /// Gives the word for it.
+        ///
+        /// @return `lamp`, `card` or `flag`
+        default String word() {
+            return switch (this) {
+                case Card _ -> "card";
+                case Flag _ -> "flag";
+                default -> "lamp";
+            };
+        }
+
         /// Tells whether it has light of its own.
         ///
         /// @return false for a card and a flag

@@ -18,7 +18,8 @@ final class LampMeaning {
 
     private static final List<Only> ONLY = List.of(
             new Only("gives", LAMPS, ON_LAMPS),
-            new Only("file", Set.of("point"), "on a lamp without panel, tube, disc, card, flag: a file tells a point's"),
+            new Only(
+                    "file", Set.of("point"), "on a lamp without panel, tube, disc, card, flag: a file tells a point's"),
             new Only("white", LAMPS, ON_LAMPS),
             new Only("primaries", LAMPS, ON_LAMPS),
             new Only("power", LAMPS, ON_LAMPS),
@@ -62,7 +63,12 @@ final class LampMeaning {
             boolean isGridOnTube = key.equals("grid") && form.equals("tube");
             if (Tree.has(placed, key) && (!LAMPS.contains(form) || isGridOnTube)) {
                 Node value = Tree.find(placed, key).orElseThrow();
-                addOnly(issues, value, path + "." + key, form, isGridOnTube ? "on a panel, a disc or a point" : ON_LAMPS);
+                addOnly(
+                        issues,
+                        value,
+                        path + "." + key,
+                        form,
+                        isGridOnTube ? "on a panel, a disc or a point" : ON_LAMPS);
             }
         }
     }
@@ -129,7 +135,9 @@ final class LampMeaning {
         for (int i = 0; i < Math.min(window.size(), panel.size()); i++) {
             Optional<Quantity> inner = Written.quantityOf(window.get(i));
             Optional<Quantity> outer = Written.quantityOf(panel.get(i));
-            if (inner.isPresent() && outer.isPresent() && inner.get().si() > outer.get().si()) {
+            if (inner.isPresent()
+                    && outer.isPresent()
+                    && inner.get().si() > outer.get().si()) {
                 issues.add(
                         window.get(i),
                         path + ".window[" + (i + 1) + "]",

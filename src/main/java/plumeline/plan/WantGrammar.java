@@ -49,7 +49,8 @@ final class WantGrammar {
 
         Shape shape() {
             return switch (this) {
-                case THING, THING_OR_CARD, LIGHT, LIGHT_OR_CAMERA, TANK, PIECE, THING_OR_PIECE, MOVE -> Forms.name(what);
+                case THING, THING_OR_CARD, LIGHT, LIGHT_OR_CAMERA, TANK, PIECE, THING_OR_PIECE, MOVE ->
+                    Forms.name(what);
                 case THINGS, DELIVERIES, BODIES, THINGS_OR_LIGHTS, PASSES, PASSES_OR_CUTS -> names(what);
                 case CAMERA -> word("camera");
                 case CUTS -> word("cuts");
@@ -209,7 +210,12 @@ final class WantGrammar {
     }
 
     private static void light() {
-        add("lit", Subject.THING_OR_CARD, "the light on it is right for the exposure", part("label"), within(Kind.STOPS));
+        add(
+                "lit",
+                Subject.THING_OR_CARD,
+                "the light on it is right for the exposure",
+                part("label"),
+                within(Kind.STOPS));
         add(
                 "highlight",
                 Subject.LIGHT,

@@ -3,7 +3,6 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumeline.geom.Body;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
@@ -11,6 +10,7 @@ import plumeline.plan.PlacedLight;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.solve.MarkAnswer;
+import plumeline.stage.Beam;
 
 /// The lamps of a shot: what they are, where they face, at which level and colour.
 final class LightRows {
@@ -85,8 +85,8 @@ final class LightRows {
         if (!isPlaced(light)) {
             return "faces what the camera looks at";
         }
-        Body lamp = subject.first().lamps().get(subject.stage().lampIndex(light.name()));
-        double turn = Math.IEEEremainder(lamp.pose().turnRadians(), 2 * Math.PI);
+        Beam lamp = subject.first().beams().get(subject.stage().lampIndex(light.name()));
+        double turn = Math.IEEEremainder(lamp.aim().turnRadians(), 2 * Math.PI);
         return "faces what the camera looks at: from facing straight away from the crew, turned "
                 + MarkWords.turned(Print.degrees(Math.abs(turn)), turn, "clockwise", "anticlockwise")
                 + " seen from above";

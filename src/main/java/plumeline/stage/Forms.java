@@ -4,6 +4,7 @@ import plumeline.geom.Solid;
 import plumeline.geom.Station;
 import plumeline.plan.Kit;
 import plumeline.plan.Thing;
+import plumeline.quantity.Quantity;
 
 /// From the plan's forms to solids.
 final class Forms {
@@ -33,24 +34,19 @@ final class Forms {
         };
     }
 
-    /// A lamp's body: its shining face with a thin housing behind it.
+    /// A lamp's body, its front to camera right: its shining face with a thin housing behind it.
     static Solid lamp(Kit.Emitter emitter) {
         return switch (emitter) {
-            case Kit.Emitter.Panel panel ->
-                new Solid.Box(panel.width().si(), HOUSING_METRES, panel.height().si());
-            case Kit.Emitter.Tube tube ->
-                new Solid.Box(
-                        tube.length().si(),
-                        tube.diameter().si(),
-                        tube.diameter().si());
-            case Kit.Emitter.Disc disc ->
-                new Solid.Box(
-                        disc.diameter().si(), HOUSING_METRES, disc.diameter().si());
-            case Kit.Emitter.Card card ->
-                new Solid.Box(card.width().si(), CARD_METRES, card.height().si());
-            case Kit.Emitter.Flag flag ->
-                new Solid.Box(flag.width().si(), CARD_METRES, flag.height().si());
+            case Kit.Emitter.Panel panel -> box(HOUSING_METRES, panel.width(), panel.height());
+            case Kit.Emitter.Tube tube -> box(tube.diameter().si(), tube.length(), tube.diameter());
+            case Kit.Emitter.Disc disc -> box(HOUSING_METRES, disc.diameter(), disc.diameter());
+            case Kit.Emitter.Card card -> box(CARD_METRES, card.width(), card.height());
+            case Kit.Emitter.Flag flag -> box(CARD_METRES, flag.width(), flag.height());
             case Kit.Emitter.Point() -> new Solid.Box(POINT_LAMP_METRES, POINT_LAMP_METRES, POINT_LAMP_METRES);
         };
+    }
+
+    private static Solid box(double deepMetres, Quantity wide, Quantity tall) {
+        return new Solid.Box(deepMetres, wide.si(), tall.si());
     }
 }

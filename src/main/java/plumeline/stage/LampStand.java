@@ -12,7 +12,7 @@ import plumeline.plan.Shot;
 
 /// A lamp of a shot as numbers: the middle of what shines, what it faces, and its housing there.
 ///
-/// What shines is tilted to what it faces; the housing stands upright.
+/// @param solid its housing, its front to camera right
 record LampStand(
         Solid solid,
         Slots.Slot x,
@@ -55,10 +55,11 @@ record LampStand(
         return target.distanceMetres(middle) > 0 ? Aim.toward(middle, target) : new Aim(middle, 0, 0);
     }
 
+    /// Its housing, turned and tilted as it is, about the middle of what shines.
     Body body(Beam beam) {
         Aim aim = beam.aim();
         Vec base = aim.eye().minus(new Vec(0, 0, solid.heightMetres() / 2));
-        return new Body(solid, new Pose(base, aim.turnRadians(), 0));
+        return new Body(solid, new Pose(base, aim.turnRadians() - Math.PI / 2, -aim.tiltRadians()));
     }
 
     private Vec target(List<Body> things, Vec lensPoint) {

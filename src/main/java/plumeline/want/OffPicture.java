@@ -5,7 +5,10 @@ import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Clearance;
+import plumeline.geom.Pinhole;
 import plumeline.geom.Plane;
+import plumeline.geom.Point;
+import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
@@ -17,8 +20,8 @@ import plumeline.stage.Scene;
 /// Things or lamps stay out of the picture.
 ///
 /// Margin in % of the picture's width or height: how far the outline is beyond the side that it clears best; one part a
-/// thing. What is wholly behind the lens is out of the picture by far; of what reaches from before it to behind, what
-/// is before it counts.
+/// thing. A lamp, that may stand aslant past a corner, may clear that better than any side. What is wholly behind the
+/// lens is out of the picture by far; of what reaches from before it to behind, what is before it counts.
 ///
 /// @param line as written
 /// @param things indices of things
@@ -71,7 +74,8 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
             parts[i] = part(scene, scene.things().get(things.get(i)));
         }
         for (int i = 0; i < lamps.size(); i++) {
-            parts[things.size() + i] = part(scene, scene.lamps().get(lamps.get(i)));
+            Body lamp = scene.lamps().get(lamps.get(i));
+            parts[things.size() + i] = Math.max(part(scene, lamp), slantPart(scene, lamp));
         }
         return parts;
     }
@@ -84,6 +88,43 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
         double aside = Math.max(extent.left(), -extent.right()) / picture.widthTangent() - 0.5;
         double up = Math.max(extent.bottom(), -extent.top()) / picture.heightTangent() - 0.5;
         return Math.clamp(Parts.PERCENT * Math.max(aside, up), -FAR_PERCENT, FAR_PERCENT);
+    }
+
+    /// How far a lamp that is turned and tilted passes the picture's corner, as straight lines part them that aren't
+    /// along its sides; widths and heights of the picture count as equal.
+    private static double slantPart(Scene scene, Body body) {
+        if (!(body.solid() instanceof Solid.Box box)
+                || !(scene.view(body) instanceof Pinhole pinhole)
+                || Parts.inFrontMetres(scene, body) <= 0) {
+            return -FAR_PERCENT;
+        }
+        List<Point> corners = box.corners().stream()
+                .map(corner -> pinhole.project(body.place(corner)))
+                .map(seen -> new Point(
+                        seen.x() / scene.picture().widthTangent(),
+                        seen.y() / scene.picture().heightTangent()))
+                .toList();
+        double best = -FAR_PERCENT;
+        for (Point one : corners) {
+            for (Point other : corners) {
+                double x = one.y() - other.y();
+                double y = other.x() - one.x();
+                double length = Math.hypot(x, y);
+                if (length > 0) {
+                    best = Math.max(best, Parts.PERCENT * beyond(corners, x / length, y / length));
+                }
+            }
+        }
+        return Math.min(best, FAR_PERCENT);
+    }
+
+    /// How far all corners are beyond the picture, a square about the middle, in a direction.
+    private static double beyond(List<Point> corners, double x, double y) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Point corner : corners) {
+            least = Math.min(least, x * corner.x() + y * corner.y());
+        }
+        return least - (Math.abs(x) + Math.abs(y)) / 2;
     }
 
     /// The edges of what is seen of a body that reaches behind the lens point: only what is before it counts.

@@ -21,8 +21,7 @@ final class EmittersOutsideTest {
     private static final Vec BACK = new Vec(0, -1, 0);
 
     private static Lighting lighting(String lamp, String lights) {
-        return LitPlan.lighting(
-                "60 mm", "300 mm", lamp, "place: {can: {thing: can, at: [3000 mm, 200 mm]}}", lights);
+        return LitPlan.lighting("60 mm", "300 mm", lamp, "place: {can: {thing: can, at: [3000 mm, 200 mm]}}", lights);
     }
 
     /// Light of a face 600 by 400 mm at y = −0.6, middle 0.25 m up, on a place facing it; `shining` of −1 to 1 across

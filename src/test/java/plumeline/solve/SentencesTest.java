@@ -39,7 +39,7 @@ final class SentencesTest {
                         + " | Clear; between hero and side 4 mm more than the 3 mm of air asked for.",
                 "{clear: all, by: 20 mm} | FAILS"
                         + " | Too close: between hero and side 13 mm less than the 20 mm of air asked for.",
-                "{off_picture: key} | FAILS | key reaches into the picture by 2.3 %.",
+                "{off_picture: key} | FAILS | key reaches into the picture by 1 %.",
                 "{inside: wide, of: side} | HOLDS"
                         + " | Inside; side is 14.5 % of the camera picture's height from wide's lower side.",
                 "{stays_under: hero} | UNKNOWN | The shot has no tank.",

@@ -361,11 +361,19 @@ final class PictureWantsTest {
     @Test
     void offPicture_ofALamp_countsItsHousing_andBehindTheCameraIsOff() {
         String place = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}";
-        String aside = "lights: {key: {light: strip, at: [200 mm, 0 mm, 700 mm]}}";
+        String aside = "lights: {key: {light: strip, at: [200 mm, 0 mm, 700 mm], turn: -90 deg}}";
         String behind = "lights: {key: {light: strip, at: [0 mm, -2000 mm, 700 mm]}}";
         assertThat(Wanted.margin(FIFTY_600, place, aside, "wants: [{off_picture: key}]"))
                 .isNegative();
         assertThat(Wanted.margin(FIFTY_600, place, behind, "wants: [{off_picture: key}]"))
+                .isPositive();
+        // Aimed at the hero it leans over the picture's corner, and out of it.
+        String leaning = "lights: {key: {light: strip, at: [300 mm, 200 mm, 700 mm]}}";
+        assertThat(Wanted.margin(FIFTY_600, place, leaning, "wants: [{off_picture: key}]"))
+                .isPositive();
+        // Faced down, it lies above the picture.
+        String down = "lights: {key: {light: strip, at: [200 mm, 0 mm, 700 mm], tilt: -90 deg}}";
+        assertThat(Wanted.margin(FIFTY_600, place, down, "wants: [{off_picture: key}]"))
                 .isPositive();
     }
 
