@@ -13,10 +13,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
+import plumeline.lit.Dimmer;
 import plumeline.lit.Lamp;
 import plumeline.lit.Metered;
 import plumeline.lit.Roles;
 import plumeline.plan.Camera;
+import plumeline.plan.Kit;
 import plumeline.plan.Mark;
 import plumeline.plan.Placed;
 import plumeline.plan.PlacedLight;
@@ -76,8 +78,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     private String words(int lamp) {
         List<String> sentences = new ArrayList<>(Roles.list(runs.getFirst().stage(), lamp));
         sentences.add(byPass(run -> stands(run, lamp)));
-        sentences.add(
-                "lamp: " + byPass(run -> run.light(lamp).light().name()) + "; " + byPass(run -> level(run, lamp)));
+        sentences.add(runs.getFirst().light(lamp).light().emitter().word() + ": "
+                + byPass(run -> run.light(lamp).light().name()) + "; " + byPass(run -> level(run, lamp)));
         return sentences.stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1))
@@ -145,19 +147,38 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
 
     private String level(Run run, int lamp) {
         PlacedLight light = run.light(lamp);
+        if (!light.light().emitter().isLamp()) {
+            return light.light()
+                    .written()
+                    .findQuantity("reflects")
+                    .map(share -> "throws back " + share.valueText())
+                    .orElse(light.light().emitter() instanceof Kit.Emitter.Card ? "white side to it" : "black");
+        }
         double level = run.scene().beams().get(lamp).level();
         if (light.level().filter(isOpen).isPresent()) {
             return "level not found yet";
         }
-        return level == 0 ? "off" : "level " + Print.share(level, 0) + colour(light) + gel(light);
+        return level == 0
+                ? "off"
+                : "level " + Print.share(level, 0) + dimmer(light, level) + colour(light) + gel(light);
+    }
+
+    private static String dimmer(PlacedLight light, double level) {
+        return Dimmer.findSetting(light, level)
+                .map(set -> ", its dimmer at " + Print.share(set, 0))
+                .orElse("");
     }
 
     /// What is put before it in this shot.
     private static String gel(PlacedLight light) {
         return light.written()
-                .findQuantity("loss")
-                .map(loss -> ", gel or cloth before it: −" + loss.valueText())
-                .orElse("");
+                        .findQuantity("loss")
+                        .map(loss -> ", gel or cloth before it: −" + loss.valueText())
+                        .orElse("")
+                + light.written()
+                        .findQuantity("grid")
+                        .map(grid -> ", a grid before it that leaves " + grid.valueText())
+                        .orElse("");
     }
 
     /// White or hue as written with the shot's lamp, else the kit's white.
@@ -259,9 +280,12 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         int count = runs.getFirst().shot().lights().size();
         for (int i = 0; i < count; i++) {
             int lamp = i;
+            if (!runs.getFirst().light(i).light().emitter().isLamp()) {
+                continue;
+            }
             addRows(rows, runs.getFirst().light(i).name(), run -> shown(metered.get(runs.indexOf(run)), run, lamp));
         }
-        if (count > 1) {
+        if (rows.size() > 1) {
             addRows(rows, "all together", run -> together(metered.get(runs.indexOf(run)), run));
         }
         parts.add(new Card.Part.Grid(List.of("Only this on", "Shall read", "Read", "Level then"), rows));

@@ -21,7 +21,11 @@ public final class Seen {
     /// @param patch who sees it
     /// @return 0 to 1; what lies behind the patch's plane doesn't count
     public static double factor(List<Vec> outline, Patch patch) {
-        List<Vec> over = over(outline, patch);
+        return Math.min(1, sum(over(outline, patch), patch) / Math.PI);
+    }
+
+    /// Gives the sum of an outline that is over the patch, corners from the patch: π times its factor.
+    static double sum(List<Vec> over, Patch patch) {
         double sum = 0;
         for (int i = 0; i < over.size(); i++) {
             Vec one = over.get(i);
@@ -32,7 +36,7 @@ public final class Seen {
                 sum += Math.atan2(sine, one.dot(next)) * across.dot(patch.facing()) / sine;
             }
         }
-        return Math.min(1, Math.abs(sum) / (2 * Math.PI));
+        return Math.abs(sum) / 2;
     }
 
     /// What of an outline is over the patch's plane, from the patch.

@@ -75,10 +75,21 @@ public final class Lighting {
     /// @param scene the instant
     /// @param walls the tank's walls, where it has one
     public Lighting(Shot shot, Scene scene, Optional<TankWalls> walls) {
+        this(shot, scene, walls, lamp -> true);
+    }
+
+    /// Lights a shot with some of its lamps on.
+    ///
+    /// @param shot the shot
+    /// @param scene the instant
+    /// @param walls the tank's walls, where it has one
+    /// @param isOn which lamps, by their index
+    Lighting(Shot shot, Scene scene, Optional<TankWalls> walls, IntPredicate isOn) {
         lamps = new ArrayList<>();
         for (int i = 0; i < shot.lights().size(); i++) {
             PlacedLight light = shot.lights().get(i);
-            Beam beam = scene.beams().get(i);
+            Beam stands = scene.beams().get(i);
+            Beam beam = isOn.test(i) ? stands : new Beam(stands.aim(), 0);
             lamps.add(
                     light.light().emitter() instanceof Kit.Emitter.Card
                             ? Lamp.ofCard(light, beam, new CardLight(Lamp.panel(light, beam), this::fallen))

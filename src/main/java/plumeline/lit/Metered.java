@@ -14,7 +14,7 @@ import plumeline.stage.Stage;
 /// What a lux meter shows on a thing: on its label's middle, facing straight out of it; without a label on its side
 /// toward the camera at half its height.
 ///
-/// @param alone with one lamp on and all others off, in the shot's order
+/// @param alone with one lamp on and all others off, cards as they stand, in the shot's order
 /// @param together with all on
 /// @param neededLux what the camera's setting needs there, lx; empty where no sensitivity is written
 public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLux) {
@@ -75,7 +75,11 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
         for (int i = 0; i < lighting.lamps().size(); i++) {
             alone.add(
                     scene.beams().get(i).level() > 0
-                            ? alone(lighting, i, patch, light.lamps().get(i))
+                            ? alone(
+                                    lighting,
+                                    i,
+                                    patch,
+                                    only(stage, scene, i).light(patch).lux())
                             : new Shown.Lux(0, 0));
         }
         Shown together = Unlit.find(lighting, List.of(patch)).isPresent()
@@ -85,6 +89,10 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                 .mapToDouble(Exposure::neededLux)
                 .findFirst();
         return new Metered(alone, together, needed);
+    }
+
+    private static Lighting only(Stage stage, Scene scene, int lamp) {
+        return new Lighting(stage.shot(), scene, stage.findTank(), index -> index == lamp);
     }
 
     private static Shown alone(Lighting lighting, int lamp, Patch patch, double lux) {

@@ -25,6 +25,9 @@ public sealed interface Shine {
     /// @return lx
     double lux(Patch patch, List<Hull> hiders);
 
+    /// A piece that is a smaller share of a face than this is asked in its middle alone.
+    double SMALL_SHARE = 0.02;
+
     /// What keeps a dark window dark is so near before its face, m.
     double AHEAD_METRES = 1e-6;
 
@@ -83,12 +86,24 @@ public sealed interface Shine {
             if (outline.isEmpty()) {
                 return 0;
             }
+            double small = before.isEmpty() || glow == Glow.EVEN ? 0 : Seen.factor(outline, patch) * SMALL_SHARE;
             double factor = 0;
             for (List<Vec> piece :
                     before.isEmpty() ? List.of(outline) : Uncovered.pieces(patch.place(), outline, before)) {
-                factor += Seen.factor(piece, patch) * mean(piece, patch);
+                double own = Seen.factor(piece, patch);
+                if (own > 0) {
+                    factor += own * (own < small ? share(patch.place(), middle(piece, patch)) : mean(piece, patch));
+                }
             }
             return Math.PI * emitter.luminance() * factor;
+        }
+
+        private static Vec middle(List<Vec> piece, Patch patch) {
+            Vec sum = Vec.ZERO;
+            for (Vec corner : piece) {
+                sum = sum.plus(corner.minus(patch.place()));
+            }
+            return sum;
         }
 
         /// What hides of it, its own dark window too.

@@ -3,10 +3,12 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.lit.Dimmer;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
 import plumeline.plan.PlacedLight;
+import plumeline.plan.Written;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.solve.MarkAnswer;
@@ -31,18 +33,28 @@ final class LightRows {
 
     private String words(PlacedLight light) {
         Kit.Light kit = light.light();
-        List<String> words = new ArrayList<>(List.of(kit.name() + ", " + shape(kit.emitter())));
+        List<String> words = new ArrayList<>(List.of(kit.name() + ", " + shape(kit.emitter(), kit.written())));
         words.add(faces(light));
+        quantity(kit.written(), "reflects", "throws back ").ifPresent(words::add);
+        if (!kit.emitter().isLamp()) {
+            return String.join("; ", words) + ".";
+        }
         words.add(level(light));
         quantity(light, "white").ifPresent(white -> words.add("white " + told.quantity(white)));
         quantity(light, "hue").ifPresent(hue -> words.add("hue " + told.quantity(hue) + " (CIE LCh)"));
         kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.spread(gives)));
-        kit.written().findQuantity("loss").ifPresent(loss -> words.add("cloth takes " + told.quantity(loss)));
-        light.written()
-                .findQuantity("loss")
-                .ifPresent(loss -> words.add("gel or cloth before it takes " + told.quantity(loss)));
-        kit.written().findQuantity("power").ifPresent(power -> words.add(told.quantity(power)));
+        quantity(kit.written(), "hot_centre", "corners or edge darker than its middle by ")
+                .ifPresent(words::add);
+        quantity(kit.written(), "loss", "cloth takes ").ifPresent(words::add);
+        quantity(light.written(), "loss", "gel or cloth before it takes ").ifPresent(words::add);
+        quantity(kit.written(), "grid", "its grid leaves ").ifPresent(words::add);
+        quantity(light.written(), "grid", "a grid before it leaves ").ifPresent(words::add);
+        quantity(kit.written(), "power", "").ifPresent(words::add);
         return String.join("; ", words) + ".";
+    }
+
+    private Optional<String> quantity(Written written, String key, String words) {
+        return written.findQuantity(key).map(quantity -> words + told.quantity(quantity));
     }
 
     /// What the shot says of a lamp, else what the kit does; a hue in the shot puts the kit's white away.
@@ -55,11 +67,11 @@ final class LightRows {
                         : light.light().written().findQuantity(key));
     }
 
-    private String shape(Kit.Emitter emitter) {
+    private String shape(Kit.Emitter emitter, Written written) {
         Print print = subject.print();
         return switch (emitter) {
             case Kit.Emitter.Panel(Quantity width, Quantity height) ->
-                "panel " + print.length(width.si()) + " wide, " + print.length(height.si()) + " tall";
+                "panel " + print.length(width.si()) + " wide, " + print.length(height.si()) + " tall" + window(written);
             case Kit.Emitter.Tube(Quantity length, Quantity diameter) ->
                 "tube " + print.length(length.si()) + " long, " + print.length(diameter.si()) + " thick";
             case Kit.Emitter.Disc(Quantity diameter) -> "disc " + print.length(diameter.si()) + " across";
@@ -69,6 +81,18 @@ final class LightRows {
                 "flag " + print.length(width.si()) + " wide, " + print.length(height.si()) + " tall";
             case Kit.Emitter.Point() -> "small source";
         };
+    }
+
+    private String window(Written written) {
+        List<Quantity> window = written.listQuantities("window");
+        if (window.isEmpty()) {
+            return "";
+        }
+        boolean isBright = written.findWord("field").orElse("dark").equals("bright");
+        Print print = subject.print();
+        return (isBright ? ", shining round a black window " : ", black round a shining window ")
+                + print.length(window.getFirst().si()) + " by "
+                + print.length(window.getLast().si());
     }
 
     private String faces(PlacedLight light) {
@@ -98,12 +122,17 @@ final class LightRows {
 
     private String level(PlacedLight light) {
         return light.level()
-                .map(level -> value(level).map(LightRows::level).orElse("level not found yet"))
-                .orElse(level(1));
+                .map(level -> value(level).map(share -> level(light, share)).orElse("level not found yet"))
+                .orElseGet(() -> level(light, 1));
     }
 
-    private static String level(double share) {
-        return share == 0 ? "off" : "level " + Print.share(share, 0) + " of what it gives";
+    private static String level(PlacedLight light, double share) {
+        return share == 0
+                ? "off"
+                : "level " + Print.share(share, 0) + " of what it gives"
+                        + Dimmer.findSetting(light, share)
+                                .map(set -> ", its dimmer at " + Print.share(set, 0))
+                                .orElse("");
     }
 
     /// What is found for a mark; what a pass alone writes isn't among the shot's marks.
