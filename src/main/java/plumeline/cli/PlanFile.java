@@ -20,10 +20,14 @@ final class PlanFile {
         return Plans.read(content.bytes().toArray(), content.name());
     }
 
-    /// Reads a plan with what was measured beside it, and says so in a line.
+    /// Reads a plan with what was measured beside it, which is said in a line, and its lamps' photometric files.
     static Plans.Reading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
         Plans.Reading reading = read(content);
-        return reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
+        Plans.Reading measured =
+                reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
+        return measured.plan().isEmpty()
+                ? measured
+                : LampFiles.applyTo(measured.plan().get(), content.name());
     }
 
     /// Tells every problem of a plan on standard error, and that nothing was done.

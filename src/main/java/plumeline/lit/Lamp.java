@@ -56,7 +56,7 @@ public sealed interface Lamp {
     enum Lack {
         /// Nobody says what it gives.
         GIVES,
-        /// A photometric file says it, which isn't read in plans yet.
+        /// A photometric file says it, which nobody handed in.
         FILE
     }
 
@@ -80,13 +80,13 @@ public sealed interface Lamp {
         }
         Written written = placed.light().written();
         Optional<Quantity> gives = written.findQuantity("gives");
-        if (gives.isEmpty()) {
+        if (gives.isEmpty() && beam.file().isEmpty()) {
             return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
         }
         return new Known(
                 placed.name(),
-                LampShine.of(placed, gives.get(), beam),
-                half(gives.get(), TYPICAL_SHARE),
+                LampShine.of(placed, beam),
+                gives.map(quantity -> half(quantity, TYPICAL_SHARE)).orElse(TYPICAL_SHARE),
                 placed.written().has("hue") ? Colour.HUED : Colour.WHITE);
     }
 

@@ -10,8 +10,10 @@ import plumeline.light.Emitter;
 import plumeline.light.Glow;
 import plumeline.light.HotCentre;
 import plumeline.light.Intensity;
+import plumeline.light.Opening;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
+import plumeline.light.Photometry;
 import plumeline.light.Tube;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Written;
@@ -24,13 +26,19 @@ import plumeline.stage.Beam;
 final class LampShine {
     private LampShine() {}
 
-    static Shine of(PlacedLight placed, Quantity gives, Beam beam) {
+    /// Reads how a lamp shines of which it is known what it gives, or that has a photometric file.
+    static Shine of(PlacedLight placed, Beam beam) {
         Written kit = placed.light().written();
+        Optional<Quantity> given = kit.findQuantity("gives");
         double level = level(placed, beam);
         Glow grid = grid(kit, beam).times(grid(placed.written(), beam));
         Optional<Emitter> unit = Lamp.findFace(placed, beam);
+        if (beam.file().isPresent()) {
+            return filed(placed, beam, given, level, grid);
+        }
+        Quantity gives = given.orElseThrow();
         if (unit.isEmpty()) {
-            return new Shine.Ray(beam.aim(), intensity(gives, kit, level), grid);
+            return new Shine.Ray(beam.aim(), intensity(gives, kit, level), 0, grid);
         }
         double stops = kit.findQuantity("hot_centre").map(Quantity::si).orElse(0.0);
         Optional<Emitter> hole = Lamp.findHole(placed, beam);
@@ -41,6 +49,39 @@ final class LampShine {
             default -> gives.si() / lumens(unit.get(), stops, hole);
         };
         return face(unit.get().withLuminance(level * luminance), bare.glow().times(grid), hole);
+    }
+
+    /// A lamp's file says where its light goes; what it gives, where that is written too, says how much of it there is.
+    /// Its axis is where the lamp faces, C = 0 to its own right, C = 90 up. Some give less when tilted: where the
+    /// file tells that, it counts from straight down. It is a point's light, whatever the lamp's form.
+    private static Shine filed(PlacedLight placed, Beam beam, Optional<Quantity> gives, double level, Glow grid) {
+        Photometry file = beam.file().orElseThrow();
+        double down = Math.acos(Math.clamp(-beam.aim().forward().z(), -1, 1));
+        double tilted = file.tilt() instanceof Photometry.Tilt.Factors factors
+                ? factors.findFactor(down).orElse(1)
+                : 1;
+        double scale = gives.map(quantity -> switch (quantity.kind()) {
+                    case FLUX -> quantity.si() / file.intensity().fluxLumens();
+                    case ILLUMINANCE ->
+                        quantity.si()
+                                * Math.pow(quantity.findAt().orElseThrow().si(), 2)
+                                / file.intensity().candelas(0, 0);
+                    default -> quantity.si() / file.intensity().candelas(0, 0);
+                })
+                .filter(Double::isFinite)
+                .orElse(1.0);
+        return new Shine.Ray(
+                beam.aim(),
+                file.intensity(),
+                halfMetres(placed, beam, file.opening()),
+                grid.times((place, toward) -> level * tilted * scale));
+    }
+
+    /// How far what glows reaches: as the plan has it, else as the file.
+    private static double halfMetres(PlacedLight placed, Beam beam, Opening opening) {
+        return Lamp.findFace(placed, beam)
+                .map(unit -> face(unit, Glow.EVEN).reachMetres())
+                .orElse(Math.max(opening.c0Metres(), opening.c90Metres()) / 2);
     }
 
     /// A face without a hole.

@@ -89,7 +89,7 @@ public final class Lighting {
         for (int i = 0; i < shot.lights().size(); i++) {
             PlacedLight light = shot.lights().get(i);
             Beam stands = scene.beams().get(i);
-            Beam beam = isOn.test(i) ? stands : new Beam(stands.aim(), 0);
+            Beam beam = isOn.test(i) ? stands : new Beam(stands.aim(), 0, stands.file());
             lamps.add(
                     light.light().emitter() instanceof Kit.Emitter.Card
                             ? Lamp.ofCard(light, beam, new CardLight(Lamp.panel(light, beam), this::fallen))
@@ -183,13 +183,13 @@ public final class Lighting {
         double[] off = lux.clone();
         for (int i = 0; i < lux.length; i++) {
             if (lux[i] > 0 && isCard(i)) {
-                square += square(i, lux[i]);
+                square += square(i, lux[i], patch);
                 off[i] = 0;
                 share(off, i, lux[i]);
             }
         }
         for (int i = 0; i < lux.length; i++) {
-            square += square(i, off[i]);
+            square += square(i, off[i], patch);
         }
         return new Light(
                 sum,
@@ -197,8 +197,12 @@ public final class Lighting {
                 Arrays.stream(lux).boxed().toList());
     }
 
-    private double square(int lamp, double lux) {
-        return lamps.get(lamp) instanceof Lamp.Known known ? Math.pow(lux * known.halfShare(), 2) : 0;
+    private double square(int lamp, double lux, Patch patch) {
+        if (!(lamps.get(lamp) instanceof Lamp.Known known)) {
+            return 0;
+        }
+        double half = Math.hypot(known.halfShare(), known.shine().nearShare(patch.place()));
+        return lux * lux * half * half;
     }
 
     /// Puts a card's light to the lamps that it is of, as they light its middle.

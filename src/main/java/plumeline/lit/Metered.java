@@ -101,7 +101,7 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                 new Shown.NotKnown(
                         switch (lack) {
                             case GIVES -> "nobody says what it gives";
-                            case FILE -> "its file isn't read in a plan yet";
+                            case FILE -> "its file isn't beside the plan";
                         });
             case Lamp.Flag _ -> new Shown.Lux(0, 0);
             case Lamp.Known known -> {

@@ -53,6 +53,14 @@ public sealed interface Shine {
     /// @return its face, or a small one in a point's stead; empty where it isn't before the window
     Optional<Face> findFace(TankWindow window, Patch patch);
 
+    /// Gives by how much the light on a place may be off because it is too near to the lamp for a point.
+    ///
+    /// @param place the place, m
+    /// @return share of one
+    default double nearShare(Vec place) {
+        return 0;
+    }
+
     /// Gives where it is.
     ///
     /// @return its middle, m
@@ -154,8 +162,9 @@ public sealed interface Shine {
     ///
     /// @param aim where it is and faces
     /// @param intensity what it gives into each direction
+    /// @param halfMetres how far what glows of it reaches from its middle, m; 0 where that isn't known
     /// @param grid what a grid before it lets through
-    record Ray(Aim aim, Intensity intensity, Glow grid) implements Shine {
+    record Ray(Aim aim, Intensity intensity, double halfMetres, Glow grid) implements Shine {
         @Override
         public double lux(Patch patch, List<Hull> hiders) {
             Vec way = patch.place().minus(aim.eye());
@@ -195,6 +204,13 @@ public sealed interface Shine {
         @Override
         public Vec middle() {
             return aim.eye();
+        }
+
+        /// An even disc seen from before its middle gives `1/(1 + (r/d)²)` of what a point of its candelas does.
+        @Override
+        public double nearShare(Vec place) {
+            double near = halfMetres / aim.eye().distanceMetres(place);
+            return near * near / (1 + near * near);
         }
 
         @Override

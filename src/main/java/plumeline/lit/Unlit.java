@@ -24,7 +24,7 @@ final class Unlit {
                 lacking.add(
                         switch (lack) {
                             case GIVES -> "what " + name + " gives";
-                            case FILE -> "what " + name + " gives: its file isn't read in a plan yet";
+                            case FILE -> "what " + name + " gives: its file isn't beside the plan";
                         });
             }
         }

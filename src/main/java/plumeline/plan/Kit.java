@@ -107,7 +107,8 @@ public record Kit(
     /// @param name its name
     /// @param emitter what shines
     /// @param written all keys as written: `gives`, `white`, `primaries`, `power`, `pulse_rate`, `depth` …
-    public record Light(String name, Emitter emitter, Written written) {}
+    /// @param file what its photometric file holds, each byte as a character, where it names one that was handed in
+    public record Light(String name, Emitter emitter, Written written, Optional<String> file) {}
 
     /// What shines on a lamp.
     public sealed interface Emitter {

@@ -2,6 +2,7 @@ package plumeline.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BiFunction;
@@ -12,11 +13,15 @@ import plumeline.text.Node;
 final class KitBuilder {
     private KitBuilder() {}
 
-    static Kit kit(Node root) {
+    /// @param files what photometric files hold, by the lamp that names them
+    static Kit kit(Node root, Map<String, String> files) {
         return new Kit(
                 all(root, "cameras", KitBuilder::body),
                 all(root, "lenses", KitBuilder::lens),
-                all(root, "lights", (name, w) -> new Kit.Light(name, emitter(w), w)),
+                all(
+                        root,
+                        "lights",
+                        (name, w) -> new Kit.Light(name, emitter(w), w, Optional.ofNullable(files.get(name)))),
                 all(root, "machines", (name, w) -> new Kit.Machine(name, way(w.node()), w)),
                 all(root, "tanks", KitBuilder::tank),
                 all(root, "inks", Kit.Ink::new),

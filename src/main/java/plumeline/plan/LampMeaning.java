@@ -18,8 +18,7 @@ final class LampMeaning {
 
     private static final List<Only> ONLY = List.of(
             new Only("gives", LAMPS, ON_LAMPS),
-            new Only(
-                    "file", Set.of("point"), "on a lamp without panel, tube, disc, card, flag: a file tells a point's"),
+            new Only("file", LAMPS, ON_LAMPS),
             new Only("white", LAMPS, ON_LAMPS),
             new Only("primaries", LAMPS, ON_LAMPS),
             new Only("power", LAMPS, ON_LAMPS),
@@ -28,7 +27,7 @@ final class LampMeaning {
             new Only("pulse_rate", LAMPS, ON_LAMPS),
             new Only("depth", LAMPS, ON_LAMPS),
             new Only("dims", LAMPS, ON_LAMPS),
-            new Only("beam", Set.of("point"), "on a point: what has a size shines to all sides before it"),
+            new Only("beam", LAMPS, ON_LAMPS),
             new Only("reflects", Set.of("card"), "on a card"),
             new Only("window", Set.of("panel"), "on a panel"),
             new Only("field", Set.of("panel"), "on a panel with a window"),

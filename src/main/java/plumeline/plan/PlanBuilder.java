@@ -2,6 +2,7 @@ package plumeline.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import plumeline.quantity.Kind;
@@ -14,8 +15,13 @@ final class PlanBuilder {
     private PlanBuilder() {}
 
     static Plan plan(Plan.Source source) {
+        return plan(source, Map.of());
+    }
+
+    /// @param files what photometric files hold, by the lamp that names them
+    static Plan plan(Plan.Source source, Map<String, String> files) {
         var root = source.root();
-        var kit = KitBuilder.kit(root);
+        var kit = KitBuilder.kit(root, files);
         var things = Tree.entries(root, "things").stream()
                 .map(e -> KitBuilder.thing(root, e.key()))
                 .toList();

@@ -68,6 +68,27 @@ public final class Plans {
         return new Reading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
+    /// Puts what lamps' photometric files hold into a plan.
+    ///
+    /// @param plan the plan, with all that was measured in it
+    /// @param files what they hold, each byte as a character, by the lamp of the kit that names them
+    /// @return the plan with them in it
+    public static Plan withFiles(Plan plan, Map<String, String> files) {
+        if (files.isEmpty()) {
+            return plan;
+        }
+        String all = files.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(file -> "\nkit.lights." + file.getKey() + ".file: " + file.getValue())
+                .collect(Collectors.joining());
+        var source = new Plan.Source(
+                plan.source().file(),
+                plan.source().text(),
+                plan.source().root(),
+                plan.source().measured() + all);
+        return PlanBuilder.plan(source, files);
+    }
+
     /// A value without its place.
     private static String plain(Node node) {
         return switch (node) {

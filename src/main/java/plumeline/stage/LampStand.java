@@ -1,11 +1,15 @@
 package plumeline.stage;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Pose;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
+import plumeline.light.LampFile;
+import plumeline.light.Photometry;
 import plumeline.plan.Camera;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Shot;
@@ -22,7 +26,8 @@ record LampStand(
         Slots.Slot tilt,
         Slots.Slot level,
         boolean turnIsSet,
-        int facing) {
+        int facing,
+        Optional<Photometry> file) {
     static LampStand of(PlacedLight light, Shot shot, Slots slots) {
         int facing = switch (light.aim()) {
             case Camera.Aim.At at -> Motions.indexOf(shot, at.thing());
@@ -39,11 +44,18 @@ record LampStand(
                 tilt,
                 slots.of(light.level(), 1),
                 light.aim() instanceof Camera.Aim.By || light.aim() instanceof Camera.Aim.Ahead,
-                facing);
+                facing,
+                light.light().file().flatMap(LampStand::findPhotometry));
+    }
+
+    private static Optional<Photometry> findPhotometry(String file) {
+        return LampFile.read(file.getBytes(StandardCharsets.ISO_8859_1)) instanceof LampFile.Read(var photometry)
+                ? Optional.of(photometry)
+                : Optional.empty();
     }
 
     Beam beam(double[] values, List<Body> things, Vec lensPoint) {
-        return new Beam(aim(values, things, lensPoint), Math.max(0, level.in(values)));
+        return new Beam(aim(values, things, lensPoint), Math.max(0, level.in(values)), file);
     }
 
     private Aim aim(double[] values, List<Body> things, Vec lensPoint) {
