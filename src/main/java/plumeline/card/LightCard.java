@@ -262,13 +262,19 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
                 .isPresent();
     }
 
+    private boolean hasCards() {
+        return runs.getFirst().shot().lights().stream()
+                .anyMatch(light -> !light.light().emitter().isLamp());
+    }
+
     private void meter(List<Card.Part> parts, int thing) {
         Placed placed = runs.getFirst().shot().placed().get(thing);
         parts.add(new Card.Part.Say("Meter " + placed.name()
                 + (placed.thing().label().isPresent()
                         ? ": on its label's middle, straight out of it"
                         : ": on its side toward the camera, at half its height, straight out of it")
-                + "; a flat cell, no dome; all other light off."
+                + "; a flat cell, no dome; all other light off"
+                + (hasCards() ? ", cards and flags as they stand." : ".")
                 + (isUnderWater(thing)
                         ? " Readings are with the water in, where no meter goes: judge those by the picture,"
                                 + " never reach in with one."

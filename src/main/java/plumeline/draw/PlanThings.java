@@ -178,7 +178,9 @@ final class PlanThings {
         board.page()
                 .group("lamp." + board.shot().lights().get(index).name())
                 .add(
-                        Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
+                        isOverhead(index)
+                                ? Shapes.closed(Pen.HIDDEN, foot)
+                                : Shapes.closed(Pen.OUTLINE, foot).with("fill", "#fff"),
                         Shapes.line(Pen.EDGE, middle, ahead),
                         Shapes.arrow(middle, ahead));
         board.labels().keepRing(foot);
@@ -186,12 +188,21 @@ final class PlanThings {
         board.labels().keepFree(Box.round(ahead, 14, 14));
     }
 
+    /// Whether it hangs over everything that stands there, so that what is below it is to be seen through it.
+    private boolean isOverhead(int index) {
+        double top = board.first().things().stream()
+                .mapToDouble(thing -> thing.bounds().high().z())
+                .max()
+                .orElse(0);
+        return board.first().lamps().get(index).bounds().low().z() > top;
+    }
+
     private void sayLamp(int index) {
         PlacedLight light = board.shot().lights().get(index);
         String name = light.name();
         Vec middle = board.first().beams().get(index).aim().eye();
         List<String> lines = List.of(
-                name + " (" + light.light().emitter().word() + ")",
+                name + " (" + light.light().emitter().word() + (isOverhead(index) ? ", overhead)" : ")"),
                 "x " + board.signed(middle.x()) + ", y " + board.signed(middle.y()) + ", up "
                         + board.signed(middle.z()));
         board.lettering().near("lamp." + name, lines, board.scale().spot(middle), 22, 60);

@@ -50,6 +50,6 @@ final class LampFilesTest {
                 .contains("plan.yaml:8:18 kit.lights.spot.file is spot.ies, which is not there", "P-FILE-01");
         Files.writeString(folder.resolve("spot.ies"), LM63.replace("900", "nine"));
         assertThat(read("spot.ies").problems().getFirst().toText())
-                .contains("spot.ies, in whose line 7 is: nine", "P-FILE-02");
+                .contains("spot.ies, in whose line 7 is: intensity is \"nine\"", "P-FILE-02");
     }
 }
