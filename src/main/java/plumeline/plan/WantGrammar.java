@@ -246,7 +246,15 @@ final class WantGrammar {
                 Subject.LIGHT_OR_CAMERA,
                 "its mirror image isn't seen",
                 may("upon", "the thing", names("a placed thing")));
-        add("edges", Subject.THING, "the rims of clear glass", may("rims", "which rims", word("dark", "bright")));
+        add(
+                "edges",
+                Subject.THING,
+                "the rims of clear glass",
+                may("rims", "which rims", word("dark", "bright")),
+                may("wide", "how wide each is, of the outline's width", Forms.share("0 %", "30 %")),
+                within(Kind.SHARE),
+                part(),
+                may("at", "at which height above its base", over(Kind.LENGTH)));
         add("even", Subject.THING, "the light on it is even", within(Kind.STOPS));
         add(
                 "ratio",

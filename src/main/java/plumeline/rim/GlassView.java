@@ -22,7 +22,7 @@ import plumeline.mirror.Ways;
 /// @param heightMetres along the body's axis from its base, m
 /// @param ways which ways are free from the glass on to a light
 public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetres, Ways ways) {
-    private static final int STEPS = 48;
+    private static final int STEPS = 64;
     private static final int FINER = 12;
 
     /// Nodes and weights of Gauss's rule with three on −1 to 1.
@@ -31,6 +31,14 @@ public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetre
     private static final double[] WEIGHTS = {5 / 9.0, 8 / 9.0, 5 / 9.0};
 
     private static final Passage.Out NOTHING = new Passage.Out(Vec.ZERO, Vec.UP, 0, Passage.Way.WALL);
+
+    /// Gives the same view with other ways.
+    ///
+    /// @param other which ways are free from the glass on to a light
+    /// @return the view
+    public GlassView past(Ways other) {
+        return new GlassView(body, glass, aim, heightMetres, other);
+    }
 
     private Outline outline() {
         Vec eye = body.own(aim.eye());
@@ -84,10 +92,20 @@ public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetre
     /// @return stretches across in order
     public List<Span> listStretches(Emitter emitter, double least, double from, double to) {
         List<Span> stretches = new ArrayList<>();
-        for (Span met : Spans.over(share -> margin(emitter, least, share), from, to, STEPS)) {
-            stretches.addAll(Spans.over(share -> isFree(emitter, share) ? 1 : -1, met.from(), met.to(), FINER));
+        for (Span met : Spans.over(turn -> margin(emitter, least, share(turn)), turn(from), turn(to), STEPS)) {
+            Spans.over(turn -> isFree(emitter, share(turn)) ? 1 : -1, met.from(), met.to(), FINER)
+                    .forEach(free -> stretches.add(new Span(share(free.from()), share(free.to()))));
         }
         return stretches;
+    }
+
+    /// Sight is looked at more closely toward the rims: in even steps of half a turn round the glass.
+    private static double share(double turn) {
+        return (1 - Math.cos(turn)) / 2;
+    }
+
+    private static double turn(double share) {
+        return Math.acos(1 - 2 * share);
     }
 
     private double margin(Emitter emitter, double least, double share) {
