@@ -53,12 +53,12 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
     @Override
     public double[] parts(Instant now) {
         return glass.findField(now, glass.wall())
-                .map(field -> parts(field.listBright(wished.rims)))
+                .map(this::parts)
                 .orElseGet(() -> new double[] {-PERCENT, -PERCENT, -PERCENT});
     }
 
-    private double[] parts(List<RimField.Stretch> bright) {
-        RimField.Found found = RimField.measure(bright, wished.rims);
+    private double[] parts(RimField field) {
+        RimField.Found found = field.measure(field.listBright(wished.rims), wished.rims);
         return new double[] {PERCENT * spare(found.left()), PERCENT * spare(found.right()), PERCENT * found.middle()};
     }
 
@@ -69,7 +69,7 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
     }
 
     private boolean holds(RimField field) {
-        return Arrays.stream(parts(field.listBright(wished.rims))).allMatch(part -> part >= 0);
+        return Arrays.stream(parts(field)).allMatch(part -> part >= 0);
     }
 
     @Override
@@ -114,22 +114,21 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
         if (lack.isPresent()) {
             return lack.get();
         }
-        List<RimField.Stretch> bright = glass.findField(now, glass.wall())
-                .map(field -> field.listBright(wished.rims))
-                .orElse(List.of());
-        RimField.Found found = RimField.measure(bright, wished.rims);
+        return glass.findField(now, glass.wall())
+                .map(field -> standing(field) + glass.assumedWords(now))
+                .orElse("");
+    }
+
+    private String standing(RimField field) {
+        List<RimField.Stretch> bright = field.listBright(wished.rims);
+        RimField.Found found = field.measure(bright, wished.rims);
         String word = wished.rims == RimField.Rims.DARK ? "dark" : "bright";
         String wanted = percent(wished.wide)
                 + (wished.within.isPresent() ? " wanted, within " + percent(wished.within.getAsDouble()) : " wanted");
         String middle = found.middle() < 0 ? " Its middle sees nothing bright." : "";
-        return glass.name() + "'s left rim is " + word + " over " + wide(found.left()) + " of its width, the right "
-                + "one over " + wide(found.right()) + "; " + wanted + "." + middle + " From the left: "
-                + runs(bright) + "." + glass.assumedWords(now);
-    }
-
-    /// More than a third isn't counted.
-    private static String wide(double share) {
-        return percent(share) + (share < RimField.RIM_SHARE - LEAST_TOLD ? "" : " or more");
+        return glass.name() + "'s left rim is " + word + " over " + percent(Math.max(0, found.left())) + " of its width, the right "
+                + "one over " + percent(Math.max(0, found.right())) + "; " + wanted + "." + middle + " From the left: "
+                + runs(bright) + ".";
     }
 
     private static String runs(List<RimField.Stretch> bright) {
@@ -216,7 +215,7 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
     public Optional<Easier> findEasier(double lack) {
         if (wished.within.isPresent()) {
             double easier = Math.ceil((PERCENT * wished.within.getAsDouble() + lack) * 2) / 2 / PERCENT;
-            return easier > RimField.RIM_SHARE
+            return easier > 0.5
                     ? Optional.empty()
                     : Optional.of(new Easier(
                             new Edges(glass, new Wished(wished.rims, wished.wide, OptionalDouble.of(easier))),

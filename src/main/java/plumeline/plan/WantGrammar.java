@@ -251,7 +251,7 @@ final class WantGrammar {
                 Subject.THING,
                 "the rims of clear glass",
                 may("rims", "which rims", word("dark", "bright")),
-                may("wide", "how wide each is, of the outline's width", Forms.share("0 %", "30 %")),
+                may("wide", "how wide each is, of the outline's width", Forms.share("0 %", "45 %")),
                 within(Kind.SHARE),
                 part(),
                 may("at", "at which height above its base", over(Kind.LENGTH)));

@@ -113,8 +113,29 @@ public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetre
         if (!(out.transmittance() > 0)) {
             return -1;
         }
+        return Math.min(inside(out, emitter), out.transmittance() - least);
+    }
+
+    /// Where it shines the other way, by how far sight goes past its middle.
+    private static double inside(Passage.Out out, Emitter emitter) {
         double target = Target.of(emitter, out.place(), out.direction()).margin();
-        return Math.min(Math.max(target, -1), out.transmittance() - least);
+        if (target > -Math.PI / 2) {
+            return target;
+        }
+        Vec to = emitter.middle().minus(out.place());
+        double length = to.lengthMetres();
+        double cosine = length > 0 ? to.dot(out.direction()) / length : 1;
+        return -Math.PI / 2 - Math.acos(Math.clamp(cosine, -1, 1)) / 2;
+    }
+
+    /// Gives how far within a light's outline sight meets it, whatever stands between.
+    ///
+    /// @param emitter the light
+    /// @param share where sight meets the glass's outline, 0 to 1
+    /// @return about the angle to the light's nearest edge, rad; below 0 beside it, under −π/2 far from it or where it
+    /// shines the other way, −π where sight is lost
+    public double insideRadians(Emitter emitter, double share) {
+        return follow(share) instanceof Passage.Out out ? inside(out, emitter) : -Math.PI;
     }
 
     private boolean isFree(Emitter emitter, double share) {
