@@ -283,6 +283,9 @@ public final class Lighting {
     /// @param lamp whose face is looked at: its own housing hides nothing of that
     /// @return whether one is seen from the other
     boolean isFree(Vec from, Vec to, int lamp) {
+        if (from.distanceMetres(to) <= ON_METRES) {
+            return true;
+        }
         for (Hider hider : hiders) {
             if (hider.thing != ofLamp(lamp)
                     && isNear(hider, from, to)
