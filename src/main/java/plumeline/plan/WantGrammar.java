@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import plumeline.quantity.Kind;
 import plumeline.text.Nearest;
+import plumeline.text.Range;
 import plumeline.text.Shape;
 
 /// The want words as data: what each is about, and its further keys. A new want is a line here.
@@ -251,7 +252,7 @@ final class WantGrammar {
                 Subject.THING,
                 "the rims of clear glass",
                 may("rims", "which rims", word("dark", "bright")),
-                may("wide", "how wide each is, of the outline's width", Forms.share("0 %", "45 %")),
+                may("wide", "how wide each is, of the outline's width", new Shape.Amount(Kind.SHARE, Range.above("0 %", "45 %"), Shape.Mark.FIXED)),
                 within(Kind.SHARE),
                 part(),
                 may("at", "at which height above its base", over(Kind.LENGTH)));
