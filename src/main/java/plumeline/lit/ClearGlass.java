@@ -61,7 +61,8 @@ record ClearGlass(Shot shot, int thing, Height height, Optional<TankWalls> walls
         double half = written.get().halfWidthSi();
         double least = written.get().si() - half;
         return half > 0
-                ? List.of(Math.max(least, ClearThing.LEAST_METRES), written.get().si() + half)
+                ? List.of(
+                        Math.max(least, ClearThing.LEAST_METRES), written.get().si() + half)
                 : List.of();
     }
 
@@ -126,10 +127,11 @@ record ClearGlass(Shot shot, int thing, Height height, Optional<TankWalls> walls
             List<RimField.Source> sources = new ArrayList<>();
             for (int i = 0; i < shot.lights().size(); i++) {
                 int lamp = i;
-                findEmitter(now, i).ifPresent(emitter -> sources.add(new RimField.Source(
-                        shot.lights().get(lamp).name(),
-                        emitter,
-                        view.past((from, to) -> now.lighting().isFree(from, to, lamp)))));
+                findEmitter(now, i)
+                        .ifPresent(emitter -> sources.add(new RimField.Source(
+                                shot.lights().get(lamp).name(),
+                                emitter,
+                                view.past((from, to) -> now.lighting().isFree(from, to, lamp)))));
             }
             return new RimField(sources);
         });
@@ -180,8 +182,11 @@ record ClearGlass(Shot shot, int thing, Height height, Optional<TankWalls> walls
         Body body = body(scene);
         var seeing = scene.lines().at(List.of(body));
         boolean isBehind = walls.map(TankWalls::block)
-                .filter(block -> Clearance.isMet(block, body.middle(), scene.aim().eye())
-                        || scene.beams().stream().anyMatch(beam -> Clearance.isMet(block, body.middle(), beam.aim().eye())))
+                .filter(block ->
+                        Clearance.isMet(block, body.middle(), scene.aim().eye())
+                                || scene.beams().stream()
+                                        .anyMatch(beam -> Clearance.isMet(
+                                                block, body.middle(), beam.aim().eye())))
                 .isPresent();
         return isBehind || !seeing.isCovered() || !(seeing.projection() instanceof Pinhole);
     }
@@ -192,9 +197,7 @@ record ClearGlass(Shot shot, int thing, Height height, Optional<TankWalls> walls
         for (int i = 0; i < shot.lights().size(); i++) {
             faces += findEmitter(now, i).isPresent() ? 1 : 0;
         }
-        return shot.lights().isEmpty() || faces > 1
-                ? Unlit.find(now.lighting(), List.of())
-                : Optional.empty();
+        return shot.lights().isEmpty() || faces > 1 ? Unlit.find(now.lighting(), List.of()) : Optional.empty();
     }
 
     private static String mm(double metres) {

@@ -59,7 +59,10 @@ record ClearThing(ClearRound glass, List<String> assumed) {
 
     /// Reads a thing by its wall as written.
     static Reading of(Placed placed, Body body) {
-        return of(placed, body, placed.thing().written().findQuantity("wall.thickness").map(Quantity::si));
+        return of(
+                placed,
+                body,
+                placed.thing().written().findQuantity("wall.thickness").map(Quantity::si));
     }
 
     /// Reads a thing.
@@ -124,9 +127,7 @@ record ClearThing(ClearRound glass, List<String> assumed) {
         }
         double room = roomMetres3(outer, wall, height);
         double wanted = volume.orElseGet(() -> room - air.orElseThrow());
-        return wanted >= room
-                ? 2 * height
-                : Roots.end(level -> roomMetres3(outer, wall, level) < wanted, 0, height);
+        return wanted >= room ? 2 * height : Roots.end(level -> roomMetres3(outer, wall, level) < wanted, 0, height);
     }
 
     /// The room inside up to a height.

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.UnaryOperator;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
 import plumeline.light.Panel;
@@ -18,8 +17,8 @@ import plumeline.rim.Passage;
 /// The rims of a clear thing are dark against a bright middle, or bright against a dark one.
 ///
 /// Margin in % of the outline's width: the narrower rim's dark (bright) width less what is wanted; with a tolerance,
-/// that less how far either is off. For dark rims the middle must be bright: a part that is below 0 where less than half
-/// of the middle tenth is, by how much less of it, in %.
+/// that less how far either is off. For dark rims the middle must be bright: a part that is below 0 where less than
+/// half of the middle tenth is, by how much less of it, in %.
 ///
 /// @param glass the thing
 /// @param wished what is wanted
@@ -52,9 +51,8 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
 
     @Override
     public double[] parts(Instant now) {
-        return glass.findField(now, glass.wall())
-                .map(this::parts)
-                .orElseGet(() -> new double[] {-PERCENT, -PERCENT, -PERCENT});
+        return glass.findField(now, glass.wall()).map(this::parts).orElseGet(() ->
+                new double[] {-PERCENT, -PERCENT, -PERCENT});
     }
 
     private double[] parts(RimField field) {
@@ -74,7 +72,11 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
 
     @Override
     public Optional<String> findLack(Instant now) {
-        if (glass.placed().thing().body().filter(body -> body == Thing.Body.OPAQUE).isPresent()) {
+        if (glass.placed()
+                .thing()
+                .body()
+                .filter(body -> body == Thing.Body.OPAQUE)
+                .isPresent()) {
             return Optional.of(glass.name() + " is opaque: no rim of it sees past anything. Light it by angle.");
         }
         return glass.finish().equals("matte")
@@ -126,7 +128,8 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
         String wanted = percent(wished.wide)
                 + (wished.within.isPresent() ? " wanted, within " + percent(wished.within.getAsDouble()) : " wanted");
         String middle = found.middle() < 0 ? " Its middle sees nothing bright." : "";
-        return glass.name() + "'s left rim is " + word + " over " + percent(Math.max(0, found.left())) + " of its width, the right "
+        return glass.name() + "'s left rim is " + word + " over " + percent(Math.max(0, found.left()))
+                + " of its width, the right "
                 + "one over " + percent(Math.max(0, found.right())) + "; " + wanted + "." + middle + " From the left: "
                 + runs(bright) + ".";
     }

@@ -133,14 +133,15 @@ public final class LightMeasures {
         return new HighlightAt(
                 new Mirrors(stage.shot(), thing),
                 new Reflected.OfLamp(stage.shot(), lamp),
-                new HighlightAt.Wished(si(keys, "from_left", 0), findSi(keys, "wide"), si(keys, "within", WITHIN_SHARE)),
+                new HighlightAt.Wished(
+                        si(keys, "from_left", 0), findSi(keys, "wide"), si(keys, "within", WITHIN_SHARE)),
                 stage.findTank());
     }
 
     static Reading edges(WantLine line, Stage stage) {
         Written keys = line.written();
-        Optional<RimField.Rims> rims = keys.findWord("rims")
-                .map(word -> word.equals("dark") ? RimField.Rims.DARK : RimField.Rims.BRIGHT);
+        Optional<RimField.Rims> rims =
+                keys.findWord("rims").map(word -> word.equals("dark") ? RimField.Rims.DARK : RimField.Rims.BRIGHT);
         if (rims.isEmpty()) {
             return new Reading.Missing("Say which rims are wanted: rims: dark, or rims: bright.");
         }

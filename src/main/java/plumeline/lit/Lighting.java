@@ -22,9 +22,9 @@ import plumeline.plan.Kit;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
+import plumeline.sight.Uncovered;
 import plumeline.stage.Beam;
 import plumeline.stage.Scene;
-import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;
 
 /// The light of a shot at an instant.
@@ -291,7 +291,8 @@ public final class Lighting {
                     && isNear(hider, from, to)
                     && hider.hulls.stream()
                             .map(List::of)
-                            .anyMatch(hull -> Uncovered.isCovered(from, to, hull) && Uncovered.isCovered(to, from, hull))) {
+                            .anyMatch(hull ->
+                                    Uncovered.isCovered(from, to, hull) && Uncovered.isCovered(to, from, hull))) {
                 return false;
             }
         }

@@ -70,10 +70,13 @@ public final class Placing {
         double inside = SKIN_SHARE + want.wished().wide() / 2;
         double share = isDark ? 0.5 : count == 0 ? inside : 1 - inside;
         return want.glass()
-                .findView(lit(stage, there.apply(new Vec(0, 0, -FARTHEST_METRES))), want.glass().wall())
+                .findView(
+                        lit(stage, there.apply(new Vec(0, 0, -FARTHEST_METRES))),
+                        want.glass().wall())
                 .flatMap(view -> view.follow(share) instanceof Passage.Out out ? Optional.of(out) : Optional.empty())
                 .map(out -> {
-                    Function<Double, Vec> at = metres -> out.place().plus(out.direction().times(metres));
+                    Function<Double, Vec> at =
+                            metres -> out.place().plus(out.direction().times(metres));
                     double far = isDark
                             ? Roots.end(
                                     metres -> rims(want, lit(stage, there.apply(at.apply(metres)))) < 0,

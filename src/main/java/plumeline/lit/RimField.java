@@ -61,7 +61,7 @@ record RimField(List<Source> sources) {
     /// The same with another form of one lamp.
     RimField with(Source source, Emitter emitter) {
         return new RimField(sources.stream()
-                .map(one -> one == source ? new Source(source.name, emitter, source.view) : one)
+                .map(one -> one.name.equals(source.name) ? new Source(source.name, emitter, source.view) : one)
                 .toList());
     }
 
@@ -83,11 +83,10 @@ record RimField(List<Source> sources) {
         List<Stretch> stretches = new ArrayList<>();
         for (Source source : sources) {
             double luminance = source.emitter.luminance();
-            double least =
-                    switch (rims) {
-                        case DARK -> middle / TWO_STOPS / luminance;
-                        case BRIGHT -> Math.max(1 / TWO_STOPS, TWO_STOPS * middle / luminance);
-                    };
+            double least = switch (rims) {
+                case DARK -> middle / TWO_STOPS / luminance;
+                case BRIGHT -> Math.max(1 / TWO_STOPS, TWO_STOPS * middle / luminance);
+            };
             source.view.listStretches(source.emitter, least, 0, 1).stream()
                     .map(span -> new Stretch(source.name, span))
                     .forEach(stretches::add);
@@ -98,11 +97,11 @@ record RimField(List<Source> sources) {
 
     /// How wide the rims are, and how well the middle suits them.
     ///
-    /// @param left share of the width that the left rim is as wanted over; below 0 where it isn't at all, by how far
-    /// off a light is, share of half a turn
+    /// @param left share of the width that the left rim is as wanted over; below 0 where it isn't at all, by how
+    /// far off a light is, share of half a turn
     /// @param right the right one
-    /// @param middle for dark rims by how much more than half of the middle is bright, and below -0.5 by how far off a
-    /// light is; else 0.5
+    /// @param middle for dark rims by how much more than half of the middle is bright, and below -0.5 by how far
+    /// off a light is; else 0.5
     record Found(double left, double right, double middle) {}
 
     /// Measures the rims. A rim is as wide as most is won going in from the edge to the axis, what is as wanted less

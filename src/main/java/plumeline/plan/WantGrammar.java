@@ -252,7 +252,10 @@ final class WantGrammar {
                 Subject.THING,
                 "the rims of clear glass",
                 may("rims", "which rims", word("dark", "bright")),
-                may("wide", "how wide each is, of the outline's width", new Shape.Amount(Kind.SHARE, Range.above("0 %", "45 %"), Shape.Mark.FIXED)),
+                may(
+                        "wide",
+                        "how wide each is, of the outline's width",
+                        new Shape.Amount(Kind.SHARE, Range.above("0 %", "45 %"), Shape.Mark.FIXED)),
                 within(Kind.SHARE),
                 part(),
                 may("at", "at which height above its base", over(Kind.LENGTH)));

@@ -29,9 +29,9 @@ public record ClearRound(Solid.Revolved outer, double wallMetres, Indices indice
 
     /// Follows sight from a place in front of it.
     ///
-    /// Bending and total reflection at each face by Snell's law in vectors; what passes by Fresnel's formulas, the two
-    /// polarisations apart from face to face, as is exact for sight square to the axis; aslant the planes of incidence
-    /// turn against each other, which is left out. Reversible: sight that is sent back comes back.
+    /// Bending and total reflection at each face by Snell's law in vectors; what passes by Fresnel's formulas, the
+    /// two polarisations apart from face to face, as is exact for sight square to the axis; aslant the planes of
+    /// incidence turn against each other, which is left out. Reversible: sight that is sent back comes back.
     ///
     /// **Source:** Snell's and Fresnel's laws as in [plumeline.optics.Boundary].
     ///

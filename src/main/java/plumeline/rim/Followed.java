@@ -44,9 +44,7 @@ final class Followed {
     Passage follow(Vec at, Vec direction) {
         place = at;
         way = direction;
-        In in = cross(outer, glass.indices().outside(), glass.indices().glass())
-                ? In.WALL_FROM_OUTSIDE
-                : In.OUTSIDE;
+        In in = cross(outer, glass.indices().outside(), glass.indices().glass()) ? In.WALL_FROM_OUTSIDE : In.OUTSIDE;
         for (int faces = 1; faces < MOST_FACES; faces++) {
             in = switch (in) {
                 case WALL_FROM_OUTSIDE -> acrossWall();

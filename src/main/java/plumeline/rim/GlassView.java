@@ -132,8 +132,8 @@ public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetre
     ///
     /// @param emitter the light
     /// @param share where sight meets the glass's outline, 0 to 1
-    /// @return about the angle to the light's nearest edge, rad; below 0 beside it, under −π/2 far from it or where it
-    /// shines the other way, −π where sight is lost
+    /// @return about the angle to the light's nearest edge, rad; below 0 beside it, under −π/2 far from it or where
+    /// it shines the other way, −π where sight is lost
     public double insideRadians(Emitter emitter, double share) {
         return follow(share) instanceof Passage.Out out ? inside(out, emitter) : -Math.PI;
     }

@@ -35,8 +35,7 @@ record Outline(Vec eye, Vec forward, double heightMetres, double radiusMetres) {
         double metres =
                 away * Math.cos(aside) - Math.sqrt(Math.max(0, square(radiusMetres) - square(away * Math.sin(aside))));
         double bearing = toAxis - aside;
-        return new Vec(
-                eye.x() + metres * Math.cos(bearing), eye.y() + metres * Math.sin(bearing), heightMetres);
+        return new Vec(eye.x() + metres * Math.cos(bearing), eye.y() + metres * Math.sin(bearing), heightMetres);
     }
 
     private static double square(double length) {

@@ -87,8 +87,7 @@ final class WantWords {
             case "see_through" -> "Look along the water at a white card behind it, beside last take's still.";
             case "lit", "even", "ratio", "dark", "steady_light" -> "Meter at the thing at the taking rate and shutter.";
             case "edges" -> "Eye at the lens, room dark: look at both rims, and shoot a still to count their width.";
-            case "highlight", "no_highlight", "no_shadow" ->
-                "Eye at the lens: look where it lies on the thing.";
+            case "highlight", "no_highlight", "no_shadow" -> "Eye at the lens: look where it lies on the thing.";
             case "registers", "holds_still", "matched" ->
                 "Lay first, middle and last frames of both passes over each other.";
             case "readable" -> "Read it aloud off the monitor while the move runs.";

@@ -45,7 +45,8 @@ record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit pape
     /// The lamps that are put where this want has them.
     private static List<Integer> placed(WantLine line, Stage stage) {
         return IntStream.range(0, stage.shot().lights().size())
-                .filter(lamp -> isOf(line, stage.shot().lights().get(lamp), stage.shot().wants()))
+                .filter(lamp ->
+                        isOf(line, stage.shot().lights().get(lamp), stage.shot().wants()))
                 .boxed()
                 .toList();
     }

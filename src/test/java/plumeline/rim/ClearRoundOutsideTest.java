@@ -68,7 +68,8 @@ final class ClearRoundOutsideTest {
     void thinEmptyGlass_isSeenStraightThrough() {
         double[] walls = {1e-3, 1e-4, 1e-5};
         for (double wall : walls) {
-            assertThat(Math.abs(turned(out(cylinder(wall, 1.52, 1, EMPTY), 0.5 * R)))).isLessThan(1000 * wall);
+            assertThat(Math.abs(turned(out(cylinder(wall, 1.52, 1, EMPTY), 0.5 * R))))
+                    .isLessThan(1000 * wall);
         }
     }
 
@@ -106,7 +107,8 @@ final class ClearRoundOutsideTest {
     void fullCylinder_focusesAsALens() {
         double aside = 1e-5;
         Passage.Out out = out(cylinder(1e-7, 1.52, 1.333, FULL), aside);
-        double focus = out.place().y() + out.direction().y() * out.place().x() / -out.direction().x();
+        double focus = out.place().y()
+                + out.direction().y() * out.place().x() / -out.direction().x();
         assertThat(focus).isCloseTo(1.333 * R / (2 * 0.333), within(1e-4 * R));
         // Fresh water's half filled: above the level nothing focuses.
         Passage.Out above = out(cylinder(1e-7, 1.52, 1.333, 0.1), aside);
@@ -171,7 +173,8 @@ final class ClearRoundOutsideTest {
             if (way.dot(facing) < -0.02 && glass.follow(at, way) instanceof Passage.Out out) {
                 assertThat(out.transmittance()).isBetween(0.0, 1.0);
                 assertThat(out.direction().lengthMetres()).isCloseTo(1, within(1e-9));
-                Passage.Out back = (Passage.Out) glass.follow(out.place(), out.direction().times(-1));
+                Passage.Out back =
+                        (Passage.Out) glass.follow(out.place(), out.direction().times(-1));
                 assertThat(back.place().distanceMetres(at)).isLessThan(1e-6);
                 assertThat(back.direction().plus(way).lengthMetres()).isLessThan(1e-5);
                 assertThat(back.transmittance()).isCloseTo(out.transmittance(), within(1e-5));

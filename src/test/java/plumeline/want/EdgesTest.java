@@ -78,12 +78,26 @@ final class EdgesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "2, 1, 100", "2, 1, 200", "2, 1, 400", "2, 1, 560", "2, 1, 900", "2, 1, 4000", "2, 1.333, 200", "2, 1.333, 400",
-        "2, 1.333, 900", "2, 1.333, 4000", "5, 1, 300", "5, 1, 600", "0.5, 1, 300", "0.5, 1.333, 300", "40, 1, 900"
+        "2, 1, 100",
+        "2, 1, 200",
+        "2, 1, 400",
+        "2, 1, 560",
+        "2, 1, 900",
+        "2, 1, 4000",
+        "2, 1.333, 200",
+        "2, 1.333, 400",
+        "2, 1.333, 900",
+        "2, 1.333, 4000",
+        "5, 1, 300",
+        "5, 1, 600",
+        "0.5, 1, 300",
+        "0.5, 1.333, 300",
+        "40, 1, 900"
     })
     @Outside(source = "own second trace: angles by n r sin, Fresnel by sines and tangents", kind = "closed form")
     void margin_isAsTracedByHand(double wall, double inside, double wide) {
-        String thing = ROUND + ", wall: {thickness: " + wall + " mm}" + (inside > 1 ? ", contents: {index: 1.333}" : "");
+        String thing =
+                ROUND + ", wall: {thickness: " + wall + " mm}" + (inside > 1 ? ", contents: {index: 1.333}" : "");
         assertThat(dark(thing, wide).margin()).isCloseTo(traced(wall, inside, wide), within(0.02));
     }
 
@@ -114,22 +128,26 @@ final class EdgesTest {
         assertThat(shown.margin()).isPositive();
         assertThat(shown.unknown()).isEqualTo("known");
         assertThat(shown.standing())
-                .isEqualTo("bottle's left rim is dark over 3.1 % of its width, the right one over 3.1 %; 3 % wanted. From"
-                        + " the left: dark to 0.3 %, back to 1.3 %, dark to 4.1 %, back to 95.9 %, dark to 98.7 %, back"
-                        + " to 99.7 %, dark to 100 %. Taken: its index 1.52, nothing in it but air.");
+                .isEqualTo(
+                        "bottle's left rim is dark over 3.1 % of its width, the right one over 3.1 %; 3 % wanted. From"
+                                + " the left: dark to 0.3 %, back to 1.3 %, dark to 4.1 %, back to 95.9 %, dark to"
+                                + " 98.7 %, back to 99.7 %, dark to 100 %."
+                                + " Taken: its index 1.52, nothing in it but air.");
     }
 
     @Test
     void tooWideAPanel_fails_andANarrowerOneIsTold() {
         Shown shown = dark(EMPTY, 900);
         assertThat(shown.margin()).isNegative();
-        assertThat(shown.want().listAttempts(shown.moments())).containsExactly("back 460 mm wide instead of 900 mm: mask it.");
+        assertThat(shown.want().listAttempts(shown.moments()))
+                .containsExactly("back 460 mm wide instead of 900 mm: mask it.");
         assertThat(dark(EMPTY, 460).margin()).isPositive();
         assertThat(shown.want().listRelaxed(-shown.margin(), shown.moments()))
                 .singleElement()
                 .satisfies(easier -> {
                     assertThat(easier.sentence()).endsWith(" instead of 3 %.");
-                    assertThat(easier.want().margin(easier.want().parts(shown.moments()))).isNotNegative();
+                    assertThat(easier.want().margin(easier.want().parts(shown.moments())))
+                            .isNotNegative();
                 });
     }
 
@@ -140,8 +158,10 @@ final class EdgesTest {
         // Partly full it is the one over the level, the other under it.
         String half = EMPTY + ", contents: {volume: 200 ml}";
         Case one = of(half, "450");
-        assertThat(one.wants(BACK, DARK + ", at: 60 mm").margin()).isCloseTo(dark(FULL, 450).margin(), within(0.2));
-        assertThat(one.wants(BACK, DARK + ", at: 120 mm").margin()).isCloseTo(dark(EMPTY, 450).margin(), within(0.2));
+        assertThat(one.wants(BACK, DARK + ", at: 60 mm").margin())
+                .isCloseTo(dark(FULL, 450).margin(), within(0.2));
+        assertThat(one.wants(BACK, DARK + ", at: 120 mm").margin())
+                .isCloseTo(dark(EMPTY, 450).margin(), within(0.2));
     }
 
     /// 200 ml over a floor of 2 mm in a bore of 56 mm stand 83.2 mm high.
@@ -165,9 +185,8 @@ final class EdgesTest {
         assertThat(sides.margin()).isPositive();
         // A full bottle sees crosswise: its left rim sees the lamp at the right.
         assertThat(sides.standing()).contains("From the left: dark to 0.6 %, two to 7 %, dark to 93 %, one to 99.4 %,");
-        Shown flagged =
-                new Case(FULL, "1600", "80", "ahead", "", ", card: {thing: card, at: [0 mm, 300 mm, -200 mm]}")
-                        .wants(BACK, BRIGHT);
+        Shown flagged = new Case(FULL, "1600", "80", "ahead", "", ", card: {thing: card, at: [0 mm, 300 mm, -200 mm]}")
+                .wants(BACK, BRIGHT);
         assertThat(flagged.margin()).isPositive();
         Shown bare = of(FULL, "1600").wants(BACK, BRIGHT);
         assertThat(bare.margin()).isNegative();
@@ -180,14 +199,19 @@ final class EdgesTest {
         Shown aside = of(EMPTY, "200").wants(SIDES, DARK);
         assertThat(aside.margin()).isLessThan(-50);
         assertThat(aside.standing()).contains("Its middle sees nothing bright.");
-        assertThat(of(EMPTY, "450").wants(BACK.replace("turn: 180 deg", "turn: 0 deg"), DARK).margin())
+        assertThat(of(EMPTY, "450")
+                        .wants(BACK.replace("turn: 180 deg", "turn: 0 deg"), DARK)
+                        .margin())
                 .isLessThanOrEqualTo(-100);
     }
 
     @Test
     void withinATolerance_tooWideFailsToo() {
         assertThat(of(FULL, "450").wants(BACK, DARK + ", within: 2 %").margin()).isNegative();
-        assertThat(of(FULL, "450").wants(BACK, "rims: dark, wide: 12 %, within: 2 %").margin()).isPositive();
+        assertThat(of(FULL, "450")
+                        .wants(BACK, "rims: dark, wide: 12 %, within: 2 %")
+                        .margin())
+                .isPositive();
     }
 
     @Test
@@ -205,20 +229,24 @@ final class EdgesTest {
         assertThat(dark("width: 60 mm, depth: 60 mm, height: 160 mm, body: clear", 450)
                         .unknown())
                 .startsWith("Not computed: the rims of what isn't round.");
-        assertThat(dark(ROUND + ", finish: satin", 450).unknown()).startsWith("Not computed: what is seen through frosted");
+        assertThat(dark(ROUND + ", finish: satin", 450).unknown())
+                .startsWith("Not computed: what is seen through frosted");
         assertThat(dark(ROUND + ", label: {width: 60 mm, height: 60 mm, bottom: 20 mm}", 450)
                         .unknown())
                 .isEqualTo("known");
         Case one = of(EMPTY + ", label: {width: 60 mm, height: 60 mm, bottom: 20 mm}", "450");
         assertThat(one.wants(BACK, DARK + ", at: 70 mm").unknown())
-                .isEqualTo("Not computed: the rims beside a label. Write a height over or under it, such as at: 120 mm.");
+                .isEqualTo(
+                        "Not computed: the rims beside a label. Write a height over or under it, such as at: 120 mm.");
         assertThat(one.wants(BACK, DARK + ", at: 160 mm").unknown()).startsWith("Not known: which height is meant.");
         assertThat(one.wants(BACK, DARK + ", at: 120 mm, part: top").unknown())
                 .isEqualTo("Two heights are given: write at or part.");
         assertThat(one.wants(BACK, "wide: 3 %").unknown()).startsWith("Say which rims are wanted:");
         assertThat(of(EMPTY, "450").wants("", DARK).unknown()).startsWith("Not known: the shot has no light.");
         String tank = "tank: {tank: glass, at: [0 mm, -150 mm], water: 250 mm}";
-        assertThat(new Case(EMPTY, "450", "80", "ahead", tank, "").wants(BACK, DARK).unknown())
+        assertThat(new Case(EMPTY, "450", "80", "ahead", tank, "")
+                        .wants(BACK, DARK)
+                        .unknown())
                 .startsWith("Not computed: what is seen through bottle and a tank.");
         assertThat(new Case(EMPTY, "450", "600", "bottle", "", "")
                         .wants(BACK, DARK + ", part: base")
@@ -246,10 +274,13 @@ final class EdgesTest {
         assertThat(guessed.standing()).contains("Taken: a wall of 2 mm, its index 1.52, nothing in it but air.");
         assertThat(guessed.tight().orElseThrow()).startsWith("Its wall may be 1 to 4 mm: with some of that it fails.");
         assertThat(dark(EMPTY, 450).tight()).isEmpty();
-        assertThat(dark(ROUND + ", wall: {thickness: 2 mm ± 0.6 mm}", 450).tight().orElseThrow())
+        assertThat(dark(ROUND + ", wall: {thickness: 2 mm ± 0.6 mm}", 450)
+                        .tight()
+                        .orElseThrow())
                 .startsWith("Its wall may be 1.4 to 2.6 mm:");
         assertThat(dark(ROUND + ", material: acrylic", 450).standing()).contains("its index 1.49");
-        assertThat(dark(EMPTY.replace("2 mm", "2 mm, index: 1.6"), 450).standing()).doesNotContain("its index");
+        assertThat(dark(EMPTY.replace("2 mm", "2 mm, index: 1.6"), 450).standing())
+                .doesNotContain("its index");
     }
 
     /// From above, sight rises and falls within the glass; a level camera's figures stay nearly so.
