@@ -32,6 +32,9 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
     /// A narrower stretch would read as nothing.
     private static final double LEAST_TOLD = 0.0005;
 
+    /// Less than half a degree isn't told.
+    private static final double STRAIGHT_RADIANS = Math.toRadians(0.5);
+
     /// Widths of a lamp that are tried, each so many times the last.
     private static final double TRIES = 1.1;
 
@@ -117,8 +120,32 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
             return lack.get();
         }
         return glass.findField(now, glass.wall())
-                .map(field -> standing(field) + glass.assumedWords(now))
+                .map(field -> standing(field) + whither(now) + glass.assumedWords(now))
                 .orElse("");
+    }
+
+    /// Where the rims look, at the middle of what is wanted of them.
+    private String whither(Instant now) {
+        double in = RimField.GRAZING_SHARE + wished.wide / 2;
+        return glass.findView(now, glass.wall())
+                .flatMap(view -> whither(now, view, in)
+                        .flatMap(left -> whither(now, view, 1 - in)
+                                .map(right -> " Sight " + percent(in) + " in from the left edge goes on " + left
+                                        + ", from the right edge " + right + ".")))
+                .orElse("");
+    }
+
+    private static Optional<String> whither(Instant now, GlassView view, double share) {
+        if (!(view.follow(share) instanceof Passage.Out out)) {
+            return Optional.empty();
+        }
+        double turn = now.scene().aim().turnRadians();
+        double heading = Math.atan2(out.direction().x(), out.direction().y());
+        double right = Math.IEEEremainder(heading - turn, 2 * Math.PI);
+        return Optional.of(
+                Math.abs(right) < STRAIGHT_RADIANS
+                        ? "straight ahead"
+                        : Print.degrees(Math.abs(right)) + (right > 0 ? " to the right" : " to the left"));
     }
 
     private String standing(RimField field) {

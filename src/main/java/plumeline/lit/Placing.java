@@ -20,9 +20,6 @@ public final class Placing {
     private static final double FARTHEST_METRES = 3;
     private static final double USUAL_METRES = 0.8;
 
-    /// So near to a glass's edge next to nothing comes through, share of its width.
-    private static final double SKIN_SHARE = 0.01;
-
     private Placing() {}
 
     /// Finds the place.
@@ -67,7 +64,7 @@ public final class Placing {
         if (count > (isDark ? 0 : 1)) {
             return Optional.empty();
         }
-        double inside = SKIN_SHARE + want.wished().wide() / 2;
+        double inside = RimField.GRAZING_SHARE + want.wished().wide() / 2;
         double share = isDark ? 0.5 : count == 0 ? inside : 1 - inside;
         return want.glass()
                 .findView(

@@ -31,7 +31,7 @@ record RimField(List<Source> sources) {
     private static final int LOOKS = 8;
 
     /// Nearer to the edge sight hardly gets through.
-    private static final double GRAZING_SHARE = 0.01;
+    static final double GRAZING_SHARE = 0.01;
 
     RimField {
         sources = List.copyOf(sources);
