@@ -132,8 +132,8 @@ final class EdgesTest {
                         "bottle's left rim is dark over 3.1 % of its width, the right one over 3.1 %; 3 % wanted. From"
                                 + " the left: dark to 0.3 %, back to 1.3 %, dark to 4.1 %, back to 95.9 %, dark to"
                                 + " 98.7 %, back to 99.7 %, dark to 100 %."
-                                + " Sight 2.5 % in from the left edge goes on 32 deg to the left, from the right edge 32"
-                                + " deg to the right. Taken: its index 1.52, nothing in it but air.");
+                                + " Sight 2.5 % in from the left edge goes on 32 deg to the left, from the right edge"
+                                + " 32 deg to the right. Taken: its index 1.52, nothing in it but air.");
     }
 
     @Test
