@@ -20,6 +20,9 @@ public final class LightMeasures {
     private static final double WITHIN_STOPS = 0.5;
     private static final double WITHIN_SHARE = 0.02;
 
+    /// Rims as wide show in any cut: common practice.
+    private static final double WIDE_SHARE = 0.03;
+
     /// So much less light counts as dark where nobody says: common practice.
     private static final double DARK_STOPS = 3;
 
@@ -44,7 +47,7 @@ public final class LightMeasures {
     /// @return true for those that are read here
     public static boolean isOne(String word) {
         return switch (word) {
-            case "lit", "dark", "even", "ratio", "no_shadow", "highlight", "no_highlight" -> true;
+            case "lit", "dark", "even", "ratio", "no_shadow", "highlight", "no_highlight", "edges" -> true;
             default -> false;
         };
     }
@@ -64,6 +67,7 @@ public final class LightMeasures {
             case "ratio" -> ratio(line, stage);
             case "highlight" -> new Reading.Of(highlight(line, stage));
             case "no_highlight" -> noHighlight(line, stage);
+            case "edges" -> edges(line, stage);
             default -> noShadow(line, stage);
         };
     }
@@ -152,14 +156,40 @@ public final class LightMeasures {
         Written keys = line.written();
         int lamp = stage.lampIndex(line.subjects().getFirst().name());
         int thing = stage.thingIndex(keys.findWord("upon").orElseThrow());
-        OptionalDouble wide = keys.findQuantity("wide").map(Quantity::si).stream()
-                .mapToDouble(Double::doubleValue)
-                .findFirst();
         return new HighlightAt(
                 new Mirrors(stage.shot(), thing),
                 new Reflected.OfLamp(stage.shot(), lamp),
-                new HighlightAt.Wished(si(keys, "from_left", 0), wide, si(keys, "within", WITHIN_SHARE)),
+                new HighlightAt.Wished(
+                        si(keys, "from_left", 0), findSi(keys, "wide"), si(keys, "within", WITHIN_SHARE)),
                 stage.findTank());
+    }
+
+    static Reading edges(WantLine line, Stage stage) {
+        Written keys = line.written();
+        Optional<RimField.Rims> rims =
+                keys.findWord("rims").map(word -> word.equals("dark") ? RimField.Rims.DARK : RimField.Rims.BRIGHT);
+        if (rims.isEmpty()) {
+            return new Reading.Missing("Say which rims are wanted: rims: dark, or rims: bright.");
+        }
+        if (keys.has("at") && keys.has("part")) {
+            return new Reading.Missing("Two heights are given: write at or part.");
+        }
+        ClearGlass.Height height = keys.findQuantity("at")
+                .<ClearGlass.Height>map(at -> new ClearGlass.Height.At(at.si()))
+                .orElseGet(() -> new ClearGlass.Height.Of(findPart(keys).orElse(Spots.Part.MIDDLE)));
+        return new Reading.Of(new Edges(
+                new ClearGlass(
+                        stage.shot(),
+                        stage.thingIndex(line.subjects().getFirst().name()),
+                        height,
+                        stage.findTank()),
+                new Edges.Wished(rims.get(), si(keys, "wide", WIDE_SHARE), findSi(keys, "within"))));
+    }
+
+    private static OptionalDouble findSi(Written keys, String key) {
+        return keys.findQuantity(key).map(Quantity::si).stream()
+                .mapToDouble(Double::doubleValue)
+                .findFirst();
     }
 
     static Reading noHighlight(WantLine line, Stage stage) {

@@ -23,6 +23,7 @@ import plumeline.plan.Placed;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
+import plumeline.sight.Uncovered;
 import plumeline.stage.Beam;
 import plumeline.stage.Scene;
 import plumeline.stage.TankWalls;
@@ -342,6 +343,36 @@ public final class Lighting {
         return !(shine instanceof Shine.Face(var emitter, var _, var _, var _))
                 || emitter instanceof Tube
                 || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
+    }
+
+    /// Tells whether nothing opaque stands between two places: no thing, no other lamp's housing, no lens.
+    ///
+    /// @param from one place, m, in no opaque thing
+    /// @param to the other, m, likewise
+    /// @param lamp whose face is looked at: its own housing hides nothing of that
+    /// @return whether one is seen from the other
+    boolean isFree(Vec from, Vec to, int lamp) {
+        if (from.distanceMetres(to) <= ON_METRES) {
+            return true;
+        }
+        for (Hider hider : hiders) {
+            if (hider.thing != ofLamp(lamp)
+                    && isNear(hider, from, to)
+                    && hider.hulls.stream()
+                            .map(List::of)
+                            .anyMatch(hull ->
+                                    Uncovered.isCovered(from, to, hull) && Uncovered.isCovered(to, from, hull))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isNear(Hider hider, Vec from, Vec to) {
+        Vec way = to.minus(from);
+        double square = way.dot(way);
+        double on = square > 0 ? Math.clamp(hider.middle.minus(from).dot(way) / square, 0, 1) : 0;
+        return from.plus(way.times(on)).distanceMetres(hider.middle) < hider.ballMetres;
     }
 
     /// Tells whether light of any lamp comes to a place outside a tank through its glass or water, or may do so.

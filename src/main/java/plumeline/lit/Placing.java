@@ -7,12 +7,14 @@ import plumeline.light.Emitter;
 import plumeline.mirror.Spot;
 import plumeline.mirror.Stripe;
 import plumeline.plan.WantLine;
+import plumeline.rim.Passage;
 import plumeline.roots.Roots;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
 /// Where a lamp goes so that its mirror image stands where a `highlight` wants it: along the way on which sight goes on
-/// from there, so far off that it is as wide as wanted.
+/// from there, so far off that it is as wide as wanted. And where one goes for `edges`: behind the glass where its
+/// middle sees, so far off that the rims just see past it, or where a rim sees.
 public final class Placing {
     private static final double NEAREST_METRES = 0.1;
     private static final double FARTHEST_METRES = 3;
@@ -44,6 +46,52 @@ public final class Placing {
         double far = Roots.end(
                 metres -> wide(want, height, there.apply(at.apply(metres))) > wanted, NEAREST_METRES, FARTHEST_METRES);
         return Optional.of(at.apply(far));
+    }
+
+    /// Finds a lamp's place for rims: for dark ones that of a lamp behind the glass, for bright ones that of a lamp
+    /// which one rim sees.
+    ///
+    /// @param line the want, an `edges`
+    /// @param stage the shot
+    /// @param count how many lamps have their places already: the first has the left rim, the next the right one
+    /// @param there gives the shot, at the want's instant, with the lamp's middle at a place
+    /// @return the lamp's middle, m; empty where nothing is known, or a lamp more is of no use
+    public static Optional<Vec> findForRims(WantLine line, Stage stage, int count, Function<Vec, Scene> there) {
+        if (!(LightMeasures.edges(line, stage) instanceof LightMeasures.Reading.Of(Edges want))) {
+            return Optional.empty();
+        }
+        boolean isDark = want.wished().rims() == RimField.Rims.DARK;
+        if (count > (isDark ? 0 : 1)) {
+            return Optional.empty();
+        }
+        double inside = RimField.GRAZING_SHARE + want.wished().wide() / 2;
+        double share = isDark ? 0.5 : count == 0 ? inside : 1 - inside;
+        return want.glass()
+                .findView(
+                        lit(stage, there.apply(new Vec(0, 0, -FARTHEST_METRES))),
+                        want.glass().wall())
+                .flatMap(view -> view.follow(share) instanceof Passage.Out out ? Optional.of(out) : Optional.empty())
+                .map(out -> {
+                    Function<Double, Vec> at =
+                            metres -> out.place().plus(out.direction().times(metres));
+                    double far = isDark
+                            ? Roots.end(
+                                    metres -> rims(want, lit(stage, there.apply(at.apply(metres)))) < 0,
+                                    NEAREST_METRES,
+                                    FARTHEST_METRES)
+                            : USUAL_METRES;
+                    return at.apply(far);
+                });
+    }
+
+    /// The narrower rim's width over what is wanted, whatever the middle.
+    private static double rims(Edges want, Instant now) {
+        double[] parts = want.parts(now);
+        return Math.min(parts[0], parts[1]);
+    }
+
+    private static Instant lit(Stage stage, Scene scene) {
+        return new Instant(scene, () -> new Lighting(stage.shot(), scene, stage.findTank()));
     }
 
     private static double wide(HighlightAt want, double height, Scene scene) {

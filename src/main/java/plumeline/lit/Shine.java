@@ -124,6 +124,27 @@ public sealed interface Shine {
             return all;
         }
 
+        /// Tells whether it is looked at in its dark window.
+        ///
+        /// @param from from where, m
+        /// @param to a place of it, m
+        /// @return true there
+        boolean isHole(Vec from, Vec to) {
+            return hole.isPresent() && Uncovered.isCovered(from, to, List.of(hole.get()));
+        }
+
+        /// Gives it evenly as bright as its mean is as seen from a place.
+        ///
+        /// @param from the place, m
+        /// @return the face
+        Emitter asSeen(Vec from) {
+            List<Vec> outline = emitter.outline(from);
+            return glow == Glow.EVEN || outline.isEmpty()
+                    ? emitter
+                    : emitter.withLuminance(emitter.luminance()
+                            * mean(outline, new Patch(from, emitter.middle().minus(from).unit())));
+        }
+
         private double mean(List<Vec> piece, Patch patch) {
             return glow == Glow.EVEN ? 1 : SkyMean.of(piece, patch, way -> share(patch.place(), way));
         }

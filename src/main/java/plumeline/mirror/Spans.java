@@ -10,7 +10,7 @@ import plumeline.roots.Roots;
 
 /// Where a function of one number is over 0, as stretches. It is looked at in even steps, and finer where it turns back
 /// before 0 between them, so that a stretch thinner than a step is found where the function falls off beside it.
-final class Spans {
+public final class Spans {
     private static final int FINER = 40;
 
     /// Between two steps a function comes back by no more than so many times what it changes from step to step.
@@ -24,8 +24,11 @@ final class Spans {
     ///
     /// @param from where it begins
     /// @param to where it ends, not below
-    record Span(double from, double to) {
-        double middle() {
+    public record Span(double from, double to) {
+        /// Gives its middle.
+        ///
+        /// @return halfway
+        public double middle() {
             return (from + to) / 2;
         }
 
@@ -34,7 +37,14 @@ final class Spans {
         }
     }
 
-    static List<Span> over(DoubleUnaryOperator function, double from, double to, int steps) {
+    /// Finds where a function is over 0.
+    ///
+    /// @param function continuous where it may turn back between two steps
+    /// @param from where to look from
+    /// @param to where to look to, not below
+    /// @param steps even steps to look in
+    /// @return the stretches, in order
+    public static List<Span> over(DoubleUnaryOperator function, double from, double to, int steps) {
         double[] at = new double[steps + 1];
         double[] value = new double[steps + 1];
         TreeMap<Double, Boolean> known = new TreeMap<>();

@@ -11,10 +11,16 @@ import plumeline.light.Tube;
 /// @param margin > 0 where it meets what shines, falling off beside it: about the angle between the way and the nearest
 /// edge, rad; minus endless where it never comes there
 /// @param onMetres how far it goes until then, m
-record Target(double margin, double onMetres) {
+public record Target(double margin, double onMetres) {
     private static final Target MISSED = new Target(Double.NEGATIVE_INFINITY, 0);
 
-    static Target of(Emitter emitter, Vec from, Vec toward) {
+    /// Follows a way of sight to something that shines.
+    ///
+    /// @param emitter what shines
+    /// @param from where the way begins, m
+    /// @param toward where it goes, of length 1
+    /// @return how it goes with it
+    public static Target of(Emitter emitter, Vec from, Vec toward) {
         return switch (emitter) {
             case Panel panel -> of(panel, from, toward);
             case Disc disc -> of(disc, from, toward);

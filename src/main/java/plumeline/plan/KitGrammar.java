@@ -81,7 +81,9 @@ final class KitGrammar {
                 may("volume", "volume of the contents", from0(Kind.VOLUME))
                         .hint("what its label says, or pour it into a weighed jug", ""),
                 may("density", "density of the contents", over(Kind.DENSITY))
-                        .hint("the grams that 100 ml of it weigh, over 100: 1.04 g/ml", ""));
+                        .hint("the grams that 100 ml of it weigh, over 100: 1.04 g/ml", ""),
+                may("index", "refractive index of the contents", index())
+                        .hint("water 1.333, spirits 1.36, oil 1.47", ""));
         return List.of(
                 may(
                         "profile",
@@ -125,7 +127,15 @@ final class KitGrammar {
                 may("air", "the air inside", from0(Kind.VOLUME))
                         .hint("the water that fills its headspace up, from a weighed jug: 1 g is 1 ml", ""),
                 may("closed", "whether it is sealed", yesNo()),
-                may("wall", "the wall's substance", Keys.of(may("density", "its density", over(Kind.DENSITY)))),
+                may(
+                        "wall",
+                        "the wall",
+                        Keys.of(
+                                may("density", "its substance's density", over(Kind.DENSITY)),
+                                may("thickness", "how thick it is", over(Kind.LENGTH))
+                                        .hint("what a calliper reads at its mouth", ""),
+                                may("index", "its refractive index", index())
+                                        .hint("glass 1.52, crystal 1.55, acrylic 1.49", ""))),
                 may("temperature", "how cold or warm it is", any(Kind.TEMPERATURE)),
                 may(
                         "surface",
@@ -135,6 +145,10 @@ final class KitGrammar {
                                 Keys.of(
                                         must("advancing", "advancing contact angle", over(Kind.ANGLE)),
                                         must("receding", "receding contact angle", from0(Kind.ANGLE))))));
+    }
+
+    private static Shape index() {
+        return new Shape.Amount(Kind.NUMBER, Range.between("1", "3"), Shape.Mark.FIXED);
     }
 
     private static Shape base() {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import plumeline.quantity.Kind;
 import plumeline.text.Nearest;
+import plumeline.text.Range;
 import plumeline.text.Shape;
 
 /// The want words as data: what each is about, and its further keys. A new want is a line here.
@@ -253,7 +254,18 @@ final class WantGrammar {
                 Subject.LIGHT_OR_CAMERA,
                 "its mirror image isn't seen",
                 may("upon", "the thing", names("a placed thing")));
-        add("edges", Subject.THING, "the rims of clear glass", may("rims", "which rims", word("dark", "bright")));
+        add(
+                "edges",
+                Subject.THING,
+                "the rims of clear glass",
+                may("rims", "which rims", word("dark", "bright")),
+                may(
+                        "wide",
+                        "how wide each is, of the outline's width",
+                        new Shape.Amount(Kind.SHARE, Range.above("0 %", "45 %"), Shape.Mark.FIXED)),
+                within(Kind.SHARE),
+                part(),
+                may("at", "at which height above its base", over(Kind.LENGTH)));
         add("even", Subject.THING_OR_CARD, "the light on it is even", within(Kind.STOPS));
         add(
                 "ratio",

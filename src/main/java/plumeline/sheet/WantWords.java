@@ -34,6 +34,7 @@ final class WantWords {
             case "rises" -> "it comes up too late";
             case "falls_through" -> "it is seen too briefly";
             case "same_size" -> "the two shots don't match in size";
+            case "edges" -> "the glass's rims don't stand out";
             default -> "a want fails";
         };
     }
@@ -85,8 +86,8 @@ final class WantWords {
                 "Shoot one test take and count frames.";
             case "see_through" -> "Look along the water at a white card behind it, beside last take's still.";
             case "lit", "even", "ratio", "dark", "steady_light" -> "Meter at the thing at the taking rate and shutter.";
-            case "highlight", "no_highlight", "edges", "no_shadow" ->
-                "Eye at the lens: look where it lies on the thing.";
+            case "edges" -> "Eye at the lens, room dark: look at both rims, and shoot a still to count their width.";
+            case "highlight", "no_highlight", "no_shadow" -> "Eye at the lens: look where it lies on the thing.";
             case "registers", "holds_still", "matched" ->
                 "Lay first, middle and last frames of both passes over each other.";
             case "readable" -> "Read it aloud off the monitor while the move runs.";

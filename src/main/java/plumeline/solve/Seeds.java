@@ -10,6 +10,7 @@ import plumeline.lit.Placing;
 import plumeline.optics.Optics;
 import plumeline.plan.Mark;
 import plumeline.plan.Named;
+import plumeline.plan.PlacedLight;
 import plumeline.plan.WantLine;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
@@ -18,7 +19,7 @@ import plumeline.stage.StagedMark;
 
 /// Closed-form starts for the search: a camera at the distance that fills the picture as wanted, hidden things in file
 /// along the sight line, shown things in a row from left to right, a focus on the thing that shall be sharp, a lamp
-/// where its mirror image is wanted; all in the order written.
+/// where its mirror image or a glass's rim wants it; all in the order written.
 final class Seeds {
     /// Spacings tried for things in file, in widths of the wider of both.
     private static final double[] SPACINGS = {1.2, 2, 3.5, 6, 11};
@@ -60,6 +61,7 @@ final class Seeds {
             wants.stream().filter(want -> want.word().equals("hidden")).forEach(want -> file(start, want, spacing));
             wants.stream().filter(want -> want.word().equals("sharp")).forEach(want -> focus(start, want));
             wants.stream().filter(want -> want.word().equals("highlight")).forEach(want -> light(start, want));
+            wants.stream().filter(want -> want.word().equals("edges")).forEach(want -> rims(start, want, wants));
             starts.add(start);
         }
         return starts;
@@ -185,6 +187,24 @@ final class Seeds {
                     return stage.scene(start, stage.frameOf(want.when()));
                 })
                 .ifPresent(place -> stand(start, lamp, place));
+    }
+
+    /// Lamps that nothing is to be mirrored of, where a clear thing's rims want them.
+    private void rims(double[] start, WantLine want, List<WantLine> wants) {
+        int count = 0;
+        for (PlacedLight light : stage.shot().lights()) {
+            String lamp = light.name();
+            boolean isMirrored = wants.stream()
+                    .anyMatch(other -> other.word().equals("highlight")
+                            && other.subjects().getFirst().name().equals(lamp));
+            if (!isMirrored && (free.containsKey(lamp + ".x") || free.containsKey(lamp + ".y"))) {
+                Placing.findForRims(want, stage, count++, place -> {
+                            stand(start, lamp, place);
+                            return stage.scene(start, stage.frameOf(want.when()));
+                        })
+                        .ifPresent(place -> stand(start, lamp, place));
+            }
+        }
     }
 
     private void stand(double[] start, String name, Vec place) {

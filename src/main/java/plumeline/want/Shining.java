@@ -1,13 +1,16 @@
 package plumeline.want;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import plumeline.lit.Instant;
 import plumeline.lit.LightMeasures;
 import plumeline.lit.Measure;
 import plumeline.plan.Mark;
+import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
@@ -17,8 +20,9 @@ import plumeline.stage.Stage;
 
 /// A want on light: what is measured at each instant that counts, and the worst of it.
 ///
-/// A lamp whose place is free is put where its highlight is wanted only if it is off the picture then and in nothing
-/// else: parts of those wants stand beside its own, and are none of its margin.
+/// A lamp whose place is free is put where its highlight, or a glass's bright rim, is wanted only if it is off the
+/// picture then and in nothing else: parts of those wants stand beside its own, and are none of its margin. One that
+/// makes rims dark is in nothing else.
 ///
 /// @param line as written
 /// @param measure what is measured at an instant
@@ -38,21 +42,48 @@ record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit pape
         };
     }
 
+    /// The lamps that are put where this want has them.
+    private static List<Integer> placed(WantLine line, Stage stage) {
+        return IntStream.range(0, stage.shot().lights().size())
+                .filter(lamp ->
+                        isOf(line, stage.shot().lights().get(lamp), stage.shot().wants()))
+                .boxed()
+                .toList();
+    }
+
+    private static boolean isOf(WantLine line, PlacedLight light, List<WantLine> wants) {
+        boolean isFree = light.at().marks().stream().anyMatch(Mark::isFree);
+        return switch (line.word()) {
+            case "highlight" -> isFree && line.subjects().getFirst().name().equals(light.name());
+            case "edges" -> isFree && wants.stream().noneMatch(other -> isMirrored(other, light));
+            default -> false;
+        };
+    }
+
+    private static boolean isMirrored(WantLine other, PlacedLight light) {
+        return other.word().equals("highlight")
+                && other.subjects().getFirst().name().equals(light.name());
+    }
+
+    /// A lamp behind glass whose rims shall be dark is in the picture.
+    private static boolean isOff(WantLine line) {
+        return !line.written().findWord("rims").filter("dark"::equals).isPresent();
+    }
+
     private static List<Want> beside(WantLine line, Plan plan, Stage stage) {
-        int lamp = stage.lampIndex(line.subjects().getFirst().name());
-        boolean isPlaced = line.word().equals("highlight")
-                && lamp >= 0
-                && stage.shot().lights().get(lamp).at().marks().stream().anyMatch(Mark::isFree);
-        return isPlaced
-                ? List.of(
-                        new Clear(
-                                line,
-                                List.of(new Air.Standing.Lamp(lamp)),
-                                0,
-                                stage.shot().camera().lens().barrel(),
-                                plan.film().papersOrDefault()),
-                        new OffPicture(line, List.of(), List.of(lamp)))
-                : List.of();
+        List<Want> beside = new ArrayList<>();
+        for (int lamp : placed(line, stage)) {
+            beside.add(new Clear(
+                    line,
+                    List.of(new Air.Standing.Lamp(lamp)),
+                    0,
+                    stage.shot().camera().lens().barrel(),
+                    plan.film().papersOrDefault()));
+            if (isOff(line)) {
+                beside.add(new OffPicture(line, List.of(), List.of(lamp)));
+            }
+        }
+        return beside;
     }
 
     @Override
@@ -123,12 +154,15 @@ record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit pape
                 || !moments.stage().isMoving()) {
             return Optional.empty();
         }
-        int lamp = moments.stage().lampIndex(line.subjects().getFirst().name());
-        OffPicture off = new OffPicture(always(line), List.of(), List.of(lamp));
-        return off.margin(off.parts(moments)) < 0
-                ? Optional.of(line.subjects().getFirst().name()
+        return placed(line, moments.stage()).stream()
+                .filter(lamp -> isOff(line))
+                .filter(lamp -> {
+                    OffPicture off = new OffPicture(always(line), List.of(), List.of(lamp));
+                    return off.margin(off.parts(moments)) < 0;
+                })
+                .map(lamp -> moments.stage().shot().lights().get(lamp).name()
                         + " comes into the picture in the course of the shot: want off_picture of it too.")
-                : Optional.empty();
+                .findFirst();
     }
 
     private static WantLine always(WantLine line) {

@@ -43,7 +43,7 @@ final class SentencesTest {
                 "{inside: wide, of: side} | HOLDS"
                         + " | Inside; side is 14.5 % of the camera picture's height from wide's lower side.",
                 "{stays_under: hero} | UNKNOWN | The shot has no tank.",
-                "{edges: hero} | UNKNOWN | not computed yet"
+                "{holds_still: hero, under: 1 px} | UNKNOWN | not computed yet"
             })
     void row_saysWhichThingAndWhichSide(String want, Verdict verdict, String sentence) {
         check(answer(ROW, want), verdict, sentence);

@@ -23,6 +23,7 @@ final class Rooms {
             "optics: geom ranges",
             "light: geom optics time ranges roots",
             "mirror: light",
+            "rim: mirror",
             "time: quantity",
             "motion: geom time",
             "water: geom ranges roots",
@@ -34,7 +35,7 @@ final class Rooms {
             "take: quantity",
             "lesson: plan take optics light motion time water ink fall sound",
             "timeline: plan time motion sound",
-            "stage: plan lesson sight optics light mirror motion time water ink fall sound",
+            "stage: plan lesson sight optics light mirror rim motion time water ink fall sound",
             "plume: stage flow",
             "wet: stage",
             "lit: stage",
@@ -50,7 +51,8 @@ final class Rooms {
 
     /// Pure functions of numbers.
     static final Set<String> PHYSICS = Set.of(
-            "optics", "light", "mirror", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom", "sight");
+            "optics", "light", "mirror", "rim", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom",
+            "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();

@@ -28,7 +28,11 @@ final class LightFuzzTest {
             "highlight: fill, upon: b, from_left: 95 %",
             "no_highlight: camera",
             "no_highlight: crew, upon: a",
-            "no_highlight: fill");
+            "no_highlight: fill",
+            "edges: a, rims: dark",
+            "edges: b, rims: dark, part: base",
+            "edges: b, rims: bright, wide: 2 %, within: 1 %",
+            "edges: b, rims: bright, at: 60 mm");
 
     private final Random random = new Random(20261130);
 

@@ -203,7 +203,7 @@ final class TableWantsTest {
 
     @Test
     void notComputed_saysSo() {
-        Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{edges: hero}]");
+        Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{holds_still: hero, under: 1 px}]");
         assertThat(Wanted.want(plan).findUnknown()).contains("not computed yet");
     }
 }
