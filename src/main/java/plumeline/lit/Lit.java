@@ -1,11 +1,8 @@
 package plumeline.lit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import plumeline.light.Exposure;
-import plumeline.plan.Camera;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Spread;
@@ -101,36 +98,24 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
                 : Optional.empty();
     }
 
-    /// Another sensitivity or shutter, each where it closes the gap by itself.
     @Override
-    public List<String> listAttempts(Instant now) {
-        if (!(wanted instanceof Wanted.Within)) {
-            return List.of();
-        }
+    public Optional<Change> findChange(Instant now) {
         double over = over(now, now.lighting().light(on.patch(now, part)).lux());
-        List<String> attempts = new ArrayList<>();
-        Camera camera = on.shot().camera();
-        OptionalDouble iso = camera.findIso();
-        OptionalDouble highest = camera.body().written().findNumber("iso.highest");
-        if (iso.isPresent() && Math.abs(over) < Amounts.MOST_STOPS) {
-            double asked = iso.getAsDouble() * Math.pow(2, -over);
-            if (over > 0 || highest.isEmpty() || asked <= highest.getAsDouble()) {
-                attempts.add("camera.iso at " + Print.number(rounded(asked), 0) + " instead of "
-                        + Print.number(iso.getAsDouble(), 0) + "."
-                        + (over > 0 ? "" : " More noise comes with it."));
-            }
-        }
-        if (over < 0 && over > -Amounts.MOST_STOPS) {
-            attempts.add("Lamps " + Amounts.stops(over) + " brighter together: nearer by a factor of "
-                    + Print.number(Math.pow(2, over / 2), 2) + ", or more of them.");
-        }
-        return attempts;
+        return Optional.of(
+                switch (wanted) {
+                    case Wanted.Within(double stops) -> new Change(-stops - over, stops - over);
+                    case Wanted.Under(double stops) -> new Change(Double.NEGATIVE_INFINITY, -stops - over);
+                });
     }
 
-    /// To two figures, as sensitivities are set.
-    private static double rounded(double iso) {
-        double step = Math.pow(10, Math.floor(Math.log10(iso)) - 1);
-        return Math.round(iso / step) * step;
+    /// What lamps would have to do.
+    @Override
+    public List<String> listAttempts(Instant now) {
+        double over = over(now, now.lighting().light(on.patch(now, part)).lux());
+        return wanted instanceof Wanted.Within && over < 0 && over > -Amounts.MOST_STOPS
+                ? List.of("Lamps " + Amounts.stops(over) + " brighter together: nearer by a factor of "
+                        + Print.number(Math.pow(2, over / 2), 2) + ", or more of them.")
+                : List.of();
     }
 
     @Override

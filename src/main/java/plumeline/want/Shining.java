@@ -152,6 +152,13 @@ record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit pape
     }
 
     @Override
+    public Optional<Measure.Change> findChange(Moments moments) {
+        return moments.during(line.when()).stream()
+                .flatMap(scene -> measure.findChange(moments.lit(scene)).stream())
+                .reduce(Measure.Change::and);
+    }
+
+    @Override
     public List<Relaxed> listRelaxed(double lack, Moments moments) {
         return measure
                 .findEasier(lack)
