@@ -1,5 +1,6 @@
 package plumeline.lit;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plumeline.light.Exposure;
@@ -10,7 +11,8 @@ import plumeline.quantity.Spread;
 /// The light on a part of a thing is right for the camera's setting, or so much less.
 ///
 /// Margin in stops: the tolerance less how far the light is from what the setting needs; for a dark thing how much
-/// less light there is, less how much less is wanted.
+/// less light there is, less how much less is wanted. Where it is written what the body holds and how the part
+/// reflects, what is left to clipping and to noise are parts too.
 ///
 /// @param on the thing
 /// @param part which part of it
@@ -54,9 +56,20 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
 
     @Override
     public double[] parts(Instant now) {
-        return new double[] {
-            margin(over(now, now.lighting().light(on.patch(now, part)).lux()))
-        };
+        return parts(over(now, now.lighting().light(on.patch(now, part)).lux()));
+    }
+
+    private double[] parts(double over) {
+        double[] own = {margin(over)};
+        double[] room = findTones().map(tones -> tones.roomStops(over)).orElse(new double[0]);
+        double[] all = Arrays.copyOf(own, own.length + room.length);
+        System.arraycopy(room, 0, all, own.length, room.length);
+        return all;
+    }
+
+    /// What is dark on purpose may drown.
+    private Optional<Tones> findTones() {
+        return wanted instanceof Wanted.Within ? Tones.find(on, part) : Optional.empty();
     }
 
     @Override
@@ -83,6 +96,14 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
                 + asked;
     }
 
+    @Override
+    public Optional<String> findCaution(Instant now) {
+        double lux = now.lighting().light(on.patch(now, part)).lux();
+        return findTones()
+                .filter(_ -> lux > 0)
+                .flatMap(tones -> tones.findSentence(on.name() + "'s " + part.word(), over(now, lux)));
+    }
+
     private static String either(double stops) {
         return Amounts.stops(stops) + " either way";
     }
@@ -91,11 +112,26 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
     public Optional<String> findTight(Instant now) {
         Lighting.Light light = now.lighting().light(on.patch(now, part));
         double half = Spread.EIGHTY_OVER_NINETY_FIVE * light.halfShare();
-        boolean mayFail = margin(over(now, light.lux() * (1 + half))) < 0
-                || margin(over(now, light.lux() * Math.max(0, 1 - half))) < 0;
-        return mayFail
-                ? Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.")
+        if (mayFail(over(now, light.lux() * (1 + half))) || mayFail(over(now, light.lux() * Math.max(0, 1 - half)))) {
+            return Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.");
+        }
+        double over = over(now, light.lux());
+        double spread = Spread.EIGHTY_OVER_NINETY_FIVE
+                * findTones().map(Tones::spreadStops).orElse(0.0);
+        return isEdge(over + spread) || isEdge(over - spread)
+                ? Optional.of("How it reflects isn't known so closely: try it before the camera.")
                 : Optional.empty();
+    }
+
+    private boolean mayFail(double over) {
+        return Arrays.stream(parts(over)).min().orElse(0) < 0;
+    }
+
+    /// Whether it would clip or drown, were it to land so.
+    private boolean isEdge(double over) {
+        return findTones()
+                .map(tones -> Arrays.stream(tones.roomStops(over)).min().orElse(0) < 0)
+                .orElse(false);
     }
 
     @Override
@@ -103,7 +139,13 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
         double over = over(now, now.lighting().light(on.patch(now, part)).lux());
         return Optional.of(
                 switch (wanted) {
-                    case Wanted.Within(double stops) -> new Change(-stops - over, stops - over);
+                    case Wanted.Within(double stops) -> {
+                        double[] room = findTones()
+                                .map(tones -> tones.roomStops(over))
+                                .filter(rooms -> rooms.length > 0)
+                                .orElse(new double[] {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY});
+                        yield new Change(Math.max(-stops - over, -room[1]), Math.min(stops - over, room[0]));
+                    }
                     case Wanted.Under(double stops) -> new Change(Double.NEGATIVE_INFINITY, -stops - over);
                 });
     }

@@ -42,6 +42,14 @@ public interface Measure {
         return Optional.empty();
     }
 
+    /// Finds what a crew would want to know beside its margin.
+    ///
+    /// @param now the instant at which it stands worst
+    /// @return a sentence
+    default Optional<String> findCaution(Instant now) {
+        return Optional.empty();
+    }
+
     /// Lists what helps beside marks, each tried.
     ///
     /// @param now the instant at which it stands worst
