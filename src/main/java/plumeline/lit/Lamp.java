@@ -67,14 +67,20 @@ public sealed interface Lamp {
         if (gives.isEmpty()) {
             return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
         }
-        double half = gives.get().hasSpread() || gives.get().origin() == Origin.MEASURED
-                ? gives.get().halfWidthSi() / gives.get().si()
-                : TYPICAL_SHARE;
+        Optional<Quantity> output = placed.written().findQuantity("output");
+        double half =
+                output.isPresent() ? output.get().halfWidthSi() / output.get().si() : halfShare(gives.get());
         return new Known(
                 placed.name(),
                 shine(placed, gives.get(), beam),
                 half,
                 placed.written().has("hue") ? Colour.HUED : Colour.WHITE);
+    }
+
+    private static double halfShare(Quantity gives) {
+        return gives.hasSpread() || gives.origin() == Origin.MEASURED
+                ? gives.halfWidthSi() / gives.si()
+                : TYPICAL_SHARE;
     }
 
     /// Finds what shines on a lamp as a form, of luminance 1.
@@ -103,9 +109,17 @@ public sealed interface Lamp {
                         beam.aim(), intensity(gives, placed.light().written(), level(placed, beam))));
     }
 
+    /// Gives how much of what the kit says a lamp gives in its shot.
+    ///
+    /// @param placed the lamp as placed
+    /// @return share of one; 1 where it wasn't metered there
+    static double output(PlacedLight placed) {
+        return placed.written().findQuantity("output").map(Quantity::si).orElse(1.0);
+    }
+
     /// The share of what it gives that leaves it: by its level, less what cloth and gel before it take.
     private static double level(PlacedLight placed, Beam beam) {
-        return beam.level() * Math.pow(2, -loss(placed.light().written()) - loss(placed.written()));
+        return output(placed) * beam.level() * Math.pow(2, -loss(placed.light().written()) - loss(placed.written()));
     }
 
     private static double loss(Written written) {

@@ -56,7 +56,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
 
     @Override
     public double[] parts(Instant now) {
-        return parts(over(now, now.lighting().light(on.patch(now, part)).lux()));
+        return parts(over(now, on.light(now, part).lux()));
     }
 
     private double[] parts(double over) {
@@ -84,7 +84,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
     @Override
     public String standing(Instant now) {
         Lighting lighting = now.lighting();
-        Lighting.Light light = lighting.light(on.patch(now, part));
+        Lighting.Light light = on.light(now, part);
         double needed = findSetting(now).orElseThrow().neededLux();
         String lamps = lighting.lamps().size() > 1 ? " (" + Amounts.byLamp(lighting.lamps(), light.lamps()) + ")" : "";
         String asked = switch (wanted) {
@@ -98,7 +98,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
 
     @Override
     public Optional<String> findCaution(Instant now) {
-        double lux = now.lighting().light(on.patch(now, part)).lux();
+        double lux = on.light(now, part).lux();
         return findTones()
                 .filter(_ -> lux > 0)
                 .flatMap(tones -> tones.findSentence(on.name() + "'s " + part.word(), over(now, lux)));
@@ -110,7 +110,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
 
     @Override
     public Optional<String> findTight(Instant now) {
-        Lighting.Light light = now.lighting().light(on.patch(now, part));
+        Lighting.Light light = on.light(now, part);
         double half = Spread.EIGHTY_OVER_NINETY_FIVE * light.halfShare();
         if (mayFail(over(now, light.lux() * (1 + half))) || mayFail(over(now, light.lux() * Math.max(0, 1 - half)))) {
             return Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.");
@@ -136,7 +136,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
 
     @Override
     public Optional<Change> findChange(Instant now) {
-        double over = over(now, now.lighting().light(on.patch(now, part)).lux());
+        double over = over(now, on.light(now, part).lux());
         return Optional.of(
                 switch (wanted) {
                     case Wanted.Within(double stops) -> {
@@ -153,7 +153,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
     /// What lamps would have to do.
     @Override
     public List<String> listAttempts(Instant now) {
-        double over = over(now, now.lighting().light(on.patch(now, part)).lux());
+        double over = over(now, on.light(now, part).lux());
         return wanted instanceof Wanted.Within && over < 0 && over > -Amounts.MOST_STOPS
                 ? List.of("Lamps " + Amounts.stops(over) + " brighter together: nearer by a factor of "
                         + Print.number(Math.pow(2, over / 2), 2) + ", or more of them.")

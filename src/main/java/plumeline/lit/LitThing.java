@@ -28,6 +28,12 @@ record LitThing(Shot shot, int index) {
         return Spots.of(placed(), body(now), part, now.scene().aim().eye());
     }
 
+    /// The light on the middle of a part of it, as computed, or as metered there.
+    Lighting.Light light(Instant now, Spots.Part part) {
+        Lighting lighting = now.lighting();
+        return Readings.over(lighting, shot.lights(), placed(), part, lighting.light(patch(now, part)));
+    }
+
     /// Places all over its label or its side.
     List<Patch> spots(Instant now) {
         return Spots.over(placed(), body(now), now.scene().aim().eye());

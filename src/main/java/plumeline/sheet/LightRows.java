@@ -3,14 +3,17 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plumeline.geom.Body;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
 import plumeline.plan.PlacedLight;
+import plumeline.plan.Written;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.solve.MarkAnswer;
+import plumeline.text.Node;
 
 /// The lamps of a shot: what they are, where they face, at which level and colour.
 final class LightRows {
@@ -37,12 +40,28 @@ final class LightRows {
         quantity(light, "white").ifPresent(white -> words.add("white " + told.quantity(white)));
         quantity(light, "hue").ifPresent(hue -> words.add("hue " + told.quantity(hue) + " (CIE LCh)"));
         kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.spread(gives)));
+        light.written()
+                .findQuantity("output")
+                .ifPresent(output -> words.add("in this shot " + told.spread(output) + " of that" + places(light)));
         kit.written().findQuantity("loss").ifPresent(loss -> words.add("cloth takes " + told.quantity(loss)));
         light.written()
                 .findQuantity("loss")
                 .ifPresent(loss -> words.add("gel or cloth before it takes " + told.quantity(loss)));
         kit.written().findQuantity("power").ifPresent(power -> words.add(told.quantity(power)));
         return String.join("; ", words) + ".";
+    }
+
+    /// Where it was metered, and what it gave there.
+    private String places(PlacedLight light) {
+        return light.written().findNode("readings").orElse(null) instanceof Node.Sequence list
+                ? list.items().stream()
+                        .map(item -> new Written((Node.Mapping) item, item.place()))
+                        .map(reading ->
+                                reading.findQuantity("output").map(told::spread).orElse("") + " on "
+                                        + reading.findWord("thing").orElse("") + "'s "
+                                        + reading.findWord("part").orElse(""))
+                        .collect(Collectors.joining(", ", ": ", ""))
+                : "";
     }
 
     /// What the shot says of a lamp, else what the kit does; a hue in the shot puts the kit's white away.
