@@ -118,7 +118,8 @@ final class LessonOptions {
         if (added.isEmpty()) {
             throw new Refusal(
                     "lesson add was given nothing that was measured",
-                    "Give --front, --width, --lux, --lux-at, --focal, --speed, --reset or --strength: plumeline help lesson");
+                    "Give --front, --width, --lux, --lux-at, --focal, --speed, --reset or --strength:"
+                            + " plumeline help lesson");
         }
         return added;
     }

@@ -14,6 +14,7 @@ import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.Kind;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Reading;
@@ -119,7 +120,7 @@ final class MeteredThing {
                     "in the plan no light of " + String.join(", ", on) + " comes to " + at.thing() + "'s " + at.part(),
                     "See whether it stands and faces there, and at which level.");
         }
-        return new Measured.LuxAt(at, reads, Quantities.get(Math.round(sum * 100) / 100.0 + " lx"), gave);
+        return new Measured.LuxAt(at, reads, Quantities.get(Print.number(sum, 2) + " lx"), gave);
     }
 
     private static void refuseOpen(ShotAnswer answer) throws Refusal {

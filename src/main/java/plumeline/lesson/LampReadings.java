@@ -187,7 +187,8 @@ final class LampReadings {
 
     private static String output(double log, double half) {
         double percent = 100 * Math.exp(log);
-        return String.format(Locale.ROOT, "%.2f %% ± %.1f %% measured", percent, Math.max(0.1, half * percent));
+        return String.format(Locale.ROOT, "%.1f %% ± %.1f %% measured", percent, Math.max(0.1, half * percent))
+                .replace(".0 %", " %");
     }
 
     private static String share(double half) {

@@ -51,17 +51,24 @@ final class LightRows {
         return String.join("; ", words) + ".";
     }
 
-    /// Where it was metered, and what it gave there.
+    /// Where it was metered; where that was at several places, also what it gave at each.
     private String places(PlacedLight light) {
-        return light.written().findNode("readings").orElse(null) instanceof Node.Sequence list
+        List<Written> readings = light.written().findNode("readings").orElse(null) instanceof Node.Sequence list
                 ? list.items().stream()
                         .map(item -> new Written((Node.Mapping) item, item.place()))
-                        .map(reading ->
-                                reading.findQuantity("output").map(told::spread).orElse("") + " on "
-                                        + reading.findWord("thing").orElse("") + "'s "
-                                        + reading.findWord("part").orElse(""))
-                        .collect(Collectors.joining(", ", ": ", ""))
-                : "";
+                        .toList()
+                : List.of();
+        return readings.isEmpty()
+                ? ""
+                : readings.stream()
+                        .map(reading -> (readings.size() > 1
+                                        ? reading.findQuantity("output")
+                                                        .map(told::spread)
+                                                        .orElse("") + " "
+                                        : "")
+                                + "on " + reading.findWord("thing").orElse("") + "'s "
+                                + reading.findWord("part").orElse(""))
+                        .collect(Collectors.joining(", ", ", metered: ", ""));
     }
 
     /// What the shot says of a lamp, else what the kit does; a hue in the shot puts the kit's white away.

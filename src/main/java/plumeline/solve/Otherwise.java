@@ -43,7 +43,7 @@ final class Otherwise {
         this.elsewhere = elsewhere;
         this.judged = judged;
         this.si = si.clone();
-        There here = new There(judged, this.si, judged.parts(si));
+        There here = new There(judged, this.si);
         held = judged.lines().stream().filter(here::holds).map(Judged.Line::id).toList();
     }
 
@@ -70,7 +70,17 @@ final class Otherwise {
     record Key(String path, Node value) {}
 
     /// How a shot is judged then.
-    record There(Judged judged, double[] si, double[] parts) {
+    static final class There {
+        private final Judged judged;
+        private final double[] si;
+        private final double[] parts;
+
+        private There(Judged judged, double[] si) {
+            this.judged = judged;
+            this.si = si.clone();
+            parts = judged.parts(si);
+        }
+
         /// Whether a want is computed, known and holds.
         boolean holds(Judged.Line line) {
             return line.isComputed()
@@ -117,7 +127,7 @@ final class Otherwise {
     }
 
     There here() {
-        return new There(judged, si, judged.parts(si));
+        return new There(judged, si);
     }
 
     /// Judges the shot with other keys, at the instants that stand for the whole.
@@ -128,15 +138,13 @@ final class Otherwise {
         return Plans.with(plan, entries).plan().map(other -> {
             Shot changed = other.findShot(shot.name()).orElseThrow();
             Judged there = Judged.of(other, changed, filmWants, elsewhere);
-            double[] values = values(there);
-            return new There(there, values, there.parts(values));
+            return new There(there, values(there));
         });
     }
 
     /// The same with the instants that are worst.
     private static There finer(There coarse) {
-        Judged fine = coarse.judged.withWorstFrames(coarse.si);
-        return new There(fine, coarse.si, fine.parts(coarse.si));
+        return new There(coarse.judged.withWorstFrames(coarse.si), coarse.si);
     }
 
     /// Marks that say what they said stand where they stand.
@@ -148,8 +156,8 @@ final class Otherwise {
         }
         return there.stage().marks().stream()
                 .mapToDouble(mark -> {
-                    Integer index = before.get(mark.mark().path());
-                    boolean isSame = index != null
+                    int index = before.getOrDefault(mark.mark().path(), -1);
+                    boolean isSame = index >= 0
                             && isSame(mark.mark(), marks.get(index).mark());
                     return isSame ? si[index] : mark.startSi();
                 })
@@ -180,7 +188,7 @@ final class Otherwise {
     }
 
     private static boolean isKept(There there, List<String> ids) {
-        return there.judged().lines().stream()
+        return there.judged.lines().stream()
                 .filter(line -> ids.contains(line.id()))
                 .allMatch(there::holds);
     }

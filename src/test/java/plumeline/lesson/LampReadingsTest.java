@@ -33,7 +33,9 @@ final class LampReadingsTest {
           near:
             camera: {body: main, lens: fifty, at: [0 mm, -50 m, 60 mm], aim: ahead}
             place: {tin: {thing: tin, at: [0 mm, 0 mm]}}
-            lights: {lamp: {light: spot, at: [0 mm, -1030 mm, 60 mm]}, rest: {light: other, at: [0 mm, -1030 mm, 60 mm]}}
+            lights:
+              lamp: {light: spot, at: [0 mm, -1030 mm, 60 mm]}
+              rest: {light: other, at: [0 mm, -1030 mm, 60 mm]}
             passes: {swapped: {lights.lamp.light: other}}
         """;
 
