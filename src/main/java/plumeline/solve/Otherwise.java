@@ -157,8 +157,8 @@ final class Otherwise {
         return there.stage().marks().stream()
                 .mapToDouble(mark -> {
                     int index = before.getOrDefault(mark.mark().path(), -1);
-                    boolean isSame = index >= 0
-                            && isSame(mark.mark(), marks.get(index).mark());
+                    boolean isSame =
+                            index >= 0 && isSame(mark.mark(), marks.get(index).mark());
                     return isSame ? si[index] : mark.startSi();
                 })
                 .toArray();

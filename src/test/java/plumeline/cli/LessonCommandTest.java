@@ -332,7 +332,7 @@ final class LessonCommandTest {
                 .contains("400 lx on hero's label in one with key on, where 500 lx were computed");
         assertThat(Files.readString(lessons)).contains("lamps: {key: {lamp: spot, gives: 2000 cd}}");
         assertThat(answered("lesson add PLAN --lux-at one hero top key 4500 lx"))
-                .contains("Look: 4500 lx is far from the 400 lx that were computed there; is the unit right");
+                .contains("Look: 4500 lx is far from the 399.5 lx that were computed there; is the unit right");
         answered("lesson forget PLAN 2");
         assertThat(refused("lesson add PLAN --lux-at one hero back 400 lx"))
                 .contains("no light of back comes to hero's label");
