@@ -42,8 +42,7 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
         # loss: 1 stops                    # filters, cloth, probe; default 0 stops
         # constant: 340                    # a dome's; default 250, a flat receptor's, as a lux meter has
         # reflectance: 80 %                # of a surface, such as white paper: where it lands over mid grey
-        # latitude: {over: 5 stops, under: 7 stops}   # what the camera holds from mid grey at its base_iso
-        # base_iso: 800                    # default iso
+        # latitude: {over: 5 stops, under: 7 stops, base_iso: 800}   # what the camera holds from mid grey, at its base
         """;
 
     @Override
@@ -86,14 +85,8 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                         Key.optional("constant", "the meter's, in lux", amount(Kind.NUMBER, "200", "600")),
                         Key.optional(
                                 "reflectance", "of a surface that it lights", amount(Kind.SHARE, "0.1 %", "100 %")),
-                        Key.optional("latitude", "what the camera holds, from mid grey at base_iso", latitude()),
-                        Key.optional(
-                                "base_iso",
-                                "the sensitivity for which its latitude is given",
-                                amount(Kind.NUMBER, "1", "1000000")))
-                .with(
-                        new Shape.Rule.ExactlyOne(List.of(List.of("f_number"), List.of("t_number"))),
-                        new Shape.Rule.Needs("base_iso", "latitude"));
+                        Key.optional("latitude", "what the camera holds, from mid grey", latitude()))
+                .with(new Shape.Rule.ExactlyOne(List.of(List.of("f_number"), List.of("t_number"))));
     }
 
     private static Shape latitude() {
@@ -103,7 +96,8 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                 Key.required(
                         "under",
                         "stops under mid grey to where noise hides",
-                        amount(Kind.STOPS, "0 stops", "20 stops")));
+                        amount(Kind.STOPS, "0 stops", "20 stops")),
+                Key.optional("base_iso", "the sensitivity for which that is", amount(Kind.NUMBER, "1", "1000000")));
     }
 
     private static Shape amount(Kind kind, String low, String high) {
@@ -144,7 +138,7 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                 .map(keys -> new Latitude(keys.si("over"), keys.si("under"))
                         .rated(
                                 given.si("iso"),
-                                given.si(
+                                keys.si(
                                         "base_iso",
                                         given.quantity("iso").valueText(),
                                         "the ISO set is the body's base")));

@@ -161,7 +161,7 @@ final class ExposureTest {
         assertThat(number(clips, "to_clipping")).isCloseTo(-0.349, within(0.001));
         assertThat(clips.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(clips.notes().because()).anyMatch(text -> text.endsWith("it clips, by 0.3 stops."));
-        Answer rated = answer("exposure", bright + "latitude: {over: 4 stops, under: 6 stops}\nbase_iso: 100");
+        Answer rated = answer("exposure", bright + "latitude: {over: 4 stops, under: 6 stops, base_iso: 100}");
         assertThat(number(rated, "to_clipping")).isCloseTo(1.651, within(0.001));
         assertThat(number(rated, "to_noise")).isCloseTo(8.349, within(0.001));
         assertThat(rated.verdict()).isEqualTo(Verdict.HOLDS);
