@@ -27,7 +27,7 @@ import plumeline.plume.Viewing;
 /// @param stop what ends it before
 record InkWork(
         InkTries tries,
-        InkOptions options,
+        InkCommand.Options options,
         InkMemory memory,
         Viewing viewing,
         InkFolder folder,

@@ -36,6 +36,7 @@ final class LessonCommand implements Command {
                                 + " --front \"0.40 s ± 0.02 s at 70 mm ± 3 mm\"",
                         "lesson add film.yaml --lux key 1450 lx at 1 m --focal fifty 48.6 mm --speed slider 74 mm/s"
                                 + " --reset plume 32 min",
+                        "lesson add film.yaml --lux-at reveal first label key 2300 lx",
                         "lesson list film.yaml",
                         "lesson forget film.yaml 2"));
     }
@@ -104,7 +105,7 @@ final class LessonCommand implements Command {
             return tell(planned.problems(), console);
         }
         String today = LocalDate.now(ZoneId.systemDefault()).toString();
-        List<Lesson> added = new LessonOptions(plan, before, given, today).list();
+        List<Lesson> added = new LessonOptions(plan, planned.plan().get(), before, given, today).list();
         Lessons after = before;
         for (Lesson lesson : added) {
             refuseProblems(Lessons.listProblems(lesson), given);
@@ -127,6 +128,9 @@ final class LessonCommand implements Command {
                             .append(number)
                             .append('\n'));
         }
+        after.listLooks(plan).stream()
+                .filter(look -> !before.listLooks(plan).contains(look))
+                .forEach(look -> looks.append(look).append('\n'));
         console.answer(text.added(before.list().size()) + looks);
         return Outcome.ANSWERED;
     }
@@ -155,7 +159,9 @@ final class LessonCommand implements Command {
             console.answer(LessonText.numbered(lessons));
             return tell(measured.problems(), console);
         }
-        console.answer(new LessonText(measured.plan().get(), lessons).listed());
+        StringBuilder looks = new StringBuilder();
+        lessons.listLooks(plan).forEach(look -> looks.append(look).append('\n'));
+        console.answer(new LessonText(measured.plan().get(), lessons).listed() + looks);
         return Outcome.ANSWERED;
     }
 

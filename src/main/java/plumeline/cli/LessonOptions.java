@@ -46,6 +46,10 @@ final class LessonOptions {
 
     static final List<Usage.Option> OF_THE_KIT = List.of(
             worded("--lux", "LIGHT LUX at DISTANCE", "What a lamp gives at full level."),
+            worded(
+                    "--lux-at",
+                    "SHOT THING [PART] LIGHT LUX",
+                    "What a meter shows on a thing, that light alone on, or all."),
             worded("--focal", "LENS LENGTH", "A lens's true focal length."),
             worded("--speed", "MACHINE SPEED", "A machine's true top speed."),
             worded("--reset", "SHOT TIME", "How long setting up again takes."),
@@ -64,13 +68,15 @@ final class LessonOptions {
             "--rate", Map.entry("rate", Kind.RATE));
 
     private final Plan plan;
+    private final Plan planned;
     private final Lessons lessons;
     private final Arguments given;
     private final String today;
     private final List<Lesson> added = new ArrayList<>();
 
-    LessonOptions(Plan plan, Lessons lessons, Arguments given, String today) {
+    LessonOptions(Plan plan, Plan planned, Lessons lessons, Arguments given, String today) {
         this.plan = plan;
+        this.planned = planned;
         this.lessons = lessons;
         this.given = given;
         this.today = today;
@@ -86,6 +92,9 @@ final class LessonOptions {
         for (String words : given.listValues("--lux")) {
             Named named = named("--lux", words, Kind.ILLUMINANCE);
             add(new Measured.Lux(lamp(named.name()), named.quantity()));
+        }
+        for (String words : given.listValues("--lux-at")) {
+            add(new MeteredThing(planned, words).read());
         }
         for (String words : given.listValues("--focal")) {
             Named named = named("--focal", words, Kind.LENGTH);
@@ -109,7 +118,8 @@ final class LessonOptions {
         if (added.isEmpty()) {
             throw new Refusal(
                     "lesson add was given nothing that was measured",
-                    "Give --front, --width, --lux, --focal, --speed, --reset or --strength: plumeline help lesson");
+                    "Give --front, --width, --lux, --lux-at, --focal, --speed, --reset or --strength:"
+                            + " plumeline help lesson");
         }
         return added;
     }
@@ -308,11 +318,11 @@ final class LessonOptions {
         return text.matches("-?[0-9]+([.][0-9]+)?") && !unit.isEmpty() ? text + " " + unit : kind.example();
     }
 
-    private static <T> List<String> names(List<T> all, Function<T, String> name) {
+    static <T> List<String> names(List<T> all, Function<T, String> name) {
         return all.stream().map(name).toList();
     }
 
-    private static String check(String what, String name, List<String> known) throws Refusal {
+    static String check(String what, String name, List<String> known) throws Refusal {
         if (!known.contains(name)) {
             throw new Refusal(
                     name + " is not the name of " + what + "; there "

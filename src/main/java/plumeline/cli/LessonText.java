@@ -56,6 +56,7 @@ final class LessonText {
         return switch (measured) {
             case Measured.OfTake take -> "ink " + take.ink();
             case Measured.Lux lux -> lux.light() + "'s light";
+            case Measured.LuxAt at -> at.at().thing() + "'s light in " + at.at().shot();
             case Measured.FocalLength lens -> lens.lens() + "'s focal length";
             case Measured.Speed speed -> speed.machine() + "'s speed";
             case Measured.Reset reset -> reset.shot() + "'s reset";
@@ -73,6 +74,12 @@ final class LessonText {
             case Measured.OfTake(String shot, int number, String ink, Take take) ->
                 "take " + number + " of " + shot + ", " + ink + conditions(take.conditions()) + readings(take);
             case Measured.Lux lux -> lux.light() + " gives " + lux.gives().toText();
+            case Measured.LuxAt at ->
+                at.reads().toText() + " on " + at.at().thing() + "'s " + at.at().part() + " in "
+                        + at.at().shot()
+                        + " with "
+                        + at.lamps().stream().map(Measured.LuxAt.Gave::light).collect(Collectors.joining(", "))
+                        + " on, where " + at.computed().toText() + " were computed";
             case Measured.FocalLength lens ->
                 lens.lens() + " has a focal length of " + lens.length().toText();
             case Measured.Speed speed ->

@@ -16,18 +16,16 @@ import plumeline.solve.Solve;
 final class PlanFile {
     private PlanFile() {}
 
-    static Plans.Reading read(PlainFile.Content content) {
-        return Plans.read(content.bytes().toArray(), content.name());
+    /// Reads a plan with what its lamps' photometric files hold.
+    static Plans.Reading read(PlainFile.Content content) throws Refusal {
+        Plans.Reading reading = Plans.read(content.bytes().toArray(), content.name());
+        return reading.plan().isEmpty() ? reading : LampFiles.applyTo(reading.plan().get(), content.name());
     }
 
-    /// Reads a plan with what was measured beside it, which is said in a line, and its lamps' photometric files.
+    /// Reads a plan with what was measured beside it, which is said in a line.
     static Plans.Reading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
         Plans.Reading reading = read(content);
-        Plans.Reading measured =
-                reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
-        return measured.plan().isEmpty()
-                ? measured
-                : LampFiles.applyTo(measured.plan().get(), content.name());
+        return reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
     }
 
     /// Tells every problem of a plan on standard error, and that nothing was done.

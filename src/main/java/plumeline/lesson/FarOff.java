@@ -15,6 +15,10 @@ public final class FarOff {
     private static final double FOCAL_RATIO = 1.15;
 
     private static final double LUX_RATIO = 5;
+
+    /// Three stops from what is computed on a thing: a unit, a lamp that was off, or another's light.
+    private static final double LUX_AT_RATIO = 8;
+
     private static final double SPEED_RATIO = 3;
     private static final double STRENGTH_RATIO = 5;
 
@@ -53,6 +57,13 @@ public final class FarOff {
                         lamp.gives(),
                         written(plan.kit().lights(), Kit.Light::name, lamp.light(), Kit.Light::written, "gives"),
                         LUX_RATIO);
+            case Measured.LuxAt at ->
+                Math.abs(Math.log(at.ratio())) > Math.log(LUX_AT_RATIO)
+                        ? Optional.of("Look: " + at.reads().toText() + " is far from the "
+                                + at.computed().toText()
+                                + " that were computed there; is the unit right, and were just these lamps on, at the"
+                                + " plan's levels?")
+                        : Optional.empty();
         };
     }
 

@@ -25,6 +25,29 @@ final class LessonGrammar {
                 List.of(
                         take(),
                         Word.of(name("light", "a light"), amount("gives", "at full level", Kind.ILLUMINANCE)),
+                        Word.of(
+                                amount("lux", "what a meter showed there", Kind.ILLUMINANCE),
+                                name("shot", "a shot"),
+                                name("thing", "a thing of the shot"),
+                                Key.required(
+                                        "part",
+                                        "which part of it",
+                                        new Shape.Choice(List.of("label", "top", "middle", "base"))),
+                                amount("computed", "what was computed there", Kind.ILLUMINANCE),
+                                Key.required(
+                                        "lamps",
+                                        "the lights of the shot that were on, with what they were taken to give",
+                                        new Shape.Named(
+                                                "a light of the shot",
+                                                Shape.Keys.of(
+                                                        name("lamp", "a light of the kit"),
+                                                        Key.required(
+                                                                "gives",
+                                                                "what it was taken to give",
+                                                                Shape.AnyOf.of(
+                                                                        over(Kind.ILLUMINANCE),
+                                                                        over(Kind.INTENSITY),
+                                                                        over(Kind.FLUX))))))),
                         Word.of(name("lens", "a lens"), amount("focal_length", "true to a ruler", Kind.LENGTH)),
                         Word.of(
                                 name("machine", "a machine"),

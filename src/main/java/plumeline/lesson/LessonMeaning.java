@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import plumeline.plan.Kit;
+import plumeline.plan.Placed;
+import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.take.Measured;
@@ -61,6 +63,7 @@ final class LessonMeaning {
                 }
                 case Measured.Lux lux ->
                     meaning.check("light", lux.light(), kit.lights(), Kit.Light::name, "a light", "kit.lights");
+                case Measured.LuxAt at -> meaning.checkSpot(at, plan);
                 case Measured.FocalLength length ->
                     meaning.check("lens", length.lens(), kit.lenses(), Kit.Lens::name, "a lens", "kit.lenses");
                 case Measured.Speed speed ->
@@ -74,6 +77,19 @@ final class LessonMeaning {
             problems.addAll(meaning.problems);
         }
         return problems;
+    }
+
+    private void checkSpot(Measured.LuxAt at, Plan plan) {
+        String name = at.at().shot();
+        check("shot", name, plan.shots(), Shot::name, "a shot", "shots");
+        plan.findShot(name).ifPresent(shot -> {
+            String home = "shots." + name;
+            check("thing", at.at().thing(), shot.placed(), Placed::name, "a placed thing", home + ".place");
+            for (Measured.LuxAt.Gave lamp : at.lamps()) {
+                check("lamps", lamp.light(), shot.lights(), PlacedLight::name, "a light", home + ".lights");
+                check("lamps", lamp.lamp(), plan.kit().lights(), Kit.Light::name, "a light", "kit.lights");
+            }
+        });
     }
 
     private <T> void check(

@@ -1,5 +1,6 @@
 package plumeline.lesson;
 
+import java.util.List;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
 import plumeline.take.Measured;
@@ -22,6 +23,13 @@ final class LessonReader {
             int number = Integer.parseInt(word(written, "take"));
             return new Measured.OfTake(word(written, "shot"), number, word(written, "ink"), TakeReader.read(written));
         }
+        if (written.has("lux")) {
+            return new Measured.LuxAt(
+                    new Measured.LuxAt.Spot(word(written, "shot"), word(written, "thing"), word(written, "part")),
+                    quantity(written, "lux"),
+                    quantity(written, "computed"),
+                    lamps(written));
+        }
         if (written.has("light")) {
             return new Measured.Lux(word(written, "light"), quantity(written, "gives"));
         }
@@ -34,6 +42,18 @@ final class LessonReader {
         return written.has("reset")
                 ? new Measured.Reset(word(written, "shot"), quantity(written, "reset"))
                 : new Measured.Strength(word(written, "ink"), quantity(written, "strength"));
+    }
+
+    private static List<Measured.LuxAt.Gave> lamps(Written written) {
+        return written.findNode("lamps").orElse(null) instanceof Node.Mapping lamps
+                ? lamps.entries().stream()
+                        .map(lamp -> gave(lamp.key(), new Written((Node.Mapping) lamp.value(), lamp.keyPlace())))
+                        .toList()
+                : List.of();
+    }
+
+    private static Measured.LuxAt.Gave gave(String light, Written written) {
+        return new Measured.LuxAt.Gave(light, word(written, "lamp"), quantity(written, "gives"));
     }
 
     private static String word(Written written, String key) {

@@ -53,6 +53,19 @@ final class LessonWriter {
                 key("light", light);
                 key("gives", gives.toText());
             }
+            case Measured.LuxAt(var at, Quantity reads, Quantity computed, var lamps) -> {
+                key("lux", reads.toText());
+                key("shot", at.shot());
+                key("thing", at.thing());
+                key("part", at.part());
+                key("computed", computed.toText());
+                key(
+                        "lamps",
+                        lamps.stream()
+                                .map(lamp -> lamp.light() + ": {lamp: " + lamp.lamp() + ", gives: "
+                                        + lamp.gives().toText() + "}")
+                                .collect(Collectors.joining(", ", "{", "}")));
+            }
             case Measured.FocalLength(String lens, Quantity length) -> {
                 key("lens", lens);
                 key("focal_length", length.toText());

@@ -94,8 +94,16 @@ public record Lessons(String file, String text, List<Written> written) {
             problems = LessonMeaning.inTanks(this, plan);
         }
         return problems.isEmpty()
-                ? Plans.with(plan, Overlaid.values(this))
+                ? Plans.with(plan, Overlaid.values(this, plan))
                 : new Plans.Reading(Optional.empty(), problems);
+    }
+
+    /// Lists what a crew would want to look at in what was read of lamps in its shots.
+    ///
+    /// @param plan the plan without the lessons, of which all names are
+    /// @return sentences
+    public List<String> listLooks(Plan plan) {
+        return LampReadings.of(this, plan).looks();
     }
 
     /// Adds a lesson behind the others; comments and layout stay where they can.

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.ink.Learnt;
+import plumeline.plan.Plan;
 import plumeline.plan.Written;
 import plumeline.quantity.Origin;
 import plumeline.quantity.Print;
@@ -28,9 +29,10 @@ final class Overlaid {
 
     private Overlaid() {}
 
-    static List<Node.Entry> values(Lessons lessons) {
+    static List<Node.Entry> values(Lessons lessons, Plan plan) {
         Overlaid overlaid = new Overlaid();
         lessons.written().forEach(overlaid::add);
+        LampReadings.of(lessons, plan).entries().forEach(entry -> overlaid.values.put(entry.key(), entry));
         overlaid.takes.forEach((ink, written) -> overlaid.addTakes(ink, written));
         return List.copyOf(overlaid.values.values());
     }
@@ -39,6 +41,7 @@ final class Overlaid {
         switch (written.lesson().measured()) {
             case Measured.OfTake take ->
                 takes.computeIfAbsent(take.ink(), _ -> new ArrayList<>()).add(written);
+            case Measured.LuxAt _ -> {}
             case Measured.Lux lux -> put("kit.lights." + lux.light() + ".gives", written, "gives", lux.gives());
             case Measured.FocalLength lens ->
                 put("kit.lenses." + lens.lens() + ".focal_length", written, "focal_length", lens.length());

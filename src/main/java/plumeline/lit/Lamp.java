@@ -83,10 +83,13 @@ public sealed interface Lamp {
         if (gives.isEmpty() && beam.file().isEmpty()) {
             return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
         }
+        Optional<Quantity> output = placed.written().findQuantity("output");
+        double half =
+                output.isPresent() ? output.get().halfWidthSi() / output.get().si() : gives.map(quantity -> half(quantity, TYPICAL_SHARE)).orElse(TYPICAL_SHARE);
         return new Known(
                 placed.name(),
                 LampShine.of(placed, beam),
-                gives.map(quantity -> half(quantity, TYPICAL_SHARE)).orElse(TYPICAL_SHARE),
+                half,
                 placed.written().has("hue") ? Colour.HUED : Colour.WHITE);
     }
 
@@ -163,6 +166,14 @@ public sealed interface Lamp {
             case Kit.Emitter.Tube _ -> Optional.empty();
             default -> findFace(placed, beam);
         };
+    }
+
+    /// Gives how much of what the kit says a lamp gives in its shot.
+    ///
+    /// @param placed the lamp as placed
+    /// @return share of one; 1 where it wasn't metered there
+    static double output(PlacedLight placed) {
+        return placed.written().findQuantity("output").map(Quantity::si).orElse(1.0);
     }
 
     /// Gives the front of a card or a flag.

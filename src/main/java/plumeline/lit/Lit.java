@@ -1,11 +1,9 @@
 package plumeline.lit;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import plumeline.light.Exposure;
-import plumeline.plan.Camera;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Spread;
@@ -13,7 +11,8 @@ import plumeline.quantity.Spread;
 /// The light on a part of a thing is right for the camera's setting, or so much less.
 ///
 /// Margin in stops: the tolerance less how far the light is from what the setting needs; for a dark thing how much
-/// less light there is, less how much less is wanted.
+/// less light there is, less how much less is wanted. Where it is written what the body holds and how the part
+/// reflects, what is left to clipping and to noise are parts too.
 ///
 /// @param on the thing
 /// @param part which part of it
@@ -57,9 +56,20 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
 
     @Override
     public double[] parts(Instant now) {
-        return new double[] {
-            margin(over(now, now.lighting().light(on.patch(now, part)).lux()))
-        };
+        return parts(over(now, on.light(now, part).lux()));
+    }
+
+    private double[] parts(double over) {
+        double[] own = {margin(over)};
+        double[] room = findTones().map(tones -> tones.roomStops(over)).orElse(new double[0]);
+        double[] all = Arrays.copyOf(own, own.length + room.length);
+        System.arraycopy(room, 0, all, own.length, room.length);
+        return all;
+    }
+
+    /// What is dark on purpose may drown.
+    private Optional<Tones> findTones() {
+        return wanted instanceof Wanted.Within ? Tones.find(on, part) : Optional.empty();
     }
 
     @Override
@@ -74,7 +84,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
     @Override
     public String standing(Instant now) {
         Lighting lighting = now.lighting();
-        Lighting.Light light = lighting.light(on.patch(now, part));
+        Lighting.Light light = on.light(now, part);
         double needed = findSetting(now).orElseThrow().neededLux();
         String lamps = lighting.lamps().size() > 1 ? " (" + Amounts.byLamp(lighting.lamps(), light.lamps()) + ")" : "";
         String asked = switch (wanted) {
@@ -86,51 +96,68 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
                 + asked;
     }
 
+    @Override
+    public Optional<String> findCaution(Instant now) {
+        double lux = on.light(now, part).lux();
+        return findTones()
+                .filter(_ -> lux > 0)
+                .flatMap(tones -> tones.findSentence(on.name() + "'s " + part.word(), over(now, lux)));
+    }
+
     private static String either(double stops) {
         return Amounts.stops(stops) + " either way";
     }
 
     @Override
     public Optional<String> findTight(Instant now) {
-        Lighting.Light light = now.lighting().light(on.patch(now, part));
+        Lighting.Light light = on.light(now, part);
         double half = Spread.EIGHTY_OVER_NINETY_FIVE * light.halfShare();
-        boolean mayFail = margin(over(now, light.lux() * (1 + half))) < 0
-                || margin(over(now, light.lux() * Math.max(0, 1 - half))) < 0;
-        return mayFail
-                ? Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.")
+        if (mayFail(over(now, light.lux() * (1 + half))) || mayFail(over(now, light.lux() * Math.max(0, 1 - half)))) {
+            return Optional.of("What its lamps give isn't known so closely: meter them there and write it, measured.");
+        }
+        double over = over(now, light.lux());
+        double spread = Spread.EIGHTY_OVER_NINETY_FIVE
+                * findTones().map(Tones::spreadStops).orElse(0.0);
+        return isEdge(over + spread) || isEdge(over - spread)
+                ? Optional.of("How it reflects isn't known so closely: try it before the camera.")
                 : Optional.empty();
     }
 
-    /// Another sensitivity or shutter, each where it closes the gap by itself.
-    @Override
-    public List<String> listAttempts(Instant now) {
-        if (!(wanted instanceof Wanted.Within)) {
-            return List.of();
-        }
-        double over = over(now, now.lighting().light(on.patch(now, part)).lux());
-        List<String> attempts = new ArrayList<>();
-        Camera camera = on.shot().camera();
-        OptionalDouble iso = camera.findIso();
-        OptionalDouble highest = camera.body().written().findNumber("iso.highest");
-        if (iso.isPresent() && Math.abs(over) < Amounts.MOST_STOPS) {
-            double asked = iso.getAsDouble() * Math.pow(2, -over);
-            if (over > 0 || highest.isEmpty() || asked <= highest.getAsDouble()) {
-                attempts.add("camera.iso at " + Print.number(rounded(asked), 0) + " instead of "
-                        + Print.number(iso.getAsDouble(), 0) + "."
-                        + (over > 0 ? "" : " More noise comes with it."));
-            }
-        }
-        if (over < 0 && over > -Amounts.MOST_STOPS) {
-            attempts.add("Lamps " + Amounts.stops(over) + " brighter together: nearer by a factor of "
-                    + Print.number(Math.pow(2, over / 2), 2) + ", or more of them.");
-        }
-        return attempts;
+    private boolean mayFail(double over) {
+        return Arrays.stream(parts(over)).min().orElse(0) < 0;
     }
 
-    /// To two figures, as sensitivities are set.
-    private static double rounded(double iso) {
-        double step = Math.pow(10, Math.floor(Math.log10(iso)) - 1);
-        return Math.round(iso / step) * step;
+    /// Whether it would clip or drown, were it to land so.
+    private boolean isEdge(double over) {
+        return findTones()
+                .map(tones -> Arrays.stream(tones.roomStops(over)).min().orElse(0) < 0)
+                .orElse(false);
+    }
+
+    @Override
+    public Optional<Change> findChange(Instant now) {
+        double over = over(now, on.light(now, part).lux());
+        return Optional.of(
+                switch (wanted) {
+                    case Wanted.Within(double stops) -> {
+                        double[] room = findTones()
+                                .map(tones -> tones.roomStops(over))
+                                .filter(rooms -> rooms.length > 0)
+                                .orElse(new double[] {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY});
+                        yield new Change(Math.max(-stops - over, -room[1]), Math.min(stops - over, room[0]));
+                    }
+                    case Wanted.Under(double stops) -> new Change(Double.NEGATIVE_INFINITY, -stops - over);
+                });
+    }
+
+    /// What lamps would have to do.
+    @Override
+    public List<String> listAttempts(Instant now) {
+        double over = over(now, on.light(now, part).lux());
+        return wanted instanceof Wanted.Within && over < 0 && over > -Amounts.MOST_STOPS
+                ? List.of("Lamps " + Amounts.stops(over) + " brighter together: nearer by a factor of "
+                        + Print.number(Math.pow(2, over / 2), 2) + ", or more of them.")
+                : List.of();
     }
 
     @Override

@@ -2,11 +2,14 @@ package plumeline.lit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Body;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
+import plumeline.plan.Written;
+import plumeline.quantity.Quantity;
 
 /// What light falls on in a shot: a thing, or a card's front, as a backdrop is.
 sealed interface LitThing {
@@ -27,6 +30,14 @@ sealed interface LitThing {
 
     /// Gives the middle of a part of it; of its side where it has no such part.
     Patch patch(Instant now, Spots.Part part);
+
+    /// Gives the light on the middle of a part of it, as computed, or as metered there.
+    default Lighting.Light light(Instant now, Spots.Part part) {
+        return now.lighting().light(patch(now, part));
+    }
+
+    /// Finds what a part of it throws back, as written.
+    Optional<Quantity> findReflectance(Spots.Part part);
 
     /// Gives places all over it: row by row from below, from left to right.
     List<Patch> spots(Instant now);
@@ -62,6 +73,20 @@ sealed interface LitThing {
         @Override
         public Patch patch(Instant now, Spots.Part part) {
             return Spots.of(placed(), body(now), part, now.scene().aim().eye());
+        }
+
+        @Override
+        public Optional<Quantity> findReflectance(Spots.Part part) {
+            Written written = placed().thing().written();
+            Optional<Quantity> own =
+                    part == Spots.Part.LABEL ? written.findQuantity("label.reflects") : Optional.empty();
+            return own.or(() -> written.findQuantity("reflects"));
+        }
+
+        @Override
+        public Lighting.Light light(Instant now, Spots.Part part) {
+            Lighting lighting = now.lighting();
+            return Readings.over(lighting, shot.lights(), placed(), part, lighting.light(patch(now, part)));
         }
 
         @Override
@@ -102,6 +127,11 @@ sealed interface LitThing {
                 case BASE -> Spots.EDGE_SHARE;
             };
             return CardLight.patch(face(now), 0.5, along);
+        }
+
+        @Override
+        public Optional<Quantity> findReflectance(Spots.Part part) {
+            return shot.lights().get(index).light().written().findQuantity("reflects");
         }
 
         /// As seen from before it: its own right is to the left there.

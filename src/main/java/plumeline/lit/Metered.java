@@ -32,12 +32,22 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
         ///
         /// @param lux lx, two figures of which count
         /// @param halfShare by how much of it it may be off, 95 %, share of one
-        record Lux(double lux, double halfShare) implements Shown {
+        /// @param from where that comes from
+        record Lux(double lux, double halfShare, From from) implements Shown {
             @Override
             public String toText() {
                 return Amounts.lux(lux)
-                        + (lux > 0 && halfShare >= LEAST_SHARE ? " ± " + Print.share(halfShare, 0) : "");
+                        + (lux > 0 && halfShare >= LEAST_SHARE ? " ± " + Print.share(halfShare, 0) : "")
+                        + (from == From.METER ? " measured" : "");
             }
+        }
+
+        /// Where a reading comes from.
+        enum From {
+            /// It is computed.
+            MODEL,
+            /// A meter showed it there.
+            METER
         }
 
         /// Nobody can tell.
@@ -70,7 +80,12 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                 scene.things().get(thing),
                 Spots.Part.LABEL,
                 scene.aim().eye());
-        Lighting.Light light = lighting.light(patch);
+        Lighting.Light light = Readings.over(
+                lighting,
+                stage.shot().lights(),
+                stage.shot().placed().get(thing),
+                Spots.Part.LABEL,
+                lighting.light(patch));
         List<Shown> alone = new ArrayList<>();
         for (int i = 0; i < lighting.lamps().size(); i++) {
             alone.add(
@@ -79,12 +94,16 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                                     lighting,
                                     i,
                                     patch,
-                                    only(stage, scene, i).light(patch).lux())
-                            : new Shown.Lux(0, 0));
+                                    only(stage, scene, i).light(patch).lux(),
+                                    Readings.find(
+                                            stage.shot().lights().get(i),
+                                            stage.shot().placed().get(thing),
+                                            Spots.Part.LABEL))
+                            : new Shown.Lux(0, 0, Shown.From.MODEL));
         }
         Shown together = Unlit.find(lighting, List.of(patch)).isPresent()
                 ? new Shown.NotKnown("not every lamp's light is")
-                : new Shown.Lux(light.lux(), light.halfShare());
+                : new Shown.Lux(light.lux(), light.halfShare(), Shown.From.MODEL);
         OptionalDouble needed = Setting.find(stage.shot().camera(), scene.picture(), film).stream()
                 .mapToDouble(Exposure::neededLux)
                 .findFirst();
@@ -95,7 +114,28 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
         return new Lighting(stage.shot(), scene, stage.findTank(), index -> index == lamp);
     }
 
-    private static Shown alone(Lighting lighting, int lamp, Patch patch, double lux) {
+    /// Gives what is computed of each lamp alone on a part of a thing, whatever was read there.
+    ///
+    /// @param stage the shot
+    /// @param scene the instant
+    /// @param thing index of the thing
+    /// @param part which part of it
+    /// @return a lamp each, in the shot's order
+    public static List<Shown> computed(Stage stage, Scene scene, int thing, Spots.Part part) {
+        Lighting lighting = new Lighting(stage.shot(), scene, stage.findTank());
+        Patch patch = Spots.of(
+                stage.shot().placed().get(thing),
+                scene.things().get(thing),
+                part,
+                scene.aim().eye());
+        List<Shown> alone = new ArrayList<>();
+        for (int i = 0; i < lighting.lamps().size(); i++) {
+            alone.add(alone(lighting, i, patch, only(stage, scene, i).light(patch).lux(), Optional.empty()));
+        }
+        return alone;
+    }
+
+    private static Shown alone(Lighting lighting, int lamp, Patch patch, double lux, Optional<Quantity> read) {
         return switch (lighting.lamps().get(lamp)) {
             case Lamp.Unknown(var _, Lamp.Lack lack) ->
                 new Shown.NotKnown(
@@ -103,7 +143,7 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                             case GIVES -> "nobody says what it gives";
                             case FILE -> "its file isn't beside the plan";
                         });
-            case Lamp.Flag _ -> new Shown.Lux(0, 0);
+            case Lamp.Flag _ -> new Shown.Lux(0, 0, Shown.From.MODEL);
             case Lamp.Known known -> {
                 if (lighting.isThroughTank(patch, lamp)) {
                     yield new Shown.NotKnown("its light comes through the tank");
@@ -111,7 +151,11 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                 boolean isHued = lux > 0 && Unlit.isHued(lighting, lamp);
                 yield isHued
                         ? new Shown.NotKnown("how much less it gives at its hue")
-                        : new Shown.Lux(lux, known.halfShare());
+                        : new Shown.Lux(
+                                lux,
+                                read.map(quantity -> quantity.halfWidthSi() / quantity.si())
+                                        .orElse(known.halfShare()),
+                                read.isPresent() ? Shown.From.METER : Shown.From.MODEL);
             }
         };
     }
@@ -120,7 +164,7 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
     ///
     /// @return such as `1300 lx: 0.2 stops too little`; empty where either isn't known
     public Optional<String> findStanding() {
-        return together instanceof Shown.Lux(double lux, double _) && neededLux.isPresent()
+        return together instanceof Shown.Lux(double lux, double _, var _) && neededLux.isPresent()
                 ? Optional.of(Amounts.lux(neededLux.getAsDouble()) + ": " + Amounts.over(lux, neededLux.getAsDouble()))
                 : Optional.empty();
     }

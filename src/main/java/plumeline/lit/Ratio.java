@@ -25,8 +25,8 @@ record Ratio(LitThing on, int key, int fill, Wanted wanted) implements Measure {
     }
 
     private double stops(Instant now) {
-        double[] lux = now.lighting().lux(on.patch(now, Spots.Part.LABEL));
-        return Amounts.stops(lux[key], lux[fill]);
+        List<Double> lux = on.light(now, Spots.Part.LABEL).lamps();
+        return Amounts.stops(lux.get(key), lux.get(fill));
     }
 
     @Override
@@ -41,9 +41,9 @@ record Ratio(LitThing on, int key, int fill, Wanted wanted) implements Measure {
 
     @Override
     public Optional<String> findLack(Instant now) {
-        double[] lux = now.lighting().lux(on.patch(now, Spots.Part.LABEL));
+        List<Double> lux = on.light(now, Spots.Part.LABEL).lamps();
         for (int lamp : List.of(key, fill)) {
-            if (lux[lamp] <= 0) {
+            if (lux.get(lamp) <= 0) {
                 return Optional.of("No light of " + name(lamp) + " comes to " + on.name() + " there.");
             }
         }
@@ -56,11 +56,11 @@ record Ratio(LitThing on, int key, int fill, Wanted wanted) implements Measure {
 
     @Override
     public String standing(Instant now) {
-        double[] lux = now.lighting().lux(on.patch(now, Spots.Part.LABEL));
-        double stops = Amounts.stops(lux[key], lux[fill]);
-        return "On " + on.name() + " " + name(key) + " gives " + Amounts.lux(lux[key]) + " and " + name(fill)
+        List<Double> lux = on.light(now, Spots.Part.LABEL).lamps();
+        double stops = Amounts.stops(lux.get(key), lux.get(fill));
+        return "On " + on.name() + " " + name(key) + " gives " + Amounts.lux(lux.get(key)) + " and " + name(fill)
                 + " "
-                + Amounts.lux(lux[fill]) + ": " + Amounts.stops(stops) + (stops < 0 ? " less, " : " more, ")
+                + Amounts.lux(lux.get(fill)) + ": " + Amounts.stops(stops) + (stops < 0 ? " less, " : " more, ")
                 + Amounts.stops(wanted.stops()) + (wanted.stops() < 0 ? " less" : " more") + " wanted, within "
                 + Amounts.stops(wanted.within()) + ".";
     }

@@ -196,6 +196,17 @@ final class Grammar {
                         may("level", "share of what it gives", mark(Kind.SHARE, Range.between("0 %", "100 %"))),
                         may("loss", "light lost in gel or cloth put before it", from0(Kind.STOPS)),
                         may("grid", "beam that a grid put before it leaves", KitGrammar.grid()),
+                        may("output", "what it gives in this shot, of what the kit says", over(Kind.SHARE)),
+                        may(
+                                "readings",
+                                "where that was metered in this shot, and what it gave there",
+                                new Shape.Items(
+                                        Keys.of(
+                                                must("thing", "the thing", name(PLACED)),
+                                                must("part", "which part", word("label", "top", "middle", "base")),
+                                                must("output", "of what the kit says", over(Kind.SHARE))),
+                                        1,
+                                        100)),
                         may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
                         may("white", "its white", over(Kind.COLOUR_TEMPERATURE)))
                 .with(atMostOne("aim", "turn"), atMostOne("aim", "tilt"), atMostOne("hue", "white"));

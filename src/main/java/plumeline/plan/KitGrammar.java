@@ -94,6 +94,7 @@ final class KitGrammar {
                 may("depth", "depth of a box", over(Kind.LENGTH)),
                 may("diameter", "diameter of a cylinder", over(Kind.LENGTH)),
                 may("body", "whether light goes through", word("opaque", "clear")),
+                may("reflects", "the share of light that its surface throws back", reflectance()),
                 may("finish", "how it shines", word("mirror", "gloss", "satin", "matte")),
                 may("material", "what its wall is of", Shape.Choice.inAnyCase(MATERIALS)),
                 may("mass", "its whole mass, contents included", over(Kind.MASS))
@@ -119,7 +120,8 @@ final class KitGrammar {
                         Keys.of(
                                 new Shape.Key("width", label, "width round the body", over(Kind.LENGTH), "", ""),
                                 new Shape.Key("height", label, "height", over(Kind.LENGTH), "", ""),
-                                may("bottom", "its lower edge above the base", from0(Kind.LENGTH)))),
+                                may("bottom", "its lower edge above the base", from0(Kind.LENGTH)),
+                                may("reflects", "the share of light that it throws back", reflectance()))),
                 may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
                 may("centre_of_mass", "height of the centre of mass above the base", any(Kind.LENGTH)),
                 may("centre_of_volume", "height of the outer volume's centre above the base", any(Kind.LENGTH)),
@@ -149,6 +151,10 @@ final class KitGrammar {
 
     private static Shape index() {
         return new Shape.Amount(Kind.NUMBER, Range.between("1", "3"), Shape.Mark.FIXED);
+    }
+
+    private static Shape reflectance() {
+        return share("0.1 %", "100 %");
     }
 
     private static Shape base() {
@@ -185,22 +191,29 @@ final class KitGrammar {
                 may("across", "pixels across in this mode", pixels),
                 may("readout", "time from the first row to the last", from0(Kind.TIME)));
         return Keys.of(
-                must(
-                        "sensor",
-                        "the part of the sensor that is used",
-                        Keys.of(
-                                must("width", "its width", over(Kind.LENGTH)),
-                                must("height", "its height", over(Kind.LENGTH)),
-                                must("across", "pixels across", pixels))),
-                may("modes", "capture modes", new Shape.Items(mode, 1, 100)),
-                may(
-                        "iso",
-                        "sensitivities",
-                        Keys.of(
-                                must("base", "the base sensitivity", over(Kind.NUMBER)),
-                                may("highest", "the highest that is used", over(Kind.NUMBER)))),
-                may("pivot", "the pan axis from the lens point", Forms.vector(any(Kind.LENGTH), 2)),
-                may("sensor_behind", "the sensor mark behind the lens point", over(Kind.LENGTH)));
+                        must(
+                                "sensor",
+                                "the part of the sensor that is used",
+                                Keys.of(
+                                        must("width", "its width", over(Kind.LENGTH)),
+                                        must("height", "its height", over(Kind.LENGTH)),
+                                        must("across", "pixels across", pixels))),
+                        may("modes", "capture modes", new Shape.Items(mode, 1, 100)),
+                        may(
+                                "iso",
+                                "sensitivities",
+                                Keys.of(
+                                        must("base", "the base sensitivity", over(Kind.NUMBER)),
+                                        may("highest", "the highest that is used", over(Kind.NUMBER)))),
+                        may(
+                                "latitude",
+                                "what it holds from mid grey at its base sensitivity",
+                                Keys.of(
+                                        must("over", "stops over it to where it clips", from0(Kind.STOPS)),
+                                        must("under", "stops under it to where noise hides", from0(Kind.STOPS)))),
+                        may("pivot", "the pan axis from the lens point", Forms.vector(any(Kind.LENGTH), 2)),
+                        may("sensor_behind", "the sensor mark behind the lens point", over(Kind.LENGTH)))
+                .with(new Shape.Rule.Needs("latitude", "iso"));
     }
 
     private static Shape lens() {

@@ -11,10 +11,12 @@ import plumeline.text.Node;
 final class Overlay {
     private static final List<String> BOX = List.of("width", "depth");
 
-    /// Keys that can't stand beside each other; an override of the first puts the others away.
+    /// Keys that can't stand beside each other; an override of the first puts the others away. What was metered of a
+    /// lamp is none of another in its place.
     private static final Map<String, List<String>> RIVALS = Map.of(
             "hue", List.of("white"),
             "white", List.of("hue"),
+            "light", List.of("output", "readings"),
             "aim", List.of("turn", "tilt"),
             "turn", List.of("aim"),
             "tilt", List.of("aim"),

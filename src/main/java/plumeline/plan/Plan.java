@@ -1,6 +1,7 @@
 package plumeline.plan;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import plumeline.quantity.PaperUnit;
@@ -34,7 +35,13 @@ public record Plan(
     /// @param text the whole text
     /// @param root the text as a tree
     /// @param measured what was put in the place of its values, each as `path: value`; empty where nothing was
-    public record Source(String file, String text, Node.Mapping root, String measured) {}
+    /// @param files what photometric files hold, each byte as a character, by the lamp of the kit that names them
+    public record Source(String file, String text, Node.Mapping root, String measured, Map<String, String> files) {
+        /// Copies the map.
+        public Source {
+            files = Map.copyOf(files);
+        }
+    }
 
     /// The film's cut with what lies on it.
     ///

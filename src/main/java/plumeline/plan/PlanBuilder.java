@@ -2,7 +2,6 @@ package plumeline.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import plumeline.quantity.Kind;
@@ -15,13 +14,8 @@ final class PlanBuilder {
     private PlanBuilder() {}
 
     static Plan plan(Plan.Source source) {
-        return plan(source, Map.of());
-    }
-
-    /// @param files what photometric files hold, by the lamp that names them
-    static Plan plan(Plan.Source source, Map<String, String> files) {
         var root = source.root();
-        var kit = KitBuilder.kit(root, files);
+        var kit = KitBuilder.kit(root, source.files());
         var things = Tree.entries(root, "things").stream()
                 .map(e -> KitBuilder.thing(root, e.key()))
                 .toList();

@@ -38,7 +38,8 @@ public final class Plans {
                 document.file(),
                 document.text(),
                 (Node.Mapping) document.findRoot().orElseThrow(),
-                "");
+                "",
+                Map.of());
         return new Reading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
@@ -64,13 +65,14 @@ public final class Plans {
                 plan.source().measured()
                         + values.stream()
                                 .map(value -> "\n" + value.key() + ": " + plain(value.value()))
-                                .collect(Collectors.joining()));
+                                .collect(Collectors.joining()),
+                plan.source().files());
         return new Reading(Optional.of(PlanBuilder.plan(source)), List.<Problem>of());
     }
 
     /// Puts what lamps' photometric files hold into a plan.
     ///
-    /// @param plan the plan, with all that was measured in it
+    /// @param plan the plan
     /// @param files what they hold, each byte as a character, by the lamp of the kit that names them
     /// @return the plan with them in it
     public static Plan withFiles(Plan plan, Map<String, String> files) {
@@ -85,8 +87,9 @@ public final class Plans {
                 plan.source().file(),
                 plan.source().text(),
                 plan.source().root(),
-                plan.source().measured() + all);
-        return PlanBuilder.plan(source, files);
+                plan.source().measured() + all,
+                files);
+        return PlanBuilder.plan(source);
     }
 
     /// A value without its place.

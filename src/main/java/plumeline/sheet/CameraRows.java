@@ -63,7 +63,18 @@ final class CameraRows {
     private String drawn() {
         return "; sensor " + camera.body().sensorWidth().valueText() + " × "
                 + camera.body().sensorHeight().valueText() + ", "
-                + camera.body().acrossPixels() + " px across";
+                + camera.body().acrossPixels() + " px across" + held("over").orElse("")
+                + held("under").orElse("");
+    }
+
+    /// What its body holds from mid grey at its base sensitivity.
+    private Optional<String> held(String side) {
+        return camera.body()
+                .written()
+                .findQuantity("latitude." + side)
+                .map(stops -> ", holds " + stops.valueText() + " " + side + " mid grey at ISO "
+                        + Print.number(
+                                camera.body().written().findNumber("iso.base").orElse(0), 0));
     }
 
     private String aimedAt() {

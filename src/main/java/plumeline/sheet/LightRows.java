@@ -3,6 +3,7 @@ package plumeline.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plumeline.lit.Dimmer;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
@@ -13,6 +14,7 @@ import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.solve.MarkAnswer;
 import plumeline.stage.Beam;
+import plumeline.text.Node;
 
 /// The lamps of a shot: what they are, where they face, at which level and colour.
 final class LightRows {
@@ -43,6 +45,9 @@ final class LightRows {
         quantity(light, "white").ifPresent(white -> words.add("white " + told.quantity(white)));
         quantity(light, "hue").ifPresent(hue -> words.add("hue " + told.quantity(hue) + " (CIE LCh)"));
         kit.written().findQuantity("gives").ifPresent(gives -> words.add("gives " + told.spread(gives)));
+        light.written()
+                .findQuantity("output")
+                .ifPresent(output -> words.add("in this shot " + told.spread(output) + " of that" + places(light)));
         quantity(kit.written(), "hot_centre", "corners or edge darker than its middle by ")
                 .ifPresent(words::add);
         quantity(kit.written(), "loss", "cloth takes ").ifPresent(words::add);
@@ -55,6 +60,26 @@ final class LightRows {
 
     private Optional<String> quantity(Written written, String key, String words) {
         return written.findQuantity(key).map(quantity -> words + told.quantity(quantity));
+    }
+
+    /// Where it was metered; where that was at several places, also what it gave at each.
+    private String places(PlacedLight light) {
+        List<Written> readings = light.written().findNode("readings").orElse(null) instanceof Node.Sequence list
+                ? list.items().stream()
+                        .map(item -> new Written((Node.Mapping) item, item.place()))
+                        .toList()
+                : List.of();
+        return readings.isEmpty()
+                ? ""
+                : readings.stream()
+                        .map(reading -> (readings.size() > 1
+                                        ? reading.findQuantity("output")
+                                                        .map(told::spread)
+                                                        .orElse("") + " "
+                                        : "")
+                                + "on " + reading.findWord("thing").orElse("") + "'s "
+                                + reading.findWord("part").orElse(""))
+                        .collect(Collectors.joining(", ", ", metered: ", ""));
     }
 
     /// What the shot says of a lamp, else what the kit does; a hue in the shot puts the kit's white away.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plumeline.plan.Thing;
 import plumeline.quantity.Quantity;
@@ -71,6 +72,10 @@ final class ThingRows {
                 .ifPresent(bottom -> words.append(" Label's lower edge ")
                         .append(told.quantity(bottom))
                         .append('.'));
+        reflects(thing, "reflects")
+                .ifPresent(share -> words.append(" Reflects ").append(share));
+        reflects(thing, "label.reflects")
+                .ifPresent(share -> words.append(" Its label reflects ").append(share));
         if (thing.form() instanceof Thing.Form.Profile(List<Thing.Station> stations)) {
             words.append(" Outline: ")
                     .append(stations.stream()
@@ -79,6 +84,10 @@ final class ThingRows {
                     .append('.');
         }
         return words.toString();
+    }
+
+    private Optional<String> reflects(Thing thing, String path) {
+        return thing.written().findQuantity(path).map(share -> told.spread(share) + ".");
     }
 
     /// A profile's widest place and its height.

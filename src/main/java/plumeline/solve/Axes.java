@@ -2,6 +2,7 @@ package plumeline.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.light.Thirds;
 import plumeline.search.Axis;
 import plumeline.search.Leeway;
 import plumeline.stage.StagedMark;
@@ -90,7 +91,7 @@ final class Axes {
         double[] set = si.clone();
         for (int i = 0; i < set.length; i++) {
             if (isStops(i) && (marks.get(i).mark().isFree() || i == freed)) {
-                set[i] = FNumbers.nearest(set[i]);
+                set[i] = Thirds.nearest(Thirds.F_NUMBERS, set[i]);
             }
         }
         return set;

@@ -110,8 +110,8 @@ final class Remedies {
         int[] own = failing.parts().toArray();
         List<Judged.Line> against =
                 conflict.map(found -> opposing(found, failing)).orElse(List.of());
-        LinkedHashSet<Integer> marks = new LinkedHashSet<>(touchedMarks(own));
-        against.forEach(other -> marks.addAll(touchedMarks(other.parts().toArray())));
+        LinkedHashSet<Integer> marks = new LinkedHashSet<>(touchedMarks(failing));
+        against.forEach(other -> marks.addAll(touchedMarks(other)));
         marks.stream()
                 .flatMap(index -> oneMark(index, own, held).stream())
                 .sorted(Comparator.comparing((Change change) -> !change.isMotor())
@@ -143,14 +143,15 @@ final class Remedies {
     }
 
     /// The locked marks whose moving gives a want more room, a machine's way first, then those that help most.
-    private List<Integer> touchedMarks(int[] own) {
+    private List<Integer> touchedMarks(Judged.Line line) {
+        int[] own = line.parts().toArray();
         Margins margins = all().only(own);
         double now = Margins.least(margins.at(axes.fromSi(si)));
         record Touched(int index, boolean motor, double gain) {}
         List<Touched> touched = new ArrayList<>();
         for (int i = 0; i < si.length; i++) {
             Mark mark = axes.marks().get(i).mark();
-            if (mark.isFree() || mark.kind() == Mark.Kind.LAMP_TURN) {
+            if (mark.isFree() || mark.kind() == Mark.Kind.LAMP_TURN || isOfLight(line, mark)) {
                 continue;
             }
             double best = now;
@@ -171,6 +172,15 @@ final class Remedies {
                 .limit(MARKS_TRIED)
                 .map(Touched::index)
                 .toList();
+    }
+
+    /// Whether a mark is tried by [LightRemedies] for a want, by amounts that a crew sets; where the camera stands only
+    /// trades close-focus loss, which nobody would.
+    private static boolean isOfLight(Judged.Line line, Mark mark) {
+        return LightRemedies.isOne(line.line().word())
+                && (mark.path().startsWith("camera.")
+                        || mark.path().endsWith(".level")
+                        || mark.kind() == Mark.Kind.LAMP_PLACE);
     }
 
     /// A locked mark moved, the free ones following.

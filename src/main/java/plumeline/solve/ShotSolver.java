@@ -23,7 +23,10 @@ import plumeline.want.Wants;
 
 /// Solves one shot and answers its wants.
 final class ShotSolver {
+    private final Plan plan;
     private final Shot shot;
+    private final List<WantLine> filmWants;
+    private final Wants.Elsewhere elsewhere;
     private final PaperUnit papers;
     private final Words words;
     private final Recipes recipes;
@@ -33,7 +36,10 @@ final class ShotSolver {
     private double[] parts;
 
     private ShotSolver(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
+        this.plan = plan;
         this.shot = shot;
+        this.filmWants = filmWants;
+        this.elsewhere = elsewhere;
         this.papers = plan.film().papersOrDefault();
         this.words = new Words(papers);
         this.recipes = new Recipes(plan, shot, filmWants, elsewhere);
@@ -166,15 +172,20 @@ final class ShotSolver {
             Remedies remedies = new Remedies(judged, axes, si, words);
             Optional<Remedies.Conflict> conflict = remedies.findConflict(line);
             conflict.ifPresent(found -> because.addAll(found.sentences()));
-            attempts = new ArrayList<>(want.listAttempts(moments));
+            attempts = new ArrayList<>(lightRemedies(line));
+            if (attempts.isEmpty()) {
+                attempts.addAll(want.listAttempts(moments));
+            }
             attempts.addAll(remedies.attempts(line, conflict));
             attempts.addAll(recipes.attempts(line, judged, si));
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, marks, words));
+            attempts = lightRemedies(line);
         } else if (tight.isPresent()) {
             verdict = Verdict.TIGHT;
             because.add(tight.get());
+            attempts = lightRemedies(line);
         }
         return new WantAnswer(
                 line.id(),
@@ -187,6 +198,11 @@ final class ShotSolver {
                 because,
                 attempts,
                 pass);
+    }
+
+    private List<String> lightRemedies(Judged.Line line) {
+        return new LightRemedies(new Otherwise(plan, shot, filmWants, elsewhere, judged, si), words)
+                .attempts(line.id());
     }
 
     private WantAnswer unknown(Judged.Line line, String pass, String why) {

@@ -39,6 +39,16 @@ public final class Words {
         };
     }
 
+    /// A length as a tape sets it.
+    String place(double metres) {
+        return print.length(metres);
+    }
+
+    /// A difference as a tape shows it.
+    String tape(double metres) {
+        return print.difference(metres, Print.Hand.TAPE);
+    }
+
     /// Gives how far a mark may be off or is moved.
     ///
     /// @param mark the mark

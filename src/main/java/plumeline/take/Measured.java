@@ -1,5 +1,6 @@
 package plumeline.take;
 
+import java.util.List;
 import plumeline.quantity.Quantity;
 
 /// Something that was measured on the set.
@@ -17,6 +18,40 @@ public sealed interface Measured {
     /// @param light the lamp's name
     /// @param gives the illuminance
     record Lux(String light, Quantity gives) implements Measured {}
+
+    /// What a meter showed on a part of a thing in a shot, lamps alone or together, all others off.
+    ///
+    /// @param at where it was held
+    /// @param reads the illuminance
+    /// @param computed what was computed there when it was noted
+    /// @param lamps the lamps that were on, at their levels, with what they were taken to give then
+    record LuxAt(Spot at, Quantity reads, Quantity computed, List<Gave> lamps) implements Measured {
+        /// Copies the list.
+        public LuxAt {
+            lamps = List.copyOf(lamps);
+        }
+
+        /// A place on a thing.
+        ///
+        /// @param shot the shot's name
+        /// @param thing the thing's name there
+        /// @param part `label`, `top`, `middle` or `base`
+        public record Spot(String shot, String thing, String part) {}
+
+        /// A lamp.
+        ///
+        /// @param light its name in the shot
+        /// @param lamp its name in the kit
+        /// @param gives what it was taken to give at full level
+        public record Gave(String light, String lamp, Quantity gives) {}
+
+        /// Gives what was read over what was computed.
+        ///
+        /// @return dimensionless, > 0
+        public double ratio() {
+            return reads.si() / computed.si();
+        }
+    }
 
     /// A lens's true focal length.
     ///

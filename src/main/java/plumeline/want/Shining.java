@@ -146,9 +146,13 @@ record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit pape
                         .flatMap(other -> other.findStanding(moments, papers)));
     }
 
-    /// A lamp that is off the picture then may come into it later in the shot.
     @Override
     public Optional<String> findCaution(Moments moments) {
+        return findComingIn(moments).or(() -> measure.findCaution(worst(moments)));
+    }
+
+    /// A lamp that is off the picture then may come into it later in the shot.
+    private Optional<String> findComingIn(Moments moments) {
         if (beside.isEmpty()
                 || line.when() instanceof When.Whole
                 || !moments.stage().isMoving()) {
@@ -183,6 +187,13 @@ record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit pape
     @Override
     public List<String> listAttempts(Moments moments) {
         return measure.listAttempts(worst(moments));
+    }
+
+    @Override
+    public Optional<Measure.Change> findChange(Moments moments) {
+        return moments.during(line.when()).stream()
+                .flatMap(scene -> measure.findChange(moments.lit(scene)).stream())
+                .reduce(Measure.Change::and);
     }
 
     @Override

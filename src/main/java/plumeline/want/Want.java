@@ -3,6 +3,7 @@ package plumeline.want;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import plumeline.lit.Measure;
 import plumeline.plan.WantLine;
 import plumeline.quantity.PaperUnit;
 
@@ -108,6 +109,14 @@ public sealed interface Want
     /// @return sentences, the best first
     default List<String> listAttempts(Moments moments) {
         return List.of();
+    }
+
+    /// Finds by how many stops all light, or the camera's setting, would have to change so that it holds.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return the stops that would do at all instants; empty where light decides nothing
+    default Optional<Measure.Change> findChange(Moments moments) {
+        return Optional.empty();
     }
 
     /// Finds what the margin doesn't count, but a crew would want to know.

@@ -105,7 +105,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 4 + 3);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 3);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -306,4 +306,43 @@ final class LessonCommandTest {
                 .isTrue();
         assertThat(page.contains("90 mm (measured), was 100 mm")).as("the lens").isTrue();
     }
+
+    /// A reading on a thing of a shot is noted beside what is computed there; the light card then says it.
+    @Test
+    void luxAt_isNotedAndPrinted() throws IOException {
+        Files.writeString(plan, """
+                plumeline: 1
+                film: {rate: 24 fps}
+                things:
+                  tin: {diameter: 60 mm, height: 120 mm, label: {width: 40 mm, height: 40 mm, bottom: 40 mm}}
+                kit:
+                  cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}, iso: {base: 100}}}
+                  lenses: {fifty: {focal_length: 50 mm}}
+                  lights: {spot: {point: yes, gives: 2000 cd typical}, dumb: {point: yes}}
+                shots:
+                  one:
+                    camera: {body: main, lens: fifty, at: [0 mm, -3000 mm, 60 mm], aim: hero}
+                    place: {hero: {thing: tin, at: [0 mm, 0 mm]}}
+                    lights:
+                      key: {light: spot, at: [0 mm, -2030 mm, 60 mm]}
+                      back: {light: spot, at: [0 mm, 2030 mm, 60 mm]}
+                      mute: {light: dumb, at: [0 mm, -2030 mm, 60 mm]}
+                """);
+        assertThat(answered("lesson add PLAN --lux-at one hero key 400 lx --how lux meter"))
+                .contains("400 lx on hero's label in one with key on, where 500 lx were computed");
+        assertThat(Files.readString(lessons)).contains("lamps: {key: {lamp: spot, gives: 2000 cd}}");
+        assertThat(answered("lesson add PLAN --lux-at one hero top key 4500 lx"))
+                .contains("Look: 4500 lx is far from the 399.5 lx that were computed there; is the unit right");
+        answered("lesson forget PLAN 2");
+        assertThat(refused("lesson add PLAN --lux-at one hero back 400 lx"))
+                .contains("no light of back comes to hero's label");
+        assertThat(refused("lesson add PLAN --lux-at one hero mute 400 lx"))
+                .contains("isn't known: nobody says what it gives");
+        assertThat(refused("lesson add PLAN --lux-at one hero all 400 lx")).contains("nobody says what it gives");
+        assertThat(refused("lesson add PLAN --lux-at one hero side key 400 lx")).contains("side is not the name of");
+        assertThat(refused("lesson add PLAN --lux-at one hero key 400")).contains("must be");
+        assertThat(refused("lesson add PLAN --lux-at one hero key 0 lx")).contains("above 0 lx");
+        assertThat(refused("lesson add PLAN --lux-at one hero")).contains("must be a shot, a thing, its part");
+        assertThat(answered("lesson list PLAN")).contains("1   400 lx on hero's label in one with key on");
+    }
 }

@@ -85,9 +85,8 @@ final class ShiningTest {
                                 + " allowed.");
         assertThat(lit.want().listAttempts(lit.moments()))
                 .containsExactly("Lamps 2.4 stops brighter together: nearer by a factor of 0.44, or more of them.");
-        Shown near = new Case("fifty", "2.8", "", KEY).wants("lit: tin");
-        assertThat(near.want().listAttempts(near.moments()).getFirst())
-                .isEqualTo("camera.iso at 250 instead of 100. More noise comes with it.");
+        assertThat(lit.want().findChange(lit.moments()).orElseThrow().aimStops())
+                .isCloseTo(2.356, within(0.005));
         assertThat(lit.want().listRelaxed(1.86, lit.moments()))
                 .singleElement()
                 .satisfies(easier -> assertThat(easier.sentence()).isEqualTo("within 2.4 stops instead of 0.5 stops."));

@@ -1,13 +1,17 @@
 package plumeline.ask.light;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
 import plumeline.light.Exposure;
+import plumeline.light.Latitude;
 import plumeline.light.Opening;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.light.Photometry;
 import plumeline.light.Photometry.Tilt;
+import plumeline.light.Thirds;
 import plumeline.roots.Roots;
 
 /// What `exposure` finds, in plain SI numbers.
@@ -98,7 +102,28 @@ final class Exposing {
     /// @param metres how far it is
     /// @param incidenceRadians how far the patch is turned from it
     /// @param exposure the camera's setting
-    record Inputs(Source source, double metres, double incidenceRadians, Exposure exposure) {}
+    /// @param frame how its shutter counts
+    /// @param surface what it lights, and what the camera holds of it
+    record Inputs(
+            Source source, double metres, double incidenceRadians, Exposure exposure, Frame frame, Surface surface) {}
+
+    /// A frame.
+    ///
+    /// @param seconds how long it lasts, s
+    /// @param shutter how the shutter was given
+    record Frame(double seconds, Given shutter) {
+        /// How a shutter is given.
+        enum Given {
+            ANGLE,
+            TIME
+        }
+    }
+
+    /// What is lit, as far as it was said.
+    ///
+    /// @param reflectance share of one; empty where nobody says
+    /// @param latitude what the camera holds at the sensitivity set; empty where nobody says
+    record Surface(OptionalDouble reflectance, Optional<Latitude> latitude) {}
 
     /// What was found.
     ///
@@ -108,6 +133,50 @@ final class Exposing {
     record Found(Inputs inputs, double lux, OptionalDouble exactMetres) {
         double marginStops() {
             return inputs.exposure.marginStops(lux);
+        }
+
+        /// The f- or T-number in thirds that leaves just enough light; empty where none does.
+        OptionalDouble findNumber() {
+            return lux > 0
+                    ? Thirds.findAtMost(Thirds.F_NUMBERS, inputs.exposure.number() * Math.pow(2, marginStops() / 2))
+                    : OptionalDouble.empty();
+        }
+
+        /// The sensitivity in thirds that makes it just enough; empty where none does.
+        OptionalDouble findSensitivity() {
+            return lux > 0
+                    ? Thirds.findAtLeast(
+                            Thirds.SENSITIVITIES, inputs.exposure.sensitivity() * Math.pow(2, -marginStops()))
+                    : OptionalDouble.empty();
+        }
+
+        /// The shutter in thirds that makes it just enough, s; empty where a frame is too short for that.
+        OptionalDouble findShutterSeconds() {
+            double seconds = inputs.exposure.seconds() * Math.pow(2, -marginStops());
+            return lux > 0 ? Thirds.findAtLeast(listShutters(), seconds) : OptionalDouble.empty();
+        }
+
+        private List<Double> listShutters() {
+            double frame = inputs.frame.seconds;
+            return switch (inputs.frame.shutter) {
+                case ANGLE ->
+                    Thirds.SHUTTER_DEGREES.stream()
+                            .map(degrees -> degrees / 360 * frame)
+                            .toList();
+                case TIME ->
+                    Thirds.PARTS_OF_A_SECOND.stream()
+                            .map(parts -> 1 / parts)
+                            .filter(time -> time <= frame)
+                            .toList();
+            };
+        }
+
+        /// Where the surface lands, stops over mid grey; empty where nobody says how it reflects, or no light comes.
+        OptionalDouble findLandsStops() {
+            return lux > 0 && inputs.surface.reflectance.isPresent()
+                    ? OptionalDouble.of(Latitude.landsStops(
+                            inputs.surface.reflectance.getAsDouble(), inputs.exposure.constant(), marginStops()))
+                    : OptionalDouble.empty();
         }
     }
 

@@ -2,6 +2,8 @@ package plumeline.ask.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Draft;
 import plumeline.answer.Draft.Criterion;
@@ -12,6 +14,7 @@ import plumeline.answer.Shutter;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
 import plumeline.light.Exposure;
+import plumeline.light.Latitude;
 import plumeline.quantity.Kind;
 import plumeline.text.Range;
 import plumeline.text.Shape;
@@ -20,6 +23,7 @@ import plumeline.text.Shape.Key;
 /// The question `exposure` in text.
 final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
     private static final double LEAST_CONSTANT = 200;
+    private static final double LEAST_REFLECTANCE = 0.001;
 
     /// What no light at all counts as.
     private static final double DARK_STOPS = -1000;
@@ -37,6 +41,8 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
         # magnification: 0.116             # ask framing; what close focus costs; default 0
         # loss: 1 stops                    # filters, cloth, probe; default 0 stops
         # constant: 340                    # a dome's; default 250, a flat receptor's, as a lux meter has
+        # reflectance: 80 %                # of a surface, such as white paper: where it lands over mid grey
+        # latitude: {over: 5 stops, under: 7 stops, base_iso: 800}   # what the camera holds from mid grey, at its base
         """;
 
     @Override
@@ -76,8 +82,22 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                                 "magnification", "image over thing, for close focus", amount(Kind.NUMBER, "0", "20")),
                         Key.optional(
                                 "loss", "what filters, cloth, a probe take", amount(Kind.STOPS, "0 stops", "20 stops")),
-                        Key.optional("constant", "the meter's, in lux", amount(Kind.NUMBER, "200", "600")))
+                        Key.optional("constant", "the meter's, in lux", amount(Kind.NUMBER, "200", "600")),
+                        Key.optional(
+                                "reflectance", "of a surface that it lights", amount(Kind.SHARE, "0.1 %", "100 %")),
+                        Key.optional("latitude", "what the camera holds, from mid grey", latitude()))
                 .with(new Shape.Rule.ExactlyOne(List.of(List.of("f_number"), List.of("t_number"))));
+    }
+
+    private static Shape latitude() {
+        return Shape.Keys.of(
+                Key.required(
+                        "over", "stops over mid grey to where it clips", amount(Kind.STOPS, "0 stops", "15 stops")),
+                Key.required(
+                        "under",
+                        "stops under mid grey to where noise hides",
+                        amount(Kind.STOPS, "0 stops", "20 stops")),
+                Key.optional("base_iso", "the sensitivity for which that is", amount(Kind.NUMBER, "1", "1000000")));
     }
 
     private static Shape amount(Kind kind, String low, String high) {
@@ -104,7 +124,30 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                         given.si("iso"),
                         Math.max(0, given.si("magnification", "0", "focus far away; ask framing for close focus")),
                         1,
-                        Math.max(0, given.si("loss", "0 stops", "nothing before lens or lamp"))));
+                        Math.max(0, given.si("loss", "0 stops", "nothing before lens or lamp"))),
+                new Exposing.Frame(
+                        1 / rate,
+                        given.has("shutter") && given.quantity("shutter").kind() == Kind.TIME
+                                ? Exposing.Frame.Given.TIME
+                                : Exposing.Frame.Given.ANGLE),
+                surface(given));
+    }
+
+    private static Exposing.Surface surface(Given given) {
+        Optional<Latitude> latitude = given.findMap("latitude")
+                .map(keys -> new Latitude(keys.si("over"), keys.si("under"))
+                        .rated(
+                                given.si("iso"),
+                                keys.si(
+                                        "base_iso",
+                                        given.quantity("iso").valueText(),
+                                        "the ISO set is the body's base")));
+        OptionalDouble reflectance = given.findSi("reflectance");
+        return new Exposing.Surface(
+                reflectance.isPresent()
+                        ? OptionalDouble.of(Math.clamp(reflectance.getAsDouble(), LEAST_REFLECTANCE, 1))
+                        : reflectance,
+                latitude);
     }
 
     @Override
@@ -130,10 +173,64 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                                         found.exactMetres().getAsDouble())
                                 .atLeast(0)
                         : Item.word("distance_for_exact", "none"));
-        return new Draft(
-                items,
-                List.of(new Criterion("the light", Math.max(DARK_STOPS, found.marginStops()))),
-                Verdict.HOLDS,
-                notes);
+        items.add(bare("f_number_for_exact", found.findNumber()));
+        items.add(bare("iso_for_exact", found.findSensitivity()));
+        items.add(shutter(found));
+        List<Criterion> criteria = new ArrayList<>();
+        criteria.add(new Criterion("the light", Math.max(DARK_STOPS, found.marginStops())));
+        addSurface(found, items, criteria);
+        return new Draft(items, criteria, Verdict.HOLDS, notes);
+    }
+
+    private static Item bare(String name, OptionalDouble value) {
+        return value.isPresent() ? Item.of(name, value.getAsDouble(), "1").atLeast(0) : Item.word(name, "none");
+    }
+
+    private static Item shutter(Exposing.Found found) {
+        OptionalDouble seconds = found.findShutterSeconds();
+        if (seconds.isEmpty()) {
+            return Item.word("shutter_for_exact", "none");
+        }
+        Exposing.Frame frame = found.inputs().frame();
+        return switch (frame.shutter()) {
+            case ANGLE ->
+                Item.of("shutter_for_exact", seconds.getAsDouble() / frame.seconds() * 360, "deg")
+                        .atLeast(0);
+            case TIME ->
+                Item.of("shutter_for_exact", seconds.getAsDouble(), "s").atLeast(0);
+        };
+    }
+
+    /// Where a surface lands, and what the camera holds, as far as it was said.
+    private static void addSurface(Exposing.Found found, List<Item> items, List<Criterion> criteria) {
+        OptionalDouble lands = found.findLandsStops();
+        if (lands.isPresent()) {
+            items.add(Item.of("lands", lands.getAsDouble(), "stops"));
+        }
+        if (found.inputs().surface().latitude().isEmpty()) {
+            return;
+        }
+        Latitude latitude = found.inputs().surface().latitude().get();
+        if (lands.isPresent()) {
+            double clipping = latitude.toClippingStops(lands.getAsDouble());
+            double noise = latitude.toNoiseStops(lands.getAsDouble());
+            items.add(Item.of("to_clipping", clipping, "stops"));
+            items.add(Item.of("to_noise", noise, "stops"));
+            criteria.add(new Criterion("the room to clipping", clipping));
+            criteria.add(new Criterion("the room to noise", noise));
+        } else if (found.inputs().surface().reflectance().isPresent()) {
+            criteria.add(new Criterion("the room to clipping", -DARK_STOPS));
+            criteria.add(new Criterion("the room to noise", DARK_STOPS));
+        }
+        if (found.lux() > 0) {
+            double grey = Latitude.midGrey(found.inputs().exposure().constant());
+            double over = found.marginStops();
+            items.add(percent("brightest_held", grey * Math.pow(2, latitude.overStops() - over)));
+            items.add(percent("darkest_held", grey * Math.pow(2, -latitude.underStops() - over)));
+        }
+    }
+
+    private static Item percent(String name, double share) {
+        return Item.of(name, 100 * share, "%").atLeast(0);
     }
 }

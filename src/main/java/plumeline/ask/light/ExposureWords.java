@@ -2,9 +2,11 @@ package plumeline.ask.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Words;
 import plumeline.light.Exposure;
+import plumeline.light.Latitude;
 import plumeline.quantity.Print;
 
 /// What `exposure` says beside its numbers.
@@ -35,7 +37,11 @@ final class ExposureWords {
 
     private List<String> sources() {
         String needed =
-                "Needed lux: C N^2/(t S), the incident-light form of ISO 2720, from memory; close focus (1 + m)^2";
+                "Needed lux: C N^2/(t S), the incident-light form of ISO 2720, from memory; close focus (1 + m)^2"
+                        + (found.findLandsStops().isPresent()
+                                ? "; mid grey pi K/C with K 12.5; an ISO over base leaves that much more over mid grey"
+                                        + " and less under it, of raw and log pictures"
+                                : "");
         String square =
                 "Inverse square of the distance, within 1 % from five times the light's size on (lighting engineers'"
                         + " rule)";
@@ -55,6 +61,7 @@ final class ExposureWords {
         if (close >= WORTH_SAYING_STOPS) {
             because.add("Close focus takes " + stops(close) + " of it.");
         }
+        because.addAll(surface());
         switch (found.inputs().source()) {
             case Exposing.Source.Flat _ -> {}
             case Exposing.Source.Point _ ->
@@ -64,6 +71,41 @@ final class ExposureWords {
                 because.addAll(new LampWords(lamp, words).because(found.inputs().metres()));
         }
         return because;
+    }
+
+    /// Where a surface lands, and what becomes of it.
+    private List<String> surface() {
+        List<String> sentences = new ArrayList<>();
+        Exposing.Surface surface = found.inputs().surface();
+        OptionalDouble lands = found.findLandsStops();
+        if (lands.isPresent()) {
+            String grey = Print.share(Latitude.midGrey(exposure.constant()), 1);
+            String end = surface.latitude()
+                    .map(latitude -> "; " + becomes(latitude, lands.getAsDouble()))
+                    .orElse("");
+            sentences.add("A surface of " + Print.share(surface.reflectance().orElseThrow(), 1) + " lands "
+                    + tenths(lands.getAsDouble()) + (lands.getAsDouble() < 0 ? " under" : " over")
+                    + " mid grey, which is " + grey + end + ".");
+        }
+        surface.latitude()
+                .ifPresent(latitude -> sentences.add("At this ISO the camera holds " + tenths(latitude.overStops())
+                        + " over and " + tenths(latitude.underStops()) + " under mid grey."));
+        return sentences;
+    }
+
+    private static String becomes(Latitude latitude, double lands) {
+        double clipping = latitude.toClippingStops(lands);
+        double noise = latitude.toNoiseStops(lands);
+        if (clipping < 0) {
+            return "it clips, by " + tenths(clipping);
+        }
+        return noise < 0
+                ? "it drowns in noise, by " + tenths(noise)
+                : tenths(clipping) + " are left to clipping, " + tenths(noise) + " to noise";
+    }
+
+    private static String tenths(double stops) {
+        return Print.number(Math.abs(stops), 1) + " stops";
     }
 
     private String surplus() {
@@ -93,10 +135,12 @@ final class ExposureWords {
             return attempts;
         }
         double ratio = Math.pow(2, margin);
-        attempts.add("Set f/" + Print.number(exposure.number() * Math.sqrt(ratio), 1) + " instead of f/"
-                + Print.number(exposure.number(), 1) + ": ask framing what that does to the sharp zone.");
-        attempts.add("Set ISO " + Print.number(exposure.sensitivity() / ratio, 0)
-                + (margin < 0 ? ": more noise; see whether the camera goes so far." : "."));
+        found.findNumber()
+                .ifPresent(number -> attempts.add("Set f/" + Print.number(number, 1) + " instead of f/"
+                        + Print.number(exposure.number(), 1) + ": ask framing what that does to the sharp zone."));
+        found.findSensitivity()
+                .ifPresent(iso -> attempts.add("Set ISO " + Print.number(iso, 0)
+                        + (margin < 0 ? ": more noise; see whether the camera goes so far." : ".")));
         if (found.exactMetres().isPresent()) {
             attempts.add(
                     "Set the light " + words.length(found.exactMetres().getAsDouble()) + " from the thing instead of "
@@ -108,6 +152,9 @@ final class ExposureWords {
         if (margin < 0 && margin >= -1) {
             attempts.add("Add a second such light: one stop.");
         }
+        found.findShutterSeconds()
+                .ifPresent(seconds -> attempts.add("Set the shutter to " + shutter(seconds)
+                        + (margin < 0 ? ": what moves smears more; ask fall." : ".")));
         if (margin < 0) {
             attempts.add("Shoot at a lower rate or with a longer shutter, " + Print.number(1 / ratio, 1)
                     + " times the time: more blur; ask framing and fall first.");
@@ -115,6 +162,14 @@ final class ExposureWords {
             attempts.add("Put " + stops(margin) + " of grey filter before the lens, or dim the light.");
         }
         return attempts;
+    }
+
+    private String shutter(double seconds) {
+        Exposing.Frame frame = found.inputs().frame();
+        return switch (frame.shutter()) {
+            case ANGLE -> Print.number(seconds / frame.seconds() * 360, 1) + " deg";
+            case TIME -> "1/" + Print.number(1 / seconds, 1) + " s";
+        };
     }
 
     private static String stops(double stops) {

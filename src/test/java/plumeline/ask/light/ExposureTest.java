@@ -93,4 +93,87 @@ final class ExposureTest {
                         "light: {candela: 250 cd, lux: 4 lx}\ndistance: 6 m\niso: 800\nf_number: 4\nrate: 25 fps"))
                 .isNotEmpty();
     }
+
+    private static final String SHORT =
+            "light: {candela: 1000 cd}\ndistance: 1 m\niso: 400\nf_number: 8\nrate: 25 fps\nshutter: 90 deg";
+
+    /// N²/t = E S / C by hand: at 1/100 s and ISO 400 f/8 needs 250·64·100/400 = 4000 lx, of which 1000 come: 2 stops
+    /// short. Two stops are f/4, ISO 1600, 360 deg.
+    @Test
+    void exact_isInThirds_andHoldsOnceSet() {
+        Answer answer = answer("exposure", SHORT);
+        assertThat(number(answer, "margin")).isCloseTo(-2, within(1e-9));
+        assertThat(number(answer, "f_number_for_exact")).isEqualTo(4);
+        assertThat(number(answer, "iso_for_exact")).isEqualTo(1600);
+        assertThat(number(answer, "shutter_for_exact")).isCloseTo(360, within(1e-9));
+        for (String set : new String[] {"f_number: 8>f_number: 4", "iso: 400>iso: 1600", "90 deg>360 deg"}) {
+            String[] change = set.split(">");
+            Answer there = answer("exposure", SHORT.replace(change[0], change[1]));
+            assertThat(there.verdict()).isEqualTo(Verdict.HOLDS);
+            assertThat(number(there, "margin")).isBetween(-1e-9, 1.0 / 3);
+        }
+        assertThat(answer.notes().attempts())
+                .contains("Set the shutter to 360 deg: what moves smears more; ask fall.")
+                .anyMatch(text -> text.startsWith("Set f/4 instead of f/8"));
+    }
+
+    /// In between, the next third that gives enough; none where a frame is too short.
+    @Test
+    void exact_isNeverTooLittle() {
+        for (int candela = 100; candela <= 20_000; candela += 731) {
+            String text = SHORT.replace("1000 cd", candela + " cd");
+            Answer answer = answer("exposure", text);
+            String iso = "iso: " + (int) number(answer, "iso_for_exact");
+            assertThat(number(answer("exposure", text.replace("iso: 400", iso)), "margin"))
+                    .isBetween(-1e-9, 0.36);
+            String stop = "f_number: " + number(answer, "f_number_for_exact");
+            assertThat(number(answer("exposure", text.replace("f_number: 8", stop)), "margin"))
+                    .isBetween(-1e-9, 0.46);
+        }
+        Answer dark = answer("exposure", SHORT.replace("1000 cd", "500 cd"));
+        assertThat(dark.getValue("shutter_for_exact")).isEqualTo(new Value.Word("none"));
+        Answer timed = answer("exposure", SHORT.replace("90 deg", "1/200 s").replace("1000 cd", "4000 cd"));
+        assertThat(number(timed, "shutter_for_exact")).isCloseTo(0.01, within(1e-9));
+    }
+
+    /// Mid grey is pi K/C: 15.7 % with K 12.5 and C 250 (a general encyclopedia's page on light meters). White paper of
+    /// 80 % lies log2(80/15.7) = 2.35 stops above it, less the 2 stops that the light is short.
+    @Test
+    void reflectance_saysWhereItLands() {
+        Answer grey = answer("exposure", SHORT + "\nreflectance: 15.7 %");
+        assertThat(number(grey, "lands")).isCloseTo(-2, within(0.005));
+        Answer paper = answer("exposure", SHORT + "\nreflectance: 80 %\nlatitude: {over: 4 stops, under: 6 stops}");
+        assertThat(number(paper, "lands")).isCloseTo(0.349, within(0.001));
+        assertThat(number(paper, "to_clipping")).isCloseTo(3.651, within(0.001));
+        assertThat(number(paper, "to_noise")).isCloseTo(6.349, within(0.001));
+        assertThat(number(paper, "brightest_held")).isCloseTo(15.708 * 64, within(0.1));
+        assertThat(number(paper, "darkest_held")).isCloseTo(15.708 / 16, within(0.001));
+        Answer dome = answer("exposure", SHORT + "\nconstant: 330\nreflectance: 12 %");
+        assertThat(number(dome, "lands")).isCloseTo(number(dome, "margin"), within(0.015));
+    }
+
+    /// Two stops over base leave two more over mid grey and two less under it.
+    @Test
+    void latitude_movesWithTheSensitivity_andClippingFails() {
+        String bright = SHORT.replace("1000 cd", "16000 cd") + "\nreflectance: 80 %\n";
+        Answer clips = answer("exposure", bright + "latitude: {over: 4 stops, under: 6 stops}");
+        assertThat(number(clips, "lands")).isCloseTo(4.349, within(0.001));
+        assertThat(number(clips, "to_clipping")).isCloseTo(-0.349, within(0.001));
+        assertThat(clips.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(clips.notes().because()).anyMatch(text -> text.endsWith("it clips, by 0.3 stops."));
+        Answer rated = answer("exposure", bright + "latitude: {over: 4 stops, under: 6 stops, base_iso: 100}");
+        assertThat(number(rated, "to_clipping")).isCloseTo(1.651, within(0.001));
+        assertThat(number(rated, "to_noise")).isCloseTo(8.349, within(0.001));
+        assertThat(rated.verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void darkSurface_drowns() {
+        Answer answer = answer(
+                "exposure",
+                SHORT.replace("1000 cd", "4000 cd") + "\nreflectance: 3 %\nlatitude: {over: 4 stops, under: 2 stops}");
+        assertThat(number(answer, "lands")).isCloseTo(-2.389, within(0.001));
+        assertThat(answer.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(answer.notes().because()).anyMatch(text -> text.contains("it drowns in noise, by 0.4 stops"));
+    }
 }

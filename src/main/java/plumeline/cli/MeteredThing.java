@@ -1,0 +1,151 @@
+package plumeline.cli;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import plumeline.lit.Metered;
+import plumeline.lit.Spots;
+import plumeline.plan.Placed;
+import plumeline.plan.PlacedLight;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Print;
+import plumeline.quantity.Quantities;
+import plumeline.quantity.Quantity;
+import plumeline.quantity.Reading;
+import plumeline.solve.MarkAnswer;
+import plumeline.solve.ShotAnswer;
+import plumeline.solve.Solve;
+import plumeline.stage.Stage;
+import plumeline.take.Measured;
+
+/// `--lux-at SHOT THING [PART] LIGHT LUX`: what a meter showed on a thing, beside what is computed there.
+final class MeteredThing {
+    private static final String OPTION = "--lux-at";
+    private static final String ALL = "all";
+    private static final String EXAMPLE = "reveal first label key 2300 lx";
+
+    private final Plan plan;
+    private final String typed;
+
+    /// @param plan the plan with what was measured before
+    /// @param typed the option's words
+    MeteredThing(Plan plan, String typed) {
+        this.plan = plan;
+        this.typed = typed;
+    }
+
+    Measured read() throws Refusal {
+        List<String> words = List.of(typed.strip().split("\\s+"));
+        int names = words.size() > 4 && findPart(words.get(2)).isPresent() ? 4 : 3;
+        if (words.size() <= names) {
+            throw new Refusal(
+                    OPTION + " is " + typed + "; must be a shot, a thing, its part where it isn't the label, a light or"
+                            + " all, and the lux read",
+                    "Give it as " + OPTION + " " + EXAMPLE + ".");
+        }
+        Shot shot = plan.findShot(
+                        LessonOptions.check("a shot", words.get(0), LessonOptions.names(plan.shots(), Shot::name)))
+                .orElseThrow();
+        String thing = LessonOptions.check(
+                "a thing of " + shot.name(), words.get(1), LessonOptions.names(shot.placed(), Placed::name));
+        boolean hasLabel = shot.findPlaced(thing).orElseThrow().thing().label().isPresent();
+        Spots.Part part =
+                names == 4 ? findPart(words.get(2)).orElseThrow() : hasLabel ? Spots.Part.LABEL : Spots.Part.MIDDLE;
+        if (part == Spots.Part.LABEL && !hasLabel) {
+            throw new Refusal(thing + " has no label", "Name another part: top, middle or base.");
+        }
+        List<String> lights = LessonOptions.names(shot.lights(), PlacedLight::name);
+        String light = words.get(names - 1);
+        List<String> on = light.equals(ALL) && !lights.contains(ALL)
+                ? lights
+                : List.of(LessonOptions.check("a light of " + shot.name(), light, lights));
+        Quantity reads = lux(String.join(" ", words.subList(names, words.size())));
+        return measured(shot, new Measured.LuxAt.Spot(shot.name(), thing, part.word()), part, on, reads);
+    }
+
+    private static Optional<Spots.Part> findPart(String word) {
+        return Arrays.stream(Spots.Part.values())
+                .filter(part -> part.word().equals(word))
+                .findFirst();
+    }
+
+    private Quantity lux(String text) throws Refusal {
+        return switch (Quantities.read(text, Kind.ILLUMINANCE)) {
+            case Reading.Read(Quantity quantity)
+            when quantity.si() > 0 && quantity.findAt().isEmpty() -> quantity;
+            case Reading.Read _ ->
+                throw new Refusal(
+                        OPTION + " is " + typed + "; what a meter shows on a thing is above 0 lx and has no distance",
+                        "Give it as " + OPTION + " " + EXAMPLE + ".");
+            case Reading.Refused refused ->
+                throw new Refusal(
+                        OPTION + " is " + typed + ": there " + text + " is " + refused.given() + "; must be "
+                                + refused.allowed(),
+                        "Give it as " + OPTION + " " + EXAMPLE + ".");
+        };
+    }
+
+    /// The shot is solved as it would be for its papers: its light is computed with all marks where those say.
+    private Measured measured(Shot shot, Measured.LuxAt.Spot at, Spots.Part part, List<String> on, Quantity reads)
+            throws Refusal {
+        ShotAnswer answer =
+                Solve.film(plan, List.of(shot.name()), List.of()).shots().getFirst();
+        refuseOpen(answer);
+        Stage stage = Stage.of(plan, shot);
+        List<Metered.Shown> computed =
+                Metered.computed(stage, stage.scene(answer.posed().values(), 0), stage.thingIndex(at.thing()), part);
+        double sum = 0;
+        List<Measured.LuxAt.Gave> gave = new ArrayList<>();
+        for (String light : on) {
+            switch (computed.get(stage.lampIndex(light))) {
+                case Metered.Shown.Lux lux -> {
+                    sum += lux.lux();
+                    PlacedLight placed = shot.findLight(light).orElseThrow();
+                    gave.add(new Measured.LuxAt.Gave(light, placed.light().name(), gives(placed)));
+                }
+                case Metered.Shown.NotKnown(String reason) ->
+                    throw new Refusal(
+                            "what is computed of " + light + " on " + at.thing() + " isn't known: " + reason,
+                            "Meter it by itself: --lux " + light + " 1450 lx at 1 m.");
+            }
+        }
+        if (!(sum > 0)) {
+            throw new Refusal(
+                    "in the plan no light of " + String.join(", ", on) + " comes to " + at.thing() + "'s " + at.part(),
+                    "See whether it stands and faces there, and at which level.");
+        }
+        return new Measured.LuxAt(at, reads, Quantities.get(Print.number(sum, 2) + " lx"), gave);
+    }
+
+    private static void refuseOpen(ShotAnswer answer) throws Refusal {
+        String open = answer.marks().stream()
+                .filter(mark -> mark.setting() instanceof MarkAnswer.Setting.Open)
+                .map(mark -> mark.mark().path())
+                .collect(Collectors.joining(", "));
+        if (!open.isEmpty()) {
+            throw new Refusal(
+                    "in " + answer.shot() + " no place is set for " + open + ": nothing can be computed there",
+                    "Write it into the plan where it stands, then note the reading.");
+        }
+    }
+
+    /// What the kit says, times what was measured in the shot before.
+    private static Quantity gives(PlacedLight light) {
+        Quantity kit = light.light().written().findQuantity("gives").orElseThrow();
+        double output = light.written().findQuantity("output").map(Quantity::si).orElse(1.0);
+        Quantity plain = Quantities.get(kit.valueText()
+                + kit.findAt().map(at -> " at " + at.valueText()).orElse(""));
+        return output == 1 ? plain : plain.withSi(rounded(kit.si() * output));
+    }
+
+    /// To six digits, so that noting a reading again changes nothing.
+    private static double rounded(double value) {
+        return new BigDecimal(value).round(new MathContext(6)).doubleValue();
+    }
+}
