@@ -2,16 +2,13 @@ package plumeline.lit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import plumeline.geom.Aim;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
-import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
@@ -29,7 +26,7 @@ import plumeline.stage.TankWalls;
 /// The light of a shot at an instant.
 ///
 /// Opaque things, lamps' housings and the lens's barrel keep light off; a clear thing lets all of it through. For one
-/// thread: it remembers what it was asked.
+/// thread.
 public final class Lighting {
     /// Corners of a circle that hides: the body is at most 0.12 % too slim.
     private static final int STEPS = 64;
@@ -40,13 +37,11 @@ public final class Lighting {
     /// What lies under a surface by less is on it, m.
     private static final double ON_METRES = 1e-9;
 
-    /// Something that keeps light off.
-    private record Hider(int thing, Vec middle, double ballMetres, List<Hull> hulls) {}
-
     private final List<Lamp> lamps;
     private final List<Hider> hiders = new ArrayList<>();
     private final Optional<TankWalls> walls;
-    private final Map<Patch, double[]> known = new HashMap<>();
+    private final Optional<TankLight> tank;
+    private final LightMemory memory;
 
     /// All on which the light of a shot rests: alike where this is.
     ///
@@ -71,6 +66,16 @@ public final class Lighting {
     /// @param scene the instant
     /// @param walls the tank's walls, where it has one
     public Lighting(Shot shot, Scene scene, Optional<TankWalls> walls) {
+        this(shot, scene, walls, new LightMemory());
+    }
+
+    /// Lights a shot that was lit otherwise before.
+    ///
+    /// @param shot the shot
+    /// @param scene the instant
+    /// @param walls the tank's walls, where it has one
+    /// @param memory what was asked before
+    public Lighting(Shot shot, Scene scene, Optional<TankWalls> walls, LightMemory memory) {
         lamps = new ArrayList<>();
         for (int i = 0; i < shot.lights().size(); i++) {
             lamps.add(Lamp.of(shot.lights().get(i), scene.beams().get(i)));
@@ -79,17 +84,24 @@ public final class Lighting {
             Placed placed = shot.placed().get(i);
             if (placed.thing().body().orElse(Thing.Body.OPAQUE) == Thing.Body.OPAQUE) {
                 Body body = scene.things().get(i);
-                hiders.add(new Hider(i, body.middle(), body.ballMetres(), Hull.of(body, STEPS)));
+                hiders.add(Hider.of(i, body.middle(), body.ballMetres(), body, Hull.of(body, STEPS)));
             }
         }
         shot.camera().lens().barrel().ifPresent(barrel -> hiders.add(lens(barrel, scene)));
         for (int i = 0; i < lamps.size(); i++) {
             if (lamps.get(i) instanceof Lamp.Known(var _, Shine.Face(var emitter, var reach), var _, var _)
                     && !(emitter instanceof Tube)) {
-                hiders.add(new Hider(ofLamp(i), emitter.middle(), reach + HOUSING_METRES, List.of(housing(emitter))));
+                hiders.add(Hider.of(
+                        ofLamp(i),
+                        emitter.middle(),
+                        reach + HOUSING_METRES,
+                        (Record) emitter.withLuminance(1),
+                        List.of(housing(emitter))));
             }
         }
         this.walls = walls;
+        this.memory = memory;
+        tank = walls.map(found -> new TankLight(found, memory));
     }
 
     /// The number of the lens's barrel among what hides.
@@ -111,11 +123,13 @@ public final class Lighting {
         double radius = barrel.diameter().si() / 2;
         Vec front = scene.aim().eye();
         Vec back = front.minus(scene.aim().forward().times(barrel.length().si()));
-        return new Hider(
+        Barrel form = new Barrel(back, front, radius, radius);
+        return Hider.of(
                 LENS,
                 front.plus(back).times(0.5),
                 Math.hypot(barrel.length().si() / 2, radius),
-                List.of(Hull.of(new Barrel(back, front, radius, radius), STEPS)));
+                form,
+                List.of(Hull.of(form, STEPS)));
     }
 
     /// Gives the lamps.
@@ -162,7 +176,7 @@ public final class Lighting {
     /// @param patch the place
     /// @return lx a lamp, in the lamps' order; 0 for what isn't known
     public double[] lux(Patch patch) {
-        return known.computeIfAbsent(patch, asked -> lux(asked, hider -> true)).clone();
+        return lux(patch, hider -> true);
     }
 
     /// Gives the light on a place of a surface, were only some things there.
@@ -179,41 +193,36 @@ public final class Lighting {
                 IntPredicate others = hider -> hider != own && stands.test(hider);
                 lux[i] = isInTank(over.place())
                         ? inTank(lamp.shine(), over, others)
-                        : lamp.shine().lux(over, between(lamp.shine(), over, others));
+                        : inAir(lamp.shine(), over, others);
             }
         }
         return lux;
     }
 
     private boolean isInTank(Vec place) {
-        return walls.isPresent() && isWithin(walls.get().inside(), place);
+        return tank.isPresent() && tank.get().isInside(place);
     }
 
-    private static boolean isWithin(Bounds room, Vec place) {
-        return place.x() > room.low().x()
-                && place.x() < room.high().x()
-                && place.y() > room.low().y()
-                && place.y() < room.high().y()
-                && place.z() > room.low().z()
-                && place.z() < room.high().z();
+    private double inAir(Shine shine, Patch patch, IntPredicate stands) {
+        List<Hider.Part> between = between(shine, patch, stands);
+        return memory.air(
+                shine,
+                patch,
+                between.stream().map(Hider.Part::named).toList(),
+                () -> shine.lux(patch, between.stream().map(Hider.Part::hull).toList()));
     }
 
-    /// What stands in the tank hides straight on; what stands before it hides as light is bent.
     private double inTank(Shine shine, Patch patch, IntPredicate stands) {
-        List<Hull> inside = new ArrayList<>();
-        List<Hull> outside = new ArrayList<>();
-        Bounds room = walls.orElseThrow().inside();
+        List<Hider.Part> inside = new ArrayList<>();
+        List<Hider.Part> outside = new ArrayList<>();
         for (Hider hider : hiders) {
-            if (stands.test(hider.thing)) {
-                boolean isIn = isWithin(room, hider.middle);
-                for (Hull hull : hider.hulls) {
-                    if (isIn ? isOver(hull, patch) : isBefore(shine, hider)) {
-                        (isIn ? inside : outside).add(hull);
-                    }
-                }
+            if (stands.test(hider.thing()) && isInTank(hider.middle())) {
+                hider.parts().stream().filter(part -> part.isOver(patch)).forEach(inside::add);
+            } else if (stands.test(hider.thing()) && isBefore(shine, hider)) {
+                outside.addAll(hider.parts());
             }
         }
-        return shine.lux(patch, TankWindow.of(walls.orElseThrow(), patch.place()), inside, outside);
+        return tank.orElseThrow().lux(shine, patch, inside, outside);
     }
 
     private static boolean isTurnedTo(Shine shine, Patch patch) {
@@ -221,39 +230,23 @@ public final class Lighting {
                 && shine.middle().minus(patch.place()).dot(patch.facing()) > -shine.reachMetres();
     }
 
-    private List<Hull> between(Shine shine, Patch patch, IntPredicate stands) {
-        List<Hull> between = new ArrayList<>();
+    private List<Hider.Part> between(Shine shine, Patch patch, IntPredicate stands) {
+        List<Hider.Part> between = new ArrayList<>();
         Vec way = shine.middle().minus(patch.place());
         double length = way.lengthMetres();
         for (Hider hider : hiders) {
-            if (stands.test(hider.thing) && mayHide(hider, shine, patch, way, length)) {
-                for (Hull hull : hider.hulls) {
-                    if (isOver(hull, patch)) {
-                        between.add(hull);
-                    }
-                }
+            if (stands.test(hider.thing()) && mayHide(hider, shine, patch, way, length)) {
+                hider.parts().stream().filter(part -> part.isOver(patch)).forEach(between::add);
             }
         }
         return between;
     }
 
-    /// Whether any of it is over the surface; a convex body is under its own.
-    private static boolean isOver(Hull hull, Patch patch) {
-        double level = patch.facing().dot(patch.place());
-        for (int i = 0; i < hull.one().size(); i++) {
-            if (hull.one().get(i).dot(patch.facing()) > level
-                    || hull.other().get(i).dot(patch.facing()) > level) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /// Whether a ball round it comes before the lamp as seen from the place: over the surface, before the lamp's face,
     /// and within the cone to the ball round that.
     private static boolean mayHide(Hider hider, Shine shine, Patch patch, Vec way, double length) {
-        Vec to = hider.middle.minus(patch.place());
-        double ball = hider.ballMetres;
+        Vec to = hider.middle().minus(patch.place());
+        double ball = hider.ballMetres();
         if (to.dot(patch.facing()) <= -ball) {
             return false;
         }
@@ -272,7 +265,7 @@ public final class Lighting {
     private static boolean isBefore(Shine shine, Hider hider) {
         return !(shine instanceof Shine.Face(var emitter, var _))
                 || emitter instanceof Tube
-                || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
+                || hider.middle().minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres();
     }
 
     /// Tells whether light of any lamp comes to a place outside a tank through its glass or water, or may do so.

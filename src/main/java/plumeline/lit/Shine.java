@@ -22,21 +22,6 @@ public sealed interface Shine {
     /// @return lx
     double lux(Patch patch, List<Hull> hiders);
 
-    /// Gives the light on a place in a tank.
-    ///
-    /// @param patch where on the surface
-    /// @param windows the ways into the tank
-    /// @param inside what stands between in the tank
-    /// @param outside what stands between before it
-    /// @return lx
-    default double lux(Patch patch, List<TankWindow> windows, List<Hull> inside, List<Hull> outside) {
-        return windows.stream()
-                .mapToDouble(window -> findFace(window, patch)
-                        .map(face -> window.lux(face, patch, inside, outside))
-                        .orElse(0.0))
-                .sum();
-    }
-
     /// Finds the face that shines through a window to a place in a tank.
     ///
     /// @param window the way into the tank

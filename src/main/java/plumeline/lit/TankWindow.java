@@ -12,7 +12,6 @@ import plumeline.light.Disc;
 import plumeline.light.Emitter;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
-import plumeline.optics.Boundary;
 import plumeline.optics.ClearPane;
 import plumeline.optics.FlatWall;
 import plumeline.optics.Layer;
@@ -33,8 +32,11 @@ import plumeline.stage.TankWalls;
 /// @param low lower corner of the opening on the inner face, m
 /// @param high upper corner of it, m
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
-    /// Into so many parts an edge of a lamp is cut: straight edges seem bent.
+    /// Into so many parts an edge of a lamp is cut, a side of a body at most: straight ones seem bent.
     private static final int PARTS = 16;
+
+    /// By how much of its way a straight side may be off.
+    private static final double STRAIGHT = 5e-5;
 
     /// What passes a piece is even where it differs by less.
     private static final double EVEN = 0.02;
@@ -43,16 +45,30 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     private static final double AHEAD_METRES = 1e-6;
 
-    /// The ways into a tank for a place in it.
-    static List<TankWindow> of(TankWalls walls, Vec place) {
+    /// The ways into a tank for a place in its water.
+    static List<TankWindow> ofWater(TankWalls walls) {
         Bounds in = walls.inside();
-        double line = walls.waterLineMetres();
-        boolean isWet = place.z() < line;
-        double from = isWet ? in.low().z() : Math.max(line, in.low().z());
-        double to = isWet ? Math.min(line, in.high().z()) : in.high().z();
+        return of(
+                walls,
+                in.low().z(),
+                Math.min(walls.waterLineMetres(), in.high().z()),
+                FlatWall.ofWater(walls.paneMetres()));
+    }
+
+    /// The ways into a tank for a place in it over its water.
+    static List<TankWindow> ofAir(TankWalls walls) {
+        Bounds in = walls.inside();
+        return of(
+                walls,
+                Math.max(walls.waterLineMetres(), in.low().z()),
+                in.high().z(),
+                FlatWall.ofAir(walls.paneMetres()));
+    }
+
+    private static List<TankWindow> of(TankWalls walls, double from, double to, FlatWall wall) {
+        Bounds in = walls.inside();
         double pane = walls.paneMetres();
-        FlatWall wall = isWet ? FlatWall.ofWater(pane) : FlatWall.ofAir(pane);
-        FlatWall top = new FlatWall(0, 1, isWet ? Layer.WATER_INDEX : 1);
+        FlatWall top = new FlatWall(0, 1, wall.behindIndex());
         List<TankWindow> windows = new ArrayList<>();
         for (int sign : new int[] {-1, 1}) {
             double x = sign < 0 ? in.low().x() : in.high().x();
@@ -76,37 +92,48 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return windows;
     }
 
-    /// Gives the light of a face on a place in the tank, by this way alone.
+    /// What of a face is seen by this way from a place in the tank, were nothing before it.
     ///
-    /// @param emitter the face
-    /// @param patch the place
-    /// @param inside what stands in the tank
-    /// @param outside what stands before it
-    /// @return lx
-    double lux(Emitter emitter, Patch patch, List<Hull> inside, List<Hull> outside) {
+    /// @param outline its corners on the inner face, m
+    /// @param cone round them
+    record Sight(List<Vec> outline, Cone cone) {
+        /// Whether anything of a ball in the tank may be before it.
+        boolean mayMeet(Vec middle, double ballMetres) {
+            return cone.mayMeet(middle, ballMetres);
+        }
+    }
+
+    /// Finds what of a face is seen by this way from a place in the tank, were nothing before it.
+    Optional<Sight> findSight(Emitter emitter, Patch patch) {
         List<Vec> outline = isOver(patch) ? emitter.outline(patch.place()) : List.of();
         if (outline.isEmpty()) {
-            return 0;
+            return Optional.empty();
         }
         List<Vec> seen = clipped(ring(emitter, outline).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
-        if (seen.size() < 3) {
-            return 0;
-        }
-        Cone cone = Cone.of(patch.place(), seen);
+        return seen.size() < 3 ? Optional.empty() : Optional.of(new Sight(seen, Cone.of(patch.place(), seen)));
+    }
+
+    /// Whether anything of a body outside may be before what is seen of a face.
+    boolean mayHide(Hider.Part part, Sight sight, Patch patch) {
+        Optional<Vec> middle = find(part.middle(), patch);
+        return middle.isEmpty() || sight.mayMeet(middle.get(), spreadMetres(part, middle.get(), patch));
+    }
+
+    /// Gives the light of a face on a place in the tank, by this way alone.
+    ///
+    /// @param emitter the face
+    /// @param patch the place
+    /// @param sight what is seen of it
+    /// @param inside what stands before it in the tank
+    /// @param outside what stands before it outside
+    /// @return lx
+    double lux(Emitter emitter, Patch patch, Sight sight, List<Hider.Part> inside, List<Hider.Part> outside) {
         List<Hull> hiders = new ArrayList<>();
-        for (Hull hull : inside) {
-            if (cone.mayMeet(hull.middle(), hull.reachMetres())) {
-                hiders.add(hull);
-            }
-        }
-        for (Hull hull : outside) {
-            Optional<Vec> middle = find(hull.middle(), patch);
-            if (middle.isEmpty() || cone.mayMeet(middle.get(), spreadMetres(hull, middle.get(), patch))) {
-                hiders.addAll(slices(hull, patch));
-            }
-        }
+        inside.forEach(part -> hiders.add(part.hull()));
+        outside.forEach(part -> hiders.addAll(slices(part.hull(), patch, sight)));
+        List<Vec> seen = sight.outline();
         double passing = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
             passing += passing(piece, patch, MOST_CUTS);
@@ -119,11 +146,15 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// much from one end to the other.
     private double passing(List<Vec> piece, Patch patch, int cuts) {
         Vec near = piece.getFirst();
-        Vec far = piece.getFirst();
+        Vec far = near;
+        double nearSine = airSine(near.minus(patch.place()));
+        double farSine = nearSine;
         for (Vec corner : piece) {
             double sine = airSine(corner.minus(patch.place()));
-            near = sine < airSine(near.minus(patch.place())) ? corner : near;
-            far = sine > airSine(far.minus(patch.place())) ? corner : far;
+            near = sine < nearSine ? corner : near;
+            far = sine > farSine ? corner : far;
+            nearSine = Math.min(sine, nearSine);
+            farSine = Math.max(sine, farSine);
         }
         double most = transmittance(near.minus(patch.place()));
         double least = transmittance(far.minus(patch.place()));
@@ -165,10 +196,10 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     /// How far from its middle on the inner face a body outside is seen at most: aside no farther than it is wide, and
     /// by what lies nearer or farther as much as its way outside slopes; twice that, as the slope grows outward.
-    private double spreadMetres(Hull hull, Vec middle, Patch patch) {
+    private double spreadMetres(Hider.Part part, Vec middle, Patch patch) {
         double sine = airSine(middle.minus(patch.place()));
         double slope = sine < 1 ? sine / Math.sqrt(1 - sine * sine) : Double.POSITIVE_INFINITY;
-        return hull.reachMetres() * (1 + 2 * slope);
+        return part.reachMetres() * (1 + 2 * slope);
     }
 
     private double airSine(Vec inTank) {
@@ -186,25 +217,56 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return Optional.of(path.get(path.size() - 2));
     }
 
-    /// A body as it is seen on the inner face, in slices: its straight sides seem bent. What is partly behind the outer
-    /// face hides nothing there.
-    private List<Hull> slices(Hull hull, Patch patch) {
+    /// A body as it is seen on the inner face, in slices: its straight sides seem bent. Those that are before what is
+    /// seen of the face; what is partly behind the outer face hides nothing there.
+    private List<Hull> slices(Hull hull, Patch patch, Sight sight) {
         List<Hull> slices = new ArrayList<>();
         List<Vec> last = find(hull.one(), patch);
-        for (int part = 1; part <= PARTS; part++) {
-            double share = (double) part / PARTS;
-            List<Vec> ring = new ArrayList<>();
-            for (int i = 0; i < hull.one().size(); i++) {
-                Vec from = hull.one().get(i);
-                ring.add(from.plus(hull.other().get(i).minus(from).times(share)));
-            }
+        int parts = slicesFor(hull, patch);
+        for (int part = 1; part <= parts; part++) {
+            List<Vec> ring = ring(hull, (double) part / parts);
             List<Vec> next = find(ring, patch);
             if (last.size() == ring.size() && next.size() == ring.size()) {
-                slices.add(new Hull(last, next));
+                Hull slice = new Hull(last, next);
+                if (sight.mayMeet(slice.middle(), slice.reachMetres())) {
+                    slices.add(slice);
+                }
             }
             last = next;
         }
         return slices;
+    }
+
+    /// How many slices leave its sides straight.
+    private int slicesFor(Hull hull, Patch patch) {
+        int corners = hull.one().size();
+        double bent = 0;
+        for (int quarter = 0; quarter < 4; quarter++) {
+            Vec from = hull.one().get(quarter * corners / 4);
+            Vec to = hull.other().get(quarter * corners / 4);
+            List<Vec> seen = find(List.of(from, from.plus(to).times(0.5), to), patch);
+            if (seen.size() < 3) {
+                return PARTS;
+            }
+            Vec side = seen.get(2).minus(seen.get(0));
+            double aside = seen.get(1).minus(seen.get(0)).cross(side).lengthMetres();
+            double far = seen.get(1).distanceMetres(patch.place());
+            bent = Math.max(bent, side.lengthMetres() > 0 ? aside / (side.lengthMetres() * far) : 0);
+        }
+        int parts = 1;
+        while (parts < PARTS && bent > STRAIGHT * parts * parts) {
+            parts *= 2;
+        }
+        return parts;
+    }
+
+    private static List<Vec> ring(Hull hull, double share) {
+        List<Vec> ring = new ArrayList<>(hull.one().size());
+        for (int i = 0; i < hull.one().size(); i++) {
+            Vec from = hull.one().get(i);
+            ring.add(from.plus(hull.other().get(i).minus(from).times(share)));
+        }
+        return ring;
     }
 
     private List<Vec> find(List<Vec> corners, Patch patch) {
@@ -280,12 +342,11 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     private double transmittance(Vec inTank) {
-        double air = Math.asin(Math.min(1, airSine(inTank)));
-        return wall.glassMetres() > 0
-                ? new ClearPane(1, wall.glassIndex(), wall.behindIndex())
-                        .transmittance(air)
-                        .mean()
-                : 1 - new Boundary(1, wall.behindIndex()).reflectance(air).mean();
+        // An open surface is a pane of air on water.
+        double index = wall.glassMetres() > 0 ? wall.glassIndex() : 1;
+        return new ClearPane(1, index, wall.behindIndex())
+                .transmittanceAtSine(Math.min(1, airSine(inTank)))
+                .mean();
     }
 
     /// Where a place in the tank is looked at from, for a lamp that is a point: the way of its light to the outer face.

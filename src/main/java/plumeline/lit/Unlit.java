@@ -14,11 +14,24 @@ final class Unlit {
 
     /// Why the light on places isn't known.
     static Optional<String> find(Lighting lighting, List<Patch> patches) {
-        if (lighting.lamps().isEmpty()) {
+        Optional<String> lacking = findLacking(lighting.lamps());
+        if (lacking.isPresent()) {
+            return lacking;
+        }
+        if (patches.stream().anyMatch(lighting::isThroughTank)) {
+            return Optional.of(
+                    "Not computed: light that goes through the tank and out again. Meter it there in a trial.");
+        }
+        return findHued(lighting, patches);
+    }
+
+    /// Why nothing is known of the light, whatever the marks.
+    static Optional<String> findLacking(List<Lamp> lamps) {
+        if (lamps.isEmpty()) {
             return Optional.of("Not known: the shot has no light. Place one under lights.");
         }
         List<String> lacking = new ArrayList<>();
-        for (Lamp lamp : lighting.lamps()) {
+        for (Lamp lamp : lamps) {
             if (lamp instanceof Lamp.Unknown(String name, Lamp.Lack lack)) {
                 lacking.add(
                         switch (lack) {
@@ -27,15 +40,10 @@ final class Unlit {
                         });
             }
         }
-        if (!lacking.isEmpty()) {
-            return Optional.of("Not known: " + String.join(", ", lacking)
-                    + ". Meter each at full level and write it with its lamp: gives: 900 lx at 1 m measured.");
-        }
-        if (patches.stream().anyMatch(lighting::isThroughTank)) {
-            return Optional.of(
-                    "Not computed: light that goes through the tank and out again. Meter it there in a trial.");
-        }
-        return findHued(lighting, patches);
+        return lacking.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not known: " + String.join(", ", lacking)
+                        + ". Meter each at full level and write it with its lamp: gives: 900 lx at 1 m measured.");
     }
 
     private static Optional<String> findHued(Lighting lighting, List<Patch> patches) {

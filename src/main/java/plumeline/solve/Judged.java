@@ -15,6 +15,7 @@ import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
+import plumeline.search.Margins;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
 import plumeline.want.Moments;
@@ -66,12 +67,18 @@ final class Judged {
     private final List<ShotAnswer.Run> runs;
     private final List<Line> lines;
     private final List<Double> frames;
+    private final int count;
     private final Recall recall = new Recall();
 
     private Judged(List<ShotAnswer.Run> runs, List<Line> lines, List<Double> frames) {
         this.runs = runs;
         this.lines = lines;
         this.frames = frames;
+        count = lines.stream()
+                .flatMap(line -> line.instances().stream())
+                .mapToInt(instance -> instance.from() + instance.count())
+                .max()
+                .orElse(0);
     }
 
     static Judged of(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
@@ -135,21 +142,43 @@ final class Judged {
 
     /// All parts at some SI values.
     double[] parts(double[] si) {
-        double[] parts = new double[0];
+        return parts(si, instances(partsOf(line -> true)));
+    }
+
+    /// Some parts as margins on a shot's axes; what else is wanted isn't looked at.
+    ///
+    /// @param axes the shot's
+    /// @param parts which, by their index among all
+    Margins margins(Axes axes, int[] parts) {
+        int[] kept = parts.clone();
+        List<Instance> asked = instances(kept);
+        return values -> {
+            double[] there = parts(axes.toSi(values), asked);
+            return IntStream.of(kept).mapToDouble(part -> there[part]).toArray();
+        };
+    }
+
+    /// The instances that have any of some parts.
+    private List<Instance> instances(int[] parts) {
+        return lines.stream()
+                .flatMap(line -> line.instances().stream())
+                .filter(instance -> IntStream.of(parts)
+                        .anyMatch(part -> part >= instance.from() && part < instance.from() + instance.count()))
+                .toList();
+    }
+
+    /// Parts by their index among all; those of other instances are 0.
+    private double[] parts(double[] si, List<Instance> asked) {
+        double[] parts = new double[count];
         Map<Stage, Moments> moments = new LinkedHashMap<>();
-        for (Line line : lines) {
-            for (Instance instance : line.instances()) {
-                if (instance.count() > 0) {
-                    Moments at = moments.computeIfAbsent(
-                            instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
-                    double[] some = instance.want().parts(at);
-                    parts = Arrays.copyOf(parts, Math.max(parts.length, instance.from() + instance.count()));
-                    System.arraycopy(some, 0, parts, instance.from(), instance.count());
-                }
-            }
+        for (Instance instance : asked) {
+            Moments at = moments.computeIfAbsent(
+                    instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
+            System.arraycopy(instance.want().parts(at), 0, parts, instance.from(), instance.count());
         }
         return parts;
     }
+
 
     Moments moments(Stage stage, double[] si) {
         return new Moments(stage, si, frames, recall);
