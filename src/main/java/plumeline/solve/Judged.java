@@ -2,6 +2,7 @@ package plumeline.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,13 +65,20 @@ final class Judged {
 
     private static final int MOST_FRAMES = 2000;
 
+    private static final int MOST_KNOWN = 20_000;
+
+    /// An instance, by its first part, at some values of the marks.
+    private record Asked(int from, List<Double> values) {}
+
     private final List<ShotAnswer.Run> runs;
     private final List<Line> lines;
     private final List<Double> frames;
     private final int count;
-    private final Recall recall = new Recall();
+    private final Recall recall;
+    private final Map<Asked, double[]> known = new HashMap<>();
 
-    private Judged(List<ShotAnswer.Run> runs, List<Line> lines, List<Double> frames) {
+    private Judged(List<ShotAnswer.Run> runs, List<Line> lines, List<Double> frames, Recall recall) {
+        this.recall = recall;
         this.runs = runs;
         this.lines = lines;
         this.frames = frames;
@@ -107,7 +115,7 @@ final class Judged {
             }
             lines.add(new Line(line, filmWants.contains(line), List.copyOf(instances)));
         }
-        return new Judged(runs, lines, frames);
+        return new Judged(runs, lines, frames, new Recall());
     }
 
     private static int countParts(Want want, Stage stage, List<Double> frames) {
@@ -170,13 +178,28 @@ final class Judged {
     /// Parts by their index among all; those of other instances are 0.
     private double[] parts(double[] si, List<Instance> asked) {
         double[] parts = new double[count];
+        List<Double> values = Arrays.stream(si).boxed().toList();
         Map<Stage, Moments> moments = new LinkedHashMap<>();
         for (Instance instance : asked) {
             Moments at = moments.computeIfAbsent(
                     instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
-            System.arraycopy(instance.want().parts(at), 0, parts, instance.from(), instance.count());
+            System.arraycopy(parts(instance, at, values), 0, parts, instance.from(), instance.count());
         }
         return parts;
+    }
+
+    /// The search, leeway and remedies often ask for the same values again.
+    private double[] parts(Instance instance, Moments at, List<Double> values) {
+        Asked asked = new Asked(instance.from(), values);
+        double[] found = known.get(asked);
+        if (found == null) {
+            found = instance.want().parts(at);
+            if (known.size() >= MOST_KNOWN) {
+                known.clear();
+            }
+            known.put(asked, found);
+        }
+        return found;
     }
 
 
@@ -244,7 +267,7 @@ final class Judged {
         double[] least = new double[0];
         double[] leastAt = new double[0];
         for (double frame : fine) {
-            double[] parts = new Judged(runs, lines, List.of(frame)).parts(si);
+            double[] parts = new Judged(runs, lines, List.of(frame), recall).parts(si);
             if (least.length == 0) {
                 least = parts.clone();
                 leastAt = new double[parts.length];
@@ -260,6 +283,6 @@ final class Judged {
         for (double frame : leastAt) {
             worst.add(frame);
         }
-        return worst.size() == frames.size() ? this : new Judged(runs, lines, List.copyOf(worst));
+        return worst.size() == frames.size() ? this : new Judged(runs, lines, List.copyOf(worst), recall);
     }
 }
