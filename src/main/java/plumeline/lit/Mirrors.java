@@ -5,15 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
+import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.mirror.Finish;
 import plumeline.mirror.GlossyBody;
+import plumeline.mirror.Looking;
 import plumeline.mirror.Spot;
 import plumeline.mirror.Stripe;
 import plumeline.mirror.Ways;
+import plumeline.optics.TankView;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
@@ -56,6 +59,11 @@ record Mirrors(Shot shot, int thing) {
 
     /// Why nothing is known of what it mirrors.
     Optional<String> findUnknown(Scene scene, Optional<TankWalls> walls, Vec mirrored) {
+        if (findTank(scene).isPresent()) {
+            return walls.filter(tank -> isWithin(tank.outside(), mirrored)).isPresent()
+                    ? Optional.of("Not computed: what " + name() + " mirrors of what is in the tank with it.")
+                    : Optional.empty();
+        }
         Body body = body(scene);
         Sightlines.Seeing seeing = scene.lines().at(List.of(body));
         boolean isThrough = walls.map(TankWalls::block)
@@ -64,6 +72,28 @@ record Mirrors(Shot shot, int thing) {
         return isThrough || !seeing.isCovered() || !(seeing.projection() instanceof Pinhole)
                 ? Optional.of("Not computed: what " + name() + " mirrors through a tank's glass and water.")
                 : Optional.empty();
+    }
+
+    /// How it is seen in a tank's water, where all of it is seen through one pane.
+    private Optional<TankLooking> findTank(Scene scene) {
+        Body body = body(scene);
+        return scene.lines() instanceof Sightlines.WithTank tank
+                        && isWithin(tank.walls().inside(), body.middle())
+                        && body.bounds().high().z() <= tank.walls().waterLineMetres()
+                        && tank.at(List.of(body)) instanceof Sightlines.Seeing seeing
+                        && seeing.isCovered()
+                        && seeing.projection() instanceof TankView view
+                ? Optional.of(new TankLooking(view, tank.walls()))
+                : Optional.empty();
+    }
+
+    private static boolean isWithin(Bounds room, Vec place) {
+        return place.x() > room.low().x()
+                && place.x() < room.high().x()
+                && place.y() > room.low().y()
+                && place.y() < room.high().y()
+                && place.z() > room.low().z()
+                && place.z() < room.high().z();
     }
 
     /// As the camera sees it, past all opaque things.
@@ -75,7 +105,10 @@ record Mirrors(Shot shot, int thing) {
                 opaque.add(scene.things().get(i));
             }
         }
-        return new GlossyBody(body(scene), scene.aim(), Ways.past(opaque));
+        Looking looking =
+                findTank(scene).<Looking>map(tank -> tank).orElseGet(() -> new Looking.Straight(scene.aim()
+                        .eye()));
+        return new GlossyBody(body(scene), scene.aim(), Ways.past(opaque), looking);
     }
 
     /// Whether all of it is before the camera, as one sees it that looks square to its axis.
@@ -93,6 +126,11 @@ record Mirrors(Shot shot, int thing) {
         return isBefore(scene) ? seen(scene).findSpot(heightMetres, share) : Optional.empty();
     }
 
+    /// Follows sight on from a spot of it to its last straight stretch.
+    Optional<Looking.Onward> findOnward(Scene scene, Spot spot) {
+        return seen(scene).findOnward(spot);
+    }
+
     /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
     /// gloss: a wide light's stripe ends there too, where it is half as bright.
     List<Stripe> stripes(Scene scene, double heightMetres, Emitter emitter) {
@@ -108,7 +146,7 @@ record Mirrors(Shot shot, int thing) {
 
     /// The same, and how far satin blurs a light at a height.
     String finishWords(Scene scene, double heightMetres, Emitter emitter) {
-        if (!finish().equals("satin") || !isBefore(scene)) {
+        if (!finish().equals("satin") || !isBefore(scene) || findTank(scene).isPresent()) {
             return assumed();
         }
         return seen(scene).listSatinStripes(heightMetres, emitter, SATIN).stream()

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
-import plumeline.mirror.Spot;
+import plumeline.mirror.Looking;
 import plumeline.mirror.Stripe;
 import plumeline.plan.WantLine;
 import plumeline.roots.Roots;
@@ -29,14 +29,15 @@ public final class Placing {
     public static Optional<Vec> find(WantLine line, Stage stage, Function<Vec, Scene> there) {
         HighlightAt want = LightMeasures.highlight(line, stage);
         Scene scene = there.apply(new Vec(0, 0, -FARTHEST_METRES));
-        Vec eye = scene.aim().eye();
         double height = want.on().middleMetres(scene);
-        Optional<Spot> spot = want.on().findSpot(scene, height, want.wished().fromLeft());
-        if (spot.isEmpty()) {
+        Optional<Looking.Onward> onward = want.on()
+                .findSpot(scene, height, want.wished().fromLeft())
+                .flatMap(spot -> want.on().findOnward(scene, spot));
+        if (onward.isEmpty()) {
             return Optional.empty();
         }
-        Vec onward = spot.get().onward(eye);
-        Function<Double, Vec> at = metres -> spot.get().place().plus(onward.times(metres));
+        Function<Double, Vec> at =
+                metres -> onward.get().from().plus(onward.get().toward().times(metres));
         if (want.wished().wide().isEmpty()) {
             return Optional.of(at.apply(USUAL_METRES));
         }

@@ -12,7 +12,7 @@ import plumeline.light.Tube;
 /// edge, rad; minus endless where it never comes there
 /// @param onMetres how far it goes until then, m
 record Target(double margin, double onMetres) {
-    private static final Target MISSED = new Target(Double.NEGATIVE_INFINITY, 0);
+    static final Target MISSED = new Target(Double.NEGATIVE_INFINITY, 0);
 
     static Target of(Emitter emitter, Vec from, Vec toward) {
         return switch (emitter) {
