@@ -36,7 +36,7 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
 
     private Optional<Stripe> findStripe(Instant now) {
         double height = on.middleMetres(now.scene());
-        List<Stripe> stripes = on.stripes(now.scene(), height, emitter(now));
+        List<Stripe> stripes = now.memory().stripes(on.seen(now.scene()), height, emitter(now));
         return stripes.stream()
                 .min(Comparator.comparingDouble(stripe -> Math.abs(stripe.fromLeft() - wished.fromLeft())));
     }

@@ -7,8 +7,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import plumeline.light.Emitter;
 import plumeline.light.Patch;
+import plumeline.mirror.Stripe;
 
-/// Remembers what lamps give to places, for a search that moves one mark at a time: most lamps, places and things then
+/// Remembers what lamps give to places, and what things mirror of them, for a search that moves one mark at a time: most lamps, places and things then
 /// stand as they did. What is asked for names all on which the answer rests, so that an answer is the same bit for bit
 /// whether it was remembered or not. For one thread.
 public final class LightMemory {
@@ -26,9 +27,12 @@ public final class LightMemory {
 
     private record ThroughWindow(Looking looking, List<Part> before) {}
 
+    private record Row(Mirrors.Seen seen, double heightMetres, Emitter emitter) {}
+
     private final Map<ThroughAir, Double> air = new HashMap<>();
     private final Map<Looking, Optional<TankWindow.Sight>> sights = new HashMap<>();
     private final Map<ThroughWindow, Double> windows = new HashMap<>();
+    private final Map<Row, List<Stripe>> rows = new HashMap<>();
 
     /// Makes an empty memory.
     public LightMemory() {}
@@ -46,6 +50,11 @@ public final class LightMemory {
     /// Gives the light of a lamp's face through a window, lx.
     double window(TankWindow window, Emitter face, Patch patch, List<Part> before, Supplier<Double> lux) {
         return find(windows, new ThroughWindow(new Looking(window, face, patch), before), lux);
+    }
+
+    /// Gives what a light shows as on a thing at a height.
+    List<Stripe> stripes(Mirrors.Seen seen, double heightMetres, Emitter emitter) {
+        return find(rows, new Row(seen, heightMetres, emitter), () -> seen.stripes(heightMetres, emitter));
     }
 
     private static <K, V> V find(Map<K, V> known, K asked, Supplier<V> answer) {

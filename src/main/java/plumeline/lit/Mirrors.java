@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
@@ -96,8 +97,35 @@ record Mirrors(Shot shot, int thing) {
                 && place.z() < room.high().z();
     }
 
-    /// As the camera sees it, past all opaque things.
-    GlossyBody seen(Scene scene) {
+    /// A thing as the camera sees it, past all opaque things.
+    ///
+    /// @param body the thing
+    /// @param opaque what hides, itself too
+    /// @param aim the camera
+    /// @param tank how it is seen in a tank's water
+    record Seen(Body body, List<Body> opaque, Aim aim, Optional<TankLooking> tank) {
+        GlossyBody glossy() {
+            Looking looking =
+                    tank.<Looking>map(through -> through).orElseGet(() -> new Looking.Straight(aim.eye()));
+            return new GlossyBody(body, aim, Ways.past(opaque), looking);
+        }
+
+        /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
+        /// gloss: a wide light's stripe ends there too, where it is half as bright.
+        List<Stripe> stripes(double heightMetres, Emitter emitter) {
+            return isBefore() ? glossy().listStripes(heightMetres, emitter) : List.of();
+        }
+
+        /// Whether all of it is before the camera, as one sees it that looks square to its axis.
+        boolean isBefore() {
+            Vec square = aim.forward().cross(body.axis());
+            Vec right = square.lengthMetres() > LEVEL ? square.unit() : aim.right();
+            Vec forward = body.axis().cross(right);
+            return body.middle().minus(aim.eye()).dot(forward) > body.solid().reachMetres();
+        }
+    }
+
+    Seen seen(Scene scene) {
         List<Body> opaque = new ArrayList<>();
         for (int i = 0; i < shot.placed().size(); i++) {
             boolean isOpaque = shot.placed().get(i).thing().body().orElse(Thing.Body.OPAQUE) == Thing.Body.OPAQUE;
@@ -105,36 +133,18 @@ record Mirrors(Shot shot, int thing) {
                 opaque.add(scene.things().get(i));
             }
         }
-        Looking looking =
-                findTank(scene).<Looking>map(tank -> tank).orElseGet(() -> new Looking.Straight(scene.aim()
-                        .eye()));
-        return new GlossyBody(body(scene), scene.aim(), Ways.past(opaque), looking);
-    }
-
-    /// Whether all of it is before the camera, as one sees it that looks square to its axis.
-    private boolean isBefore(Scene scene) {
-        Body body = body(scene);
-        Vec square = scene.aim().forward().cross(body.axis());
-        Vec right = square.lengthMetres() > LEVEL ? square.unit() : scene.aim().right();
-        Vec forward = body.axis().cross(right);
-        return body.middle().minus(scene.aim().eye()).dot(forward)
-                > body.solid().reachMetres();
+        return new Seen(body(scene), List.copyOf(opaque), scene.aim(), findTank(scene));
     }
 
     /// Finds what is seen at a place across its outline.
     Optional<Spot> findSpot(Scene scene, double heightMetres, double share) {
-        return isBefore(scene) ? seen(scene).findSpot(heightMetres, share) : Optional.empty();
+        Seen seen = seen(scene);
+        return seen.isBefore() ? seen.glossy().findSpot(heightMetres, share) : Optional.empty();
     }
 
     /// Follows sight on from a spot of it to its last straight stretch.
     Optional<Looking.Onward> findOnward(Scene scene, Spot spot) {
-        return seen(scene).findOnward(spot);
-    }
-
-    /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
-    /// gloss: a wide light's stripe ends there too, where it is half as bright.
-    List<Stripe> stripes(Scene scene, double heightMetres, Emitter emitter) {
-        return isBefore(scene) ? seen(scene).listStripes(heightMetres, emitter) : List.of();
+        return seen(scene).glossy().findOnward(spot);
     }
 
     /// What is said of a finish that isn't written, and of one that blurs.
@@ -146,10 +156,11 @@ record Mirrors(Shot shot, int thing) {
 
     /// The same, and how far satin blurs a light at a height.
     String finishWords(Scene scene, double heightMetres, Emitter emitter) {
-        if (!finish().equals("satin") || !isBefore(scene) || findTank(scene).isPresent()) {
+        Seen seen = seen(scene);
+        if (!finish().equals("satin") || !seen.isBefore() || seen.tank().isPresent()) {
             return assumed();
         }
-        return seen(scene).listSatinStripes(heightMetres, emitter, SATIN).stream()
+        return seen.glossy().listSatinStripes(heightMetres, emitter, SATIN).stream()
                 .max(Comparator.comparingDouble(Stripe::wide))
                 .map(stripe -> " Satin blurs it: half as bright over about " + Print.share(stripe.wide(), 0)
                         + " of the width, by a guess of its surface. Try the lamp on it.")

@@ -49,7 +49,7 @@ public final class Placing {
 
     private static double wide(HighlightAt want, double height, Scene scene) {
         Emitter emitter = want.lamp().find(scene).orElseThrow();
-        return want.on().stripes(scene, height, emitter).stream()
+        return want.on().seen(scene).stripes(height, emitter).stream()
                 .mapToDouble(Stripe::wide)
                 .max()
                 .orElse(0);

@@ -36,7 +36,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     private static final int PARTS = 16;
 
     /// By how much of its way a straight side may be off.
-    private static final double STRAIGHT = 5e-5;
+    private static final double STRAIGHT = 2e-4;
 
     /// What passes a piece is even where it differs by less.
     private static final double EVEN = 0.02;
@@ -203,8 +203,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     private double airSine(Vec inTank) {
-        double cosine = Math.clamp(inTank.unit().dot(outer.normal()), -1, 1);
-        return wall.behindIndex() * Math.sqrt(1 - cosine * cosine);
+        double along = inTank.dot(outer.normal());
+        return wall.behindIndex() * Math.sqrt(Math.max(0, 1 - along * along / inTank.dot(inTank)));
     }
 
     /// Where on the inner face a place outside is seen from one in the tank; empty where it isn't before the outer

@@ -15,7 +15,7 @@ import plumeline.geom.Vec;
 /// @param looking how sight goes
 /// @param across where a place is across the picture
 record BentTracks(Body body, Looking looking, ToDoubleFunction<Vec> across) {
-    private static final int STEPS = 48;
+    private static final int STEPS = 16;
 
     List<Track> at(double height) {
         return switch (body.solid()) {

@@ -51,6 +51,10 @@ public final class Recall {
                 asked -> new Lighting(stage.shot(), scene, stage.findTank(), light));
     }
 
+    LightMemory light() {
+        return light;
+    }
+
     /// Gives the clearance of two that stand in a shot, metres.
     double apartMetres(Air air, Air.Standing one, Air.Standing other) {
         if (apart.size() > MOST) {
