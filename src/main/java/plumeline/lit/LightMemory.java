@@ -9,9 +9,9 @@ import plumeline.light.Emitter;
 import plumeline.light.Patch;
 import plumeline.mirror.Stripe;
 
-/// Remembers what lamps give to places, and what things mirror of them, for a search that moves one mark at a time: most lamps, places and things then
-/// stand as they did. What is asked for names all on which the answer rests, so that an answer is the same bit for bit
-/// whether it was remembered or not. For one thread.
+/// Remembers what lamps give to places, and what things mirror of them, for a search that moves one mark at a time:
+/// most lamps, places and things then stand as they did. What is asked for names all on which the answer rests, so that
+/// an answer is the same bit for bit whether it was remembered or not. For one thread.
 public final class LightMemory {
     private static final int MOST = 50_000;
 

@@ -191,9 +191,8 @@ public final class Lighting {
             if (lamps.get(i) instanceof Lamp.Known lamp && (isInTank(over.place()) || isTurnedTo(lamp.shine(), over))) {
                 int own = ofLamp(i);
                 IntPredicate others = hider -> hider != own && stands.test(hider);
-                lux[i] = isInTank(over.place())
-                        ? inTank(lamp.shine(), over, others)
-                        : inAir(lamp.shine(), over, others);
+                lux[i] =
+                        isInTank(over.place()) ? inTank(lamp.shine(), over, others) : inAir(lamp.shine(), over, others);
             }
         }
         return lux;

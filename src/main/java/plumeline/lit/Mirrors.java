@@ -78,12 +78,13 @@ record Mirrors(Shot shot, int thing) {
     /// How it is seen in a tank's water, where all of it is seen through one pane.
     private Optional<TankLooking> findTank(Scene scene) {
         Body body = body(scene);
-        return scene.lines() instanceof Sightlines.WithTank tank
-                        && isWithin(tank.walls().inside(), body.middle())
-                        && body.bounds().high().z() <= tank.walls().waterLineMetres()
-                        && tank.at(List.of(body)) instanceof Sightlines.Seeing seeing
-                        && seeing.isCovered()
-                        && seeing.projection() instanceof TankView view
+        if (!(scene.lines() instanceof Sightlines.WithTank tank)
+                || !isWithin(tank.walls().inside(), body.middle())
+                || body.bounds().high().z() > tank.walls().waterLineMetres()) {
+            return Optional.empty();
+        }
+        Sightlines.Seeing seeing = tank.at(List.of(body));
+        return seeing.isCovered() && seeing.projection() instanceof TankView view
                 ? Optional.of(new TankLooking(view, tank.walls()))
                 : Optional.empty();
     }
@@ -105,8 +106,7 @@ record Mirrors(Shot shot, int thing) {
     /// @param tank how it is seen in a tank's water
     record Seen(Body body, List<Body> opaque, Aim aim, Optional<TankLooking> tank) {
         GlossyBody glossy() {
-            Looking looking =
-                    tank.<Looking>map(through -> through).orElseGet(() -> new Looking.Straight(aim.eye()));
+            Looking looking = tank.<Looking>map(through -> through).orElseGet(() -> new Looking.Straight(aim.eye()));
             return new GlossyBody(body, aim, Ways.past(opaque), looking);
         }
 

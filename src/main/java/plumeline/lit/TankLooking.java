@@ -43,11 +43,15 @@ record TankLooking(TankView view, TankWalls walls) implements Looking {
     @Override
     public Optional<Onward> findOnward(Vec place, Vec toward) {
         Vec in = walls.inside().high();
-        Bounds wet = new Bounds(
-                walls.inside().low(), new Vec(in.x(), in.y(), Math.min(in.z(), walls.waterLineMetres())));
+        Bounds wet =
+                new Bounds(walls.inside().low(), new Vec(in.x(), in.y(), Math.min(in.z(), walls.waterLineMetres())));
         Leaving leaving = Leaving.of(wet, place, toward);
         if (leaving.normal.z() == 0) {
-            return through(List.of(place, leaving.at), toward, leaving.normal, view.water().behindIndex());
+            return through(
+                    List.of(place, leaving.at),
+                    toward,
+                    leaving.normal,
+                    view.water().behindIndex());
         }
         if (leaving.normal.z() < 0) {
             return Optional.empty();
@@ -95,8 +99,7 @@ record TankLooking(TankView view, TankWalls walls) implements Looking {
     }
 
     private static List<Vec> append(List<Vec> corners, Vec next) {
-        return Stream.concat(corners.stream(), Stream.of(next))
-                .toList();
+        return Stream.concat(corners.stream(), Stream.of(next)).toList();
     }
 
     private static Optional<Vec> bend(double from, double to, Vec toward, Vec normal) {

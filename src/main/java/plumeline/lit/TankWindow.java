@@ -14,7 +14,6 @@ import plumeline.light.Patch;
 import plumeline.light.Seen;
 import plumeline.optics.ClearPane;
 import plumeline.optics.FlatWall;
-import plumeline.optics.Layer;
 import plumeline.optics.TankView;
 import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;

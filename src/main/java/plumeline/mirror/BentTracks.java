@@ -8,8 +8,8 @@ import plumeline.geom.Body;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 
-/// What a camera whose sight is bent faces of a body at a height: where the surface looks toward the way of sight, place
-/// by place.
+/// What a camera whose sight is bent faces of a body at a height: where the surface looks toward the way of sight,
+/// place by place.
 ///
 /// @param body the body
 /// @param looking how sight goes
@@ -47,11 +47,7 @@ record BentTracks(Body body, Looking looking, ToDoubleFunction<Vec> across) {
                     body,
                     cone,
                     height,
-                    List.of(
-                            span.from(),
-                            span.to(),
-                            left,
-                            Spans.highest(right, span.from(), span.to(), STEPS))));
+                    List.of(span.from(), span.to(), left, Spans.highest(right, span.from(), span.to(), STEPS))));
         }
         return arcs;
     }

@@ -51,9 +51,8 @@ public record ClearPane(double before, double pane, double behind) {
     private Polarised transmittance(double sine, double cosine) {
         Polarised first = new Boundary(before, pane).reflectance(sine, cosine);
         double inside = before * sine / pane;
-        Polarised second = inside > 1
-                ? first
-                : new Boundary(pane, behind).reflectance(inside, Math.sqrt(1 - inside * inside));
+        Polarised second =
+                inside > 1 ? first : new Boundary(pane, behind).reflectance(inside, Math.sqrt(1 - inside * inside));
         return new Polarised(passing(first.s(), second.s()), passing(first.p(), second.p()));
     }
 

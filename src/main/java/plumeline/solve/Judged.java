@@ -181,8 +181,8 @@ final class Judged {
         List<Double> values = Arrays.stream(si).boxed().toList();
         Map<Stage, Moments> moments = new LinkedHashMap<>();
         for (Instance instance : asked) {
-            Moments at = moments.computeIfAbsent(
-                    instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
+            Moments at =
+                    moments.computeIfAbsent(instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
             System.arraycopy(parts(instance, at, values), 0, parts, instance.from(), instance.count());
         }
         return parts;
@@ -201,7 +201,6 @@ final class Judged {
         }
         return found;
     }
-
 
     Moments moments(Stage stage, double[] si) {
         return new Moments(stage, si, frames, recall);

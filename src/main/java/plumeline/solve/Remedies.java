@@ -186,8 +186,8 @@ final class Remedies {
         List<Axis> freed = axes.withFree(si, index);
         int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
         Margins margins = judged.margins(axes, together);
-        double[] reached =
-                Search.mend(freed, margins, first(held.length), offCrease(freed, judged.margins(axes, own), from, index));
+        double[] reached = Search.mend(
+                freed, margins, first(held.length), offCrease(freed, judged.margins(axes, own), from, index));
         if (Margins.least(margins.at(reached)) < 0) {
             return Optional.empty();
         }

@@ -171,8 +171,8 @@ final class Settling {
 
     /// Some parts, each counted from a level of its own.
     private Margins shifted(List<Integer> parts, List<Double> levels) {
-        Margins counted = judged.margins(
-                axes, parts.stream().mapToInt(Integer::intValue).toArray());
+        Margins counted =
+                judged.margins(axes, parts.stream().mapToInt(Integer::intValue).toArray());
         return values -> {
             double[] some = counted.at(values);
             for (int i = 0; i < some.length; i++) {

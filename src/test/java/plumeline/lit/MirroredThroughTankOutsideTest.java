@@ -40,8 +40,8 @@ final class MirroredThroughTankOutsideTest {
     private static final double LINE = 0.28;
     private static final Vec EYE = new Vec(0.05, -1.1, 0.17);
     private static final Vec AXIS = new Vec(-0.02, 0.01, 0.04);
-    private static final Panel LEFT =
-            new Panel(new Vec(-0.8, -0.35, 0.12), new Vec(0.92, 0.392, 0).unit(), new Vec(0.392, -0.92, 0).unit(), 0.3, 0.9, 1);
+    private static final Panel LEFT = new Panel(
+            new Vec(-0.8, -0.35, 0.12), new Vec(0.92, 0.392, 0).unit(), new Vec(0.392, -0.92, 0).unit(), 0.3, 0.9, 1);
     private static final Panel BEFORE = new Panel(
             new Vec(0.35, -0.9, 0.2), new Vec(-0.36, 0.93, 0).unit(), new Vec(0.93, 0.36, 0).unit(), 0.12, 0.6, 1);
 
@@ -109,7 +109,11 @@ final class MirroredThroughTankOutsideTest {
         GlossyBody glossy = new GlossyBody(cone, aim, Ways.past(List.of(cone)), looking);
         Stripe stripe = glossy.listStripes(0.05, over).getFirst();
         for (Vec edge : List.of(stripe.left().place(), stripe.right().place())) {
-            Vec facing = new Vec(edge.x() - base.x(), edge.y() - base.y(), 0).unit().times(0.1).plus(Vec.UP.times(0.06)).unit();
+            Vec facing = new Vec(edge.x() - base.x(), edge.y() - base.y(), 0)
+                    .unit()
+                    .times(0.1)
+                    .plus(Vec.UP.times(0.06))
+                    .unit();
             double[] way = follow(onto(edge), facing, FULL);
             double on = (1 - way[2]) / way[5];
             assertThat(Math.abs(way[0] + on * way[3])).isCloseTo(0.05, within(1e-6));
@@ -176,8 +180,8 @@ final class MirroredThroughTankOutsideTest {
         return hit(x, low)[6] >= 0 ? low : Double.NaN;
     }
 
-    /// Where the ray of a picture point meets the can's endless mantle, or is nearest to it, and how it goes there; last
-    /// how deep it would go, below 0 where it passes.
+    /// Where the ray of a picture point meets the can's endless mantle, or is nearest to it, and how it goes there;
+    /// last how deep it would go, below 0 where it passes.
     private static double[] hit(double x, double y) {
         double[] ray = {EYE.x(), EYE.y(), EYE.z(), x, 1, y};
         cross(ray, 1, FRONT - FULL.pane, 1, FULL.glass);
