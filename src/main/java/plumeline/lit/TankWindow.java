@@ -32,10 +32,7 @@ import plumeline.stage.TankWalls;
 /// @param high upper corner of it, m
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// Into so many parts an edge of a lamp is cut, a side of a body at most: straight ones seem bent.
-    private static final int PARTS = 16;
-
-    /// By how much of its way a straight side may be off.
-    private static final double STRAIGHT = 2e-4;
+    static final int PARTS = 16;
 
     /// What passes a piece is even where it differs by less.
     private static final double EVEN = 0.02;
@@ -131,7 +128,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     double lux(Emitter emitter, Patch patch, Sight sight, List<Hider.Part> inside, List<Hider.Part> outside) {
         List<Hull> hiders = new ArrayList<>();
         inside.forEach(part -> hiders.add(part.hull()));
-        outside.forEach(part -> hiders.addAll(slices(part.hull(), patch, sight)));
+        outside.forEach(part -> hiders.addAll(new Slices(this, patch).of(part.hull(), sight)));
         List<Vec> seen = sight.outline();
         double passing = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
@@ -216,59 +213,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return Optional.of(path.get(path.size() - 2));
     }
 
-    /// A body as it is seen on the inner face, in slices: its straight sides seem bent. Those that are before what is
-    /// seen of the face; what is partly behind the outer face hides nothing there.
-    private List<Hull> slices(Hull hull, Patch patch, Sight sight) {
-        List<Hull> slices = new ArrayList<>();
-        List<Vec> last = find(hull.one(), patch);
-        int parts = slicesFor(hull, patch);
-        for (int part = 1; part <= parts; part++) {
-            List<Vec> ring = ring(hull, (double) part / parts);
-            List<Vec> next = find(ring, patch);
-            if (last.size() == ring.size() && next.size() == ring.size()) {
-                Hull slice = new Hull(last, next);
-                if (sight.mayMeet(slice.middle(), slice.reachMetres())) {
-                    slices.add(slice);
-                }
-            }
-            last = next;
-        }
-        return slices;
-    }
-
-    /// How many slices leave its sides straight.
-    private int slicesFor(Hull hull, Patch patch) {
-        int corners = hull.one().size();
-        double bent = 0;
-        for (int quarter = 0; quarter < 4; quarter++) {
-            Vec from = hull.one().get(quarter * corners / 4);
-            Vec to = hull.other().get(quarter * corners / 4);
-            List<Vec> seen = find(List.of(from, from.plus(to).times(0.5), to), patch);
-            if (seen.size() < 3) {
-                return PARTS;
-            }
-            Vec side = seen.get(2).minus(seen.get(0));
-            double aside = seen.get(1).minus(seen.get(0)).cross(side).lengthMetres();
-            double far = seen.get(1).distanceMetres(patch.place());
-            bent = Math.max(bent, side.lengthMetres() > 0 ? aside / (side.lengthMetres() * far) : 0);
-        }
-        int parts = 1;
-        while (parts < PARTS && bent > STRAIGHT * parts * parts) {
-            parts *= 2;
-        }
-        return parts;
-    }
-
-    private static List<Vec> ring(Hull hull, double share) {
-        List<Vec> ring = new ArrayList<>(hull.one().size());
-        for (int i = 0; i < hull.one().size(); i++) {
-            Vec from = hull.one().get(i);
-            ring.add(from.plus(hull.other().get(i).minus(from).times(share)));
-        }
-        return ring;
-    }
-
-    private List<Vec> find(List<Vec> corners, Patch patch) {
+    List<Vec> find(List<Vec> corners, Patch patch) {
         return corners.stream().flatMap(corner -> find(corner, patch).stream()).toList();
     }
 
