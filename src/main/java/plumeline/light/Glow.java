@@ -22,6 +22,27 @@ public interface Glow {
         if (this == EVEN) {
             return other;
         }
-        return other == EVEN ? this : (place, toward) -> share(place, toward) * other.share(place, toward);
+        return other == EVEN ? this : new Both(this, other);
+    }
+
+    /// One with another before or behind it.
+    ///
+    /// @param one the one
+    /// @param other the other
+    record Both(Glow one, Glow other) implements Glow {
+        @Override
+        public double share(Vec place, Vec toward) {
+            return one.share(place, toward) * other.share(place, toward);
+        }
+    }
+
+    /// As much everywhere and from everywhere.
+    ///
+    /// @param share of the face's luminance, ≥ 0
+    record Dimmed(double share) implements Glow {
+        @Override
+        public double share(Vec place, Vec toward) {
+            return share;
+        }
     }
 }

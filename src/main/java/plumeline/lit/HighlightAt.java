@@ -36,7 +36,7 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
 
     private Optional<Stripe> findStripe(Instant now) {
         double height = on.middleMetres(now.scene());
-        List<Stripe> stripes = on.stripes(now.scene(), height, emitter(now));
+        List<Stripe> stripes = now.memory().stripes(on.seen(now.scene()), height, emitter(now));
         return stripes.stream()
                 .min(Comparator.comparingDouble(stripe -> Math.abs(stripe.fromLeft() - wished.fromLeft())));
     }
@@ -62,12 +62,12 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
 
     /// How far the lamp is from where sight goes on, share of half a turn.
     private double aside(Instant now) {
-        Vec eye = now.scene().aim().eye();
         return on.findSpot(now.scene(), on.middleMetres(now.scene()), wished.fromLeft())
-                .map(spot -> {
-                    Vec to = emitter(now).middle().minus(spot.place());
+                .flatMap(spot -> on.findOnward(now.scene(), spot))
+                .map(onward -> {
+                    Vec to = emitter(now).middle().minus(onward.from());
                     double length = to.lengthMetres();
-                    double cosine = length > 0 ? to.dot(spot.onward(eye)) / length : 1;
+                    double cosine = length > 0 ? to.dot(onward.toward()) / length : 1;
                     return Math.acos(Math.clamp(cosine, -1, 1)) / Math.PI;
                 })
                 .orElse(1.0);

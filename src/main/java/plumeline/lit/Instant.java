@@ -7,7 +7,8 @@ import plumeline.stage.Scene;
 ///
 /// @param scene the instant
 /// @param lit gives its light
-public record Instant(Scene scene, Supplier<Lighting> lit) {
+/// @param memory what was asked of it before
+public record Instant(Scene scene, Supplier<Lighting> lit, LightMemory memory) {
     /// Gives the light.
     ///
     /// @return the light

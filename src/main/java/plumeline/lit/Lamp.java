@@ -6,6 +6,7 @@ import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
+import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 import plumeline.plan.Kit;
@@ -69,7 +70,7 @@ public sealed interface Lamp {
     /// By how much of it that may be off, 95 %: common practice.
     double CARD_HALF_SHARE = 0.1;
 
-    /// Reads a lamp or a flag.
+    /// Reads a lamp, a flag, or a card on which nothing falls.
     ///
     /// @param placed the lamp as placed
     /// @param beam how it stands
@@ -77,6 +78,13 @@ public sealed interface Lamp {
     static Lamp of(PlacedLight placed, Beam beam) {
         if (placed.light().emitter() instanceof Kit.Emitter.Flag) {
             return new Flag(placed.name(), panel(placed, beam));
+        }
+        if (placed.light().emitter() instanceof Kit.Emitter.Card) {
+            return new Known(
+                    placed.name(),
+                    LampShine.face(panel(placed, beam).withLuminance(0), Glow.EVEN),
+                    CARD_HALF_SHARE,
+                    Colour.OF_OTHERS);
         }
         Written written = placed.light().written();
         Optional<Quantity> gives = written.findQuantity("gives");
@@ -99,7 +107,7 @@ public sealed interface Lamp {
     /// @param beam how it stands
     /// @param fallen what falls on it
     /// @return how it shines
-    static Known ofCard(PlacedLight placed, Beam beam, CardLight fallen) {
+    static Known ofCard(PlacedLight placed, Beam beam, CardGlow fallen) {
         Optional<Quantity> reflects = placed.light().written().findQuantity("reflects");
         Panel face = panel(placed, beam);
         double share = reflects.map(Quantity::si).orElse(CARD_SHARE);

@@ -74,7 +74,7 @@ final class LampShine {
                 beam.aim(),
                 file.intensity(),
                 halfMetres(placed, beam, file.opening()),
-                grid.times((place, toward) -> level * tilted * scale));
+                grid.times(new Glow.Dimmed(level * tilted * scale)));
     }
 
     /// How far what glows reaches: as the plan has it, else as the file.

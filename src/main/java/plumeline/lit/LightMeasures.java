@@ -13,6 +13,7 @@ import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
+import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
 /// From a want on light as written to what it measures.
@@ -59,6 +60,19 @@ public final class LightMeasures {
     /// @param film the film's rate
     /// @return what it measures
     public static Reading of(WantLine line, Stage stage, Quantity film) {
+        Reading reading = read(line, stage, film);
+        boolean isMirrored = line.word().equals("highlight") || line.word().equals("no_highlight");
+        if (isMirrored || reading instanceof Reading.Missing) {
+            return reading;
+        }
+        // What no mark makes known pulls at none.
+        Scene start = stage.scene(stage.startValues(), 0);
+        return Unlit.findLacking(new Lighting(stage.shot(), start, stage.findTank()).lamps())
+                .<Reading>map(Reading.Missing::new)
+                .orElse(reading);
+    }
+
+    private static Reading read(WantLine line, Stage stage, Quantity film) {
         Written keys = line.written();
         return switch (line.word()) {
             case "lit" -> lit(line, stage, new Lit.Wanted.Within(si(keys, "within", WITHIN_STOPS)), film);

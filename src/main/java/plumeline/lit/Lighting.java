@@ -2,16 +2,13 @@ package plumeline.lit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import plumeline.geom.Aim;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
-import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
@@ -31,7 +28,7 @@ import plumeline.stage.TankWalls;
 /// The light of a shot at an instant.
 ///
 /// Opaque things, lamps' housings and the lens's barrel keep light off; a clear thing lets all of it through. For one
-/// thread: it remembers what it was asked.
+/// thread.
 public final class Lighting {
     /// Corners of a circle that hides: the body is at most 0.12 % too slim.
     private static final int STEPS = 64;
@@ -45,13 +42,11 @@ public final class Lighting {
     /// What lies under a surface by less is on it, m.
     private static final double ON_METRES = 1e-9;
 
-    /// Something that keeps light off.
-    private record Hider(int thing, Vec middle, double ballMetres, List<Hull> hulls) {}
-
     private final List<Lamp> lamps;
     private final List<Hider> hiders = new ArrayList<>();
     private final Optional<TankWalls> walls;
-    private final Map<Patch, double[]> known = new HashMap<>();
+    private final Optional<TankLight> tank;
+    private final LightMemory memory;
 
     /// All on which the light of a shot rests: alike where this is.
     ///
@@ -76,52 +71,71 @@ public final class Lighting {
     /// @param scene the instant
     /// @param walls the tank's walls, where it has one
     public Lighting(Shot shot, Scene scene, Optional<TankWalls> walls) {
-        this(shot, scene, walls, lamp -> true);
+        this(shot, scene, walls, new LightMemory());
     }
 
-    /// Lights a shot with some of its lamps on.
+    /// Lights a shot that was lit otherwise before.
     ///
     /// @param shot the shot
     /// @param scene the instant
     /// @param walls the tank's walls, where it has one
+    /// @param memory what was asked before
+    public Lighting(Shot shot, Scene scene, Optional<TankWalls> walls, LightMemory memory) {
+        this(shot, scene, walls, memory, lamp -> true);
+    }
+
+    /// Lights a shot with some of its lamps on.
+    ///
     /// @param isOn which lamps, by their index
-    Lighting(Shot shot, Scene scene, Optional<TankWalls> walls, IntPredicate isOn) {
+    Lighting(Shot shot, Scene scene, Optional<TankWalls> walls, LightMemory memory, IntPredicate isOn) {
+        this.walls = walls;
+        this.memory = memory;
+        tank = walls.map(found -> new TankLight(found, memory));
         lamps = new ArrayList<>();
         for (int i = 0; i < shot.lights().size(); i++) {
-            PlacedLight light = shot.lights().get(i);
-            Beam stands = scene.beams().get(i);
-            Beam beam = isOn.test(i) ? stands : new Beam(stands.aim(), 0, stands.file());
-            lamps.add(
-                    light.light().emitter() instanceof Kit.Emitter.Card
-                            ? Lamp.ofCard(light, beam, new CardLight(Lamp.panel(light, beam), this::fallen))
-                            : Lamp.of(light, beam));
+            Beam beam = scene.beams().get(i);
+            lamps.add(Lamp.of(
+                    shot.lights().get(i), isOn.test(i) ? beam : new Beam(beam.aim(), 0, beam.file())));
         }
         for (int i = 0; i < shot.placed().size(); i++) {
             Placed placed = shot.placed().get(i);
             if (placed.thing().body().orElse(Thing.Body.OPAQUE) == Thing.Body.OPAQUE) {
                 Body body = scene.things().get(i);
-                hiders.add(new Hider(i, body.middle(), body.ballMetres(), Hull.of(body, STEPS)));
+                hiders.add(Hider.of(i, body.middle(), body.ballMetres(), body, Hull.of(body, STEPS)));
             }
         }
         shot.camera().lens().barrel().ifPresent(barrel -> hiders.add(lens(barrel, scene)));
         for (int i = 0; i < lamps.size(); i++) {
             addHousing(i, shot.lights().get(i), scene.beams().get(i));
         }
-        this.walls = walls;
+        lightCards(shot, scene);
     }
 
     private void addHousing(int index, PlacedLight light, Beam beam) {
         Lamp.findHousing(light, beam).ifPresent(front -> {
-            double deep = light.light().emitter().isLamp() ? HOUSING_METRES : CARD_METRES;
-            Hull hull = housing(front, deep);
-            hiders.add(new Hider(ofLamp(index), front.middle(), hull.reachMetres(), List.of(hull)));
+            Hull hull = housing(front, light.light().emitter().isLamp() ? HOUSING_METRES : CARD_METRES);
+            hiders.add(Hider.of(
+                    ofLamp(index),
+                    front.middle(),
+                    front.middle().distanceMetres(hull.middle()) + hull.reachMetres(),
+                    (Record) front,
+                    List.of(hull)));
         });
     }
 
-    /// What comes of all lamps to a place of a card.
-    private double fallen(Patch patch) {
-        double[] lux = lux(patch, hider -> true, lamp -> !isCard(lamp));
-        return Arrays.stream(lux).sum();
+    /// Cards throw back what comes of all lamps, none of what comes of cards.
+    private void lightCards(Shot shot, Scene scene) {
+        List<Lamp> cards = new ArrayList<>(lamps);
+        for (int i = 0; i < cards.size(); i++) {
+            PlacedLight light = shot.lights().get(i);
+            if (light.light().emitter() instanceof Kit.Emitter.Card) {
+                Beam beam = scene.beams().get(i);
+                CardGlow glow = CardGlow.of(Lamp.panel(light, beam), patch -> Arrays.stream(lux(patch)).sum());
+                cards.set(i, Lamp.ofCard(light, beam, glow));
+            }
+        }
+        lamps.clear();
+        lamps.addAll(cards);
     }
 
     private boolean isCard(int lamp) {
@@ -147,11 +161,13 @@ public final class Lighting {
         double radius = barrel.diameter().si() / 2;
         Vec front = scene.aim().eye();
         Vec back = front.minus(scene.aim().forward().times(barrel.length().si()));
-        return new Hider(
+        Barrel form = new Barrel(back, front, radius, radius);
+        return Hider.of(
                 LENS,
                 front.plus(back).times(0.5),
                 Math.hypot(barrel.length().si() / 2, radius),
-                List.of(Hull.of(new Barrel(back, front, radius, radius), STEPS)));
+                form,
+                List.of(Hull.of(form, STEPS)));
     }
 
     /// Gives the lamps.
@@ -226,7 +242,7 @@ public final class Lighting {
     /// @param patch the place
     /// @return lx a lamp, in the lamps' order; 0 for what isn't known
     public double[] lux(Patch patch) {
-        return known.computeIfAbsent(patch, asked -> lux(asked, hider -> true)).clone();
+        return lux(patch, hider -> true);
     }
 
     /// Gives the light on a place of a surface, were only some things there.
@@ -247,43 +263,37 @@ public final class Lighting {
                     && (isInTank(over.place()) || isTurnedTo(lamp.shine(), over))) {
                 int own = ofLamp(i);
                 IntPredicate others = hider -> hider != own && stands.test(hider);
-                lux[i] = isInTank(over.place())
-                        ? inTank(lamp.shine(), over, others)
-                        : lamp.shine().lux(over, between(lamp.shine(), over, others));
+                lux[i] =
+                        isInTank(over.place()) ? inTank(lamp.shine(), over, others) : inAir(lamp.shine(), over, others);
             }
         }
         return lux;
     }
 
     private boolean isInTank(Vec place) {
-        return walls.isPresent() && isWithin(walls.get().inside(), place);
+        return tank.isPresent() && tank.get().isInside(place);
     }
 
-    private static boolean isWithin(Bounds room, Vec place) {
-        return place.x() > room.low().x()
-                && place.x() < room.high().x()
-                && place.y() > room.low().y()
-                && place.y() < room.high().y()
-                && place.z() > room.low().z()
-                && place.z() < room.high().z();
+    private double inAir(Shine shine, Patch patch, IntPredicate stands) {
+        List<Hider.Part> between = between(shine, patch, stands);
+        return memory.air(
+                shine,
+                patch,
+                between.stream().map(Hider.Part::named).toList(),
+                () -> shine.lux(patch, between.stream().map(Hider.Part::hull).toList()));
     }
 
-    /// What stands in the tank hides straight on; what stands before it hides as light is bent.
     private double inTank(Shine shine, Patch patch, IntPredicate stands) {
-        List<Hull> inside = new ArrayList<>();
-        List<Hull> outside = new ArrayList<>();
-        Bounds room = walls.orElseThrow().inside();
+        List<Hider.Part> inside = new ArrayList<>();
+        List<Hider.Part> outside = new ArrayList<>();
         for (Hider hider : hiders) {
-            if (stands.test(hider.thing)) {
-                boolean isIn = isWithin(room, hider.middle);
-                for (Hull hull : hider.hulls) {
-                    if (isIn ? isOver(hull, patch) : isBefore(shine, hider)) {
-                        (isIn ? inside : outside).add(hull);
-                    }
-                }
+            if (stands.test(hider.thing()) && isInTank(hider.middle())) {
+                hider.parts().stream().filter(part -> part.isOver(patch)).forEach(inside::add);
+            } else if (stands.test(hider.thing()) && isBefore(shine, hider)) {
+                outside.addAll(hider.parts());
             }
         }
-        return shine.lux(patch, TankWindow.of(walls.orElseThrow(), patch.place()), inside, outside);
+        return tank.orElseThrow().lux(shine, patch, inside, outside);
     }
 
     private static boolean isTurnedTo(Shine shine, Patch patch) {
@@ -291,39 +301,23 @@ public final class Lighting {
                 && shine.middle().minus(patch.place()).dot(patch.facing()) > -shine.reachMetres();
     }
 
-    private List<Hull> between(Shine shine, Patch patch, IntPredicate stands) {
-        List<Hull> between = new ArrayList<>();
+    private List<Hider.Part> between(Shine shine, Patch patch, IntPredicate stands) {
+        List<Hider.Part> between = new ArrayList<>();
         Vec way = shine.middle().minus(patch.place());
         double length = way.lengthMetres();
         for (Hider hider : hiders) {
-            if (stands.test(hider.thing) && mayHide(hider, shine, patch, way, length)) {
-                for (Hull hull : hider.hulls) {
-                    if (isOver(hull, patch)) {
-                        between.add(hull);
-                    }
-                }
+            if (stands.test(hider.thing()) && mayHide(hider, shine, patch, way, length)) {
+                hider.parts().stream().filter(part -> part.isOver(patch)).forEach(between::add);
             }
         }
         return between;
     }
 
-    /// Whether any of it is over the surface; a convex body is under its own.
-    private static boolean isOver(Hull hull, Patch patch) {
-        double level = patch.facing().dot(patch.place());
-        for (int i = 0; i < hull.one().size(); i++) {
-            if (hull.one().get(i).dot(patch.facing()) > level
-                    || hull.other().get(i).dot(patch.facing()) > level) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /// Whether a ball round it comes before the lamp as seen from the place: over the surface, before the lamp's face,
     /// and within the cone to the ball round that.
     private static boolean mayHide(Hider hider, Shine shine, Patch patch, Vec way, double length) {
-        Vec to = hider.middle.minus(patch.place());
-        double ball = hider.ballMetres;
+        Vec to = hider.middle().minus(patch.place());
+        double ball = hider.ballMetres();
         if (to.dot(patch.facing()) <= -ball) {
             return false;
         }
@@ -342,7 +336,7 @@ public final class Lighting {
     private static boolean isBefore(Shine shine, Hider hider) {
         return !(shine instanceof Shine.Face(var emitter, var _, var _, var _))
                 || emitter instanceof Tube
-                || hider.middle.minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres;
+                || hider.middle().minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres();
     }
 
     /// Tells whether nothing opaque stands between two places: no thing, no other lamp's housing, no lens.
@@ -356,10 +350,10 @@ public final class Lighting {
             return true;
         }
         for (Hider hider : hiders) {
-            if (hider.thing != ofLamp(lamp)
+            if (hider.thing() != ofLamp(lamp)
                     && isNear(hider, from, to)
-                    && hider.hulls.stream()
-                            .map(List::of)
+                    && hider.parts().stream()
+                            .map(part -> List.of(part.hull()))
                             .anyMatch(hull ->
                                     Uncovered.isCovered(from, to, hull) && Uncovered.isCovered(to, from, hull))) {
                 return false;
@@ -371,8 +365,8 @@ public final class Lighting {
     private static boolean isNear(Hider hider, Vec from, Vec to) {
         Vec way = to.minus(from);
         double square = way.dot(way);
-        double on = square > 0 ? Math.clamp(hider.middle.minus(from).dot(way) / square, 0, 1) : 0;
-        return from.plus(way.times(on)).distanceMetres(hider.middle) < hider.ballMetres;
+        double on = square > 0 ? Math.clamp(hider.middle().minus(from).dot(way) / square, 0, 1) : 0;
+        return from.plus(way.times(on)).distanceMetres(hider.middle()) < hider.ballMetres();
     }
 
     /// Tells whether light of any lamp comes to a place outside a tank through its glass or water, or may do so.

@@ -126,7 +126,7 @@ sealed interface LitThing {
                 case TOP -> 1 - Spots.EDGE_SHARE;
                 case BASE -> Spots.EDGE_SHARE;
             };
-            return CardLight.patch(face(now), 0.5, along);
+            return CardGlow.patch(face(now), 0.5, along);
         }
 
         @Override
@@ -141,7 +141,7 @@ sealed interface LitThing {
             List<Patch> spots = new ArrayList<>();
             for (int row = 0; row < EACH_WAY; row++) {
                 for (int column = 0; column < EACH_WAY; column++) {
-                    spots.add(CardLight.patch(face, 1 - Spots.inner(column), Spots.inner(row)));
+                    spots.add(CardGlow.patch(face, 1 - Spots.inner(column), Spots.inner(row)));
                 }
             }
             return spots;

@@ -111,7 +111,7 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
     }
 
     private static Lighting only(Stage stage, Scene scene, int lamp) {
-        return new Lighting(stage.shot(), scene, stage.findTank(), index -> index == lamp);
+        return new Lighting(stage.shot(), scene, stage.findTank(), new LightMemory(), index -> index == lamp);
     }
 
     /// Gives what is computed of each lamp alone on a part of a thing, whatever was read there.

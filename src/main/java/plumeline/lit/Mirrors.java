@@ -4,16 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
+import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.mirror.Finish;
 import plumeline.mirror.GlossyBody;
+import plumeline.mirror.Looking;
 import plumeline.mirror.Spot;
 import plumeline.mirror.Stripe;
 import plumeline.mirror.Ways;
+import plumeline.optics.TankView;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
@@ -56,6 +60,11 @@ record Mirrors(Shot shot, int thing) {
 
     /// Why nothing is known of what it mirrors.
     Optional<String> findUnknown(Scene scene, Optional<TankWalls> walls, Vec mirrored) {
+        if (findTank(scene).isPresent()) {
+            return walls.filter(tank -> isWithin(tank.outside(), mirrored)).isPresent()
+                    ? Optional.of("Not computed: what " + name() + " mirrors of what is in the tank with it.")
+                    : Optional.empty();
+        }
         Body body = body(scene);
         Sightlines.Seeing seeing = scene.lines().at(List.of(body));
         boolean isThrough = walls.map(TankWalls::block)
@@ -66,8 +75,57 @@ record Mirrors(Shot shot, int thing) {
                 : Optional.empty();
     }
 
-    /// As the camera sees it, past all opaque things.
-    GlossyBody seen(Scene scene) {
+    /// How it is seen in a tank's water, where all of it is seen through one pane.
+    private Optional<TankLooking> findTank(Scene scene) {
+        Body body = body(scene);
+        if (!(scene.lines() instanceof Sightlines.WithTank tank)
+                || !isWithin(tank.walls().inside(), body.middle())
+                || body.bounds().high().z() > tank.walls().waterLineMetres()) {
+            return Optional.empty();
+        }
+        Sightlines.Seeing seeing = tank.at(List.of(body));
+        return seeing.isCovered() && seeing.projection() instanceof TankView view
+                ? Optional.of(new TankLooking(view, tank.walls()))
+                : Optional.empty();
+    }
+
+    private static boolean isWithin(Bounds room, Vec place) {
+        return place.x() > room.low().x()
+                && place.x() < room.high().x()
+                && place.y() > room.low().y()
+                && place.y() < room.high().y()
+                && place.z() > room.low().z()
+                && place.z() < room.high().z();
+    }
+
+    /// A thing as the camera sees it, past all opaque things.
+    ///
+    /// @param body the thing
+    /// @param opaque what hides, itself too
+    /// @param aim the camera
+    /// @param tank how it is seen in a tank's water
+    record Seen(Body body, List<Body> opaque, Aim aim, Optional<TankLooking> tank) {
+        GlossyBody glossy() {
+            Looking looking = tank.<Looking>map(through -> through).orElseGet(() -> new Looking.Straight(aim.eye()));
+            return new GlossyBody(body, aim, Ways.past(opaque), looking);
+        }
+
+        /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
+        /// gloss: a wide light's stripe ends there too, where it is half as bright.
+        List<Stripe> stripes(double heightMetres, Emitter emitter) {
+            return isBefore() ? glossy().listStripes(heightMetres, emitter) : List.of();
+        }
+
+        /// Whether all of it is before the camera, as one sees it that looks square to its axis.
+        boolean isBefore() {
+            Vec square = aim.forward().cross(body.axis());
+            Vec right = square.lengthMetres() > LEVEL ? square.unit() : aim.right();
+            Vec forward = body.axis().cross(right);
+            return body.middle().minus(aim.eye()).dot(forward) > body.solid().reachMetres();
+        }
+    }
+
+    Seen seen(Scene scene) {
         List<Body> opaque = new ArrayList<>();
         for (int i = 0; i < shot.placed().size(); i++) {
             boolean isOpaque = shot.placed().get(i).thing().body().orElse(Thing.Body.OPAQUE) == Thing.Body.OPAQUE;
@@ -75,28 +133,18 @@ record Mirrors(Shot shot, int thing) {
                 opaque.add(scene.things().get(i));
             }
         }
-        return new GlossyBody(body(scene), scene.aim(), Ways.past(opaque));
-    }
-
-    /// Whether all of it is before the camera, as one sees it that looks square to its axis.
-    private boolean isBefore(Scene scene) {
-        Body body = body(scene);
-        Vec square = scene.aim().forward().cross(body.axis());
-        Vec right = square.lengthMetres() > LEVEL ? square.unit() : scene.aim().right();
-        Vec forward = body.axis().cross(right);
-        return body.middle().minus(scene.aim().eye()).dot(forward)
-                > body.solid().reachMetres();
+        return new Seen(body(scene), List.copyOf(opaque), scene.aim(), findTank(scene));
     }
 
     /// Finds what is seen at a place across its outline.
     Optional<Spot> findSpot(Scene scene, double heightMetres, double share) {
-        return isBefore(scene) ? seen(scene).findSpot(heightMetres, share) : Optional.empty();
+        Seen seen = seen(scene);
+        return seen.isBefore() ? seen.glossy().findSpot(heightMetres, share) : Optional.empty();
     }
 
-    /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
-    /// gloss: a wide light's stripe ends there too, where it is half as bright.
-    List<Stripe> stripes(Scene scene, double heightMetres, Emitter emitter) {
-        return isBefore(scene) ? seen(scene).listStripes(heightMetres, emitter) : List.of();
+    /// Follows sight on from a spot of it to its last straight stretch.
+    Optional<Looking.Onward> findOnward(Scene scene, Spot spot) {
+        return seen(scene).glossy().findOnward(spot);
     }
 
     /// What is said of a finish that isn't written, and of one that blurs.
@@ -108,10 +156,11 @@ record Mirrors(Shot shot, int thing) {
 
     /// The same, and how far satin blurs a light at a height.
     String finishWords(Scene scene, double heightMetres, Emitter emitter) {
-        if (!finish().equals("satin") || !isBefore(scene)) {
+        Seen seen = seen(scene);
+        if (!finish().equals("satin") || !seen.isBefore() || seen.tank().isPresent()) {
             return assumed();
         }
-        return seen(scene).listSatinStripes(heightMetres, emitter, SATIN).stream()
+        return seen.glossy().listSatinStripes(heightMetres, emitter, SATIN).stream()
                 .max(Comparator.comparingDouble(Stripe::wide))
                 .map(stripe -> " Satin blurs it: half as bright over about " + Print.share(stripe.wide(), 0)
                         + " of the width, by a guess of its surface. Try the lamp on it.")

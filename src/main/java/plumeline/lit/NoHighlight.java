@@ -44,13 +44,14 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
         if (mirror.isMatte()) {
             return PERCENT;
         }
-        GlossyBody seen = mirror.seen(now.scene());
+        Mirrors.Seen seen = mirror.seen(now.scene());
+        GlossyBody glossy = seen.glossy();
         double worst = PERCENT;
         for (double height : mirror.heightsMetres(now.scene(), HEIGHTS)) {
             double half = halfLabel(mirror, mirror.body(now.scene()).solid(), height);
-            for (Stripe stripe : mirror.stripes(now.scene(), height, emitter(now))) {
-                double one = seen.azimuthRadians(stripe.left().place());
-                double other = seen.azimuthRadians(stripe.right().place());
+            for (Stripe stripe : now.memory().stripes(seen, height, emitter(now))) {
+                double one = glossy.azimuthRadians(stripe.left().place());
+                double other = glossy.azimuthRadians(stripe.right().place());
                 worst = Math.min(worst, PERCENT * margin(stripe, Math.min(one, other), Math.max(one, other), half));
             }
         }

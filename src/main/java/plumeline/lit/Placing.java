@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
-import plumeline.mirror.Spot;
+import plumeline.mirror.Looking;
 import plumeline.mirror.Stripe;
 import plumeline.plan.WantLine;
 import plumeline.rim.Passage;
@@ -31,14 +31,15 @@ public final class Placing {
     public static Optional<Vec> find(WantLine line, Stage stage, Function<Vec, Scene> there) {
         HighlightAt want = LightMeasures.highlight(line, stage);
         Scene scene = there.apply(new Vec(0, 0, -FARTHEST_METRES));
-        Vec eye = scene.aim().eye();
         double height = want.on().middleMetres(scene);
-        Optional<Spot> spot = want.on().findSpot(scene, height, want.wished().fromLeft());
-        if (spot.isEmpty()) {
+        Optional<Looking.Onward> onward = want.on()
+                .findSpot(scene, height, want.wished().fromLeft())
+                .flatMap(spot -> want.on().findOnward(scene, spot));
+        if (onward.isEmpty()) {
             return Optional.empty();
         }
-        Vec onward = spot.get().onward(eye);
-        Function<Double, Vec> at = metres -> spot.get().place().plus(onward.times(metres));
+        Function<Double, Vec> at =
+                metres -> onward.get().from().plus(onward.get().toward().times(metres));
         if (want.wished().wide().isEmpty()) {
             return Optional.of(at.apply(USUAL_METRES));
         }
@@ -91,12 +92,13 @@ public final class Placing {
     }
 
     private static Instant lit(Stage stage, Scene scene) {
-        return new Instant(scene, () -> new Lighting(stage.shot(), scene, stage.findTank()));
+        LightMemory memory = new LightMemory();
+        return new Instant(scene, () -> new Lighting(stage.shot(), scene, stage.findTank(), memory), memory);
     }
 
     private static double wide(HighlightAt want, double height, Scene scene) {
         Emitter emitter = want.lamp().find(scene).orElseThrow();
-        return want.on().stripes(scene, height, emitter).stream()
+        return want.on().seen(scene).stripes(height, emitter).stream()
                 .mapToDouble(Stripe::wide)
                 .max()
                 .orElse(0);

@@ -31,21 +31,6 @@ public sealed interface Shine {
     /// What keeps a dark window dark is so near before its face, m.
     double AHEAD_METRES = 1e-6;
 
-    /// Gives the light on a place in a tank.
-    ///
-    /// @param patch where on the surface
-    /// @param windows the ways into the tank
-    /// @param inside what stands between in the tank
-    /// @param outside what stands between before it
-    /// @return lx
-    default double lux(Patch patch, List<TankWindow> windows, List<Hull> inside, List<Hull> outside) {
-        return windows.stream()
-                .mapToDouble(window -> findFace(window, patch)
-                        .map(face -> window.lux(face, patch, inside, outside))
-                        .orElse(0.0))
-                .sum();
-    }
-
     /// Finds the face that shines through a window to a place in a tank.
     ///
     /// @param window the way into the tank
@@ -86,8 +71,11 @@ public sealed interface Shine {
     record Face(Emitter emitter, Glow glow, Optional<Hull> hole, double reachMetres) implements Shine {
         @Override
         public double lux(Patch patch, List<Hull> hiders) {
+            if (emitter.luminance() == 0) {
+                return 0;
+            }
             List<Hull> before = with(hiders);
-            if (emitter.luminance() == 0 || (before.isEmpty() && glow == Glow.EVEN)) {
+            if (before.isEmpty() && glow == Glow.EVEN) {
                 return emitter.lux(patch);
             }
             List<Vec> outline = emitter.outline(patch.place());

@@ -14,10 +14,8 @@ import plumeline.light.Glow;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
 import plumeline.light.SkyMean;
-import plumeline.optics.Boundary;
 import plumeline.optics.ClearPane;
 import plumeline.optics.FlatWall;
-import plumeline.optics.Layer;
 import plumeline.optics.TankView;
 import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;
@@ -35,8 +33,8 @@ import plumeline.stage.TankWalls;
 /// @param low lower corner of the opening on the inner face, m
 /// @param high upper corner of it, m
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
-    /// Into so many parts an edge of a lamp is cut: straight edges seem bent.
-    private static final int PARTS = 16;
+    /// Into so many parts an edge of a lamp is cut, a side of a body at most: straight ones seem bent.
+    static final int PARTS = 16;
 
     /// What passes a piece is even where it differs by less.
     private static final double EVEN = 0.02;
@@ -45,16 +43,30 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     private static final double AHEAD_METRES = 1e-6;
 
-    /// The ways into a tank for a place in it.
-    static List<TankWindow> of(TankWalls walls, Vec place) {
+    /// The ways into a tank for a place in its water.
+    static List<TankWindow> ofWater(TankWalls walls) {
         Bounds in = walls.inside();
-        double line = walls.waterLineMetres();
-        boolean isWet = place.z() < line;
-        double from = isWet ? in.low().z() : Math.max(line, in.low().z());
-        double to = isWet ? Math.min(line, in.high().z()) : in.high().z();
+        return of(
+                walls,
+                in.low().z(),
+                Math.min(walls.waterLineMetres(), in.high().z()),
+                FlatWall.ofWater(walls.paneMetres()));
+    }
+
+    /// The ways into a tank for a place in it over its water.
+    static List<TankWindow> ofAir(TankWalls walls) {
+        Bounds in = walls.inside();
+        return of(
+                walls,
+                Math.max(walls.waterLineMetres(), in.low().z()),
+                in.high().z(),
+                FlatWall.ofAir(walls.paneMetres()));
+    }
+
+    private static List<TankWindow> of(TankWalls walls, double from, double to, FlatWall wall) {
+        Bounds in = walls.inside();
         double pane = walls.paneMetres();
-        FlatWall wall = isWet ? FlatWall.ofWater(pane) : FlatWall.ofAir(pane);
-        FlatWall top = new FlatWall(0, 1, isWet ? Layer.WATER_INDEX : 1);
+        FlatWall top = new FlatWall(0, 1, wall.behindIndex());
         List<TankWindow> windows = new ArrayList<>();
         for (int sign : new int[] {-1, 1}) {
             double x = sign < 0 ? in.low().x() : in.high().x();
@@ -78,44 +90,55 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return windows;
     }
 
-    /// Gives the light of a face on a place in the tank, by this way alone.
+    /// What of a face is seen by this way from a place in the tank, were nothing before it.
     ///
-    /// @param face the face
-    /// @param patch the place
-    /// @param inside what stands in the tank
-    /// @param outside what stands before it
-    /// @return lx
-    double lux(Shine.Face face, Patch patch, List<Hull> inside, List<Hull> outside) {
-        Emitter emitter = face.emitter();
+    /// @param outline its corners on the inner face, m
+    /// @param cone round them
+    record Sight(List<Vec> outline, Cone cone) {
+        /// Whether anything of a ball in the tank may be before it.
+        boolean mayMeet(Vec middle, double ballMetres) {
+            return cone.mayMeet(middle, ballMetres);
+        }
+    }
+
+    /// Finds what of a face is seen by this way from a place in the tank, were nothing before it.
+    Optional<Sight> findSight(Emitter emitter, Patch patch) {
         List<Vec> outline = isOver(patch) ? emitter.outline(patch.place()) : List.of();
         if (outline.isEmpty()) {
-            return 0;
+            return Optional.empty();
         }
         List<Vec> seen = clipped(ring(emitter, outline).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
-        if (seen.size() < 3) {
-            return 0;
-        }
-        Cone cone = Cone.of(patch.place(), seen);
+        return seen.size() < 3 ? Optional.empty() : Optional.of(new Sight(seen, Cone.of(patch.place(), seen)));
+    }
+
+    /// Whether anything of a body outside may be before what is seen of a face.
+    boolean mayHide(Hider.Part part, Sight sight, Patch patch) {
+        Optional<Vec> middle = find(part.middle(), patch);
+        return middle.isEmpty() || sight.mayMeet(middle.get(), spreadMetres(part, middle.get(), patch));
+    }
+
+    /// Gives the light of a face on a place in the tank, by this way alone.
+    ///
+    /// @param face the face
+    /// @param patch the place
+    /// @param sight what is seen of it
+    /// @param inside what stands before it in the tank
+    /// @param outside what stands before it outside
+    /// @return lx
+    double lux(Shine.Face face, Patch patch, Sight sight, List<Hider.Part> inside, List<Hider.Part> outside) {
         List<Hull> hiders = new ArrayList<>();
-        for (Hull hull : inside) {
-            if (cone.mayMeet(hull.middle(), hull.reachMetres())) {
-                hiders.add(hull);
-            }
-        }
-        for (Hull hull : face.with(outside)) {
-            Optional<Vec> middle = find(hull.middle(), patch);
-            if (middle.isEmpty() || cone.mayMeet(middle.get(), spreadMetres(hull, middle.get(), patch))) {
-                hiders.addAll(slices(hull, patch));
-            }
-        }
+        inside.forEach(part -> hiders.add(part.hull()));
+        outside.forEach(part -> hiders.addAll(new Slices(this, patch).of(part.hull(), sight)));
+        face.hole().ifPresent(hole -> hiders.addAll(new Slices(this, patch).of(hole, sight)));
+        List<Vec> seen = sight.outline();
         double passing = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
             passing += passing(piece, patch, MOST_CUTS) * glow(piece, patch, face);
         }
         double index = wall.behindIndex();
-        return Math.PI * emitter.luminance() * index * index * passing;
+        return Math.PI * face.emitter().luminance() * index * index * passing;
     }
 
     /// How bright a piece is against the face's luminance.
@@ -153,11 +176,15 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// much from one end to the other.
     private double passing(List<Vec> piece, Patch patch, int cuts) {
         Vec near = piece.getFirst();
-        Vec far = piece.getFirst();
+        Vec far = near;
+        double nearSine = airSine(near.minus(patch.place()));
+        double farSine = nearSine;
         for (Vec corner : piece) {
             double sine = airSine(corner.minus(patch.place()));
-            near = sine < airSine(near.minus(patch.place())) ? corner : near;
-            far = sine > airSine(far.minus(patch.place())) ? corner : far;
+            near = sine < nearSine ? corner : near;
+            far = sine > farSine ? corner : far;
+            nearSine = Math.min(sine, nearSine);
+            farSine = Math.max(sine, farSine);
         }
         double most = transmittance(near.minus(patch.place()));
         double least = transmittance(far.minus(patch.place()));
@@ -199,15 +226,15 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     /// How far from its middle on the inner face a body outside is seen at most: aside no farther than it is wide, and
     /// by what lies nearer or farther as much as its way outside slopes; twice that, as the slope grows outward.
-    private double spreadMetres(Hull hull, Vec middle, Patch patch) {
+    private double spreadMetres(Hider.Part part, Vec middle, Patch patch) {
         double sine = airSine(middle.minus(patch.place()));
         double slope = sine < 1 ? sine / Math.sqrt(1 - sine * sine) : Double.POSITIVE_INFINITY;
-        return hull.reachMetres() * (1 + 2 * slope);
+        return part.reachMetres() * (1 + 2 * slope);
     }
 
     private double airSine(Vec inTank) {
-        double cosine = Math.clamp(inTank.unit().dot(outer.normal()), -1, 1);
-        return wall.behindIndex() * Math.sqrt(1 - cosine * cosine);
+        double along = inTank.dot(outer.normal());
+        return wall.behindIndex() * Math.sqrt(Math.max(0, 1 - along * along / inTank.dot(inTank)));
     }
 
     /// Where on the inner face a place outside is seen from one in the tank; empty where it isn't before the outer
@@ -220,28 +247,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return Optional.of(path.get(path.size() - 2));
     }
 
-    /// A body as it is seen on the inner face, in slices: its straight sides seem bent. What is partly behind the outer
-    /// face hides nothing there.
-    private List<Hull> slices(Hull hull, Patch patch) {
-        List<Hull> slices = new ArrayList<>();
-        List<Vec> last = find(hull.one(), patch);
-        for (int part = 1; part <= PARTS; part++) {
-            double share = (double) part / PARTS;
-            List<Vec> ring = new ArrayList<>();
-            for (int i = 0; i < hull.one().size(); i++) {
-                Vec from = hull.one().get(i);
-                ring.add(from.plus(hull.other().get(i).minus(from).times(share)));
-            }
-            List<Vec> next = find(ring, patch);
-            if (last.size() == ring.size() && next.size() == ring.size()) {
-                slices.add(new Hull(last, next));
-            }
-            last = next;
-        }
-        return slices;
-    }
-
-    private List<Vec> find(List<Vec> corners, Patch patch) {
+    List<Vec> find(List<Vec> corners, Patch patch) {
         return corners.stream().flatMap(corner -> find(corner, patch).stream()).toList();
     }
 
@@ -314,12 +320,11 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     private double transmittance(Vec inTank) {
-        double air = Math.asin(Math.min(1, airSine(inTank)));
-        return wall.glassMetres() > 0
-                ? new ClearPane(1, wall.glassIndex(), wall.behindIndex())
-                        .transmittance(air)
-                        .mean()
-                : 1 - new Boundary(1, wall.behindIndex()).reflectance(air).mean();
+        // An open surface is a pane of air on water.
+        double index = wall.glassMetres() > 0 ? wall.glassIndex() : 1;
+        return new ClearPane(1, index, wall.behindIndex())
+                .transmittanceAtSine(Math.min(1, airSine(inTank)))
+                .mean();
     }
 
     /// Where a place in the tank is looked at from, for a lamp that is a point: the way of its light to the outer face.

@@ -15,11 +15,24 @@ final class Unlit {
 
     /// Why the light on places isn't known.
     static Optional<String> find(Lighting lighting, List<Patch> patches) {
-        if (lighting.lamps().stream().noneMatch(Unlit::isLamp)) {
+        Optional<String> lacking = findLacking(lighting.lamps());
+        if (lacking.isPresent()) {
+            return lacking;
+        }
+        if (patches.stream().anyMatch(lighting::isThroughTank)) {
+            return Optional.of(
+                    "Not computed: light that goes through the tank and out again. Meter it there in a trial.");
+        }
+        return findHued(lighting, patches);
+    }
+
+    /// Why nothing is known of the light, whatever the marks.
+    static Optional<String> findLacking(List<Lamp> lamps) {
+        if (lamps.stream().noneMatch(Unlit::isLamp)) {
             return Optional.of("Not known: the shot has no light. Place one under lights.");
         }
         List<String> lacking = new ArrayList<>();
-        for (Lamp lamp : lighting.lamps()) {
+        for (Lamp lamp : lamps) {
             if (lamp instanceof Lamp.Unknown(String name, Lamp.Lack lack)) {
                 lacking.add(
                         switch (lack) {
@@ -28,15 +41,10 @@ final class Unlit {
                         });
             }
         }
-        if (!lacking.isEmpty()) {
-            return Optional.of("Not known: " + String.join(", ", lacking)
-                    + ". Meter each at full level and write it with its lamp: gives: 900 lx at 1 m measured.");
-        }
-        if (patches.stream().anyMatch(lighting::isThroughTank)) {
-            return Optional.of(
-                    "Not computed: light that goes through the tank and out again. Meter it there in a trial.");
-        }
-        return findHued(lighting, patches);
+        return lacking.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not known: " + String.join(", ", lacking)
+                        + ". Meter each at full level and write it with its lamp: gives: 900 lx at 1 m measured.");
     }
 
     /// Whether it is set to a hue, or throws back light of one that is.

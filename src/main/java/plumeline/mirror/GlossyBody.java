@@ -25,11 +25,21 @@ import plumeline.roots.Roots;
 ///
 /// @param body the body, wholly before the camera
 /// @param aim the camera
-/// @param ways which ways are free, from the surface to the camera and on to what is mirrored
-public record GlossyBody(Body body, Aim aim, Ways ways) {
+/// @param ways which straight ways are free, from the surface to the camera and on to what is mirrored
+/// @param looking how sight goes to the body and on
+public record GlossyBody(Body body, Aim aim, Ways ways, Looking looking) {
     private static final int STEPS = 96;
     private static final int FINER = 32;
     private static final double LEVEL = 1e-9;
+
+    /// Makes a body that is looked at straight on.
+    ///
+    /// @param body the body, wholly before the camera
+    /// @param aim the camera
+    /// @param ways which ways are free
+    public GlossyBody(Body body, Aim aim, Ways ways) {
+        this(body, aim, ways, new Looking.Straight(aim.eye()));
+    }
 
     /// Gives a body with nothing about that could stand in a way but itself.
     ///
@@ -40,7 +50,7 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
         return new GlossyBody(body, aim, Ways.past(List.of(body)));
     }
 
-    /// Lists where a place is seen mirrored: at most one spot a piece.
+    /// Lists where a place is seen mirrored: at most one spot a piece. Of sight that is straight.
     ///
     /// @param place what is mirrored, m
     /// @return the spots, base first
@@ -57,7 +67,7 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     /// @param emitter the light
     /// @return the stripes from left to right
     public List<Stripe> listStripes(double heightMetres, Emitter emitter) {
-        List<Track> tracks = Track.at(body, heightMetres, aim.eye());
+        List<Track> tracks = tracks(heightMetres);
         Spread edges = edges(tracks);
         List<Stripe> stripes = new ArrayList<>();
         for (Track track : tracks) {
@@ -71,7 +81,7 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
 
     /// Lists what a light shows as at a height of a satin body: where it is half as bright as at its brightest there,
     /// or brighter. A wide light's stripe then ends where it does on gloss; a narrow one's is as wide as the lobe.
-    /// What stands in the way isn't regarded.
+    /// What stands in the way isn't regarded. Of sight that is straight.
     ///
     /// @param heightMetres along the body's axis from its base, m
     /// @param emitter the light
@@ -110,7 +120,8 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     }
 
     /// Lists what a light shows as on the sides of the body, all heights together: the outlines of its highlights on
-    /// the surface, as they lie there, without those on level faces. One that parts or joins is cut there.
+    /// the surface, as they lie there, without those on level faces. One that parts or joins is cut there. Of sight
+    /// that is straight.
     ///
     /// @param emitter the light
     /// @param rows into how many rows each piece and each outline is cut, 2 or more; a highlight lower than a row
@@ -124,10 +135,10 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     ///
     /// @param heightMetres along the body's axis from its base, m
     /// @param share of the outline's visible width, from its left edge, 0 to 1
-    /// @return the spot there, from which sight goes on as [Spot#onward] says; empty where the outline is none
+    /// @return the spot there, from which sight goes on as [#findOnward] says; empty where the outline is none
     /// there
     public Optional<Spot> findSpot(double heightMetres, double share) {
-        List<Track> tracks = Track.at(body, heightMetres, aim.eye());
+        List<Track> tracks = tracks(heightMetres);
         if (tracks.isEmpty()) {
             return Optional.empty();
         }
@@ -139,6 +150,24 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
                     Span front = front(track);
                     return spot(track, Roots.end(at -> across(track.place(at)) < across, front.from(), front.to()));
                 });
+    }
+
+    /// Follows sight on from a spot.
+    ///
+    /// @param spot a place on the body that faces the camera
+    /// @return its last straight stretch; empty where nothing is seen that way
+    public Optional<Looking.Onward> findOnward(Spot spot) {
+        return onward(spot.place(), spot.facing());
+    }
+
+    private Optional<Looking.Onward> onward(Vec place, Vec facing) {
+        return looking.findOnward(place, Spot.mirrored(looking.toCamera(place), facing));
+    }
+
+    private List<Track> tracks(double heightMetres) {
+        return looking.findEye()
+                .map(eye -> Track.at(body, heightMetres, eye))
+                .orElseGet(() -> new BentTracks(body, looking, this::across).at(heightMetres));
     }
 
     /// Gives where round the body a place is.
@@ -160,15 +189,31 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     }
 
     private Target target(Track track, Emitter emitter, double at) {
-        Vec place = track.place(at);
-        return Target.of(emitter, place, Spot.mirrored(aim.eye().minus(place), track.facing(at)));
+        return onward(track.place(at), track.facing(at))
+                .map(onward -> Target.of(emitter, onward.from(), onward.toward()))
+                .orElse(Target.MISSED);
     }
 
     private boolean isFree(Track track, Emitter emitter, double at) {
         Vec place = track.place(at);
-        Vec onward = Spot.mirrored(aim.eye().minus(place), track.facing(at));
-        Target target = Target.of(emitter, place, onward);
-        return ways.isFree(place, aim.eye()) && ways.isFree(place, place.plus(onward.times(target.onMetres())));
+        Optional<Looking.Onward> onward = onward(place, track.facing(at));
+        if (onward.isEmpty()) {
+            return false;
+        }
+        Vec from = onward.get().from();
+        double on = Target.of(emitter, from, onward.get().toward()).onMetres();
+        return isFree(looking.way(place))
+                && isFree(onward.get().corners())
+                && ways.isFree(from, from.plus(onward.get().toward().times(on)));
+    }
+
+    private boolean isFree(List<Vec> way) {
+        for (int i = 1; i < way.size(); i++) {
+            if (!ways.isFree(way.get(i - 1), way.get(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Stripe stripe(Track track, Span span, Spread edges) {
@@ -184,7 +229,8 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
     }
 
     private Spot spot(Track track, double at) {
-        return Spot.of(track.place(at), track.facing(at), aim.eye(), track.piece());
+        Vec place = track.place(at);
+        return Spot.toward(place, track.facing(at), looking.toCamera(place), track.piece());
     }
 
     /// How far something spreads across the picture.
@@ -242,7 +288,7 @@ public record GlossyBody(Body body, Aim aim, Ways ways) {
         Vec square = aim.forward().cross(body.axis());
         Vec right = square.lengthMetres() > LEVEL ? square.unit() : aim.right();
         Vec forward = body.axis().cross(right);
-        Vec way = place.minus(aim.eye());
+        Vec way = looking.apparent(place).minus(aim.eye());
         double depth = way.dot(forward);
         if (!(depth > 0)) {
             throw new IllegalArgumentException(

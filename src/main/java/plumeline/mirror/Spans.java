@@ -70,6 +70,11 @@ public final class Spans {
 
     /// The most that a function comes to.
     static double most(DoubleUnaryOperator function, double from, double to, int steps) {
+        return function.applyAsDouble(highest(function, from, to, steps));
+    }
+
+    /// Where a function is highest.
+    static double highest(DoubleUnaryOperator function, double from, double to, int steps) {
         double step = (to - from) / steps;
         double best = from;
         double high = function.applyAsDouble(from);
@@ -82,7 +87,7 @@ public final class Spans {
         double above = 2 * high;
         double turn =
                 peak(at -> function.applyAsDouble(at) - above, Math.max(from, best - step), Math.min(to, best + step));
-        return Math.max(high, function.applyAsDouble(turn));
+        return function.applyAsDouble(turn) > high ? turn : best;
     }
 
     /// Where a function is highest between two ends, or first found to be over 0.

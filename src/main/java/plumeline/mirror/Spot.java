@@ -12,7 +12,12 @@ import plumeline.geom.Vec;
 public record Spot(Vec place, Vec facing, double incidenceRadians, int piece) {
     /// Makes a spot on a surface that the camera looks at.
     static Spot of(Vec place, Vec facing, Vec camera, int piece) {
-        double cosine = camera.minus(place).unit().dot(facing);
+        return toward(place, facing, camera.minus(place), piece);
+    }
+
+    /// Makes a spot by the way of sight to it.
+    static Spot toward(Vec place, Vec facing, Vec toCamera, int piece) {
+        double cosine = toCamera.unit().dot(facing);
         return new Spot(place, facing, Math.acos(Math.clamp(cosine, -1, 1)), piece);
     }
 

@@ -12,7 +12,7 @@ import plumeline.light.Tube;
 /// edge, rad; minus endless where it never comes there
 /// @param onMetres how far it goes until then, m
 public record Target(double margin, double onMetres) {
-    private static final Target MISSED = new Target(Double.NEGATIVE_INFINITY, 0);
+    static final Target MISSED = new Target(Double.NEGATIVE_INFINITY, 0);
 
     /// Follows a way of sight to something that shines.
     ///

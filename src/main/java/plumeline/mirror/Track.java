@@ -99,18 +99,22 @@ sealed interface Track {
     static List<Track> at(Body body, double height, Vec camera) {
         return switch (body.solid()) {
             case Solid.Box box -> lines(body, box, height, camera);
-            case Solid.Revolved revolved -> {
-                List<ConeMirror> cones = cones(revolved);
-                boolean isTop = height == revolved.heightMetres();
-                yield cones.stream()
-                        .filter(cone -> height >= cone.low().heightMetres()
-                                && height < cone.high().heightMetres())
-                        .findFirst()
-                        .or(() -> isTop ? Optional.of(cones.getLast()) : Optional.empty())
+            case Solid.Revolved revolved ->
+                coneAt(revolved, height)
                         .map(cone -> arcs(body, cone, height, camera))
                         .orElse(List.of());
-            }
         };
+    }
+
+    /// The piece of a profile at a height.
+    static Optional<ConeMirror> coneAt(Solid.Revolved revolved, double height) {
+        List<ConeMirror> cones = cones(revolved);
+        boolean isTop = height == revolved.heightMetres();
+        return cones.stream()
+                .filter(cone -> height >= cone.low().heightMetres()
+                        && height < cone.high().heightMetres())
+                .findFirst()
+                .or(() -> isTop ? Optional.of(cones.getLast()) : Optional.empty());
     }
 
     /// The pieces of a profile that aren't level.
@@ -133,27 +137,30 @@ sealed interface Track {
         if (!(faces > 0 && radius > 0)) {
             return List.of();
         }
-        Vec base = body.place(Vec.ZERO);
-        Vec x = body.place(new Vec(1, 0, 0)).minus(base);
-        Vec y = body.place(new Vec(0, 1, 0)).minus(base);
-        Vec axis = body.axis();
         double toEye = Math.atan2(eye.y(), eye.x());
         List<Double> extremes = new ArrayList<>(List.of(toEye - faces, toEye + faces));
         double grazes = Math.acos(Math.min(1, radius / Math.hypot(eye.x(), eye.y())));
         if (grazes < faces) {
             extremes.addAll(List.of(toEye - grazes, toEye + grazes));
         }
+        return List.of(arc(body, cone, height, extremes));
+    }
+
+    /// A part of a circle from the first of its extremes to the second.
+    static Arc arc(Body body, ConeMirror cone, double height, List<Double> extremes) {
+        Vec base = body.place(Vec.ZERO);
+        Vec axis = body.axis();
         Vec facing = cone.facing(0);
-        return List.of(new Arc(
-                toEye - faces,
-                toEye + faces,
+        return new Arc(
+                extremes.get(0),
+                extremes.get(1),
                 cone.index(),
                 base.plus(axis.times(height)),
-                x,
-                y,
-                radius,
+                body.place(new Vec(1, 0, 0)).minus(base),
+                body.place(new Vec(0, 1, 0)).minus(base),
+                cone.radiusMetres(height),
                 new Outward(facing.x(), axis.times(facing.z())),
-                List.copyOf(extremes)));
+                List.copyOf(extremes));
     }
 
     /// What the camera faces of a box at a height.
@@ -163,18 +170,23 @@ sealed interface Track {
         }
         List<FlatMirror> sides = Pieces.sides(box);
         Vec eye = body.own(camera);
-        Vec base = body.place(Vec.ZERO);
         List<Track> lines = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
             FlatMirror side = sides.get(i);
             if (eye.minus(side.middle()).dot(side.facing()) > 0) {
-                Vec foot = side.middle().minus(side.right().times(side.widthMetres() / 2));
-                Vec start = new Vec(foot.x(), foot.y(), height);
-                Vec along = body.place(side.right()).minus(base);
-                Vec facing = body.place(side.facing()).minus(base);
-                lines.add(new Line(side.widthMetres(), i, body.place(start), along, facing));
+                lines.add(line(body, side, i, height));
             }
         }
         return lines;
+    }
+
+    /// A side of a box at a height.
+    static Line line(Body body, FlatMirror side, int index, double height) {
+        Vec base = body.place(Vec.ZERO);
+        Vec foot = side.middle().minus(side.right().times(side.widthMetres() / 2));
+        Vec start = new Vec(foot.x(), foot.y(), height);
+        Vec along = body.place(side.right()).minus(base);
+        Vec facing = body.place(side.facing()).minus(base);
+        return new Line(side.widthMetres(), index, body.place(start), along, facing);
     }
 }

@@ -48,14 +48,25 @@ public record Boundary(double fromIndex, double toIndex) {
     /// @param radians θ₁, angle to the normal, radians, −π/2 to π/2
     /// @return share by polarisation; all past the critical angle
     public Polarised reflectance(double radians) {
-        OptionalDouble bent = findBentRadians(radians);
-        if (bent.isEmpty()) {
+        Ranges.check(Math.abs(radians) <= Math.PI / 2, "angle", radians, "-pi/2 to pi/2");
+        return reflectance(Math.sin(radians), Math.cos(radians));
+    }
+
+    /// Gives [#reflectance] by the angle's sine and cosine.
+    ///
+    /// **Source:** as there.
+    ///
+    /// @param sine of the angle to the normal, −1 to 1
+    /// @param cosine of the same angle, 0 to 1
+    /// @return share by polarisation; all past the critical angle
+    Polarised reflectance(double sine, double cosine) {
+        double bent = fromIndex * sine / toIndex;
+        if (Math.abs(bent) > 1) {
             return new Polarised(1, 1);
         }
-        double before = Math.cos(radians);
-        double behind = Math.cos(bent.getAsDouble());
+        double behind = Math.sqrt(1 - bent * bent);
         return new Polarised(
-                mirrored(fromIndex * before, toIndex * behind), mirrored(toIndex * before, fromIndex * behind));
+                mirrored(fromIndex * cosine, toIndex * behind), mirrored(toIndex * cosine, fromIndex * behind));
     }
 
     private static double mirrored(double one, double other) {

@@ -35,12 +35,24 @@ public record ClearPane(double before, double pane, double behind) {
     /// @param radians of the light before the pane, to the normal, 0 to π/2
     /// @return share of the light, by polarisation; nothing where a face mirrors all
     public Polarised transmittance(double radians) {
-        Polarised first = new Boundary(before, pane).reflectance(radians);
-        Polarised second = new Boundary(before, pane)
-                .findBentRadians(radians).stream()
-                        .mapToObj(inside -> new Boundary(pane, behind).reflectance(inside))
-                        .findFirst()
-                        .orElse(first);
+        return transmittance(Math.sin(radians), Math.cos(radians));
+    }
+
+    /// Gives [#transmittance] by the angle's sine.
+    ///
+    /// **Source:** as for [#reflectance].
+    ///
+    /// @param sine of the angle of the light before the pane to the normal, 0 to 1
+    /// @return share of the light, by polarisation; nothing where a face mirrors all
+    public Polarised transmittanceAtSine(double sine) {
+        return transmittance(sine, Math.sqrt(1 - sine * sine));
+    }
+
+    private Polarised transmittance(double sine, double cosine) {
+        Polarised first = new Boundary(before, pane).reflectance(sine, cosine);
+        double inside = before * sine / pane;
+        Polarised second =
+                inside > 1 ? first : new Boundary(pane, behind).reflectance(inside, Math.sqrt(1 - inside * inside));
         return new Polarised(passing(first.s(), second.s()), passing(first.p(), second.p()));
     }
 

@@ -2,6 +2,7 @@ package plumeline.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.When;
+import plumeline.search.Margins;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
 import plumeline.want.Moments;
@@ -63,15 +65,28 @@ final class Judged {
 
     private static final int MOST_FRAMES = 2000;
 
+    private static final int MOST_KNOWN = 20_000;
+
+    /// An instance, by its first part, at some values of the marks.
+    private record Asked(int from, List<Double> values) {}
+
     private final List<ShotAnswer.Run> runs;
     private final List<Line> lines;
     private final List<Double> frames;
-    private final Recall recall = new Recall();
+    private final int count;
+    private final Recall recall;
+    private final Map<Asked, double[]> known = new HashMap<>();
 
-    private Judged(List<ShotAnswer.Run> runs, List<Line> lines, List<Double> frames) {
+    private Judged(List<ShotAnswer.Run> runs, List<Line> lines, List<Double> frames, Recall recall) {
+        this.recall = recall;
         this.runs = runs;
         this.lines = lines;
         this.frames = frames;
+        count = lines.stream()
+                .flatMap(line -> line.instances().stream())
+                .mapToInt(instance -> instance.from() + instance.count())
+                .max()
+                .orElse(0);
     }
 
     static Judged of(Plan plan, Shot shot, List<WantLine> filmWants, Wants.Elsewhere elsewhere) {
@@ -100,7 +115,7 @@ final class Judged {
             }
             lines.add(new Line(line, filmWants.contains(line), List.copyOf(instances)));
         }
-        return new Judged(runs, lines, frames);
+        return new Judged(runs, lines, frames, new Recall());
     }
 
     private static int countParts(Want want, Stage stage, List<Double> frames) {
@@ -135,20 +150,56 @@ final class Judged {
 
     /// All parts at some SI values.
     double[] parts(double[] si) {
-        double[] parts = new double[0];
+        return parts(si, instances(partsOf(line -> true)));
+    }
+
+    /// Some parts as margins on a shot's axes; what else is wanted isn't looked at.
+    ///
+    /// @param axes the shot's
+    /// @param parts which, by their index among all
+    Margins margins(Axes axes, int[] parts) {
+        int[] kept = parts.clone();
+        List<Instance> asked = instances(kept);
+        return values -> {
+            double[] there = parts(axes.toSi(values), asked);
+            return IntStream.of(kept).mapToDouble(part -> there[part]).toArray();
+        };
+    }
+
+    /// The instances that have any of some parts.
+    private List<Instance> instances(int[] parts) {
+        return lines.stream()
+                .flatMap(line -> line.instances().stream())
+                .filter(instance -> IntStream.of(parts)
+                        .anyMatch(part -> part >= instance.from() && part < instance.from() + instance.count()))
+                .toList();
+    }
+
+    /// Parts by their index among all; those of other instances are 0.
+    private double[] parts(double[] si, List<Instance> asked) {
+        double[] parts = new double[count];
+        List<Double> values = Arrays.stream(si).boxed().toList();
         Map<Stage, Moments> moments = new LinkedHashMap<>();
-        for (Line line : lines) {
-            for (Instance instance : line.instances()) {
-                if (instance.count() > 0) {
-                    Moments at = moments.computeIfAbsent(
-                            instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
-                    double[] some = instance.want().parts(at);
-                    parts = Arrays.copyOf(parts, Math.max(parts.length, instance.from() + instance.count()));
-                    System.arraycopy(some, 0, parts, instance.from(), instance.count());
-                }
-            }
+        for (Instance instance : asked) {
+            Moments at =
+                    moments.computeIfAbsent(instance.run().stage(), stage -> new Moments(stage, si, frames, recall));
+            System.arraycopy(parts(instance, at, values), 0, parts, instance.from(), instance.count());
         }
         return parts;
+    }
+
+    /// The search, leeway and remedies often ask for the same values again.
+    private double[] parts(Instance instance, Moments at, List<Double> values) {
+        Asked asked = new Asked(instance.from(), values);
+        double[] found = known.get(asked);
+        if (found == null) {
+            found = instance.want().parts(at);
+            if (known.size() >= MOST_KNOWN) {
+                known.clear();
+            }
+            known.put(asked, found);
+        }
+        return found;
     }
 
     Moments moments(Stage stage, double[] si) {
@@ -215,7 +266,7 @@ final class Judged {
         double[] least = new double[0];
         double[] leastAt = new double[0];
         for (double frame : fine) {
-            double[] parts = new Judged(runs, lines, List.of(frame)).parts(si);
+            double[] parts = new Judged(runs, lines, List.of(frame), recall).parts(si);
             if (least.length == 0) {
                 least = parts.clone();
                 leastAt = new double[parts.length];
@@ -231,6 +282,6 @@ final class Judged {
         for (double frame : leastAt) {
             worst.add(frame);
         }
-        return worst.size() == frames.size() ? this : new Judged(runs, lines, List.copyOf(worst));
+        return worst.size() == frames.size() ? this : new Judged(runs, lines, List.copyOf(worst), recall);
     }
 }

@@ -36,16 +36,18 @@ final class Relaxations {
     /// @param rest the parts that must hold then
     List<String> ofOther(Judged.Line line, double[] si, int[] rest) {
         var at = axes.at(si);
-        double[] start = Search.hold(at, all().only(rest), starts);
-        return Margins.least(all().only(rest).at(start)) < 0 ? List.of() : easier(line, start, at, rest);
+        Margins others = judged.margins(axes, rest);
+        double[] start = Search.hold(at, others, starts);
+        return Margins.least(others.at(start)) < 0 ? List.of() : easier(line, start, at, rest);
     }
 
     private List<String> easier(Judged.Line line, double[] start, List<Axis> at, int[] rest) {
         int[] held = IntStream.range(0, rest.length).toArray();
-        Margins margins = values -> concat(all().only(rest).at(values), slack(judged, line, axes.toSi(values)));
+        Margins others = judged.margins(axes, rest);
+        Margins margins = values -> concat(others.at(values), slack(judged, line, axes.toSi(values)));
         double[] raised = axes.anyFree() ? Search.raise(at, margins, held, start) : start;
         // On the steps of a hand the edge may be lost: then from where the search began.
-        double[] there = axes.toSi(Margins.least(all().only(rest).at(raised)) >= 0 ? raised : start);
+        double[] there = axes.toSi(Margins.least(others.at(raised)) >= 0 ? raised : start);
         Judged fine = judged.withWorstFrames(there);
         double[] parts = fine.parts(there);
         double lack = -Margins.least(slack(fine, line, there));
@@ -65,10 +67,6 @@ final class Relaxations {
         return line.instances().stream()
                 .allMatch(instance ->
                         want.margin(want.parts(judged.moments(instance.run().stage(), si))) >= 0);
-    }
-
-    private Margins all() {
-        return values -> judged.parts(axes.toSi(values));
     }
 
     private static Judged.Instance worst(Judged judged, Judged.Line line, double[] si) {

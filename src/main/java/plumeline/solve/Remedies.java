@@ -86,17 +86,13 @@ final class Remedies {
 
     private boolean feasible(Set<String> ids) {
         int[] wanted = judged.partsOf(line -> ids.contains(line.id()));
-        Margins margins = all().only(wanted);
+        Margins margins = judged.margins(axes, wanted);
         double[] found = Search.hold(axes.at(si), margins, starts);
         return Margins.least(margins.at(found)) >= 0;
     }
 
     private static int[] first(int count) {
         return IntStream.range(0, count).toArray();
-    }
-
-    private Margins all() {
-        return values -> judged.parts(axes.toSi(values));
     }
 
     private static boolean holds(Judged.Line line, double[] parts) {
@@ -145,7 +141,7 @@ final class Remedies {
     /// The locked marks whose moving gives a want more room, a machine's way first, then those that help most.
     private List<Integer> touchedMarks(Judged.Line line) {
         int[] own = line.parts().toArray();
-        Margins margins = all().only(own);
+        Margins margins = judged.margins(axes, own);
         double now = Margins.least(margins.at(axes.fromSi(si)));
         record Touched(int index, boolean motor, double gain) {}
         List<Touched> touched = new ArrayList<>();
@@ -199,9 +195,9 @@ final class Remedies {
         double[] from = axes.fromSi(si);
         List<Axis> freed = axes.withFree(si, index);
         int[] together = IntStream.concat(IntStream.of(held), IntStream.of(own)).toArray();
-        Margins margins = all().only(together);
-        double[] reached =
-                Search.mend(freed, margins, first(held.length), offCrease(freed, all().only(own), from, index));
+        Margins margins = judged.margins(axes, together);
+        double[] reached = Search.mend(
+                freed, margins, first(held.length), offCrease(freed, judged.margins(axes, own), from, index));
         if (Margins.least(margins.at(reached)) < 0) {
             return Optional.empty();
         }

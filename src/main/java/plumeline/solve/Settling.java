@@ -171,11 +171,12 @@ final class Settling {
 
     /// Some parts, each counted from a level of its own.
     private Margins shifted(List<Integer> parts, List<Double> levels) {
+        Margins counted =
+                judged.margins(axes, parts.stream().mapToInt(Integer::intValue).toArray());
         return values -> {
-            double[] all = judged.parts(axes.toSi(values));
-            double[] some = new double[parts.size()];
+            double[] some = counted.at(values);
             for (int i = 0; i < some.length; i++) {
-                some[i] = all[parts.get(i)] - levels.get(i);
+                some[i] -= levels.get(i);
             }
             return some;
         };
@@ -195,9 +196,7 @@ final class Settling {
     }
 
     private Margins margins(Set<String> dropped) {
-        int[] parts = judged.partsOf(line -> isKept(line, dropped));
-        Margins all = values -> judged.parts(axes.toSi(values));
-        return all.only(parts);
+        return judged.margins(axes, judged.partsOf(line -> isKept(line, dropped)));
     }
 
     private double height(double[] si, Set<String> dropped) {
@@ -222,8 +221,7 @@ final class Settling {
         for (Judged.Line line : judged.lines()) {
             if (failing.contains(line.id())) {
                 int[] parts = line.parts().toArray();
-                Margins own = values -> judged.parts(axes.toSi(values));
-                if (!Search.feelsFree(axes.at(si), own.only(parts), axes.fromSi(si))) {
+                if (!Search.feelsFree(axes.at(si), judged.margins(axes, parts), axes.fromSi(si))) {
                     deaf.add(line.id());
                 }
             }

@@ -58,7 +58,7 @@ final class ShotSolver {
         parts = judged.parts(si);
         Predicate<Judged.Line> holding = line -> line.isComputed() && least(line) >= 0;
         Tightness tightness = Tightness.of(judged, axes, si, parts);
-        Margins margins = margins(judged.partsOf(holding));
+        Margins margins = judged.margins(axes, judged.partsOf(holding));
         List<MarkAnswer> marks = markAnswers(margins, holding);
         List<WantAnswer> own = new ArrayList<>();
         List<WantAnswer> film = new ArrayList<>();
@@ -104,11 +104,6 @@ final class ShotSolver {
         }
         si = settled.si();
         judged = finer;
-    }
-
-    private Margins margins(int[] kept) {
-        Margins all = values -> judged.parts(axes.toSi(values));
-        return all.only(kept);
     }
 
     private double least(Judged.Line line) {

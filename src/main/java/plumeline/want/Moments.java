@@ -60,7 +60,7 @@ public final class Moments {
 
     /// Gives an instant with its light.
     Instant lit(Scene scene) {
-        return new Instant(scene, () -> recall.lighting(stage, scene));
+        return new Instant(scene, () -> recall.lighting(stage, scene), recall.light());
     }
 
     /// Gives the shot at the instants that count for a want.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import plumeline.geom.Body;
 import plumeline.geom.Projection;
+import plumeline.lit.LightMemory;
 import plumeline.lit.Lighting;
 import plumeline.sight.Sides;
 import plumeline.sight.Sight;
@@ -26,6 +27,7 @@ public final class Recall {
 
     private final Map<Asked, Sides> known = new HashMap<>();
     private final Map<Lit, Lighting> lit = new HashMap<>();
+    private final LightMemory light = new LightMemory();
     private final Map<Two, Double> apart = new HashMap<>();
 
     /// Makes an empty memory.
@@ -46,7 +48,11 @@ public final class Recall {
         }
         return lit.computeIfAbsent(
                 new Lit(stage, Lighting.Set.of(stage.shot(), scene)),
-                asked -> new Lighting(stage.shot(), scene, stage.findTank()));
+                asked -> new Lighting(stage.shot(), scene, stage.findTank(), light));
+    }
+
+    LightMemory light() {
+        return light;
     }
 
     /// Gives the clearance of two that stand in a shot, metres.

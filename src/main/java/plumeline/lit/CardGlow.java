@@ -1,30 +1,35 @@
 package plumeline.lit;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import plumeline.geom.Vec;
 import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
 
-/// What others shine on a card, from place to place on it, lx: asked at 9 by 9 places, between them by the parabola
-/// through three. What cards throw on cards isn't counted.
-final class CardLight implements Glow {
-    /// Gives the light on a place.
-    interface Fallen {
-        /// @param patch the place
-        /// @return lx
-        double lux(Patch patch);
-    }
-
+/// What falls on a card, from place to place on it, lx: known at 9 by 9 places, between them by the parabola through
+/// three.
+///
+/// @param card the card's front
+/// @param lux at the places, row by row from below, each from its own left
+record CardGlow(Panel card, List<Double> lux) implements Glow {
     private static final int EACH_WAY = 9;
 
-    private final Panel card;
-    private final Fallen fallen;
-    private final double[][] lux = new double[EACH_WAY][EACH_WAY];
-    private boolean isAsked;
+    CardGlow {
+        lux = List.copyOf(lux);
+    }
 
-    CardLight(Panel card, Fallen fallen) {
-        this.card = card;
-        this.fallen = fallen;
+    /// Asks what falls on a card.
+    static CardGlow of(Panel card, ToDoubleFunction<Patch> fallen) {
+        List<Double> lux = new ArrayList<>();
+        for (int row = 0; row < EACH_WAY; row++) {
+            for (int column = 0; column < EACH_WAY; column++) {
+                lux.add(fallen.applyAsDouble(
+                        patch(card, (double) column / (EACH_WAY - 1), (double) row / (EACH_WAY - 1))));
+            }
+        }
+        return new CardGlow(card, lux);
     }
 
     /// Gives a place on it, from its left edge to its right one and from its lower edge to its upper, shares of one.
@@ -37,30 +42,18 @@ final class CardLight implements Glow {
 
     @Override
     public double share(Vec place, Vec toward) {
-        ask();
         Vec out = place.minus(card.middle());
         Course across = Course.at(out.dot(card.right()) / card.widthMetres() + 0.5);
         Course along = Course.at(out.dot(card.up()) / card.heightMetres() + 0.5);
         double sum = 0;
         for (int row = 0; row < 3; row++) {
             for (int column = 0; column < 3; column++) {
-                sum += along.weight(row) * across.weight(column) * lux[along.first() + row][across.first() + column];
+                sum += along.weight(row)
+                        * across.weight(column)
+                        * lux.get((along.first() + row) * EACH_WAY + across.first() + column);
             }
         }
         return Math.max(0, sum);
-    }
-
-    private void ask() {
-        if (isAsked) {
-            return;
-        }
-        for (int row = 0; row < EACH_WAY; row++) {
-            for (int column = 0; column < EACH_WAY; column++) {
-                lux[row][column] =
-                        fallen.lux(patch(card, (double) column / (EACH_WAY - 1), (double) row / (EACH_WAY - 1)));
-            }
-        }
-        isAsked = true;
     }
 
     /// Three places, and how far between them.
