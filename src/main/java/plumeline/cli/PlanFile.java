@@ -19,7 +19,9 @@ final class PlanFile {
     /// Reads a plan with what its lamps' photometric files hold.
     static Plans.Reading read(PlainFile.Content content) throws Refusal {
         Plans.Reading reading = Plans.read(content.bytes().toArray(), content.name());
-        return reading.plan().isEmpty() ? reading : LampFiles.applyTo(reading.plan().get(), content.name());
+        return reading.plan().isEmpty()
+                ? reading
+                : LampFiles.applyTo(reading.plan().get(), content.name());
     }
 
     /// Reads a plan with what was measured beside it, which is said in a line.

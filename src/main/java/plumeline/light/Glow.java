@@ -5,7 +5,7 @@ import plumeline.geom.Vec;
 /// How bright a flat face is from place to place on it and from direction to direction, as a share of its luminance.
 public interface Glow {
     /// As bright everywhere and from everywhere.
-    Glow EVEN = (place, toward) -> 1;
+    Glow EVEN = new Dimmed(1);
 
     /// Gives how bright it is.
     ///
@@ -19,10 +19,17 @@ public interface Glow {
     /// @param other the other
     /// @return both together
     default Glow times(Glow other) {
-        if (this == EVEN) {
+        if (isEven()) {
             return other;
         }
-        return other == EVEN ? this : new Both(this, other);
+        return other.isEven() ? this : new Both(this, other);
+    }
+
+    /// Tells whether it is as bright as its luminance everywhere and from everywhere.
+    ///
+    /// @return false where that isn't known
+    default boolean isEven() {
+        return equals(EVEN);
     }
 
     /// One with another before or behind it.

@@ -132,8 +132,8 @@ record ClearGlass(Shot shot, int thing, Height height, Optional<TankWalls> walls
                         .ifPresent(emitter -> sources.add(new RimField.Source(
                                 shot.lights().get(lamp).name(),
                                 emitter,
-                                view.past((from, to) -> now.lighting().isFree(from, to, lamp)
-                                        && !isHole(now, lamp, from, to)))));
+                                view.past((from, to) ->
+                                        now.lighting().isFree(from, to, lamp) && !isHole(now, lamp, from, to)))));
             }
             return new RimField(sources);
         });

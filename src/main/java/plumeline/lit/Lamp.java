@@ -92,8 +92,9 @@ public sealed interface Lamp {
             return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
         }
         Optional<Quantity> output = placed.written().findQuantity("output");
-        double half =
-                output.isPresent() ? output.get().halfWidthSi() / output.get().si() : gives.map(quantity -> half(quantity, TYPICAL_SHARE)).orElse(TYPICAL_SHARE);
+        double half = output.isPresent()
+                ? output.get().halfWidthSi() / output.get().si()
+                : gives.map(quantity -> half(quantity, TYPICAL_SHARE)).orElse(TYPICAL_SHARE);
         return new Known(
                 placed.name(),
                 LampShine.of(placed, beam),

@@ -157,7 +157,9 @@ final class LampShine {
 
     /// The share of what it gives that leaves it: by its level, less what cloth and gel before it take.
     private static double level(PlacedLight placed, Beam beam) {
-        return Lamp.output(placed) * beam.level() * Math.pow(2, -loss(placed.light().written()) - loss(placed.written()));
+        return Lamp.output(placed)
+                * beam.level()
+                * Math.pow(2, -loss(placed.light().written()) - loss(placed.written()));
     }
 
     private static double loss(Written written) {

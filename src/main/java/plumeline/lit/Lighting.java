@@ -94,8 +94,7 @@ public final class Lighting {
         lamps = new ArrayList<>();
         for (int i = 0; i < shot.lights().size(); i++) {
             Beam beam = scene.beams().get(i);
-            lamps.add(Lamp.of(
-                    shot.lights().get(i), isOn.test(i) ? beam : new Beam(beam.aim(), 0, beam.file())));
+            lamps.add(Lamp.of(shot.lights().get(i), isOn.test(i) ? beam : new Beam(beam.aim(), 0, beam.file())));
         }
         for (int i = 0; i < shot.placed().size(); i++) {
             Placed placed = shot.placed().get(i);
@@ -130,7 +129,9 @@ public final class Lighting {
             PlacedLight light = shot.lights().get(i);
             if (light.light().emitter() instanceof Kit.Emitter.Card) {
                 Beam beam = scene.beams().get(i);
-                CardGlow glow = CardGlow.of(Lamp.panel(light, beam), patch -> Arrays.stream(lux(patch)).sum());
+                CardGlow glow = CardGlow.of(
+                        Lamp.panel(light, beam),
+                        patch -> Arrays.stream(lux(patch)).sum());
                 cards.set(i, Lamp.ofCard(light, beam, glow));
             }
         }

@@ -130,7 +130,8 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                 scene.aim().eye());
         List<Shown> alone = new ArrayList<>();
         for (int i = 0; i < lighting.lamps().size(); i++) {
-            alone.add(alone(lighting, i, patch, only(stage, scene, i).light(patch).lux(), Optional.empty()));
+            alone.add(
+                    alone(lighting, i, patch, only(stage, scene, i).light(patch).lux(), Optional.empty()));
         }
         return alone;
     }

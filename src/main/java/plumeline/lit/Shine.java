@@ -75,14 +75,14 @@ public sealed interface Shine {
                 return 0;
             }
             List<Hull> before = with(hiders);
-            if (before.isEmpty() && glow == Glow.EVEN) {
+            if (before.isEmpty() && glow.isEven()) {
                 return emitter.lux(patch);
             }
             List<Vec> outline = emitter.outline(patch.place());
             if (outline.isEmpty()) {
                 return 0;
             }
-            double small = before.isEmpty() || glow == Glow.EVEN ? 0 : Seen.factor(outline, patch) * SMALL_SHARE;
+            double small = before.isEmpty() || glow.isEven() ? 0 : Seen.factor(outline, patch) * SMALL_SHARE;
             double factor = 0;
             for (List<Vec> piece :
                     before.isEmpty() ? List.of(outline) : Uncovered.pieces(patch.place(), outline, before)) {
@@ -127,14 +127,16 @@ public sealed interface Shine {
         /// @return the face
         Emitter asSeen(Vec from) {
             List<Vec> outline = emitter.outline(from);
-            return glow == Glow.EVEN || outline.isEmpty()
+            return glow.isEven() || outline.isEmpty()
                     ? emitter
                     : emitter.withLuminance(emitter.luminance()
-                            * mean(outline, new Patch(from, emitter.middle().minus(from).unit())));
+                            * mean(
+                                    outline,
+                                    new Patch(from, emitter.middle().minus(from).unit())));
         }
 
         private double mean(List<Vec> piece, Patch patch) {
-            return glow == Glow.EVEN ? 1 : SkyMean.of(piece, patch, way -> share(patch.place(), way));
+            return glow.isEven() ? 1 : SkyMean.of(piece, patch, way -> share(patch.place(), way));
         }
 
         /// How bright it is along a way that comes to a place.

@@ -10,7 +10,6 @@ import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
-import plumeline.light.Glow;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
 import plumeline.light.SkyMean;
@@ -143,7 +142,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     /// How bright a piece is against the face's luminance.
     private double glow(List<Vec> piece, Patch patch, Shine.Face face) {
-        return face.glow() == Glow.EVEN
+        return face.glow().isEven()
                 ? 1
                 : SkyMean.of(
                         piece,

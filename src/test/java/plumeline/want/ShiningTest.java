@@ -120,8 +120,7 @@ final class ShiningTest {
     void light_isUnknown_whereAFactIsMissing() {
         assertThat(want(KEY.replace("spot", "silent"), "lit: tin").unknown())
                 .startsWith("Not known: what key gives. Meter each at full level");
-        assertThat(want(KEY.replace("spot", "filed"), "lit: tin").unknown())
-                .contains("its file isn't beside the plan");
+        assertThat(want(KEY.replace("spot", "filed"), "lit: tin").unknown()).contains("its file isn't beside the plan");
         assertThat(want("", "lit: tin").unknown()).startsWith("Not known: the shot has no light.");
         assertThat(want(KEY.replace("60 mm]", "60 mm], hue: 120 deg"), "lit: tin")
                         .unknown())
