@@ -5,7 +5,11 @@ import plumeline.geom.Vec;
 /// How bright a flat face is from place to place on it and from direction to direction, as a share of its luminance.
 public interface Glow {
     /// As bright everywhere and from everywhere.
-    Glow EVEN = new Dimmed(1);
+    ///
+    /// @return how it glows
+    static Glow even() {
+        return new Dimmed(1);
+    }
 
     /// Gives how bright it is.
     ///
@@ -29,7 +33,7 @@ public interface Glow {
     ///
     /// @return false where that isn't known
     default boolean isEven() {
-        return equals(EVEN);
+        return equals(even());
     }
 
     /// One with another before or behind it.

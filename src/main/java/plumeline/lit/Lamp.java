@@ -82,7 +82,7 @@ public sealed interface Lamp {
         if (placed.light().emitter() instanceof Kit.Emitter.Card) {
             return new Known(
                     placed.name(),
-                    LampShine.face(panel(placed, beam).withLuminance(0), Glow.EVEN),
+                    LampShine.face(panel(placed, beam).withLuminance(0), Glow.even()),
                     CARD_HALF_SHARE,
                     Colour.OF_OTHERS);
         }

@@ -80,7 +80,7 @@ final class LampShine {
     /// How far what glows reaches: as the plan has it, else as the file.
     private static double halfMetres(PlacedLight placed, Beam beam, Opening opening) {
         return Lamp.findFace(placed, beam)
-                .map(unit -> face(unit, Glow.EVEN).reachMetres())
+                .map(unit -> face(unit, Glow.even()).reachMetres())
                 .orElse(Math.max(opening.c0Metres(), opening.c90Metres()) / 2);
     }
 
@@ -118,14 +118,14 @@ final class LampShine {
         return switch (unit) {
             case Panel panel when stops > 0 -> HotCentre.of(panel, stops);
             case Disc disc when stops > 0 -> HotCentre.of(disc, stops);
-            default -> Glow.EVEN;
+            default -> Glow.even();
         };
     }
 
     private static Glow grid(Written written, Beam beam) {
         return written.findQuantity("grid")
                 .<Glow>map(angle -> CellGrid.ofBeam(beam.aim().forward(), angle.si()))
-                .orElse(Glow.EVEN);
+                .orElse(Glow.even());
     }
 
     /// Candela along its axis by luminance 1 in its middle: its area, each part as bright as it is.

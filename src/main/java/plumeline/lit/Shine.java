@@ -208,7 +208,7 @@ public sealed interface Shine {
                 Aim.Frame frame = toward.frame();
                 Panel face =
                         new Panel(aim.eye(), frame.forward(), frame.right(), side, side, candelas(way) / (side * side));
-                return new Face(face, Glow.EVEN, Optional.empty(), side);
+                return new Face(face, Glow.even(), Optional.empty(), side);
             });
         }
 
