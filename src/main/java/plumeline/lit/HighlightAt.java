@@ -6,8 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
+import plumeline.light.Exposure;
+import plumeline.light.Latitude;
 import plumeline.mirror.Stripe;
 import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
 import plumeline.stage.TankWalls;
 
 /// A lamp's mirror image stands at a place of a thing's outline, as wide as wanted.
@@ -19,7 +22,9 @@ import plumeline.stage.TankWalls;
 /// @param lamp the lamp
 /// @param wished what is wanted
 /// @param walls the tank's walls, where the shot has one
-record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls> walls) implements Measure {
+/// @param film the film's rate, where how bright it is is asked for
+record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls> walls, Optional<Quantity> film)
+        implements Measure {
     private static final double PERCENT = 100;
 
     /// What is wanted, in shares of the outline's width.
@@ -96,7 +101,29 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
                 ? lamp.name() + " isn't mirrored in " + on.name() + " where the camera sees it; " + wanted + assumed
                 : lamp.name() + " shows in " + on.name() + " at "
                         + percent(stripe.get().fromLeft()) + " of its width from the left, "
-                        + percent(stripe.get().wide()) + " wide; " + wanted + assumed;
+                        + percent(stripe.get().wide()) + " wide; " + wanted + brightness(now, stripe.get())
+                        + assumed;
+    }
+
+    /// How bright it is, against mid grey as the camera is set: 0.0 stops is where a grey card lies in full light.
+    private String brightness(Instant now, Stripe stripe) {
+        Optional<Emitter> shining = lamp instanceof Reflected.OfLamp(var _, int index)
+                        && now.lighting().lamps().get(index) instanceof Lamp.Known(var _, Shine.Face face, var _, var _)
+                ? Optional.of(face.asSeen(stripe.middle().place()))
+                : Optional.empty();
+        Optional<Exposure> setting = film.flatMap(
+                rate -> Setting.find(on.shot().camera(), now.scene().picture(), rate));
+        if (shining.isEmpty() || shining.get().luminance() <= 0 || setting.isEmpty()) {
+            return "";
+        }
+        OptionalDouble share = on.findBrightness(now.scene(), stripe.middle(), shining.get());
+        if (share.isEmpty() || share.getAsDouble() <= 0) {
+            return "";
+        }
+        double grey = Latitude.midGrey(Exposure.FLAT) * setting.get().neededLux() / Math.PI;
+        double over = Amounts.stops(share.getAsDouble() * shining.get().luminance(), grey);
+        return " It mirrors " + Print.share(share.getAsDouble(), 0) + " of its brightness: " + Amounts.stops(over)
+                + (over < 0 ? " under" : " over") + " mid grey as the camera is set.";
     }
 
     private static String percent(double share) {
@@ -114,7 +141,7 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
         return easier > 0.5
                 ? Optional.empty()
                 : Optional.of(new Easier(
-                        new HighlightAt(on, lamp, new Wished(wished.fromLeft(), wished.wide(), easier), walls),
+                        new HighlightAt(on, lamp, new Wished(wished.fromLeft(), wished.wide(), easier), walls, film),
                         "within " + percent(easier) + " instead of " + percent(wished.within()) + "."));
     }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import plumeline.plan.Named;
+import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.plan.Written;
@@ -79,7 +80,7 @@ public final class LightMeasures {
             case "dark" -> lit(line, stage, new Lit.Wanted.Under(si(keys, "by", DARK_STOPS)), film);
             case "even" -> even(line, stage);
             case "ratio" -> ratio(line, stage);
-            case "highlight" -> new Reading.Of(highlight(line, stage));
+            case "highlight" -> new Reading.Of(highlight(line, stage, Optional.of(film)));
             case "no_highlight" -> noHighlight(line, stage);
             case "edges" -> edges(line, stage);
             default -> noShadow(line, stage);
@@ -167,6 +168,10 @@ public final class LightMeasures {
     }
 
     static HighlightAt highlight(WantLine line, Stage stage) {
+        return highlight(line, stage, Optional.empty());
+    }
+
+    private static HighlightAt highlight(WantLine line, Stage stage, Optional<Quantity> film) {
         Written keys = line.written();
         int lamp = stage.lampIndex(line.subjects().getFirst().name());
         int thing = stage.thingIndex(keys.findWord("upon").orElseThrow());
@@ -175,7 +180,8 @@ public final class LightMeasures {
                 new Reflected.OfLamp(stage.shot(), lamp),
                 new HighlightAt.Wished(
                         si(keys, "from_left", 0), findSi(keys, "wide"), si(keys, "within", WITHIN_SHARE)),
-                stage.findTank());
+                stage.findTank(),
+                film);
     }
 
     static Reading edges(WantLine line, Stage stage) {
@@ -234,7 +240,16 @@ public final class LightMeasures {
         if (isNamed.test("tank")) {
             return new Reading.Missing("Not computed: the shadow of a tank's edges and panes.");
         }
+        boolean hasNozzle = shot.findRelease()
+                .filter(release -> release instanceof Release.OfInk)
+                .isPresent();
+        if (isNamed.test("release") && !hasNozzle) {
+            return new Reading.Missing("The shot has no nozzle: release is where ink comes from.");
+        }
         Set<Integer> of = new LinkedHashSet<>();
+        if (hasNozzle && (all || isNamed.test("release"))) {
+            of.add(Lighting.NOZZLE);
+        }
         if (hasBarrel && (all || isNamed.test("camera"))) {
             of.add(Lighting.LENS);
         }

@@ -20,6 +20,7 @@ import plumeline.plan.Placed;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
+import plumeline.quantity.Quantity;
 import plumeline.sight.Uncovered;
 import plumeline.stage.Beam;
 import plumeline.stage.Scene;
@@ -27,8 +28,8 @@ import plumeline.stage.TankWalls;
 
 /// The light of a shot at an instant.
 ///
-/// Opaque things, lamps' housings and the lens's barrel keep light off; a clear thing lets all of it through. For one
-/// thread.
+/// Opaque things, lamps' housings, the lens's barrel and the nozzle keep light off; a clear thing lets all of it
+/// through. For one thread.
 public final class Lighting {
     /// Corners of a circle that hides: the body is at most 0.12 % too slim.
     private static final int STEPS = 64;
@@ -38,6 +39,10 @@ public final class Lighting {
 
     /// How thick a card or a flag is taken to be: common practice.
     private static final double CARD_METRES = 0.005;
+
+    private static final double BORE_METRES = 0.004;
+    private static final double PIPE_METRES = 0.001;
+    private static final double NOZZLE_METRES = 0.15;
 
     /// What lies under a surface by less is on it, m.
     private static final double ON_METRES = 1e-9;
@@ -53,7 +58,8 @@ public final class Lighting {
     /// @param things the things as they stand
     /// @param beams the lamps as they stand
     /// @param lens where the lens is, where its barrel is known
-    public record Set(List<Body> things, List<Beam> beams, Optional<Aim> lens) {
+    /// @param nozzle the mouth that ink comes from, where it does, m
+    public record Set(List<Body> things, List<Beam> beams, Optional<Aim> lens, Optional<Vec> nozzle) {
         /// Gives an instant's.
         ///
         /// @param shot the shot
@@ -61,7 +67,10 @@ public final class Lighting {
         /// @return what its light rests on
         public static Set of(Shot shot, Scene scene) {
             return new Set(
-                    scene.things(), scene.beams(), shot.camera().lens().barrel().map(barrel -> scene.aim()));
+                    scene.things(),
+                    scene.beams(),
+                    shot.camera().lens().barrel().map(barrel -> scene.aim()),
+                    scene.nozzle());
         }
     }
 
@@ -104,6 +113,7 @@ public final class Lighting {
             }
         }
         shot.camera().lens().barrel().ifPresent(barrel -> hiders.add(lens(barrel, scene)));
+        scene.nozzle().ifPresent(mouth -> hiders.add(nozzle(mouth, shot)));
         for (int i = 0; i < lamps.size(); i++) {
             addHousing(i, shot.lights().get(i), scene.beams().get(i));
         }
@@ -146,9 +156,29 @@ public final class Lighting {
     /// The number of the lens's barrel among what hides.
     static final int LENS = -1;
 
+    /// The number of the nozzle among what hides.
+    static final int NOZZLE = -2;
+
     /// The number of a lamp among what hides.
     static int ofLamp(int lamp) {
-        return LENS - 1 - lamp;
+        return NOZZLE - 1 - lamp;
+    }
+
+    /// A nozzle is a pipe straight up from its mouth, its wall as thick and its end as far up as one that is held in a
+    /// clamp: common practice.
+    private static Hider nozzle(Vec mouth, Shot shot) {
+        double bore = shot.findRelease()
+                .flatMap(release -> release.written().findQuantity("bore"))
+                .map(Quantity::si)
+                .orElse(BORE_METRES);
+        double radius = bore / 2 + PIPE_METRES;
+        Barrel form = new Barrel(mouth, mouth.plus(Vec.UP.times(NOZZLE_METRES)), radius, radius);
+        return Hider.of(
+                NOZZLE,
+                mouth.plus(Vec.UP.times(NOZZLE_METRES / 2)),
+                Math.hypot(NOZZLE_METRES / 2, radius),
+                form,
+                List.of(Hull.of(form, STEPS)));
     }
 
     /// What is behind a lamp's face, as wide and high.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Bounds;
@@ -11,6 +12,7 @@ import plumeline.geom.Clearance;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
+import plumeline.light.Patch;
 import plumeline.mirror.Finish;
 import plumeline.mirror.GlossyBody;
 import plumeline.mirror.Looking;
@@ -36,6 +38,9 @@ record Mirrors(Shot shot, int thing) {
 
     /// Slope of a satin surface's facets where nobody measured it: a guess within 0.1 to 0.3.
     private static final Finish.Satin SATIN = new Finish.Satin(Finish.USUAL_INDEX, 0.2);
+
+    /// What polished metal mirrors straight on, 0.55 to 0.95: common practice.
+    private static final double METAL_SHARE = 0.85;
 
     Placed placed() {
         return shot.placed().get(thing);
@@ -145,6 +150,24 @@ record Mirrors(Shot shot, int thing) {
     /// Follows sight on from a spot of it to its last straight stretch.
     Optional<Looking.Onward> findOnward(Scene scene, Spot spot) {
         return seen(scene).glossy().findOnward(spot);
+    }
+
+    /// What share of a light's brightness is seen in it: by Fresnel's formulas as varnish or plastic, a mirror by what
+    /// bright metal gives; less where satin spreads it.
+    ///
+    /// @return share of the light's luminance; empty where nothing is mirrored or it isn't computed
+    OptionalDouble findBrightness(Scene scene, Spot spot, Emitter emitter) {
+        if (isMatte() || findTank(scene).isPresent()) {
+            return OptionalDouble.empty();
+        }
+        Finish law = finish().equals("mirror") ? new Finish.Metal(METAL_SHARE) : new Finish.Gloss(Finish.USUAL_INDEX);
+        double spread = finish().equals("satin")
+                ? SATIN.share(
+                        emitter,
+                        new Patch(spot.place(), spot.facing()),
+                        scene.aim().eye())
+                : 1;
+        return OptionalDouble.of(law.findReflectance(spot.incidenceRadians()).orElse(0) * spread);
     }
 
     /// What is said of a finish that isn't written, and of one that blurs.

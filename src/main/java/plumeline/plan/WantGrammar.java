@@ -28,6 +28,7 @@ final class WantGrammar {
         THINGS("a placed thing"),
         DELIVERIES("a delivery"),
         BODIES("a thing or light of the shot"),
+        SHADOWS("a thing or light of the shot"),
         THINGS_OR_LIGHTS("a thing or light of the shot"),
         THING_OR_CARD("a placed thing, or a card of the shot"),
         LIGHT("a light of the shot"),
@@ -52,7 +53,7 @@ final class WantGrammar {
             return switch (this) {
                 case THING, THING_OR_CARD, LIGHT, LIGHT_OR_CAMERA, TANK, PIECE, THING_OR_PIECE, MOVE ->
                     Forms.name(what);
-                case THINGS, DELIVERIES, BODIES, THINGS_OR_LIGHTS, PASSES, PASSES_OR_CUTS -> names(what);
+                case THINGS, DELIVERIES, BODIES, SHADOWS, THINGS_OR_LIGHTS, PASSES, PASSES_OR_CUTS -> names(what);
                 case CAMERA -> word("camera");
                 case CUTS -> word("cuts");
                 case SHOT -> word("shot");
@@ -68,6 +69,7 @@ final class WantGrammar {
         List<String> words() {
             return switch (this) {
                 case BODIES -> List.of("all", "camera", "tank");
+                case SHADOWS -> List.of("all", "camera", "release", "tank");
                 case LIGHT_OR_CAMERA -> List.of("camera", "crew");
                 case PASSES_OR_CUTS, CUTS -> List.of("cuts");
                 case CAMERA -> List.of("camera");
@@ -278,7 +280,7 @@ final class WantGrammar {
         add("dark", Subject.THING_OR_CARD, "little light falls on it", may("by", "how much less", over(Kind.STOPS)));
         add(
                 "no_shadow",
-                Subject.BODIES,
+                Subject.SHADOWS,
                 "its shadow doesn't fall there",
                 may("upon", "the thing", names("a placed thing")));
         add("look", Subject.PASSES, "the look has its colour", within(Kind.NUMBER));

@@ -93,7 +93,8 @@ final class WantMeaning {
 
     private static boolean ofTheFilm(Node.Entry word, WantGrammar.Subject subject) {
         var subjects = Written.namesOf(word.value()).stream().map(Named::name).toList();
-        if (subject == WantGrammar.Subject.BODIES) return subjects.equals(List.of("all"));
+        if (subject == WantGrammar.Subject.BODIES || subject == WantGrammar.Subject.SHADOWS)
+            return subjects.equals(List.of("all"));
         if (subject == WantGrammar.Subject.PASSES_OR_CUTS) return subjects.equals(List.of("cuts"));
         return OF_THE_FILM.contains(subject);
     }
@@ -115,7 +116,7 @@ final class WantMeaning {
         return switch (subject) {
             case THING, THINGS -> own.placed().keySet();
             case DELIVERIES -> names.deliveries();
-            case BODIES, THINGS_OR_LIGHTS, THING_OR_CARD -> own.bodies();
+            case BODIES, SHADOWS, THINGS_OR_LIGHTS, THING_OR_CARD -> own.bodies();
             case LIGHT, LIGHT_OR_CAMERA -> own.lights();
             case TANK -> names.kit("tanks");
             case PIECE -> names.kit("pieces");
@@ -134,7 +135,7 @@ final class WantMeaning {
         return switch (subject) {
             case THING, THINGS, THING_OR_PIECE -> place();
             case DELIVERIES -> "deliver";
-            case BODIES, THINGS_OR_LIGHTS, THING_OR_CARD -> isFilm() ? "a shot" : home;
+            case BODIES, SHADOWS, THINGS_OR_LIGHTS, THING_OR_CARD -> isFilm() ? "a shot" : home;
             case LIGHT, LIGHT_OR_CAMERA -> lights();
             case TANK -> "kit.tanks";
             case PIECE -> "kit.pieces";

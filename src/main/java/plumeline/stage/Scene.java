@@ -1,9 +1,11 @@
 package plumeline.stage;
 
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Projection;
+import plumeline.geom.Vec;
 
 /// A shot at one instant.
 ///
@@ -16,6 +18,7 @@ import plumeline.geom.Projection;
 /// @param things the placed things, in the stage's order
 /// @param lamps the lamps' bodies, in the stage's order
 /// @param beams how each lamp faces and shines, in the same order
+/// @param nozzle the mouth that ink comes from, where it does, m
 public record Scene(
         double frame,
         double realSeconds,
@@ -25,7 +28,8 @@ public record Scene(
         Picture picture,
         List<Body> things,
         List<Body> lamps,
-        List<Beam> beams) {
+        List<Beam> beams,
+        Optional<Vec> nozzle) {
     /// Copies the lists.
     public Scene {
         things = List.copyOf(things);

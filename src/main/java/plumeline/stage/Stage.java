@@ -329,7 +329,10 @@ public final class Stage {
                     camera.picture(values, focus),
                     now,
                     bodies(beamsNow),
-                    beamsNow);
+                    beamsNow,
+                    shot.findRelease()
+                            .flatMap(release ->
+                                    release instanceof Release.OfInk ? findMouth(values) : Optional.<Vec>empty()));
         }
     }
 

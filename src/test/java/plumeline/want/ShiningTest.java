@@ -33,6 +33,7 @@ final class ShiningTest {
             filed: {point: yes, file: "spot.ies"}
             wall: {panel: [2 m, 2 m], gives: 5000 cd measured}
           tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}
+          inks: {dye: {density: 1.03 g/ml}}
         shots:
           one:
             camera:
@@ -208,6 +209,14 @@ final class ShiningTest {
         assertThat(beside.margin()).isEqualTo(3);
         assertThat(beside.standing()).isEqualTo("No shadow of it falls on tin.");
         assertThat(between.wants("no_shadow: all").margin()).isCloseTo(-97, within(1e-9));
+        // A nozzle of 4 mm in a pipe of 6 keeps the point's light off where it stands before the label's middle.
+        String nozzle = "}\n    release: {ink: dye, volume: 1 ml, bore: 4 mm, at: [%s mm, -1000 mm, 50 mm]";
+        Shown under = want(KEY + nozzle.formatted("0"), "no_shadow: release, upon: tin");
+        assertThat(under.margin()).isCloseTo(-97, within(1e-9));
+        assertThat(want(KEY + nozzle.formatted("40"), "no_shadow: release, upon: tin")
+                        .margin())
+                .isCloseTo(3, within(1e-9));
+        assertThat(want(KEY, "no_shadow: release").unknown()).startsWith("The shot has no nozzle");
         assertThat(between.wants("no_shadow: camera").unknown()).startsWith("Not known: how large the lens is.");
         // A lamp's housing keeps another's light off as well.
         String two = KEY.replace("60 mm]", "60 mm], turn: 0 deg")
@@ -269,6 +278,16 @@ final class ShiningTest {
     private static double tangent(double degrees) {
         double azimuth = Math.toRadians(degrees);
         return 33 * Math.sin(azimuth) / (600 - 33 * Math.cos(azimuth));
+    }
+
+    @Test
+    void highlight_isAsBrightAsItsSurfaceMirrors() {
+        // 5000 cd from 4 m2 are 1250 cd/m2, of which varnish mirrors 4.04 % (Fresnel at 21.8 deg): 50.5. The setting
+        // needs 10,240 lx, of which a surface of 15.7 % makes 512 cd/m2: log2(50.5/512) is -3.34.
+        String wall = "wall: {light: wall, at: [1200 mm, -1200 mm, 60 mm]}";
+        Shown mirrored = new Case("fifty", "8", "", wall).wants("highlight: wall, upon: tin, from_left: 60 %");
+        assertThat(mirrored.standing())
+                .contains(" It mirrors 4 % of its brightness: 3.3 stops under mid grey as the camera is set.");
     }
 
     @Test
