@@ -62,8 +62,8 @@ public final class LightMeasures {
     /// @return what it measures
     public static Reading of(WantLine line, Stage stage, Quantity film) {
         Reading reading = read(line, stage, film);
-        boolean isMirrored = line.word().equals("highlight") || line.word().equals("no_highlight");
-        if (isMirrored || reading instanceof Reading.Missing) {
+        boolean isOfForms = List.of("highlight", "no_highlight", "edges").contains(line.word());
+        if (isOfForms || reading instanceof Reading.Missing) {
             return reading;
         }
         // What no mark makes known pulls at none.

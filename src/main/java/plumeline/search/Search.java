@@ -14,7 +14,7 @@ public final class Search {
     /// How many starts besides the given ones are looked at before climbing.
     private static final int SCATTERED = 32;
 
-    private static final int CLIMBED_GIVEN = 2;
+    private static final int CLIMBED_GIVEN = 3;
     private static final int CLIMBED_SCATTERED = 1;
 
     /// By which share a later start must be better than an earlier one to be preferred.

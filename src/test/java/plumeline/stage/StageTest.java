@@ -329,18 +329,22 @@ final class StageTest {
     @Test
     void lamp_untold_facesTheAimedThing_elseTheOneNearestTheLens() {
         String lights = "lights: {key: {light: strip, at: [400 mm, 0 mm, 300 mm]}}";
-        Body lamp = Staged.start(Staged.CAMERA, Staged.HERO, lights).lamps().getFirst();
+        Scene start = Staged.start(Staged.CAMERA, Staged.HERO, lights);
         // From camera right it faces −x: a quarter turn counter-clockwise.
-        assertThat(Math.toDegrees(lamp.pose().turnRadians())).isEqualTo(-90, within(1e-9));
+        assertThat(Math.toDegrees(start.beams().getFirst().aim().turnRadians())).isEqualTo(-90, within(1e-9));
+        Body lamp = start.lamps().getFirst();
         assertThat(lamp.middle().z()).isEqualTo(0.3, within(1e-12));
+        // The housing lies square to the way that it faces, down too: 400 mm aside, 252 mm down.
+        assertThat(Math.toDegrees(Math.atan2(lamp.axis().x(), lamp.axis().z())))
+                .isEqualTo(-Math.toDegrees(Math.atan2(0.252, 0.4)), within(1e-9));
         String ahead = "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 48 mm], aim: ahead}";
-        Body other = Staged.start(
+        Beam other = Staged.start(
                         ahead,
                         "place: {far: {thing: tin, at: [0 mm, 0 mm]}, near: {thing: tin, at: [400 mm, -300 mm]}}",
                         lights)
-                .lamps()
+                .beams()
                 .getFirst();
-        assertThat(Math.abs(Math.toDegrees(other.pose().turnRadians()))).isEqualTo(180, within(1e-9));
+        assertThat(Math.abs(Math.toDegrees(other.aim().turnRadians()))).isEqualTo(180, within(1e-9));
     }
 
     private static final String SLIDE =
