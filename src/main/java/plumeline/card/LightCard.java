@@ -12,9 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumeline.geom.Vec;
-import plumeline.light.Emitter;
 import plumeline.lit.Dimmer;
-import plumeline.lit.Lamp;
 import plumeline.lit.Metered;
 import plumeline.lit.Roles;
 import plumeline.plan.Camera;
@@ -79,7 +77,7 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         List<String> sentences = new ArrayList<>(Roles.list(runs.getFirst().stage(), lamp));
         sentences.add(byPass(run -> stands(run, lamp)));
         sentences.add(runs.getFirst().light(lamp).light().emitter().word() + ": "
-                + byPass(run -> run.light(lamp).light().name()) + "; " + byPass(run -> level(run, lamp)));
+                + byPass(run -> run.light(lamp).light().name() + kept(run, lamp)));
         return sentences.stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1))
@@ -125,18 +123,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
 
     /// That it can't stand on the table.
     private String lower(Run run, int lamp) {
-        Beam beam = run.scene().beams().get(lamp);
-        double low = Lamp.findFace(run.light(lamp), beam)
-                .map(LightCard::lowest)
-                .orElse(beam.aim().eye().z());
+        double low = run.scene().lamps().get(lamp).bounds().low().z();
         return low < BELOW_METRES ? ", reaches " + print.length(-low) + " below the table top: beside the table" : "";
-    }
-
-    private static double lowest(Emitter face) {
-        return face.outline(face.middle().plus(face.facing())).stream()
-                .mapToDouble(Vec::z)
-                .min()
-                .orElse(face.middle().z());
     }
 
     private static String sided(double radians, String more, String less) {
@@ -145,15 +133,22 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         return size.equals("0 deg") ? size : size + " " + (within > 0 ? more : less);
     }
 
+    private String kept(Run run, int lamp) {
+        return switch (run.light(lamp).light().emitter()) {
+            case Kit.Emitter.Flag _ -> "";
+            case Kit.Emitter.Card _ ->
+                run.light(lamp)
+                        .light()
+                        .written()
+                        .findQuantity("reflects")
+                        .map(share -> "; throws back " + share.valueText())
+                        .orElse("; white side to it");
+            default -> "; " + level(run, lamp);
+        };
+    }
+
     private String level(Run run, int lamp) {
         PlacedLight light = run.light(lamp);
-        if (!light.light().emitter().isLamp()) {
-            return light.light()
-                    .written()
-                    .findQuantity("reflects")
-                    .map(share -> "throws back " + share.valueText())
-                    .orElse(light.light().emitter() instanceof Kit.Emitter.Card ? "white side to it" : "black");
-        }
         double level = run.scene().beams().get(lamp).level();
         if (light.level().filter(isOpen).isPresent()) {
             return "level not found yet";

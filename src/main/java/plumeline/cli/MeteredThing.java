@@ -14,7 +14,6 @@ import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.Kind;
-import plumeline.quantity.Print;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Reading;
@@ -60,8 +59,17 @@ final class MeteredThing {
         if (part == Spots.Part.LABEL && !hasLabel) {
             throw new Refusal(thing + " has no label", "Name another part: top, middle or base.");
         }
-        List<String> lights = LessonOptions.names(shot.lights(), PlacedLight::name);
+        List<PlacedLight> lamps = shot.lights().stream()
+                .filter(placed -> placed.light().emitter().isLamp())
+                .toList();
+        List<String> lights = LessonOptions.names(lamps, PlacedLight::name);
         String light = words.get(names - 1);
+        Optional<PlacedLight> named = shot.findLight(light);
+        if (named.isPresent() && !lights.contains(light)) {
+            throw new Refusal(
+                    light + " is a " + named.get().light().emitter().word() + ", which has no light of its own",
+                    "Meter a lamp that shines on it, with " + light + " as it stands.");
+        }
         List<String> on = light.equals(ALL) && !lights.contains(ALL)
                 ? lights
                 : List.of(LessonOptions.check("a light of " + shot.name(), light, lights));
@@ -107,6 +115,11 @@ final class MeteredThing {
                 case Metered.Shown.Lux lux -> {
                     sum += lux.lux();
                     PlacedLight placed = shot.findLight(light).orElseThrow();
+                    if (!placed.light().written().has("gives")) {
+                        throw new Refusal(
+                                "what " + light + " gives is told by its file alone",
+                                "Write gives with the lamp too, as a meter reads it before it: that is corrected.");
+                    }
                     gave.add(new Measured.LuxAt.Gave(light, placed.light().name(), gives(placed)));
                 }
                 case Metered.Shown.NotKnown(String reason) ->
@@ -120,7 +133,7 @@ final class MeteredThing {
                     "in the plan no light of " + String.join(", ", on) + " comes to " + at.thing() + "'s " + at.part(),
                     "See whether it stands and faces there, and at which level.");
         }
-        return new Measured.LuxAt(at, reads, Quantities.get(Print.number(sum, 2) + " lx"), gave);
+        return new Measured.LuxAt(at, reads, Quantities.get(fourDigits(sum) + " lx"), gave);
     }
 
     private static void refuseOpen(ShotAnswer answer) throws Refusal {
@@ -142,6 +155,10 @@ final class MeteredThing {
         Quantity plain = Quantities.get(kit.valueText()
                 + kit.findAt().map(at -> " at " + at.valueText()).orElse(""));
         return output == 1 ? plain : plain.withSi(rounded(kit.si() * output));
+    }
+
+    private static String fourDigits(double value) {
+        return new BigDecimal(value).round(new MathContext(4)).toPlainString();
     }
 
     /// To six digits, so that noting a reading again changes nothing.

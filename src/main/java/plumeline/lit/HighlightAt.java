@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.Exposure;
@@ -41,7 +43,7 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
 
     private Optional<Stripe> findStripe(Instant now) {
         double height = on.middleMetres(now.scene());
-        List<Stripe> stripes = now.memory().stripes(on.seen(now.scene()), height, emitter(now));
+        List<Stripe> stripes = now.memory().stripes(on.seen(now.scene(), emitter(now)), height, emitter(now));
         return stripes.stream()
                 .min(Comparator.comparingDouble(stripe -> Math.abs(stripe.fromLeft() - wished.fromLeft())));
     }
@@ -98,11 +100,29 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
                 + " wanted, within " + percent(wished.within()) + ".";
         String assumed = on.finishWords(now.scene(), on.middleMetres(now.scene()), emitter(now));
         return stripe.isEmpty()
-                ? lamp.name() + " isn't mirrored in " + on.name() + " where the camera sees it; " + wanted + assumed
+                ? lamp.name() + " isn't mirrored in " + on.name() + " where the camera sees it; " + wanted
+                        + inTheWay(now) + assumed
                 : lamp.name() + " shows in " + on.name() + " at "
                         + percent(stripe.get().fromLeft()) + " of its width from the left, "
                         + percent(stripe.get().wide()) + " wide; " + wanted + brightness(now, stripe.get())
                         + assumed;
+    }
+
+    /// Which lamp, card or flag alone keeps it from being seen.
+    private String inTheWay(Instant now) {
+        double height = on.middleMetres(now.scene());
+        Emitter light = emitter(now);
+        if (on.seen(now.scene()).stripes(height, light).isEmpty()) {
+            return "";
+        }
+        String names = IntStream.range(0, now.scene().lamps().size())
+                .filter(other -> now.scene().beams().get(other).aim().eye().distanceMetres(light.middle()) > 0)
+                .filter(other -> on.seen(now.scene(), index -> index == other)
+                        .stripes(height, light)
+                        .isEmpty())
+                .mapToObj(other -> on.shot().lights().get(other).name())
+                .collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : " In the way: " + names + ".";
     }
 
     /// How bright it is, against mid grey as the camera is set: 0.0 stops is where a grey card lies in full light.

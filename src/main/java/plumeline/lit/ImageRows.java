@@ -55,7 +55,7 @@ record ImageRows(Mirrors mirrors, Scene scene, Emitter emitter) {
         Body body = mirrors.body(scene);
         return new Reflections.Row(
                 height,
-                mirrors.seen(scene).stripes(height, emitter).stream()
+                mirrors.seen(scene, emitter).stripes(height, emitter).stream()
                         .map(stripe -> new Reflections.Stretch(
                                 body.own(stripe.left().place()),
                                 body.own(stripe.right().place())))

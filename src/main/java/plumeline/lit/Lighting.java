@@ -400,6 +400,18 @@ public final class Lighting {
         return from.plus(way.times(on)).distanceMetres(hider.middle()) < hider.ballMetres();
     }
 
+    /// Finds a lamp that stands in the tank, cards and flags apart.
+    ///
+    /// @return its name
+    Optional<String> findLampInTank() {
+        return IntStream.range(0, lamps.size())
+                .filter(lamp -> !isCard(lamp)
+                        && lamps.get(lamp) instanceof Lamp.Known known
+                        && isInTank(known.shine().middle()))
+                .mapToObj(lamp -> lamps.get(lamp).name())
+                .findFirst();
+    }
+
     /// Tells whether light of any lamp comes to a place outside a tank through its glass or water, or may do so.
     ///
     /// @param patch the place

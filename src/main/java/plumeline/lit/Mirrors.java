@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Bounds;
@@ -130,12 +131,28 @@ record Mirrors(Shot shot, int thing) {
         }
     }
 
+    /// As it is seen past things alone.
     Seen seen(Scene scene) {
+        return seen(scene, lamp -> false);
+    }
+
+    /// As it is seen where a light is looked for in it: past things and all other lamps, cards and flags.
+    Seen seen(Scene scene, Emitter light) {
+        return seen(scene, lamp -> scene.beams().get(lamp).aim().eye().distanceMetres(light.middle()) > LEVEL);
+    }
+
+    /// @param stands which lamps may be in the way
+    Seen seen(Scene scene, IntPredicate stands) {
         List<Body> opaque = new ArrayList<>();
         for (int i = 0; i < shot.placed().size(); i++) {
             boolean isOpaque = shot.placed().get(i).thing().body().orElse(Thing.Body.OPAQUE) == Thing.Body.OPAQUE;
             if (i == thing || isOpaque) {
                 opaque.add(scene.things().get(i));
+            }
+        }
+        for (int i = 0; i < scene.lamps().size(); i++) {
+            if (stands.test(i)) {
+                opaque.add(scene.lamps().get(i));
             }
         }
         return new Seen(body(scene), List.copyOf(opaque), scene.aim(), findTank(scene));
@@ -179,7 +196,7 @@ record Mirrors(Shot shot, int thing) {
 
     /// The same, and how far satin blurs a light at a height.
     String finishWords(Scene scene, double heightMetres, Emitter emitter) {
-        Seen seen = seen(scene);
+        Seen seen = seen(scene, emitter);
         if (!finish().equals("satin") || !seen.isBefore() || seen.tank().isPresent()) {
             return assumed();
         }

@@ -44,7 +44,7 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
         if (mirror.isMatte()) {
             return PERCENT;
         }
-        Mirrors.Seen seen = mirror.seen(now.scene());
+        Mirrors.Seen seen = mirror.seen(now.scene(), emitter(now));
         GlossyBody glossy = seen.glossy();
         double worst = PERCENT;
         for (double height : mirror.heightsMetres(now.scene(), HEIGHTS)) {

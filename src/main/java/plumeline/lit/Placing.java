@@ -98,7 +98,7 @@ public final class Placing {
 
     private static double wide(HighlightAt want, double height, Scene scene) {
         Emitter emitter = want.lamp().find(scene).orElseThrow();
-        return want.on().seen(scene).stripes(height, emitter).stream()
+        return want.on().seen(scene, emitter).stripes(height, emitter).stream()
                 .mapToDouble(Stripe::wide)
                 .max()
                 .orElse(0);

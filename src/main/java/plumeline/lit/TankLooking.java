@@ -31,8 +31,12 @@ record TankLooking(TankView view, TankWalls walls) implements Looking {
 
     @Override
     public Vec toCamera(Vec place) {
-        List<Vec> path = view.path(place);
-        return path.get(path.size() - 2).minus(place);
+        // A place on the pane itself looks as the next stretch goes.
+        return view.path(place).reversed().stream()
+                .map(corner -> corner.minus(place))
+                .filter(way -> way.lengthMetres() > 0)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Override

@@ -19,6 +19,11 @@ final class Unlit {
         if (lacking.isPresent()) {
             return lacking;
         }
+        Optional<String> inTank = lighting.findLampInTank();
+        if (inTank.isPresent()) {
+            return Optional.of("Not computed: " + inTank.get()
+                    + " stands in the tank. No lamp goes there: water and mains" + " kill. Put it outside.");
+        }
         if (patches.stream().anyMatch(lighting::isThroughTank)) {
             return Optional.of(
                     "Not computed: light that goes through the tank and out again. Meter it there in a trial.");

@@ -26,6 +26,9 @@ final class LampKnobs {
     /// Farther than this no table has room, m.
     private static final double FARTHEST_METRES = 10;
 
+    /// A lamp's middle stays over this, as the floor is 0.9 m under the table's top: common practice.
+    private static final double FLOOR_METRES = -0.6;
+
     /// Air between two lamps side by side, m.
     private static final double BESIDE_METRES = 0.06;
 
@@ -198,7 +201,9 @@ final class LampKnobs {
             double metres = farMetres * Math.sqrt(now / wanted);
             double light = 1;
             for (int i = 0; i < CLOSER; i++) {
-                if (metres < NEAREST_METRES || metres > FARTHEST_METRES) {
+                if (metres < NEAREST_METRES
+                        || metres > FARTHEST_METRES
+                        || at(metres).z() < FLOOR_METRES) {
                     return List.of();
                 }
                 OptionalDouble there = findLight(List.of(place(metres)));
