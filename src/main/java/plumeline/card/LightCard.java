@@ -12,9 +12,9 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumeline.geom.Vec;
-import plumeline.lit.Dimmer;
 import plumeline.lit.Metered;
 import plumeline.lit.Roles;
+import plumeline.lit.Spots;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
@@ -159,7 +159,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     }
 
     private static String dimmer(PlacedLight light, double level) {
-        return Dimmer.findSetting(light, level)
+        return light.light()
+                .findDimmer(level)
                 .map(set -> ", its dimmer at " + Print.share(set, 0))
                 .orElse("");
     }
@@ -257,6 +258,19 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
                 .isPresent();
     }
 
+    private String where(int thing) {
+        Run run = runs.getFirst();
+        Spots.Part part = Spots.usual(
+                run.shot().placed().get(thing),
+                run.scene().things().get(thing),
+                run.scene().aim().eye());
+        return switch (part) {
+            case LABEL -> ": on its label's middle, straight out of it";
+            case LID -> ": on the middle of its top, straight up out of it";
+            default -> ": on its side toward the camera, at half its height, straight out of it";
+        };
+    }
+
     private boolean hasCards() {
         return runs.getFirst().shot().lights().stream()
                 .anyMatch(light -> !light.light().emitter().isLamp());
@@ -265,9 +279,7 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     private void meter(List<Card.Part> parts, int thing) {
         Placed placed = runs.getFirst().shot().placed().get(thing);
         parts.add(new Card.Part.Say("Meter " + placed.name()
-                + (placed.thing().label().isPresent()
-                        ? ": on its label's middle, straight out of it"
-                        : ": on its side toward the camera, at half its height, straight out of it")
+                + where(thing)
                 + "; a flat cell, no dome; all other light off"
                 + (hasCards() ? ", cards and flags as they stand." : ".")
                 + (isUnderWater(thing)

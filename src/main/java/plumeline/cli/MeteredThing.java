@@ -57,7 +57,7 @@ final class MeteredThing {
         Spots.Part part =
                 names == 4 ? findPart(words.get(2)).orElseThrow() : hasLabel ? Spots.Part.LABEL : Spots.Part.MIDDLE;
         if (part == Spots.Part.LABEL && !hasLabel) {
-            throw new Refusal(thing + " has no label", "Name another part: top, middle or base.");
+            throw new Refusal(thing + " has no label", "Name another part: lid, top, middle or base.");
         }
         List<PlacedLight> lamps = shot.lights().stream()
                 .filter(placed -> placed.light().emitter().isLamp())

@@ -32,7 +32,7 @@ final class LessonGrammar {
                                 Key.required(
                                         "part",
                                         "which part of it",
-                                        new Shape.Choice(List.of("label", "top", "middle", "base"))),
+                                        new Shape.Choice(List.of("label", "lid", "top", "middle", "base"))),
                                 amount("computed", "what was computed there", Kind.ILLUMINANCE),
                                 Key.required(
                                         "lamps",

@@ -77,7 +77,7 @@ record ClearGlass(Shot shot, int thing, Height height, Optional<TankWalls> walls
             case Height.At(double metres) -> metres;
             case Height.Of(Spots.Part part) ->
                 switch (part) {
-                    case TOP -> (1 - EDGE_SHARE) * all;
+                    case TOP, LID -> (1 - EDGE_SHARE) * all;
                     case BASE -> EDGE_SHARE * all;
                     case MIDDLE, LABEL -> middleMetres(scene);
                 };

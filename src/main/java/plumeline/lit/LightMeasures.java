@@ -116,11 +116,23 @@ public final class LightMeasures {
         if (on.isEmpty()) {
             return noLamp(line);
         }
-        Spots.Part usual = on.get().has(Spots.Part.LABEL) ? Spots.Part.LABEL : Spots.Part.MIDDLE;
-        Spots.Part part = findPart(line.written()).orElse(usual);
+        Spots.Part part = findPart(line.written()).orElseGet(() -> usual(on.get(), stage));
         return on.get().has(part)
                 ? new Reading.Of(new Lit(on.get(), part, wanted, film))
-                : new Reading.Missing(on.get().name() + " has no label: write it with the thing, or part: middle.");
+                : new Reading.Missing(on.get().name() + " has no " + part.word()
+                        + (part == Spots.Part.LABEL ? ": write it with the thing, or" : ": write") + " part: middle.");
+    }
+
+    /// As the shot is before anything is solved.
+    private static Spots.Part usual(LitThing on, Stage stage) {
+        if (!(on instanceof LitThing.OfThing thing)) {
+            return Spots.Part.MIDDLE;
+        }
+        Scene start = stage.scene(stage.startValues(), 0);
+        return Spots.usual(
+                stage.shot().placed().get(thing.index()),
+                start.things().get(thing.index()),
+                start.aim().eye());
     }
 
     private static double si(Written keys, String key, double otherwise) {

@@ -3,13 +3,17 @@ package plumeline.lit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
+import plumeline.geom.Vec;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
+import plumeline.stage.Picture;
+import plumeline.stage.Scene;
 
 /// What light falls on in a shot: a thing, or a card's front, as a backdrop is.
 sealed interface LitThing {
@@ -116,13 +120,13 @@ sealed interface LitThing {
 
         @Override
         public boolean has(Spots.Part part) {
-            return part != Spots.Part.LABEL;
+            return part != Spots.Part.LABEL && part != Spots.Part.LID;
         }
 
         @Override
         public Patch patch(Instant now, Spots.Part part) {
             double along = switch (part) {
-                case LABEL, MIDDLE -> 0.5;
+                case LABEL, LID, MIDDLE -> 0.5;
                 case TOP -> 1 - Spots.EDGE_SHARE;
                 case BASE -> Spots.EDGE_SHARE;
             };
@@ -134,17 +138,67 @@ sealed interface LitThing {
             return shot.lights().get(index).light().written().findQuantity("reflects");
         }
 
-        /// As seen from before it: its own right is to the left there.
+        /// Over what of it is in the picture, all of it where nothing is; as seen from before it, where its own right
+        /// is to the left.
         @Override
         public List<Patch> spots(Instant now) {
             Panel face = face(now);
+            Framed framed = Framed.of(face, now.scene());
             List<Patch> spots = new ArrayList<>();
             for (int row = 0; row < EACH_WAY; row++) {
                 for (int column = 0; column < EACH_WAY; column++) {
-                    spots.add(CardGlow.patch(face, 1 - Spots.inner(column), Spots.inner(row)));
+                    spots.add(CardGlow.patch(
+                            face, framed.across(1 - Spots.inner(column)), framed.along(Spots.inner(row))));
                 }
             }
             return spots;
+        }
+    }
+
+    /// What of a card is in the picture: the upright rectangle on it about where the picture's four corners look,
+    /// straight on.
+    ///
+    /// @param left where it begins, of the card's width from its own left, 0 to 1
+    /// @param right where it ends
+    /// @param low where it begins, of its height from its lower edge
+    /// @param high where it ends
+    record Framed(double left, double right, double low, double high) {
+        private static final Framed ALL = new Framed(0, 1, 0, 1);
+
+        static Framed of(Panel card, Scene scene) {
+            Aim aim = scene.aim();
+            Picture picture = scene.picture();
+            double left = Double.POSITIVE_INFINITY;
+            double right = Double.NEGATIVE_INFINITY;
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (int corner = 0; corner < 4; corner++) {
+                Vec way = aim.forward()
+                        .plus(aim.right().times((corner % 2 - 0.5) * picture.widthTangent()))
+                        .plus(aim.up().times((corner / 2 - 0.5) * picture.heightTangent()));
+                double closing = -way.dot(card.facing());
+                double apart = aim.eye().minus(card.middle()).dot(card.facing());
+                if (!(closing > 0 && apart > 0)) {
+                    return ALL;
+                }
+                Vec at = aim.eye().plus(way.times(apart / closing)).minus(card.middle());
+                double across = at.dot(card.right()) / card.widthMetres() + 0.5;
+                double along = at.dot(card.up()) / card.heightMetres() + 0.5;
+                left = Math.min(left, across);
+                right = Math.max(right, across);
+                low = Math.min(low, along);
+                high = Math.max(high, along);
+            }
+            boolean isOff = right <= 0 || left >= 1 || high <= 0 || low >= 1;
+            return isOff ? ALL : new Framed(Math.max(0, left), Math.min(1, right), Math.max(0, low), Math.min(1, high));
+        }
+
+        double across(double share) {
+            return left + share * (right - left);
+        }
+
+        double along(double share) {
+            return low + share * (high - low);
         }
     }
 }

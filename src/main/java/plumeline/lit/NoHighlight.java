@@ -1,11 +1,16 @@
 package plumeline.lit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.geom.Body;
 import plumeline.geom.Solid;
+import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.mirror.GlossyBody;
 import plumeline.mirror.Stripe;
+import plumeline.mirror.Target;
+import plumeline.mirror.Ways;
 import plumeline.plan.Thing;
 import plumeline.quantity.Print;
 import plumeline.stage.TankWalls;
@@ -20,6 +25,7 @@ import plumeline.stage.TankWalls;
 /// @param walls the tank's walls, where the shot has one
 record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) implements Measure {
     private static final int HEIGHTS = 7;
+    private static final int TOP_EACH_WAY = 15;
     private static final double PERCENT = 100;
 
     NoHighlight {
@@ -46,7 +52,7 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
         }
         Mirrors.Seen seen = mirror.seen(now.scene(), emitter(now));
         GlossyBody glossy = seen.glossy();
-        double worst = PERCENT;
+        double worst = lid(now, mirror);
         for (double height : mirror.heightsMetres(now.scene(), HEIGHTS)) {
             double half = halfLabel(mirror, mirror.body(now.scene()).solid(), height);
             for (Stripe stripe : now.memory().stripes(seen, height, emitter(now))) {
@@ -56,6 +62,62 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
             }
         }
         return worst;
+    }
+
+    /// By how far sight from a flat top passes what shines, at the place where it comes nearest, in % of half a turn;
+    /// below 0 where it meets it. A top counts where no label does, and where the camera looks down on it.
+    private double lid(Instant now, Mirrors mirror) {
+        Body body = mirror.body(now.scene());
+        Vec eye = now.scene().aim().eye();
+        double height = body.solid().heightMetres();
+        Mirrors.Seen seen = mirror.seen(now.scene(), emitter(now));
+        if (mirror.placed().thing().label().isPresent()
+                || seen.tank().isPresent()
+                || body.own(eye).z() <= height) {
+            return PERCENT;
+        }
+        Ways ways = seen.glossy().ways();
+        Vec up = body.axis();
+        double nearest = -Math.PI;
+        for (Vec own : top(body.solid())) {
+            Vec place = body.place(own);
+            Vec to = eye.minus(place).unit();
+            Target target =
+                    Target.of(emitter(now), place, up.times(2 * to.dot(up)).minus(to));
+            boolean isMet = target.margin() > 0;
+            boolean isFree = ways.isFree(place, eye)
+                    && (!isMet
+                            || ways.isFree(
+                                    place,
+                                    place.plus(
+                                            up.times(2 * to.dot(up)).minus(to).times(target.onMetres()))));
+            if (isFree) {
+                nearest = Math.max(nearest, target.margin());
+            }
+        }
+        return Math.clamp(-PERCENT * nearest / Math.PI, -PERCENT, PERCENT);
+    }
+
+    /// Places all over a flat top, in the body's own frame.
+    private static List<Vec> top(Solid solid) {
+        List<Vec> top = new ArrayList<>();
+        for (int i = 0; i < TOP_EACH_WAY; i++) {
+            for (int j = 0; j < TOP_EACH_WAY; j++) {
+                double x = 2.0 * i / (TOP_EACH_WAY - 1) - 1;
+                double y = 2.0 * j / (TOP_EACH_WAY - 1) - 1;
+                switch (solid) {
+                    case Solid.Box box ->
+                        top.add(new Vec(x * box.widthMetres() / 2, y * box.depthMetres() / 2, solid.heightMetres()));
+                    case Solid.Revolved round -> {
+                        double radius = round.stations().getLast().radiusMetres();
+                        if (x * x + y * y <= 1 && radius > 0) {
+                            top.add(new Vec(x * radius, y * radius, solid.heightMetres()));
+                        }
+                    }
+                }
+            }
+        }
+        return top;
     }
 
     /// A stripe that runs over the seam behind the label is none that the camera sees on it.
@@ -101,6 +163,9 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
                 least = margin;
                 worst = mirror;
             }
+        }
+        if (least < 0 && lid(now, worst) <= least) {
+            return what.name() + " is seen in " + worst.name() + "'s top." + worst.assumed();
         }
         String where = worst.name() + (worst.placed().thing().label().isPresent() ? "'s label" : "");
         return least < 0

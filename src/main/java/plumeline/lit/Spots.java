@@ -25,6 +25,8 @@ public final class Spots {
     public enum Part {
         /// Its label's middle.
         LABEL("label"),
+        /// The middle of its flat top, facing straight out of it.
+        LID("lid"),
         /// Its side toward the camera at its top.
         TOP("top"),
         /// Its side toward the camera at half its height.
@@ -61,11 +63,27 @@ public final class Spots {
                         .label()
                         .map(label -> at(
                                 body, 0, bottom(label, height) + label.height().si() / 2))
-                        .orElseGet(() -> toward(body, height / 2, eye));
+                        .orElseGet(() -> of(placed, body, usual(placed, body, eye), eye));
+            case LID -> patch(body, new Vec(0, 0, height), Vec.UP);
             case TOP -> toward(body, (1 - EDGE_SHARE) * height, eye);
             case MIDDLE -> toward(body, height / 2, eye);
             case BASE -> toward(body, EDGE_SHARE * height, eye);
         };
+    }
+
+    /// Gives the part that counts where nobody names one: its label; without one its lid where the camera looks down on
+    /// it by more than 45 degrees, else its middle.
+    ///
+    /// @param placed the thing
+    /// @param body where it stands
+    /// @param eye the lens point, m
+    /// @return the part
+    public static Part usual(Placed placed, Body body, Vec eye) {
+        if (placed.thing().label().isPresent()) {
+            return Part.LABEL;
+        }
+        Vec own = body.own(eye);
+        return own.z() - body.solid().heightMetres() > Math.hypot(own.x(), own.y()) ? Part.LID : Part.MIDDLE;
     }
 
     /// Gives places all over its label, or where it has none over its side toward the camera, a tenth in from the

@@ -203,7 +203,10 @@ final class Grammar {
                                 new Shape.Items(
                                         Keys.of(
                                                 must("thing", "the thing", name(PLACED)),
-                                                must("part", "which part", word("label", "top", "middle", "base")),
+                                                must(
+                                                        "part",
+                                                        "which part",
+                                                        word("label", "lid", "top", "middle", "base")),
                                                 must("output", "of what the kit says", over(Kind.SHARE))),
                                         1,
                                         100)),

@@ -108,7 +108,27 @@ public record Kit(
     /// @param emitter what shines
     /// @param written all keys as written: `gives`, `white`, `primaries`, `power`, `pulse_rate`, `depth` …
     /// @param file what its photometric file holds, each byte as a character, where it names one that was handed in
-    public record Light(String name, Emitter emitter, Written written, Optional<String> file) {}
+    public record Light(String name, Emitter emitter, Written written, Optional<String> file) {
+        /// Finds how its dimmer is set for a level, straight between what is written (`dims`).
+        ///
+        /// @param level the share of what it gives that is wanted, 0 to 1
+        /// @return the least setting that gives it, share of one; empty where nothing is written or it gives
+        /// that nowhere
+        public Optional<Double> findDimmer(double level) {
+            var dims = written.listPairs("dims");
+            for (int i = 0; i < dims.size(); i++) {
+                double gives = dims.get(i).getLast().si();
+                double set = dims.get(i).getFirst().si();
+                if (i == 0 && gives == level) return Optional.of(set);
+                double below = i == 0 ? gives : dims.get(i - 1).getLast().si();
+                if (below < level && gives >= level) {
+                    double from = dims.get(i - 1).getFirst().si();
+                    return Optional.of(from + (set - from) * (level - below) / (gives - below));
+                }
+            }
+            return Optional.empty();
+        }
+    }
 
     /// What shines on a lamp.
     public sealed interface Emitter {

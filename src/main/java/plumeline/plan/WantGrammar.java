@@ -217,7 +217,7 @@ final class WantGrammar {
                 "lit",
                 Subject.THING_OR_CARD,
                 "the light on it is right for the exposure",
-                part("label"),
+                part("label", "lid"),
                 within(Kind.STOPS));
         add(
                 "highlight",
@@ -277,7 +277,12 @@ final class WantGrammar {
                 may("fill", "the fill light", name("a light of the shot")),
                 may("by", "how much brighter the key is", any(Kind.STOPS)),
                 within(Kind.STOPS));
-        add("dark", Subject.THING_OR_CARD, "little light falls on it", may("by", "how much less", over(Kind.STOPS)));
+        add(
+                "dark",
+                Subject.THING_OR_CARD,
+                "little light falls on it",
+                may("by", "how much less", over(Kind.STOPS)),
+                part("label", "lid"));
         add(
                 "no_shadow",
                 Subject.SHADOWS,

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import plumeline.lit.Dimmer;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
@@ -155,7 +154,8 @@ final class LightRows {
         return share == 0
                 ? "off"
                 : "level " + Print.share(share, 0) + " of what it gives"
-                        + Dimmer.findSetting(light, share)
+                        + light.light()
+                                .findDimmer(share)
                                 .map(set -> ", its dimmer at " + Print.share(set, 0))
                                 .orElse("");
     }

@@ -29,6 +29,7 @@ final class Notes {
             }
         }
         notes.addAll(MachineNotes.of(stage, si, unit));
+        notes.addAll(LampNotes.of(stage, si));
         return notes;
     }
 
