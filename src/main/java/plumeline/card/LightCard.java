@@ -341,7 +341,7 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
 
     private String together(Metered metered, Run run) {
         return isAnyOpen(run)
-                ? "not known: not every lamp's light is"
+                ? "not known: one of the lamps' light isn't"
                 : metered.together().toText();
     }
 

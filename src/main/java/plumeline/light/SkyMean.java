@@ -68,14 +68,18 @@ public final class SkyMean {
         return sum.times(1.0 / corners.size());
     }
 
+    /// Of many corners every so many, as much farther out as keeps a round one's area.
     private static List<Vec> thinned(List<Vec> outline) {
         int step = (outline.size() + MOST_CORNERS - 1) / MOST_CORNERS;
         if (step == 1) {
             return outline;
         }
+        double angle = 2 * Math.PI / outline.size();
+        double out = Math.sqrt(step * Math.sin(angle) / Math.sin(step * angle));
+        Vec middle = middle(outline);
         List<Vec> thinned = new ArrayList<>();
         for (int i = 0; i < outline.size(); i += step) {
-            thinned.add(outline.get(i));
+            thinned.add(middle.plus(outline.get(i).minus(middle).times(out)));
         }
         return thinned;
     }

@@ -55,7 +55,9 @@ final class Amounts {
     static String byLamp(List<Lamp> lamps, List<Double> lux) {
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < lux.size(); i++) {
-            parts.add(lamps.get(i).name() + " " + lux(lux.get(i)));
+            if (!(lamps.get(i) instanceof Lamp.Flag)) {
+                parts.add(lamps.get(i).name() + " " + lux(lux.get(i)));
+            }
         }
         return String.join(", ", parts);
     }

@@ -44,8 +44,19 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
     private Optional<Stripe> findStripe(Instant now) {
         double height = on.middleMetres(now.scene());
         List<Stripe> stripes = now.memory().stripes(on.seen(now.scene(), emitter(now)), height, emitter(now));
-        return stripes.stream()
-                .min(Comparator.comparingDouble(stripe -> Math.abs(stripe.fromLeft() - wished.fromLeft())));
+        return stripes.stream().max(Comparator.comparingDouble(stripe -> Math.min(place(stripe), wide(stripe))));
+    }
+
+    /// What is left of the tolerance in its place, share of the width.
+    private double place(Stripe stripe) {
+        return wished.within() - Math.abs(stripe.fromLeft() - wished.fromLeft());
+    }
+
+    /// What is left of it in its width.
+    private double wide(Stripe stripe) {
+        return wished.wide().isPresent()
+                ? wished.within() - Math.abs(stripe.wide() - wished.wide().getAsDouble())
+                : wished.within();
     }
 
     private Emitter emitter(Instant now) {
@@ -55,15 +66,11 @@ record HighlightAt(Mirrors on, Reflected lamp, Wished wished, Optional<TankWalls
     @Override
     public double[] parts(Instant now) {
         Optional<Stripe> stripe = findStripe(now);
-        double place = stripe.isPresent()
-                ? wished.within() - Math.abs(stripe.get().fromLeft() - wished.fromLeft())
-                : -1 - aside(now);
+        double place = stripe.map(this::place).orElseGet(() -> -1 - aside(now));
         if (wished.wide().isEmpty()) {
             return new double[] {PERCENT * place};
         }
-        double wide = stripe.isPresent()
-                ? wished.within() - Math.abs(stripe.get().wide() - wished.wide().getAsDouble())
-                : place;
+        double wide = stripe.map(this::wide).orElse(place);
         return new double[] {PERCENT * place, PERCENT * wide};
     }
 

@@ -37,8 +37,8 @@ public final class Lighting {
     /// How thick a lamp's housing is taken to be where only its shining face is known: common practice.
     private static final double HOUSING_METRES = 0.05;
 
-    /// How thick a card or a flag is taken to be: common practice.
-    private static final double CARD_METRES = 0.005;
+    /// A card or a flag keeps light off as a sheet does, m.
+    private static final double CARD_METRES = 1e-6;
 
     private static final double BORE_METRES = 0.004;
     private static final double PIPE_METRES = 0.001;

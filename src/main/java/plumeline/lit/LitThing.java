@@ -175,7 +175,7 @@ sealed interface LitThing {
             for (int corner = 0; corner < 4; corner++) {
                 Vec way = aim.forward()
                         .plus(aim.right().times((corner % 2 - 0.5) * picture.widthTangent()))
-                        .plus(aim.up().times((corner / 2 - 0.5) * picture.heightTangent()));
+                        .plus(aim.up().times(((corner < 2 ? 0 : 1) - 0.5) * picture.heightTangent()));
                 double closing = -way.dot(card.facing());
                 double apart = aim.eye().minus(card.middle()).dot(card.facing());
                 if (!(closing > 0 && apart > 0)) {

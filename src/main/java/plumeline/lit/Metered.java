@@ -102,7 +102,7 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                             : new Shown.Lux(0, 0, Shown.From.MODEL));
         }
         Shown together = Unlit.find(lighting, List.of(patch)).isPresent()
-                ? new Shown.NotKnown("not every lamp's light is")
+                ? new Shown.NotKnown("one of the lamps' light isn't")
                 : new Shown.Lux(light.lux(), light.halfShare(), Shown.From.MODEL);
         OptionalDouble needed = Setting.find(stage.shot().camera(), scene.picture(), film).stream()
                 .mapToDouble(Exposure::neededLux)

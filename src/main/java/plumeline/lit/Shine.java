@@ -118,7 +118,9 @@ public sealed interface Shine {
         /// @param to a place of it, m
         /// @return true there
         boolean isHole(Vec from, Vec to) {
-            return hole.isPresent() && Uncovered.isCovered(from, to, List.of(hole.get()));
+            return hole.isPresent()
+                    && from.distanceMetres(to) > AHEAD_METRES
+                    && Uncovered.isCovered(from, to, List.of(hole.get()));
         }
 
         /// Gives it evenly as bright as its mean is as seen from a place.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import plumeline.light.Patch;
 
 /// Why the light on places isn't known.
@@ -52,6 +53,17 @@ final class Unlit {
                         + ". Meter each at full level and write it with its lamp: gives: 900 lx at 1 m measured.");
     }
 
+    /// The lamp whose hue it is: itself, or the first one that a card throws back.
+    private static String hued(Lighting lighting, int lamp) {
+        return IntStream.concat(
+                        IntStream.of(lamp), IntStream.range(0, lighting.lamps().size()))
+                .mapToObj(lighting.lamps()::get)
+                .filter(one -> one instanceof Lamp.Known known && known.colour() == Lamp.Colour.HUED)
+                .map(Lamp::name)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /// Whether it is set to a hue, or throws back light of one that is.
     static boolean isHued(Lighting lighting, int lamp) {
         if (!(lighting.lamps().get(lamp) instanceof Lamp.Known known)) {
@@ -86,7 +98,7 @@ final class Unlit {
                 boolean isHued = lux[i] > 0 && isHued(lighting, i);
                 white += isHued ? 0 : lux[i];
                 hued += isHued ? lux[i] : 0;
-                name = isHued && lux[i] > 0 ? lighting.lamps().get(i).name() : name;
+                name = isHued ? hued(lighting, i) : name;
             }
             if (hued > MINOR_SHARE * white && hued > 0) {
                 return Optional.of("Not computed: how much less " + name
