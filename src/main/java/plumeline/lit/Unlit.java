@@ -19,9 +19,9 @@ final class Unlit {
         if (lacking.isPresent()) {
             return lacking;
         }
-        if (patches.stream().anyMatch(lighting::isThroughTank)) {
+        if (patches.stream().anyMatch(lighting::isOfTank)) {
             return Optional.of(
-                    "Not computed: light that goes through the tank and out again. Meter it there in a trial.");
+                    "Not computed: the light of a lamp or card that stands in the tank. Meter it there in a trial.");
         }
         return findHued(lighting, patches);
     }
