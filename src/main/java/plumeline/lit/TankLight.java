@@ -10,7 +10,7 @@ import plumeline.stage.TankWalls;
 
 /// Light on places in a tank, by each flat way into it, and on places outside, by each way through it.
 final class TankLight {
-    private static final double TOUCHING_METRES = 1e-6;
+    private static final double TOUCHING_METRES = 1e-5;
 
     private final Bounds block;
     private final Bounds room;
@@ -134,32 +134,40 @@ final class TankLight {
         if (sight.isEmpty()) {
             return 0;
         }
-        List<Hider.Part> near = new ArrayList<>();
-        List<Hider.Part> between = new ArrayList<>();
-        List<Hider.Part> beyond = new ArrayList<>();
-        for (Hider hider : hiders) {
-            if (isInside(hider.middle())) {
-                hider.parts().stream()
-                        .filter(part -> passage.mayHide(part, sight.get(), patch))
-                        .forEach(between::add);
-                continue;
-            }
-            if (passage.near().aheadMetres(hider.middle()) > 0) {
-                hider.parts().stream()
-                        .filter(part -> part.isOver(patch) && sight.get().mayMeet(part.middle(), part.reachMetres()))
-                        .forEach(near::add);
-            }
-            if (passage.far().aheadMetres(hider.middle()) > 0) {
-                hider.parts().stream()
-                        .filter(part -> part.isBefore(face) && passage.mayHide(part, sight.get(), patch))
-                        .forEach(beyond::add);
-            }
-        }
+        List<List<Hider.Part>> before = before(passage, face, patch, sight.get(), hiders);
         return memory.tank(
                 passage,
                 face,
                 patch,
-                List.of(named(near), named(between), named(beyond)),
-                () -> passage.lux(face, patch, sight.get(), new TankPassage.Before(near, between, beyond)));
+                before.stream().map(TankLight::named).toList(),
+                () -> passage.lux(face, patch, sight.get(), before));
+    }
+
+    /// What may stand before the near face, then behind each crossing.
+    private List<List<Hider.Part>> before(
+            TankPassage passage, Shine.Face face, Patch patch, TankWindow.Sight sight, List<Hider> hiders) {
+        int last = passage.crossings().size();
+        List<List<Hider.Part>> before = new ArrayList<>();
+        for (int count = 0; count <= last; count++) {
+            before.add(new ArrayList<>());
+        }
+        for (Hider hider : hiders) {
+            boolean isInside = isInside(hider.middle());
+            for (Hider.Part part : hider.parts()) {
+                if (!isInside
+                        && passage.near().aheadMetres(part.middle()) > 0
+                        && part.isOver(patch)
+                        && sight.mayMeet(part.middle(), part.reachMetres())) {
+                    before.getFirst().add(part);
+                }
+                for (int count = isInside ? 1 : last; count <= (isInside ? last - 1 : last); count++) {
+                    if ((isInside || part.isBefore(face) && passage.far().aheadMetres(part.middle()) > 0)
+                            && passage.mayHide(part, count, sight, patch)) {
+                        before.get(count).add(part);
+                    }
+                }
+            }
+        }
+        return before;
     }
 }

@@ -3,7 +3,7 @@ package plumeline.lit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
@@ -12,158 +12,200 @@ import plumeline.light.Patch;
 import plumeline.light.Seen;
 import plumeline.light.SkyMean;
 import plumeline.light.Tube;
-import plumeline.optics.ClearPane;
 import plumeline.optics.FlatPath;
 import plumeline.optics.Polarised;
-import plumeline.optics.Layer;
 import plumeline.sight.Slices;
 import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;
 
-/// A way through a tank and out again, by which light comes to what is behind or beside it: two panes, a pane and the
-/// water's surface, the open top and a pane over the water. A lamp seems moved through panes across from each other,
-/// turned through others, and as bright as in air but for what the faces throw back, by Fresnel's formulas for each
-/// polarisation.
+/// A way through a tank and out again, by which light comes to what is behind or beside it: two panes, the open top and
+/// a pane over the water, or one of these, the water's surface and a pane. A lamp seems moved through panes across from
+/// each other, turned through others, and as bright as in air but for what the faces throw back, by Fresnel's formulas
+/// for each polarisation.
 ///
-/// What is mirrored inside is left out; edges of panes and seams let nothing through. Of light that comes over the
-/// water's surface, what glass above it throws back is counted, by how much it moves it isn't.
+/// What is mirrored inside is left out; edges of panes and seams let nothing through.
 ///
 /// **Source:** Snell's law, Fresnel's formulas (any optics text); own derivation.
 ///
-/// @param near the face on the place's side
-/// @param far the face on the lamp's side
-/// @param walls the tank
-record TankPassage(TankWindow near, TankWindow far, TankWalls walls) {
+/// @param crossings the faces in the order that sight from the place crosses them
+/// @param outside the tank's outside
+record TankPassage(List<Crossing> crossings, Bounds outside) {
     /// What passes a piece is even where it differs by a smaller share.
     private static final double EVEN_SHARE = 0.1;
 
     private static final int MOST_CUTS = 6;
 
+    /// Square of the sine of an angle under which a plane of incidence isn't told.
+    private static final double STRAIGHT = 1e-20;
+
     /// An edge on a face is cut in parts as long as this share of the face's width and height together.
     private static final double FINE_SHARE = 1.0 / 24;
 
-    /// All ways through a tank.
-    static List<TankPassage> of(TankWalls walls) {
-        List<TankPassage> all = new ArrayList<>(of(walls, TankWindow.ofWater(walls)));
-        all.addAll(of(walls, TankWindow.ofAir(walls)));
-        return all;
+    /// A face that is crossed.
+    ///
+    /// @param window the face
+    /// @param isOut whether from its inside to its outside
+    record Crossing(TankWindow window, boolean isOut) {
+        /// The way that it is crossed.
+        Vec across() {
+            return window.outer().normal().times(isOut ? 1 : -1);
+        }
+
+        double behindIndex() {
+            return isOut ? 1 : window.wall().behindIndex();
+        }
+
+        /// How far beyond it a place is, m; negative before.
+        double beyondMetres(Vec place) {
+            Plane last = isOut ? window.outer() : window.inner();
+            return place.minus(last.through()).dot(across());
+        }
+
+        List<FlatPath.Face> faces() {
+            FlatPath.Face last = new FlatPath.Face(isOut ? window.outer() : window.inner(), behindIndex());
+            return window.isPane()
+                    ? List.of(
+                            new FlatPath.Face(
+                                    isOut ? window.inner() : window.outer(),
+                                    window.wall().glassIndex()),
+                            last)
+                    : List.of(last);
+        }
     }
 
-    /// Those from one of some faces to another.
-    static List<TankPassage> of(TankWalls walls, List<TankWindow> windows) {
-        List<TankPassage> all = new ArrayList<>();
-        for (TankWindow near : windows) {
-            for (TankWindow far : windows) {
-                if (!near.equals(far) && near.isWide() && far.isWide()) {
-                    all.add(new TankPassage(near, far, walls));
+    TankPassage {
+        crossings = List.copyOf(crossings);
+    }
+
+    /// All ways through a tank.
+    static List<TankPassage> of(TankWalls walls) {
+        return of(TankWindow.ofWater(walls), TankWindow.ofAir(walls), walls.outside());
+    }
+
+    /// All ways through a tank with these faces round its water, the surface last, and round its air, the open top last.
+    static List<TankPassage> of(List<TankWindow> water, List<TankWindow> air, Bounds outside) {
+        List<TankWindow> wet = water.stream().filter(TankWindow::isWide).toList();
+        List<TankWindow> dry = air.stream().filter(TankWindow::isWide).toList();
+        List<List<Crossing>> all = new ArrayList<>();
+        // A full tank has no panes over its water, an empty one none under it.
+        pairs(dry.size() > 1 && wet.size() > 1 ? wet.subList(0, wet.size() - 1) : wet, all);
+        if (dry.size() > 1) {
+            pairs(dry, all);
+        }
+        if (dry.size() > 1 && wet.size() > 1) {
+            TankWindow surface = wet.getLast();
+            for (TankWindow pane : wet.subList(0, wet.size() - 1)) {
+                for (TankWindow over : dry) {
+                    all.add(List.of(
+                            new Crossing(pane, false), new Crossing(surface, true), new Crossing(over, true)));
+                    all.add(List.of(
+                            new Crossing(over, false), new Crossing(surface, false), new Crossing(pane, true)));
                 }
             }
         }
-        return all;
+        return all.stream().map(crossings -> new TankPassage(crossings, outside)).toList();
     }
 
-    /// Whether this way leads from a place outside toward another, were the faces endless.
+    private static void pairs(List<TankWindow> windows, List<List<Crossing>> all) {
+        for (TankWindow near : windows) {
+            for (TankWindow far : windows) {
+                if (!near.equals(far)) {
+                    all.add(List.of(new Crossing(near, false), new Crossing(far, true)));
+                }
+            }
+        }
+    }
+
+    TankWindow near() {
+        return crossings.getFirst().window();
+    }
+
+    TankWindow far() {
+        return crossings.getLast().window();
+    }
+
+    /// Whether this way may lead from a place outside toward another: light never turns back along any axis.
     boolean leads(Patch patch, Vec middle, double reachMetres) {
-        return near.aheadMetres(patch.place()) > TankWindow.AHEAD_METRES
-                && far.aheadMetres(middle) + reachMetres > TankWindow.AHEAD_METRES
-                && near.isOver(patch);
-    }
-
-    private FlatPath whole() {
-        List<FlatPath.Face> faces = new ArrayList<>(inward());
-        if (far.isPane()) {
-            faces.add(new FlatPath.Face(far.inner(), far.wall().glassIndex()));
+        for (Crossing crossing : crossings) {
+            if (crossing.beyondMetres(middle) + reachMetres < TankWindow.AHEAD_METRES
+                    || crossing.beyondMetres(patch.place()) > -TankWindow.AHEAD_METRES) {
+                return false;
+            }
         }
-        faces.add(new FlatPath.Face(far.outer(), 1));
-        return new FlatPath(faces);
+        return near().isOver(patch);
     }
 
-    private List<FlatPath.Face> inward() {
-        FlatPath.Face last = new FlatPath.Face(near.inner(), near.wall().behindIndex());
-        return near.isPane()
-                ? List.of(new FlatPath.Face(near.outer(), near.wall().glassIndex()), last)
-                : List.of(last);
+    /// The faces of so many crossings from the place.
+    private FlatPath path(int count) {
+        return new FlatPath(crossings.subList(0, count).stream()
+                .flatMap(crossing -> crossing.faces().stream())
+                .toList());
     }
 
-    /// Where on the near face's outside a place beyond the far one is seen; empty where it isn't beyond.
-    Optional<Vec> findBeyond(Vec place, Patch patch) {
-        return far.aheadMetres(place) < TankWindow.AHEAD_METRES
-                ? Optional.empty()
-                : Optional.of(whole().crossings(patch.place(), place).getFirst());
-    }
-
-    /// Where on the near face's outside a place in the tank is seen.
-    Optional<Vec> findInside(Vec place, Patch patch) {
-        return near.aheadMetres(place) > -TankWindow.AHEAD_METRES
-                ? Optional.empty()
-                : Optional.of(
-                        new FlatPath(inward()).crossings(patch.place(), place).getFirst());
-    }
-
-    /// Whether anything of a body in the tank or beyond it may be before what is seen of a face. Aside on the near face
-    /// it is seen no farther than it is wide, and by what lies nearer or farther as much as its way outside slopes; twice
-    /// that, as the slope grows outward. Of faces that turn light it isn't told.
-    boolean mayHide(Hider.Part part, TankWindow.Sight sight, Patch patch) {
-        Vec normal = near.outer().normal();
-        Optional<Vec> middle =
-                findBeyond(part.middle(), patch).or(() -> findInside(part.middle(), patch));
-        if (middle.isEmpty() || normal.dot(far.outer().normal()) > -0.5) {
-            return true;
-        }
-        Vec way = middle.get().minus(patch.place());
-        double slope = way.cross(normal).lengthMetres() / Math.abs(way.dot(normal));
-        return sight.mayMeet(middle.get(), part.reachMetres() * (1 + 2 * slope));
+    /// Where on the near face's outside a place is seen that lies behind so many crossings and before the next one;
+    /// empty where it doesn't.
+    Optional<Vec> find(Vec place, Patch patch, int count) {
+        boolean isThere = crossings.get(count - 1).beyondMetres(place) > TankWindow.AHEAD_METRES
+                && (count == crossings.size() || crossings.get(count).beyondMetres(place) < 0);
+        return isThere ? Optional.of(path(count).crossings(patch.place(), place).getFirst()) : Optional.empty();
     }
 
     /// The way of a point's light to the far face.
     Optional<Vec> findWay(Vec lamp, Patch patch) {
-        return far.aheadMetres(lamp) < TankWindow.AHEAD_METRES
+        return far().aheadMetres(lamp) < TankWindow.AHEAD_METRES
                 ? Optional.empty()
-                : Optional.of(
-                        whole().crossings(patch.place(), lamp).getLast().minus(lamp));
+                : Optional.of(path(crossings.size())
+                        .crossings(patch.place(), lamp)
+                        .getLast()
+                        .minus(lamp));
     }
 
     /// Finds what of a face is seen by this way from a place outside, were nothing before it: its corners on the near
     /// face's outside.
     Optional<TankWindow.Sight> findSight(Emitter emitter, Patch patch) {
-        Plane outside = far.outer();
+        Plane last = far().outer();
         List<Vec> outline = TankWindow.cut(
                 TankWindow.ring(emitter, outline(emitter, patch)),
-                outside.normal(),
-                outside.normal().dot(outside.through()) + TankWindow.AHEAD_METRES);
-        FlatPath whole = whole();
-        int index = inward().size();
-        List<Vec> onFar =
-                far.clipped(map(outline, corner -> whole.crossings(patch.place(), corner).get(index)));
-        if (!(emitter instanceof Tube)) {
-            // Of a flat face only the front is seen.
-            onFar = TankWindow.cut(onFar, emitter.facing(), emitter.facing().dot(emitter.middle()));
+                last.normal(),
+                last.normal().dot(last.through()) + TankWindow.AHEAD_METRES);
+        for (int count = crossings.size(); count > 0; count--) {
+            Crossing crossing = crossings.get(count - 1);
+            TankWindow window = crossing.window();
+            List<FlatPath.Face> faces = path(count).faces();
+            if (window.isPane() && crossing.isOut()) {
+                outline = window.clipped(seen(outline, faces, patch), outside.low(), outside.high());
+                faces = faces.subList(0, faces.size() - 1);
+            }
+            outline = window.clipped(seen(finer(outline, window), faces, patch));
+            if (count == crossings.size() && !(emitter instanceof Tube)) {
+                // Of a flat face only the front is seen.
+                outline = TankWindow.cut(outline, emitter.facing(), emitter.facing().dot(emitter.middle()));
+            }
+            if (window.isPane() && !crossing.isOut()) {
+                List<Vec> outer = seen(finer(outline, window), faces.subList(0, faces.size() - 1), patch);
+                outline = window.clipped(outer, outside.low(), outside.high());
+            }
+            outline = finer(outline, window);
         }
-        FlatPath inward = new FlatPath(inward());
-        List<Vec> onNear = near.clipped(map(
-                finer(onFar, far), corner -> inward.crossings(patch.place(), corner).getLast()));
-        FlatPath glass = new FlatPath(inward().subList(0, 1));
-        return TankWindow.Sight.of(
-                patch.place(),
-                near.isPane()
-                        ? map(finer(onNear, near), corner -> glass.crossings(patch.place(), corner)
-                                .getFirst())
-                        : onNear);
+        return TankWindow.Sight.of(patch.place(), outline);
+    }
+
+    /// Where places are seen on the last of some faces.
+    private static List<Vec> seen(List<Vec> outline, List<FlatPath.Face> faces, Patch patch) {
+        FlatPath path = new FlatPath(faces);
+        return outline.stream()
+                .map(corner -> path.crossings(patch.place(), corner).getLast())
+                .toList();
     }
 
     private List<Vec> outline(Emitter emitter, Patch patch) {
-        Vec front = emitter.middle().plus(emitter.facing());
         if (!(emitter instanceof Tube)) {
-            return emitter.outline(front);
+            return emitter.outline(emitter.middle().plus(emitter.facing()));
         }
-        Vec from = far.aheadMetres(emitter.middle()) > TankWindow.AHEAD_METRES
-                ? whole().crossings(patch.place(), emitter.middle()).getLast()
-                : far.low().plus(far.high()).times(0.5);
-        return emitter.outline(from);
-    }
-
-    private static List<Vec> map(List<Vec> outline, UnaryOperator<Vec> to) {
-        return outline.stream().map(to).toList();
+        return emitter.outline(
+                far().aheadMetres(emitter.middle()) > TankWindow.AHEAD_METRES
+                        ? path(crossings.size()).crossings(patch.place(), emitter.middle()).getLast()
+                        : far().low().plus(far().high()).times(0.5));
     }
 
     /// Cuts long edges, as straight ones seem bent.
@@ -181,23 +223,36 @@ record TankPassage(TankWindow near, TankWindow far, TankWalls walls) {
         return finer;
     }
 
-    /// What may stand before a face: before the near face, between both, beyond the far one.
-    record Before(List<Hider.Part> near, List<Hider.Part> between, List<Hider.Part> beyond) {}
+    /// Whether anything of a body behind so many crossings may be before what is seen of a face. Aside on the near face it
+    /// is seen no farther than it is wide, and by what lies nearer or farther as much as its way outside slopes; twice
+    /// that, as the slope grows outward. Of faces that turn light it isn't told.
+    boolean mayHide(Hider.Part part, int count, TankWindow.Sight sight, Patch patch) {
+        Vec normal = near().outer().normal();
+        Optional<Vec> middle = find(part.middle(), patch, count);
+        if (middle.isEmpty() || crossings.size() > 2 || normal.dot(far().outer().normal()) > -0.5) {
+            return true;
+        }
+        Vec way = middle.get().minus(patch.place());
+        double slope = way.cross(normal).lengthMetres() / Math.abs(way.dot(normal));
+        return sight.mayMeet(middle.get(), part.reachMetres() * (1 + 2 * slope));
+    }
 
     /// Gives the light of a face on a place outside, by this way alone.
     ///
     /// @param face the face
     /// @param patch the place
     /// @param sight what is seen of it
-    /// @param before what stands before it
+    /// @param before what may stand before it: before the near face first, then behind each crossing
     /// @return lx
-    double lux(Shine.Face face, Patch patch, TankWindow.Sight sight, Before before) {
+    double lux(Shine.Face face, Patch patch, TankWindow.Sight sight, List<List<Hider.Part>> before) {
         List<Hull> hiders = new ArrayList<>();
-        before.near().forEach(part -> hiders.add(part.hull()));
-        Slices inside = new Slices(patch.place(), place -> findInside(place, patch));
-        before.between().forEach(part -> hiders.addAll(sight.met(inside.of(part.hull()))));
-        Slices beyond = new Slices(patch.place(), place -> findBeyond(place, patch));
-        before.beyond().forEach(part -> hiders.addAll(sight.met(beyond.of(part.hull()))));
+        before.getFirst().forEach(part -> hiders.add(part.hull()));
+        for (int i = 1; i < before.size(); i++) {
+            int count = i;
+            Slices slices = new Slices(patch.place(), place -> find(place, patch, count));
+            before.get(i).forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
+        }
+        Slices beyond = new Slices(patch.place(), place -> find(place, patch, crossings.size()));
         face.hole().ifPresent(hole -> hiders.addAll(sight.met(beyond.of(hole))));
         List<Vec> seen = sight.outline();
         double sum = 0;
@@ -249,60 +304,40 @@ record TankPassage(TankWindow near, TankWindow far, TankWalls walls) {
     /// @param passing share of the light that passes along it
     private record Through(Vec at, Vec way, double passing) {}
 
-    /// Follows sight from a place, by Snell's law; empty where all is thrown back.
+    /// Follows sight from a place, by Snell's law; empty where all is thrown back. Light that swings along and across is
+    /// followed apart: each face weakens it along and across its own plane of incidence.
     private Optional<Through> follow(Vec from, Vec toward) {
-        Vec in = near.outer().normal().times(-1);
-        Vec out = far.outer().normal();
-        Vec air = toward.unit();
-        Vec aside = air.minus(in.times(air.dot(in)));
-        double sine = aside.lengthMetres();
-        Vec outer = from.plus(air.times(near.aheadMetres(from) / air.dot(in)));
-        double index = near.wall().behindIndex();
-        Vec inside = aside.plus(in.times(Math.sqrt(index * index - sine * sine)));
-        Vec inner = outer.plus(near.shift(aside, in));
-        Vec farAside = inside.minus(out.times(inside.dot(out)));
-        double farSine = farAside.lengthMetres();
-        if (!(farSine < 1 && inside.dot(out) > 0)) {
-            return Optional.empty();
+        Vec at = from;
+        Vec way = toward.unit();
+        Vec one = way.cross(Math.abs(way.z()) < 0.5 ? Vec.UP : new Vec(1, 0, 0)).unit();
+        Vec other = way.cross(one);
+        for (Crossing crossing : crossings) {
+            Vec across = crossing.across();
+            double along = way.dot(across);
+            // Of the length of the index, so that what runs along a face stays.
+            Vec aside = way.minus(across.times(along));
+            double square = aside.dot(aside);
+            if (!(along > 0 && square < 1)) {
+                return Optional.empty();
+            }
+            TankWindow window = crossing.window();
+            Plane first = crossing.isOut() ? window.inner() : window.outer();
+            at = at.plus(way.times(first.through().minus(at).dot(across) / along))
+                    .plus(window.shift(aside, across));
+            double index = crossing.behindIndex();
+            Vec on = aside.plus(across.times(Math.sqrt(index * index - square)));
+            Polarised passing = window.passing(Math.sqrt(square));
+            Vec level = square > STRAIGHT ? across.cross(way).unit() : one.unit();
+            one = weakened(one, level, way, on, passing);
+            other = weakened(other, level, way, on, passing);
+            way = on;
         }
-        Plane last = far.inner();
-        Vec onFar = inner.plus(
-                inside.times(last.through().minus(inner).dot(out) / inside.dot(out)));
-        Vec on = farAside.plus(out.times(Math.sqrt(1 - farSine * farSine)));
-        Polarised one = near.passing(Math.min(1, sine));
-        Polarised other = far.passing(farSine);
-        double same = same(in.cross(inside), out.cross(inside));
-        double both = (one.s() * same + one.p() * (1 - same)) * other.s()
-                + (one.s() * (1 - same) + one.p() * same) * other.p();
-        double glass = overWater(near, inner, air.times(-1)) * overWater(far, onFar, on);
-        return Optional.of(new Through(onFar.plus(far.shift(farAside, out)), on, both / 2 * glass));
+        return Optional.of(new Through(at, way, (one.dot(one) + other.dot(other)) / 2));
     }
 
-    /// How much of what swings square to one plane of incidence does so to the other: the cosine's square between them.
-    private static double same(Vec one, Vec other) {
-        double both = one.dot(one) * other.dot(other);
-        double cosine = one.dot(other);
-        return both > 0 ? Math.min(1, cosine * cosine / both) : 1;
-    }
-
-    /// What glass over the water lets pass of light that goes out from its surface.
-    private double overWater(TankWindow window, Vec at, Vec out) {
-        if (window.outer().normal().z() == 0 || walls.paneMetres() == 0) {
-            return 1;
-        }
-        double x = until(at.x(), out.x(), walls.inside().low().x(), walls.inside().high().x());
-        double y = until(at.y(), out.y(), walls.inside().low().y(), walls.inside().high().y());
-        double up = (walls.inside().high().z() - at.z()) / out.z();
-        if (up <= Math.min(x, y)) {
-            return 1;
-        }
-        double along = x < y ? out.x() : out.y();
-        return new ClearPane(1, Layer.GLASS_INDEX, 1)
-                .transmittanceAtSine(Math.sqrt(Math.max(0, 1 - along * along)))
-                .mean();
-    }
-
-    private static double until(double from, double toward, double low, double high) {
-        return toward == 0 ? Double.POSITIVE_INFINITY : ((toward > 0 ? high : low) - from) / toward;
+    private static Vec weakened(Vec swing, Vec level, Vec way, Vec on, Polarised passing) {
+        double s = swing.dot(level) * Math.sqrt(passing.s());
+        double p = swing.dot(level.cross(way).unit()) * Math.sqrt(passing.p());
+        return level.times(s).plus(level.cross(on).unit().times(p));
     }
 }

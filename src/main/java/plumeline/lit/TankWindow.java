@@ -301,6 +301,11 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     /// What of an outline on the inner face is within the opening.
     List<Vec> clipped(List<Vec> outline) {
+        return clipped(outline, low, high);
+    }
+
+    /// What of an outline on it is within two corners.
+    List<Vec> clipped(List<Vec> outline, Vec low, Vec high) {
         Vec u = outer.normal().x() == 0 ? new Vec(1, 0, 0) : new Vec(0, 1, 0);
         Vec v = outer.normal().z() == 0 ? Vec.UP : new Vec(0, 1, 0);
         List<Vec> left = outline;

@@ -21,6 +21,9 @@ public record FlatPath(List<Face> faces) {
     /// A step that is a smaller share of the way is rounding.
     private static final double STILL = 1e-14;
 
+    /// A crossing is held by so little that a way along its face leaves it in place.
+    private static final double HELD = 1e-9;
+
     /// Two crossings are taken to be at least so far apart, share of the way: where two faces meet they may be one.
     private static final double APART = 1e-9;
 
@@ -146,7 +149,8 @@ public record FlatPath(List<Face> faces) {
             for (int i = 0; i < count; i++) {
                 Vec pull = pull(i + 1).minus(pull(i));
                 double[] own = {pull.dot(rights[i]), pull.dot(ups[i])};
-                Block block = block(i, i, i).plus(block(i + 1, i, i));
+                double held = HELD / length;
+                Block block = block(i, i, i).plus(block(i + 1, i, i)).plus(new Block(held, 0, 0, held));
                 if (i > 0) {
                     Block back = besides[i - 1].turned().times(inverses[i - 1]);
                     block = block.plus(back.times(besides[i - 1]).times(-1));
