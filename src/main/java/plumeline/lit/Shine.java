@@ -35,7 +35,8 @@ public sealed interface Shine {
     /// Finds the face that shines into a tank or through it.
     ///
     /// @param place where its light comes to, m
-    /// @param findWay gives the way of a point's light to the tank, from where the point is; empty where there is none
+    /// @param findWay gives the way of a point's light to the tank, from where the point is; empty where there is
+    /// none
     /// @return its face, or a small one in a point's stead; empty where there is no way
     Optional<Face> findFace(Vec place, Function<Vec, Optional<Vec>> findWay);
 

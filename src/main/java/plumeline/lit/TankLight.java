@@ -38,8 +38,7 @@ final class TankLight {
     Patch outside(Patch patch) {
         Vec low = block.low().minus(patch.place());
         Vec high = patch.place().minus(block.high());
-        Vec out = new Vec(
-                out(high.x()) - out(low.x()), out(high.y()) - out(low.y()), out(high.z()) - out(low.z()));
+        Vec out = new Vec(out(high.x()) - out(low.x()), out(high.y()) - out(low.y()), out(high.z()) - out(low.z()));
         return isWithin(patch.place().minus(out.times(2)))
                 ? new Patch(patch.place().plus(out), patch.facing())
                 : patch;
@@ -88,8 +87,8 @@ final class TankLight {
 
     private double lux(
             TankWindow window, Shine.Face face, Patch patch, List<Hider.Part> inside, List<Hider.Part> outside) {
-        Optional<TankWindow.Sight> sight = memory.sight(
-                window, face.emitter(), patch, () -> window.findSight(face.emitter(), patch));
+        Optional<TankWindow.Sight> sight =
+                memory.sight(window, face.emitter(), patch, () -> window.findSight(face.emitter(), patch));
         if (sight.isEmpty()) {
             return 0;
         }
@@ -118,8 +117,7 @@ final class TankLight {
         double sum = 0;
         for (TankPassage passage : passages) {
             if (passage.leads(patch, shine.middle(), shine.reachMetres())) {
-                Optional<Shine.Face> face =
-                        shine.findFace(patch.place(), lamp -> passage.findWay(lamp, patch));
+                Optional<Shine.Face> face = shine.findFace(patch.place(), lamp -> passage.findWay(lamp, patch));
                 if (face.isPresent()) {
                     sum += behind(passage, face.get(), patch, hiders);
                 }
@@ -129,8 +127,8 @@ final class TankLight {
     }
 
     private double behind(TankPassage passage, Shine.Face face, Patch patch, List<Hider> hiders) {
-        Optional<TankWindow.Sight> sight = memory.sight(
-                passage, face.emitter(), patch, () -> passage.findSight(face.emitter(), patch));
+        Optional<TankWindow.Sight> sight =
+                memory.sight(passage, face.emitter(), patch, () -> passage.findSight(face.emitter(), patch));
         if (sight.isEmpty()) {
             return 0;
         }
@@ -160,9 +158,12 @@ final class TankLight {
                         && sight.mayMeet(part.middle(), part.reachMetres())) {
                     before.getFirst().add(part);
                 }
-                for (int count = isInside ? 1 : last; count <= (isInside ? last - 1 : last); count++) {
-                    if ((isInside || part.isBefore(face) && passage.far().aheadMetres(part.middle()) > 0)
-                            && passage.mayHide(part, count, sight, patch)) {
+                boolean isBeyond = !isInside
+                        && passage.far().aheadMetres(part.middle()) > 0
+                        && part.isBefore(face)
+                        && passage.mayCross(part, face.middle(), face.reachMetres());
+                for (int count = 1; count <= last; count++) {
+                    if ((count < last ? isInside : isBeyond) && passage.mayHide(part, count, sight, patch)) {
                         before.get(count).add(part);
                     }
                 }

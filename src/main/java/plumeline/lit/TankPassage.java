@@ -1,8 +1,10 @@
 package plumeline.lit;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
 import plumeline.geom.Plane;
@@ -34,6 +36,9 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     private static final double EVEN_SHARE = 0.1;
 
     private static final int MOST_CUTS = 6;
+
+    /// So many corners of a lamp tell whether it may be seen at all.
+    private static final int FEW = 8;
 
     /// Square of the sine of an angle under which a plane of incidence isn't told.
     private static final double STRAIGHT = 1e-20;
@@ -82,7 +87,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         return of(TankWindow.ofWater(walls), TankWindow.ofAir(walls), walls.outside());
     }
 
-    /// All ways through a tank with these faces round its water, the surface last, and round its air, the open top last.
+    /// All ways through a tank with these faces round its water, the surface last, and round its air, the open top
+    /// last.
     static List<TankPassage> of(List<TankWindow> water, List<TankWindow> air, Bounds outside) {
         List<TankWindow> wet = water.stream().filter(TankWindow::isWide).toList();
         List<TankWindow> dry = air.stream().filter(TankWindow::isWide).toList();
@@ -96,14 +102,14 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             TankWindow surface = wet.getLast();
             for (TankWindow pane : wet.subList(0, wet.size() - 1)) {
                 for (TankWindow over : dry) {
-                    all.add(List.of(
-                            new Crossing(pane, false), new Crossing(surface, true), new Crossing(over, true)));
-                    all.add(List.of(
-                            new Crossing(over, false), new Crossing(surface, false), new Crossing(pane, true)));
+                    all.add(List.of(new Crossing(pane, false), new Crossing(surface, true), new Crossing(over, true)));
+                    all.add(List.of(new Crossing(over, false), new Crossing(surface, false), new Crossing(pane, true)));
                 }
             }
         }
-        return all.stream().map(crossings -> new TankPassage(crossings, outside)).toList();
+        return all.stream()
+                .map(crossings -> new TankPassage(crossings, outside))
+                .toList();
     }
 
     private static void pairs(List<TankWindow> windows, List<List<Crossing>> all) {
@@ -132,7 +138,32 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
                 return false;
             }
         }
-        return near().isOver(patch);
+        return near().isOver(patch) && slants(patch.place(), near()) && slants(middle, reachMetres);
+    }
+
+    /// Whether light can meet the far face aslant enough: to a lamp that is wider than far it always may.
+    private boolean slants(Vec lamp, double reachMetres) {
+        return far().aheadMetres(lamp) <= reachMetres
+                || slants(lamp.minus(far().outer().normal().times(reachMetres)), far());
+    }
+
+    /// Light that goes from one face of water to another square to it meets the outer ones so aslant that the sine is
+    /// over the root of n² − 1: else it is thrown back at the other.
+    private boolean slants(Vec place, TankWindow window) {
+        double index = window.wall().behindIndex();
+        if (isStraight() || index <= 1 || !window.isPane()) {
+            return true;
+        }
+        double ahead = window.aheadMetres(place);
+        double far = 0;
+        for (double x : new double[] {outside.low().x(), outside.high().x()}) {
+            for (double y : new double[] {outside.low().y(), outside.high().y()}) {
+                for (double z : new double[] {outside.low().z(), outside.high().z()}) {
+                    far = Math.max(far, place.distanceMetres(new Vec(x, y, z)));
+                }
+            }
+        }
+        return far * far - ahead * ahead >= (index * index - 1) * far * far;
     }
 
     /// The faces of so many crossings from the place.
@@ -163,11 +194,11 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     /// Finds what of a face is seen by this way from a place outside, were nothing before it: its corners on the near
     /// face's outside.
     Optional<TankWindow.Sight> findSight(Emitter emitter, Patch patch) {
-        Plane last = far().outer();
-        List<Vec> outline = TankWindow.cut(
-                TankWindow.ring(emitter, outline(emitter, patch)),
-                last.normal(),
-                last.normal().dot(last.through()) + TankWindow.AHEAD_METRES);
+        List<Vec> lamp = outline(emitter, patch);
+        List<Vec> outline = ahead(TankWindow.ring(emitter, lamp));
+        if (outline.size() < 3 || isAside(ahead(lamp), patch)) {
+            return Optional.empty();
+        }
         for (int count = crossings.size(); count > 0; count--) {
             Crossing crossing = crossings.get(count - 1);
             TankWindow window = crossing.window();
@@ -179,7 +210,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             outline = window.clipped(seen(finer(outline, window), faces, patch));
             if (count == crossings.size() && !(emitter instanceof Tube)) {
                 // Of a flat face only the front is seen.
-                outline = TankWindow.cut(outline, emitter.facing(), emitter.facing().dot(emitter.middle()));
+                outline = TankWindow.cut(
+                        outline, emitter.facing(), emitter.facing().dot(emitter.middle()));
             }
             if (window.isPane() && !crossing.isOut()) {
                 List<Vec> outer = seen(finer(outline, window), faces.subList(0, faces.size() - 1), patch);
@@ -188,6 +220,52 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             outline = finer(outline, window);
         }
         return TankWindow.Sight.of(patch.place(), outline);
+    }
+
+    private List<Vec> ahead(List<Vec> outline) {
+        Plane last = far().outer();
+        return TankWindow.cut(outline, last.normal(), last.normal().dot(last.through()) + TankWindow.AHEAD_METRES);
+    }
+
+    /// Whether a lamp is seen far aside of an opening, by some of its corners.
+    private boolean isAside(List<Vec> outline, Patch patch) {
+        FlatPath path = path(crossings.size());
+        int step = Math.max(1, outline.size() / FEW);
+        List<List<Vec>> ways = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i += step) {
+            ways.add(path.crossings(patch.place(), outline.get(i)));
+        }
+        int face = 0;
+        for (Crossing crossing : crossings) {
+            int at = face;
+            if (isAside(crossing.window(), ways.stream().map(way -> way.get(at)).toList())) {
+                return true;
+            }
+            face += crossing.faces().size();
+        }
+        return false;
+    }
+
+    private static boolean isAside(TankWindow window, List<Vec> seen) {
+        double pane = window.wall().glassMetres();
+        return isAside(
+                        window.low().x() - pane,
+                        window.high().x() + pane,
+                        seen.stream().mapToDouble(Vec::x))
+                || isAside(
+                        window.low().y() - pane,
+                        window.high().y() + pane,
+                        seen.stream().mapToDouble(Vec::y))
+                || isAside(
+                        window.low().z() - pane,
+                        window.high().z() + pane,
+                        seen.stream().mapToDouble(Vec::z));
+    }
+
+    private static boolean isAside(double low, double high, DoubleStream seen) {
+        DoubleSummaryStatistics all = seen.summaryStatistics();
+        double slack = (all.getMax() - all.getMin()) / 2 + TankWindow.AHEAD_METRES;
+        return all.getMin() - slack > high || all.getMax() + slack < low;
     }
 
     /// Where places are seen on the last of some faces.
@@ -204,7 +282,9 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         }
         return emitter.outline(
                 far().aheadMetres(emitter.middle()) > TankWindow.AHEAD_METRES
-                        ? path(crossings.size()).crossings(patch.place(), emitter.middle()).getLast()
+                        ? path(crossings.size())
+                                .crossings(patch.place(), emitter.middle())
+                                .getLast()
                         : far().low().plus(far().high()).times(0.5));
     }
 
@@ -223,13 +303,33 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         return finer;
     }
 
-    /// Whether anything of a body behind so many crossings may be before what is seen of a face. Aside on the near face it
-    /// is seen no farther than it is wide, and by what lies nearer or farther as much as its way outside slopes; twice
-    /// that, as the slope grows outward. Of faces that turn light it isn't told.
+    /// Whether light leaves it as it came.
+    private boolean isStraight() {
+        return crossings.size() == 2
+                && near().outer().normal().dot(far().outer().normal()) < -0.5;
+    }
+
+    /// Whether a body may be between the far face and a lamp: in the box round both.
+    boolean mayCross(Hider.Part part, Vec lamp, double reachMetres) {
+        Vec low = far().low();
+        Vec high = far().high();
+        double wide = part.reachMetres() + far().wall().glassMetres();
+        return isBetween(part.middle().x(), wide, low.x(), high.x(), lamp.x(), reachMetres)
+                && isBetween(part.middle().y(), wide, low.y(), high.y(), lamp.y(), reachMetres)
+                && isBetween(part.middle().z(), wide, low.z(), high.z(), lamp.z(), reachMetres);
+    }
+
+    private static boolean isBetween(double at, double wide, double low, double high, double lamp, double reach) {
+        return at + wide > Math.min(low, lamp - reach) && at - wide < Math.max(high, lamp + reach);
+    }
+
+    /// Whether anything of a body behind so many crossings may be before what is seen of a face. Aside on the near face
+    /// it is seen no farther than it is wide, and by what lies nearer or farther as much as its way outside slopes;
+    /// twice that, as the slope grows outward. Of faces that turn light it isn't told.
     boolean mayHide(Hider.Part part, int count, TankWindow.Sight sight, Patch patch) {
         Vec normal = near().outer().normal();
         Optional<Vec> middle = find(part.middle(), patch, count);
-        if (middle.isEmpty() || crossings.size() > 2 || normal.dot(far().outer().normal()) > -0.5) {
+        if (middle.isEmpty() || count > 1 && !isStraight()) {
             return true;
         }
         Vec way = middle.get().minus(patch.place());
@@ -292,8 +392,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
     private double bright(Vec from, Vec way, Shine.Face face) {
         return follow(from, way)
-                .map(through -> through.passing()
-                        * (face.glow().isEven() ? 1 : face.share(through.at(), through.way())))
+                .map(through ->
+                        through.passing() * (face.glow().isEven() ? 1 : face.share(through.at(), through.way())))
                 .orElse(0.0);
     }
 
@@ -304,8 +404,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     /// @param passing share of the light that passes along it
     private record Through(Vec at, Vec way, double passing) {}
 
-    /// Follows sight from a place, by Snell's law; empty where all is thrown back. Light that swings along and across is
-    /// followed apart: each face weakens it along and across its own plane of incidence.
+    /// Follows sight from a place, by Snell's law; empty where all is thrown back. Light that swings along and across
+    /// is followed apart: each face weakens it along and across its own plane of incidence.
     private Optional<Through> follow(Vec from, Vec toward) {
         Vec at = from;
         Vec way = toward.unit();

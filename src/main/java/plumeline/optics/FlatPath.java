@@ -1,6 +1,5 @@
 package plumeline.optics;
 
-import java.util.ArrayList;
 import java.util.List;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
@@ -8,8 +7,9 @@ import plumeline.geom.Vec;
 /// The way of light from a place in air across flat faces, each taken as endless, whatever their turn to each other.
 ///
 /// It is the way of least optical length, which is a convex function of where the faces are crossed: there is one such
-/// way and Newton's steps, halved where they would lengthen it, come to it from anywhere. Snell's law holds at each face.
-/// Whether each crossing is on the real face, and the faces come in this order, the caller sees from the crossings.
+/// way and Newton's steps, halved where they would lengthen it, come to it from anywhere. Snell's law holds at each
+/// face. Whether each crossing is on the real face, and the faces come in this order, the caller sees from the
+/// crossings.
 ///
 /// **Source:** Fermat's principle (any optics text).
 ///
@@ -88,7 +88,8 @@ public record FlatPath(List<Face> faces) {
                 return from.plus(to.minus(from).times(here / (here - there)));
             }
             Vec middle = from.plus(to).times(0.5);
-            return middle.plus(plane.normal().times(plane.through().minus(middle).dot(plane.normal())));
+            return middle.plus(
+                    plane.normal().times(plane.through().minus(middle).dot(plane.normal())));
         }
 
         List<Vec> run() {

@@ -7,7 +7,8 @@ import java.util.function.Function;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
 
-/// Bodies as they seem from a place to which light of them is bent, as by a tank's wall: their straight sides seem bent.
+/// Bodies as they seem from a place to which light of them is bent, as by a tank's wall: their straight sides seem
+/// bent.
 ///
 /// @param from the place, m
 /// @param find where a place of a body is seen, m, such as on the wall's face; empty where it isn't seen so

@@ -84,7 +84,8 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
     /// Of an even panel on a place, lx, by as many ways each way as there are steps.
     double lux(Panel panel, Vec place, Vec facing, int steps) {
         Vec axis = panel.middle().minus(place).unit();
-        Vec right = axis.cross(Math.abs(axis.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0)).unit();
+        // Askew, so that no row of ways runs along an edge.
+        Vec right = axis.cross(new Vec(0.3, 0.2, 1)).unit();
         Vec up = right.cross(axis);
         // Where in these directions the panel is seen at all, coarsely, then finely there.
         double[] box = {9, -9, 9, -9};
@@ -93,7 +94,11 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
             for (int j = 0; j < coarse; j++) {
                 double u = 2.4 * ((i + 0.5) / coarse - 0.5) * 2;
                 double v = 2.4 * ((j + 0.5) / coarse - 0.5) * 2;
-                if (seen(panel, place, axis.plus(right.times(u)).plus(up.times(v)).unit()) > 0) {
+                if (seen(
+                                panel,
+                                place,
+                                axis.plus(right.times(u)).plus(up.times(v)).unit())
+                        > 0) {
                     double step = 4.8 / coarse;
                     box[0] = Math.min(box[0], u - step);
                     box[1] = Math.max(box[1], u + step);
@@ -137,8 +142,7 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
     }
 
     private boolean meets(Ray ray, double on) {
-        return meets(ray, canX, canY, 0.04, canBase, canBase + 0.1, on)
-                || meets(ray, postX, postY, 0.015, 0, 0.6, on);
+        return meets(ray, canX, canY, 0.04, canBase, canBase + 0.1, on) || meets(ray, postX, postY, 0.015, 0, 0.6, on);
     }
 
     /// Leaves the ray where it comes out of the tank, or as it was where it misses it or comes to the lamp before.

@@ -73,7 +73,10 @@ final class FlatPathTest {
         }
         double thick = outer.through().minus(inner.through()).dot(inner.normal());
         Vec two = one.plus(inner.normal().times(thick)).plus(aside.times(thick / Math.sqrt(1.52 * 1.52 - square)));
-        return List.of(one, two, two.plus(aside.plus(inner.normal().times(Math.sqrt(1 - square))).times(0.7)));
+        return List.of(
+                one,
+                two,
+                two.plus(aside.plus(inner.normal().times(Math.sqrt(1 - square))).times(0.7)));
     }
 
     @Test
