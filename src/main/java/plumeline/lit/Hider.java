@@ -5,6 +5,7 @@ import java.util.List;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
 import plumeline.light.Patch;
+import plumeline.light.Tube;
 
 /// Something that keeps light off.
 ///
@@ -20,6 +21,11 @@ record Hider(int thing, Vec middle, double ballMetres, List<Part> parts) {
     /// @param middle of a ball round it, m
     /// @param reachMetres that ball's radius, m
     record Part(LightMemory.Part named, Hull hull, Vec middle, double reachMetres) {
+        /// Whether any of it may be before a lamp.
+        boolean isBefore(Shine shine) {
+            return Hider.isBefore(shine, middle, reachMetres);
+        }
+
         /// Whether any of it is over a surface; a convex body is under its own.
         boolean isOver(Patch patch) {
             Vec place = patch.place();
@@ -36,6 +42,17 @@ record Hider(int thing, Vec middle, double ballMetres, List<Part> parts) {
             }
             return false;
         }
+    }
+
+    /// Whether any of it may be before a lamp.
+    boolean isBefore(Shine shine) {
+        return isBefore(shine, middle, ballMetres);
+    }
+
+    private static boolean isBefore(Shine shine, Vec middle, double ballMetres) {
+        return !(shine instanceof Shine.Face(var emitter, var _, var _, var _))
+                || emitter instanceof Tube
+                || middle.minus(emitter.middle()).dot(emitter.facing()) > -ballMetres;
     }
 
     /// @param of a thing's body, a lens's barrel or a lamp's face

@@ -23,15 +23,15 @@ public final class LightMemory {
 
     private record ThroughAir(Shine shine, Patch patch, List<Part> before) {}
 
-    private record Looking(TankWindow window, Emitter face, Patch patch) {}
+    private record Looking(Record way, Emitter face, Patch patch) {}
 
-    private record ThroughWindow(TankWindow window, Shine.Face face, Patch patch, List<Part> before) {}
+    private record ThroughTank(Record way, Shine.Face face, Patch patch, List<List<Part>> before) {}
 
     private record Row(Mirrors.Seen seen, double heightMetres, Emitter emitter) {}
 
     private final Map<ThroughAir, Double> air = new HashMap<>();
     private final Map<Looking, Optional<TankWindow.Sight>> sights = new HashMap<>();
-    private final Map<ThroughWindow, Double> windows = new HashMap<>();
+    private final Map<ThroughTank, Double> tank = new HashMap<>();
     private final Map<Row, List<Stripe>> rows = new HashMap<>();
 
     /// Makes an empty memory.
@@ -42,14 +42,15 @@ public final class LightMemory {
         return find(air, new ThroughAir(shine, patch, before), lux);
     }
 
-    /// Gives what of a lamp's face is seen by a window.
-    Optional<TankWindow.Sight> sight(TankWindow window, Emitter face, Patch patch) {
-        return find(sights, new Looking(window, face, patch), () -> window.findSight(face, patch));
+    /// Gives what of a lamp's face is seen by a way into a tank or through it.
+    Optional<TankWindow.Sight> sight(
+            Record way, Emitter face, Patch patch, Supplier<Optional<TankWindow.Sight>> sight) {
+        return find(sights, new Looking(way, face, patch), sight);
     }
 
-    /// Gives the light of a lamp's face through a window, lx.
-    double window(TankWindow window, Shine.Face face, Patch patch, List<Part> before, Supplier<Double> lux) {
-        return find(windows, new ThroughWindow(window, face, patch, before), lux);
+    /// Gives the light of a lamp's face by a way into a tank or through it, lx.
+    double tank(Record way, Shine.Face face, Patch patch, List<List<Part>> before, Supplier<Double> lux) {
+        return find(tank, new ThroughTank(way, face, patch, before), lux);
     }
 
     /// Gives what a light shows as on a thing at a height.

@@ -9,12 +9,10 @@ import java.util.stream.IntStream;
 import plumeline.geom.Aim;
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;
-import plumeline.geom.Clearance;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.Patch;
-import plumeline.light.Tube;
 import plumeline.plan.Kit;
 import plumeline.plan.Placed;
 import plumeline.plan.PlacedLight;
@@ -49,7 +47,9 @@ public final class Lighting {
 
     private final List<Lamp> lamps;
     private final List<Hider> hiders = new ArrayList<>();
-    private final Optional<TankWalls> walls;
+    /// The tank, of which nothing goes on straight.
+    private final Optional<Hider> block;
+
     private final Optional<TankLight> tank;
     private final LightMemory memory;
 
@@ -97,9 +97,9 @@ public final class Lighting {
     ///
     /// @param isOn which lamps, by their index
     Lighting(Shot shot, Scene scene, Optional<TankWalls> walls, LightMemory memory, IntPredicate isOn) {
-        this.walls = walls;
         this.memory = memory;
         tank = walls.map(found -> new TankLight(found, memory));
+        block = walls.map(TankWalls::block).map(Lighting::block);
         lamps = new ArrayList<>();
         for (int i = 0; i < shot.lights().size(); i++) {
             Beam beam = scene.beams().get(i);
@@ -118,6 +118,10 @@ public final class Lighting {
             addHousing(i, shot.lights().get(i), scene.beams().get(i));
         }
         lightCards(shot, scene);
+    }
+
+    private static Hider block(Body body) {
+        return Hider.of(TANK, body.middle(), body.ballMetres(), body, Hull.of(body, STEPS));
     }
 
     private void addHousing(int index, PlacedLight light, Beam beam) {
@@ -158,6 +162,9 @@ public final class Lighting {
 
     /// The number of the nozzle among what hides.
     static final int NOZZLE = -2;
+
+    /// The tank's number there, which never tells it apart.
+    private static final int TANK = Integer.MIN_VALUE;
 
     /// The number of a lamp among what hides.
     static int ofLamp(int lamp) {
@@ -286,16 +293,16 @@ public final class Lighting {
     }
 
     private double[] lux(Patch patch, IntPredicate stands, IntPredicate shines) {
-        Patch over = new Patch(patch.place().plus(patch.facing().times(ON_METRES)), patch.facing());
+        Patch on = new Patch(patch.place().plus(patch.facing().times(ON_METRES)), patch.facing());
+        Patch over = tank.map(found -> found.outside(on)).orElse(on);
         double[] lux = new double[lamps.size()];
         for (int i = 0; i < lux.length; i++) {
-            if (lamps.get(i) instanceof Lamp.Known lamp
-                    && shines.test(i)
-                    && (isInTank(over.place()) || isTurnedTo(lamp.shine(), over))) {
+            if (lamps.get(i) instanceof Lamp.Known lamp && shines.test(i)) {
                 int own = ofLamp(i);
                 IntPredicate others = hider -> hider != own && stands.test(hider);
-                lux[i] =
-                        isInTank(over.place()) ? inTank(lamp.shine(), over, others) : inAir(lamp.shine(), over, others);
+                lux[i] = isInTank(over.place())
+                        ? inTank(lamp.shine(), over, others)
+                        : inAir(lamp.shine(), over, others) + behindTank(lamp.shine(), over, others);
             }
         }
         return lux;
@@ -305,7 +312,11 @@ public final class Lighting {
         return tank.isPresent() && tank.get().isInside(place);
     }
 
+    /// Straight, past the tank as past anything that stands between.
     private double inAir(Shine shine, Patch patch, IntPredicate stands) {
+        if (!isTurnedTo(shine, patch)) {
+            return 0;
+        }
         List<Hider.Part> between = between(shine, patch, stands);
         return memory.air(
                 shine,
@@ -314,13 +325,25 @@ public final class Lighting {
                 () -> shine.lux(patch, between.stream().map(Hider.Part::hull).toList()));
     }
 
+    private double behindTank(Shine shine, Patch patch, IntPredicate stands) {
+        return tank.isEmpty()
+                ? 0
+                : tank.get()
+                        .behind(
+                                shine,
+                                patch,
+                                hiders.stream()
+                                        .filter(hider -> stands.test(hider.thing()))
+                                        .toList());
+    }
+
     private double inTank(Shine shine, Patch patch, IntPredicate stands) {
         List<Hider.Part> inside = new ArrayList<>();
         List<Hider.Part> outside = new ArrayList<>();
         for (Hider hider : hiders) {
             if (stands.test(hider.thing()) && isInTank(hider.middle())) {
                 hider.parts().stream().filter(part -> part.isOver(patch)).forEach(inside::add);
-            } else if (stands.test(hider.thing()) && isBefore(shine, hider)) {
+            } else if (stands.test(hider.thing()) && hider.isBefore(shine)) {
                 outside.addAll(hider.parts());
             }
         }
@@ -341,6 +364,8 @@ public final class Lighting {
                 hider.parts().stream().filter(part -> part.isOver(patch)).forEach(between::add);
             }
         }
+        block.filter(found -> mayHide(found, shine, patch, way, length))
+                .ifPresent(found -> between.addAll(found.parts()));
         return between;
     }
 
@@ -353,7 +378,7 @@ public final class Lighting {
             return false;
         }
         double along = to.dot(way) / length;
-        if (along >= length + shine.reachMetres() + ball || !isBefore(shine, hider)) {
+        if (along >= length + shine.reachMetres() + ball || !hider.isBefore(shine)) {
             return false;
         }
         double far = to.lengthMetres();
@@ -362,12 +387,6 @@ public final class Lighting {
         }
         double angle = Math.acos(Math.clamp(along / far, -1, 1));
         return angle < Math.asin(ball / far) + Math.asin(shine.reachMetres() / length);
-    }
-
-    private static boolean isBefore(Shine shine, Hider hider) {
-        return !(shine instanceof Shine.Face(var emitter, var _, var _, var _))
-                || emitter instanceof Tube
-                || hider.middle().minus(emitter.middle()).dot(emitter.facing()) > -hider.ballMetres();
     }
 
     /// Tells whether nothing opaque stands between two places: no thing, no other lamp's housing, no lens.
@@ -412,28 +431,19 @@ public final class Lighting {
                 .findFirst();
     }
 
-    /// Tells whether light of any lamp comes to a place outside a tank through its glass or water, or may do so.
+    /// Tells whether light of a lamp in the tank's walls may come to a place, which isn't followed.
     ///
     /// @param patch the place
-    /// @return true where any of it does; false for a place in the tank
-    public boolean isThroughTank(Patch patch) {
-        return IntStream.range(0, lamps.size()).anyMatch(lamp -> isThroughTank(patch, lamp));
+    /// @return true where any may
+    public boolean isOfTank(Patch patch) {
+        return IntStream.range(0, lamps.size()).anyMatch(lamp -> isOfTank(patch, lamp));
     }
 
     /// Tells it of one lamp.
-    boolean isThroughTank(Patch patch, int lamp) {
-        return walls.isPresent()
-                && !isInTank(patch.place())
+    boolean isOfTank(Patch patch, int lamp) {
+        return tank.isPresent()
                 && lamps.get(lamp) instanceof Lamp.Known known
                 && isTurnedTo(known.shine(), patch)
-                && isThrough(walls.get().block(), known.shine(), patch.place());
-    }
-
-    private static boolean isThrough(Body block, Shine shine, Vec place) {
-        if (Clearance.isMet(block, place, shine.middle())) {
-            return true;
-        }
-        return shine instanceof Shine.Face(var emitter, var _, var _, var _)
-                && emitter.outline(place).stream().anyMatch(corner -> Clearance.isMet(block, place, corner));
+                && tank.get().isWithin(known.shine());
     }
 }

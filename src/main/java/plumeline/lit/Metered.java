@@ -146,8 +146,8 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                         });
             case Lamp.Flag _ -> new Shown.Lux(0, 0, Shown.From.MODEL);
             case Lamp.Known known -> {
-                if (lighting.isThroughTank(patch, lamp)) {
-                    yield new Shown.NotKnown("its light comes through the tank");
+                if (lighting.isOfTank(patch, lamp)) {
+                    yield new Shown.NotKnown("it stands in the tank");
                 }
                 boolean isHued = lux > 0 && Unlit.isHued(lighting, lamp);
                 yield isHued

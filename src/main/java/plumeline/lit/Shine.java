@@ -3,6 +3,7 @@ package plumeline.lit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plumeline.geom.Aim;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
@@ -31,12 +32,13 @@ public sealed interface Shine {
     /// What keeps a dark window dark is so near before its face, m.
     double AHEAD_METRES = 1e-6;
 
-    /// Finds the face that shines through a window to a place in a tank.
+    /// Finds the face that shines into a tank or through it.
     ///
-    /// @param window the way into the tank
-    /// @param patch the place
-    /// @return its face, or a small one in a point's stead; empty where it isn't before the window
-    Optional<Face> findFace(TankWindow window, Patch patch);
+    /// @param place where its light comes to, m
+    /// @param findWay gives the way of a point's light to the tank, from where the point is; empty where there is
+    /// none
+    /// @return its face, or a small one in a point's stead; empty where there is no way
+    Optional<Face> findFace(Vec place, Function<Vec, Optional<Vec>> findWay);
 
     /// Gives by how much the light on a place may be off because it is too near to the lamp for a point.
     ///
@@ -156,7 +158,7 @@ public sealed interface Shine {
         }
 
         @Override
-        public Optional<Face> findFace(TankWindow window, Patch patch) {
+        public Optional<Face> findFace(Vec place, Function<Vec, Optional<Vec>> findWay) {
             return emitter.luminance() == 0 ? Optional.empty() : Optional.of(this);
         }
 
@@ -201,11 +203,11 @@ public sealed interface Shine {
             return intensity.candelas(Math.atan2(up, right), gamma) * grid.share(aim.eye(), way);
         }
 
-        /// A square a 500th as wide as its light's way, turned to where that goes into the tank.
+        /// A square a 500th as wide as its light's way, turned to where that goes to the tank.
         @Override
-        public Optional<Face> findFace(TankWindow window, Patch patch) {
-            return window.findWay(aim.eye(), patch).map(way -> {
-                double side = aim.eye().distanceMetres(patch.place()) / 500;
+        public Optional<Face> findFace(Vec place, Function<Vec, Optional<Vec>> findWay) {
+            return findWay.apply(aim.eye()).map(way -> {
+                double side = aim.eye().distanceMetres(place) / 500;
                 Aim toward = Aim.toward(aim.eye(), aim.eye().plus(way));
                 Aim.Frame frame = toward.frame();
                 Panel face =

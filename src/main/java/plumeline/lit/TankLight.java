@@ -8,29 +8,65 @@ import plumeline.geom.Vec;
 import plumeline.light.Patch;
 import plumeline.stage.TankWalls;
 
-/// Light on places in a tank, by each flat way into it.
+/// Light on places in a tank, by each flat way into it, and on places outside, by each way through it.
 final class TankLight {
+    private static final double TOUCHING_METRES = 1e-5;
+
+    private final Bounds block;
     private final Bounds room;
     private final double waterLineMetres;
     private final List<TankWindow> wet;
     private final List<TankWindow> dry;
+    private final List<TankPassage> passages;
     private final LightMemory memory;
 
     TankLight(TankWalls walls, LightMemory memory) {
+        block = walls.outside();
         room = walls.inside();
         waterLineMetres = walls.waterLineMetres();
         wet = TankWindow.ofWater(walls);
         dry = TankWindow.ofAir(walls);
+        passages = TankPassage.of(walls);
         this.memory = memory;
     }
 
     boolean isInside(Vec place) {
-        return place.x() > room.low().x()
-                && place.x() < room.high().x()
-                && place.y() > room.low().y()
-                && place.y() < room.high().y()
-                && place.z() > room.low().z()
-                && place.z() < room.high().z();
+        return inside(place, room);
+    }
+
+    /// What touches the tank from outside is as far before it as light is followed.
+    Patch outside(Patch patch) {
+        Vec low = block.low().minus(patch.place());
+        Vec high = patch.place().minus(block.high());
+        Vec out = new Vec(out(high.x()) - out(low.x()), out(high.y()) - out(low.y()), out(high.z()) - out(low.z()));
+        return isWithin(patch.place().minus(out.times(2)))
+                ? new Patch(patch.place().plus(out), patch.facing())
+                : patch;
+    }
+
+    private static double out(double ahead) {
+        return Math.abs(ahead) < TOUCHING_METRES ? 2 * TOUCHING_METRES : 0;
+    }
+
+    /// Whether any of a lamp is within the tank's outside.
+    boolean isWithin(Shine shine) {
+        return isWithin(shine.middle())
+                || shine instanceof Shine.Face(var emitter, var _, var _, var _)
+                        && emitter.outline(emitter.middle().plus(emitter.facing())).stream()
+                                .anyMatch(this::isWithin);
+    }
+
+    private boolean isWithin(Vec place) {
+        return inside(place, block);
+    }
+
+    private static boolean inside(Vec place, Bounds box) {
+        return place.x() > box.low().x()
+                && place.x() < box.high().x()
+                && place.y() > box.low().y()
+                && place.y() < box.high().y()
+                && place.z() > box.low().z()
+                && place.z() < box.high().z();
     }
 
     /// Gives the light of a lamp. What stands in the tank hides straight on; what stands before it hides as light is
@@ -41,7 +77,7 @@ final class TankLight {
     double lux(Shine shine, Patch patch, List<Hider.Part> inside, List<Hider.Part> outside) {
         double sum = 0;
         for (TankWindow window : patch.place().z() < waterLineMetres ? wet : dry) {
-            Optional<Shine.Face> face = shine.findFace(window, patch);
+            Optional<Shine.Face> face = shine.findFace(patch.place(), lamp -> window.findWay(lamp, patch));
             if (face.isPresent()) {
                 sum += lux(window, face.get(), patch, inside, outside);
             }
@@ -51,7 +87,8 @@ final class TankLight {
 
     private double lux(
             TankWindow window, Shine.Face face, Patch patch, List<Hider.Part> inside, List<Hider.Part> outside) {
-        Optional<TankWindow.Sight> sight = memory.sight(window, face.emitter(), patch);
+        Optional<TankWindow.Sight> sight =
+                memory.sight(window, face.emitter(), patch, () -> window.findSight(face.emitter(), patch));
         if (sight.isEmpty()) {
             return 0;
         }
@@ -59,11 +96,79 @@ final class TankLight {
                 .filter(part -> sight.get().mayMeet(part.middle(), part.reachMetres()))
                 .toList();
         List<Hider.Part> bent = outside.stream()
-                .filter(part -> window.mayHide(part, sight.get(), patch))
+                .filter(part -> part.isBefore(face) && window.mayHide(part, sight.get(), patch))
                 .toList();
-        List<LightMemory.Part> before = new ArrayList<>();
-        straight.forEach(part -> before.add(part.named()));
-        bent.forEach(part -> before.add(part.named()));
-        return memory.window(window, face, patch, before, () -> window.lux(face, patch, sight.get(), straight, bent));
+        return memory.tank(
+                window,
+                face,
+                patch,
+                List.of(named(straight), named(bent)),
+                () -> window.lux(face, patch, sight.get(), straight, bent));
+    }
+
+    private static List<LightMemory.Part> named(List<Hider.Part> parts) {
+        return parts.stream().map(Hider.Part::named).toList();
+    }
+
+    /// Gives what of a lamp's light comes to a place outside through the tank.
+    ///
+    /// @param hiders what may stand in the way
+    double behind(Shine shine, Patch patch, List<Hider> hiders) {
+        double sum = 0;
+        for (TankPassage passage : passages) {
+            if (passage.leads(patch, shine.middle(), shine.reachMetres())) {
+                Optional<Shine.Face> face = shine.findFace(patch.place(), lamp -> passage.findWay(lamp, patch));
+                if (face.isPresent()) {
+                    sum += behind(passage, face.get(), patch, hiders);
+                }
+            }
+        }
+        return sum;
+    }
+
+    private double behind(TankPassage passage, Shine.Face face, Patch patch, List<Hider> hiders) {
+        Optional<TankWindow.Sight> sight =
+                memory.sight(passage, face.emitter(), patch, () -> passage.findSight(face.emitter(), patch));
+        if (sight.isEmpty()) {
+            return 0;
+        }
+        List<List<Hider.Part>> before = before(passage, face, patch, sight.get(), hiders);
+        return memory.tank(
+                passage,
+                face,
+                patch,
+                before.stream().map(TankLight::named).toList(),
+                () -> passage.lux(face, patch, sight.get(), before));
+    }
+
+    /// What may stand before the near face, then behind each crossing.
+    private List<List<Hider.Part>> before(
+            TankPassage passage, Shine.Face face, Patch patch, TankWindow.Sight sight, List<Hider> hiders) {
+        int last = passage.crossings().size();
+        List<List<Hider.Part>> before = new ArrayList<>();
+        for (int count = 0; count <= last; count++) {
+            before.add(new ArrayList<>());
+        }
+        for (Hider hider : hiders) {
+            boolean isInside = isInside(hider.middle());
+            for (Hider.Part part : hider.parts()) {
+                if (!isInside
+                        && passage.near().aheadMetres(part.middle()) > 0
+                        && part.isOver(patch)
+                        && sight.mayMeet(part.middle(), part.reachMetres())) {
+                    before.getFirst().add(part);
+                }
+                boolean isBeyond = !isInside
+                        && passage.far().aheadMetres(part.middle()) > 0
+                        && part.isBefore(face)
+                        && passage.mayCross(part, face.middle(), face.reachMetres());
+                for (int count = 1; count <= last; count++) {
+                    if ((count < last ? isInside : isBeyond) && passage.mayHide(part, count, sight, patch)) {
+                        before.get(count).add(part);
+                    }
+                }
+            }
+        }
+        return before;
     }
 }

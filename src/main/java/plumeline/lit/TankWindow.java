@@ -15,7 +15,9 @@ import plumeline.light.Seen;
 import plumeline.light.SkyMean;
 import plumeline.optics.ClearPane;
 import plumeline.optics.FlatWall;
+import plumeline.optics.Polarised;
 import plumeline.optics.TankView;
+import plumeline.sight.Slices;
 import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;
 
@@ -32,7 +34,7 @@ import plumeline.stage.TankWalls;
 /// @param low lower corner of the opening on the inner face, m
 /// @param high upper corner of it, m
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
-    /// Into so many parts an edge of a lamp is cut, a side of a body at most: straight ones seem bent.
+    /// Into so many parts an edge of a lamp is cut: a straight one seems bent.
     static final int PARTS = 16;
 
     /// What passes a piece is even where it differs by less.
@@ -40,7 +42,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
 
     private static final int MOST_CUTS = 6;
 
-    private static final double AHEAD_METRES = 1e-6;
+    static final double AHEAD_METRES = 1e-6;
 
     /// The ways into a tank for a place in its water.
     static List<TankWindow> ofWater(TankWalls walls) {
@@ -62,7 +64,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
                 FlatWall.ofAir(walls.paneMetres()));
     }
 
-    private static List<TankWindow> of(TankWalls walls, double from, double to, FlatWall wall) {
+    /// The ways into a part of a tank, between two heights.
+    static List<TankWindow> of(TankWalls walls, double from, double to, FlatWall wall) {
         Bounds in = walls.inside();
         double pane = walls.paneMetres();
         FlatWall top = new FlatWall(0, 1, wall.behindIndex());
@@ -94,9 +97,20 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// @param outline its corners on the inner face, m
     /// @param cone round them
     record Sight(List<Vec> outline, Cone cone) {
+        static Optional<Sight> of(Vec from, List<Vec> outline) {
+            return outline.size() < 3 ? Optional.empty() : Optional.of(new Sight(outline, Cone.of(from, outline)));
+        }
+
         /// Whether anything of a ball in the tank may be before it.
         boolean mayMeet(Vec middle, double ballMetres) {
             return cone.mayMeet(middle, ballMetres);
+        }
+
+        /// Those that may be before it.
+        List<Hull> met(List<Hull> hulls) {
+            return hulls.stream()
+                    .filter(hull -> mayMeet(hull.middle(), hull.reachMetres()))
+                    .toList();
         }
     }
 
@@ -109,7 +123,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         List<Vec> seen = clipped(ring(emitter, outline).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
-        return seen.size() < 3 ? Optional.empty() : Optional.of(new Sight(seen, Cone.of(patch.place(), seen)));
+        return Sight.of(patch.place(), seen);
     }
 
     /// Whether anything of a body outside may be before what is seen of a face.
@@ -129,8 +143,9 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     double lux(Shine.Face face, Patch patch, Sight sight, List<Hider.Part> inside, List<Hider.Part> outside) {
         List<Hull> hiders = new ArrayList<>();
         inside.forEach(part -> hiders.add(part.hull()));
-        outside.forEach(part -> hiders.addAll(new Slices(this, patch).of(part.hull(), sight)));
-        face.hole().ifPresent(hole -> hiders.addAll(new Slices(this, patch).of(hole, sight)));
+        Slices slices = new Slices(patch.place(), place -> find(place, patch));
+        outside.forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
+        face.hole().ifPresent(hole -> hiders.addAll(sight.met(slices.of(hole))));
         List<Vec> seen = sight.outline();
         double passing = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
@@ -165,9 +180,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
             return Optional.empty();
         }
         double water = outer.through().minus(inTank).dot(normal) - wall.glassMetres();
-        Vec inGlass = aside.times(1 / Math.sqrt(wall.glassIndex() * wall.glassIndex() - square));
-        Vec from =
-                inTank.plus(way.times(water / along)).plus(inGlass.plus(normal).times(wall.glassMetres()));
+        Vec from = inTank.plus(way.times(water / along)).plus(shift(aside, normal));
         return Optional.of(new Out(from, aside.plus(normal.times(Math.sqrt(1 - square)))));
     }
 
@@ -199,7 +212,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     /// What lies round an outline as seen from a place.
-    private record Cone(Vec from, Vec axis, double radians) {
+    record Cone(Vec from, Vec axis, double radians) {
         static Cone of(Vec from, List<Vec> outline) {
             Vec sum = Vec.ZERO;
             for (Vec corner : outline) {
@@ -246,12 +259,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return Optional.of(path.get(path.size() - 2));
     }
 
-    List<Vec> find(List<Vec> corners, Patch patch) {
-        return corners.stream().flatMap(corner -> find(corner, patch).stream()).toList();
-    }
-
     /// Whether any of the opening is over the surface.
-    private boolean isOver(Patch patch) {
+    boolean isOver(Patch patch) {
         double level = patch.facing().dot(patch.place());
         double most = Double.NEGATIVE_INFINITY;
         for (double x : new double[] {low.x(), high.x()}) {
@@ -265,7 +274,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     /// A round has a quarter of its corners, as much farther out as keeps its area.
-    private static List<Vec> ring(Emitter emitter, List<Vec> outline) {
+    static List<Vec> ring(Emitter emitter, List<Vec> outline) {
         if (emitter instanceof Disc) {
             double angle = 2 * Math.PI / outline.size();
             double out = Math.sqrt(4 * Math.sin(angle) / Math.sin(4 * angle));
@@ -291,7 +300,12 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     /// What of an outline on the inner face is within the opening.
-    private List<Vec> clipped(List<Vec> outline) {
+    List<Vec> clipped(List<Vec> outline) {
+        return clipped(outline, low, high);
+    }
+
+    /// What of an outline on it is within two corners.
+    List<Vec> clipped(List<Vec> outline, Vec low, Vec high) {
         Vec u = outer.normal().x() == 0 ? new Vec(1, 0, 0) : new Vec(0, 1, 0);
         Vec v = outer.normal().z() == 0 ? Vec.UP : new Vec(0, 1, 0);
         List<Vec> left = outline;
@@ -301,7 +315,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return cut(left, v.times(-1), -high.dot(v));
     }
 
-    private static List<Vec> cut(List<Vec> outline, Vec inward, double level) {
+    /// What of an outline is ahead of a plane of this inward normal, at this level along it.
+    static List<Vec> cut(List<Vec> outline, Vec inward, double level) {
         List<Vec> cut = new ArrayList<>(outline.size() + 2);
         for (int i = 0; i < outline.size(); i++) {
             Vec from = outline.get(i);
@@ -319,11 +334,41 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     }
 
     private double transmittance(Vec inTank) {
+        return passing(Math.min(1, airSine(inTank))).mean();
+    }
+
+    /// What passes, either way, by the sine of the angle outside.
+    Polarised passing(double airSine) {
         // An open surface is a pane of air on water.
-        double index = wall.glassMetres() > 0 ? wall.glassIndex() : 1;
-        return new ClearPane(1, index, wall.behindIndex())
-                .transmittanceAtSine(Math.min(1, airSine(inTank)))
-                .mean();
+        return new ClearPane(1, isPane() ? wall.glassIndex() : 1, wall.behindIndex()).transmittanceAtSine(airSine);
+    }
+
+    boolean isPane() {
+        return wall.glassMetres() > 0;
+    }
+
+    /// Whether it is more than a line.
+    boolean isWide() {
+        Vec size = high.minus(low);
+        return Math.max(size.x() * size.y(), Math.max(size.y() * size.z(), size.z() * size.x())) > 0;
+    }
+
+    /// How far outside its outer face a place is, m; negative within.
+    double aheadMetres(Vec place) {
+        return outer.normal().dot(place.minus(outer.through()));
+    }
+
+    Plane inner() {
+        return new Plane(outer.through().minus(outer.normal().times(wall.glassMetres())), outer.normal());
+    }
+
+    /// How far light goes on in the pane from one face to the other.
+    ///
+    /// @param aside along the face, as long as the sine of the angle outside
+    /// @param across the normal, the way that it goes
+    Vec shift(Vec aside, Vec across) {
+        double slow = wall.glassIndex() * wall.glassIndex() - aside.dot(aside);
+        return across.plus(aside.times(1 / Math.sqrt(slow))).times(wall.glassMetres());
     }
 
     /// Where a place in the tank is looked at from, for a lamp that is a point: the way of its light to the outer face.

@@ -25,9 +25,9 @@ final class Unlit {
             return Optional.of("Not computed: " + inTank.get()
                     + " stands in the tank. No lamp goes there: water and mains" + " kill. Put it outside.");
         }
-        if (patches.stream().anyMatch(lighting::isThroughTank)) {
+        if (patches.stream().anyMatch(lighting::isOfTank)) {
             return Optional.of(
-                    "Not computed: light that goes through the tank and out again. Meter it there in a trial.");
+                    "Not computed: the light of a lamp or card that stands in the tank. Meter it there in a trial.");
         }
         return findHued(lighting, patches);
     }

@@ -6,7 +6,8 @@
 /// [plumeline.lit.Metered] for what a meter shows, [plumeline.lit.Reflections] for what a thing mirrors of lamps.
 ///
 /// Lamps are even and shine by Lambert's law; points by the inverse square. Light that a wall, a card or a thing throws
-/// back isn't counted. Into a tank it is followed through glass and surface; behind one it is unknown.
+/// back isn't counted. Into a tank, and through it and out again, it is followed through glass and
+/// surface; out of lamps in a tank it isn't.
 @NullMarked
 package plumeline.lit;
 

@@ -1,7 +1,7 @@
 /// How a lens and a flat tank wall make the picture: pure functions of plain numbers.
 ///
 /// Front class: [plumeline.optics.Optics]. Walls: [plumeline.optics.FlatWall], and [plumeline.optics.TankView] for a
-/// camera that looks through one.
+/// camera that looks through one; [plumeline.optics.FlatPath] for ways across several faces.
 ///
 /// Units are SI: metres, radians, dimensionless f-numbers and magnifications. A magnification is a positive number:
 /// image size over object size. Distances of a thing count from the front principal plane along the optical axis, away

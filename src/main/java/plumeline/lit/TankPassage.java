@@ -1,0 +1,443 @@
+package plumeline.lit;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import plumeline.geom.Bounds;
+import plumeline.geom.Hull;
+import plumeline.geom.Plane;
+import plumeline.geom.Vec;
+import plumeline.light.Emitter;
+import plumeline.light.Patch;
+import plumeline.light.Seen;
+import plumeline.light.SkyMean;
+import plumeline.light.Tube;
+import plumeline.optics.FlatPath;
+import plumeline.optics.Polarised;
+import plumeline.sight.Slices;
+import plumeline.sight.Uncovered;
+import plumeline.stage.TankWalls;
+
+/// A way through a tank and out again, by which light comes to what is behind or beside it: two panes, the open top and
+/// a pane over the water, or one of these, the water's surface and a pane. A lamp seems moved through panes across from
+/// each other, turned through others, and as bright as in air but for what the faces throw back, by Fresnel's formulas
+/// for each polarisation.
+///
+/// What is mirrored inside is left out; edges of panes and seams let nothing through.
+///
+/// **Source:** Snell's law, Fresnel's formulas (any optics text); own derivation.
+///
+/// @param crossings the faces in the order that sight from the place crosses them
+/// @param outside the tank's outside
+record TankPassage(List<Crossing> crossings, Bounds outside) {
+    /// What passes a piece is even where it differs by a smaller share.
+    private static final double EVEN_SHARE = 0.1;
+
+    private static final int MOST_CUTS = 6;
+
+    /// So many corners of a lamp tell whether it may be seen at all.
+    private static final int FEW = 8;
+
+    /// Square of the sine of an angle under which a plane of incidence isn't told.
+    private static final double STRAIGHT = 1e-20;
+
+    /// An edge on a face is cut in parts as long as this share of the face's width and height together.
+    private static final double FINE_SHARE = 1.0 / 24;
+
+    /// A face that is crossed.
+    ///
+    /// @param window the face
+    /// @param isOut whether from its inside to its outside
+    record Crossing(TankWindow window, boolean isOut) {
+        /// The way that it is crossed.
+        Vec across() {
+            return window.outer().normal().times(isOut ? 1 : -1);
+        }
+
+        double behindIndex() {
+            return isOut ? 1 : window.wall().behindIndex();
+        }
+
+        /// How far beyond it a place is, m; negative before.
+        double beyondMetres(Vec place) {
+            Plane last = isOut ? window.outer() : window.inner();
+            return place.minus(last.through()).dot(across());
+        }
+
+        List<FlatPath.Face> faces() {
+            FlatPath.Face last = new FlatPath.Face(isOut ? window.outer() : window.inner(), behindIndex());
+            return window.isPane()
+                    ? List.of(
+                            new FlatPath.Face(
+                                    isOut ? window.inner() : window.outer(),
+                                    window.wall().glassIndex()),
+                            last)
+                    : List.of(last);
+        }
+    }
+
+    TankPassage {
+        crossings = List.copyOf(crossings);
+    }
+
+    /// All ways through a tank.
+    static List<TankPassage> of(TankWalls walls) {
+        return of(TankWindow.ofWater(walls), TankWindow.ofAir(walls), walls.outside());
+    }
+
+    /// All ways through a tank with these faces round its water, the surface last, and round its air, the open top
+    /// last.
+    static List<TankPassage> of(List<TankWindow> water, List<TankWindow> air, Bounds outside) {
+        List<TankWindow> wet = water.stream().filter(TankWindow::isWide).toList();
+        List<TankWindow> dry = air.stream().filter(TankWindow::isWide).toList();
+        List<List<Crossing>> all = new ArrayList<>();
+        // A full tank has no panes over its water, an empty one none under it.
+        pairs(dry.size() > 1 && wet.size() > 1 ? wet.subList(0, wet.size() - 1) : wet, all);
+        if (dry.size() > 1) {
+            pairs(dry, all);
+        }
+        if (dry.size() > 1 && wet.size() > 1) {
+            TankWindow surface = wet.getLast();
+            for (TankWindow pane : wet.subList(0, wet.size() - 1)) {
+                for (TankWindow over : dry) {
+                    all.add(List.of(new Crossing(pane, false), new Crossing(surface, true), new Crossing(over, true)));
+                    all.add(List.of(new Crossing(over, false), new Crossing(surface, false), new Crossing(pane, true)));
+                }
+            }
+        }
+        return all.stream()
+                .map(crossings -> new TankPassage(crossings, outside))
+                .toList();
+    }
+
+    private static void pairs(List<TankWindow> windows, List<List<Crossing>> all) {
+        for (TankWindow near : windows) {
+            for (TankWindow far : windows) {
+                if (!near.equals(far)) {
+                    all.add(List.of(new Crossing(near, false), new Crossing(far, true)));
+                }
+            }
+        }
+    }
+
+    TankWindow near() {
+        return crossings.getFirst().window();
+    }
+
+    TankWindow far() {
+        return crossings.getLast().window();
+    }
+
+    /// Whether this way may lead from a place outside toward another: light never turns back along any axis.
+    boolean leads(Patch patch, Vec middle, double reachMetres) {
+        for (Crossing crossing : crossings) {
+            if (crossing.beyondMetres(middle) + reachMetres < TankWindow.AHEAD_METRES
+                    || crossing.beyondMetres(patch.place()) > -TankWindow.AHEAD_METRES) {
+                return false;
+            }
+        }
+        return near().isOver(patch) && slants(patch.place(), near()) && slants(middle, reachMetres);
+    }
+
+    /// Whether light can meet the far face aslant enough: to a lamp that is wider than far it always may.
+    private boolean slants(Vec lamp, double reachMetres) {
+        return far().aheadMetres(lamp) <= reachMetres
+                || slants(lamp.minus(far().outer().normal().times(reachMetres)), far());
+    }
+
+    /// Light that goes from one face of water to another square to it meets the outer ones so aslant that the sine is
+    /// over the root of n² − 1: else it is thrown back at the other.
+    private boolean slants(Vec place, TankWindow window) {
+        double index = window.wall().behindIndex();
+        if (isStraight() || index <= 1 || !window.isPane()) {
+            return true;
+        }
+        double ahead = window.aheadMetres(place);
+        double far = 0;
+        for (double x : new double[] {outside.low().x(), outside.high().x()}) {
+            for (double y : new double[] {outside.low().y(), outside.high().y()}) {
+                for (double z : new double[] {outside.low().z(), outside.high().z()}) {
+                    far = Math.max(far, place.distanceMetres(new Vec(x, y, z)));
+                }
+            }
+        }
+        return far * far - ahead * ahead >= (index * index - 1) * far * far;
+    }
+
+    /// The faces of so many crossings from the place.
+    private FlatPath path(int count) {
+        return new FlatPath(crossings.subList(0, count).stream()
+                .flatMap(crossing -> crossing.faces().stream())
+                .toList());
+    }
+
+    /// Where on the near face's outside a place is seen that lies behind so many crossings and before the next one;
+    /// empty where it doesn't.
+    Optional<Vec> find(Vec place, Patch patch, int count) {
+        boolean isThere = crossings.get(count - 1).beyondMetres(place) > TankWindow.AHEAD_METRES
+                && (count == crossings.size() || crossings.get(count).beyondMetres(place) < 0);
+        return isThere ? Optional.of(path(count).crossings(patch.place(), place).getFirst()) : Optional.empty();
+    }
+
+    /// The way of a point's light to the far face.
+    Optional<Vec> findWay(Vec lamp, Patch patch) {
+        return far().aheadMetres(lamp) < TankWindow.AHEAD_METRES
+                ? Optional.empty()
+                : Optional.of(path(crossings.size())
+                        .crossings(patch.place(), lamp)
+                        .getLast()
+                        .minus(lamp));
+    }
+
+    /// Finds what of a face is seen by this way from a place outside, were nothing before it: its corners on the near
+    /// face's outside.
+    Optional<TankWindow.Sight> findSight(Emitter emitter, Patch patch) {
+        List<Vec> lamp = outline(emitter, patch);
+        List<Vec> outline = ahead(TankWindow.ring(emitter, lamp));
+        if (outline.size() < 3 || isAside(ahead(lamp), patch)) {
+            return Optional.empty();
+        }
+        for (int count = crossings.size(); count > 0; count--) {
+            Crossing crossing = crossings.get(count - 1);
+            TankWindow window = crossing.window();
+            List<FlatPath.Face> faces = path(count).faces();
+            if (window.isPane() && crossing.isOut()) {
+                outline = window.clipped(seen(outline, faces, patch), outside.low(), outside.high());
+                faces = faces.subList(0, faces.size() - 1);
+            }
+            outline = window.clipped(seen(finer(outline, window), faces, patch));
+            if (count == crossings.size() && !(emitter instanceof Tube)) {
+                // Of a flat face only the front is seen.
+                outline = TankWindow.cut(
+                        outline, emitter.facing(), emitter.facing().dot(emitter.middle()));
+            }
+            if (window.isPane() && !crossing.isOut()) {
+                List<Vec> outer = seen(finer(outline, window), faces.subList(0, faces.size() - 1), patch);
+                outline = window.clipped(outer, outside.low(), outside.high());
+            }
+            outline = finer(outline, window);
+        }
+        return TankWindow.Sight.of(patch.place(), outline);
+    }
+
+    private List<Vec> ahead(List<Vec> outline) {
+        Plane last = far().outer();
+        return TankWindow.cut(outline, last.normal(), last.normal().dot(last.through()) + TankWindow.AHEAD_METRES);
+    }
+
+    /// Whether a lamp is seen far aside of an opening, by some of its corners.
+    private boolean isAside(List<Vec> outline, Patch patch) {
+        FlatPath path = path(crossings.size());
+        int step = Math.max(1, outline.size() / FEW);
+        List<List<Vec>> ways = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i += step) {
+            ways.add(path.crossings(patch.place(), outline.get(i)));
+        }
+        int face = 0;
+        for (Crossing crossing : crossings) {
+            int at = face;
+            if (isAside(crossing.window(), ways.stream().map(way -> way.get(at)).toList())) {
+                return true;
+            }
+            face += crossing.faces().size();
+        }
+        return false;
+    }
+
+    private static boolean isAside(TankWindow window, List<Vec> seen) {
+        double pane = window.wall().glassMetres();
+        return isAside(
+                        window.low().x() - pane,
+                        window.high().x() + pane,
+                        seen.stream().mapToDouble(Vec::x))
+                || isAside(
+                        window.low().y() - pane,
+                        window.high().y() + pane,
+                        seen.stream().mapToDouble(Vec::y))
+                || isAside(
+                        window.low().z() - pane,
+                        window.high().z() + pane,
+                        seen.stream().mapToDouble(Vec::z));
+    }
+
+    private static boolean isAside(double low, double high, DoubleStream seen) {
+        DoubleSummaryStatistics all = seen.summaryStatistics();
+        double slack = (all.getMax() - all.getMin()) / 2 + TankWindow.AHEAD_METRES;
+        return all.getMin() - slack > high || all.getMax() + slack < low;
+    }
+
+    /// Where places are seen on the last of some faces.
+    private static List<Vec> seen(List<Vec> outline, List<FlatPath.Face> faces, Patch patch) {
+        FlatPath path = new FlatPath(faces);
+        return outline.stream()
+                .map(corner -> path.crossings(patch.place(), corner).getLast())
+                .toList();
+    }
+
+    private List<Vec> outline(Emitter emitter, Patch patch) {
+        if (!(emitter instanceof Tube)) {
+            return emitter.outline(emitter.middle().plus(emitter.facing()));
+        }
+        return emitter.outline(
+                far().aheadMetres(emitter.middle()) > TankWindow.AHEAD_METRES
+                        ? path(crossings.size())
+                                .crossings(patch.place(), emitter.middle())
+                                .getLast()
+                        : far().low().plus(far().high()).times(0.5));
+    }
+
+    /// Cuts long edges, as straight ones seem bent.
+    private static List<Vec> finer(List<Vec> outline, TankWindow window) {
+        double longest = window.high().distanceMetres(window.low()) * FINE_SHARE;
+        List<Vec> finer = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i++) {
+            Vec from = outline.get(i);
+            Vec way = outline.get((i + 1) % outline.size()).minus(from);
+            int parts = Math.max(1, (int) Math.ceil(way.lengthMetres() / longest));
+            for (int part = 0; part < parts; part++) {
+                finer.add(from.plus(way.times((double) part / parts)));
+            }
+        }
+        return finer;
+    }
+
+    /// Whether light leaves it as it came.
+    private boolean isStraight() {
+        return crossings.size() == 2
+                && near().outer().normal().dot(far().outer().normal()) < -0.5;
+    }
+
+    /// Whether a body may be between the far face and a lamp: in the box round both.
+    boolean mayCross(Hider.Part part, Vec lamp, double reachMetres) {
+        Vec low = far().low();
+        Vec high = far().high();
+        double wide = part.reachMetres() + far().wall().glassMetres();
+        return isBetween(part.middle().x(), wide, low.x(), high.x(), lamp.x(), reachMetres)
+                && isBetween(part.middle().y(), wide, low.y(), high.y(), lamp.y(), reachMetres)
+                && isBetween(part.middle().z(), wide, low.z(), high.z(), lamp.z(), reachMetres);
+    }
+
+    private static boolean isBetween(double at, double wide, double low, double high, double lamp, double reach) {
+        return at + wide > Math.min(low, lamp - reach) && at - wide < Math.max(high, lamp + reach);
+    }
+
+    /// Whether anything of a body behind so many crossings may be before what is seen of a face. Aside on the near face
+    /// it is seen no farther than it is wide, and by what lies nearer or farther as much as its way outside slopes;
+    /// twice that, as the slope grows outward. Of faces that turn light it isn't told.
+    boolean mayHide(Hider.Part part, int count, TankWindow.Sight sight, Patch patch) {
+        Vec normal = near().outer().normal();
+        Optional<Vec> middle = find(part.middle(), patch, count);
+        if (middle.isEmpty() || count > 1 && !isStraight()) {
+            return true;
+        }
+        Vec way = middle.get().minus(patch.place());
+        double slope = way.cross(normal).lengthMetres() / Math.abs(way.dot(normal));
+        return sight.mayMeet(middle.get(), part.reachMetres() * (1 + 2 * slope));
+    }
+
+    /// Gives the light of a face on a place outside, by this way alone.
+    ///
+    /// @param face the face
+    /// @param patch the place
+    /// @param sight what is seen of it
+    /// @param before what may stand before it: before the near face first, then behind each crossing
+    /// @return lx
+    double lux(Shine.Face face, Patch patch, TankWindow.Sight sight, List<List<Hider.Part>> before) {
+        List<Hull> hiders = new ArrayList<>();
+        before.getFirst().forEach(part -> hiders.add(part.hull()));
+        for (int i = 1; i < before.size(); i++) {
+            int count = i;
+            Slices slices = new Slices(patch.place(), place -> find(place, patch, count));
+            before.get(i).forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
+        }
+        Slices beyond = new Slices(patch.place(), place -> find(place, patch, crossings.size()));
+        face.hole().ifPresent(hole -> hiders.addAll(sight.met(beyond.of(hole))));
+        List<Vec> seen = sight.outline();
+        double sum = 0;
+        for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
+            sum += bright(piece, patch, face, MOST_CUTS);
+        }
+        return Math.PI * face.emitter().luminance() * sum;
+    }
+
+    /// A piece's factor by how bright the face is through it, cut in two where that differs too much.
+    private double bright(List<Vec> piece, Patch patch, Shine.Face face, int cuts) {
+        Vec dim = piece.getFirst();
+        Vec clear = dim;
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (Vec corner : piece) {
+            double passing = passing(patch.place(), corner.minus(patch.place()));
+            dim = passing < least ? corner : dim;
+            clear = passing > most ? corner : clear;
+            least = Math.min(least, passing);
+            most = Math.max(most, passing);
+        }
+        if (cuts == 0 || most - least <= EVEN_SHARE * most) {
+            return Seen.factor(piece, patch) * SkyMean.of(piece, patch, way -> bright(patch.place(), way, face));
+        }
+        Vec along = clear.minus(dim).unit();
+        double level = clear.plus(dim).times(0.5).dot(along);
+        List<Vec> one = TankWindow.cut(piece, along, level);
+        List<Vec> other = TankWindow.cut(piece, along.times(-1), -level);
+        return (one.size() > 2 ? bright(one, patch, face, cuts - 1) : 0)
+                + (other.size() > 2 ? bright(other, patch, face, cuts - 1) : 0);
+    }
+
+    private double passing(Vec from, Vec way) {
+        return follow(from, way).map(Through::passing).orElse(0.0);
+    }
+
+    private double bright(Vec from, Vec way, Shine.Face face) {
+        return follow(from, way)
+                .map(through ->
+                        through.passing() * (face.glow().isEven() ? 1 : face.share(through.at(), through.way())))
+                .orElse(0.0);
+    }
+
+    /// A way that has come out.
+    ///
+    /// @param at where on the far face's outside, m
+    /// @param way how it goes on
+    /// @param passing share of the light that passes along it
+    private record Through(Vec at, Vec way, double passing) {}
+
+    /// Follows sight from a place, by Snell's law; empty where all is thrown back. Light that swings along and across
+    /// is followed apart: each face weakens it along and across its own plane of incidence.
+    private Optional<Through> follow(Vec from, Vec toward) {
+        Vec at = from;
+        Vec way = toward.unit();
+        Vec one = way.cross(Math.abs(way.z()) < 0.5 ? Vec.UP : new Vec(1, 0, 0)).unit();
+        Vec other = way.cross(one);
+        for (Crossing crossing : crossings) {
+            Vec across = crossing.across();
+            double along = way.dot(across);
+            // Of the length of the index, so that what runs along a face stays.
+            Vec aside = way.minus(across.times(along));
+            double square = aside.dot(aside);
+            if (!(along > 0 && square < 1)) {
+                return Optional.empty();
+            }
+            TankWindow window = crossing.window();
+            Plane first = crossing.isOut() ? window.inner() : window.outer();
+            at = at.plus(way.times(first.through().minus(at).dot(across) / along))
+                    .plus(window.shift(aside, across));
+            double index = crossing.behindIndex();
+            Vec on = aside.plus(across.times(Math.sqrt(index * index - square)));
+            Polarised passing = window.passing(Math.sqrt(square));
+            Vec level = square > STRAIGHT ? across.cross(way).unit() : one.unit();
+            one = weakened(one, level, way, on, passing);
+            other = weakened(other, level, way, on, passing);
+            way = on;
+        }
+        return Optional.of(new Through(at, way, (one.dot(one) + other.dot(other)) / 2));
+    }
+
+    private static Vec weakened(Vec swing, Vec level, Vec way, Vec on, Polarised passing) {
+        double s = swing.dot(level) * Math.sqrt(passing.s());
+        double p = swing.dot(level.cross(way).unit()) * Math.sqrt(passing.p());
+        return level.times(s).plus(level.cross(on).unit().times(p));
+    }
+}
