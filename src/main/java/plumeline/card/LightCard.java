@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
-import plumeline.lit.Dimmer;
 import plumeline.lit.Lamp;
 import plumeline.lit.Metered;
 import plumeline.lit.Roles;

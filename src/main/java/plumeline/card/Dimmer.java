@@ -1,4 +1,4 @@
-package plumeline.lit;
+package plumeline.card;
 
 import java.util.List;
 import java.util.Optional;
