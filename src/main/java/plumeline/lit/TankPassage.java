@@ -37,6 +37,9 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
     private static final int MOST_CUTS = 6;
 
+    /// What fills less of a place's sky is rounding where an outline folds at an edge between two faces.
+    private static final double LEAST_FACTOR = 1e-9;
+
     /// So many corners of a lamp tell whether it may be seen at all.
     private static final int FEW = 8;
 
@@ -219,7 +222,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             }
             outline = finer(outline, window);
         }
-        return TankWindow.Sight.of(patch.place(), outline);
+        boolean isSeen = outline.size() > 2 && Seen.factor(outline, patch) > LEAST_FACTOR;
+        return isSeen ? TankWindow.Sight.of(patch.place(), outline) : Optional.empty();
     }
 
     private List<Vec> ahead(List<Vec> outline) {

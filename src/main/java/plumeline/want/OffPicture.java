@@ -144,6 +144,10 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
     /// that has the whole body on its outer side. How far the body is beyond a plane, un-normalised, is concave in
     /// the slope; where no plane has the body beyond it, the body goes round the lens point.
     private static double leastSlope(Aim aim, Vec outward, Body body) {
+        if (body.solid() instanceof Solid.Box box) {
+            return leastSlope(
+                    aim, outward, box.corners().stream().map(body::place).toList());
+        }
         double low = -STEEPEST;
         double high = STEEPEST;
         for (int i = 0; i < STEPS; i++) {
@@ -168,6 +172,29 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
             }
         }
         return inside;
+    }
+
+    /// Of a box's corners: the least of those before the lens point, and without end where an edge goes on to behind it on
+    /// the inner side.
+    private static double leastSlope(Aim aim, Vec outward, List<Vec> corners) {
+        double least = STEEPEST;
+        for (int i = 0; i < corners.size(); i++) {
+            Vec way = corners.get(i).minus(aim.eye());
+            double depth = way.dot(aim.forward());
+            double aside = way.dot(outward);
+            if (depth > 0) {
+                least = Math.min(least, aside / depth);
+                for (Vec other : corners) {
+                    double behind = other.minus(aim.eye()).dot(aim.forward());
+                    if (behind <= 0) {
+                        double share = depth / (depth - behind);
+                        double there = aside + share * (other.minus(aim.eye()).dot(outward) - aside);
+                        least = there < 0 ? -STEEPEST : least;
+                    }
+                }
+            }
+        }
+        return Math.max(least, -STEEPEST);
     }
 
     private static double beyond(Aim aim, Vec outward, double slope, Body body) {
