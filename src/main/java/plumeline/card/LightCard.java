@@ -76,8 +76,9 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
     private String words(int lamp) {
         List<String> sentences = new ArrayList<>(Roles.list(runs.getFirst().stage(), lamp));
         sentences.add(byPass(run -> stands(run, lamp)));
+        String kept = byPass(run -> kept(run, lamp));
         sentences.add(runs.getFirst().light(lamp).light().emitter().word() + ": "
-                + byPass(run -> run.light(lamp).light().name() + kept(run, lamp)));
+                + byPass(run -> run.light(lamp).light().name()) + (kept.isEmpty() ? "" : "; " + kept));
         return sentences.stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1))
@@ -141,9 +142,9 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
                         .light()
                         .written()
                         .findQuantity("reflects")
-                        .map(share -> "; throws back " + share.valueText())
-                        .orElse("; white side to it");
-            default -> "; " + level(run, lamp);
+                        .map(share -> "throws back " + share.valueText())
+                        .orElse("white side to it");
+            default -> level(run, lamp);
         };
     }
 

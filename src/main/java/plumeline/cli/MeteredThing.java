@@ -158,7 +158,10 @@ final class MeteredThing {
     }
 
     private static String fourDigits(double value) {
-        return new BigDecimal(value).round(new MathContext(4)).toPlainString();
+        return new BigDecimal(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /// To six digits, so that noting a reading again changes nothing.

@@ -21,8 +21,32 @@ public interface Ways {
     /// @param bodies what stands about
     /// @return the ways that pass them all
     static Ways past(List<Body> bodies) {
-        List<Body> all = List.copyOf(bodies);
-        return (from, to) -> all.stream().allMatch(body -> passes(body, from, to));
+        List<Standing> all = bodies.stream()
+                .map(body -> new Standing(body, body.middle(), body.ballMetres()))
+                .toList();
+        return (from, to) -> {
+            for (Standing standing : all) {
+                if (standing.isNear(from, to) && !passes(standing.body, from, to)) {
+                    return false;
+                }
+            }
+            return true;
+        };
+    }
+
+    /// A body within a ball.
+    ///
+    /// @param body the body
+    /// @param middle the ball's middle, m
+    /// @param ballMetres its radius, m
+    record Standing(Body body, Vec middle, double ballMetres) {
+        /// Whether a way comes into the ball.
+        boolean isNear(Vec from, Vec to) {
+            Vec way = to.minus(from);
+            double square = way.dot(way);
+            double on = square > 0 ? Math.clamp(middle.minus(from).dot(way) / square, 0, 1) : 0;
+            return from.plus(way.times(on)).distanceMetres(middle) <= ballMetres;
+        }
     }
 
     private static boolean passes(Body body, Vec from, Vec to) {

@@ -129,15 +129,7 @@ final class KitGrammar {
                 may("air", "the air inside", from0(Kind.VOLUME))
                         .hint("the water that fills its headspace up, from a weighed jug: 1 g is 1 ml", ""),
                 may("closed", "whether it is sealed", yesNo()),
-                may(
-                        "wall",
-                        "the wall",
-                        Keys.of(
-                                may("density", "its substance's density", over(Kind.DENSITY)),
-                                may("thickness", "how thick it is", over(Kind.LENGTH))
-                                        .hint("what a calliper reads at its mouth", ""),
-                                may("index", "its refractive index", index())
-                                        .hint("glass 1.52, crystal 1.55, acrylic 1.49", ""))),
+                may("wall", "the wall", wall()),
                 may("temperature", "how cold or warm it is", any(Kind.TEMPERATURE)),
                 may(
                         "surface",
@@ -151,6 +143,13 @@ final class KitGrammar {
 
     private static Shape index() {
         return new Shape.Amount(Kind.NUMBER, Range.between("1", "3"), Shape.Mark.FIXED);
+    }
+
+    private static Shape wall() {
+        return Keys.of(
+                may("density", "its substance's density", over(Kind.DENSITY)),
+                may("thickness", "how thick it is", over(Kind.LENGTH)).hint("what a calliper reads at its mouth", ""),
+                may("index", "its refractive index", index()).hint("glass 1.52, crystal 1.55, acrylic 1.49", ""));
     }
 
     private static Shape reflectance() {

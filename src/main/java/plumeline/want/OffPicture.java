@@ -174,8 +174,8 @@ record OffPicture(WantLine line, List<Integer> things, List<Integer> lamps) impl
         return inside;
     }
 
-    /// Of a box's corners: the least of those before the lens point, and without end where an edge goes on to behind it on
-    /// the inner side.
+    /// Of a box's corners: the least of those before the lens point, and without end where an edge goes on to behind it
+    /// on the inner side.
     private static double leastSlope(Aim aim, Vec outward, List<Vec> corners) {
         double least = STEEPEST;
         for (int i = 0; i < corners.size(); i++) {

@@ -27,11 +27,13 @@ import plumeline.mirror.Ways;
 import plumeline.optics.FlatWall;
 import plumeline.optics.TankView;
 import plumeline.stage.TankWalls;
+import plumeline.tidy.Outside;
 
 /// What a can in a tank mirrors of lamps outside, against rays that are shot from the camera and followed by the laws
 /// of refraction and reflection, in code of its own.
-///
-/// **Source:** Snell's law and the law of reflection (any optics text); the follower shares no path with the program.
+@Outside(
+        source = "Snell's law and the law of reflection (any optics text); rays shot from the camera, written here",
+        kind = "worked example")
 final class MirroredThroughTankOutsideTest {
     private static final int STEPS = 3000;
     private static final double RADIUS = 0.04;
