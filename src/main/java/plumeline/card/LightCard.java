@@ -78,7 +78,8 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         sentences.add(byPass(run -> stands(run, lamp)));
         String kept = byPass(run -> kept(run, lamp));
         sentences.add(runs.getFirst().light(lamp).light().emitter().word() + ": "
-                + byPass(run -> run.light(lamp).light().name()) + (kept.isEmpty() ? "" : "; " + kept));
+                + byPass(run -> run.light(lamp).light().name()
+                        + size(run.light(lamp).light().emitter())) + (kept.isEmpty() ? "" : "; " + kept));
         return sentences.stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1))
@@ -111,11 +112,34 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
                     + run.shot().placed().get(lit).name() + ", " + print.length(thing.distanceMetres(middle))
                     + " from its middle");
         }
-        words.add(height(middle.z()) + lower(run, lamp));
+        words.add("from the zero mark x " + signed(middle.x()) + ", y " + signed(middle.y()) + "; " + height(middle.z())
+                + lower(run, lamp));
         words.add("turn " + sided(beam.aim().turnRadians(), "clockwise", "anticlockwise") + ", tilt "
                 + sided(beam.aim().tiltRadians(), "up", "down")
-                + (light.aim() instanceof Camera.Aim.At(String faced, var _) ? ", facing " + faced : ""));
+                + (light.aim() instanceof Camera.Aim.By || light.aim() instanceof Camera.Aim.Ahead || lit < 0
+                        ? ""
+                        : ", facing " + run.shot().placed().get(lit).name()));
         return String.join("; ", words);
+    }
+
+    private String signed(double metres) {
+        return (metres < 0 ? "−" : "") + print.length(Math.abs(metres));
+    }
+
+    /// How large what is stood there is, across and up before it is tilted.
+    private String size(Kit.Emitter emitter) {
+        return switch (emitter) {
+            case Kit.Emitter.Panel(Quantity width, Quantity height) -> size(width, height);
+            case Kit.Emitter.Card(Quantity width, Quantity height) -> size(width, height);
+            case Kit.Emitter.Flag(Quantity width, Quantity height) -> size(width, height);
+            case Kit.Emitter.Tube(Quantity length, Quantity _) -> ", " + print.length(length.si()) + " long, lying";
+            case Kit.Emitter.Disc(Quantity diameter) -> ", " + print.length(diameter.si()) + " across";
+            case Kit.Emitter.Point() -> "";
+        };
+    }
+
+    private String size(Quantity width, Quantity height) {
+        return ", " + print.length(width.si()) + " wide, " + print.length(height.si()) + " tall";
     }
 
     private String height(double metres) {
@@ -302,7 +326,7 @@ record LightCard(String id, List<Run> runs, Quantity film, Predicate<Mark> isOpe
         if (rows.size() > 1) {
             addRows(rows, "all together", run -> together(metered.get(runs.indexOf(run)), run));
         }
-        parts.add(new Card.Part.Grid(List.of("Only this on", "Shall read", "Read", "Level then"), rows));
+        parts.add(new Card.Part.Grid(List.of("Only this on", "Shall read", "Read", "Level set"), rows));
         parts.add(new Card.Part.Fact(
                 "At " + placed.name(), byPass(run -> setting(metered.get(runs.indexOf(run)), run)) + "."));
     }
