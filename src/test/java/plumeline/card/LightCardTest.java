@@ -93,10 +93,9 @@ final class LightCardTest {
     @Test
     void eachLamp_hasItsRolePlaceTurnAndLevel() {
         assertThat(fact(CARD, "key"))
-                .isEqualTo(
-                        "Key on hero, 1.5 stops over side. At 6 o'clock of hero, 1030 mm from its middle; from the zero"
-                                + " mark x 0 mm, y −1030 mm; 50 mm over the table top; turn 0 deg, tilt 0 deg, facing hero."
-                                + " Lamp: bulb; level 100 %, white 5600 K.");
+                .isEqualTo("Key on hero, 1.5 stops over side. At 6 o'clock of hero, 1030 mm from its middle; from the"
+                        + " zero mark x 0 mm, y −1030 mm; 50 mm over the table top; turn 0 deg, tilt 0 deg, facing"
+                        + " hero. Lamp: bulb; level 100 %, white 5600 K.");
         assertThat(fact(CARD, "side"))
                 .startsWith("Fill on hero, 1.5 stops under key. At half past 4 of hero, 1436 mm from its middle")
                 .contains("turn 44 deg anticlockwise");

@@ -18,6 +18,8 @@ final class LightFuzzTest {
     private static final List<String> WANTS = List.of(
             "lit: a",
             "lit: b, part: top",
+            "lit: b, part: lid",
+            "no_highlight: key, upon: b",
             "dark: b, by: 1 stops",
             "even: a",
             "ratio: a, by: 2 stops",
@@ -51,9 +53,10 @@ final class LightFuzzTest {
 
     private String light(String name) {
         String at = one("free", "[" + mm(-900, 900) + ", " + mm(-900, 900) + ", " + mm(0, 1200) + "]");
-        return name + ": {light: " + one("strip", "tube", "dot", "spot", "dish") + ", at: " + at
-                + one("", ", aim: a", ", turn: 130 deg", ", tilt: free")
-                + one("", ", level: 0 %", ", level: free") + "}";
+        String kind = one("strip", "tube", "dot", "spot", "dish", "field", "paper", "black");
+        boolean isLamp = !kind.equals("paper") && !kind.equals("black");
+        return name + ": {light: " + kind + ", at: " + at + one("", ", aim: a", ", turn: 130 deg", ", tilt: free")
+                + (isLamp ? one("", ", level: 0 %", ", level: free") : "") + "}";
     }
 
     private Plan plan() {
@@ -73,7 +76,10 @@ final class LightFuzzTest {
                 tube: {tube: [600 mm, 30 mm], gives: 2000 lm}
                 dot: {point: yes, gives: 900 cd}
                 spot: {point: yes, gives: 1200 lm, beam: 40 deg}
-                dish: {disc: 200 mm, gives: 100 lx at 2 m}
+                dish: {disc: 200 mm, gives: 100 lx at 2 m, hot_centre: 2 stops, grid: 60 deg}
+                field: {panel: [600 mm, 600 mm], window: [200 mm, 300 mm], field: bright, gives: 900 cd}
+                paper: {card: [600 mm, 400 mm]}
+                black: {flag: [300 mm, 300 mm]}
               tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}
             shots:
               one:
