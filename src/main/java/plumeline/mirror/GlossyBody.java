@@ -28,8 +28,8 @@ import plumeline.roots.Roots;
 /// @param ways which straight ways are free, from the surface to the camera and on to what is mirrored
 /// @param looking how sight goes to the body and on
 public record GlossyBody(Body body, Aim aim, Ways ways, Looking looking) {
-    private static final int STEPS = 96;
-    private static final int FINER = 32;
+    private static final int STEPS = 48;
+    private static final int FINER = 16;
     private static final double LEVEL = 1e-9;
 
     /// Makes a body that is looked at straight on.

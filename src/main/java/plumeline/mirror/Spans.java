@@ -2,6 +2,7 @@ package plumeline.mirror;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.function.DoublePredicate;
@@ -15,6 +16,12 @@ public final class Spans {
 
     /// Between two steps a function comes back by no more than so many times what it changes from step to step.
     private static final double COMES_BY = 4;
+
+    /// Values from here on are no angles between neighbours: the function jumps.
+    private static final double JUMPS = 0.9;
+
+    /// A value counts as nothing from here on.
+    private static final double NEAR = 1e-13;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -118,6 +125,17 @@ public final class Spans {
         return spans(at -> holds.test(at) ? 1 : -1, known);
     }
 
+    /// Where a function goes through 0 between two places; by halving where it jumps.
+    private static double border(DoubleUnaryOperator function, boolean was, double from, double to) {
+        DoubleUnaryOperator falling = was ? function : x -> -function.applyAsDouble(x);
+        double high = falling.applyAsDouble(from);
+        double low = falling.applyAsDouble(to);
+        boolean isSmooth = high > 0 && low < 0 && high < JUMPS && low > -JUMPS;
+        OptionalDouble found =
+                isSmooth ? Roots.falsePosition(falling, from, high, to, low, NEAR) : OptionalDouble.empty();
+        return found.orElseGet(() -> Roots.end(x -> function.applyAsDouble(x) > 0 == was, from, to));
+    }
+
     private static List<Span> spans(DoubleUnaryOperator function, TreeMap<Double, Boolean> known) {
         List<Span> spans = new ArrayList<>();
         var first = known.entrySet().iterator().next();
@@ -127,7 +145,7 @@ public final class Spans {
         for (var entry : known.entrySet()) {
             if (entry.getValue() != isOver) {
                 boolean was = isOver;
-                double border = Roots.end(x -> function.applyAsDouble(x) > 0 == was, before, entry.getKey());
+                double border = border(function, was, before, entry.getKey());
                 if (was) {
                     spans.add(new Span(begins, border));
                 }
