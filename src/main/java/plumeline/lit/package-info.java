@@ -5,9 +5,9 @@
 /// [plumeline.lit.Setting] for the camera's setting, [plumeline.lit.LightMeasures] for what wants measure by them,
 /// [plumeline.lit.Metered] for what a meter shows, [plumeline.lit.Reflections] for what a thing mirrors of lamps.
 ///
-/// Lamps are even and shine by Lambert's law; points by the inverse square. Light that a wall, a card or a thing throws
-/// back isn't counted. Into a tank, and through it and out again, it is followed through glass and
-/// surface; out of lamps in a tank it isn't.
+/// Faces shine by Lambert's law, even or with a hot centre, a window, a grid; points by the inverse square. Cards throw
+/// back what lamps shine on them, once; what walls, tables and things throw back isn't counted. Into a tank, and
+/// through it and out again, light is followed through glass and surface; out of lamps in a tank it isn't.
 @NullMarked
 package plumeline.lit;
 

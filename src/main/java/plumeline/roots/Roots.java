@@ -37,6 +37,9 @@ public final class Roots {
             if (Math.abs(there) <= near) {
                 return OptionalDouble.of(place);
             }
+            if (!Double.isFinite(there)) {
+                return OptionalDouble.empty();
+            }
             if (there > 0) {
                 before = place;
                 above = there;
