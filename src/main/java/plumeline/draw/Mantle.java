@@ -1,5 +1,6 @@
 package plumeline.draw;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
@@ -8,9 +9,12 @@ import plumeline.geom.Solid;
 import plumeline.geom.Station;
 import plumeline.geom.Vec;
 import plumeline.optics.TankView;
+import plumeline.plan.Placed;
 import plumeline.plan.Thing;
 import plumeline.quantity.Quantity;
+import plumeline.solve.ShotAnswer;
 import plumeline.stage.Scene;
+import plumeline.stage.Stage;
 
 /// The surface that carries a label: round a body of revolution at the height of the label's middle, or a box's front
 /// face.
@@ -159,5 +163,45 @@ record Mantle(Solid solid, double radiusMetres, double acrossMetres, double lowM
         double s = Math.sin(body.pose().leanRadians());
         double up = leaned.z() - half;
         return new Vec(c * leaned.x() - s * up, leaned.y(), s * leaned.x() + c * up + half);
+    }
+
+    /// A thing whose label is drawn, with those that are the same and turned alike.
+    ///
+    /// @param index the thing's place in the scene
+    /// @param mantle what carries its label
+    /// @param alike the others
+    record Labelled(int index, Mantle mantle, List<Integer> alike) {
+        /// Labelled things, those of one kind and turn together.
+        static List<Labelled> list(ShotAnswer answer) {
+            Stage stage = answer.posed().stages().getFirst().stage();
+            Scene scene = stage.scene(answer.posed().values(), 0);
+            List<Labelled> all = new ArrayList<>();
+            for (int i = 0; i < scene.things().size(); i++) {
+                Placed placed = stage.shot().placed().get(i);
+                double turn = scene.things().get(i).pose().turnRadians();
+                Optional<Labelled> same = all.stream()
+                        .filter(other -> stage.shot()
+                                        .placed()
+                                        .get(other.index())
+                                        .thing()
+                                        .reference()
+                                        .equals(placed.thing().reference())
+                                && Math.abs(scene.things()
+                                                        .get(other.index())
+                                                        .pose()
+                                                        .turnRadians()
+                                                - turn)
+                                        < 1e-9)
+                        .findFirst();
+                if (same.isPresent()) {
+                    same.get().alike().add(i);
+                    continue;
+                }
+                int index = i;
+                find(placed.thing(), scene.things().get(i).solid())
+                        .ifPresent(mantle -> all.add(new Labelled(index, mantle, new ArrayList<>())));
+            }
+            return all;
+        }
     }
 }

@@ -56,51 +56,11 @@ final class UnrolledLabel {
     /// A stretch that is bracketed.
     private record Bracket(String when, Mantle.Facing facing, Pen pen) {}
 
-    /// A thing whose label is drawn, with those that are the same and turned alike.
-    ///
-    /// @param index the thing's place in the scene
-    /// @param mantle what carries its label
-    /// @param alike the others
-    private record Labelled(int index, Mantle mantle, List<Integer> alike) {
-        /// Labelled things, those of one kind and turn together.
-        private static List<Labelled> list(ShotAnswer answer) {
-            Stage stage = answer.posed().stages().getFirst().stage();
-            Scene scene = stage.scene(answer.posed().values(), 0);
-            List<Labelled> all = new ArrayList<>();
-            for (int i = 0; i < scene.things().size(); i++) {
-                Placed placed = stage.shot().placed().get(i);
-                double turn = scene.things().get(i).pose().turnRadians();
-                Optional<Labelled> same = all.stream()
-                        .filter(other -> stage.shot()
-                                        .placed()
-                                        .get(other.index())
-                                        .thing()
-                                        .reference()
-                                        .equals(placed.thing().reference())
-                                && Math.abs(scene.things()
-                                                        .get(other.index())
-                                                        .pose()
-                                                        .turnRadians()
-                                                - turn)
-                                        < 1e-9)
-                        .findFirst();
-                if (same.isPresent()) {
-                    same.get().alike().add(i);
-                    continue;
-                }
-                int index = i;
-                Mantle.find(placed.thing(), scene.things().get(i).solid())
-                        .ifPresent(mantle -> all.add(new Labelled(index, mantle, new ArrayList<>())));
-            }
-            return all;
-        }
-    }
-
     private final Stage stage;
     private final Scene first;
     private final Scene last;
     private final Print print;
-    private final Labelled shown;
+    private final Mantle.Labelled shown;
     private final List<Band> bands;
     private final MarkBook marks;
     private final LabelLamps lamps;
@@ -109,7 +69,7 @@ final class UnrolledLabel {
     private double pixelsPerMetre;
     private Box mantle = new Box(0, 0, 0, 0);
 
-    private UnrolledLabel(Plan plan, ShotAnswer answer, Labelled shown, List<Band> bands) {
+    private UnrolledLabel(Plan plan, ShotAnswer answer, Mantle.Labelled shown, List<Band> bands) {
         stage = answer.posed().stages().getFirst().stage();
         double[] values = answer.posed().values();
         marks = new MarkBook(answer);
@@ -126,10 +86,10 @@ final class UnrolledLabel {
     }
 
     static List<Drawing> of(Plan plan, ShotAnswer answer, Map<String, List<Band>> bands) {
-        List<Labelled> all = Labelled.list(answer);
+        List<Mantle.Labelled> all = Mantle.Labelled.list(answer);
         List<Drawing> drawings = new ArrayList<>();
         for (int i = 0; i < Math.min(MOST, all.size()); i++) {
-            Labelled shown = all.get(i);
+            Mantle.Labelled shown = all.get(i);
             Stage stage = answer.posed().stages().getFirst().stage();
             String name = stage.shot().placed().get(shown.index()).name();
             UnrolledLabel label = new UnrolledLabel(plan, answer, shown, bands.getOrDefault(name, List.of()));
