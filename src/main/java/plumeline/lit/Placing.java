@@ -1,6 +1,7 @@
 package plumeline.lit;
 
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
@@ -18,6 +19,7 @@ import plumeline.stage.Stage;
 public final class Placing {
     private static final double NEAREST_METRES = 0.1;
     private static final double FARTHEST_METRES = 3;
+    private static final int DISTANCES = 24;
     private static final double USUAL_METRES = 0.8;
 
     private Placing() {}
@@ -75,14 +77,25 @@ public final class Placing {
                 .map(out -> {
                     Function<Double, Vec> at =
                             metres -> out.place().plus(out.direction().times(metres));
-                    double far = isDark
-                            ? Roots.end(
-                                    metres -> rims(want, lit(stage, there.apply(at.apply(metres)))) < 0,
-                                    NEAREST_METRES,
-                                    FARTHEST_METRES)
-                            : USUAL_METRES;
-                    return at.apply(far);
+                    return at.apply(
+                            isDark
+                                    ? nearest(metres -> rims(want, lit(stage, there.apply(at.apply(metres)))) >= 0)
+                                    : USUAL_METRES);
                 });
+    }
+
+    /// The nearest distance at which something begins to hold, the farthest where it never does; behind what else
+    /// stands there it may end again.
+    private static double nearest(DoublePredicate holds) {
+        double near = NEAREST_METRES;
+        for (int i = 0; i <= DISTANCES; i++) {
+            double far = NEAREST_METRES * Math.pow(FARTHEST_METRES / NEAREST_METRES, (double) i / DISTANCES);
+            if (holds.test(far)) {
+                return Roots.end(metres -> !holds.test(metres), near, far);
+            }
+            near = far;
+        }
+        return FARTHEST_METRES;
     }
 
     /// The narrower rim's width over what is wanted, whatever the middle.

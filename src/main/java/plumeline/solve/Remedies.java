@@ -56,7 +56,7 @@ final class Remedies {
     record Conflict(boolean alone, List<Judged.Line> against) {
         List<String> sentences() {
             if (alone) {
-                return List.of("It can't hold with the locked marks as they are, whatever the free ones.");
+                return List.of("No place of the free marks was found where it holds, the locked ones as they are.");
             }
             if (against.isEmpty()) {
                 return List.of("It can't hold together with all the others at once.");

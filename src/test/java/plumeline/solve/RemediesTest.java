@@ -158,7 +158,7 @@ final class RemediesTest {
                 "wants: [{fills: hero, height: 30 %}, {inside: wide}]"));
         assertThat(Solved.failingIds(answer)).containsExactly("one.1");
         assertThat(Solved.want(answer, 1).because())
-                .contains("It can't hold with the locked marks as they are, whatever the free ones.");
+                .contains("No place of the free marks was found where it holds, the locked ones as they are.");
     }
 
     /// Seen from 600 mm, a can 66 mm across leaves the middle of the picture to the right only if the camera goes left.
