@@ -13,6 +13,7 @@ import plumeline.light.Photometry;
 import plumeline.plan.Kit;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
+import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
 import plumeline.text.Node;
 import plumeline.text.Problem;
@@ -65,6 +66,14 @@ final class LampFiles {
                                     file.get() + ", of a lamp that was measured tilted by " + Print.degrees(radians),
                                     "of one measured along its own axis: this one's light is told from the vertical",
                                     "Leave it out and write gives and beam, as a meter reads them.");
+                        } else if (isUnscalable(lamp, photometry)) {
+                            add(
+                                    lamp,
+                                    "P-FILE-04",
+                                    file.get()
+                                            + ", of a lamp that gives nothing along its axis, while gives is along it",
+                                    "of one with light there, or gives in lm",
+                                    "Write gives in lm, or leave it out: the file then tells all.");
                         } else {
                             texts.put(lamp.name(), new String(bytes, ISO_8859_1));
                         }
@@ -72,6 +81,15 @@ final class LampFiles {
                 }
             }
         }
+    }
+
+    /// Whether what it gives along its axis can't set how much the file's light is.
+    private static boolean isUnscalable(Kit.Light lamp, Photometry photometry) {
+        return photometry.intensity().candelas(0, 0) == 0
+                && lamp.written()
+                        .findQuantity("gives")
+                        .filter(gives -> gives.kind() != Kind.FLUX)
+                        .isPresent();
     }
 
     private static String text(Node node) {

@@ -68,7 +68,6 @@ final class LampShine {
                                 / file.intensity().candelas(0, 0);
                     default -> quantity.si() / file.intensity().candelas(0, 0);
                 })
-                .filter(Double::isFinite)
                 .orElse(1.0);
         return new Shine.Ray(
                 beam.aim(),

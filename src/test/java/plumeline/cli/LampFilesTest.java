@@ -45,6 +45,15 @@ final class LampFilesTest {
     }
 
     @Test
+    void givesAlongAnAxisWithoutLight_isSaid() throws IOException, Refusal {
+        Files.writeString(folder.resolve("wings.ies"), LM63.replace("900 0", "0 900"));
+        assertThat(read("wings.ies").plan()).isPresent();
+        assertThat(read("wings.ies, gives: 400 lm").plan()).isPresent();
+        assertThat(read("wings.ies, gives: 400 cd").problems().getFirst().toText())
+                .contains("of a lamp that gives nothing along its axis", "P-FILE-04");
+    }
+
+    @Test
     void slips_nameFileLineAndField() throws IOException, Refusal {
         assertThat(read("spot.ies").problems().getFirst().toText())
                 .contains("plan.yaml:8:18 kit.lights.spot.file is spot.ies, which is not there", "P-FILE-01");
