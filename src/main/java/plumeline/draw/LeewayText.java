@@ -202,6 +202,9 @@ public record LeewayText(PaperUnit unit) {
                             si, mark.kind() == Mark.Kind.HEIGHT ? "to the table top" : "all the way down"))
                     : Optional.empty();
         }
+        if (mark.path().endsWith(".level")) {
+            return Optional.of(way == Way.MINUS ? new Stop.Edge(si, "to off") : new Stop.Edge(1 - si, "to full level"));
+        }
         return shot.moves().stream()
                 .filter(move -> move.marks().stream().anyMatch(own -> own.path().equals(mark.path())))
                 .flatMap(move -> move.machine().stream())

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
+import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 import plumeline.plan.Mark;
 import plumeline.plan.Placed;
@@ -188,13 +189,17 @@ final class PlanThings {
         board.labels().keepFree(Box.round(ahead, 14, 14));
     }
 
-    /// Whether it hangs over everything that stands there, so that what is below it is to be seen through it.
+    /// Whether it hangs over a thing that stands there, so that what is below it is to be seen through it.
     private boolean isOverhead(int index) {
-        double top = board.first().things().stream()
-                .mapToDouble(thing -> thing.bounds().high().z())
-                .max()
-                .orElse(0);
-        return board.first().lamps().get(index).bounds().low().z() > top;
+        Bounds lamp = board.first().lamps().get(index).bounds();
+        return board.first().things().stream().map(Body::bounds).anyMatch(thing -> {
+            Vec middle = thing.low().plus(thing.high()).times(0.5);
+            return lamp.low().z() > thing.high().z()
+                    && lamp.low().x() < middle.x()
+                    && middle.x() < lamp.high().x()
+                    && lamp.low().y() < middle.y()
+                    && middle.y() < lamp.high().y();
+        });
     }
 
     private void sayLamp(int index) {
