@@ -111,7 +111,8 @@ final class Exposing {
     ///
     /// @param seconds how long it lasts, s
     /// @param shutter how the shutter was given
-    record Frame(double seconds, Given shutter) {
+    /// @param stop what stands before its stop's number: `f/` or `T`
+    record Frame(double seconds, Given shutter, String stop) {
         /// How a shutter is given.
         enum Given {
             ANGLE,

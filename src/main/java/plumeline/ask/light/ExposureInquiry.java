@@ -129,7 +129,8 @@ final class ExposureInquiry implements Inquiry<Exposing.Inputs> {
                         1 / rate,
                         given.has("shutter") && given.quantity("shutter").kind() == Kind.TIME
                                 ? Exposing.Frame.Given.TIME
-                                : Exposing.Frame.Given.ANGLE),
+                                : Exposing.Frame.Given.ANGLE,
+                        given.has("t_number") ? "T" : "f/"),
                 surface(given));
     }
 

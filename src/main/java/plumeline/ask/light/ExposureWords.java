@@ -135,8 +135,9 @@ final class ExposureWords {
             return attempts;
         }
         double ratio = Math.pow(2, margin);
+        String stop = found.inputs().frame().stop();
         found.findNumber()
-                .ifPresent(number -> attempts.add("Set f/" + Print.number(number, 1) + " instead of f/"
+                .ifPresent(number -> attempts.add("Set " + stop + Print.number(number, 1) + " instead of " + stop
                         + Print.number(exposure.number(), 1) + ": ask framing what that does to the sharp zone."));
         found.findSensitivity()
                 .ifPresent(iso -> attempts.add("Set ISO " + Print.number(iso, 0)
