@@ -27,6 +27,11 @@ final class LightCardTest {
           lights:
             bulb: {point: yes, gives: 800 cd ± 10 %, white: 5600 K}
             soft: {panel: [400 mm, 600 mm], gives: 800 lx at 1 m}
+            rod: {tube: [600 mm, 30 mm], gives: 800 cd}
+            dish: {disc: 250 mm, gives: 800 cd}
+            paper: {card: [500 mm, 700 mm], reflects: 75 %}
+            white: {card: [500 mm, 700 mm]}
+            black: {flag: [300 mm, 200 mm]}
         shots:
           one:
             camera:
@@ -125,6 +130,43 @@ final class LightCardTest {
         assertThat(read(CARD, "all together")).isEqualTo("1100 lx ± 8 %");
         assertThat(rows(CARD)).allMatch(row -> row.subList(2, 4).equals(List.of("", "")));
         assertThat(fact(CARD, "At hero")).isEqualTo("the camera's setting needs 1200 lx: 0.1 stops too little.");
+    }
+
+    /// Straight between what is written: 55 % is half way from 10 to 100, so half way from 40 to 100.
+    @ParameterizedTest
+    @CsvSource({"55 %, 70 %", "6 %, 25 %", "10 %, 40 %", "100 %, 100 %", "2 %, 10 %"})
+    void level_isWithItsDimmersSetting(String level, String set) {
+        Card card = light(
+                changed("gives: 800 cd ± 10 %", "gives: 800 cd, dims: [[10 %, 2 %], [40 %, 10 %], [100 %, 100 %]]")
+                        .replace("light: bulb, at: [0 mm", "light: bulb, level: " + level + ", at: [0 mm"));
+        assertThat(fact(card, "key")).contains("level " + level + ", its dimmer at " + set + ", white 5600 K.");
+    }
+
+    private static String fill(String light) {
+        return fact(light(changed("side: {light: bulb", "side: {light: " + light)), "side");
+    }
+
+    /// What a crew takes to hand: what it is, how large, what is set on it.
+    @Test
+    void eachLampCardAndFlag_isNamedWithItsSizeAndWhatIsSet() {
+        assertThat(fill("paper")).endsWith("Card: paper, 500 mm wide, 700 mm tall; throws back 75 %.");
+        assertThat(fill("white")).endsWith("Card: white, 500 mm wide, 700 mm tall; white side to it.");
+        assertThat(fill("black")).endsWith("Flag: black, 300 mm wide, 200 mm tall.");
+        assertThat(fill("rod")).endsWith("Lamp: rod, 600 mm long, lying; level 100 %.");
+        assertThat(fill("dish")).endsWith("Lamp: dish, 250 mm across; level 100 %.");
+        assertThat(fill("soft, grid: 40 deg"))
+                .endsWith("Lamp: soft, 400 mm wide, 600 mm tall; level 100 %, a grid before it that leaves 40 deg.");
+        assertThat(fill("bulb, turn: 30 deg")).contains("turn 30 deg clockwise, tilt 0 deg. ");
+    }
+
+    /// A card has no reading of its own: with it as it stands, the lamps alone are metered.
+    @Test
+    void meter_hasNoRowOfACardOrAFlag() {
+        Card card = light(changed("side: {light: bulb", "side: {light: paper")
+                .replace("{ratio: hero, key: key, fill: side, by: 1.5 stops}", "{lit: hero}"));
+        assertThat(rows(card)).extracting(List::getFirst).containsExactly("key");
+        assertThat(card.parts().toString()).contains("all other light off, cards and flags as they stand.");
+        assertThat(CARD.parts().toString()).contains("all other light off.").doesNotContain("flags");
     }
 
     @Test

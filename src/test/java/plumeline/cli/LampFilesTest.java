@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.light.WrittenLamp;
 import plumeline.plan.Plans;
 
 /// The photometric files of a plan's lamps.
@@ -60,5 +62,18 @@ final class LampFilesTest {
         Files.writeString(folder.resolve("spot.ies"), LM63.replace("900", "nine"));
         assertThat(read("spot.ies").problems().getFirst().toText())
                 .contains("spot.ies, in whose line 7 is: intensity is \"nine\"", "P-FILE-02");
+    }
+
+    /// A file whose lamp was measured tilted tells its light from the vertical, not from the lamp's own axis.
+    @Test
+    void aLampMeasuredTilted_isRefused() throws IOException, Refusal {
+        String level = WrittenLamp.round().eulumdat(1, List.of(0.0), List.of(0.0));
+        String tilted = level.replace("\n1\n0\n1\n1\n40 W", "\n1\n30\n1\n1\n40 W");
+        assertThat(tilted).isNotEqualTo(level);
+        Files.writeString(folder.resolve("spot.ldt"), level);
+        assertThat(read("spot.ldt").problems()).isEmpty();
+        Files.writeString(folder.resolve("spot.ldt"), tilted);
+        assertThat(read("spot.ldt").problems().getFirst().toText())
+                .contains("spot.ldt, of a lamp that was measured tilted by 30 deg", "P-FILE-03");
     }
 }

@@ -345,4 +345,54 @@ final class LessonCommandTest {
         assertThat(refused("lesson add PLAN --lux-at one hero")).contains("must be a shot, a thing, its part");
         assertThat(answered("lesson list PLAN")).contains("1   400 lx on hero's label in one with key on");
     }
+
+    /// What has no light of its own isn't metered; of a lamp whose file alone tells what it gives nothing is corrected.
+    @Test
+    void luxAt_isOfLampsThatThePlanSaysOfWhatTheyGive() throws IOException {
+        Files.writeString(folder.resolve("spot.ies"), """
+                IESNA:LM-63-2002
+                TILT=NONE
+                1 1000 1 2 1 1 2 0 0 0
+                1 1 50
+                0 90
+                0
+                900 0
+                """);
+        Files.writeString(plan, """
+                plumeline: 1
+                film: {rate: 24 fps}
+                things: {tin: {diameter: 60 mm, height: 120 mm, label: {width: 40 mm, height: 40 mm, bottom: 40 mm}}}
+                kit:
+                  cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}, iso: {base: 100}}}
+                  lenses: {fifty: {focal_length: 50 mm}}
+                  lights:
+                    spot: {point: yes, gives: 2000 cd typical}
+                    filed: {file: spot.ies}
+                    paper: {card: [300 mm, 300 mm]}
+                shots:
+                  one:
+                    camera: {body: main, lens: fifty, at: [0 mm, -3000 mm, 60 mm], aim: hero}
+                    place: {hero: {thing: tin, at: [0 mm, 0 mm]}}
+                    lights:
+                      key: {light: spot, at: [0 mm, -2030 mm, 60 mm]}
+                      side: {light: spot, at: [0 mm, -1030 mm, 60 mm]}
+                      board: {light: paper, at: [0 mm, 900 mm, 60 mm], turn: 0 deg}
+                  two:
+                    camera: {body: main, lens: fifty, at: [0 mm, -3000 mm, 60 mm], aim: hero}
+                    place: {hero: {thing: tin, at: [0 mm, 0 mm]}}
+                    lights: {key: {light: filed, at: [0 mm, -2030 mm, 60 mm]}}
+                """);
+        assertThat(refused("lesson add PLAN --lux-at one hero board 400 lx"))
+                .contains("board is a card, which has no light of its own");
+        assertThat(refused("lesson add PLAN --lux-at two hero key 400 lx"))
+                .contains("what key gives is told by its file alone");
+        // 2000 cd from 2 m and from 1 m.
+        assertThat(answered("lesson add PLAN --lux-at one hero all 2000 lx"))
+                .contains("2000 lx on hero's label in one with key, side on, where 2500 lx were computed");
+        // Twice as read again: by as much more than what they give since.
+        answered("lesson add PLAN --lux-at one hero key 400 lx");
+        assertThat(Files.readString(lessons))
+                .contains("lamps: {key: {lamp: spot, gives: 2000 cd}, side: {lamp: spot, gives: 2000 cd}}")
+                .contains("lamps: {key: {lamp: spot, gives: 1600 cd}}");
+    }
 }

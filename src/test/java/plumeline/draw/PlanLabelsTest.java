@@ -110,4 +110,24 @@ final class PlanLabelsTest {
             assertThat(ids).contains("one.plan.thing.c", "one.plan.near.name.thing.a", "one.plan.near.name.thing.base");
         }
     }
+
+    /// What hangs over everything is dashed, so that what is below shows through; beside the can, as low, it isn't.
+    @Test
+    void aLampThatHangsOverEverything_isDashedAndNamedSo() {
+        MadeSet set = MadeSet.of(
+                "lens: fifty, at: [0 mm, -961 mm, 61 mm], aim: a, f_number: 11",
+                MadeSet.thing("a", "can", "at: [0 mm, 0 mm]"));
+        MadeSet over = set.with("lights: {key: {light: strip, at: [0 mm, 0 mm, 600 mm], tilt: -90 deg}}");
+        MadeSet beside = set.with("lights: {key: {light: strip, at: [300 mm, 0 mm, 300 mm], turn: -90 deg}}");
+        Document above = SvgReader.parse(
+                Drawings.planFromAbove(over.film().plan(), over.shot()).toSvg());
+        Document aside = SvgReader.parse(
+                Drawings.planFromAbove(beside.film().plan(), beside.shot()).toSvg());
+        assertThat(above.getDocumentElement().getTextContent()).contains("key (lamp, overhead)");
+        assertThat(aside.getDocumentElement().getTextContent()).contains("key (lamp)");
+        assertThat(DrawnChecks.element(above, "one.plan.lamp.key", "path", 0).getAttribute("stroke-dasharray"))
+                .isNotEmpty();
+        assertThat(DrawnChecks.element(aside, "one.plan.lamp.key", "path", 0).getAttribute("stroke-dasharray"))
+                .isEmpty();
+    }
 }

@@ -80,6 +80,62 @@ final class EmittersOutsideTest {
                 .isCloseTo(500, within(0.1));
     }
 
+    /// Far off a face is a point of its candelas. All its lumens are π times those of a flat face, π² of a tube, whose
+    /// side of 2π r l gives π times its luminance and shows as 2 r l (Lambert's law).
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "disc: 500 mm, hot_centre: 1.5 stops | 1",
+                "panel: [600 mm, 400 mm], window: [300 mm, 200 mm], field: bright | 1",
+                "panel: [600 mm, 400 mm], window: [300 mm, 200 mm] | 1",
+                "tube: [600 mm, 40 mm] | 3.14159265"
+            })
+    void face_isFarOffAPointOfItsCandelas(String form, double more) {
+        Vec far = new Vec(0, 49.4, 0.25);
+        Lighting byCandela = lighting(form + ", gives: 500 cd", AT + "}}");
+        assertThat(LitPlan.lux(byCandela, far, BACK) * 2500).isCloseTo(500, within(0.2));
+        Lighting byLumens = lighting(form + ", gives: " + 500 * Math.PI * more + " lm", AT + "}}");
+        assertThat(LitPlan.lux(byLumens, far, BACK) * 2500).isCloseTo(500, within(0.2));
+    }
+
+    /// A disc's rings on its axis: each by `2π r h²/(r² + h²)²`, 1.5 stops darker at the edge than in the middle.
+    private static double rings(double away, double radius) {
+        int count = 2000;
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            double r = radius * (i + 0.5) / count;
+            double shining = Math.pow(2, -1.5 * r * r / (radius * radius));
+            sum += shining * 2 * Math.PI * r * away * away / Math.pow(r * r + away * away, 2) * radius / count;
+        }
+        return sum;
+    }
+
+    @Test
+    void hotCentre_ofADisc_isWhatItsRingsGive() {
+        Lighting lighting = lighting("disc: 500 mm, hot_centre: 1.5 stops, gives: 1000 lx at 1 m", AT + "}}");
+        double expected = 1000 * rings(0.2, 0.25) / rings(1, 0.25);
+        assertThat(LitPlan.lux(lighting, new Vec(0, -0.4, 0.25), BACK)).isCloseTo(expected, within(0.002 * expected));
+    }
+
+    /// A card's light is of the lamp that shines on it: as unsure as that, and as what the card throws back. A lamp
+    /// that the card doesn't see counts for nothing there.
+    @Test
+    void card_isAsUnsureAsTheLampThatLightsIt() {
+        Lighting lighting = lighting(
+                "gives: 800 cd ± 20 %}, other: {gives: 800 cd ± 60 %}, board: {card: [500 mm, 400 mm], reflects: 70 % ±"
+                        + " 7 %",
+                "lights: {key: {light: lamp, at: [400 mm, -300 mm, 300 mm], turn: -60 deg},"
+                        + " back: {light: other, at: [-900 mm, 300 mm, 250 mm], turn: -90 deg},"
+                        + " fill: {light: board, at: [-200 mm, 300 mm, 250 mm], turn: 90 deg}}");
+        Lighting.Light light = lighting.light(new Patch(new Vec(0.6, 0.5, 0.4), new Vec(-1, 0, 0.1).unit()));
+        double fill = light.lamps().get(2);
+        assertThat(light.lux()).isCloseTo(light.lamps().getFirst() + fill, within(1e-9));
+        double ofKey = 0.2 * light.lux();
+        double ofCard = 0.1 * fill;
+        assertThat(light.halfShare()).isCloseTo(Math.hypot(ofKey, ofCard) / light.lux(), within(1e-6));
+    }
+
     /// A window 300 by 200 mm: in a dark field a panel of its size; in a bright field the panel less the window.
     @ParameterizedTest
     @CsvSource({"0, -0.3, 0.25", "0.2, 0, 0.1", "-0.5, 0.4, 0.6"})

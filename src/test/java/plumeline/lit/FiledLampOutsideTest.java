@@ -73,6 +73,17 @@ final class FiledLampOutsideTest {
                 .isCloseTo(candela / 4, within(1e-6 * (1 + candela)));
     }
 
+    /// A grid of 40 degrees leaves half at 20: of 800 cd 400, over the distance's square.
+    @Test
+    void grid_isBeforeAFilesLightToo() {
+        double gamma = Math.toRadians(20);
+        double aside = Math.sin(gamma) * Math.sqrt(0.5);
+        Vec way = new Vec(aside, Math.cos(gamma), aside);
+        Vec place = new Vec(0, 0, 0.5).plus(way.times(2));
+        assertThat(LitPlan.lux(lighting(FILE, ", grid: 40 deg", "turn: 0 deg"), place, way.times(-1)))
+                .isCloseTo(100, within(1e-6));
+    }
+
     /// What it gives, where that is written, sets how much; the file only where it goes.
     @Test
     void gives_setsHowMuch() {

@@ -109,15 +109,24 @@ final class TankLightOutsideTest {
     /// some off.
     @ParameterizedTest
     @CsvSource({
-        "250, 2000, -400, -150, -600",
-        "0, 2000, -400, -150, -600",
-        "250, -60, -400, -150, -600",
-        "250, -330, -262, -900, -420",
-        "250, -330, -240, -900, -420"
+        "250, 2000, -400, -150, -600, ''",
+        "0, 2000, -400, -150, -600, ''",
+        "250, -60, -400, -150, -600, ''",
+        "250, -330, -262, -900, -420, ''",
+        "250, -330, -240, -900, -420, ''",
+        "250, 2000, -400, -150, -600, hot_centre: 1.5 stops",
+        "250, 2000, -400, -150, -600, 'window: [200 mm, 100 mm], field: bright'",
+        "250, 2000, -400, -150, -600, grid: 40 deg"
     })
-    void nearPanel_isWhatWaysFollowedOutwardMeet(int can, int post, int before, int x, int y) {
+    void nearPanel_isWhatWaysFollowedOutwardMeet(int can, int post, int before, int x, int y, String keys) {
+        Uneven uneven = Uneven.of(keys);
         Set near = new Set(
-                "panel: [400 mm, 200 mm], gives: 1000 cd", 300, can, post, before, x + " mm, " + y + " mm, 150 mm");
+                "panel: [400 mm, 200 mm], gives: 1000 cd" + (keys.isEmpty() ? "" : ", " + keys),
+                300,
+                can,
+                post,
+                before,
+                x + " mm, " + y + " mm, 150 mm");
         // It faces what is nearest to the lens: the can's middle or the post's.
         Vec middle = new Vec(x / 1000.0, y / 1000.0, 0.15);
         Vec facing = nearest(can, post, before).minus(middle).unit();
@@ -126,7 +135,7 @@ final class TankLightOutsideTest {
         Vec place = can == 0 ? new Vec(0.03, 0.19, 0.1) : new Vec(0.05, 0.05, 0.12);
         // Of a lamp far aside the surface is turned from what comes in by the side wall.
         Vec out = x == -900 ? new Vec(0.6, -0.8, 0) : new Vec(0, -1, 0);
-        double luminance = 1000 / 0.08;
+        double luminance = 1000 / (0.08 * uneven.mean());
         double sum = 0;
         double open = 0;
         int each = 1200;
@@ -151,6 +160,7 @@ final class TankLightOutsideTest {
                             * 1.333
                             * 1.333
                             * passing(Math.acos(-air.y()))
+                            * uneven.share(hit.dot(right) / 0.2, hit.dot(up) / 0.1, tangent(air, facing))
                             * solid
                             * Math.max(0, unit.dot(out));
                     open += light;
@@ -162,6 +172,10 @@ final class TankLightOutsideTest {
         }
         assertThat(sum / open).isBetween(0.1, can == 250 && post == 2000 ? 1 : 0.99);
         assertThat(near.lux(place, out) / sum).isCloseTo(1, within(0.005));
+    }
+
+    private static double tangent(Vec way, Vec normal) {
+        return way.cross(normal).lengthMetres() / Math.abs(way.dot(normal));
     }
 
     private static Vec nearest(int can, int post, int before) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
@@ -100,6 +101,21 @@ final class TankPassageOutsideTest {
                 postY / 1000.0);
         double expected = rays.lux(panel, new Vec(x, y, z).minus(out.times(1e-7)), out, 1000);
         assertThat(LitPlan.lux(lighting, new Vec(x, y, z), out) / expected).isCloseTo(1, within(0.005));
+    }
+
+    /// A panel that isn't even, through two panes and water: each ray as bright as where it comes from, and whither.
+    @ParameterizedTest
+    @ValueSource(strings = {"hot_centre: 1.5 stops", "window: [200 mm, 100 mm], field: bright", "grid: 40 deg"})
+    void unevenPanel_isWhatRaysMeet(String keys) {
+        Lighting lighting =
+                new Set(PANEL + ", " + keys, 300, AWAY, AWAY, "0 mm, -400 mm, 150 mm], turn: 0 deg").lighting();
+        Uneven uneven = Uneven.of(keys);
+        Panel panel = new Panel(
+                new Vec(0, -0.4, 0.15), new Vec(0, 1, 0), new Vec(1, 0, 0), 0.4, 0.2, 1000 / (0.08 * uneven.mean()));
+        Vec place = new Vec(0.15, 0.3, 0.2);
+        Vec out = new Vec(0, -1, 0);
+        double expected = new TankRays(0.308, 2, 1.5, 0, 2, 1.5).lux(panel, uneven, place, out, 1000);
+        assertThat(LitPlan.lux(lighting, place, out) / expected).isCloseTo(1, within(0.005));
     }
 
     /// A point of 1000 cd: as a panel so small that it is one.

@@ -83,6 +83,11 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
 
     /// Of an even panel on a place, lx, by as many ways each way as there are steps.
     double lux(Panel panel, Vec place, Vec facing, int steps) {
+        return lux(panel, Uneven.of(""), place, facing, steps);
+    }
+
+    /// Of one that isn't even.
+    double lux(Panel panel, Uneven uneven, Vec place, Vec facing, int steps) {
         Vec axis = panel.middle().minus(place).unit();
         // Askew, so that no row of ways runs along an edge.
         Vec right = axis.cross(new Vec(0.3, 0.2, 1)).unit();
@@ -96,6 +101,7 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
                 double v = 2.4 * ((j + 0.5) / coarse - 0.5) * 2;
                 if (seen(
                                 panel,
+                                uneven,
                                 place,
                                 axis.plus(right.times(u)).plus(up.times(v)).unit())
                         > 0) {
@@ -116,13 +122,13 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
                 double length = way.lengthMetres();
                 Vec unit = way.times(1 / length);
                 double cosine = unit.dot(facing);
-                sum += cosine > 0 ? seen(panel, place, unit) * cosine / (length * length * length) : 0;
+                sum += cosine > 0 ? seen(panel, uneven, place, unit) * cosine / (length * length * length) : 0;
             }
         }
         return panel.luminance() * sum * (box[1] - box[0]) * (box[3] - box[2]) / steps / steps;
     }
 
-    private double seen(Panel panel, Vec place, Vec unit) {
+    private double seen(Panel panel, Uneven uneven, Vec place, Vec unit) {
         Ray ray = new Ray(place, unit);
         if (!through(ray, panel)) {
             return 0;
@@ -134,7 +140,13 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
                 && Math.abs(hit.dot(panel.right())) < panel.widthMetres() / 2
                 && Math.abs(hit.dot(panel.up())) < panel.heightMetres() / 2
                 && !meets(ray, on);
-        return isMet ? ray.share() : 0;
+        return isMet
+                ? ray.share()
+                        * uneven.share(
+                                2 * hit.dot(panel.right()) / panel.widthMetres(),
+                                2 * hit.dot(panel.up()) / panel.heightMetres(),
+                                ray.way.cross(panel.facing()).lengthMetres() / Math.abs(ray.way.dot(panel.facing())))
+                : 0;
     }
 
     private static double until(Ray ray, Panel panel) {

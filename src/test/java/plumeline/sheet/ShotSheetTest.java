@@ -156,6 +156,9 @@ final class ShotSheetTest {
                         "gives 4000 lx at 1 m (typical: measure yours)",
                         "300 W");
         assertThat(row(sheet(Made.text(), "looks"), "green")).contains("key off");
+        // Straight between what is written: 70 % is two thirds of the way from 10 to 100, so from 40 to 100.
+        String dimmer = dimmed.replace("300 W}", "300 W, dims: [[40 %, 10 %], [100 %, 100 %]]}");
+        assertThat(row(sheet(dimmer, "looks"), "keystrip")).contains("level 70 % of what it gives, its dimmer at 80 %");
     }
 
     @Test

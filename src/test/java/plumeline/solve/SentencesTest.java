@@ -251,4 +251,17 @@ final class SentencesTest {
         });
         return all;
     }
+
+    /// A panel 300 mm wide half way to the can hides it; 200 mm aside it is 50 mm clear of the axis, and of a can 33 mm
+    /// to a side, which half way is half as wide.
+    @Test
+    void aLampBetweenTheLensAndAThing_isNoted() {
+        String between = "lights: {key: {light: strip, at: [0 mm, -480 mm, 61 mm]}}";
+        String aside = "lights: {key: {light: strip, at: [200 mm, -480 mm, 61 mm], turn: 0 deg}}";
+        String want = "wants: [{fills: hero, height: 70 %}]";
+        assertThat(Solved.shot(Solved.text(CAMERA, ALONE, between, want)).notes())
+                .contains("key stands between the lens and hero: want off_picture: key.");
+        assertThat(Solved.shot(Solved.text(CAMERA, ALONE, aside, want)).notes())
+                .noneMatch(note -> note.contains("stands between"));
+    }
 }
