@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import plumeline.geom.Aim;
+import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
@@ -57,6 +58,13 @@ public sealed interface Shine {
     ///
     /// @return m
     double reachMetres();
+
+    /// Gives what lies round it.
+    ///
+    /// @return a box with all of what shines
+    default Bounds bounds() {
+        return new Bounds(middle(), middle());
+    }
 
     /// Tells whether a place is before it.
     ///
@@ -165,6 +173,14 @@ public sealed interface Shine {
         @Override
         public Vec middle() {
             return emitter.middle();
+        }
+
+        @Override
+        public Bounds bounds() {
+            Vec round = new Vec(reachMetres, reachMetres, reachMetres);
+            return emitter instanceof Tube
+                    ? new Bounds(middle().minus(round), middle().plus(round))
+                    : Bounds.of(emitter.outline(middle().plus(emitter.facing())));
         }
 
         @Override

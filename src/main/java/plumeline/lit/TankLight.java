@@ -115,8 +115,9 @@ final class TankLight {
     /// @param hiders what may stand in the way
     double behind(Shine shine, Patch patch, List<Hider> hiders) {
         double sum = 0;
+        Bounds bounds = shine.bounds();
         for (TankPassage passage : passages) {
-            if (passage.leads(patch, shine.middle(), shine.reachMetres())) {
+            if (passage.leads(patch, bounds) && passage.far().isBefore(shine)) {
                 Optional<Shine.Face> face = shine.findFace(patch.place(), lamp -> passage.findWay(lamp, patch));
                 if (face.isPresent()) {
                     sum += behind(passage, face.get(), patch, hiders);

@@ -49,6 +49,11 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     /// An edge on a face is cut in parts as long as this share of the face's width and height together.
     private static final double FINE_SHARE = 1.0 / 24;
 
+    /// Where there is no water on the way an edge is bent by the panes alone, by less than they are thick.
+    private static final double DRY_SHARE = 1.0 / 2;
+
+    private static final int DRY_PARTS = 2;
+
     /// A face that is crossed.
     ///
     /// @param window the face
@@ -65,12 +70,15 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
         /// How far beyond it a place is, m; negative before.
         double beyondMetres(Vec place) {
-            Plane last = isOut ? window.outer() : window.inner();
-            return place.minus(last.through()).dot(across());
+            return place.minus(last().through()).dot(across());
+        }
+
+        Plane last() {
+            return isOut ? window.outer() : window.inner();
         }
 
         List<FlatPath.Face> faces() {
-            FlatPath.Face last = new FlatPath.Face(isOut ? window.outer() : window.inner(), behindIndex());
+            FlatPath.Face last = new FlatPath.Face(last(), behindIndex());
             return window.isPane()
                     ? List.of(
                             new FlatPath.Face(
@@ -134,39 +142,39 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     }
 
     /// Whether this way may lead from a place outside toward another: light never turns back along any axis.
-    boolean leads(Patch patch, Vec middle, double reachMetres) {
+    ///
+    /// @param lamp what lies round the lamp
+    boolean leads(Patch patch, Bounds lamp) {
         for (Crossing crossing : crossings) {
-            if (crossing.beyondMetres(middle) + reachMetres < TankWindow.AHEAD_METRES
+            if (crossing.beyondMetres(farthest(lamp, crossing.across())) < TankWindow.AHEAD_METRES
                     || crossing.beyondMetres(patch.place()) > -TankWindow.AHEAD_METRES) {
                 return false;
             }
         }
-        return near().isOver(patch) && slants(patch.place(), near()) && slants(middle, reachMetres);
+        return near().isOver(patch) && (isStraight() || turns(patch.place(), lamp));
     }
 
-    /// Whether light can meet the far face aslant enough: to a lamp that is wider than far it always may.
-    private boolean slants(Vec lamp, double reachMetres) {
-        return far().aheadMetres(lamp) <= reachMetres
-                || slants(lamp.minus(far().outer().normal().times(reachMetres)), far());
+    private static Vec farthest(Bounds box, Vec way) {
+        return new Vec(
+                way.x() > 0 ? box.high().x() : box.low().x(),
+                way.y() > 0 ? box.high().y() : box.low().y(),
+                way.z() > 0 ? box.high().z() : box.low().z());
     }
 
-    /// Light that goes from one face of water to another square to it meets the outer ones so aslant that the sine is
-    /// over the root of n² − 1: else it is thrown back at the other.
-    private boolean slants(Vec place, TankWindow window) {
-        double index = window.wall().behindIndex();
-        if (isStraight() || index <= 1 || !window.isPane()) {
+    /// Whether light can meet the tank aslant enough on both sides. It keeps what its direction, as long as the index,
+    /// has along a face; where it enters water by one face and leaves it by another square to it, that has along the
+    /// other's normal more than the root of n² − 1 in the air: else it is thrown back there.
+    private boolean turns(Vec place, Bounds lamp) {
+        List<Crossing> ofWater = crossings.stream()
+                .filter(crossing -> crossing.window().wall().behindIndex() > 1)
+                .toList();
+        if (ofWater.isEmpty()) {
             return true;
         }
-        double ahead = window.aheadMetres(place);
-        double far = 0;
-        for (double x : new double[] {outside.low().x(), outside.high().x()}) {
-            for (double y : new double[] {outside.low().y(), outside.high().y()}) {
-                for (double z : new double[] {outside.low().z(), outside.high().z()}) {
-                    far = Math.max(far, place.distanceMetres(new Vec(x, y, z)));
-                }
-            }
-        }
-        return far * far - ahead * ahead >= (index * index - 1) * far * far;
+        double index = ofWater.getFirst().window().wall().behindIndex();
+        double least = Math.sqrt(index * index - 1);
+        return near().mostAlong(ofWater.getLast().across(), new Bounds(place, place)) >= least
+                && far().mostAlong(ofWater.getFirst().across().times(-1), lamp) >= least;
     }
 
     /// The faces of so many crossings from the place.
@@ -198,10 +206,11 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     /// face's outside.
     Optional<TankWindow.Sight> findSight(Emitter emitter, Patch patch) {
         List<Vec> lamp = outline(emitter, patch);
-        List<Vec> outline = ahead(TankWindow.ring(emitter, lamp));
-        if (outline.size() < 3 || isAside(ahead(lamp), patch)) {
+        List<Vec> ahead = ahead(TankWindow.ring(emitter, lamp));
+        if (ahead.size() < 3 || isAside(ahead, patch)) {
             return Optional.empty();
         }
+        List<Vec> outline = TankWindow.finer(ahead, isWet() ? TankWindow.PARTS : DRY_PARTS);
         for (int count = crossings.size(); count > 0; count--) {
             Crossing crossing = crossings.get(count - 1);
             TankWindow window = crossing.window();
@@ -226,19 +235,25 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         return isSeen ? TankWindow.Sight.of(patch.place(), outline) : Optional.empty();
     }
 
+    /// What of an outline lies beyond all its faces.
     private List<Vec> ahead(List<Vec> outline) {
-        Plane last = far().outer();
-        return TankWindow.cut(outline, last.normal(), last.normal().dot(last.through()) + TankWindow.AHEAD_METRES);
+        List<Vec> ahead = outline;
+        for (Crossing crossing : crossings) {
+            Vec across = crossing.across();
+            ahead = TankWindow.cut(ahead, across, across.dot(crossing.last().through()) + TankWindow.AHEAD_METRES);
+        }
+        return ahead;
     }
 
     /// Whether a lamp is seen far aside of an opening, by some of its corners.
     private boolean isAside(List<Vec> outline, Patch patch) {
         FlatPath path = path(crossings.size());
         int step = Math.max(1, outline.size() / FEW);
-        List<List<Vec>> ways = new ArrayList<>();
+        List<Vec> some = new ArrayList<>();
         for (int i = 0; i < outline.size(); i += step) {
-            ways.add(path.crossings(patch.place(), outline.get(i)));
+            some.add(outline.get(i));
         }
+        List<List<Vec>> ways = path.crossings(patch.place(), some);
         int face = 0;
         for (Crossing crossing : crossings) {
             int at = face;
@@ -274,10 +289,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
     /// Where places are seen on the last of some faces.
     private static List<Vec> seen(List<Vec> outline, List<FlatPath.Face> faces, Patch patch) {
-        FlatPath path = new FlatPath(faces);
-        return outline.stream()
-                .map(corner -> path.crossings(patch.place(), corner).getLast())
-                .toList();
+        return new FlatPath(faces)
+                .crossings(patch.place(), outline).stream().map(List::getLast).toList();
     }
 
     private List<Vec> outline(Emitter emitter, Patch patch) {
@@ -292,19 +305,14 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
                         : far().low().plus(far().high()).times(0.5));
     }
 
-    /// Cuts long edges, as straight ones seem bent.
-    private static List<Vec> finer(List<Vec> outline, TankWindow window) {
-        double longest = window.high().distanceMetres(window.low()) * FINE_SHARE;
-        List<Vec> finer = new ArrayList<>();
-        for (int i = 0; i < outline.size(); i++) {
-            Vec from = outline.get(i);
-            Vec way = outline.get((i + 1) % outline.size()).minus(from);
-            int parts = Math.max(1, (int) Math.ceil(way.lengthMetres() / longest));
-            for (int part = 0; part < parts; part++) {
-                finer.add(from.plus(way.times((double) part / parts)));
-            }
-        }
-        return finer;
+    private List<Vec> finer(List<Vec> outline, TankWindow window) {
+        double share = isWet() ? FINE_SHARE : DRY_SHARE;
+        return TankWindow.finer(outline, window.high().distanceMetres(window.low()) * share);
+    }
+
+    private boolean isWet() {
+        return crossings.stream()
+                .anyMatch(crossing -> crossing.window().wall().behindIndex() > 1);
     }
 
     /// Whether light leaves it as it came.

@@ -34,7 +34,7 @@ import plumeline.stage.TankWalls;
 /// @param low lower corner of the opening on the inner face, m
 /// @param high upper corner of it, m
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
-    /// Into so many parts an edge of a lamp is cut: a straight one seems bent.
+    /// Into so many parts an edge of a lamp is cut.
     static final int PARTS = 16;
 
     /// What passes a piece is even where it differs by less.
@@ -120,7 +120,9 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         if (outline.isEmpty()) {
             return Optional.empty();
         }
-        List<Vec> seen = clipped(ring(emitter, outline).stream()
+        List<Vec> ahead = cut(
+                ring(emitter, outline), outer.normal(), outer.normal().dot(outer.through()) + 2 * AHEAD_METRES);
+        List<Vec> seen = clipped(finer(ahead, PARTS).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
         return Sight.of(patch.place(), seen);
@@ -259,44 +261,74 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return Optional.of(path.get(path.size() - 2));
     }
 
+    /// How much of a way from a box through it and its pane goes along an axis at most, share of one; negative where all
+    /// go against it.
+    double mostAlong(Vec axis, Bounds from) {
+        double pane = wall.glassMetres();
+        Vec round = new Vec(pane, pane, pane);
+        Vec least = low.minus(round).minus(from.high());
+        Vec most = high.plus(round).minus(from.low());
+        double along = Math.max(least.dot(axis), most.dot(axis));
+        Vec aside = new Vec(
+                aside(least.x(), most.x()) * (1 - Math.abs(axis.x())),
+                aside(least.y(), most.y()) * (1 - Math.abs(axis.y())),
+                aside(least.z(), most.z()) * (1 - Math.abs(axis.z())));
+        return along / Math.sqrt(along * along + aside.dot(aside));
+    }
+
+    /// The least of what lies between two numbers, either way.
+    private static double aside(double least, double most) {
+        return Math.max(0, Math.max(least, -most));
+    }
+
     /// Whether any of the opening is over the surface.
     boolean isOver(Patch patch) {
         double level = patch.facing().dot(patch.place());
-        double most = Double.NEGATIVE_INFINITY;
-        for (double x : new double[] {low.x(), high.x()}) {
-            for (double y : new double[] {low.y(), high.y()}) {
-                for (double z : new double[] {low.z(), high.z()}) {
-                    most = Math.max(most, patch.facing().dot(new Vec(x, y, z)));
-                }
-            }
-        }
-        return most > level;
+        return new Bounds(low, high)
+                .corners().stream().anyMatch(corner -> patch.facing().dot(corner) > level);
+    }
+
+    /// Whether any of it is before what shines.
+    boolean isBefore(Shine shine) {
+        return new Bounds(low, high).corners().stream().anyMatch(shine::isBefore);
     }
 
     /// A round has a quarter of its corners, as much farther out as keeps its area.
     static List<Vec> ring(Emitter emitter, List<Vec> outline) {
-        if (emitter instanceof Disc) {
-            double angle = 2 * Math.PI / outline.size();
-            double out = Math.sqrt(4 * Math.sin(angle) / Math.sin(4 * angle));
-            List<Vec> round = new ArrayList<>();
-            for (int i = 0; i < outline.size(); i += 4) {
-                round.add(emitter.middle()
-                        .plus(outline.get(i).minus(emitter.middle()).times(out)));
-            }
-            return round;
-        }
-        if (outline.size() > 4 * PARTS) {
+        if (!(emitter instanceof Disc)) {
             return outline;
         }
-        List<Vec> ring = new ArrayList<>();
+        double angle = 2 * Math.PI / outline.size();
+        double out = Math.sqrt(4 * Math.sin(angle) / Math.sin(4 * angle));
+        List<Vec> round = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i += 4) {
+            round.add(emitter.middle()
+                    .plus(outline.get(i).minus(emitter.middle()).times(out)));
+        }
+        return round;
+    }
+
+    /// Cuts a lamp's edges, so many parts each if they were four and alike: straight ones seem bent.
+    static List<Vec> finer(List<Vec> outline, int parts) {
+        double length = 0;
+        for (int i = 0; i < outline.size(); i++) {
+            length += outline.get(i).distanceMetres(outline.get((i + 1) % outline.size()));
+        }
+        return finer(outline, length / (4 * parts));
+    }
+
+    /// Cuts edges longer than this.
+    static List<Vec> finer(List<Vec> outline, double longestMetres) {
+        List<Vec> finer = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
             Vec from = outline.get(i);
             Vec way = outline.get((i + 1) % outline.size()).minus(from);
-            for (int part = 0; part < PARTS; part++) {
-                ring.add(from.plus(way.times((double) part / PARTS)));
+            int parts = Math.max(1, (int) Math.ceil(way.lengthMetres() / longestMetres - 1e-9));
+            for (int part = 0; part < parts; part++) {
+                finer.add(from.plus(way.times((double) part / parts)));
             }
         }
-        return ring;
+        return finer;
     }
 
     /// What of an outline on the inner face is within the opening.

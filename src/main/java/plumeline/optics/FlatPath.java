@@ -1,6 +1,9 @@
 package plumeline.optics;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 
@@ -8,8 +11,8 @@ import plumeline.geom.Vec;
 ///
 /// It is the way of least optical length, which is a convex function of where the faces are crossed: there is one such
 /// way and Newton's steps, halved where they would lengthen it, come to it from anywhere. Snell's law holds at each
-/// face. Whether each crossing is on the real face, and the faces come in this order, the caller sees from the
-/// crossings.
+/// face. Across parallel faces, and across panes in air, it is found faster. Whether each crossing is on the real face,
+/// and the faces come in this order, the caller sees from the crossings.
 ///
 /// **Source:** Fermat's principle (any optics text).
 ///
@@ -18,14 +21,15 @@ public record FlatPath(List<Face> faces) {
     private static final int MOST_STEPS = 100;
     private static final int MOST_HALVINGS = 40;
 
-    /// A step that is a smaller share of the way is rounding.
-    private static final double STILL = 1e-14;
+    /// After a step that is a smaller share of the way the next would be its square.
+    private static final double STILL = 1e-8;
 
     /// A crossing is held by so little that a way along its face leaves it in place.
     private static final double HELD = 1e-9;
 
     /// Two crossings are taken to be at least so far apart, share of the way: where two faces meet they may be one.
-    private static final double APART = 1e-9;
+    private static final double APART = 1e-7;
+
 
     /// A flat face.
     ///
@@ -54,9 +58,36 @@ public record FlatPath(List<Face> faces) {
     ///
     /// @param from where it begins, in air, m
     /// @param to where it ends, behind the last face, m, elsewhere
-    /// @return a place on each face, m, true to some 1e-12 of the way
+    /// @return a place on each face, m, true to some 1e-10 of the way
     public List<Vec> crossings(Vec from, Vec to) {
-        return new Search(from, to).run();
+        return crossings(from, List.of(to)).getFirst();
+    }
+
+    /// Gives it for ways from one place to several that follow each other, as the corners of an outline do.
+    ///
+    /// @param from where they begin, in air, m
+    /// @param to where they end, behind the last face, m, elsewhere
+    /// @return a place on each face a way, m
+    public List<List<Vec>> crossings(Vec from, List<Vec> to) {
+        BiFunction<Vec, Vec, Optional<List<Vec>>> direct = direct();
+        List<List<Vec>> all = new ArrayList<>();
+        for (Vec end : to) {
+            all.add(direct.apply(from, end)
+                    .orElseGet(() ->
+                            new Search(from, end, all.isEmpty() ? Optional.empty() : Optional.of(all.getLast())).run()));
+        }
+        return all;
+    }
+
+    private BiFunction<Vec, Vec, Optional<List<Vec>>> direct() {
+        if (AirPanes.is(faces)) {
+            return new AirPanes(faces)::find;
+        }
+        return Slabs.is(faces) ? new Slabs(faces)::find : (from, to) -> Optional.empty();
+    }
+
+    private double index(int leg) {
+        return leg == 0 ? 1 : faces.get(leg - 1).behindIndex();
     }
 
     private final class Search {
@@ -66,7 +97,7 @@ public record FlatPath(List<Face> faces) {
         private final Vec[] ups = new Vec[count];
         private final double length;
 
-        Search(Vec from, Vec to) {
+        Search(Vec from, Vec to, Optional<List<Vec>> beside) {
             length = from.distanceMetres(to);
             corners[0] = from;
             corners[count + 1] = to;
@@ -76,7 +107,7 @@ public record FlatPath(List<Face> faces) {
                 rights[i] = normal.cross(Math.abs(normal.z()) < 0.5 ? Vec.UP : new Vec(1, 0, 0))
                         .unit();
                 ups[i] = rights[i].cross(normal);
-                corners[i + 1] = start(from, to, plane);
+                corners[i + 1] = beside.isPresent() ? beside.get().get(i) : start(from, to, plane);
             }
         }
 
@@ -110,7 +141,7 @@ public record FlatPath(List<Face> faces) {
                     corners[i + 1] = next[i + 1];
                 }
                 least = now;
-                if (most <= STILL * length) {
+                if (most <= STILL * length && share == 1) {
                     break;
                 }
             }
@@ -123,10 +154,6 @@ public record FlatPath(List<Face> faces) {
                 next[i + 1] = corners[i + 1].plus(moves[i].times(share));
             }
             return next;
-        }
-
-        private double index(int leg) {
-            return leg == 0 ? 1 : faces.get(leg - 1).behindIndex();
         }
 
         private double far(Vec way) {

@@ -156,7 +156,7 @@ final class TankPassageOutsideTest {
         Patch patch = new Patch(new Vec(x, y, z), new Vec(0, -1, 0));
         double sum = face.lux(patch, Hull.of(walls.block(), 64));
         for (TankPassage passage : passages) {
-            if (passage.leads(patch, panel.middle(), 0.3)) {
+            if (passage.leads(patch, Bounds.of(panel.outline(panel.middle().plus(panel.facing()))))) {
                 sum += passage.findSight(panel, patch)
                         .map(sight -> passage.lux(face, patch, sight, List.of(List.of())))
                         .orElse(0.0);

@@ -134,12 +134,8 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
             return 0;
         }
         double on = until(ray, panel);
-        Vec hit = ray.at.plus(ray.way.times(on)).minus(panel.middle());
-        boolean isMet = on > 0
-                && ray.way.dot(panel.facing()) < 0
-                && Math.abs(hit.dot(panel.right())) < panel.widthMetres() / 2
-                && Math.abs(hit.dot(panel.up())) < panel.heightMetres() / 2
-                && !meets(ray, on);
+        Vec hit = hit(ray, panel, on);
+        boolean isMet = on > 0 && ray.way.dot(panel.facing()) < 0 && isOn(panel, hit) && !meets(ray, on);
         return isMet
                 ? ray.share()
                         * uneven.share(
@@ -147,6 +143,16 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
                                 2 * hit.dot(panel.up()) / panel.heightMetres(),
                                 ray.way.cross(panel.facing()).lengthMetres() / Math.abs(ray.way.dot(panel.facing())))
                 : 0;
+    }
+
+    /// From the panel's middle.
+    private static Vec hit(Ray ray, Panel panel, double on) {
+        return ray.at.plus(ray.way.times(on)).minus(panel.middle());
+    }
+
+    private static boolean isOn(Panel panel, Vec hit) {
+        return Math.abs(hit.dot(panel.right())) < panel.widthMetres() / 2
+                && Math.abs(hit.dot(panel.up())) < panel.heightMetres() / 2;
     }
 
     private static double until(Ray ray, Panel panel) {
@@ -172,7 +178,7 @@ record TankRays(double waterLine, double canX, double canY, double canBase, doub
             leave = Math.min(leave, Math.max(one, other));
         }
         double lamp = until(ray, panel);
-        if (face < 0 || enter >= leave || lamp > 0 && lamp < enter) {
+        if (face < 0 || enter >= leave || lamp > 0 && lamp < enter && isOn(panel, hit(ray, panel, lamp))) {
             return true;
         }
         if (meets(ray, enter)) {
