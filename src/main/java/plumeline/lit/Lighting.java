@@ -143,9 +143,9 @@ public final class Lighting {
             PlacedLight light = shot.lights().get(i);
             if (light.light().emitter() instanceof Kit.Emitter.Card) {
                 Beam beam = scene.beams().get(i);
-                CardGlow glow = CardGlow.of(
-                        Lamp.panel(light, beam),
-                        patch -> Arrays.stream(lux(patch)).sum());
+                CardGlow glow = new CardGlow(
+                        Lamp.panel(light, beam), patch -> Arrays.stream(ofLamps(patch))
+                                .sum());
                 cards.set(i, Lamp.ofCard(light, beam, glow));
             }
         }
@@ -272,7 +272,11 @@ public final class Lighting {
     /// What comes of each lamp to a card's middle, lx.
     double[] onCard(int card) {
         Shine.Face face = (Shine.Face) ((Lamp.Known) lamps.get(card)).shine();
-        return lux(new Patch(face.middle(), face.emitter().facing()), hider -> true, lamp -> !isCard(lamp));
+        return ofLamps(new Patch(face.middle(), face.emitter().facing()));
+    }
+
+    private double[] ofLamps(Patch patch) {
+        return lux(patch, hider -> true, lamp -> !isCard(lamp));
     }
 
     /// Gives the light on a place of a surface.
@@ -351,8 +355,7 @@ public final class Lighting {
     }
 
     private static boolean isTurnedTo(Shine shine, Patch patch) {
-        return shine.isBefore(patch.place())
-                && shine.middle().minus(patch.place()).dot(patch.facing()) > -shine.reachMetres();
+        return shine.isBefore(patch.place()) && shine.isOver(patch);
     }
 
     private List<Hider.Part> between(Shine shine, Patch patch, IntPredicate stands) {

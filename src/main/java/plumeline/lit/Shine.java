@@ -72,6 +72,14 @@ public sealed interface Shine {
     /// @return false where it is wholly behind what shines
     boolean isBefore(Vec place);
 
+    /// Tells whether any of it is over a surface.
+    ///
+    /// @param patch where on the surface
+    /// @return false where all is behind it
+    default boolean isOver(Patch patch) {
+        return middle().minus(patch.place()).dot(patch.facing()) > 0;
+    }
+
     /// A face.
     ///
     /// @param emitter what shines
@@ -173,6 +181,12 @@ public sealed interface Shine {
         @Override
         public Vec middle() {
             return emitter.middle();
+        }
+
+        @Override
+        public boolean isOver(Patch patch) {
+            return emitter.outline(patch.place()).stream()
+                    .anyMatch(corner -> corner.minus(patch.place()).dot(patch.facing()) > 0);
         }
 
         @Override

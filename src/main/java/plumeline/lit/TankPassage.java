@@ -37,22 +37,19 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
     private static final int MOST_CUTS = 6;
 
-    /// What fills less of a place's sky is rounding where an outline folds at an edge between two faces.
-    private static final double LEAST_FACTOR = 1e-9;
-
-    /// So many corners of a lamp tell whether it may be seen at all.
+    /// So many corners of a lamp tell whether it may be seen at all, and how bright a piece is that is near to even.
     private static final int FEW = 8;
 
     /// Square of the sine of an angle under which a plane of incidence isn't told.
     private static final double STRAIGHT = 1e-20;
 
     /// An edge on a face is cut in parts as long as this share of the face's width and height together.
-    private static final double FINE_SHARE = 1.0 / 24;
+    private static final double FINE_SHARE = 1.0 / 8;
 
     /// Where there is no water on the way an edge is bent by the panes alone, by less than they are thick.
-    private static final double DRY_SHARE = 1.0 / 2;
+    private static final double DRY_SHARE = 1.0 / 1;
 
-    private static final int DRY_PARTS = 2;
+    private static final int DRY_PARTS = 1;
 
     /// A face that is crossed.
     ///
@@ -231,8 +228,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             }
             outline = finer(outline, window);
         }
-        boolean isSeen = outline.size() > 2 && Seen.factor(outline, patch) > LEAST_FACTOR;
-        return isSeen ? TankWindow.Sight.of(patch.place(), outline) : Optional.empty();
+        return TankWindow.Sight.of(patch, outline);
     }
 
     /// What of an outline lies beyond all its faces.
@@ -248,12 +244,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     /// Whether a lamp is seen far aside of an opening, by some of its corners.
     private boolean isAside(List<Vec> outline, Patch patch) {
         FlatPath path = path(crossings.size());
-        int step = Math.max(1, outline.size() / FEW);
-        List<Vec> some = new ArrayList<>();
-        for (int i = 0; i < outline.size(); i += step) {
-            some.add(outline.get(i));
-        }
-        List<List<Vec>> ways = path.crossings(patch.place(), some);
+        List<List<Vec>> ways = path.crossings(patch.place(), some(outline));
         int face = 0;
         for (Crossing crossing : crossings) {
             int at = face;
@@ -263,6 +254,15 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             face += crossing.faces().size();
         }
         return false;
+    }
+
+    private static List<Vec> some(List<Vec> outline) {
+        int step = (outline.size() + FEW - 1) / FEW;
+        List<Vec> some = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i += step) {
+            some.add(outline.get(i));
+        }
+        return some;
     }
 
     private static boolean isAside(TankWindow window, List<Vec> seen) {
@@ -380,15 +380,16 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         Vec clear = dim;
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
-        for (Vec corner : piece) {
-            double passing = passing(patch.place(), corner.minus(patch.place()));
-            dim = passing < least ? corner : dim;
-            clear = passing > most ? corner : clear;
-            least = Math.min(least, passing);
-            most = Math.max(most, passing);
+        List<Vec> asked = some(piece);
+        for (Vec corner : asked) {
+            double bright = bright(patch.place(), corner.minus(patch.place()), face);
+            dim = bright < least ? corner : dim;
+            clear = bright > most ? corner : clear;
+            least = Math.min(least, bright);
+            most = Math.max(most, bright);
         }
         if (cuts == 0 || most - least <= EVEN_SHARE * most) {
-            return Seen.factor(piece, patch) * SkyMean.of(piece, patch, way -> bright(patch.place(), way, face));
+            return Seen.factor(piece, patch) * SkyMean.of(asked, patch, way -> bright(patch.place(), way, face));
         }
         Vec along = clear.minus(dim).unit();
         double level = clear.plus(dim).times(0.5).dot(along);
@@ -396,10 +397,6 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         List<Vec> other = TankWindow.cut(piece, along.times(-1), -level);
         return (one.size() > 2 ? bright(one, patch, face, cuts - 1) : 0)
                 + (other.size() > 2 ? bright(other, patch, face, cuts - 1) : 0);
-    }
-
-    private double passing(Vec from, Vec way) {
-        return follow(from, way).map(Through::passing).orElse(0.0);
     }
 
     private double bright(Vec from, Vec way, Shine.Face face) {

@@ -35,12 +35,15 @@ import plumeline.stage.TankWalls;
 /// @param high upper corner of it, m
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// Into so many parts an edge of a lamp is cut.
-    static final int PARTS = 16;
+    static final int PARTS = 6;
 
     /// What passes a piece is even where it differs by less.
     private static final double EVEN = 0.02;
 
     private static final int MOST_CUTS = 6;
+
+    /// What fills less of a place's sky is rounding where an outline folds at an edge between two faces.
+    private static final double LEAST_FACTOR = 1e-9;
 
     static final double AHEAD_METRES = 1e-6;
 
@@ -97,8 +100,11 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
     /// @param outline its corners on the inner face, m
     /// @param cone round them
     record Sight(List<Vec> outline, Cone cone) {
-        static Optional<Sight> of(Vec from, List<Vec> outline) {
-            return outline.size() < 3 ? Optional.empty() : Optional.of(new Sight(outline, Cone.of(from, outline)));
+        /// Empty where nothing of it lights the surface.
+        static Optional<Sight> of(Patch patch, List<Vec> outline) {
+            return outline.size() > 2 && Seen.factor(outline, patch) > LEAST_FACTOR
+                    ? Optional.of(new Sight(outline, Cone.of(patch.place(), outline)))
+                    : Optional.empty();
         }
 
         /// Whether anything of a ball in the tank may be before it.
@@ -125,7 +131,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         List<Vec> seen = clipped(finer(ahead, PARTS).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
-        return Sight.of(patch.place(), seen);
+        return Sight.of(patch, seen);
     }
 
     /// Whether anything of a body outside may be before what is seen of a face.
