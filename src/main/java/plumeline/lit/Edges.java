@@ -54,8 +54,10 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
 
     @Override
     public double[] parts(Instant now) {
-        return glass.findField(now, glass.wall()).map(this::parts).orElseGet(() ->
-                new double[] {-PERCENT, -PERCENT, -PERCENT});
+        double[] none = {-PERCENT, -PERCENT, -PERCENT};
+        return findLack(now).isPresent()
+                ? none
+                : glass.findField(now, glass.wall()).map(this::parts).orElse(none);
     }
 
     private double[] parts(RimField field) {

@@ -137,6 +137,12 @@ record Shining(WantLine line, Measure measure, List<Want> beside, PaperUnit pape
                 .findFirst();
     }
 
+    /// Where something lacks its margin is no figure for a crew.
+    @Override
+    public boolean isMeasured(Moments moments) {
+        return measure.findLack(worst(moments)).isEmpty();
+    }
+
     @Override
     public Optional<String> findLack(Moments moments) {
         return measure.findLack(worst(moments))
