@@ -27,10 +27,8 @@ public record Bounds(Vec low, Vec high) {
         Vec low = places.getFirst();
         Vec high = low;
         for (Vec place : places) {
-            low = new Vec(
-                    Math.min(low.x(), place.x()), Math.min(low.y(), place.y()), Math.min(low.z(), place.z()));
-            high = new Vec(
-                    Math.max(high.x(), place.x()), Math.max(high.y(), place.y()), Math.max(high.z(), place.z()));
+            low = new Vec(Math.min(low.x(), place.x()), Math.min(low.y(), place.y()), Math.min(low.z(), place.z()));
+            high = new Vec(Math.max(high.x(), place.x()), Math.max(high.y(), place.y()), Math.max(high.z(), place.z()));
         }
         return new Bounds(low, high);
     }

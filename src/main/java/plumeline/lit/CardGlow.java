@@ -66,7 +66,10 @@ final class CardGlow implements Glow {
                     ask(row, column);
                 }
             }
-            double most = Arrays.stream(lux).filter(Objects::nonNull).max(Double::compare).orElseThrow();
+            double most = Arrays.stream(lux)
+                    .filter(Objects::nonNull)
+                    .max(Double::compare)
+                    .orElseThrow();
             for (int row = 0; row + QUARTER <= EACH_WAY; row += QUARTER - 1) {
                 for (int column = 0; column + QUARTER <= EACH_WAY; column += QUARTER - 1) {
                     fill(row, column, TOLD_SHARE * most);
@@ -96,8 +99,8 @@ final class CardGlow implements Glow {
         }
 
         private double ask(int row, int column) {
-            double asked = fallen.applyAsDouble(
-                    patch(card, (double) column / (EACH_WAY - 1), (double) row / (EACH_WAY - 1)));
+            double asked =
+                    fallen.applyAsDouble(patch(card, (double) column / (EACH_WAY - 1), (double) row / (EACH_WAY - 1)));
             lux[row * EACH_WAY + column] = asked;
             return asked;
         }

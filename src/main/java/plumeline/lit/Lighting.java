@@ -144,8 +144,8 @@ public final class Lighting {
             if (light.light().emitter() instanceof Kit.Emitter.Card) {
                 Beam beam = scene.beams().get(i);
                 CardGlow glow = new CardGlow(
-                        Lamp.panel(light, beam), patch -> Arrays.stream(ofLamps(patch))
-                                .sum());
+                        Lamp.panel(light, beam),
+                        patch -> Arrays.stream(ofLamps(patch)).sum());
                 cards.set(i, Lamp.ofCard(light, beam, glow));
             }
         }

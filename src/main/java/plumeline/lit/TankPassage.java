@@ -159,8 +159,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     }
 
     /// Whether light can meet the tank aslant enough on both sides. It keeps what its direction, as long as the index,
-    /// has along a face; where it enters water by one face and leaves it by another square to it, that has along the
-    /// other's normal more than the root of n² − 1 in the air: else it is thrown back there.
+    /// has along a face; where it enters water by one face and leaves it by another square to it, that has along
+    /// the other's normal more than the root of n² − 1 in the air: else it is thrown back there.
     private boolean turns(Vec place, Bounds lamp) {
         List<Crossing> ofWater = crossings.stream()
                 .filter(crossing -> crossing.window().wall().behindIndex() > 1)
@@ -311,8 +311,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     }
 
     private boolean isWet() {
-        return crossings.stream()
-                .anyMatch(crossing -> crossing.window().wall().behindIndex() > 1);
+        return crossings.stream().anyMatch(crossing -> crossing.window().wall().behindIndex() > 1);
     }
 
     /// Whether light leaves it as it came.

@@ -126,8 +126,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         if (outline.isEmpty()) {
             return Optional.empty();
         }
-        List<Vec> ahead = cut(
-                ring(emitter, outline), outer.normal(), outer.normal().dot(outer.through()) + 2 * AHEAD_METRES);
+        List<Vec> ahead =
+                cut(ring(emitter, outline), outer.normal(), outer.normal().dot(outer.through()) + 2 * AHEAD_METRES);
         List<Vec> seen = clipped(finer(ahead, PARTS).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
@@ -267,8 +267,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         return Optional.of(path.get(path.size() - 2));
     }
 
-    /// How much of a way from a box through it and its pane goes along an axis at most, share of one; negative where all
-    /// go against it.
+    /// How much of a way from a box through it and its pane goes along an axis at most, share of one; negative where
+    /// all go against it.
     double mostAlong(Vec axis, Bounds from) {
         double pane = wall.glassMetres();
         Vec round = new Vec(pane, pane, pane);
@@ -308,8 +308,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high) {
         double out = Math.sqrt(4 * Math.sin(angle) / Math.sin(4 * angle));
         List<Vec> round = new ArrayList<>();
         for (int i = 0; i < outline.size(); i += 4) {
-            round.add(emitter.middle()
-                    .plus(outline.get(i).minus(emitter.middle()).times(out)));
+            round.add(
+                    emitter.middle().plus(outline.get(i).minus(emitter.middle()).times(out)));
         }
         return round;
     }

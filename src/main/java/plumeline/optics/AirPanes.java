@@ -40,7 +40,8 @@ record AirPanes(List<FlatPath.Face> faces) {
         /// How a way of length 1 in air goes on within it.
         Vec within(Vec way) {
             Vec aside = way.minus(across.times(way.dot(across)));
-            return across.plus(aside.times(1 / Math.sqrt(index * index - aside.dot(aside)))).times(thickMetres);
+            return across.plus(aside.times(1 / Math.sqrt(index * index - aside.dot(aside))))
+                    .times(thickMetres);
         }
     }
 

@@ -30,7 +30,6 @@ public record FlatPath(List<Face> faces) {
     /// Two crossings are taken to be at least so far apart, share of the way: where two faces meet they may be one.
     private static final double APART = 1e-7;
 
-
     /// A flat face.
     ///
     /// @param plane where it is
@@ -73,8 +72,9 @@ public record FlatPath(List<Face> faces) {
         List<List<Vec>> all = new ArrayList<>();
         for (Vec end : to) {
             all.add(direct.apply(from, end)
-                    .orElseGet(() ->
-                            new Search(from, end, all.isEmpty() ? Optional.empty() : Optional.of(all.getLast())).run()));
+                    .orElseGet(
+                            () -> new Search(from, end, all.isEmpty() ? Optional.empty() : Optional.of(all.getLast()))
+                                    .run()));
         }
         return all;
     }
