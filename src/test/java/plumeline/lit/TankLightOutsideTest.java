@@ -174,6 +174,76 @@ final class TankLightOutsideTest {
         assertThat(near.lux(place, out) / sum).isCloseTo(1, within(0.005));
     }
 
+    /// A strip that stands over the water line's plane and under it: its lower part comes through the front wall, its
+    /// upper one through the surface, 1 mm under the rim. Directions over the place, midpoint by midpoint.
+    @ParameterizedTest
+    @CsvSource({"-400, 305, 900", "-260, 380, 900", "-300, 330, 300"})
+    void tallLamp_comesThroughGlassAndSurface(int y, int z, int high) {
+        Lighting tall = LitPlan.lighting(
+                "40 mm",
+                "100 mm",
+                "panel: [300 mm, " + high + " mm], gives: 1000 cd",
+                "tank: {tank: glass, at: [0 mm, 0 mm], water: 399 mm}",
+                "lights: {key: {light: lamp, at: [0 mm, " + y + " mm, " + z + " mm], turn: 0 deg}}");
+        Vec place = new Vec(0.03, 0.05, 0.2);
+        Vec out = new Vec(0, -0.6, 0.8);
+        Vec right = new Vec(1, 0, 0);
+        Vec up = right.cross(out);
+        Vec lamp = new Vec(0, y / 1000.0, z / 1000.0);
+        int each = 1500;
+        double sum = 0;
+        for (int i = 0; i < each; i++) {
+            for (int j = 0; j < each; j++) {
+                double radius = Math.sqrt((i + 0.5) / each);
+                double round = 2 * Math.PI * (j + 0.5) / each;
+                Vec way = out.times(Math.sqrt(1 - radius * radius))
+                        .plus(right.times(radius * Math.cos(round)))
+                        .plus(up.times(radius * Math.sin(round)));
+                sum += met(place, way, lamp, high / 2000.0);
+            }
+        }
+        double luminance = 1000 / (0.3 * high / 1000);
+        double expected = Math.PI * luminance * 1.333 * 1.333 * sum / each / each;
+        assertThat(LitPlan.lux(tall, place, out) / expected).isCloseTo(1, within(0.005));
+    }
+
+    /// What passes of a way from the water that meets an upright strip which faces the back.
+    private static double met(Vec place, Vec way, Vec lamp, double halfHigh) {
+        double front = way.y() < 0 ? (-0.2 - place.y()) / way.y() : Double.POSITIVE_INFINITY;
+        double top = way.z() > 0 ? (0.407 - place.z()) / way.z() : Double.POSITIVE_INFINITY;
+        double side = (Math.signum(way.x()) * 0.3 - place.x()) / way.x();
+        double on = Math.min(front, top);
+        if (side < on || !(on < 10)) {
+            return 0;
+        }
+        Vec normal = front < top ? new Vec(0, -1, 0) : Vec.UP;
+        Vec aside = way.minus(normal.times(way.dot(normal))).times(1.333);
+        double sine = aside.lengthMetres();
+        Vec at = place.plus(way.times(on));
+        if (sine >= 1 || at.z() < 0.008) {
+            return 0;
+        }
+        Vec start = front < top
+                ? at.plus(normal.times(0.008)).plus(aside.times(0.008 / Math.sqrt(1.52 * 1.52 - sine * sine)))
+                : at;
+        Vec air = aside.plus(normal.times(Math.sqrt(1 - sine * sine)));
+        double far = (lamp.y() - start.y()) / air.y();
+        Vec hit = start.plus(air.times(far)).minus(lamp);
+        if (air.y() >= 0 || far <= 0 || Math.abs(hit.x()) > 0.15 || Math.abs(hit.z()) > halfHigh) {
+            return 0;
+        }
+        return front < top ? passing(Math.asin(sine)) : surface(Math.asin(sine));
+    }
+
+    private static double surface(double radians) {
+        double water = Math.asin(Math.sin(radians) / 1.333);
+        double s =
+                square((Math.cos(radians) - 1.333 * Math.cos(water)) / (Math.cos(radians) + 1.333 * Math.cos(water)));
+        double p =
+                square((1.333 * Math.cos(radians) - Math.cos(water)) / (1.333 * Math.cos(radians) + Math.cos(water)));
+        return 1 - (s + p) / 2;
+    }
+
     private static double tangent(Vec way, Vec normal) {
         return way.cross(normal).lengthMetres() / Math.abs(way.dot(normal));
     }

@@ -103,6 +103,32 @@ final class TankPassageOutsideTest {
         assertThat(LitPlan.lux(lighting, new Vec(x, y, z), out) / expected).isCloseTo(1, within(0.005));
     }
 
+    /// A strip 300 by 900 mm that reaches over the rim's plane, over a side wall's, and one close beside the tank: what
+    /// of it lies beyond all faces of a way comes by that way.
+    @ParameterizedTest
+    @CsvSource({
+        "350, -77, -770, 553, -41, -12, 0.54, 0.71, 0.48",
+        "1, 83, -642, 498, 13, -38, -0.09, 0.87, 0.44",
+        "350, -204, -875, 437, -14, -7, 0.02, 0.35, 0.30",
+        "200, -566, -366, 570, -9, 10, 0.47, 0.44, 0.42"
+    })
+    void stripThatReachesOverAFace_isWhatRaysMeet(
+            int water, int lampX, int lampY, int lampZ, int turn, int tilt, double x, double y, double z) {
+        Lighting lighting = new Set(
+                        "panel: [300 mm, 900 mm], gives: 1000 cd",
+                        water,
+                        AWAY,
+                        AWAY,
+                        lampX + " mm, " + lampY + " mm, " + lampZ + " mm], turn: " + turn + " deg, tilt: " + tilt
+                                + " deg")
+                .lighting();
+        Vec place = new Vec(x, y, z);
+        Vec out = new Vec(0, -1, 0);
+        double expected =
+                new TankRays(0.008 + water / 1000.0, 2, 1.5, 0, 2, 1.5).lux(panel(lighting), place, out, 1500);
+        assertThat(LitPlan.lux(lighting, place, out) / expected).isCloseTo(1, within(0.003));
+    }
+
     /// A panel that isn't even, through two panes and water: each ray as bright as where it comes from, and whither.
     @ParameterizedTest
     @ValueSource(strings = {"hot_centre: 1.5 stops", "window: [200 mm, 100 mm], field: bright", "grid: 40 deg"})

@@ -63,6 +63,54 @@ final class FlatPathTest {
         assertThat(seen).isGreaterThan(200);
     }
 
+    /// Through panes of an empty tank at a corner, and across from each other through water, the way is the same as
+    /// over panes tilted by 1e-6 radian, for which no shorter law is used.
+    @Test
+    void shorterLaws_agreeWithTheSearch() {
+        Vec from = new Vec(-0.1, -0.9, 0.35);
+        List<FlatPath.Face> corner = List.of(
+                new FlatPath.Face(FRONT, 1.52),
+                new FlatPath.Face(INNER, 1),
+                new FlatPath.Face(SIDE, 1.52),
+                new FlatPath.Face(OUTER, 1));
+        compare(new Vec(-0.6, -0.6, 0.35), new Vec(0.9, 0.3, 0.1), corner, 1e-5);
+        List<FlatPath.Face> across = List.of(
+                new FlatPath.Face(FRONT, 1.52),
+                new FlatPath.Face(INNER, 1.333),
+                new FlatPath.Face(new Plane(new Vec(0, 0.192, 0), new Vec(0, 1, 0)), 1.52),
+                new FlatPath.Face(new Plane(new Vec(0, 0.2, 0), new Vec(0, 1, 0)), 1));
+        compare(from, new Vec(0.4, 0.8, -0.2), across, 1e-5);
+        compare(from, new Vec(0.4, 0.196, 0.1), across.subList(0, 3), 1e-5);
+    }
+
+    private static void compare(Vec from, Vec to, List<FlatPath.Face> faces, double off) {
+        List<FlatPath.Face> tilted = new ArrayList<>();
+        for (int i = 0; i < faces.size(); i++) {
+            Plane plane = faces.get(i).plane();
+            Vec normal = plane.normal().plus(new Vec(1e-6, 1e-6, 0.5e-6).times(i % 2 == 0 ? 1 : -1));
+            tilted.add(new FlatPath.Face(
+                    new Plane(plane.through(), normal), faces.get(i).behindIndex()));
+        }
+        List<Vec> found = new FlatPath(faces).crossings(from, to);
+        List<Vec> searched = new FlatPath(tilted).crossings(from, to);
+        for (int i = 0; i < faces.size(); i++) {
+            assertThat(found.get(i).distanceMetres(searched.get(i))).isLessThan(off);
+        }
+    }
+
+    /// Across air in a pane's stead the way is straight.
+    @Test
+    void withoutGlass_itIsStraight() {
+        Vec from = new Vec(-0.1, -0.9, 0.35);
+        Vec to = new Vec(0.9, 0.1, 0.1);
+        List<Vec> found =
+                new FlatPath(List.of(new FlatPath.Face(FRONT, 1), new FlatPath.Face(OUTER, 1))).crossings(from, to);
+        assertThat(found.get(0).distanceMetres(from.plus(to.minus(from).times(0.7))))
+                .isLessThan(1e-12);
+        assertThat(found.get(1).distanceMetres(from.plus(to.minus(from).times(0.408))))
+                .isLessThan(1e-12);
+    }
+
     /// On the inner face, on the outer one, and 0.7 m on in air; nothing where it is thrown back.
     private static List<Vec> trace(Vec from, Vec way, Plane inner, Plane outer) {
         Vec one = from.plus(way.times(inner.through().minus(from).dot(inner.normal()) / way.dot(inner.normal())));
