@@ -39,7 +39,7 @@ final class CardGlow implements Glow {
     /// What falls on the places, row by row from below, each from its own left.
     private List<Double> lux() {
         if (lux.isEmpty()) {
-            lux = new Asked(card, fallen).all();
+            lux = new Asked().all();
         }
         return lux;
     }
@@ -55,10 +55,8 @@ final class CardGlow implements Glow {
     }
 
     /// The places as they are asked.
-    private record Asked(Panel card, ToDoubleFunction<Patch> fallen, Double[] lux) {
-        Asked(Panel card, ToDoubleFunction<Patch> fallen) {
-            this(card, fallen, new Double[EACH_WAY * EACH_WAY]);
-        }
+    private final class Asked {
+        private final Double[] lux = new Double[EACH_WAY * EACH_WAY];
 
         List<Double> all() {
             for (int row = 0; row < EACH_WAY; row += 2) {
