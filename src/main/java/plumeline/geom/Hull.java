@@ -1,6 +1,7 @@
 package plumeline.geom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /// A convex part of a body as the hull of two rings of as many corners: the two ends of a frustum, floor and lid of a
@@ -132,6 +133,15 @@ public record Hull(List<Vec> one, List<Vec> other) {
             cross(points, one.get(i), ones[i], other.get(i), others[i]);
         }
         return points;
+    }
+
+    /// Tells whether all of it is ahead of a plane.
+    ///
+    /// @param plane the plane; ahead is along its normal
+    /// @return whether it is
+    public boolean isAhead(Plane plane) {
+        return Arrays.stream(depths(one, plane)).allMatch(depth -> depth >= 0)
+                && Arrays.stream(depths(other, plane)).allMatch(depth -> depth >= 0);
     }
 
     private static double[] depths(List<Vec> corners, Plane plane) {

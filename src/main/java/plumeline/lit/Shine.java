@@ -7,6 +7,7 @@ import java.util.function.Function;
 import plumeline.geom.Aim;
 import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
+import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.Glow;
@@ -102,14 +103,19 @@ public sealed interface Shine {
             }
             double small = before.isEmpty() || glow.isEven() ? 0 : Seen.factor(outline, patch) * SMALL_SHARE;
             double factor = 0;
-            for (List<Vec> piece :
-                    before.isEmpty() ? List.of(outline) : Uncovered.pieces(patch.place(), outline, before)) {
+            for (List<Vec> piece : before.isEmpty() ? List.of(outline) : pieces(patch.place(), outline, before)) {
                 double own = Seen.factor(piece, patch);
                 if (own > 0) {
                     factor += own * (own < small ? share(patch.place(), middle(piece, patch)) : mean(piece, patch));
                 }
             }
             return Math.PI * emitter.luminance() * factor;
+        }
+
+        private List<List<Vec>> pieces(Vec place, List<Vec> outline, List<Hull> before) {
+            return emitter instanceof Tube
+                    ? Uncovered.pieces(place, outline, before)
+                    : Uncovered.pieces(place, outline, new Plane(emitter.middle(), emitter.facing()), before);
         }
 
         private static Vec middle(List<Vec> piece, Patch patch) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Hull;
 import plumeline.geom.Plane;
@@ -11,7 +12,8 @@ import plumeline.geom.Point;
 import plumeline.geom.Vec;
 
 /// What is left of a flat outline, seen from a place past bodies: what a lamp's face gives to a surface in the shadow
-/// of others. All bodies are taken to stand before the outline.
+/// of others. Bodies count as far as they stand before the outline's front, where one is given; else they are taken to
+/// stand wholly before it.
 ///
 /// Exact for straight edges: seen from a place they are straight in a plane before it. What a convex body leaves is cut
 /// into pieces, one along each edge of the body's outline, so that pieces never overlap and none needs a hole.
@@ -27,9 +29,11 @@ public final class Uncovered {
     private final Vec place;
     private final Aim.Frame frame;
     private final Plane beside;
+    private final Optional<Plane> front;
 
-    private Uncovered(Vec place, List<Vec> outline) {
+    private Uncovered(Vec place, List<Vec> outline, Optional<Plane> front) {
         this.place = place;
+        this.front = front;
         frame = Aim.toward(place, middle(outline)).frame();
         beside = new Plane(place.plus(frame.forward().times(BESIDE_METRES)), frame.forward());
     }
@@ -42,7 +46,18 @@ public final class Uncovered {
     /// @return the corners of each piece in order, m, along the outline's own sight lines but not on its plane;
     /// none where all is covered
     public static List<List<Vec>> pieces(Vec place, List<Vec> outline, List<Hull> hiders) {
-        return new Uncovered(place, outline).pieces(outline, hiders);
+        return new Uncovered(place, outline, Optional.empty()).pieces(outline, hiders);
+    }
+
+    /// Finds what is left of an outline with things that may reach behind it.
+    ///
+    /// @param place from where it is seen, m, before its front
+    /// @param outline the outline's corners in order, m, its middle more than 0.1 mm from the place
+    /// @param front the plane it lies in, its free side toward the place
+    /// @param hiders what stands there
+    /// @return as [#pieces(Vec, List, List)]
+    public static List<List<Vec>> pieces(Vec place, List<Vec> outline, Plane front, List<Hull> hiders) {
+        return new Uncovered(place, outline, Optional.of(front)).pieces(outline, hiders);
     }
 
     /// Tells whether a point is covered.
@@ -52,7 +67,7 @@ public final class Uncovered {
     /// @param hiders what stands before it
     /// @return true where one of them is on the way, touching it or more
     public static boolean isCovered(Vec place, Vec at, List<Hull> hiders) {
-        Uncovered seen = new Uncovered(place, List.of(at));
+        Uncovered seen = new Uncovered(place, List.of(at), Optional.empty());
         return hiders.stream().map(seen::cover).anyMatch(Uncovered::holdsMiddle);
     }
 
@@ -127,7 +142,8 @@ public final class Uncovered {
 
     /// A hull as seen, counterclockwise; nothing where none of it is ahead.
     private List<Point> cover(Hull hull) {
-        List<Vec> ahead = hull.ahead(beside);
+        // What stands round the place is cut there; the outline is far from it then.
+        List<Vec> ahead = front.isPresent() && hull.isAhead(beside) ? hull.ahead(front.get()) : hull.ahead(beside);
         if (ahead.size() < 3) {
             return List.of();
         }

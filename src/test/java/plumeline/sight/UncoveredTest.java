@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import plumeline.geom.Body;
 import plumeline.geom.Hull;
+import plumeline.geom.Plane;
 import plumeline.geom.Pose;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
@@ -51,6 +52,25 @@ final class UncoveredTest {
         assertThat(left()).isCloseTo(1, within(1e-12));
         assertThat(left(box(3, 1, 0, 1, 0.1, 1))).isCloseTo(1, within(1e-12));
         assertThat(left(box(0, -1, 0, 1, 0.1, 1))).isCloseTo(1, within(1e-12));
+    }
+
+    /// A wedge that grows from 0.2 m wide at 1 m to 3.8 m at 3 m: past its front the square is before it. At 2 m it is
+    /// 2 m wide, half as high as the square or as high: what of it is nearer covers half or all.
+    @Test
+    void whatReachesBehind_hidesNoMoreThanWhatIsBefore() {
+        Plane front = new Plane(new Vec(0, 2, 0), new Vec(0, -1, 0));
+        for (double share : new double[] {0.5, 1}) {
+            Hull wedge = new Hull(ring(1, 0.1, 0.1 * share), ring(3, 1.9, 1.9 * share));
+            assertThat(area(Uncovered.pieces(EYE, SQUARE, front, List.of(wedge))))
+                    .isCloseTo(1 - share, within(1e-9));
+        }
+        Hull behind = new Hull(ring(2.1, 0.5, 0.5), ring(3, 0.5, 0.5));
+        assertThat(area(Uncovered.pieces(EYE, SQUARE, front, List.of(behind)))).isCloseTo(1, within(1e-12));
+        assertThat(area(Uncovered.pieces(EYE, SQUARE, List.of(behind)))).isLessThan(0.95);
+    }
+
+    private static List<Vec> ring(double y, double x, double z) {
+        return List.of(new Vec(-x, y, -z), new Vec(x, y, -z), new Vec(x, y, z), new Vec(-x, y, z));
     }
 
     @Test
