@@ -219,7 +219,7 @@ public record GlossyBody(Body body, Aim aim, Ways ways, Looking looking) {
     private Stripe stripe(Track track, Span span, Spread edges) {
         Spread spread = spread(track, span);
         double middle = (spread.low + spread.high) / 2;
-        double at = Roots.end(x -> across(track.place(x)) < middle, span.from(), span.to());
+        double at = Spans.border(x -> middle - across(track.place(x)), true, span.from(), span.to());
         return new Stripe(
                 spot(track, span.from()),
                 spot(track, at),

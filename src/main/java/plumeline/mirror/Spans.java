@@ -1,10 +1,10 @@
 package plumeline.mirror;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import plumeline.roots.Roots;
@@ -54,11 +54,11 @@ public final class Spans {
     public static List<Span> over(DoubleUnaryOperator function, double from, double to, int steps) {
         double[] at = new double[steps + 1];
         double[] value = new double[steps + 1];
-        TreeMap<Double, Boolean> known = new TreeMap<>();
+        List<Known> known = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
             at[i] = i == steps ? to : from + (to - from) * i / steps;
             value[i] = function.applyAsDouble(at[i]);
-            known.put(at[i], value[i] > 0);
+            known.add(new Known(at[i], value[i] > 0));
         }
         for (int i = 0; i <= steps; i++) {
             double before = value[Math.max(0, i - 1)];
@@ -69,11 +69,15 @@ public final class Spans {
             if (isTurn && Math.abs(value[i]) < COMES_BY * changes) {
                 double turn =
                         peak(x -> side * function.applyAsDouble(x), at[Math.max(0, i - 1)], at[Math.min(steps, i + 1)]);
-                known.put(turn, function.applyAsDouble(turn) > 0);
+                known.add(new Known(turn, function.applyAsDouble(turn) > 0));
             }
         }
+        known.sort(Comparator.comparingDouble(Known::at));
         return spans(function, known);
     }
+
+    /// Whether a function is over 0 at a place.
+    private record Known(double at, boolean isOver) {}
 
     /// The most that a function comes to.
     static double most(DoubleUnaryOperator function, double from, double to, int steps) {
@@ -120,13 +124,17 @@ public final class Spans {
 
     /// Where something holds, by places between which it begins or ends at most once.
     static List<Span> where(DoublePredicate holds, SortedSet<Double> places) {
-        TreeMap<Double, Boolean> known = new TreeMap<>();
-        places.forEach(place -> known.put(place, holds.test(place)));
-        return spans(at -> holds.test(at) ? 1 : -1, known);
+        return spans(
+                at -> holds.test(at) ? 1 : -1,
+                places.stream()
+                        .map(place -> new Known(place, holds.test(place)))
+                        .toList());
     }
 
     /// Where a function goes through 0 between two places; by halving where it jumps.
-    private static double border(DoubleUnaryOperator function, boolean was, double from, double to) {
+    ///
+    /// @param was whether it is over 0 at the first
+    static double border(DoubleUnaryOperator function, boolean was, double from, double to) {
         DoubleUnaryOperator falling = was ? function : x -> -function.applyAsDouble(x);
         double high = falling.applyAsDouble(from);
         double low = falling.applyAsDouble(to);
@@ -136,23 +144,23 @@ public final class Spans {
         return found.orElseGet(() -> Roots.end(x -> function.applyAsDouble(x) > 0 == was, from, to));
     }
 
-    private static List<Span> spans(DoubleUnaryOperator function, TreeMap<Double, Boolean> known) {
+    /// @param known in order
+    private static List<Span> spans(DoubleUnaryOperator function, List<Known> known) {
         List<Span> spans = new ArrayList<>();
-        var first = known.entrySet().iterator().next();
-        double before = first.getKey();
+        double before = known.getFirst().at();
         double begins = before;
-        boolean isOver = first.getValue();
-        for (var entry : known.entrySet()) {
-            if (entry.getValue() != isOver) {
+        boolean isOver = known.getFirst().isOver();
+        for (Known place : known) {
+            if (place.isOver() != isOver) {
                 boolean was = isOver;
-                double border = border(function, was, before, entry.getKey());
+                double border = border(function, was, before, place.at());
                 if (was) {
                     spans.add(new Span(begins, border));
                 }
                 begins = border;
                 isOver = !was;
             }
-            before = entry.getKey();
+            before = place.at();
         }
         if (isOver) {
             spans.add(new Span(begins, before));

@@ -42,10 +42,18 @@ public interface Ways {
     record Standing(Body body, Vec middle, double ballMetres) {
         /// Whether a way comes into the ball.
         boolean isNear(Vec from, Vec to) {
-            Vec way = to.minus(from);
-            double square = way.dot(way);
-            double on = square > 0 ? Math.clamp(middle.minus(from).dot(way) / square, 0, 1) : 0;
-            return from.plus(way.times(on)).distanceMetres(middle) <= ballMetres;
+            double x = to.x() - from.x();
+            double y = to.y() - from.y();
+            double z = to.z() - from.z();
+            double right = middle.x() - from.x();
+            double back = middle.y() - from.y();
+            double up = middle.z() - from.z();
+            double square = x * x + y * y + z * z;
+            double on = square > 0 ? Math.clamp((right * x + back * y + up * z) / square, 0, 1) : 0;
+            double besideX = right - on * x;
+            double besideY = back - on * y;
+            double besideZ = up - on * z;
+            return besideX * besideX + besideY * besideY + besideZ * besideZ <= ballMetres * ballMetres;
         }
     }
 
