@@ -41,6 +41,21 @@ public record Exposure(
         Ranges.checkNotNegative(lostStops, "loss");
     }
 
+    /// Gives the same exposure of what is darker on the way to the camera.
+    ///
+    /// @param share how bright it is against its own luminance, > 0, ≤ 1
+    /// @return the exposure, with as many more stops lost
+    public Exposure through(double share) {
+        return new Exposure(
+                constant,
+                number,
+                seconds,
+                sensitivity,
+                magnification,
+                pupilRatio,
+                lostStops - Math.log(share) / Math.log(2));
+    }
+
     /// Gives the illuminance that exposes rightly.
     ///
     /// @return lx

@@ -51,6 +51,14 @@ final class Amounts {
         return Math.abs(over) < 0.05 ? "just right" : stops(over) + (over < 0 ? " too little" : " too much");
     }
 
+    /// How much darker what stands in a tank is to the camera; nothing in plain air. Glass alone never takes a fifth.
+    static String through(double seenShare) {
+        return seenShare < 1
+                ? ", as " + (seenShare < 0.8 ? "water and glass make" : "glass makes") + " it "
+                        + stops(stops(1, seenShare)) + " darker to the camera"
+                : "";
+    }
+
     /// What each lamp gives.
     static String byLamp(List<Lamp> lamps, List<Double> lux) {
         List<String> parts = new ArrayList<>();

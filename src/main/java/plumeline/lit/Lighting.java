@@ -312,7 +312,8 @@ public final class Lighting {
         return lux;
     }
 
-    private boolean isInTank(Vec place) {
+    /// Tells whether a place is in the tank.
+    boolean isInTank(Vec place) {
         return tank.isPresent() && tank.get().isInside(place);
     }
 

@@ -38,7 +38,11 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
     }
 
     private Optional<Exposure> findSetting(Instant now) {
-        return Setting.find(on.shot().camera(), now.scene().picture(), film);
+        return Setting.find(on.shot().camera(), now.scene(), seenShare(now), film);
+    }
+
+    private double seenShare(Instant now) {
+        return Setting.seenShare(now.scene(), now.lighting(), on.patch(now, part).place());
     }
 
     private double over(Instant now, double lux) {
@@ -92,7 +96,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
             case Wanted.Under(double stops) -> "at least " + Amounts.stops(stops) + " too little wanted.";
         };
         return on.name() + "'s " + part.word() + " gets " + Amounts.lux(light.lux()) + lamps
-                + "; the setting needs " + Amounts.lux(needed) + ": " + Amounts.over(light.lux(), needed) + ", "
+                + "; the setting needs " + Amounts.lux(needed) + Amounts.through(seenShare(now)) + ": " + Amounts.over(light.lux(), needed) + ", "
                 + asked;
     }
 

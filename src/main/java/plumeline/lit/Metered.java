@@ -104,7 +104,8 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
         Shown together = Unlit.find(lighting, List.of(patch)).isPresent()
                 ? new Shown.NotKnown("one of the lamps' light isn't")
                 : new Shown.Lux(light.lux(), light.halfShare(), Shown.From.MODEL);
-        OptionalDouble needed = Setting.find(stage.shot().camera(), scene.picture(), film).stream()
+        double seen = Setting.seenShare(scene, lighting, patch.place());
+        OptionalDouble needed = Setting.find(stage.shot().camera(), scene, seen, film).stream()
                 .mapToDouble(Exposure::neededLux)
                 .findFirst();
         return new Metered(alone, together, needed);

@@ -2,12 +2,15 @@ package plumeline.lit;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import plumeline.geom.Vec;
 import plumeline.light.Exposure;
+import plumeline.optics.TankView;
 import plumeline.plan.Camera;
 import plumeline.plan.Written;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Picture;
+import plumeline.stage.Scene;
 
 /// What a shot's camera is set to, as an exposure.
 public final class Setting {
@@ -35,6 +38,27 @@ public final class Setting {
                 Math.max(0, picture.magnification()),
                 camera.pupilRatioOrDefault(),
                 loss(camera.lens().written()) + loss(camera.written())));
+    }
+
+    /// Reads it for a surface, which is darker to the camera in a tank.
+    ///
+    /// @param camera the camera
+    /// @param scene the instant
+    /// @param share how bright the surface is to it, as [#seenShare]
+    /// @param film the film's rate
+    /// @return the exposure
+    static Optional<Exposure> find(Camera camera, Scene scene, double share, Quantity film) {
+        return find(camera, scene.picture(), film).map(setting -> setting.through(share));
+    }
+
+    /// Gives how bright a surface is to the camera against its own luminance.
+    ///
+    /// @param scene the instant
+    /// @param lighting its light
+    /// @param place where on the surface, m
+    /// @return share of one: less in a tank that is looked into through its wall
+    static double seenShare(Scene scene, Lighting lighting, Vec place) {
+        return scene.projection() instanceof TankView view && lighting.isInTank(place) ? view.brightness(place) : 1;
     }
 
     private static double loss(Written written) {

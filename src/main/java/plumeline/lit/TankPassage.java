@@ -44,12 +44,12 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     private static final double STRAIGHT = 1e-20;
 
     /// An edge on a face is cut in parts as long as this share of the face's width and height together.
-    private static final double FINE_SHARE = 1.0 / 8;
+    private static final double FINE_SHARE = 1.0 / 12;
 
     /// Where there is no water on the way an edge is bent by the panes alone, by less than they are thick.
-    private static final double DRY_SHARE = 1.0 / 1;
+    private static final double DRY_SHARE = 1.0 / 4;
 
-    private static final int DRY_PARTS = 1;
+    private static final int DRY_PARTS = 2;
 
     /// A face that is crossed.
     ///

@@ -116,6 +116,26 @@ public record TankView(Aim aim, Plane wall, FlatWall water, double waterLineMetr
         return List.of(aim.eye(), outer, inner, place);
     }
 
+    /// Gives how bright a surface in the tank is to the camera against its luminance where it is: `T/n²`, T what the pane
+    /// passes at the sight's slant, n the index of what the surface is in. Sight over the water's surface counts as
+    /// through the pane alone.
+    ///
+    /// **Source:** conservation of étendue, `L/n²` along a ray, and Fresnel's formulas (any text on radiometry).
+    ///
+    /// @param place a place of the surface, table frame, metres
+    /// @return share of one; 1 in front of the wall
+    public double brightness(Vec place) {
+        if (behindFaceMetres(place) <= 0) {
+            return 1;
+        }
+        double index = isUnderWater(place) ? water.behindIndex() : 1;
+        double glass = water.glassMetres() > 0 ? water.glassIndex() : 1;
+        Vec sight = path(place).get(1).minus(aim.eye()).unit();
+        double sine = Math.min(1, sight.cross(wall.normal()).lengthMetres());
+        Polarised passing = new ClearPane(1, glass, index).transmittanceAtSine(sine);
+        return (passing.s() + passing.p()) / 2 / (index * index);
+    }
+
     /// Traces the ray of a picture point to a plane behind the wall: the inverse of [#project]. It goes through water
     /// where
     /// it meets the inner face below the water line, else through air.
