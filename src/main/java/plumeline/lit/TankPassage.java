@@ -379,7 +379,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         Vec clear = dim;
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
-        List<Vec> asked = some(piece);
+        List<Vec> asked = face.glow().isEven() ? some(piece) : piece;
         for (Vec corner : asked) {
             double bright = bright(patch.place(), corner.minus(patch.place()), face);
             dim = bright < least ? corner : dim;

@@ -39,7 +39,7 @@ import plumeline.stage.TankWalls;
 /// @param rim what stands over it
 record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> rim) {
     /// Into so many parts an edge of a lamp is cut.
-    static final int PARTS = 16;
+    static final int PARTS = 8;
 
     /// What passes a piece is even where it differs by less.
     private static final double EVEN = 0.02;
