@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import plumeline.lesson.Lesson;
 import plumeline.lesson.Lessons;
 import plumeline.lesson.ShotRelease;
@@ -82,6 +83,16 @@ final class LessonOptions {
         this.today = today;
     }
 
+    /// Whether a meter showed there what a light gives alone.
+    private boolean isReadAlone(Measured.LuxAt.Spot spot, String light) {
+        return Stream.concat(lessons.written().stream().map(Lessons.Written::lesson), added.stream())
+                .anyMatch(lesson -> lesson.measured() instanceof Measured.LuxAt at
+                        && at.at().equals(spot)
+                        && at.others().isEmpty()
+                        && at.lamps().size() == 1
+                        && at.lamps().getFirst().light().equals(light));
+    }
+
     List<Lesson> list() throws Refusal {
         if (given.has("--front") || given.has("--width")) {
             addTake();
@@ -94,7 +105,7 @@ final class LessonOptions {
             add(new Measured.Lux(lamp(named.name()), named.quantity()));
         }
         for (String words : given.listValues("--lux-at")) {
-            add(new MeteredThing(planned, words).read());
+            add(new MeteredThing(planned, this::isReadAlone, words).read());
         }
         for (String words : given.listValues("--focal")) {
             Named named = named("--focal", words, Kind.LENGTH);

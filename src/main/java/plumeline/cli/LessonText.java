@@ -79,7 +79,10 @@ final class LessonText {
                         + at.at().shot()
                         + " with "
                         + at.lamps().stream().map(Measured.LuxAt.Gave::light).collect(Collectors.joining(", "))
-                        + " on, where " + at.computed().toText() + " were computed";
+                        + at.others()
+                                .map(lux -> " on beside others that gave " + lux.toText())
+                                .orElse(" on")
+                        + ", where " + at.computed().toText() + " were computed";
             case Measured.FocalLength lens ->
                 lens.lens() + " has a focal length of " + lens.length().toText();
             case Measured.Speed speed ->

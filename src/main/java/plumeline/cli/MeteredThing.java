@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import plumeline.lit.Metered;
 import plumeline.lit.Spots;
@@ -20,6 +21,7 @@ import plumeline.quantity.Reading;
 import plumeline.solve.MarkAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.solve.Solve;
+import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.take.Measured;
 
@@ -29,13 +31,19 @@ final class MeteredThing {
     private static final String ALL = "all";
     private static final String EXAMPLE = "reveal first label key 2300 lx";
 
+    /// What of a reading must be left for the lamps that weren't read alone.
+    private static final double LEAST_SHARE = 0.1;
+
     private final Plan plan;
+    private final BiPredicate<Measured.LuxAt.Spot, String> isReadAlone;
     private final String typed;
 
     /// @param plan the plan with what was measured before
+    /// @param isReadAlone whether a light was read alone at a place before
     /// @param typed the option's words
-    MeteredThing(Plan plan, String typed) {
+    MeteredThing(Plan plan, BiPredicate<Measured.LuxAt.Spot, String> isReadAlone, String typed) {
         this.plan = plan;
+        this.isReadAlone = isReadAlone;
         this.typed = typed;
     }
 
@@ -106,11 +114,14 @@ final class MeteredThing {
                 Solve.film(plan, List.of(shot.name()), List.of()).shots().getFirst();
         refuseOpen(answer);
         Stage stage = Stage.of(plan, shot);
-        List<Metered.Shown> computed =
-                Metered.computed(stage, stage.scene(answer.posed().values(), 0), stage.thingIndex(at.thing()), part);
+        Scene scene = stage.scene(answer.posed().values(), 0);
+        List<Metered.Shown> computed = Metered.computed(stage, scene, stage.thingIndex(at.thing()), part);
+        List<String> alone =
+                on.stream().filter(light -> isReadAlone.test(at, light)).toList();
+        boolean hasOthers = !alone.isEmpty() && alone.size() < on.size();
         double sum = 0;
         List<Measured.LuxAt.Gave> gave = new ArrayList<>();
-        for (String light : on) {
+        for (String light : hasOthers ? except(on, alone) : on) {
             switch (computed.get(stage.lampIndex(light))) {
                 case Metered.Shown.Lux lux -> {
                     sum += lux.lux();
@@ -133,7 +144,32 @@ final class MeteredThing {
                     "in the plan no light of " + String.join(", ", on) + " comes to " + at.thing() + "'s " + at.part(),
                     "See whether it stands and faces there, and at which level.");
         }
-        return new Measured.LuxAt(at, reads, Quantities.get(fourDigits(sum) + " lx"), gave);
+        Optional<Quantity> others =
+                hasOthers ? Optional.of(others(stage, scene, at, part, alone, reads)) : Optional.empty();
+        return new Measured.LuxAt(at, reads, others, Quantities.get(fourDigits(sum) + " lx"), gave);
+    }
+
+    private static List<String> except(List<String> lights, List<String> others) {
+        return lights.stream().filter(light -> !others.contains(light)).toList();
+    }
+
+    /// What lights that were read alone there give of what was read of all.
+    private Quantity others(
+            Stage stage, Scene scene, Measured.LuxAt.Spot at, Spots.Part part, List<String> alone, Quantity reads)
+            throws Refusal {
+        List<Double> lux = Metered.listLux(stage, scene, stage.thingIndex(at.thing()), part);
+        double sum = alone.stream()
+                .mapToDouble(light -> lux.get(stage.lampIndex(light)))
+                .sum();
+        if (sum > (1 - LEAST_SHARE) * reads.si()) {
+            String names = String.join(" and ", alone);
+            throw new Refusal(
+                    OPTION + " is " + typed + ", and by what was read there before " + names + " alone "
+                            + (alone.size() > 1 ? "give " : "gives ") + fourDigits(sum)
+                            + " lx: what is left for the others is less than a meter tells",
+                    "Meter the others alone, or " + names + " again.");
+        }
+        return Quantities.get(fourDigits(sum) + " lx");
     }
 
     private static void refuseOpen(ShotAnswer answer) throws Refusal {

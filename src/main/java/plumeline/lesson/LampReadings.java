@@ -82,11 +82,14 @@ final class LampReadings {
         }
     }
 
-    /// Where all were on at once, the reading doesn't tell which of them is off: each by as much.
+    /// Where several were on at once, the reading doesn't tell which of them is off: each by as much. What others gave
+    /// that were read alone is taken off first, and is as unsure.
     private void readAt(Measured.LuxAt at, Node.Entry from) {
         double own =
                 at.reads().hasSpread() ? at.reads().halfWidthSi() / at.reads().si() : METER_SHARE;
-        double half = at.lamps().size() > 1 ? Math.hypot(own, ELSEWHERE_SHARE) : own;
+        double rest = at.reads().si() - at.othersLux();
+        double left = Math.hypot(own * at.reads().si(), METER_SHARE * at.othersLux()) / rest;
+        double half = at.lamps().size() > 1 ? Math.hypot(left, ELSEWHERE_SHARE) : left;
         for (Measured.LuxAt.Gave gave : at.lamps()) {
             List<Of> all = byLamp.computeIfAbsent(gave.lamp(), _ -> new ArrayList<>());
             all.removeIf(

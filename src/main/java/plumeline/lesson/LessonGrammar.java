@@ -33,7 +33,11 @@ final class LessonGrammar {
                                         "part",
                                         "which part of it",
                                         new Shape.Choice(List.of("label", "lid", "top", "middle", "base"))),
-                                amount("computed", "what was computed there", Kind.ILLUMINANCE),
+                                Key.optional(
+                                        "others",
+                                        "what of it lamps gave that were read alone there",
+                                        over(Kind.ILLUMINANCE)),
+                                amount("computed", "what was computed there of the lamps", Kind.ILLUMINANCE),
                                 Key.required(
                                         "lamps",
                                         "the lights of the shot that were on, with what they were taken to give",

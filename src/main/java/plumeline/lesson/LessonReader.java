@@ -27,6 +27,7 @@ final class LessonReader {
             return new Measured.LuxAt(
                     new Measured.LuxAt.Spot(word(written, "shot"), word(written, "thing"), word(written, "part")),
                     quantity(written, "lux"),
+                    written.findQuantity("others"),
                     quantity(written, "computed"),
                     lamps(written));
         }

@@ -53,11 +53,12 @@ final class LessonWriter {
                 key("light", light);
                 key("gives", gives.toText());
             }
-            case Measured.LuxAt(var at, Quantity reads, Quantity computed, var lamps) -> {
+            case Measured.LuxAt(var at, Quantity reads, var others, Quantity computed, var lamps) -> {
                 key("lux", reads.toText());
                 key("shot", at.shot());
                 key("thing", at.thing());
                 key("part", at.part());
+                others.ifPresent(lux -> key("others", lux.toText()));
                 key("computed", computed.toText());
                 key(
                         "lamps",

@@ -169,6 +169,10 @@ final class Lm63 {
         }
         text.checkRoom(values + head.gammas + head.planes, "numbers");
         double[] gammas = readAngles(text, head.gammas, "vertical angle", FileText.AngleRange.GAMMAS);
+        if (!Planes.isNear(gammas[0], 0) && !Planes.isNear(gammas[0], 90)) {
+            throw text.refuse(
+                    "vertical angles from " + FileText.show(gammas[0]) + " deg", "a first one of 0 or of 90 deg");
+        }
         double[] planes = readAngles(text, head.planes, "horizontal angle", FileText.AngleRange.PLANES);
         Planes.Symmetry symmetry = symmetry(text, planes);
         double[][] rows = new double[planes.length][gammas.length];

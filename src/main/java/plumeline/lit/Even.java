@@ -12,7 +12,7 @@ import plumeline.light.Patch;
 /// @param on the thing
 /// @param withinStops the most that it may differ
 record Even(LitThing on, double withinStops) implements Measure {
-    private static final String[] ROWS = {"lowest", "low", "middle", "high", "highest"};
+    private static final String[] ROWS = {"bottom row", "second row from below", "middle row", "second row from above", "top row"};
     private static final String[] COLUMNS = {"far left", "left", "middle", "right", "far right"};
 
     @Override
@@ -66,7 +66,7 @@ record Even(LitThing on, double withinStops) implements Measure {
 
     private static String place(int index) {
         int across = COLUMNS.length;
-        return "at the " + ROWS[index / across] + ", " + COLUMNS[index % across];
+        return "in the " + ROWS[index / across] + ", " + COLUMNS[index % across];
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.light.Exposure;
 import plumeline.light.Patch;
+import plumeline.plan.Placed;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
@@ -135,6 +136,21 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                     alone(lighting, i, patch, only(stage, scene, i).light(patch).lux(), Optional.empty()));
         }
         return alone;
+    }
+
+    /// Gives what each lamp gives on a part of a thing, as read there where it was.
+    ///
+    /// @param stage the shot
+    /// @param scene the instant
+    /// @param thing index of the thing
+    /// @param part which part of it
+    /// @return lx a lamp, in the shot's order; 0 for what isn't known
+    public static List<Double> listLux(Stage stage, Scene scene, int thing, Spots.Part part) {
+        Lighting lighting = new Lighting(stage.shot(), scene, stage.findTank());
+        Placed placed = stage.shot().placed().get(thing);
+        Patch patch = Spots.of(placed, scene.things().get(thing), part, scene.aim().eye());
+        return Readings.over(lighting, stage.shot().lights(), placed, part, lighting.light(patch))
+                .lamps();
     }
 
     private static Shown alone(Lighting lighting, int lamp, Patch patch, double lux, Optional<Quantity> read) {

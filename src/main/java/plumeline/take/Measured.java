@@ -1,6 +1,7 @@
 package plumeline.take;
 
 import java.util.List;
+import java.util.Optional;
 import plumeline.quantity.Quantity;
 
 /// Something that was measured on the set.
@@ -23,9 +24,11 @@ public sealed interface Measured {
     ///
     /// @param at where it was held
     /// @param reads the illuminance
-    /// @param computed what was computed there when it was noted
-    /// @param lamps the lamps that were on, at their levels, with what they were taken to give then
-    record LuxAt(Spot at, Quantity reads, Quantity computed, List<Gave> lamps) implements Measured {
+    /// @param others what of it lamps gave that a meter had shown there alone before; empty where there were none
+    /// @param computed what was computed there of the lamps when it was noted
+    /// @param lamps the other lamps that were on, at their levels, with what they were taken to give then
+    record LuxAt(Spot at, Quantity reads, Optional<Quantity> others, Quantity computed, List<Gave> lamps)
+            implements Measured {
         /// Copies the list.
         public LuxAt {
             lamps = List.copyOf(lamps);
@@ -45,11 +48,18 @@ public sealed interface Measured {
         /// @param gives what it was taken to give at full level
         public record Gave(String light, String lamp, Quantity gives) {}
 
-        /// Gives what was read over what was computed.
+        /// Gives what was read of the lamps over what was computed of them.
         ///
         /// @return dimensionless, > 0
         public double ratio() {
-            return reads.si() / computed.si();
+            return (reads.si() - othersLux()) / computed.si();
+        }
+
+        /// Gives what the other lamps gave.
+        ///
+        /// @return lx; 0 where there were none
+        public double othersLux() {
+            return others.map(Quantity::si).orElse(0.0);
         }
     }
 

@@ -346,6 +346,35 @@ final class LessonCommandTest {
         assertThat(answered("lesson list PLAN")).contains("1   400 lx on hero's label in one with key on");
     }
 
+    /// Of what all lamps give together, what one was read to give alone is its own: the rest is the others'.
+    @Test
+    void luxAt_ofAll_isTheRestOfWhatWasReadAlone() throws IOException {
+        Files.writeString(plan, """
+                plumeline: 1
+                film: {rate: 24 fps}
+                things: {tin: {diameter: 60 mm, height: 120 mm, label: {width: 40 mm, height: 40 mm, bottom: 40 mm}}}
+                kit:
+                  cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}, iso: {base: 100}}}
+                  lenses: {fifty: {focal_length: 50 mm}}
+                  lights: {spot: {point: yes, gives: 2000 cd typical}, soft: {point: yes, gives: 2000 cd typical}}
+                shots:
+                  one:
+                    camera: {body: main, lens: fifty, at: [0 mm, -3000 mm, 60 mm], aim: hero, f_number: 8}
+                    place: {hero: {thing: tin, at: [0 mm, 0 mm]}}
+                    lights:
+                      key: {light: spot, at: [0 mm, -2030 mm, 60 mm]}
+                      fill: {light: soft, at: [0 mm, -1030 mm, 60 mm]}
+                    wants: [{lit: hero}]
+                """);
+        answered("lesson add PLAN --lux-at one hero key 400 lx");
+        assertThat(answered("lesson add PLAN --lux-at one hero all 1400 lx"))
+                .contains("with fill on beside others that gave 400 lx, where 2000 lx were computed");
+        assertThat(Files.readString(lessons)).contains("others: 400 lx");
+        assertThat(answered("solve PLAN")).contains("hero's label gets 1400 lx (key 400 lx, fill 1000 lx)");
+        assertThat(refused("lesson add PLAN --lux-at one hero all 420 lx"))
+                .contains("key alone gives 400 lx: what is left for the others is less than a meter tells");
+    }
+
     /// What has no light of its own isn't metered; of a lamp whose file alone tells what it gives nothing is corrected.
     @Test
     void luxAt_isOfLampsThatThePlanSaysOfWhatTheyGive() throws IOException {

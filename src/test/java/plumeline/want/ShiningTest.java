@@ -200,7 +200,7 @@ final class ShiningTest {
         double corner = Math.pow(Math.cos(Math.atan(Math.hypot(0.32, 0.24) / 2)), 3);
         assertThat(even.margin()).isCloseTo(1 + Math.log(corner) / Math.log(2), within(1e-6));
         assertThat(even.standing())
-                .contains("back's side gets 470 lx at the ", " and 500 lx at the middle, middle: 0.1 stops");
+                .contains("back's side gets 470 lx in the ", " and 500 lx in the middle row, middle: 0.1 stops");
         Shown strict = new Case("fifty", "2.8", back, "key: {light: spot, at: [3300 mm, 0 mm, 300 mm], turn: 0 deg}")
                 .wants("even: back");
         assertThat(strict.margin()).isNegative();
