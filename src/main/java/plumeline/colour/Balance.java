@@ -6,10 +6,10 @@ import java.util.List;
 /// The linear programme of a mixture: most lumens `Σ dₖ Yₖ` with drives from 0 to 1 whose pulls balance, `Σ dₖ aₖ = 0`.
 ///
 /// By duality the most is the least of `g(p) = Σ max(0, Yₖ − p·aₖ)` over prices p in the plane. g is convex and made of
-/// flat pieces, so its least lies at a corner, where two emitters (one, where all pull along a line) are worth just what
-/// they cost: all corners are looked at. There each other emitter is fully on where it is worth more than it costs and
-/// off where less, and those two balance the rest. Emitters that are worth the same are told apart by a billionth, the
-/// first one most.
+/// flat pieces, so its least lies at a corner, where two emitters (one, where all pull along a line) are worth just
+/// what they cost: all corners are looked at. There each other emitter is fully on where it is worth more than it costs
+/// and off where less, and those two balance the rest. Emitters that are worth the same are told apart by a billionth,
+/// the first one most.
 final class Balance {
     private static final double APART = 1e-9;
 
@@ -26,7 +26,8 @@ final class Balance {
         }
     }
 
-    private record Price(double u, double v) {}
+    /// What a pull costs, in lumens a unit of it.
+    record Price(double u, double v) {}
 
     private record Corner(Price price, List<Integer> free) {}
 

@@ -63,8 +63,7 @@ public record Chromaticity(double u, double v) {
     /// @throws IllegalArgumentException outside this range
     public Xyz at(double luminance) {
         Ranges.checkNotNegative(luminance, "luminance");
-        return new Xyz(
-                luminance * 9 * u / (4 * v), luminance, luminance * (12 - 3 * u - 20 * v) / (4 * v));
+        return new Xyz(luminance * 9 * u / (4 * v), luminance, luminance * (12 - 3 * u - 20 * v) / (4 * v));
     }
 
     /// Gives the distance to another in u'v'. A few thousandths are what an eye tells apart side by side.

@@ -9,8 +9,8 @@ public final class Daylight {
     private Daylight() {}
 
     /// Gives the colour of a phase of daylight by its correlated colour temperature: x by powers of 1/T,
-    /// `y = −3x² + 2.87x − 0.275`. A fit: at 4000 K and 25 000 K it ends. The number in a standard illuminant's name is by an
-    /// older constant: D65 is 6504 K.
+    /// `y = −3x² + 2.87x − 0.275`. A fit: at 4000 K and 25 000 K it ends. The number in a standard illuminant's
+    /// name is by an older constant: D65 is 6504 K.
     ///
     /// **Source:** CIE 15:2004, 3.1, equations 3.2 to 3.4.
     ///

@@ -70,8 +70,7 @@ final class Gamut {
             return new Border(from, new Step(1, 0), from.distance(colour));
         }
         Step along = new Step((to.u() - from.u()) / length, (to.v() - from.v()) / length);
-        double way = Math.clamp(
-                (colour.u() - from.u()) * along.u() + (colour.v() - from.v()) * along.v(), 0, length);
+        double way = Math.clamp((colour.u() - from.u()) * along.u() + (colour.v() - from.v()) * along.v(), 0, length);
         Chromaticity place =
                 way == length ? to : new Chromaticity(from.u() + way * along.u(), from.v() + way * along.v());
         return new Border(place, along, place.distance(colour));

@@ -11,8 +11,8 @@ import java.util.List;
 /// @param room how far inside of what the lamp reaches the wanted colour is, CIE 1976 u'v'; below 0 outside, by the
 /// distance to the nearest colour, which is given then
 public record Mixture(List<Double> drives, Chromaticity colour, double lumens, double room) {
-    /// So near to the outline of what a lamp reaches a colour is taken to be on it, u'v': a hundred-thousandth of what an
-    /// eye sees.
+    /// So near to the outline of what a lamp reaches a colour is taken to be on it, u'v': a hundred-thousandth of what
+    /// an eye sees.
     private static final double NEAR = 1e-8;
 
     /// Copies the list.
@@ -20,9 +20,10 @@ public record Mixture(List<Double> drives, Chromaticity colour, double lumens, d
         drives = List.copyOf(drives);
     }
 
-    /// Gives the brightest mixture of exactly a colour, or of the nearest in u'v' that can be mixed: a linear programme,
-    /// solved exactly up to rounding. Emitters are taken to give light in proportion to their drive, at an even colour,
-    /// whatever the others do; real ones shift a little as they warm. Of mixtures that are equally bright it takes one.
+    /// Gives the brightest mixture of exactly a colour, or of the nearest in u'v' that can be mixed: a linear
+    /// programme, solved exactly up to rounding. Emitters are taken to give light in proportion to their drive, at
+    /// an even colour, whatever the others do; real ones shift a little as they warm. Of mixtures that are equally
+    /// bright it takes one.
     ///
     /// **Source:** lights add (Grassmann); own derivation of the programme, in [Balance].
     ///
@@ -51,8 +52,7 @@ public record Mixture(List<Double> drives, Chromaticity colour, double lumens, d
     private static List<Double> within(List<Primary> primaries, Chromaticity wanted) {
         List<Balance.Pull> pulls = new ArrayList<>();
         for (Primary each : primaries) {
-            pulls.add(pull(
-                    each, each.colour().u() - wanted.u(), each.colour().v() - wanted.v()));
+            pulls.add(pull(each, each.colour().u() - wanted.u(), each.colour().v() - wanted.v()));
         }
         return new Balance(pulls).brightest();
     }
@@ -67,7 +67,10 @@ public record Mixture(List<Double> drives, Chromaticity colour, double lumens, d
             double v = colour.v() - border.place().v();
             if (Math.abs(u * border.along().v() - v * border.along().u()) <= NEAR) {
                 places.add(i);
-                pulls.add(pull(primaries.get(i), u * border.along().u() + v * border.along().v(), 0));
+                pulls.add(pull(
+                        primaries.get(i),
+                        u * border.along().u() + v * border.along().v(),
+                        0));
             }
         }
         List<Double> mixed = new Balance(pulls).brightest();

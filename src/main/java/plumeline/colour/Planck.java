@@ -17,7 +17,7 @@ public final class Planck {
 
     /// Gives the colour of a glowing body by Planck's law `1/(λ⁵ (exp(c₂/λT) − 1))`, summed with the CIE 1931 observer
     /// in steps of 5 nm from 380 nm to 780 nm. From sums in steps of 1 nm it is off by less than 0.0001 in x and y
-    /// up to 10 000 K, of which the ultraviolet that is left out is most.
+    /// up to 10 000 K and 0.0002 above, as the ultraviolet is left out.
     ///
     /// **Source:** CIE 15:2004, 7.1 and 9.5; c₂ of the SI of 2019.
     ///
@@ -25,8 +25,7 @@ public final class Planck {
     /// @return the colour
     /// @throws IllegalArgumentException outside this range
     public static Chromaticity chromaticity(double kelvin) {
-        Ranges.check(
-                kelvin >= LEAST_KELVIN && kelvin <= MOST_KELVIN, "temperature", kelvin, "1000 K to 100 000 K");
+        Ranges.check(kelvin >= LEAST_KELVIN && kelvin <= MOST_KELVIN, "temperature", kelvin, "1000 K to 100 000 K");
         return ofMireds(White.MEGA / kelvin);
     }
 

@@ -20,8 +20,8 @@ public record White(double kelvin, double duv) {
     private static final double DIRECTION_MIREDS = 0.01;
     private static final int HALVINGS = 45;
 
-    /// Finds the white that a colour is, by search along the locus for the place where what is left to the colour stands
-    /// square to it in CIE 1960 uv.
+    /// Finds the white that a colour is, by search along the locus for the place where what is left to the colour
+    /// stands square to it in CIE 1960 uv.
     ///
     /// **Source:** CIE 15:2004, 9.5, for both definitions and for where they end.
     ///
@@ -70,8 +70,8 @@ public record White(double kelvin, double duv) {
         return Math.hypot(one.u() - other.u(), one.v1960() - other.v1960());
     }
 
-    /// Gives the shift from one colour temperature to another in reciprocal megakelvins, which a gel's name tells: `10⁶/to −
-    /// 10⁶/from`; + warms.
+    /// Gives the shift from one colour temperature to another in reciprocal megakelvins, which a gel's name tells:
+    /// `10⁶/to − 10⁶/from`; + warms.
     ///
     /// @param fromKelvin K, > 0
     /// @param toKelvin K, > 0

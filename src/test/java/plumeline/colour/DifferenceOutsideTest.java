@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.tidy.Outside;
 
-/// CIEDE2000 against the pairs that were published to test programs with (grade P: printed). Pairs 9 to 15 lie where the
-/// mean hue jumps, 1 to 6 where blues are turned.
+/// CIEDE2000 against the pairs that were published to test programs with (grade P: printed). Pairs 9 to 15 lie where
+/// the mean hue jumps, 1 to 6 where blues are turned.
 @Outside(
         source = "Sharma, Wu and Dalal, Color Research and Application 30 (2005) 21",
         place = "table 1, all 34 pairs",
@@ -53,8 +53,7 @@ final class DifferenceOutsideTest {
         "6.7747, -0.2908, -2.4247, 5.8714, -0.0985, -2.2286, 0.6377",
         "2.0776, 0.0795, -1.1350, 0.9033, -0.0636, -0.5514, 0.9082"
     })
-    void pairs_bothWaysRound(
-            double l1, double a1, double b1, double l2, double a2, double b2, double difference) {
+    void pairs_bothWaysRound(double l1, double a1, double b1, double l2, double a2, double b2, double difference) {
         Lab one = new Lab(l1, a1, b1);
         Lab other = new Lab(l2, a2, b2);
         assertThat(Difference.ciede2000(one, other)).isCloseTo(difference, within(5.1e-5));

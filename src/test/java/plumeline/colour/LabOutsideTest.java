@@ -33,7 +33,8 @@ final class LabOutsideTest {
         assertThat(found.b()).isCloseTo(b, within(1e-3));
     }
 
-    /// IEC 61966-2-1 worked out at three places (grade F: formula); the first one is on the curve, the last on the line.
+    /// IEC 61966-2-1 worked out at three places (grade F: formula); the first one is on the curve, the last on the
+    /// line.
     @ParameterizedTest
     @CsvSource({"0.5, 0.2140411", "0.04045, 0.00313080", "0.02, 0.00154799"})
     void curve_ofTheStandard(double coded, double light) {
@@ -66,7 +67,8 @@ final class LabOutsideTest {
         assertThat(Srgb.find("red")).isEmpty();
     }
 
-    /// What sRGB doesn't hold is held to its edge; a hue of 180 degrees on has a and b with other signs (CIE 15:2004, 8.2.3).
+    /// What sRGB doesn't hold is held to its edge; a hue of 180 degrees on has a and b with other signs (CIE 15:2004,
+    /// 8.2.3).
     @Test
     void complement_turnsTheHueAndMayLeaveSrgb() {
         Lab red = Lab.of(xyz("#ff0000"), Chromaticity.D65);

@@ -11,7 +11,7 @@ import plumeline.tidy.Outside;
 
 /// The loci of whites against published tables and another library's sums.
 @Outside(
-        source = "CIE 15:2004; Robertson 1968 in Wyszecki and Stiles 1982; colour-science 0.4.6; each test names its own",
+        source = "CIE 15:2004; Robertson 1968 in Wyszecki and Stiles 1982; colour-science 0.4.6",
         kind = "standard, table, other program")
 final class LociOutsideTest {
     private static void check(Chromaticity found, double x, double y, double tolerance) {
@@ -41,12 +41,18 @@ final class LociOutsideTest {
         check(Planck.chromaticity(kelvin), x, y, 1e-4);
     }
 
-    /// Robertson's table (1968, as Wyszecki and Stiles print it), CIE 1960 u and v by mireds; grade P: printed. His c₂ was
+    /// Robertson's table (1968, as Wyszecki and Stiles print it), CIE 1960 u and v by mireds; grade P: printed. His c₂
+    /// was
     /// 1.4388 cm K.
     @ParameterizedTest
     @CsvSource({
-        "100, 0.19032, 0.29326", "150, 0.19962, 0.30921", "200, 0.21142, 0.32312", "250, 0.22511, 0.33439",
-        "300, 0.24010, 0.34308", "350, 0.25591, 0.34951", "400, 0.27218, 0.35407"
+        "100, 0.19032, 0.29326",
+        "150, 0.19962, 0.30921",
+        "200, 0.21142, 0.32312",
+        "250, 0.22511, 0.33439",
+        "300, 0.24010, 0.34308",
+        "350, 0.25591, 0.34951",
+        "400, 0.27218, 0.35407"
     })
     void planck_againstRobertson(double mireds, double u, double v) {
         Chromaticity found = Planck.chromaticity(1e6 / mireds);
@@ -74,8 +80,8 @@ final class LociOutsideTest {
         check(Daylight.chromaticity(kelvin), x, y, 1.01e-5);
     }
 
-    /// CIE 15:2004, table T.3 (grade P): standard illuminants A, which is a glowing body of 2856 K by definition, D55 and
-    /// D75, whose temperatures are 5503 K and 7504 K.
+    /// CIE 15:2004, table T.3 (grade P): standard illuminants A, which is a glowing body of 2856 K by definition, D55
+    /// and D75, whose temperatures are 5503 K and 7504 K.
     @Test
     void illuminants_lieOnTheLoci() {
         check(Planck.chromaticity(2855.5), 0.44758, 0.40745, 5e-5);

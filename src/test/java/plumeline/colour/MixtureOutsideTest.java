@@ -55,7 +55,8 @@ final class MixtureOutsideTest {
         assertThat(300 * found.drives().get(0) / found.lumens()).isCloseTo(red, within(1e-4));
         assertThat(500 * found.drives().get(1) / found.lumens()).isCloseTo(green, within(1e-4));
         assertThat(80 * found.drives().get(2) / found.lumens()).isCloseTo(blue, within(1e-4));
-        assertThat(found.drives().stream().mapToDouble(each -> each).max().orElse(0)).isEqualTo(1);
+        assertThat(found.drives().stream().mapToDouble(each -> each).max().orElse(0))
+                .isEqualTo(1);
         assertThat(found.distance()).isZero();
     }
 
@@ -83,8 +84,7 @@ final class MixtureOutsideTest {
         double x = wanted.x();
         double y = wanted.y();
         List<LinearConstraint> constraints = new ArrayList<>();
-        constraints.add(new LinearConstraint(
-                ofEach(lamp, light -> light.x() * y - x * light.y()), Relationship.EQ, 0));
+        constraints.add(new LinearConstraint(ofEach(lamp, light -> light.x() * y - x * light.y()), Relationship.EQ, 0));
         constraints.add(new LinearConstraint(
                 ofEach(lamp, light -> light.z() * y - (1 - x - y) * light.y()), Relationship.EQ, 0));
         for (int i = 0; i < lamp.size(); i++) {
@@ -115,8 +115,8 @@ final class MixtureOutsideTest {
         return lamp;
     }
 
-    /// Four hundred lamps of three to nine emitters, each at a colour that some mixture of it has (seed 11): the same drives,
-    /// within what the issue asks (0.5 %, output 99.5 %) and far nearer.
+    /// Four hundred lamps of three to nine emitters, each at a colour that some mixture of it has (seed 11): the same
+    /// drives, within what the issue asks (0.5 %, output 99.5 %) and far nearer.
     @Test
     void randomMixtures_areThoseOfAnotherSolver() {
         Random random = new Random(11);
@@ -147,8 +147,9 @@ final class MixtureOutsideTest {
         for (int i = 0; i < 100; i++) {
             List<Primary> lamp = randomLamp(random, 3);
             lamp.addAll(List.copyOf(lamp));
-            Chromaticity middle =
-                    Primary.sum(lamp.subList(0, 3), List.of(1.0, 0.5, 0.7)).findChromaticity().orElseThrow();
+            Chromaticity middle = Primary.sum(lamp.subList(0, 3), List.of(1.0, 0.5, 0.7))
+                    .findChromaticity()
+                    .orElseThrow();
             Primary one = lamp.getFirst();
             lamp.add(new Primary(middle, one.lumens()));
             lamp.add(new Primary(
@@ -169,8 +170,8 @@ final class MixtureOutsideTest {
         }
     }
 
-    /// Where a colour is out of reach no mixture of two emitters, tried step by step, is nearer (seed 13); what was found is
-    /// a mixture, and at least one of its emitters is fully on.
+    /// Where a colour is out of reach no mixture of two emitters, tried step by step, is nearer (seed 13); what was
+    /// found is a mixture, and at least one of its emitters is fully on.
     @Test
     void outOfReach_nothingIsNearer() {
         Random random = new Random(13);
@@ -199,8 +200,10 @@ final class MixtureOutsideTest {
                 for (int step = 0; step <= 400; step++) {
                     double way = step / 400.0;
                     Chromaticity there = new Chromaticity(
-                            one.colour().u() + way * (other.colour().u() - one.colour().u()),
-                            one.colour().v() + way * (other.colour().v() - one.colour().v()));
+                            one.colour().u()
+                                    + way * (other.colour().u() - one.colour().u()),
+                            one.colour().v()
+                                    + way * (other.colour().v() - one.colour().v()));
                     least = Math.min(least, there.distance(wanted));
                 }
             }
@@ -232,9 +235,7 @@ final class MixtureOutsideTest {
     @Test
     void sums_areCentresOfGravity() {
         Chromaticity white = Primary.sum(
-                        List.of(
-                                new Primary(Planck.chromaticity(3200), 1),
-                                new Primary(Planck.chromaticity(5600), 1)),
+                        List.of(new Primary(Planck.chromaticity(3200), 1), new Primary(Planck.chromaticity(5600), 1)),
                         List.of(1.0, 1.0))
                 .findChromaticity()
                 .orElseThrow();

@@ -12,10 +12,11 @@ import plumeline.tidy.Outside;
 
 /// Colour temperature, distance from the locus and mireds against another library and reference works.
 @Outside(
-        source = "colour-science 0.4.6, Ohno's method; an encyclopaedia's and glossaries' mireds; each test names its own",
+        source = "colour-science 0.4.6, Ohno's method; mireds of reference works; each test names its own",
         kind = "other program, worked example")
 final class WhiteOutsideTest {
-    /// Ohno 2014 by colour-science 0.4.6, observer in steps of 1 nm (grade D: computed by another program): D65, D50, D55, E, C.
+    /// Ohno 2014 by colour-science 0.4.6, observer in steps of 1 nm (grade D: computed by another program): D65, D50,
+    /// D55, E, C.
     @ParameterizedTest
     @CsvSource({
         "0.31270, 0.32900, 6504.3, 0.00321",
@@ -68,7 +69,9 @@ final class WhiteOutsideTest {
             if (White.find(colour).isPresent()) {
                 White white = White.find(colour).orElseThrow();
                 assertThat(1e6 / white.kelvin()).isCloseTo(at, within(0.5));
-                assertThat(Math.abs(white.duv())).isLessThanOrEqualTo(least + 1e-12).isCloseTo(least, within(1e-5));
+                assertThat(Math.abs(white.duv()))
+                        .isLessThanOrEqualTo(least + 1e-12)
+                        .isCloseTo(least, within(1e-5));
                 found++;
             } else {
                 assertThat(least > White.MOST_DUV || at <= 10 || at >= 1000).isTrue();
@@ -87,10 +90,14 @@ final class WhiteOutsideTest {
         assertThat(White.find(new Chromaticity(body.u(), body.v() + 0.12))).isEmpty();
     }
 
-    /// An encyclopaedia's and a photography glossary's figures, rounded to whole mireds, and a worked example (grade P).
+    /// An encyclopaedia's and a photography glossary's figures, rounded to whole mireds, and a worked example (grade
+    /// P).
     @ParameterizedTest
     @CsvSource({
-        "4000, 3000, 83, 0.6", "7000, 6000, 24, 0.6", "6500, 3200, 159, 0.6", "3400, 5500, -112, 0.6",
+        "4000, 3000, 83, 0.6",
+        "7000, 6000, 24, 0.6",
+        "6500, 3200, 159, 0.6",
+        "3400, 5500, -112, 0.6",
         "3092, 5600, -144.8, 0.06"
     })
     void mireds_againstReferenceWorks(double from, double to, double shift, double tolerance) {

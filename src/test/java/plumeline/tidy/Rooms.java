@@ -52,8 +52,8 @@ final class Rooms {
 
     /// Pure functions of numbers.
     static final Set<String> PHYSICS = Set.of(
-            "optics", "light", "mirror", "rim", "colour", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom",
-            "sight");
+            "optics", "light", "mirror", "rim", "colour", "motion", "time", "water", "flow", "ink", "fall", "sound",
+            "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();
