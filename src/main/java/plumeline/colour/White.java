@@ -20,6 +20,9 @@ public record White(double kelvin, double duv) {
     private static final double DIRECTION_MIREDS = 0.01;
     private static final int HALVINGS = 45;
 
+    /// So near to the locus a colour is on it, CIE 1960 uv: rounding, no more.
+    private static final double ON_LOCUS = 1e-12;
+
     /// Finds the white that a colour is, by search along the locus for the place where what is left to the colour
     /// stands square to it in CIE 1960 uv.
     ///
@@ -39,7 +42,7 @@ public record White(double kelvin, double duv) {
         }
         double low = Math.max(LEAST_MIREDS, near - STEP_MIREDS);
         double high = Math.min(MOST_MIREDS, near + STEP_MIREDS);
-        if (ahead(colour, low) < -1e-12 || ahead(colour, high) > 1e-12) {
+        if (ahead(colour, low) < -ON_LOCUS || ahead(colour, high) > ON_LOCUS) {
             return Optional.empty();
         }
         for (int i = 0; i < HALVINGS; i++) {
@@ -52,7 +55,8 @@ public record White(double kelvin, double duv) {
         }
         double mireds = Math.clamp((low + high) / 2, LEAST_MIREDS, MOST_MIREDS);
         Chromaticity there = Planck.ofMireds(mireds);
-        double duv = Math.copySign(off(colour, there), colour.v() - there.v());
+        double off = off(colour, there);
+        double duv = off < ON_LOCUS ? 0 : Math.copySign(off, colour.v() - there.v());
         return Math.abs(duv) <= MOST_DUV ? Optional.of(new White(MEGA / mireds, duv)) : Optional.empty();
     }
 

@@ -110,7 +110,7 @@ final class MixtureOutsideTest {
     private static List<Primary> randomLamp(Random random, int emitters) {
         List<Primary> lamp = new ArrayList<>();
         for (int i = 0; i < emitters; i++) {
-            lamp.add(new Primary(random(random), 20 + 980 * random.nextDouble()));
+            lamp.add(new Primary(random(random), Math.pow(10, 3 * random.nextDouble())));
         }
         return lamp;
     }
@@ -137,6 +137,24 @@ final class MixtureOutsideTest {
             assertThat(found.lumens() / lumens).isCloseTo(1, within(1e-6));
             assertThat(found.colour().distance(wanted)).isLessThan(1e-9);
             assertThat(found.room()).isPositive();
+        }
+    }
+
+    /// The primaries of ANSI E1.54, of which no light is as blue or as green: x, y by colour-science 0.4.6 (grade D).
+    @Test
+    void entertainmentPrimaries_areMixedToo() {
+        List<Primary> lamp = List.of(
+                new Primary(Chromaticity.ofXy(0.7347, 0.2653), 300),
+                new Primary(Chromaticity.ofXy(0.1596, 0.8404), 600),
+                new Primary(Chromaticity.ofXy(0.0366, 0.0001), 0.1),
+                new Primary(Chromaticity.ofXy(0.4254, 0.4044), 900));
+        for (double kelvin = 1800; kelvin < 9000; kelvin += 300) {
+            Mixture found = Mixture.brightest(lamp, Planck.chromaticity(kelvin));
+            double[] other = simplex(lamp, Planck.chromaticity(kelvin));
+            for (int k = 0; k < other.length; k++) {
+                assertThat(found.drives().get(k)).isCloseTo(other[k], within(1e-5));
+            }
+            assertThat(found.distance()).isZero();
         }
     }
 

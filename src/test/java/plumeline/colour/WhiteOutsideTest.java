@@ -46,7 +46,7 @@ final class WhiteOutsideTest {
     void whites_onTheLocus(double kelvin) {
         White found = White.find(Planck.chromaticity(kelvin)).orElseThrow();
         assertThat(found.kelvin() / kelvin).isCloseTo(1, within(1e-8));
-        assertThat(found.duv()).isCloseTo(0, within(1e-12));
+        assertThat(found.duv()).isZero();
     }
 
     /// Against the definition: no place of the locus, tried one by one, is nearer than what was found (seed 7).
