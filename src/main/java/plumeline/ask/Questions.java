@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.answer.Question;
+import plumeline.ask.colour.ColourQuestions;
 import plumeline.ask.effect.EffectQuestions;
 import plumeline.ask.light.LightQuestions;
 import plumeline.ask.picture.PictureQuestions;
@@ -25,7 +26,9 @@ public final class Questions {
             "fall",
             "highlight",
             "exposure",
-            "power");
+            "colour",
+            "power",
+            "gel");
 
     private Questions() {}
 
@@ -60,6 +63,8 @@ public final class Questions {
             case "highlight" -> Optional.of(LightQuestions.highlight());
             case "exposure" -> Optional.of(LightQuestions.exposure());
             case "power" -> Optional.of(LightQuestions.power());
+            case "colour" -> Optional.of(ColourQuestions.colour());
+            case "gel" -> Optional.of(ColourQuestions.gel());
             default -> Optional.empty();
         };
     }

@@ -214,7 +214,14 @@ final class DocumentReader {
 
     private void checkWord(String text, Place place) {
         switch (text) {
-            case "" -> add(place, path(), "P-TEXT-08", "empty", "a value", "Write a value, or leave the key out.");
+            case "" ->
+                add(
+                        place,
+                        path(),
+                        "P-TEXT-08",
+                        "empty",
+                        "a value",
+                        "Write a value (in quotes where it begins with #), or leave the key out.");
             case "~", "null", "Null", "NULL" ->
                 add(place, path(), "P-TEXT-08", text, "a value", "Leave the key out where there is nothing to say.");
             case "true", "True", "TRUE" ->

@@ -167,6 +167,26 @@ final class ContractKeysTest {
             region: europe
             continuous: no
             """),
+            Map.entry("colour", """
+            emitters:
+            - {name: red, x: 0.70, y: 0.30, lumens: 300 lm}
+            - {name: green, x: 0.17, y: 0.70, lumens: 600 lm}
+            - {x: 0.14, y: 0.05, lumens: 90 lm}
+            colour: "#2A9d8f"
+            want: complement
+            against: 5600 K
+            ---
+            primaries: typical
+            colour: [0.31, 0.33]
+            want: match
+            ---
+            colour: 3200 K
+            want: white
+            """),
+            Map.entry("gel", """
+            from: 3200 K
+            to: [0.33, 0.34]
+            """),
             Map.entry("exposure", """
             light: {lux: 4000 lx, at: 1 m}
             distance: 1 m

@@ -40,7 +40,9 @@ final class QuestionsTest {
                         "fall",
                         "highlight",
                         "exposure",
-                        "power");
+                        "colour",
+                        "power",
+                        "gel");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -105,7 +107,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 3);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

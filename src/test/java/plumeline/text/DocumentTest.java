@@ -128,7 +128,8 @@ final class DocumentTest {
         checkProblem(
                 "b: 1\na:\n",
                 "p.yaml:2:1 a is empty; must be a value\n"
-                        + "  Write a value, or leave the key out.   (P-TEXT-08, docs/problems.md)");
+                        + "  Write a value (in quotes where it begins with #), or leave the key out.   (P-TEXT-08,"
+                        + " docs/problems.md)");
     }
 
     @Test

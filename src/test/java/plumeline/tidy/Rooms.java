@@ -24,6 +24,7 @@ final class Rooms {
             "light: geom optics time ranges roots",
             "mirror: light",
             "rim: mirror",
+            "colour: ranges",
             "time: quantity",
             "motion: geom time",
             "water: geom ranges roots",
@@ -42,7 +43,7 @@ final class Rooms {
             "want: wet lit timeline",
             "solve: want search plume",
             "liquid: answer water",
-            "ask: liquid answer sight optics light mirror motion time water ink fall sound search",
+            "ask: liquid answer sight optics light mirror colour motion time water ink fall sound search",
             "draw: solve timeline sketch",
             "press:",
             "card: solve",
@@ -51,8 +52,8 @@ final class Rooms {
 
     /// Pure functions of numbers.
     static final Set<String> PHYSICS = Set.of(
-            "optics", "light", "mirror", "rim", "motion", "time", "water", "flow", "ink", "fall", "sound", "geom",
-            "sight");
+            "optics", "light", "mirror", "rim", "colour", "motion", "time", "water", "flow", "ink", "fall", "sound",
+            "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();

@@ -1,0 +1,15 @@
+/// Colour of light in numbers: coordinates, white, how far colours are apart, and what lamps of several primaries mix.
+///
+/// Front classes: [plumeline.colour.Chromaticity], [plumeline.colour.Xyz], [plumeline.colour.Lab],
+/// [plumeline.colour.Srgb], [plumeline.colour.Planck], [plumeline.colour.Daylight], [plumeline.colour.White],
+/// [plumeline.colour.Difference], [plumeline.colour.Mixture].
+///
+/// All is of the CIE 1931 standard observer (2 degrees). Tristimulus values are scaled so that Y of a white is 1 where
+/// it is a surface's, or lumens where it is a light's. Colour temperatures are in kelvin with the second radiation
+/// constant of the SI of 2019, 0.01438776877 m K.
+///
+/// Not here: spectra of lamps and pigments, what a camera makes of them, where a lamp stands.
+@NullMarked
+package plumeline.colour;
+
+import org.jspecify.annotations.NullMarked;
