@@ -123,6 +123,14 @@ public final class Given {
         return values.findNode(key).orElse(null) instanceof Node.Mapping;
     }
 
+    /// Tells whether a key that may be a quantity or a list is a list.
+    ///
+    /// @param key the key
+    /// @return true where it is
+    public boolean isList(String key) {
+        return values.findNode(key).orElse(null) instanceof Node.Sequence;
+    }
+
     /// Gets a word.
     ///
     /// @param key a key that must be there

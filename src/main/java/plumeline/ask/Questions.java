@@ -25,7 +25,9 @@ public final class Questions {
             "fall",
             "highlight",
             "exposure",
-            "power");
+            "power",
+            "lamp-flicker",
+            "cut-flash");
 
     private Questions() {}
 
@@ -60,6 +62,8 @@ public final class Questions {
             case "highlight" -> Optional.of(LightQuestions.highlight());
             case "exposure" -> Optional.of(LightQuestions.exposure());
             case "power" -> Optional.of(LightQuestions.power());
+            case "lamp-flicker" -> Optional.of(LightQuestions.lampFlicker());
+            case "cut-flash" -> Optional.of(LightQuestions.cutFlash());
             default -> Optional.empty();
         };
     }
