@@ -94,7 +94,8 @@ final class LampFlickerWords {
 
     private List<String> attempts() {
         List<String> attempts = new ArrayList<>();
-        if (inputs.worst() > LampFlicker.HOLDS) {
+        boolean maybeBars = inputs.readoutSeconds().isEmpty() && frames.rows() > LampFlicker.HOLDS;
+        if (inputs.worst() > LampFlicker.HOLDS || maybeBars) {
             addSettings(attempts);
         }
         attempts.add(

@@ -76,6 +76,7 @@ final class LampFlickerTest {
         assertThat(number(step, "ripple")).isZero();
         assertThat(word(step, "standing_bars")).isEqualTo("yes");
         assertThat(step.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(step.notes().attempts()).anyMatch(text -> text.contains("144 deg, 1/60 s: 2 whole pulses"));
         assertThat(ask("120 Hz", "24 fps", "180 deg", "readout: 16 ms\n").verdict())
                 .isEqualTo(Verdict.FAILS);
         assertThat(ask("120 Hz", "24 fps", "144 deg", "readout: 16 ms\n").verdict())
