@@ -33,12 +33,11 @@ final class CutFlashInquiry implements Inquiry<CutFlash.Inputs> {
     private static final String EXAMPLE = """
         # cut-flash: is an alternating cut within the usual limits on flashes
         rate: 24 fps
-        frames_per_look: 5           # or a list, look by look as cut: [12, 4, 4, 12]
+        frames_per_look: 5           # or a list, look by look as cut: [12, 4, 4, 12], with times: how often it runs
         # luminances: [70 %, 20 %]   # each look's, of full white, in turn; default: every change counts
         # area_of_the_picture: 100 % # what changes; default 100 %
         # red: no                    # whether a look is a saturated red; default no
         # lasts: 3 s                 # how long looks of equal length alternate
-        # times: 4                   # how often a list runs; default 1
         # seen: 30 deg               # angle that the picture's width takes to the eye: then WCAG's field counts too
         """;
 

@@ -54,8 +54,8 @@ final class LampFlickerInquiry implements Inquiry<LampFlicker.Inputs> {
         # depth: 100 %               # (max - min)/(max + min) of its light; default 100 %, the worst there is
         # modes: [24 fps, 25 fps, 50 fps]   # rates the camera has; default the usual ones
         # readout: 16 ms             # a rolling shutter's, first row to last: then its bars count too
-        # waveform: square           # or sine (default), rectified
-        # duty: 30 %                 # of a square: the part of a pulse in which it is on; default 50 %
+        # waveform: rectified        # or sine (default), square
+        # duty: 30 %                 # square: the part of a pulse in which it is on
         """;
 
     @Override
@@ -77,27 +77,24 @@ final class LampFlickerInquiry implements Inquiry<LampFlicker.Inputs> {
     public Shape shape() {
         Shape rate = new Shape.Amount(Kind.RATE, Range.between("1 fps", "100000 fps"), Shape.Mark.FIXED);
         return Shape.Keys.of(
-                        Key.required("pulse_rate", "pulses a second", amount(Kind.FREQUENCY, "1 Hz", "1000000 Hz")),
-                        Key.required("rate", "the camera's frame rate", rate),
-                        Key.required("shutter", "angle or time", Shutter.shape()),
-                        Key.optional(
-                                "depth",
-                                "modulation, (max - min)/(max + min) of its light",
-                                amount(Kind.SHARE, "0 %", "100 %")),
-                        Key.optional("modes", "rates that the camera has", new Shape.Items(rate, 1, 100)),
-                        Key.optional(
-                                "readout",
-                                "a rolling shutter's, from the first row's start to the last one's",
-                                amount(Kind.TIME, "0.001 ms", "1 s")),
-                        Key.optional(
-                                "waveform",
-                                "how the light runs through a pulse",
-                                new Shape.Choice(List.of("sine", "rectified", SQUARE))),
-                        Key.optional(
-                                "duty",
-                                "the part of a square pulse in which it is on",
-                                amount(Kind.SHARE, "0.1 %", "100 %")))
-                .with(new Shape.Rule.Needs("duty", "waveform"));
+                Key.required("pulse_rate", "pulses a second", amount(Kind.FREQUENCY, "1 Hz", "1000000 Hz")),
+                Key.required("rate", "the camera's frame rate", rate),
+                Key.required("shutter", "angle or time", Shutter.shape()),
+                Key.optional(
+                        "depth",
+                        "modulation, (max - min)/(max + min) of its light",
+                        amount(Kind.SHARE, "0 %", "100 %")),
+                Key.optional("modes", "rates that the camera has", new Shape.Items(rate, 1, 100)),
+                Key.optional(
+                        "readout",
+                        "a rolling shutter's, from the first row's start to the last one's",
+                        amount(Kind.TIME, "0.001 ms", "1 s")),
+                Key.optional(
+                        "waveform",
+                        "how the light runs through a pulse",
+                        new Shape.Choice(List.of("sine", "rectified", SQUARE))),
+                Key.optional(
+                        "duty", "the part of a square pulse in which it is on", amount(Kind.SHARE, "0.1 %", "100 %")));
     }
 
     private static Shape amount(Kind kind, String low, String high) {
@@ -119,7 +116,9 @@ final class LampFlickerInquiry implements Inquiry<LampFlicker.Inputs> {
     }
 
     private static Waveform waveform(Given given) {
-        String word = given.text("waveform", "sine", "a lamp's ripple is mostly near one");
+        String word = given.has("duty") && !given.has("waveform")
+                ? SQUARE
+                : given.text("waveform", "sine", "a lamp's ripple is mostly near one");
         if (given.has("duty") && !word.equals(SQUARE)) {
             given.refuse(
                     "duty",

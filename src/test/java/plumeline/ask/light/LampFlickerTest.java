@@ -134,6 +134,15 @@ final class LampFlickerTest {
         }
     }
 
+    /// A duty says that the pulse is square: on for 20 % of 1/400 s, exposures of 1/240 s take in a third more or less
+    /// (on-time extremes).
+    @Test
+    void duty_meansSquare() {
+        Answer square = ask("400 Hz", "48 fps", "1/240 s", "duty: 20 %\n");
+        assertThat(number(square, "ripple")).isCloseTo(100 / 3.0, within(1e-9));
+        assertThat(square.assumed()).noneMatch(each -> each.name().equals("waveform"));
+    }
+
     @Test
     void emptyLists_areSaid() {
         Answer slow = ask("10 Hz", "24 fps", "180 deg", "modes: [24 fps]\n");
