@@ -14,7 +14,7 @@ final class AnswerText {
     private static final int MOST_SHORT = 45;
 
     /// Questions where someone can be hurt: what to mind stands before any figure.
-    private static final Set<String> CAUTIONS_FIRST = Set.of("line", "tank");
+    private static final Set<String> CAUTIONS_FIRST = Set.of("cut-flash", "line", "tank");
 
     private final Words words;
 

@@ -123,7 +123,7 @@ public final class Given {
         return values.findNode(key).orElse(null) instanceof Node.Mapping;
     }
 
-    /// Tells whether a key that may be a list is one.
+    /// Tells whether a key that may be a quantity or a list is a list.
     ///
     /// @param key the key
     /// @return true where it is

@@ -11,6 +11,7 @@ public final class Words {
 
     private static final double FINE_METRES = 0.01;
     private static final double FAR_METRES = 10;
+    private static final int MOST_LISTED = 12;
     private static final double FOOT_METRES = 0.3048;
     private static final double FINE_INCHES_METRES = 0.0254 / 8;
 
@@ -223,15 +224,24 @@ public final class Words {
             case Value.Number(double number, String unit) -> number(number, unit);
             case Value.Spread(double number, String unit, double low, double high) ->
                 between(number(number, unit), number(low, unit), number(high, unit));
-            case Value.Numbers(List<Double> numbers, String unit) -> {
-                StringBuilder all = new StringBuilder();
-                for (double number : numbers) {
-                    all.append(all.isEmpty() ? "" : ", ").append(number(number, unit));
-                }
-                yield all.toString();
-            }
+            case Value.Numbers(List<Double> numbers, String unit) -> listed(numbers, unit);
             case Value.Word(String word) -> word;
         };
+    }
+
+    /// As far as a line goes; angles and rates as cameras are set.
+    private String listed(List<Double> numbers, String unit) {
+        StringBuilder all = new StringBuilder(numbers.isEmpty() ? "none" : "");
+        for (double number : numbers.subList(0, Math.min(numbers.size(), MOST_LISTED))) {
+            String text = switch (unit) {
+                case "deg" -> Print.number(number, 1) + " deg";
+                case "fps" -> Print.number(number, 3) + " fps";
+                default -> number(number, unit);
+            };
+            all.append(all.isEmpty() ? "" : ", ").append(text);
+        }
+        int more = numbers.size() - MOST_LISTED;
+        return all + (more > 0 ? " and " + more + " more" : "");
     }
 
     /// An interval that rounds away isn't worth a reader's time.

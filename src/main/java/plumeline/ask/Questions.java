@@ -28,7 +28,9 @@ public final class Questions {
             "exposure",
             "colour",
             "power",
-            "gel");
+            "gel",
+            "lamp-flicker",
+            "cut-flash");
 
     private Questions() {}
 
@@ -65,6 +67,8 @@ public final class Questions {
             case "power" -> Optional.of(LightQuestions.power());
             case "colour" -> Optional.of(ColourQuestions.colour());
             case "gel" -> Optional.of(ColourQuestions.gel());
+            case "lamp-flicker" -> Optional.of(LightQuestions.lampFlicker());
+            case "cut-flash" -> Optional.of(LightQuestions.cutFlash());
             default -> Optional.empty();
         };
     }

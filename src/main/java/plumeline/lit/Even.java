@@ -12,7 +12,9 @@ import plumeline.light.Patch;
 /// @param on the thing
 /// @param withinStops the most that it may differ
 record Even(LitThing on, double withinStops) implements Measure {
-    private static final String[] ROWS = {"bottom row", "second row from below", "middle row", "second row from above", "top row"};
+    private static final String[] ROWS = {
+        "bottom row", "second row from below", "middle row", "second row from above", "top row"
+    };
     private static final String[] COLUMNS = {"far left", "left", "middle", "right", "far right"};
 
     @Override

@@ -42,7 +42,8 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
     }
 
     private double seenShare(Instant now) {
-        return Setting.seenShare(now.scene(), now.lighting(), on.patch(now, part).place());
+        return Setting.seenShare(
+                now.scene(), now.lighting(), on.patch(now, part).place());
     }
 
     private double over(Instant now, double lux) {
@@ -96,7 +97,8 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
             case Wanted.Under(double stops) -> "at least " + Amounts.stops(stops) + " too little wanted.";
         };
         return on.name() + "'s " + part.word() + " gets " + Amounts.lux(light.lux()) + lamps
-                + "; the setting needs " + Amounts.lux(needed) + Amounts.through(seenShare(now)) + ": " + Amounts.over(light.lux(), needed) + ", "
+                + "; the setting needs " + Amounts.lux(needed) + Amounts.through(seenShare(now)) + ": "
+                + Amounts.over(light.lux(), needed) + ", "
                 + asked;
     }
 

@@ -148,7 +148,8 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
     public static List<Double> listLux(Stage stage, Scene scene, int thing, Spots.Part part) {
         Lighting lighting = new Lighting(stage.shot(), scene, stage.findTank());
         Placed placed = stage.shot().placed().get(thing);
-        Patch patch = Spots.of(placed, scene.things().get(thing), part, scene.aim().eye());
+        Patch patch =
+                Spots.of(placed, scene.things().get(thing), part, scene.aim().eye());
         return Readings.over(lighting, stage.shot().lights(), placed, part, lighting.light(patch))
                 .lamps();
     }

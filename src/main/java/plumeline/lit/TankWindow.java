@@ -165,7 +165,12 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         double passing = passing(face, patch, seen, hiders, this::transmittance);
         if (rim.isPresent()) {
             // What passes past the opening of the rim is lost, but for what passes the panes beyond the rim itself.
-            passing += passing(face, patch, seen, with(hiders, rim.get().glass(this, patch)), way -> throughPane(patch.place(), way))
+            passing += passing(
+                            face,
+                            patch,
+                            seen,
+                            with(hiders, rim.get().glass(this, patch)),
+                            way -> throughPane(patch.place(), way))
                     - passing(face, patch, seen, with(hiders, rim.get().opening(this, patch)), this::transmittance);
         }
         double index = wall.behindIndex();
@@ -209,11 +214,19 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
 
         /// What passes the pane that a way from the surface meets: with air on both sides.
         double passing(Out out) {
-            double untilSide = until(out.from().x(), out.way().x(), inside.low().x(), inside.high().x());
-            double untilEnd = until(out.from().y(), out.way().y(), inside.low().y(), inside.high().y());
+            double untilSide = until(
+                    out.from().x(),
+                    out.way().x(),
+                    inside.low().x(),
+                    inside.high().x());
+            double untilEnd = until(
+                    out.from().y(),
+                    out.way().y(),
+                    inside.low().y(),
+                    inside.high().y());
             double along = untilSide < untilEnd ? out.way().x() : out.way().y();
-            Polarised passing =
-                    new ClearPane(1, Layer.GLASS_INDEX, 1).transmittanceAtSine(Math.sqrt(Math.max(0, 1 - along * along)));
+            Polarised passing = new ClearPane(1, Layer.GLASS_INDEX, 1)
+                    .transmittanceAtSine(Math.sqrt(Math.max(0, 1 - along * along)));
             return (passing.s() + passing.p()) / 2;
         }
 
@@ -224,8 +237,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         private Hull seen(TankWindow surface, Patch patch, double wider) {
             Vec low = inside.low().minus(new Vec(wider, wider, 0));
             Vec high = inside.high().plus(new Vec(wider, wider, 0));
-            List<Vec> edge = List.of(
-                    low, new Vec(high.x(), low.y(), low.z()), high, new Vec(low.x(), high.y(), low.z()));
+            List<Vec> edge =
+                    List.of(low, new Vec(high.x(), low.y(), low.z()), high, new Vec(low.x(), high.y(), low.z()));
             List<Vec> seen = finer(edge, PARTS).stream()
                     .flatMap(corner -> surface.find(corner, patch).stream())
                     .toList();

@@ -116,9 +116,9 @@ public record TankView(Aim aim, Plane wall, FlatWall water, double waterLineMetr
         return List.of(aim.eye(), outer, inner, place);
     }
 
-    /// Gives how bright a surface in the tank is to the camera against its luminance where it is: `T/n²`, T what the pane
-    /// passes at the sight's slant, n the index of what the surface is in. Sight over the water's surface counts as
-    /// through the pane alone.
+    /// Gives how bright a surface in the tank is to the camera against its luminance where it is: `T/n²`, T what the
+    /// pane passes at the sight's slant, n the index of what the surface is in. Sight over the water's surface
+    /// counts as through the pane alone.
     ///
     /// **Source:** conservation of étendue, `L/n²` along a ray, and Fresnel's formulas (any text on radiometry).
     ///

@@ -187,6 +187,44 @@ final class ContractKeysTest {
             from: 3200 K
             to: [0.33, 0.34]
             """),
+            Map.entry("lamp-flicker", """
+            pulse_rate: 100 Hz
+            rate: 24 fps
+            shutter: 172.8 deg
+            depth: 80 %
+            modes: [23.976 fps, 24 fps, 25 fps]
+            readout: 16 ms
+            waveform: square
+            duty: 30 %
+            ---
+            pulse_rate: 120 Hz
+            rate: 24 fps
+            shutter: 1/60 s
+            ---
+            pulse_rate: 25 kHz
+            rate: 240 fps
+            shutter: 1/500 s
+            waveform: square
+            """),
+            Map.entry("cut-flash", """
+            rate: 23.976 fps
+            frames_per_look: 4
+            luminances: [70 %, 20 %]
+            area_of_the_picture: 60 %
+            red: no
+            lasts: 3 s
+            seen: 30 deg
+            ---
+            rate: 25 fps
+            frames_per_look: [5, 5, 6, 12]
+            luminances: [0.7, 0.2, 0.7, 0.3]
+            area: 30 %
+            red: yes
+            times: 3
+            ---
+            rate: 30 fps
+            frames_per_look: 8 frames
+            """),
             Map.entry("exposure", """
             light: {lux: 4000 lx, at: 1 m}
             distance: 1 m

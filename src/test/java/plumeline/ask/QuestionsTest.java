@@ -42,7 +42,9 @@ final class QuestionsTest {
                         "exposure",
                         "colour",
                         "power",
-                        "gel");
+                        "gel",
+                        "lamp-flicker",
+                        "cut-flash");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -102,12 +104,19 @@ final class QuestionsTest {
                         assertThat(there.get("low").asDouble()).isCloseTo(low, withinPercentage(1e-4));
                         assertThat(there.get("high").asDouble()).isCloseTo(high, withinPercentage(1e-4));
                     }
-                    case Value.Numbers numbers -> throw new AssertionError(numbers);
+                    case Value.Numbers(List<Double> numbers, String unit) -> {
+                        assertThat(there.get("unit").asString()).isEqualTo(unit);
+                        assertThat(there.get("value").size()).isEqualTo(numbers.size());
+                        for (int i = 0; i < numbers.size(); i++) {
+                            assertThat(there.get("value").get(i).asDouble())
+                                    .isCloseTo(numbers.get(i), withinPercentage(1e-4));
+                        }
+                    }
                 }
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -19,6 +19,22 @@ final class TankViewTest {
     private static final TankView LEVEL =
             new TankView(new Aim(new Vec(0, -1, 0.14), 0, 0), FACE, FlatWall.ofWater(0.008), 0.26);
 
+    /// By hand, straight on: into water 0.95348 of the light (air to glass ((1.52 − 1)/2.52)² = 0.04258, glass to water
+    /// ((1.52 − 1.333)/2.853)² = 0.00430, to and fro counted), spread over 1.333² = 1.7769 of the angle; through a
+    /// dry pane (1 − 0.04258)/(1 + 0.04258) = 0.91832.
+    @Test
+    void brightness_isWhatPassesOverTheIndexSquared() {
+        assertThat(LEVEL.brightness(new Vec(0, 0.1, 0.14))).isCloseTo(0.95348 / 1.776889, within(1e-5));
+        TankView high = new TankView(new Aim(new Vec(0, -1, 0.3), 0, 0), FACE, FlatWall.ofWater(0.008), 0.26);
+        assertThat(high.brightness(new Vec(0, 0.1, 0.3))).isCloseTo(0.91832, within(1e-5));
+        assertThat(LEVEL.brightness(new Vec(0, -0.5, 0.14))).isEqualTo(1);
+        // At 60 deg in air, 34.74 in glass, 40.52 in water: of s 0.8165 · 0.98914 / (1 − 0.1835 · 0.01086) = 0.8092, of
+        // p
+        // 0.9978.
+        Vec aslant = new Vec(0.8 * Math.tan(Math.toRadians(60)) + 0.008 * 0.693375 + 0.2 * 0.854587, 0.008, 0.14);
+        assertThat(LEVEL.brightness(aslant) * 1.776889).isCloseTo(0.9035, within(2e-4));
+    }
+
     @Test
     void project_rayBentFaceByFace_meetsThePlace() {
         Random random = new Random(SEED);

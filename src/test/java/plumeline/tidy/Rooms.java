@@ -32,6 +32,7 @@ final class Rooms {
             "ink: water",
             "fall: water",
             "sound: time",
+            "flicker: quantity ranges",
             "plan: quantity text",
             "take: quantity",
             "lesson: plan take optics light motion time water ink fall sound",
@@ -43,7 +44,7 @@ final class Rooms {
             "want: wet lit timeline",
             "solve: want search plume",
             "liquid: answer water",
-            "ask: liquid answer sight optics light mirror colour motion time water ink fall sound search",
+            "ask: liquid answer sight optics light flicker mirror colour motion time water ink fall sound search",
             "draw: solve timeline sketch",
             "press:",
             "card: solve",
@@ -52,8 +53,8 @@ final class Rooms {
 
     /// Pure functions of numbers.
     static final Set<String> PHYSICS = Set.of(
-            "optics", "light", "mirror", "rim", "colour", "motion", "time", "water", "flow", "ink", "fall", "sound",
-            "geom", "sight");
+            "optics", "light", "flicker", "mirror", "rim", "colour", "motion", "time", "water", "flow", "ink", "fall",
+            "sound", "geom", "sight");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();

@@ -26,4 +26,18 @@ public final class LightQuestions {
     public static Question exposure() {
         return new Question(new ExposureInquiry());
     }
+
+    /// Gives `lamp-flicker`.
+    ///
+    /// @return the question
+    public static Question lampFlicker() {
+        return new Question(new LampFlickerInquiry());
+    }
+
+    /// Gives `cut-flash`.
+    ///
+    /// @return the question
+    public static Question cutFlash() {
+        return new Question(new CutFlashInquiry());
+    }
 }
