@@ -266,7 +266,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
     }
 
     /// A way in the air before it.
-    private record Out(Vec from, Vec way) {}
+    record Out(Vec from, Vec way) {}
 
     /// How sight goes on outside, by Snell's law; empty where all is thrown back.
     private Optional<Out> findOut(Vec inTank, Vec way) {
