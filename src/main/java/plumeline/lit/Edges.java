@@ -156,11 +156,22 @@ record Edges(ClearGlass glass, Wished wished) implements Measure {
         String word = wished.rims == RimField.Rims.DARK ? "dark" : "bright";
         String wanted = percent(wished.wide)
                 + (wished.within.isPresent() ? " wanted, within " + percent(wished.within.getAsDouble()) : " wanted");
-        String middle = found.middle() < 0 ? " Its middle sees nothing bright." : "";
         return glass.name() + "'s left rim is " + word + " over " + percent(Math.max(0, found.left()))
                 + " of its width, the right "
-                + "one over " + percent(Math.max(0, found.right())) + "; " + wanted + "." + middle + " From the left: "
+                + "one over " + percent(Math.max(0, found.right())) + "; " + wanted + "." + middle(field, found)
+                + " From the left: "
                 + runs(bright) + ".";
+    }
+
+    private String middle(RimField field, RimField.Found found) {
+        return switch (wished.rims) {
+            case DARK -> found.middle() < 0 ? " Its middle sees nothing bright." : "";
+            case BRIGHT ->
+                field.isMiddleLit()
+                        ? " Its middle sees a light too, and bright rims are two stops over that: mask what is behind"
+                                + " the middle."
+                        : "";
+        };
     }
 
     private static String runs(List<RimField.Stretch> bright) {

@@ -73,6 +73,11 @@ record RimField(List<Source> sources) {
                 / MIDDLE_SHARE;
     }
 
+    /// Whether the middle sees a light itself.
+    boolean isMiddleLit() {
+        return middle() > 0;
+    }
+
     private static double from() {
         return (1 - MIDDLE_SHARE) / 2;
     }

@@ -188,6 +188,9 @@ final class EdgesTest {
         assertThat(sides.margin()).isPositive();
         // A full bottle sees crosswise: its left rim sees the lamp at the right.
         assertThat(sides.standing()).contains("From the left: dark to 0.6 %, two to 7 %, dark to 93 %, one to 99.4 %,");
+        assertThat(sides.standing()).doesNotContain("Its middle");
+        assertThat(of(EMPTY, "900").wants(BACK, BRIGHT).standing())
+                .contains("Its middle sees a light too, and bright rims are two stops over that: mask what is behind");
         Shown flagged = new Case(FULL, "1600", "80", "ahead", "", ", card: {thing: card, at: [0 mm, 300 mm, -200 mm]}")
                 .wants(BACK, BRIGHT);
         assertThat(flagged.margin()).isPositive();
