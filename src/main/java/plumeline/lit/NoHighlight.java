@@ -18,7 +18,8 @@ import plumeline.stage.TankWalls;
 /// Nothing of a lamp, the camera or the crew is seen mirrored in a thing's label, or anywhere in it where it has none.
 ///
 /// Margin in % of the outline's width, the worst of seven heights: minus what of the mirror image is on the label;
-/// where none is, how far round it is from the label's edge, 100 % for half a turn or where it is mirrored nowhere.
+/// where none is, how far round it is from the label's edge, or by how far sight passes what shines where that is
+/// mirrored nowhere, 100 % for half a turn.
 ///
 /// @param on the things as mirrors
 /// @param what what may not be seen
@@ -55,7 +56,13 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
         double worst = lid(now, mirror);
         for (double height : mirror.heightsMetres(now.scene(), HEIGHTS)) {
             double half = halfLabel(mirror, mirror.body(now.scene()).solid(), height);
-            for (Stripe stripe : now.memory().stripes(seen, height, emitter(now))) {
+            List<Stripe> stripes = now.memory().stripes(seen, height, emitter(now));
+            if (stripes.isEmpty() && seen.isBefore()) {
+                double miss = glossy.missRadians(
+                        height, emitter(now), place -> Math.max(0, Math.abs(glossy.azimuthRadians(place)) - half));
+                worst = Math.min(worst, PERCENT * miss / Math.PI);
+            }
+            for (Stripe stripe : stripes) {
                 double one = glossy.azimuthRadians(stripe.left().place());
                 double other = glossy.azimuthRadians(stripe.right().place());
                 worst = Math.min(worst, PERCENT * margin(stripe, Math.min(one, other), Math.max(one, other), half));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
@@ -150,6 +151,24 @@ public record GlossyBody(Body body, Aim aim, Ways ways, Looking looking) {
                     Span front = front(track);
                     return spot(track, Roots.end(at -> across(track.place(at)) < across, front.from(), front.to()));
                 });
+    }
+
+    /// Finds by how far sight from a height passes a light, at the place where it comes nearest.
+    ///
+    /// @param heightMetres along the body's axis from its base, m
+    /// @param emitter the light
+    /// @param aside by how far a place is aside of what counts, rad, ≥ 0
+    /// @return the least of the greater of both, rad, 0 to π; π where something stands in every way
+    public double missRadians(double heightMetres, Emitter emitter, ToDoubleFunction<Vec> aside) {
+        double most = -Math.PI;
+        for (Track track : tracks(heightMetres)) {
+            DoubleUnaryOperator near = at -> {
+                double within = Math.min(target(track, emitter, at).margin(), -aside.applyAsDouble(track.place(at)));
+                return within < -Math.PI || within > 0 && !isFree(track, emitter, at) ? -Math.PI : within;
+            };
+            most = Math.max(most, Spans.most(near, track.from(), track.to(), STEPS));
+        }
+        return Math.clamp(-most, 0, Math.PI);
     }
 
     /// Follows sight on from a spot.
