@@ -11,6 +11,7 @@ import plumeline.geom.Body;
 import plumeline.geom.Bounds;
 import plumeline.geom.Clearance;
 import plumeline.geom.Pinhole;
+import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.Patch;
@@ -113,7 +114,13 @@ record Mirrors(Shot shot, int thing) {
     record Seen(Body body, List<Body> opaque, Aim aim, Optional<TankLooking> tank) {
         GlossyBody glossy() {
             Looking looking = tank.<Looking>map(through -> through).orElseGet(() -> new Looking.Straight(aim.eye()));
-            return new GlossyBody(body, aim, Ways.past(opaque), looking);
+            // What has no hollow never stands before its own side.
+            boolean isHollow = body.solid() instanceof Solid.Revolved revolved
+                    && revolved.stations().size() > 2;
+            List<Body> hiding = isHollow
+                    ? opaque
+                    : opaque.stream().filter(other -> !other.equals(body)).toList();
+            return new GlossyBody(body, aim, Ways.past(hiding), looking);
         }
 
         /// What a light shows as at a height; nothing on what isn't wholly before the camera. On satin, as if it were
