@@ -51,6 +51,9 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
     private static final int DRY_PARTS = 2;
 
+    /// Aslant a pane moves light aside by less than so many times its thickness.
+    private static final int MOST_PANES = 2;
+
     /// A face that is crossed.
     ///
     /// @param window the face
@@ -336,8 +339,14 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
     /// Whether anything of a body behind so many crossings may be before what is seen of a face. Aside on the near face
     /// it is seen no farther than it is wide, and by what lies nearer or farther as much as its way outside slopes;
-    /// twice that, as the slope grows outward. Of faces that turn light it isn't told.
+    /// twice that, as the slope grows outward. Where there is no water on the way light goes straight, moved aside
+    /// by no more than some panes' thickness. Of faces that turn light it isn't told.
     boolean mayHide(Hider.Part part, int count, TankWindow.Sight sight, Patch patch) {
+        if (!isWet()) {
+            double moved = MOST_PANES * near().wall().glassMetres()
+                    + MOST_PANES * far().wall().glassMetres();
+            return sight.mayMeet(part.middle(), part.reachMetres() + moved);
+        }
         Vec normal = near().outer().normal();
         Optional<Vec> middle = find(part.middle(), patch, count);
         if (middle.isEmpty() || count > 1 && !isStraight()) {
