@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
+import plumeline.geom.Outlines;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 import plumeline.light.Emitter;
@@ -222,7 +223,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             outline = window.clipped(seen(finer(outline, window), faces, patch));
             if (count == crossings.size() && !(emitter instanceof Tube)) {
                 // Of a flat face only the front is seen.
-                outline = TankWindow.cut(
+                outline = Outlines.ahead(
                         outline, emitter.facing(), emitter.facing().dot(emitter.middle()));
             }
             if (window.isPane() && !crossing.isOut()) {
@@ -239,7 +240,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         List<Vec> ahead = outline;
         for (Crossing crossing : crossings) {
             Vec across = crossing.across();
-            ahead = TankWindow.cut(ahead, across, across.dot(crossing.last().through()) + TankWindow.AHEAD_METRES);
+            ahead = Outlines.ahead(ahead, across, across.dot(crossing.last().through()) + TankWindow.AHEAD_METRES);
         }
         return ahead;
     }
@@ -310,7 +311,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
 
     private List<Vec> finer(List<Vec> outline, TankWindow window) {
         double share = isWet() ? FINE_SHARE : DRY_SHARE;
-        return TankWindow.finer(outline, window.high().distanceMetres(window.low()) * share);
+        return Outlines.finer(outline, window.high().distanceMetres(window.low()) * share);
     }
 
     private boolean isWet() {
@@ -401,8 +402,8 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         }
         Vec along = clear.minus(dim).unit();
         double level = clear.plus(dim).times(0.5).dot(along);
-        List<Vec> one = TankWindow.cut(piece, along, level);
-        List<Vec> other = TankWindow.cut(piece, along.times(-1), -level);
+        List<Vec> one = Outlines.ahead(piece, along, level);
+        List<Vec> other = Outlines.ahead(piece, along.times(-1), -level);
         return (one.size() > 2 ? bright(one, patch, face, cuts - 1) : 0)
                 + (other.size() > 2 ? bright(other, patch, face, cuts - 1) : 0);
     }

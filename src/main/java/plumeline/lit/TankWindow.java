@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import plumeline.geom.Aim;
 import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
+import plumeline.geom.Outlines;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
@@ -19,6 +20,7 @@ import plumeline.optics.FlatWall;
 import plumeline.optics.Layer;
 import plumeline.optics.Polarised;
 import plumeline.optics.TankView;
+import plumeline.sight.Cone;
 import plumeline.sight.Slices;
 import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;
@@ -133,8 +135,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         if (outline.isEmpty()) {
             return Optional.empty();
         }
-        List<Vec> ahead =
-                cut(ring(emitter, outline), outer.normal(), outer.normal().dot(outer.through()) + 2 * AHEAD_METRES);
+        List<Vec> ahead = Outlines.ahead(
+                ring(emitter, outline), outer.normal(), outer.normal().dot(outer.through()) + 2 * AHEAD_METRES);
         List<Vec> seen = clipped(finer(ahead, PARTS).stream()
                 .flatMap(corner -> find(corner, patch).stream())
                 .toList());
@@ -304,35 +306,10 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
             return Seen.factor(piece, patch) * (most + 4 * between + least) / 6;
         }
         Vec along = far.minus(near).unit();
-        List<Vec> nearer = cut(piece, along.times(-1), -middle.dot(along));
-        List<Vec> farther = cut(piece, along, middle.dot(along));
+        List<Vec> nearer = Outlines.ahead(piece, along.times(-1), -middle.dot(along));
+        List<Vec> farther = Outlines.ahead(piece, along, middle.dot(along));
         return (nearer.size() > 2 ? passing(nearer, patch, transmittance, cuts - 1) : 0)
                 + (farther.size() > 2 ? passing(farther, patch, transmittance, cuts - 1) : 0);
-    }
-
-    /// What lies round an outline as seen from a place.
-    record Cone(Vec from, Vec axis, double radians) {
-        static Cone of(Vec from, List<Vec> outline) {
-            Vec sum = Vec.ZERO;
-            for (Vec corner : outline) {
-                sum = sum.plus(corner.minus(from).unit());
-            }
-            Vec axis = sum.unit();
-            double widest = 0;
-            for (Vec corner : outline) {
-                widest = Math.max(
-                        widest, Math.acos(Math.clamp(axis.dot(corner.minus(from).unit()), -1, 1)));
-            }
-            return new Cone(from, axis, widest);
-        }
-
-        /// Whether anything of a ball may be in it.
-        boolean mayMeet(Vec middle, double ballMetres) {
-            Vec way = middle.minus(from);
-            double far = way.lengthMetres();
-            return far <= ballMetres
-                    || Math.acos(Math.clamp(axis.dot(way) / far, -1, 1)) < radians + Math.asin(ballMetres / far);
-        }
     }
 
     /// How far from its middle on the inner face a body outside is seen at most: aside no farther than it is wide, and
@@ -407,25 +384,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
 
     /// Cuts a lamp's edges, so many parts each if they were four and alike: straight ones seem bent.
     static List<Vec> finer(List<Vec> outline, int parts) {
-        double length = 0;
-        for (int i = 0; i < outline.size(); i++) {
-            length += outline.get(i).distanceMetres(outline.get((i + 1) % outline.size()));
-        }
-        return finer(outline, length / (4 * parts));
-    }
-
-    /// Cuts edges longer than this.
-    static List<Vec> finer(List<Vec> outline, double longestMetres) {
-        List<Vec> finer = new ArrayList<>();
-        for (int i = 0; i < outline.size(); i++) {
-            Vec from = outline.get(i);
-            Vec way = outline.get((i + 1) % outline.size()).minus(from);
-            int parts = Math.max(1, (int) Math.ceil(way.lengthMetres() / longestMetres - 1e-9));
-            for (int part = 0; part < parts; part++) {
-                finer.add(from.plus(way.times((double) part / parts)));
-            }
-        }
-        return finer;
+        return Outlines.finer(outline, Outlines.roundMetres(outline) / (4 * parts));
     }
 
     /// What of an outline on the inner face is within the opening.
@@ -438,28 +397,10 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         Vec u = outer.normal().x() == 0 ? new Vec(1, 0, 0) : new Vec(0, 1, 0);
         Vec v = outer.normal().z() == 0 ? Vec.UP : new Vec(0, 1, 0);
         List<Vec> left = outline;
-        left = cut(left, u, low.dot(u));
-        left = cut(left, u.times(-1), -high.dot(u));
-        left = cut(left, v, low.dot(v));
-        return cut(left, v.times(-1), -high.dot(v));
-    }
-
-    /// What of an outline is ahead of a plane of this inward normal, at this level along it.
-    static List<Vec> cut(List<Vec> outline, Vec inward, double level) {
-        List<Vec> cut = new ArrayList<>(outline.size() + 2);
-        for (int i = 0; i < outline.size(); i++) {
-            Vec from = outline.get(i);
-            Vec to = outline.get((i + 1) % outline.size());
-            double here = from.dot(inward) - level;
-            double there = to.dot(inward) - level;
-            if (here >= 0) {
-                cut.add(from);
-            }
-            if (here >= 0 != there >= 0) {
-                cut.add(from.plus(to.minus(from).times(here / (here - there))));
-            }
-        }
-        return cut;
+        left = Outlines.ahead(left, u, low.dot(u));
+        left = Outlines.ahead(left, u.times(-1), -high.dot(u));
+        left = Outlines.ahead(left, v, low.dot(v));
+        return Outlines.ahead(left, v.times(-1), -high.dot(v));
     }
 
     private double transmittance(Vec inTank) {

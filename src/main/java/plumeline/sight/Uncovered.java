@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Hull;
+import plumeline.geom.Outlines;
 import plumeline.geom.Plane;
 import plumeline.geom.Point;
 import plumeline.geom.Vec;
@@ -119,25 +120,7 @@ public final class Uncovered {
     }
 
     private List<Vec> ahead(List<Vec> outline) {
-        List<Vec> ahead = new ArrayList<>(outline.size() + 2);
-        Vec last = outline.getLast();
-        double lastDepth = depth(last);
-        for (Vec corner : outline) {
-            double depth = depth(corner);
-            if (depth >= 0 != lastDepth >= 0) {
-                ahead.add(last.plus(corner.minus(last).times(lastDepth / (lastDepth - depth))));
-            }
-            if (depth >= 0) {
-                ahead.add(corner);
-            }
-            last = corner;
-            lastDepth = depth;
-        }
-        return ahead;
-    }
-
-    private double depth(Vec corner) {
-        return beside.normal().dot(corner.minus(beside.through()));
+        return Outlines.ahead(outline, beside.normal(), beside.normal().dot(beside.through()));
     }
 
     /// A hull as seen, counterclockwise; nothing where none of it is ahead.
