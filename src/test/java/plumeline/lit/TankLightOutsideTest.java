@@ -175,15 +175,23 @@ final class TankLightOutsideTest {
     }
 
     /// A strip that stands over the water line's plane and under it: its lower part comes through the front wall, its
-    /// upper one through the surface, 1 mm under the rim. Directions over the place, midpoint by midpoint.
+    /// upper one through the surface, to which it comes by the rim's opening and through the pane over the water. 1 mm,
+    /// 50 mm and 150 mm under the rim. Directions over the place, midpoint by midpoint.
     @ParameterizedTest
-    @CsvSource({"-400, 305, 900", "-260, 380, 900", "-300, 330, 300"})
-    void tallLamp_comesThroughGlassAndSurface(int y, int z, int high) {
+    @CsvSource({
+        "399, -400, 305, 900",
+        "399, -260, 380, 900",
+        "399, -300, 330, 300",
+        "350, -500, 900, 900",
+        "350, -400, 600, 400",
+        "250, -400, 600, 900"
+    })
+    void tallLamp_comesThroughGlassAndSurface(int water, int y, int z, int high) {
         Lighting tall = LitPlan.lighting(
                 "40 mm",
                 "100 mm",
                 "panel: [300 mm, " + high + " mm], gives: 1000 cd",
-                "tank: {tank: glass, at: [0 mm, 0 mm], water: 399 mm}",
+                "tank: {tank: glass, at: [0 mm, 0 mm], water: " + water + " mm}",
                 "lights: {key: {light: lamp, at: [0 mm, " + y + " mm, " + z + " mm], turn: 0 deg}}");
         Vec place = new Vec(0.03, 0.05, 0.2);
         Vec out = new Vec(0, -0.6, 0.8);
@@ -199,7 +207,7 @@ final class TankLightOutsideTest {
                 Vec way = out.times(Math.sqrt(1 - radius * radius))
                         .plus(right.times(radius * Math.cos(round)))
                         .plus(up.times(radius * Math.sin(round)));
-                sum += met(place, way, lamp, high / 2000.0);
+                sum += met(place, way, 0.008 + water / 1000.0, lamp, high / 2000.0);
             }
         }
         double luminance = 1000 / (0.3 * high / 1000);
@@ -208,9 +216,9 @@ final class TankLightOutsideTest {
     }
 
     /// What passes of a way from the water that meets an upright strip which faces the back.
-    private static double met(Vec place, Vec way, Vec lamp, double halfHigh) {
+    private static double met(Vec place, Vec way, double level, Vec lamp, double halfHigh) {
         double front = way.y() < 0 ? (-0.2 - place.y()) / way.y() : Double.POSITIVE_INFINITY;
-        double top = way.z() > 0 ? (0.407 - place.z()) / way.z() : Double.POSITIVE_INFINITY;
+        double top = way.z() > 0 ? (level - place.z()) / way.z() : Double.POSITIVE_INFINITY;
         double side = (Math.signum(way.x()) * 0.3 - place.x()) / way.x();
         double on = Math.min(front, top);
         if (side < on || !(on < 10)) {
@@ -232,7 +240,26 @@ final class TankLightOutsideTest {
         if (air.y() >= 0 || far <= 0 || Math.abs(hit.x()) > 0.15 || Math.abs(hit.z()) > halfHigh) {
             return 0;
         }
-        return front < top ? passing(Math.asin(sine)) : surface(Math.asin(sine));
+        return front < top ? passing(Math.asin(sine)) : surface(Math.asin(sine)) * overTheWater(start, air);
+    }
+
+    /// What passes on the way on from the surface: all by the opening, none by the rim, 8 mm wide at 408 mm, and through
+    /// the wall that it meets under that what a pane in air lets through.
+    private static double overTheWater(Vec start, Vec air) {
+        Vec rim = start.plus(air.times((0.408 - start.z()) / air.z()));
+        if (Math.abs(rim.x()) < 0.3 && Math.abs(rim.y()) < 0.2) {
+            return 1;
+        }
+        if (Math.abs(rim.x()) < 0.308 && Math.abs(rim.y()) < 0.208) {
+            return 0;
+        }
+        double side = (Math.signum(air.x()) * 0.3 - start.x()) / air.x();
+        double end = (Math.signum(air.y()) * 0.2 - start.y()) / air.y();
+        double cosine = Math.abs(side < end ? air.x() : air.y());
+        double glass = Math.sqrt(1 - (1 - cosine * cosine) / (1.52 * 1.52));
+        double s = square((cosine - 1.52 * glass) / (cosine + 1.52 * glass));
+        double p = square((1.52 * cosine - glass) / (1.52 * cosine + glass));
+        return ((1 - s) / (1 + s) + (1 - p) / (1 + p)) / 2;
     }
 
     private static double surface(double radians) {
