@@ -23,9 +23,9 @@ public final class LightMemory {
 
     private record ThroughAir(Shine shine, Patch patch, List<Part> before) {}
 
-    private record Looking(Record way, Emitter face, Patch patch) {}
+    private record Looking(Object way, Emitter face, Patch patch) {}
 
-    private record ThroughTank(Record way, Shine.Face face, Patch patch, List<List<Part>> before) {}
+    private record ThroughTank(Object way, Shine.Face face, Patch patch, List<List<Part>> before) {}
 
     private record Row(Mirrors.Seen seen, double heightMetres, Emitter emitter) {}
 
@@ -44,12 +44,12 @@ public final class LightMemory {
 
     /// Gives what of a lamp's face is seen by a way into a tank or through it.
     Optional<TankWindow.Sight> sight(
-            Record way, Emitter face, Patch patch, Supplier<Optional<TankWindow.Sight>> sight) {
+            Object way, Emitter face, Patch patch, Supplier<Optional<TankWindow.Sight>> sight) {
         return find(sights, new Looking(way, face, patch), sight);
     }
 
     /// Gives the light of a lamp's face by a way into a tank or through it, lx.
-    double tank(Record way, Shine.Face face, Patch patch, List<List<Part>> before, Supplier<Double> lux) {
+    double tank(Object way, Shine.Face face, Patch patch, List<List<Part>> before, Supplier<Double> lux) {
         return find(tank, new ThroughTank(way, face, patch, before), lux);
     }
 

@@ -145,7 +145,7 @@ final class TankLight {
     /// What may stand before the near face, then behind each crossing.
     private List<List<Hider.Part>> before(
             TankPassage passage, Shine.Face face, Patch patch, TankWindow.Sight sight, List<Hider> hiders) {
-        int last = passage.crossings().size();
+        int last = passage.count();
         List<List<Hider.Part>> before = new ArrayList<>();
         for (int count = 0; count <= last; count++) {
             before.add(new ArrayList<>());

@@ -30,9 +30,7 @@ import plumeline.stage.TankWalls;
 ///
 /// **Source:** Snell's law, Fresnel's formulas (any optics text); own derivation.
 ///
-/// @param crossings the faces in the order that sight from the place crosses them
-/// @param outside the tank's outside
-record TankPassage(List<Crossing> crossings, Bounds outside) {
+final class TankPassage {
     /// What passes a piece is even where it differs by a smaller share.
     private static final double EVEN_SHARE = 0.1;
 
@@ -69,9 +67,18 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             return isOut ? 1 : window.wall().behindIndex();
         }
 
-        /// How far beyond it a place is, m; negative before.
+        /// How far beyond it a place is, m; negative before or within.
         double beyondMetres(Vec place) {
             return place.minus(last().through()).dot(across());
+        }
+
+        /// How far before it a place is, m; negative within or beyond.
+        double beforeMetres(Vec place) {
+            return first().through().minus(place).dot(across());
+        }
+
+        Plane first() {
+            return isOut ? window.inner() : window.outer();
         }
 
         Plane last() {
@@ -83,15 +90,50 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             return window.isPane()
                     ? List.of(
                             new FlatPath.Face(
-                                    isOut ? window.inner() : window.outer(),
+                                    first(),
                                     window.wall().glassIndex()),
                             last)
                     : List.of(last);
         }
     }
 
-    TankPassage {
-        crossings = List.copyOf(crossings);
+    /// In the order that sight from the place crosses them.
+    private final List<Crossing> crossings;
+
+    private final Bounds outside;
+
+    /// Ways across so many crossings, one first.
+    private final List<FlatPath> paths = new ArrayList<>();
+
+    /// Makes a way.
+    ///
+    /// @param crossings the faces in the order that sight from the place crosses them
+    /// @param outside the tank's outside
+    private TankPassage(List<Crossing> crossings, Bounds outside) {
+        this.crossings = List.copyOf(crossings);
+        this.outside = outside;
+        List<FlatPath.Face> faces = new ArrayList<>();
+        for (Crossing crossing : crossings) {
+            faces.addAll(crossing.faces());
+            paths.add(new FlatPath(faces));
+        }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof TankPassage passage
+                && crossings.equals(passage.crossings)
+                && outside.equals(passage.outside);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * crossings.hashCode() + outside.hashCode();
+    }
+
+    /// How many faces are crossed.
+    int count() {
+        return crossings.size();
     }
 
     /// All ways through a tank.
@@ -148,7 +190,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
     boolean leads(Patch patch, Bounds lamp) {
         for (Crossing crossing : crossings) {
             if (crossing.beyondMetres(farthest(lamp, crossing.across())) < TankWindow.AHEAD_METRES
-                    || crossing.beyondMetres(patch.place()) > -TankWindow.AHEAD_METRES) {
+                    || crossing.beforeMetres(patch.place()) < TankWindow.AHEAD_METRES) {
                 return false;
             }
         }
@@ -178,19 +220,21 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
                 && far().mostAlong(ofWater.getFirst().across().times(-1), lamp) >= least;
     }
 
-    /// The faces of so many crossings from the place.
+    /// The way from the place across so many crossings.
     private FlatPath path(int count) {
-        return new FlatPath(crossings.subList(0, count).stream()
-                .flatMap(crossing -> crossing.faces().stream())
-                .toList());
+        return paths.get(count - 1);
     }
 
-    /// Where on the near face's outside a place is seen that lies behind so many crossings and before the next one;
-    /// empty where it doesn't.
-    Optional<Vec> find(Vec place, Patch patch, int count) {
-        boolean isThere = crossings.get(count - 1).beyondMetres(place) > TankWindow.AHEAD_METRES
-                && (count == crossings.size() || crossings.get(count).beyondMetres(place) < 0);
-        return isThere ? Optional.of(path(count).crossings(patch.place(), place).getFirst()) : Optional.empty();
+    /// Where on the near face's outside those places are seen that lie behind so many crossings and before the next
+    /// one.
+    private List<Vec> find(List<Vec> places, Patch patch, int count) {
+        List<Vec> there = places.stream()
+                .filter(place -> crossings.get(count - 1).beyondMetres(place) > TankWindow.AHEAD_METRES
+                        && (count == crossings.size() || crossings.get(count).beyondMetres(place) < 0))
+                .toList();
+        return path(count).crossings(patch.place(), there).stream()
+                .map(List::getFirst)
+                .toList();
     }
 
     /// The way of a point's light to the far face.
@@ -349,13 +393,13 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
             return sight.mayMeet(part.middle(), part.reachMetres() + moved);
         }
         Vec normal = near().outer().normal();
-        Optional<Vec> middle = find(part.middle(), patch, count);
+        List<Vec> middle = find(List.of(part.middle()), patch, count);
         if (middle.isEmpty() || count > 1 && !isStraight()) {
             return true;
         }
-        Vec way = middle.get().minus(patch.place());
+        Vec way = middle.getFirst().minus(patch.place());
         double slope = way.cross(normal).lengthMetres() / Math.abs(way.dot(normal));
-        return sight.mayMeet(middle.get(), part.reachMetres() * (1 + 2 * slope));
+        return sight.mayMeet(middle.getFirst(), part.reachMetres() * (1 + 2 * slope));
     }
 
     /// Gives the light of a face on a place outside, by this way alone.
@@ -370,10 +414,10 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
         before.getFirst().forEach(part -> hiders.add(part.hull()));
         for (int i = 1; i < before.size(); i++) {
             int count = i;
-            Slices slices = new Slices(patch.place(), place -> find(place, patch, count));
+            Slices slices = new Slices(patch.place(), places -> find(places, patch, count));
             before.get(i).forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
         }
-        Slices beyond = new Slices(patch.place(), place -> find(place, patch, crossings.size()));
+        Slices beyond = new Slices(patch.place(), places -> find(places, patch, crossings.size()));
         face.hole().ifPresent(hole -> hiders.addAll(sight.met(beyond.of(hole))));
         List<Vec> seen = sight.outline();
         double sum = 0;
@@ -439,8 +483,7 @@ record TankPassage(List<Crossing> crossings, Bounds outside) {
                 return Optional.empty();
             }
             TankWindow window = crossing.window();
-            Plane first = crossing.isOut() ? window.inner() : window.outer();
-            at = at.plus(way.times(first.through().minus(at).dot(across) / along))
+            at = at.plus(way.times(crossing.first().through().minus(at).dot(across) / along))
                     .plus(window.shift(aside, across));
             double index = crossing.behindIndex();
             Vec on = aside.plus(across.times(Math.sqrt(index * index - square)));

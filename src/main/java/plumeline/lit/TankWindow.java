@@ -137,9 +137,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         }
         List<Vec> ahead = Outlines.ahead(
                 ring(emitter, outline), outer.normal(), outer.normal().dot(outer.through()) + 2 * AHEAD_METRES);
-        List<Vec> seen = clipped(finer(ahead, PARTS).stream()
-                .flatMap(corner -> find(corner, patch).stream())
-                .toList());
+        List<Vec> seen = clipped(find(finer(ahead, PARTS), patch));
         return Sight.of(patch, seen);
     }
 
@@ -160,7 +158,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
     double lux(Shine.Face face, Patch patch, Sight sight, List<Hider.Part> inside, List<Hider.Part> outside) {
         List<Hull> hiders = new ArrayList<>();
         inside.forEach(part -> hiders.add(part.hull()));
-        Slices slices = new Slices(patch.place(), place -> find(place, patch));
+        Slices slices = new Slices(patch.place(), places -> find(places, patch));
         outside.forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
         face.hole().ifPresent(hole -> hiders.addAll(sight.met(slices.of(hole))));
         List<Vec> seen = sight.outline();
@@ -241,9 +239,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
             Vec high = inside.high().plus(new Vec(wider, wider, 0));
             List<Vec> edge =
                     List.of(low, new Vec(high.x(), low.y(), low.z()), high, new Vec(low.x(), high.y(), low.z()));
-            List<Vec> seen = finer(edge, PARTS).stream()
-                    .flatMap(corner -> surface.find(corner, patch).stream())
-                    .toList();
+            List<Vec> seen = surface.find(finer(edge, PARTS), patch);
             return new Hull(seen, seen);
         }
     }
@@ -333,6 +329,10 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         }
         List<Vec> path = new TankView(new Aim(corner, 0, 0), outer, wall, Double.POSITIVE_INFINITY).path(patch.place());
         return Optional.of(path.get(path.size() - 2));
+    }
+
+    private List<Vec> find(List<Vec> corners, Patch patch) {
+        return corners.stream().flatMap(corner -> find(corner, patch).stream()).toList();
     }
 
     /// How much of a way from a box through it and its pane goes along an axis at most, share of one; negative where

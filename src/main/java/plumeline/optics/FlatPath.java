@@ -16,8 +16,7 @@ import plumeline.geom.Vec;
 ///
 /// **Source:** Fermat's principle (any optics text).
 ///
-/// @param faces in the order they are crossed, one at least
-public record FlatPath(List<Face> faces) {
+public final class FlatPath {
     private static final int MOST_STEPS = 100;
     private static final int MOST_HALVINGS = 40;
 
@@ -43,14 +42,26 @@ public record FlatPath(List<Face> faces) {
         }
     }
 
-    /// Copies the list.
+    private final List<Face> faces;
+    private final BiFunction<Vec, Vec, Optional<List<Vec>>> direct;
+
+    /// Makes the way across some faces.
     ///
+    /// @param faces in the order they are crossed, one at least
     /// @throws IllegalArgumentException where there is no face
-    public FlatPath {
-        faces = List.copyOf(faces);
+    public FlatPath(List<Face> faces) {
+        this.faces = List.copyOf(faces);
         if (faces.isEmpty()) {
             throw new IllegalArgumentException("a way across faces needs one");
         }
+        direct = direct(this.faces);
+    }
+
+    /// Gives the faces.
+    ///
+    /// @return in the order they are crossed
+    public List<Face> faces() {
+        return faces;
     }
 
     /// Gives where the way between two places crosses the faces.
@@ -68,7 +79,6 @@ public record FlatPath(List<Face> faces) {
     /// @param to where they end, behind the last face, m, elsewhere
     /// @return a place on each face a way, m
     public List<List<Vec>> crossings(Vec from, List<Vec> to) {
-        BiFunction<Vec, Vec, Optional<List<Vec>>> direct = direct();
         List<List<Vec>> all = new ArrayList<>();
         for (Vec end : to) {
             all.add(direct.apply(from, end)
@@ -79,7 +89,7 @@ public record FlatPath(List<Face> faces) {
         return all;
     }
 
-    private BiFunction<Vec, Vec, Optional<List<Vec>>> direct() {
+    private static BiFunction<Vec, Vec, Optional<List<Vec>>> direct(List<Face> faces) {
         if (AirPanes.is(faces)) {
             return new AirPanes(faces)::find;
         }

@@ -20,7 +20,18 @@ final class Felt {
         for (int index : kept) {
             axes.add(from.get(index));
         }
-        this.margins = values -> of.at(whole(values));
+        this.margins = new Margins() {
+            @Override
+            public double[] at(double[] values) {
+                return of.at(whole(values));
+            }
+
+            @Override
+            public Margins only(int[] parts) {
+                Margins some = of.only(parts);
+                return values -> some.at(whole(values));
+            }
+        };
     }
 
     static Felt of(List<Axis> axes, Margins of, double[] values) {

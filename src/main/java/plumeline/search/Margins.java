@@ -11,7 +11,7 @@ public interface Margins {
     /// @return one margin a part, always as many and in the same order
     double[] at(double[] values);
 
-    /// Gives these margins without some parts.
+    /// Gives these margins without some parts; what is left out need not be found.
     ///
     /// @param parts the parts to keep, by index
     /// @return margins of those parts only, in that order

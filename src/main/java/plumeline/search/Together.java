@@ -55,10 +55,11 @@ final class Together {
     }
 
     private double partLimit(int part, double[] corner, double known) {
+        Margins own = margins.only(new int[] {part});
         double limit = known;
         for (int turn = 0; turn < TURNS; turn++) {
-            limit = Math.min(limit, grow(part, corner, limit));
-            if (!turnCorner(part, corner, limit)) {
+            limit = Math.min(limit, grow(own, part, corner, limit));
+            if (!turnCorner(own, corner, limit)) {
                 break;
             }
         }
@@ -88,8 +89,8 @@ final class Together {
     }
 
     /// Turns each axis whose other side is worse for the part at the corner; tells whether any was turned.
-    private boolean turnCorner(int part, double[] corner, double size) {
-        double now = margins.at(offset(corner, size))[part];
+    private boolean turnCorner(Margins own, double[] corner, double size) {
+        double now = own.at(offset(corner, size))[0];
         boolean turned = false;
         for (int a = 0; a < corner.length; a++) {
             double error = axes.get(a).placingError();
@@ -97,7 +98,7 @@ final class Together {
             for (double way : before == 0 ? new double[] {error, -error} : new double[] {-before}) {
                 double kept = corner[a];
                 corner[a] = way;
-                double there = error == 0 ? now : margins.at(offset(corner, size))[part];
+                double there = error == 0 ? now : own.at(offset(corner, size))[0];
                 if (there < now - SAME) {
                     now = there;
                     turned = true;
@@ -112,16 +113,16 @@ final class Together {
     /// The first size at which a part fails on the way to a corner. Walked from where the marks are set, in steps as
     /// long as the margin there lasts by its slopes, twice as far at most: beyond a failure things may have passed
     /// each other and hold again.
-    private double grow(int part, double[] corner, double known) {
+    private double grow(Margins own, int part, double[] corner, double known) {
         double low = 0;
         double margin = here.margins[part];
         while (low < known) {
             double lasts = here.feel[part] > 0 ? margin / here.feel[part] : Search.LOOSE;
             double step = Math.clamp(lasts, STEP_SHARE * low + LEAST_STEP, Math.max(low, FIRST_STEP));
             double next = Math.min(known, low + step);
-            margin = margins.at(offset(corner, next))[part];
+            margin = own.at(offset(corner, next))[0];
             if (margin < 0) {
-                return failing(part, corner, low, next);
+                return failing(own, corner, low, next);
             }
             low = next;
         }
@@ -129,12 +130,12 @@ final class Together {
     }
 
     /// The size at which a part begins to fail, between one at which it holds and one at which it doesn't.
-    private double failing(int part, double[] corner, double holds, double fails) {
+    private double failing(Margins own, double[] corner, double holds, double fails) {
         double low = holds;
         double high = fails;
         for (int i = 0; i < 40 && high - low > 1e-4 * Math.max(high, 1e-2); i++) {
             double middle = (low + high) / 2;
-            if (margins.at(offset(corner, middle))[part] >= 0) {
+            if (own.at(offset(corner, middle))[0] >= 0) {
                 low = middle;
             } else {
                 high = middle;

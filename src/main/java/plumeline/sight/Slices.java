@@ -2,7 +2,6 @@ package plumeline.sight;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import plumeline.geom.Hull;
 import plumeline.geom.Vec;
@@ -11,8 +10,9 @@ import plumeline.geom.Vec;
 /// bent.
 ///
 /// @param from the place, m
-/// @param find where a place of a body is seen, m, such as on the wall's face; empty where it isn't seen so
-public record Slices(Vec from, Function<Vec, Optional<Vec>> find) {
+/// @param find where places of a body that follow each other are seen, m, such as on the wall's face; those aren't
+/// named that aren't seen so
+public record Slices(Vec from, Function<List<Vec>, List<Vec>> find) {
     /// Into so many parts a side is cut at most.
     private static final int PARTS = 16;
 
@@ -26,21 +26,17 @@ public record Slices(Vec from, Function<Vec, Optional<Vec>> find) {
     /// @return the slices as they are seen
     public List<Hull> of(Hull hull) {
         List<Hull> slices = new ArrayList<>();
-        List<Vec> last = seen(hull.one());
+        List<Vec> last = find.apply(hull.one());
         int parts = countFor(hull);
         for (int part = 1; part <= parts; part++) {
             List<Vec> ring = ring(hull, (double) part / parts);
-            List<Vec> next = seen(ring);
+            List<Vec> next = find.apply(ring);
             if (last.size() == ring.size() && next.size() == ring.size()) {
                 slices.add(new Hull(last, next));
             }
             last = next;
         }
         return slices;
-    }
-
-    private List<Vec> seen(List<Vec> corners) {
-        return corners.stream().flatMap(corner -> find.apply(corner).stream()).toList();
     }
 
     /// How many slices leave its sides straight.
@@ -50,7 +46,7 @@ public record Slices(Vec from, Function<Vec, Optional<Vec>> find) {
         for (int quarter = 0; quarter < 4; quarter++) {
             Vec near = hull.one().get(quarter * corners / 4);
             Vec far = hull.other().get(quarter * corners / 4);
-            List<Vec> seen = seen(List.of(near, near.plus(far).times(0.5), far));
+            List<Vec> seen = find.apply(List.of(near, near.plus(far).times(0.5), far));
             if (seen.size() < 3) {
                 return PARTS;
             }

@@ -160,9 +160,18 @@ final class Judged {
     Margins margins(Axes axes, int[] parts) {
         int[] kept = parts.clone();
         List<Instance> asked = instances(kept);
-        return values -> {
-            double[] there = parts(axes.toSi(values), asked);
-            return IntStream.of(kept).mapToDouble(part -> there[part]).toArray();
+        return new Margins() {
+            @Override
+            public double[] at(double[] values) {
+                double[] there = parts(axes.toSi(values), asked);
+                return IntStream.of(kept).mapToDouble(part -> there[part]).toArray();
+            }
+
+            @Override
+            public Margins only(int[] some) {
+                return margins(
+                        axes, IntStream.of(some).map(part -> kept[part]).toArray());
+            }
         };
     }
 
