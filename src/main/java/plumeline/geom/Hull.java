@@ -112,6 +112,18 @@ public record Hull(List<Vec> one, List<Vec> other) {
         return reach;
     }
 
+    /// Gives its faces: the two rings, and what is between two corners of one and their like in the other.
+    ///
+    /// @return each face's corners in order, m
+    public List<List<Vec>> faces() {
+        List<List<Vec>> faces = new ArrayList<>(List.of(one, other));
+        for (int i = 0; i < one.size(); i++) {
+            int next = (i + 1) % one.size();
+            faces.add(List.of(one.get(i), one.get(next), other.get(next), other.get(i)));
+        }
+        return faces;
+    }
+
     /// Gives points whose hull is what of this part is ahead of a plane.
     ///
     /// @param plane the plane; ahead is along its normal

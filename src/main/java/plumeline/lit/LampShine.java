@@ -2,7 +2,6 @@ package plumeline.lit;
 
 import java.util.List;
 import java.util.Optional;
-import plumeline.geom.Hull;
 import plumeline.geom.Vec;
 import plumeline.light.CellGrid;
 import plumeline.light.Disc;
@@ -94,16 +93,7 @@ final class LampShine {
             case Disc disc -> disc.radiusMetres();
             case Tube tube -> Math.hypot(tube.lengthMetres() / 2, tube.radiusMetres());
         };
-        return new Shine.Face(emitter, glow, hole.map(LampShine::cover), reach);
-    }
-
-    /// A dark window as what hides it: so near before the face that nothing goes between.
-    private static Hull cover(Emitter window) {
-        Vec ahead = window.facing().times(Shine.AHEAD_METRES);
-        List<Vec> outline = window.outline(window.middle().plus(window.facing())).stream()
-                .map(corner -> corner.plus(ahead))
-                .toList();
-        return new Hull(outline, outline);
+        return new Shine.Face(emitter, glow, hole, reach);
     }
 
     /// A meter facing the lamp at the distance at which it was measured.

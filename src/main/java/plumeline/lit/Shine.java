@@ -85,9 +85,9 @@ public sealed interface Shine {
     ///
     /// @param emitter what shines
     /// @param glow how its brightness differs from place to place and direction to direction
-    /// @param hole what of it doesn't shine, as something before it
+    /// @param hole what of it doesn't shine
     /// @param reachMetres its farthest corner from its middle, m
-    record Face(Emitter emitter, Glow glow, Optional<Hull> hole, double reachMetres) implements Shine {
+    record Face(Emitter emitter, Glow glow, Optional<Emitter> hole, double reachMetres) implements Shine {
         @Override
         public double lux(Patch patch, List<Hull> hiders) {
             if (emitter.luminance() == 0) {
@@ -132,8 +132,32 @@ public sealed interface Shine {
                 return hiders;
             }
             List<Hull> all = new ArrayList<>(hiders);
-            all.add(hole.get());
+            all.add(cover(hole.get()));
             return all;
+        }
+
+        /// A dark window as what hides it: so near before the face that nothing goes between.
+        private static Hull cover(Emitter window) {
+            Vec ahead = window.facing().times(AHEAD_METRES);
+            List<Vec> outline = window.outline(window.middle().plus(window.facing())).stream()
+                    .map(corner -> corner.plus(ahead))
+                    .toList();
+            return new Hull(outline, outline);
+        }
+
+        /// Gives it without its hole.
+        ///
+        /// @return all of it shining
+        Face whole() {
+            return new Face(emitter, glow, Optional.empty(), reachMetres);
+        }
+
+        /// Gives what would shine in its hole.
+        ///
+        /// @return that alone; empty where there is none
+        Optional<Face> findMissing() {
+            return hole.map(window ->
+                    new Face(window.withLuminance(emitter.luminance()), glow, Optional.empty(), reachMetres));
         }
 
         /// Tells whether it is looked at in its dark window.
@@ -144,7 +168,7 @@ public sealed interface Shine {
         boolean isHole(Vec from, Vec to) {
             return hole.isPresent()
                     && from.distanceMetres(to) > AHEAD_METRES
-                    && Uncovered.isCovered(from, to, List.of(hole.get()));
+                    && Uncovered.isCovered(from, to, List.of(cover(hole.get())));
         }
 
         /// Gives it evenly as bright as its mean is as seen from a place.

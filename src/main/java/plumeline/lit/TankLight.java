@@ -3,6 +3,7 @@ package plumeline.lit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 import plumeline.light.Patch;
@@ -79,10 +80,18 @@ final class TankLight {
         for (TankWindow window : patch.place().z() < waterLineMetres ? wet : dry) {
             Optional<Shine.Face> face = shine.findFace(patch.place(), lamp -> window.findWay(lamp, patch));
             if (face.isPresent()) {
-                sum += lux(window, face.get(), patch, inside, outside);
+                sum += shining(face.get(), part -> lux(window, part, patch, inside, outside));
             }
         }
         return sum;
+    }
+
+    /// A face's light less what its hole would give.
+    private static double shining(Shine.Face face, ToDoubleFunction<Shine.Face> lux) {
+        return face.hole().isEmpty()
+                ? lux.applyAsDouble(face)
+                : lux.applyAsDouble(face.whole())
+                        - face.findMissing().map(lux::applyAsDouble).orElse(0.0);
     }
 
     private double lux(
@@ -120,7 +129,7 @@ final class TankLight {
             if (passage.leads(patch, bounds) && passage.far().isBefore(shine)) {
                 Optional<Shine.Face> face = shine.findFace(patch.place(), lamp -> passage.findWay(lamp, patch));
                 if (face.isPresent()) {
-                    sum += behind(passage, face.get(), patch, hiders);
+                    sum += shining(face.get(), part -> behind(passage, part, patch, hiders));
                 }
             }
         }

@@ -228,13 +228,29 @@ final class TankPassage {
     /// Where on the near face's outside those places are seen that lie behind so many crossings and before the next
     /// one.
     private List<Vec> find(List<Vec> places, Patch patch, int count) {
-        List<Vec> there = places.stream()
-                .filter(place -> crossings.get(count - 1).beyondMetres(place) > TankWindow.AHEAD_METRES
-                        && (count == crossings.size() || crossings.get(count).beyondMetres(place) < 0))
-                .toList();
+        List<Vec> there = places.stream().filter(place -> isThere(place, count)).toList();
         return path(count).crossings(patch.place(), there).stream()
                 .map(List::getFirst)
                 .toList();
+    }
+
+    private boolean isThere(Vec place, int count) {
+        return ahead(count).stream()
+                .allMatch(plane -> place.minus(plane.through()).dot(plane.normal()) > -TankWindow.AHEAD_METRES);
+    }
+
+    /// Ahead of which all is that lies behind so many crossings and before the next one.
+    private List<Plane> ahead(int count) {
+        List<Plane> ahead = new ArrayList<>();
+        for (Crossing crossing : crossings.subList(0, count)) {
+            Vec across = crossing.across();
+            ahead.add(new Plane(crossing.last().through().plus(across.times(2 * TankWindow.AHEAD_METRES)), across));
+        }
+        if (count < crossings.size()) {
+            Crossing next = crossings.get(count);
+            ahead.add(new Plane(next.first().through(), next.across().times(-1)));
+        }
+        return ahead;
     }
 
     /// The way of a point's light to the far face.
@@ -404,7 +420,7 @@ final class TankPassage {
 
     /// Gives the light of a face on a place outside, by this way alone.
     ///
-    /// @param face the face
+    /// @param face the face, without a hole
     /// @param patch the place
     /// @param sight what is seen of it
     /// @param before what may stand before it: before the near face first, then behind each crossing
@@ -414,11 +430,9 @@ final class TankPassage {
         before.getFirst().forEach(part -> hiders.add(part.hull()));
         for (int i = 1; i < before.size(); i++) {
             int count = i;
-            Slices slices = new Slices(patch.place(), places -> find(places, patch, count));
+            Slices slices = new Slices(patch.place(), ahead(count), places -> find(places, patch, count));
             before.get(i).forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
         }
-        Slices beyond = new Slices(patch.place(), places -> find(places, patch, crossings.size()));
-        face.hole().ifPresent(hole -> hiders.addAll(sight.met(beyond.of(hole))));
         List<Vec> seen = sight.outline();
         double sum = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {

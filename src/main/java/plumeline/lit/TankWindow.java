@@ -135,10 +135,16 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         if (outline.isEmpty()) {
             return Optional.empty();
         }
-        List<Vec> ahead = Outlines.ahead(
-                ring(emitter, outline), outer.normal(), outer.normal().dot(outer.through()) + 2 * AHEAD_METRES);
-        List<Vec> seen = clipped(find(finer(ahead, PARTS), patch));
+        Plane ahead = ahead();
+        List<Vec> before = Outlines.ahead(
+                ring(emitter, outline), ahead.normal(), ahead.normal().dot(ahead.through()));
+        List<Vec> seen = clipped(find(finer(before, PARTS), patch));
         return Sight.of(patch, seen);
+    }
+
+    /// Before which all is that is seen by it.
+    private Plane ahead() {
+        return new Plane(outer.through().plus(outer.normal().times(2 * AHEAD_METRES)), outer.normal());
     }
 
     /// Whether anything of a body outside may be before what is seen of a face.
@@ -149,7 +155,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
 
     /// Gives the light of a face on a place in the tank, by this way alone.
     ///
-    /// @param face the face
+    /// @param face the face, without a hole
     /// @param patch the place
     /// @param sight what is seen of it
     /// @param inside what stands before it in the tank
@@ -158,9 +164,8 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
     double lux(Shine.Face face, Patch patch, Sight sight, List<Hider.Part> inside, List<Hider.Part> outside) {
         List<Hull> hiders = new ArrayList<>();
         inside.forEach(part -> hiders.add(part.hull()));
-        Slices slices = new Slices(patch.place(), places -> find(places, patch));
+        Slices slices = new Slices(patch.place(), List.of(ahead()), places -> find(places, patch));
         outside.forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
-        face.hole().ifPresent(hole -> hiders.addAll(sight.met(slices.of(hole))));
         List<Vec> seen = sight.outline();
         double passing = passing(face, patch, seen, hiders, this::transmittance);
         if (rim.isPresent()) {

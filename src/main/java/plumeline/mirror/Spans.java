@@ -72,7 +72,9 @@ public final class Spans {
                 known.add(new Known(turn, function.applyAsDouble(turn) > 0));
             }
         }
-        known.sort(Comparator.comparingDouble(Known::at));
+        if (known.size() > at.length) {
+            known.sort(Comparator.comparingDouble(Known::at));
+        }
         return spans(function, known);
     }
 
