@@ -163,13 +163,13 @@ final class TankLight {
             boolean isInside = isInside(hider.middle());
             for (Hider.Part part : hider.parts()) {
                 if (!isInside
-                        && passage.near().aheadMetres(part.middle()) > 0
+                        && passage.near().aheadMetres(part.middle()) > -part.reachMetres()
                         && part.isOver(patch)
                         && sight.mayMeet(part.middle(), part.reachMetres())) {
                     before.getFirst().add(part);
                 }
                 boolean isBeyond = !isInside
-                        && passage.far().aheadMetres(part.middle()) > 0
+                        && passage.far().aheadMetres(part.middle()) > -part.reachMetres()
                         && part.isBefore(face)
                         && passage.mayCross(part, face.middle(), face.reachMetres());
                 for (int count = 1; count <= last; count++) {

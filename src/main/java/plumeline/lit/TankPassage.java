@@ -427,7 +427,7 @@ final class TankPassage {
     /// @return lx
     double lux(Shine.Face face, Patch patch, TankWindow.Sight sight, List<List<Hider.Part>> before) {
         List<Hull> hiders = new ArrayList<>();
-        before.getFirst().forEach(part -> hiders.add(part.hull()));
+        before.getFirst().stream().flatMap(part -> beforeNear(part.hull()).stream()).forEach(hiders::add);
         for (int i = 1; i < before.size(); i++) {
             int count = i;
             Slices slices = new Slices(patch.place(), ahead(count), places -> find(places, patch, count));
@@ -439,6 +439,15 @@ final class TankPassage {
             sum += bright(piece, patch, face, MOST_CUTS);
         }
         return Math.PI * face.emitter().luminance() * sum;
+    }
+
+    /// What of a part is before the near face.
+    private Optional<Hull> beforeNear(Hull hull) {
+        if (hull.isAhead(near().outer())) {
+            return Optional.of(hull);
+        }
+        List<Vec> ahead = hull.ahead(near().outer());
+        return ahead.isEmpty() ? Optional.empty() : Optional.of(new Hull(ahead, ahead));
     }
 
     /// A piece's factor by how bright the face is through it, cut in two where that differs too much.
