@@ -1,7 +1,9 @@
 package plumeline.sight;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import plumeline.geom.Hull;
 import plumeline.geom.Outlines;
@@ -30,8 +32,17 @@ public record Slices(Vec from, List<Plane> ahead, Function<List<Vec>, List<Vec>>
     /// @param part the part
     /// @return the slices as they are seen
     public List<Hull> of(Hull part) {
+        if (ahead.stream().anyMatch(plane -> isBehind(part, plane))) {
+            return List.of();
+        }
         return (part.one().size() == 4 ? blocks(part) : List.of(part))
                 .stream().flatMap(block -> sliced(block).stream()).toList();
+    }
+
+    private static boolean isBehind(Hull part, Plane plane) {
+        double level = plane.normal().dot(plane.through());
+        return part.one().stream().allMatch(corner -> plane.normal().dot(corner) <= level)
+                && part.other().stream().allMatch(corner -> plane.normal().dot(corner) <= level);
     }
 
     /// A box in blocks side by side, the outer ones of these cut along too: an edge may be seen hollow, which a convex
@@ -110,7 +121,7 @@ public record Slices(Vec from, List<Plane> ahead, Function<List<Vec>, List<Vec>>
     /// Points whose hull is what of a slice is ahead, and some between.
     private List<Vec> ahead(Hull slice) {
         double part = Outlines.roundMetres(slice.one()) / PARTS;
-        List<Vec> points = new ArrayList<>();
+        Set<Vec> points = new LinkedHashSet<>();
         for (List<Vec> face : slice.faces()) {
             List<Vec> left = face;
             for (Plane plane : ahead) {
@@ -118,7 +129,7 @@ public record Slices(Vec from, List<Plane> ahead, Function<List<Vec>, List<Vec>>
             }
             points.addAll(part > 0 ? Outlines.finer(left, part) : left);
         }
-        return points;
+        return List.copyOf(points);
     }
 
     /// How many slices leave its sides straight.

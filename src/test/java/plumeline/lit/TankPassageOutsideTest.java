@@ -191,6 +191,76 @@ final class TankPassageOutsideTest {
         assertThat(sum / panel.lux(patch)).isCloseTo(1, within(off));
     }
 
+    /// What a flag before a panel keeps off is what a panel of the flag's form and place would give, the panel being
+    /// behind all of it; so with a dark window, which is in the panel's own face. Light goes straight or bent, so that
+    /// this holds by whatever way it comes; flag and window reach over the plane of a pane or of the rim here. By the
+    /// definition of luminance.
+    @ParameterizedTest
+    @CsvSource({
+        "1, -440, -1329, 772, 0, -5, 1105, 1122, 723.2, 785.2, 38.1, -0.0552, 0.3231, 0.2842",
+        "200, -73, -1055, 560, 8, -19, 1059, 1107, 451.2, 605.8, 24.7, -0.0244, 0.6145, 0.1814",
+        "200, 156, -1079, 496, -15, -4, 635, 661, 422.8, 372.2, 42, 0.336, 0.5844, 0.5366",
+        "300, -613, -1107, 426, 22, -27, 1108, 873, 286.1, 594.3, 47.6, 0.1297, 0.6641, 0.4923"
+    })
+    void flagOrWindow_takesWhatItsFaceWouldGive(
+            int water,
+            double lampX,
+            double lampY,
+            double lampZ,
+            double turn,
+            double tilt,
+            double width,
+            double height,
+            double ofFlag,
+            double upFlag,
+            double ahead,
+            double x,
+            double y,
+            double z) {
+        double round = Math.toRadians(turn);
+        double up = Math.toRadians(tilt);
+        Vec facing = new Vec(Math.sin(round) * Math.cos(up), Math.cos(round) * Math.cos(up), Math.sin(up));
+        Vec at = new Vec(lampX, lampY, lampZ);
+        Vec flag = at.plus(facing.times(ahead));
+        String turned = "], turn: " + turn + " deg, tilt: " + tilt + " deg";
+        Vec place = new Vec(x, y, z);
+        Vec toward = new Vec(0, -1, 0);
+        double whole = LitPlan.lux(
+                new Set(panel(width, height, ""), water, AWAY, AWAY, millimetres(at) + turned).lighting(),
+                place,
+                toward);
+        double ofItsFace = LitPlan.lux(
+                new Set(panel(ofFlag, upFlag, ""), water, AWAY, AWAY, millimetres(flag) + turned).lighting(),
+                place,
+                toward);
+        Set flagged = new Set(
+                panel(width, height, "") + "}, no: {flag: [" + ofFlag + " mm, " + upFlag + " mm]",
+                water,
+                AWAY,
+                AWAY,
+                millimetres(at) + turned + "}, no: {light: no, at: [" + millimetres(flag) + turned);
+        assertThat(LitPlan.lux(flagged.lighting(), place, toward) / (whole - ofItsFace)).isCloseTo(1, within(0.002));
+        double ofWindow = LitPlan.lux(
+                new Set(panel(ofFlag, upFlag, ""), water, AWAY, AWAY, millimetres(at) + turned).lighting(),
+                place,
+                toward);
+        double share = 1 - ofFlag * upFlag / (width * height);
+        String dark = ", window: [" + ofFlag + " mm, " + upFlag + " mm], field: bright";
+        Set windowed = new Set(panel(width, height, dark), water, AWAY, AWAY, millimetres(at) + turned);
+        assertThat(LitPlan.lux(windowed.lighting(), place, toward) * share / (whole - ofWindow))
+                .isCloseTo(1, within(1e-4));
+        assertThat(ofWindow / whole).isGreaterThan(0.1);
+    }
+
+    /// Of one luminance, whatever its size.
+    private static String panel(double width, double height, String more) {
+        return "panel: [" + width + " mm, " + height + " mm], gives: " + width * height + " cd" + more;
+    }
+
+    private static String millimetres(Vec at) {
+        return at.x() + " mm, " + at.y() + " mm, " + at.z() + " mm";
+    }
+
     /// As a place moves out from behind the tank its light nowhere jumps: 8 mm aside change less than a sixth
     /// of what comes without the tank, of a lamp that is 400 mm wide and 1.2 m off.
     @Test
