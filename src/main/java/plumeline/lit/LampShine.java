@@ -2,7 +2,6 @@ package plumeline.lit;
 
 import java.util.List;
 import java.util.Optional;
-import plumeline.geom.Vec;
 import plumeline.light.CellGrid;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;

@@ -156,8 +156,8 @@ public sealed interface Shine {
         ///
         /// @return that alone; empty where there is none
         Optional<Face> findMissing() {
-            return hole.map(window ->
-                    new Face(window.withLuminance(emitter.luminance()), glow, Optional.empty(), reachMetres));
+            return hole.map(
+                    window -> new Face(window.withLuminance(emitter.luminance()), glow, Optional.empty(), reachMetres));
         }
 
         /// Tells whether it is looked at in its dark window.

@@ -88,11 +88,7 @@ final class TankPassage {
         List<FlatPath.Face> faces() {
             FlatPath.Face last = new FlatPath.Face(last(), behindIndex());
             return window.isPane()
-                    ? List.of(
-                            new FlatPath.Face(
-                                    first(),
-                                    window.wall().glassIndex()),
-                            last)
+                    ? List.of(new FlatPath.Face(first(), window.wall().glassIndex()), last)
                     : List.of(last);
         }
     }
@@ -427,7 +423,9 @@ final class TankPassage {
     /// @return lx
     double lux(Shine.Face face, Patch patch, TankWindow.Sight sight, List<List<Hider.Part>> before) {
         List<Hull> hiders = new ArrayList<>();
-        before.getFirst().stream().flatMap(part -> beforeNear(part.hull()).stream()).forEach(hiders::add);
+        before.getFirst().stream()
+                .flatMap(part -> beforeNear(part.hull()).stream())
+                .forEach(hiders::add);
         for (int i = 1; i < before.size(); i++) {
             int count = i;
             Slices slices = new Slices(patch.place(), ahead(count), places -> find(places, patch, count));

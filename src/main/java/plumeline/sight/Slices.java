@@ -27,7 +27,8 @@ public record Slices(Vec from, List<Plane> ahead, Function<List<Vec>, List<Vec>>
     private static final double STRAIGHT = 2e-4;
 
     /// Gives a convex part of a body in as many slices as leave its sides straight to 0.2 mm a metre of way, sixteen at
-    /// most; of a box each is cut so across and along too, eight times at most. Of what isn't wholly seen only what is.
+    /// most; of a box each is cut so across and along too, eight times at most. Of what isn't wholly seen only what
+    /// is.
     ///
     /// @param part the part
     /// @return the slices as they are seen
@@ -88,8 +89,7 @@ public record Slices(Vec from, List<Plane> ahead, Function<List<Vec>, List<Vec>>
     }
 
     private static Vec within(List<Vec> ring, double across, double along) {
-        return between(
-                between(ring.get(0), ring.get(1), across), between(ring.get(3), ring.get(2), across), along);
+        return between(between(ring.get(0), ring.get(1), across), between(ring.get(3), ring.get(2), across), along);
     }
 
     private static Vec between(Vec from, Vec to, double share) {

@@ -169,8 +169,7 @@ final class Judged {
 
             @Override
             public Margins only(int[] some) {
-                return margins(
-                        axes, IntStream.of(some).map(part -> kept[part]).toArray());
+                return margins(axes, IntStream.of(some).map(part -> kept[part]).toArray());
             }
         };
     }

@@ -192,9 +192,9 @@ final class TankPassageOutsideTest {
     }
 
     /// What a flag before a panel keeps off is what a panel of the flag's form and place would give, the panel being
-    /// behind all of it; so with a dark window, which is in the panel's own face. Light goes straight or bent, so that
-    /// this holds by whatever way it comes; flag and window reach over the plane of a pane or of the rim here. By the
-    /// definition of luminance.
+    /// behind all of it; so with a dark window, which is in the panel's own face. Light goes straight or bent, so
+    /// that this holds by whatever way it comes; flag and window reach over the plane of a pane or of the rim here.
+    /// By the definition of luminance.
     @ParameterizedTest
     @CsvSource({
         "1, -440, -1329, 772, 0, -5, 1105, 1122, 723.2, 785.2, 38.1, -0.0552, 0.3231, 0.2842",
@@ -239,7 +239,8 @@ final class TankPassageOutsideTest {
                 AWAY,
                 AWAY,
                 millimetres(at) + turned + "}, no: {light: no, at: [" + millimetres(flag) + turned);
-        assertThat(LitPlan.lux(flagged.lighting(), place, toward) / (whole - ofItsFace)).isCloseTo(1, within(0.002));
+        assertThat(LitPlan.lux(flagged.lighting(), place, toward) / (whole - ofItsFace))
+                .isCloseTo(1, within(0.002));
         double ofWindow = LitPlan.lux(
                 new Set(panel(ofFlag, upFlag, ""), water, AWAY, AWAY, millimetres(at) + turned).lighting(),
                 place,
