@@ -2,8 +2,8 @@ package plumeline.colour;
 
 import java.util.Optional;
 
-/// A camera's fixed white balance, as a gain for each channel of given primaries. A model: a sensor has primaries of its
-/// own, wider and overlapping, which only its maker knows.
+/// A camera's fixed white balance, as a gain for each channel of given primaries. A model: a sensor has primaries of
+/// its own, wider and overlapping, which only its maker knows.
 ///
 /// @param primaries the primaries of its picture
 /// @param gains what each channel is multiplied by, so that the white that is balanced for comes to 1 in each
@@ -18,8 +18,7 @@ public record CameraWhite(Primaries primaries, Rgb gains) {
     public static Optional<CameraWhite> find(Primaries primaries, Chromaticity white) {
         Rgb there = primaries.toRgb(white.at(1));
         return there.least() > 0
-                ? Optional.of(
-                        new CameraWhite(primaries, new Rgb(1 / there.red(), 1 / there.green(), 1 / there.blue())))
+                ? Optional.of(new CameraWhite(primaries, new Rgb(1 / there.red(), 1 / there.green(), 1 / there.blue())))
                 : Optional.empty();
     }
 

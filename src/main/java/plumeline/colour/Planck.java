@@ -42,9 +42,7 @@ public final class Planck {
 
     /// The same colour for reciprocal temperatures, 1/MK, > 0. Powers are scaled to about one.
     static Chromaticity ofMireds(double mireds) {
-        return Observer.sum(power(mireds))
-                .findChromaticity()
-                .orElseThrow();
+        return Observer.sum(power(mireds)).findChromaticity().orElseThrow();
     }
 
     private static DoubleUnaryOperator power(double mireds) {

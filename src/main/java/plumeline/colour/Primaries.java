@@ -16,8 +16,14 @@ public record Primaries(Chromaticity red, Chromaticity green, Chromaticity blue)
     public static final Primaries REC_2020 = of(0.708, 0.292, 0.170, 0.797, 0.131, 0.046);
 
     private static Primaries of(double rx, double ry, double gx, double gy, double bx, double by) {
-        return new Primaries(
-                Chromaticity.ofXy(rx, ry), Chromaticity.ofXy(gx, gy), Chromaticity.ofXy(bx, by));
+        return new Primaries(Chromaticity.ofXy(rx, ry), Chromaticity.ofXy(gx, gy), Chromaticity.ofXy(bx, by));
+    }
+
+    /// Gives twice the triangle's area in u'v'.
+    ///
+    /// @return the area; below 0 where red, green and blue follow each other the wrong way round
+    public double area() {
+        return (green.u() - red.u()) * (blue.v() - red.v()) - (green.v() - red.v()) * (blue.u() - red.u());
     }
 
     /// Gives the channels of a light: `XYZ = M·RGB`, where M's columns are the primaries, scaled so that white is 1 in

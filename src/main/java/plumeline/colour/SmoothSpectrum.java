@@ -99,9 +99,8 @@ public final class SmoothSpectrum {
             double[] moved = at.clone();
             moved[k] += step;
             double[] there = off(moved);
-            slopes[k] = new double[] {
-                (off[0] - there[0]) / step, (off[1] - there[1]) / step, (off[2] - there[2]) / step
-            };
+            slopes[k] =
+                    new double[] {(off[0] - there[0]) / step, (off[1] - there[1]) / step, (off[2] - there[2]) / step};
         }
         double[][] rows = new double[3][3];
         double[] right = new double[3];

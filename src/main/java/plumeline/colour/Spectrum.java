@@ -66,8 +66,7 @@ public record Spectrum(List<Double> values) {
         return of(metres -> {
             double slack = STEP_METRES / 1e6;
             if (beyond == Beyond.NOTHING
-                    && (metres < rows.getFirst().metres - slack
-                            || metres > rows.getLast().metres + slack)) {
+                    && (metres < rows.getFirst().metres - slack || metres > rows.getLast().metres + slack)) {
                 return 0;
             }
             Row before = rows.getFirst();

@@ -24,9 +24,15 @@ final class CameraWhiteOutsideTest {
     })
     void matrices(
             String name,
-            double rx, double ry, double rz,
-            double gx, double gy, double gz,
-            double bx, double by, double bz) {
+            double rx,
+            double ry,
+            double rz,
+            double gx,
+            double gy,
+            double gz,
+            double bx,
+            double by,
+            double bz) {
         Primaries primaries = switch (name) {
             case "709" -> Primaries.REC_709;
             case "2020" -> Primaries.REC_2020;
@@ -47,8 +53,9 @@ final class CameraWhiteOutsideTest {
         assertThat(found.z()).isCloseTo(z, within(1e-6));
     }
 
-    /// A light of the red primary alone, balanced for the screen's white: all of its luminance comes of one channel that
-    /// gives 0.2126 of white's (BT.709), so that it stands at 1/0.2126: log2 is 2.23 stops. The others are empty.
+    /// A light of the red primary alone, balanced for the screen's white: all of its luminance comes of one channel
+    /// that gives 0.2126 of white's (BT.709), so that it stands at 1/0.2126: log2 is 2.23 stops. The others are
+    /// empty.
     @Test
     void red_standsAboveTheReading() {
         CameraWhite camera =
@@ -71,7 +78,8 @@ final class CameraWhiteOutsideTest {
         assertThat(even.blue()).isCloseTo(0.5, within(1e-12));
         assertThat(camera.shown(tungsten.at(1)).findChromaticity().orElseThrow().distance(Chromaticity.D65))
                 .isLessThan(1e-9);
-        assertThat(camera.channels(Chromaticity.ofXy(0.70, 0.299).at(1)).least()).isNegative();
+        assertThat(camera.channels(Chromaticity.ofXy(0.70, 0.299).at(1)).least())
+                .isNegative();
         assertThat(CameraWhite.find(Primaries.REC_709, Chromaticity.ofXy(0.70, 0.299)))
                 .isEmpty();
     }

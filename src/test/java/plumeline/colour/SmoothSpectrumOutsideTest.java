@@ -35,15 +35,26 @@ final class SmoothSpectrumOutsideTest {
 
     /// Shares of the lumens of red, green and blue.
     private static final double[][] SHARES = {
-        {1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {0.3, 0.65, 0.05}, {0.4, 0.58, 0.02}, {0.7, 0.3, 0}, {0.85, 0, 0.15},
-        {0, 0.93, 0.07}, {0.55, 0.4, 0.05}, {0.15, 0.8, 0.05}, {0.2, 0.6, 0.2}, {0.9, 0.08, 0.02}
+        {1, 0, 0},
+        {0, 1, 0},
+        {0, 0, 1},
+        {0.3, 0.65, 0.05},
+        {0.4, 0.58, 0.02},
+        {0.7, 0.3, 0},
+        {0.85, 0, 0.15},
+        {0, 0.93, 0.07},
+        {0.55, 0.4, 0.05},
+        {0.15, 0.8, 0.05},
+        {0.2, 0.6, 0.2},
+        {0.9, 0.08, 0.02}
     };
 
     private static List<Spectrum> samples() throws IOException {
         List<Spectrum> samples = new ArrayList<>();
         try (InputStream in = SmoothSpectrumOutsideTest.class.getResourceAsStream("/outside/colour/test-samples.txt")) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            for (String line : text.lines().filter(each -> !each.startsWith("#")).toList()) {
+            for (String line :
+                    text.lines().filter(each -> !each.startsWith("#")).toList()) {
                 String[] words = line.strip().split("\\s+");
                 List<Spectrum.Row> rows = new ArrayList<>();
                 for (int i = 2; i < words.length; i++) {
@@ -74,7 +85,8 @@ final class SmoothSpectrumOutsideTest {
     }
 
     private static Spectrum madeUp(Spectrum sample) {
-        return SmoothSpectrum.findSurface(D65.xyz(sample), D65.xyz().findChromaticity().orElseThrow(), D65)
+        return SmoothSpectrum.findSurface(
+                        D65.xyz(sample), D65.xyz().findChromaticity().orElseThrow(), D65)
                 .orElseThrow();
     }
 
@@ -150,13 +162,14 @@ final class SmoothSpectrumOutsideTest {
     /// All corners of sRGB and what lies between have a surface but for the very ends; what is beyond light has none.
     @Test
     void ends() {
-        for (String code : List.of("#ff0000", "#00ff00", "#0000ff", "#ffff00", "#00ffff", "#ff00ff", "#fefefe", "#010101")) {
+        for (String code :
+                List.of("#ff0000", "#00ff00", "#0000ff", "#ffff00", "#00ffff", "#ff00ff", "#fefefe", "#010101")) {
             Xyz colour = Srgb.find(code).orElseThrow().toXyz();
             Optional<Spectrum> found = SmoothSpectrum.findSurface(colour, Chromaticity.D65, D65);
             assertThat(found).as(code).isPresent();
         }
-        Optional<Spectrum> green = SmoothSpectrum.findSurface(
-                Chromaticity.ofXy(0.1, 0.8).at(0.9), Chromaticity.D65, D65);
+        Optional<Spectrum> green =
+                SmoothSpectrum.findSurface(Chromaticity.ofXy(0.1, 0.8).at(0.9), Chromaticity.D65, D65);
         assertThat(green).isEmpty();
         assertThat(SmoothSpectrum.findLight(Chromaticity.ofXy(0.05, 0.2))).isEmpty();
         assertThat(SmoothSpectrum.findLight(Chromaticity.ofXy(0.70, 0.299))).isPresent();

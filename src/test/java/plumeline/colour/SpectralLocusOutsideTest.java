@@ -42,11 +42,11 @@ final class SpectralLocusOutsideTest {
         "580, 479.9, C", "465, 580.2, A", "600, 498.2, A", "480, 580.4, E", "580, 479.5, E"
     })
     void complementaryWavelength(double nanometres, double complement, String white) {
-        SpectralLocus.Edge edge = SpectralLocus.findOpposite(spectral(nanometres), white(white))
-                .orElseThrow();
+        SpectralLocus.Edge edge =
+                SpectralLocus.findOpposite(spectral(nanometres), white(white)).orElseThrow();
         assertThat(nanometres(edge)).isCloseTo(complement, within(0.3));
-        assertThat(nanometres(SpectralLocus.find(spectral(nanometres), white(white))
-                        .orElseThrow()))
+        assertThat(nanometres(
+                        SpectralLocus.find(spectral(nanometres), white(white)).orElseThrow()))
                 .isCloseTo(nanometres, within(0.01));
         assertThat(SpectralLocus.purity(spectral(nanometres), white(white))).isCloseTo(1, within(1e-6));
     }
@@ -103,8 +103,7 @@ final class SpectralLocusOutsideTest {
     private static double[] luv(double x, double y) {
         double all = 3 - 2 * x + 12 * y;
         double white = 3 - 2 * 0.3127 + 12 * 0.3290;
-        return new double[] {
-            13 * 50 * (4 * x / all - 4 * 0.3127 / white), 13 * 50 * (9 * y / all - 9 * 0.3290 / white)
+        return new double[] {13 * 50 * (4 * x / all - 4 * 0.3127 / white), 13 * 50 * (9 * y / all - 9 * 0.3290 / white)
         };
     }
 
@@ -114,7 +113,9 @@ final class SpectralLocusOutsideTest {
     void rgb_opposite() {
         assertThat(Srgb.find("#336699").orElseThrow().opposite().toHex()).isEqualTo("#996633");
         assertThat(Srgb.find("#ff8000").orElseThrow().opposite().toHex()).isEqualTo("#007fff");
-        assertThat(Srgb.findBrightest(Chromaticity.ofXy(0.64, 0.33)).orElseThrow().toHex())
+        assertThat(Srgb.findBrightest(Chromaticity.ofXy(0.64, 0.33))
+                        .orElseThrow()
+                        .toHex())
                 .isEqualTo("#ff0000");
         assertThat(Srgb.findBrightest(Chromaticity.D65).orElseThrow().toHex()).isEqualTo("#ffffff");
         assertThat(Srgb.findBrightest(Chromaticity.ofXy(0.17, 0.75))).isEmpty();

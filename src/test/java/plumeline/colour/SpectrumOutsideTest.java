@@ -38,11 +38,7 @@ final class SpectrumOutsideTest {
     /// Planck's law summed in steps of 1 nm by colour-science 0.4.6, over a longer table (grade D); the ultraviolet
     /// that is left out here makes the difference.
     @ParameterizedTest
-    @CsvSource({
-        "2000, 0.52668, 0.41330",
-        "3200, 0.42336, 0.39895",
-        "5600, 0.33020, 0.33908",
-        "10000, 0.28063, 0.28829"
+    @CsvSource({"2000, 0.52668, 0.41330", "3200, 0.42336, 0.39895", "5600, 0.33020, 0.33908", "10000, 0.28063, 0.28829"
     })
     void planck_againstFineSums(double kelvin, double x, double y) {
         check(Planck.spectrum(kelvin), x, y, 1e-4);
