@@ -51,12 +51,19 @@ final class SpectralLocusOutsideTest {
         assertThat(SpectralLocus.purity(spectral(nanometres), white(white))).isCloseTo(1, within(1e-6));
     }
 
-    /// Greens have none: the chord meets the line of purples.
+    /// Greens have none: the chord meets the line of purples, from 380 nm (0.1741, 0.0050) to 700 nm (0.7347, 0.2653;
+    /// CIE 15:2004, table T.4, from memory).
     @Test
     void green_hasNoComplementaryWavelength() {
         assertThat(SpectralLocus.findOpposite(spectral(520), Chromaticity.D65))
                 .get()
                 .isInstanceOf(SpectralLocus.Edge.Purple.class);
+        SpectralLocus.Place place = SpectralLocus.findOpposite(spectral(520), Chromaticity.D65)
+                .orElseThrow()
+                .place();
+        double along = (place.x() - 0.1741) / (0.7347 - 0.1741);
+        assertThat(along).isBetween(0.1, 0.9);
+        assertThat(place.y()).isCloseTo(0.0050 + along * (0.2653 - 0.0050), within(2e-4));
         assertThat(SpectralLocus.find(white("D65"), Chromaticity.D65)).isEmpty();
     }
 

@@ -35,6 +35,16 @@ final class SpectrumOutsideTest {
         check(Spectrum.of(_ -> 1), 1.0 / 3, 1.0 / 3, 2e-5);
     }
 
+    /// The observer's sum of y over whole nanometres: 106.8569 (from memory of the standard's table in such steps);
+    /// what lies before 380 nm is left out here, a hundredth of x and z.
+    @Test
+    void observer_inNanometres_sumsUpAsKnown() {
+        Xyz all = Spectrum.of(_ -> 1).xyz();
+        assertThat(all.y()).isCloseTo(106.8569, within(0.002));
+        assertThat(all.x()).isCloseTo(106.8569, within(0.02));
+        assertThat(all.z()).isCloseTo(106.8569, within(0.02));
+    }
+
     /// Planck's law summed in steps of 1 nm by colour-science 0.4.6, over a longer table (grade D); the ultraviolet
     /// that is left out here makes the difference.
     @ParameterizedTest
