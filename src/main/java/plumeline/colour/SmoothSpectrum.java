@@ -5,7 +5,7 @@ import java.util.Optional;
 /// A spectrum made up for a colour of which nothing else is known: as smooth as it goes. The share at a wavelength is
 /// `1/2 + x/(2√(1 + x²))` of a parabola x in the wavelength, so that it lies between 0 and 1; the parabola is
 /// found by damped Newton steps (Levenberg and Marquardt) in CIELAB. Real surfaces and lights of that colour differ
-/// from it, by how much is for the caller to say.
+/// from it, by about what [Metamers] says.
 ///
 /// **Source:** the form: Jakob and Hanika, Computer Graphics Forum 38 (2019) 147, "A low-dimensional function space for
 /// efficient spectral upsampling"; the steps: own.

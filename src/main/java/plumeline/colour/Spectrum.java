@@ -98,6 +98,14 @@ public record Spectrum(List<Double> values) {
         return of(metres -> Math.exp(-Math.pow((metres - peakMetres) / sigma, 2) / 2));
     }
 
+    /// Gives what a law makes of each value.
+    ///
+    /// @param law of a value
+    /// @return the spectrum
+    public Spectrum map(DoubleUnaryOperator law) {
+        return new Spectrum(values.stream().map(law::applyAsDouble).toList());
+    }
+
     /// Adds a share of another light.
     ///
     /// @param other the other

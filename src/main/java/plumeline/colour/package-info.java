@@ -4,7 +4,8 @@
 /// Front classes: [plumeline.colour.Chromaticity], [plumeline.colour.Xyz], [plumeline.colour.Lab],
 /// [plumeline.colour.Srgb], [plumeline.colour.Planck], [plumeline.colour.Daylight], [plumeline.colour.White],
 /// [plumeline.colour.Difference], [plumeline.colour.Mixture], [plumeline.colour.Spectrum],
-/// [plumeline.colour.SmoothSpectrum], [plumeline.colour.SpectralLocus], [plumeline.colour.CameraWhite].
+/// [plumeline.colour.SmoothSpectrum], [plumeline.colour.Metamers], [plumeline.colour.SpectralLocus],
+/// [plumeline.colour.CameraWhite].
 ///
 /// All is of the CIE 1931 standard observer (2 degrees). Tristimulus values are scaled so that Y of a white is 1 where
 /// it is a surface's, or lumens where it is a light's. Colour temperatures are in kelvin with the second radiation

@@ -9,16 +9,15 @@ import plumeline.answer.Draft;
 import plumeline.answer.Given;
 import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
-import plumeline.answer.Value;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
+import plumeline.ask.colour.LabelColour.Colour;
 import plumeline.ask.colour.LabelColour.Found;
 import plumeline.ask.colour.LabelColour.Inputs;
 import plumeline.ask.colour.LabelColour.Known;
 import plumeline.ask.colour.LabelColour.Surface;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Lab;
-import plumeline.colour.LabDoubt;
 import plumeline.colour.SmoothSpectrum;
 import plumeline.colour.Spectrum;
 import plumeline.colour.Srgb;
@@ -129,7 +128,7 @@ final class LabelInquiry implements Inquiry<Inputs> {
         }
         Given map = given.map("label");
         if (map.has("reflectance")) {
-            return new Surface(Wavelengths.surface(map, "reflectance"), Known.SPECTRUM);
+            return new Surface(Wavelengths.surface(map, "reflectance"), Known.SPECTRUM, Daylights.D65);
         }
         List<Double> lab = map.list("lab");
         Lab colour = new Lab(lab.get(0), lab.get(1), lab.get(2));
@@ -149,58 +148,43 @@ final class LabelInquiry implements Inquiry<Inputs> {
                     "a colour that a surface can have",
                     "No paint throws back that much of so little: read the values again.");
         }
-        return new Surface(smooth.orElse(Spectrum.of(_ -> 0.5)), Known.COLOUR);
+        return new Surface(smooth.orElse(Spectrum.of(_ -> 0.5)), Known.COLOUR, light);
     }
 
     @Override
     public Draft answer(Inputs inputs, double[] settled, Words words) {
         Found found = LabelColour.answer(inputs);
-        return draft(inputs, found, LabelWords.notes(inputs, found));
+        return draft(found, LabelWords.notes(inputs, found));
     }
 
     @Override
     public Draft vary(Inputs moved, double[] settled) {
-        return draft(moved, LabelColour.answer(moved), Notes.NONE);
+        return draft(LabelColour.answer(moved), Notes.NONE);
     }
 
-    private static Draft draft(Inputs inputs, Found found, Notes notes) {
-        LabDoubt doubt = inputs.doubt();
+    private static Draft draft(Found found, Notes notes) {
         List<Item> items = new ArrayList<>();
-        items.add(item("x", "1", found, doubt, each -> chromaticity(each, found).x()));
-        items.add(item("y", "1", found, doubt, each -> chromaticity(each, found).y()));
-        items.add(
-                item("luminance", "%", found, doubt, each -> 100 * each.colour().y())
-                        .atLeast(0));
-        items.add(item("l", "1", found, doubt, each -> each.lab().l()));
-        items.add(item("a", "1", found, doubt, each -> each.lab().a()));
-        items.add(item("b", "1", found, doubt, each -> each.lab().b()));
-        items.add(item("difference", "1", found, doubt, Found::difference).atLeast(0));
+        items.add(item("x", "1", found, each -> chromaticity(each, found).x()));
+        items.add(item("y", "1", found, each -> chromaticity(each, found).y()));
+        items.add(item("luminance", "%", found, each -> 100 * each.xyz().y()).atLeast(0));
+        items.add(item("l", "1", found, each -> each.lab().l()));
+        items.add(item("a", "1", found, each -> each.lab().a()));
+        items.add(item("b", "1", found, each -> each.lab().b()));
+        items.add(item("difference", "1", found, Colour::difference).atLeast(0));
         return new Draft(items, List.of(), Verdict.HOLDS, notes);
     }
 
     /// What is so dark that it has no colour keeps the one it was moved from.
-    private static Chromaticity chromaticity(Found there, Found found) {
-        return there.colour()
+    private static Chromaticity chromaticity(Colour there, Found found) {
+        return there.xyz()
                 .findChromaticity()
-                .or(() -> found.colour().findChromaticity())
+                .or(() -> found.colour().xyz().findChromaticity())
                 .orElse(Chromaticity.D65);
     }
 
-    /// A value with the law's own interval: what each part of the doubt does to it, added as a root sum of squares.
-    private static Item item(String name, String unit, Found found, LabDoubt doubt, ToDoubleFunction<Found> value) {
-        double here = value.applyAsDouble(found);
-        if (doubt.equals(LabDoubt.NONE)) {
-            return Item.of(name, here, unit);
-        }
-        double[][] ways = {{doubt.l(), 0, 0}, {0, doubt.a(), 0}, {0, 0, doubt.b()}};
-        double down = 0;
-        double up = 0;
-        for (double[] way : ways) {
-            double less = value.applyAsDouble(found.moved(-way[0], -way[1], -way[2])) - here;
-            double more = value.applyAsDouble(found.moved(way[0], way[1], way[2])) - here;
-            down = Math.hypot(down, Math.min(0, Math.min(less, more)));
-            up = Math.hypot(up, Math.max(0, Math.max(less, more)));
-        }
-        return new Item(name, new Value.Spread(here, unit, here - down, here + up));
+    private static Item item(String name, String unit, Found found, ToDoubleFunction<Colour> value) {
+        return found.doubts().isEmpty()
+                ? Item.of(name, value.applyAsDouble(found.colour()), unit)
+                : new Item(name, found.spread(unit, value));
     }
 }

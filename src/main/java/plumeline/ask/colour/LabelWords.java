@@ -8,7 +8,6 @@ import plumeline.ask.colour.LabelColour.Found;
 import plumeline.ask.colour.LabelColour.Inputs;
 import plumeline.ask.colour.LabelColour.Known;
 import plumeline.colour.Chromaticity;
-import plumeline.colour.LabDoubt;
 import plumeline.colour.Srgb;
 import plumeline.colour.Xyz;
 import plumeline.quantity.Print;
@@ -19,7 +18,7 @@ final class LabelWords {
 
     static Notes notes(Inputs inputs, Found found) {
         List<String> because = new ArrayList<>();
-        double share = found.colour().y();
+        double share = found.colour().xyz().y();
         because.add("Of what a white card gives back under this light the label gives " + Words.share(share)
                 + (share > 0 ? ", " + Print.stops(-Math.log(share) / Math.log(2)) + " less" : "") + "; a screen shows "
                 + screen(found) + " where that card is full white.");
@@ -31,9 +30,10 @@ final class LabelWords {
                         : "The label's spectrum isn't known: the smoothest of its colour stands for it.");
         because.add("l, a, b are CIELAB under what is taken for white; difference is CIEDE2000 to the label in daylight"
                 + " (D65), rough from some 10 on.");
-        if (!inputs.doubt().equals(LabDoubt.NONE)) {
-            because.add("low and high: four in five of fourteen measured paints (CIE 13.3) lay so near under such"
-                    + " lights, with every ± of the input added.");
+        if (!inputs.isExact()) {
+            because.add(
+                    "low and high: so near lay about four in five of fourteen measured paints (CIE 13.3) under coloured"
+                            + " and white lights; every ± of the input is added.");
         }
         return new Notes(
                 because,
@@ -59,12 +59,12 @@ final class LabelWords {
 
     /// As a screen whose white is what is taken for white.
     private static String screen(Found found) {
-        Xyz white = found.white().at(1);
+        Xyz white = found.colour().white().at(1);
         Xyz to = Chromaticity.D65.at(1);
         Xyz seen = new Xyz(
-                found.colour().x() * to.x() / white.x(),
-                found.colour().y(),
-                found.colour().z() * to.z() / white.z());
+                found.colour().xyz().x() * to.x() / white.x(),
+                found.colour().xyz().y(),
+                found.colour().xyz().z() * to.z() / white.z());
         return Srgb.find(seen)
                 .map(code -> "about " + code.toHex())
                 .orElseGet(() -> "at best " + Srgb.clipped(seen).toHex());

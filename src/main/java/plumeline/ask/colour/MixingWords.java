@@ -54,7 +54,8 @@ final class MixingWords {
                         "Saturated and blue light is stronger than it looks: nobody looks into the lamp, and heat and"
                                 + " plugs are minded as with any lamp.",
                         "A camera isn't the eye that these coordinates are of, and a print under coloured light changes"
-                                + " its colours: shoot label and grey card under it before the take."),
+                                + " its colours: ask label and white-balance, and shoot label and grey card under it"
+                                + " before the take."),
                 List.of(
                         "CIE 15:2004 (1931 and 1976 diagrams, CIELAB, CIELUV, Planck's locus); lights add by Grassmann;"
                                 + " most lumens at the colour by a linear programme solved exactly",

@@ -7,7 +7,6 @@ import plumeline.answer.Given;
 import plumeline.ask.colour.Mixing.Emitter;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Daylight;
-import plumeline.colour.LabDoubt;
 import plumeline.colour.Mixture;
 import plumeline.colour.Planck;
 import plumeline.colour.Primary;
@@ -25,44 +24,27 @@ import plumeline.text.Shape.Key;
 /// @param spectrum its power at each wavelength; empty where only its colour is known
 /// @param known how it was given
 record SceneLight(Chromaticity colour, Optional<Spectrum> spectrum, Known known) {
-    /// The coolest glowing body of which it is known how far off made-up surfaces under it are.
-    private static final double LEAST_BROAD_KELVIN = 2000;
-
     /// What is known of a light.
     enum Known {
         /// A glowing body's, by its temperature.
-        GLOWING("taken as a glowing body's; an LED of that colour temperature has another spectrum", true),
+        GLOWING("taken as a glowing body's; an LED of that colour temperature has another spectrum"),
         /// A phase of daylight.
-        DAYLIGHT("daylight by the CIE's rule", true),
+        DAYLIGHT("daylight by the CIE's rule"),
         /// Peaks of emitters or a measured table.
-        BANDS("the sum of what its emitters' peaks or tables give", false),
+        BANDS("the sum of what its emitters' peaks or tables give"),
         /// Nothing but its colour.
-        COLOUR("only its colour is known, so the smoothest spectrum of that colour stands for it", false);
+        COLOUR("only its colour is known, so the smoothest spectrum of that colour stands for it");
 
         private final String said;
-        private final boolean broad;
 
-        Known(String said, boolean broad) {
+        Known(String said) {
             this.said = said;
-            this.broad = broad;
         }
 
         /// As a sentence ends.
         String said() {
             return said;
         }
-    }
-
-    /// How far off the colour of a surface is whose spectrum is made up.
-    LabDoubt doubtOfSurface() {
-        return known == Known.COLOUR
-                ? LabDoubt.LIGHT
-                : known.broad ? LabDoubt.SURFACE_UNDER_BROAD_LIGHT : LabDoubt.SURFACE;
-    }
-
-    /// How far off the colour of a surface is whose spectrum is known.
-    LabDoubt doubt() {
-        return known == Known.COLOUR ? LabDoubt.LIGHT : LabDoubt.NONE;
     }
 
     static Shape shape() {
@@ -90,11 +72,8 @@ record SceneLight(Chromaticity colour, Optional<Spectrum> spectrum, Known known)
             return of(given.map(key));
         }
         return switch (Asked.read(given, key)) {
-            case Asked.Body(double kelvin)
-            when kelvin >= LEAST_BROAD_KELVIN ->
-                new SceneLight(Planck.chromaticity(kelvin), Optional.of(Planck.spectrum(kelvin)), Known.GLOWING);
             case Asked.Body(double kelvin) ->
-                new SceneLight(Planck.chromaticity(kelvin), Optional.of(Planck.spectrum(kelvin)), Known.BANDS);
+                new SceneLight(Planck.chromaticity(kelvin), Optional.of(Planck.spectrum(kelvin)), Known.GLOWING);
             case Asked.Screen screen -> ofColour(given, key, Asked.light(given, key, screen));
             case Asked.Place(Chromaticity colour) -> ofColour(given, key, colour);
         };
