@@ -59,6 +59,7 @@ final class LabelTest {
         assertThat(number(print, "l")).isCloseTo(50, within(0.01));
         assertThat(number(print, "a")).isCloseTo(30, within(0.05));
         assertThat(number(print, "b")).isCloseTo(-20, within(0.05));
+        assertThat(width(print, "a")).isLessThan(0.02);
         assertThat(print.assumed().stream().map(Answer.Assumed::name)).containsExactly("label.under");
     }
 
@@ -79,6 +80,10 @@ final class LabelTest {
         assertThat(known.getValue("a")).isInstanceOf(Value.Number.class);
         assertThat(width(broad, "a")).isBetween(0.5, width(colour, "a") / 2);
         assertThat(width(xy, "a")).isGreaterThan(1.5 * width(colour, "a"));
+        Value.Spread l = spread(colour, "l");
+        assertThat(l.high() - l.value()).isPositive().isLessThan(l.value() - l.low());
+        assertThat(colour.notes().because()).anyMatch(text -> text.contains("fourteen measured paints"));
+        assertThat(known.notes().because()).noneMatch(text -> text.contains("fourteen measured paints"));
         assertThat(spread(colour, "luminance").low()).isPositive().isLessThan(number(colour, "luminance"));
         assertThat(xy.notes().cautions()).anyMatch(text -> text.contains("Lights of one colour"));
         assertThat(colour.notes().cautions()).noneMatch(text -> text.contains("Lights of one colour"));
