@@ -30,7 +30,9 @@ public final class Questions {
             "power",
             "gel",
             "lamp-flicker",
-            "cut-flash");
+            "cut-flash",
+            "label",
+            "white-balance");
 
     private Questions() {}
 
@@ -67,6 +69,8 @@ public final class Questions {
             case "power" -> Optional.of(LightQuestions.power());
             case "colour" -> Optional.of(ColourQuestions.colour());
             case "gel" -> Optional.of(ColourQuestions.gel());
+            case "label" -> Optional.of(ColourQuestions.label());
+            case "white-balance" -> Optional.of(ColourQuestions.whiteBalance());
             case "lamp-flicker" -> Optional.of(LightQuestions.lampFlicker());
             case "cut-flash" -> Optional.of(LightQuestions.cutFlash());
             default -> Optional.empty();

@@ -73,4 +73,16 @@ public record Chromaticity(double u, double v) {
     public double distance(Chromaticity other) {
         return Math.hypot(u - other.u, v - other.v);
     }
+
+    /// Gives the colour of the opposite hue in CIE LCh(uv) at the same lightness and chroma: as u* and v* grow with the
+    /// distance from white in u'v', it lies across the white, as far.
+    ///
+    /// **Source:** CIE 15:2004, 8.2.2.
+    ///
+    /// @param white the white
+    /// @return the complement, which no light may have
+    /// @throws IllegalArgumentException where it has no place in the diagram
+    public Chromaticity opposite(Chromaticity white) {
+        return new Chromaticity(2 * white.u - u, 2 * white.v - v);
+    }
 }

@@ -1,8 +1,10 @@
 package plumeline.colour;
 
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
-/// The CIE 1931 standard colorimetric observer, 2 degrees, 380 nm to 780 nm in steps of 5 nm.
+/// The CIE 1931 standard colorimetric observer, 2 degrees, 380 nm to 780 nm in steps of 5 nm; in steps of 1 nm by the
+/// cubic through the four nearest rows, whose y sums to the standard's own table in such steps within 0.002 of 106.857.
 ///
 /// **Source:** ISO/CIE 11664-1, and CIE 15:2004, table T.4; a standard's data, abridged to six decimals.
 final class Observer {
@@ -40,7 +42,14 @@ final class Observer {
             0.000083 0.000030 0.000000  0.000059 0.000021 0.000000  0.000042 0.000015 0.000000
             """;
 
+    /// How many whole nanometres there are from 380 to 780.
+    static final int FINE = 401;
+
+    private static final int FINE_A_STEP = 5;
+
     private static final double[] VALUES = values();
+
+    private static final double[] FINE_VALUES = fineValues();
 
     private Observer() {}
 
@@ -68,5 +77,49 @@ final class Observer {
             z += power * VALUES[3 * i + 2];
         }
         return new Xyz(x, y, z);
+    }
+
+    /// Sums a spectrum of every whole nanometre.
+    ///
+    /// @param powers power a wavelength from 380 nm to 780 nm, in any unit
+    /// @return X, Y and Z in that unit, a step's width left out
+    static Xyz sum(List<Double> powers) {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int i = 0; i < FINE; i++) {
+            double power = powers.get(i);
+            x += power * FINE_VALUES[3 * i];
+            y += power * FINE_VALUES[3 * i + 1];
+            z += power * FINE_VALUES[3 * i + 2];
+        }
+        return new Xyz(x, y, z);
+    }
+
+    /// Gives one wavelength.
+    ///
+    /// @param place its place among whole nanometres, 0 at 380 nm
+    /// @return X, Y and Z of a unit of power
+    static Xyz at(int place) {
+        return new Xyz(FINE_VALUES[3 * place], FINE_VALUES[3 * place + 1], FINE_VALUES[3 * place + 2]);
+    }
+
+    private static double[] fineValues() {
+        double[] fine = new double[3 * FINE];
+        int rows = VALUES.length / 3;
+        for (int i = 0; i < FINE; i++) {
+            int first = Math.clamp(i / FINE_A_STEP - 1, 0, rows - 4);
+            double place = i / (double) FINE_A_STEP - first;
+            for (int row = 0; row < 4; row++) {
+                double weight = 1;
+                for (int other = 0; other < 4; other++) {
+                    weight *= other == row ? 1 : (place - other) / (row - other);
+                }
+                for (int k = 0; k < 3; k++) {
+                    fine[3 * i + k] += weight * VALUES[3 * (first + row) + k];
+                }
+            }
+        }
+        return fine;
     }
 }

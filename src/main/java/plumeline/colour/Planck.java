@@ -1,5 +1,6 @@
 package plumeline.colour;
 
+import java.util.function.DoubleUnaryOperator;
 import plumeline.ranges.Ranges;
 
 /// Planck's locus: the colours of a body that glows by its heat alone.
@@ -29,12 +30,24 @@ public final class Planck {
         return ofMireds(White.MEGA / kelvin);
     }
 
-    /// The same for reciprocal temperatures, 1/MK, > 0. Powers are scaled to about one.
+    /// Gives its spectrum.
+    ///
+    /// @param kelvin its temperature, K, 1000 to 100 000
+    /// @return power a wavelength by Planck's law, 1 at 560 nm
+    /// @throws IllegalArgumentException outside this range
+    public static Spectrum spectrum(double kelvin) {
+        Ranges.check(kelvin >= LEAST_KELVIN && kelvin <= MOST_KELVIN, "temperature", kelvin, "1000 K to 100 000 K");
+        return Spectrum.of(power(White.MEGA / kelvin));
+    }
+
+    /// The same colour for reciprocal temperatures, 1/MK, > 0. Powers are scaled to about one.
     static Chromaticity ofMireds(double mireds) {
+        return Observer.sum(power(mireds)).findChromaticity().orElseThrow();
+    }
+
+    private static DoubleUnaryOperator power(double mireds) {
         double c2 = SECOND_RADIATION_METRE_KELVIN * mireds / White.MEGA;
         double scale = Math.expm1(c2 / REFERENCE_METRES);
-        return Observer.sum(metres -> scale * Math.pow(REFERENCE_METRES / metres, 5) / Math.expm1(c2 / metres))
-                .findChromaticity()
-                .orElseThrow();
+        return metres -> scale * Math.pow(REFERENCE_METRES / metres, 5) / Math.expm1(c2 / metres);
     }
 }

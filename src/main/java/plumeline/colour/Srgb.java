@@ -87,15 +87,43 @@ public record Srgb(double red, double green, double blue) {
         return clipped(coded(colour));
     }
 
+    /// Finds the brightest colour of a chromaticity: its largest part is full.
+    ///
+    /// @param colour the chromaticity
+    /// @return the colour; empty where sRGB doesn't hold it
+    public static Optional<Srgb> findBrightest(Chromaticity colour) {
+        Xyz light = colour.at(1);
+        double[] linear = linear(light);
+        double most = Math.max(linear[0], Math.max(linear[1], linear[2]));
+        return most > 0 ? find(Xyz.DARK.plus(light, 1 / most)) : Optional.empty();
+    }
+
+    /// Gives the colour of the opposite hue in HSL, at the same saturation and lightness: each part `max + min − part`.
+    /// In HSV it is the same.
+    ///
+    /// @return the complement
+    public Srgb opposite() {
+        double ends = Math.max(red, Math.max(green, blue)) + Math.min(red, Math.min(green, blue));
+        return new Srgb(ends - red, ends - green, ends - blue);
+    }
+
     private static Srgb clipped(double[] coded) {
         return new Srgb(Math.clamp(coded[0], 0, 1), Math.clamp(coded[1], 0, 1), Math.clamp(coded[2], 0, 1));
     }
 
-    private static double[] coded(Xyz c) {
+    private static double[] coded(Xyz colour) {
+        double[] parts = linear(colour);
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = coded(parts[i]);
+        }
+        return parts;
+    }
+
+    private static double[] linear(Xyz c) {
         return new double[] {
-            coded(3.2409699419045226 * c.x() - 1.5373831775700940 * c.y() - 0.4986107602930034 * c.z()),
-            coded(-0.9692436362808796 * c.x() + 1.8759675015077202 * c.y() + 0.0415550574071756 * c.z()),
-            coded(0.0556300796969936 * c.x() - 0.2039769588889766 * c.y() + 1.0569715142428786 * c.z())
+            3.2409699419045226 * c.x() - 1.5373831775700940 * c.y() - 0.4986107602930034 * c.z(),
+            -0.9692436362808796 * c.x() + 1.8759675015077202 * c.y() + 0.0415550574071756 * c.z(),
+            0.0556300796969936 * c.x() - 0.2039769588889766 * c.y() + 1.0569715142428786 * c.z()
         };
     }
 

@@ -60,6 +60,19 @@ public record White(double kelvin, double duv) {
         return Math.abs(duv) <= MOST_DUV ? Optional.of(new White(MEGA / mireds, duv)) : Optional.empty();
     }
 
+    /// Gives the colour: from the body's place on the locus square to it in CIE 1960 uv, by Duv.
+    ///
+    /// @return the chromaticity
+    public Chromaticity chromaticity() {
+        Chromaticity there = Planck.ofMireds(MEGA / kelvin);
+        Chromaticity before = Planck.ofMireds(MEGA / kelvin - DIRECTION_MIREDS);
+        Chromaticity behind = Planck.ofMireds(MEGA / kelvin + DIRECTION_MIREDS);
+        double u = behind.u() - before.u();
+        double v = behind.v1960() - before.v1960();
+        double length = Math.copySign(Math.hypot(u, v), u);
+        return new Chromaticity(there.u() - duv * v / length, (there.v1960() + duv * u / length) * 3 / 2);
+    }
+
     /// How far the colour lies ahead of a place of the locus, toward more mireds: cosine-like, > 0 ahead.
     private static double ahead(Chromaticity colour, double mireds) {
         Chromaticity there = Planck.ofMireds(mireds);

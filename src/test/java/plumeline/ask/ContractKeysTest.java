@@ -182,6 +182,52 @@ final class ContractKeysTest {
             ---
             colour: 3200 K
             want: white
+            ---
+            emitters:
+            - {name: red, peak: 625 nm, width: 20 nm, lumens: 300 lm}
+            - {name: green, peak: 525 nm, lumens: 600 lm}
+            - {name: blue, spectrum: [[440 nm, 0], [460 nm, 1], [480 nm, 0]], lumens: 90 lm}
+            colour: "#2A9d8f"
+            want: complement
+            by: wavelength
+            """),
+            Map.entry("label", """
+            label: "#2a9d8f"
+            light:
+              emitters:
+              - {name: red, peak: 625 nm, width: 20 nm, lumens: 300 lm, drive: 50 %}
+              - {x: 0.17, y: 0.70, lumens: 600 lm}
+              - {spectrum: [[440 nm, 0], [460 nm, 1], [480 nm, 0]], lumens: 90 lm, drive: 5 %}
+            white: light
+            ---
+            label: {lab: [58, -33, -2], under: D65}
+            light: {daylight: 6500 K}
+            white: [0.33, 0.34]
+            ---
+            label: {lab: [58, -33, -2]}
+            light: {spectrum: [[400 nm, 0.2], [560 nm, 1], [700 nm, 0.4]]}
+            white: 5600 K
+            ---
+            label: {reflectance: [[400 nm, 12 %], [500 nm, 41 %], [700 nm, 9 %]]}
+            light: {emitters: [{peak: 525 nm, lumens: 1 lm}, {peak: 625 nm, lumens: 2 lm}], mixed_to: "#ffff00"}
+            white: D65
+            ---
+            label: "#2a9d8f"
+            light: 3200 K
+            """),
+            Map.entry("white-balance", """
+            light: [0.40, 0.39]
+            balance: 5600 K
+            tint: 0.002
+            primaries: P3
+            grey: 18 %
+            headroom: 2.5 stops
+            ---
+            light: "#ffcc88"
+            balance: [0.33, 0.34]
+            primaries: {red: [0.7, 0.3], green: [0.2, 0.7], blue: [0.14, 0.05]}
+            ---
+            light: {daylight: 7500 K}
             """),
             Map.entry("gel", """
             from: 3200 K

@@ -44,7 +44,9 @@ final class QuestionsTest {
                         "power",
                         "gel",
                         "lamp-flicker",
-                        "cut-flash");
+                        "cut-flash",
+                        "label",
+                        "white-balance");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -116,7 +118,7 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4);
+        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -36,7 +36,9 @@ sealed interface Asked {
 
     Shape WHITE = Shape.AnyOf.of(KELVIN, XY);
 
-    Shape ANY = Shape.AnyOf.of(new Shape.Written("#[0-9a-fA-F]{6}", "a colour in quotes", "\"#2a9d8f\""), KELVIN, XY);
+    Shape SCREEN = new Shape.Written("#[0-9a-fA-F]{6}", "a colour in quotes", "\"#2a9d8f\"");
+
+    Shape ANY = Shape.AnyOf.of(SCREEN, KELVIN, XY);
 
     /// Reads a colour.
     ///
@@ -77,6 +79,30 @@ sealed interface Asked {
             case Place(Chromaticity colour) -> Optional.of(colour);
             case Body(double kelvin) -> Optional.of(Planck.chromaticity(kelvin));
         };
+    }
+
+    /// The colour of a light that is asked; refused of black.
+    ///
+    /// @param key the key at which it is refused
+    static Chromaticity light(Given given, String key, Asked asked) {
+        Optional<Chromaticity> colour = asked.findColour();
+        if (colour.isEmpty()) {
+            given.refuse(
+                    key,
+                    "P-ASK-92",
+                    "black",
+                    "a colour that a light can have",
+                    "Black is every drive at 0; give the colour that the light shall have.");
+        }
+        return colour.orElse(Chromaticity.D65);
+    }
+
+    /// The colour as a screen has it, as bright as it gets where only its chromaticity was given; empty where sRGB
+    /// doesn't hold it.
+    default Optional<Srgb> findScreen() {
+        return this instanceof Screen(Srgb code)
+                ? Optional.of(code)
+                : findColour().flatMap(Srgb::findBrightest);
     }
 
     /// The colour as CIELAB under D65, as light as it was written; at L* 100 where only its chromaticity was.

@@ -1,11 +1,9 @@
 package plumeline.ask.colour;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Draft;
 import plumeline.answer.Draft.Criterion;
@@ -14,24 +12,20 @@ import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
+import plumeline.ask.colour.Mixing.By;
 import plumeline.ask.colour.Mixing.Emitter;
 import plumeline.ask.colour.Mixing.Want;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Mixture;
 import plumeline.colour.Planck;
 import plumeline.colour.Primary;
+import plumeline.colour.SpectralLocus;
 import plumeline.colour.Srgb;
-import plumeline.quantity.Kind;
-import plumeline.text.Range;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
 
 /// The question `colour` in text.
 final class ColourInquiry implements Inquiry<Mixing.Inputs> {
-    private static final int LONGEST_NAME = 40;
-    private static final int MOST_EMITTERS = 20;
-    private static final double LEAST_LUMENS = 0.01;
-
     private static final List<Emitter> TYPICAL = List.of(
             typical("red", 0.700, 0.299, 300),
             typical("green", 0.170, 0.700, 600),
@@ -42,7 +36,8 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
         # colour: which drive gives which colour, as bright as the lamp can. Here the opposite hue of a teal label.
         colour: "#2a9d8f"            # in quotes; or xy such as [0.26, 0.35]; or kelvin such as 5600 K
         want: complement             # match (default), complement, or white of so many kelvin
-        emitters:                    # x, y and lumens of each at full drive, from the lamp's data sheet
+        # by: lab                    # opposite in CIE LCh(ab) (default), luv, rgb (a screen's), or wavelength
+        emitters:                    # x, y (or peak: 625 nm, width: 20 nm) and lumens at full drive, by the data sheet
           - {name: red, x: 0.700, y: 0.299, lumens: 300 lm}
           - {name: green, x: 0.170, y: 0.700, lumens: 600 lm}
           - {name: blue, x: 0.140, y: 0.050, lumens: 90 lm}
@@ -52,7 +47,7 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
         """;
 
     private static Emitter typical(String name, double x, double y, double lumens) {
-        return new Emitter(name, new Primary(Chromaticity.ofXy(x, y), lumens));
+        return new Emitter(name, new Primary(Chromaticity.ofXy(x, y), lumens), Optional.empty());
     }
 
     @Override
@@ -72,16 +67,8 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
 
     @Override
     public Shape shape() {
-        Shape emitter = Shape.Keys.of(
-                Key.optional("name", "its name", new Shape.Free(LONGEST_NAME)),
-                Key.required("x", "x of its colour, CIE 1931", Asked.X),
-                Key.required("y", "y of its colour, CIE 1931", Asked.Y),
-                Key.required(
-                        "lumens",
-                        "its light at full drive",
-                        new Shape.Amount(Kind.FLUX, Range.between("0.01 lm", "10000000 lm"), Shape.Mark.FIXED)));
         return Shape.Keys.of(
-                        Key.optional("emitters", "the lamp's emitters", new Shape.Items(emitter, 1, MOST_EMITTERS)),
+                        Key.optional("emitters", "the lamp's emitters", Emitters.shape()),
                         Key.optional("primaries", "a lamp of unknown make", new Shape.Choice(List.of("typical"))),
                         Key.required("colour", "the colour: \"#rrggbb\", [x, y] or kelvin", Asked.ANY)
                                 .hint("\"#2a9d8f\" in quotes, [0.31, 0.33] or 5600 K", ""),
@@ -89,13 +76,17 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
                                 "want",
                                 "that colour, its opposite hue, or white",
                                 new Shape.Choice(List.of("match", "complement", "white"))),
+                        Key.optional(
+                                "by",
+                                "in what a complement's hue is opposite",
+                                new Shape.Choice(List.of("lab", "luv", "rgb", "wavelength"))),
                         Key.optional("against", "the white to compare with", Asked.KELVIN))
                 .with(new Shape.Rule.AtMostOne(List.of("emitters", "primaries")));
     }
 
     @Override
     public Mixing.Inputs read(Given given) {
-        List<Emitter> emitters = given.has("emitters") ? emitters(given) : TYPICAL;
+        List<Emitter> emitters = given.has("emitters") ? Emitters.read(given, "emitters") : TYPICAL;
         if (!given.has("emitters")) {
             given.text("primaries", "typical", "no emitters were given");
             given.text(
@@ -118,12 +109,32 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
                     "a temperature in kelvin where white is wanted",
                     "Try 5600 K, or want: match.");
         }
+        By by = want == Want.COMPLEMENT ? by(given) : By.LAB;
+        if (want != Want.COMPLEMENT && given.has("by")) {
+            given.refuse(
+                    "by",
+                    "P-ASK-95",
+                    given.text("by"),
+                    "left out where no complement is wanted",
+                    "Try want: complement.");
+        }
+        Chromaticity colour = Asked.light(given, "colour", asked);
         return new Mixing.Inputs(
                 emitters,
                 asked,
                 want,
-                want == Want.COMPLEMENT ? complement(given, asked) : colour(given, asked),
+                by,
+                want == Want.COMPLEMENT ? complement(given, asked, by, colour) : colour,
                 against(given));
+    }
+
+    private static By by(Given given) {
+        return switch (given.text("by", "lab", "the opposite hue in CIE LCh(ab), nearest to what an eye sees so")) {
+            case "luv" -> By.LUV;
+            case "rgb" -> By.RGB;
+            case "wavelength" -> By.WAVELENGTH;
+            default -> By.LAB;
+        };
     }
 
     private static OptionalDouble against(Given given) {
@@ -133,40 +144,16 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
                 : kelvin;
     }
 
-    private static List<Emitter> emitters(Given given) {
-        List<Emitter> emitters = new ArrayList<>();
-        Set<String> names = new HashSet<>();
-        for (Given each : given.maps("emitters")) {
-            String name = each.text("name", Integer.toString(emitters.size() + 1), "its place in the list")
-                    .strip()
-                    .replaceAll("\\s+", "_");
-            if (!names.add(name)) {
-                each.refuse("name", "P-ASK-94", name + " again", "a name of its own", "Try " + name + "_2.");
-            }
-            emitters.add(new Emitter(
-                    name,
-                    new Primary(
-                            Asked.place(each, "x", each.si("x"), each.si("y")),
-                            Math.max(LEAST_LUMENS, each.si("lumens")))));
-        }
-        return emitters;
+    private static Chromaticity complement(Given given, Asked asked, By by, Chromaticity colour) {
+        return switch (by) {
+            case LAB -> inLab(given, asked, colour);
+            case LUV -> colour.opposite(Chromaticity.D65);
+            case RGB -> onScreen(given, asked, colour);
+            case WAVELENGTH -> SpectralLocus.complement(colour, Chromaticity.D65);
+        };
     }
 
-    private static Chromaticity colour(Given given, Asked asked) {
-        Optional<Chromaticity> colour = asked.findColour();
-        if (colour.isEmpty()) {
-            given.refuse(
-                    "colour",
-                    "P-ASK-92",
-                    "black",
-                    "a colour that a light can have",
-                    "Black is every drive at 0; give the colour that the light shall have.");
-        }
-        return colour.orElse(Chromaticity.D65);
-    }
-
-    private static Chromaticity complement(Given given, Asked asked) {
-        Chromaticity colour = colour(given, asked);
+    private static Chromaticity inLab(Given given, Asked asked, Chromaticity colour) {
         Optional<Chromaticity> complement =
                 asked.lab().complement().toXyz(Chromaticity.D65).findChromaticity();
         if (complement.isEmpty() && asked.findColour().isPresent()) {
@@ -175,27 +162,27 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
                     "P-ASK-93",
                     given.isList("colour") ? "one of such chroma" : given.text("colour"),
                     "a colour whose complement, as light and as saturated, has a place among colours",
-                    asked instanceof Asked.Screen(Srgb code)
+                    asked instanceof Asked.Screen
                             ? "Dark colours so saturated have none: try the same hue as bright as it gets, \""
-                                    + brightest(code) + "\"."
+                                    + Srgb.findBrightest(colour)
+                                            .map(Srgb::toHex)
+                                            .orElse("#ffffff") + "\"."
                             : "Try a paler colour.");
         }
         return complement.orElse(colour);
     }
 
-    /// The same chromaticity with its largest part full.
-    private static String brightest(Srgb code) {
-        Chromaticity colour = code.toXyz().findChromaticity().orElse(Chromaticity.D65);
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < 40; i++) {
-            double middle = (low + high) / 2;
-            Srgb there = Srgb.clipped(colour.at(middle));
-            boolean full = Math.max(there.red(), Math.max(there.green(), there.blue())) >= 1;
-            low = full ? low : middle;
-            high = full ? middle : high;
+    private static Chromaticity onScreen(Given given, Asked asked, Chromaticity colour) {
+        Optional<Srgb> code = asked.findScreen();
+        if (code.isEmpty()) {
+            given.refuse(
+                    "colour",
+                    "P-ASK-96",
+                    MixingWords.xy(colour),
+                    "a colour that a screen has (sRGB) where its opposite is by rgb",
+                    "Try a paler colour, or by: luv.");
         }
-        return Srgb.clipped(colour.at(low)).toHex();
+        return code.flatMap(each -> each.opposite().toXyz().findChromaticity()).orElse(colour);
     }
 
     @Override
@@ -226,6 +213,11 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
                 .map(white -> Item.of("kelvin", white.kelvin(), "K"))
                 .orElse(Item.word("kelvin", "unknown")));
         items.add(found.white().map(white -> Item.of("duv", white.duv(), "1")).orElse(Item.word("duv", "unknown")));
+        if (found.inputs().by() == By.WAVELENGTH) {
+            Chromaticity asked = found.inputs().asked().findColour().orElse(Chromaticity.D65);
+            items.add(wavelength("dominant_wavelength", SpectralLocus.find(asked, Chromaticity.D65)));
+            items.add(wavelength("complementary_wavelength", SpectralLocus.findOpposite(asked, Chromaticity.D65)));
+        }
         boolean compared = found.inputs().againstKelvin().isPresent();
         if (compared) {
             items.add(
@@ -238,5 +230,11 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
                 List.of(new Criterion("the lamp's reach", mixture.room())),
                 compared && found.white().isEmpty() ? Verdict.UNKNOWN : Verdict.HOLDS,
                 notes);
+    }
+
+    private static Item wavelength(String name, Optional<SpectralLocus.Edge> edge) {
+        return edge.orElse(null) instanceof SpectralLocus.Edge.Wavelength(var _, double metres)
+                ? Item.of(name, metres * 1e9, "nm")
+                : Item.word(name, "none");
     }
 }

@@ -19,4 +19,18 @@ public final class ColourQuestions {
     public static Question gel() {
         return new Question(new GelInquiry());
     }
+
+    /// Gives `label`.
+    ///
+    /// @return the question
+    public static Question label() {
+        return new Question(new LabelInquiry());
+    }
+
+    /// Gives `white-balance`.
+    ///
+    /// @return the question
+    public static Question whiteBalance() {
+        return new Question(new BalanceInquiry());
+    }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Mixture;
 import plumeline.colour.Primary;
+import plumeline.colour.Spectrum;
 import plumeline.colour.White;
 
 /// What `colour` finds: the brightest mixture of a colour.
@@ -19,20 +20,35 @@ final class Mixing {
         WHITE
     }
 
+    /// In what a complement's hue is opposite.
+    enum By {
+        /// CIE LCh(ab).
+        LAB,
+        /// CIE LCh(uv).
+        LUV,
+        /// A screen's red, green and blue: HSL and HSV alike.
+        RGB,
+        /// The CIE 1931 diagram: across the white, by the complementary wavelength.
+        WAVELENGTH
+    }
+
     /// An emitter.
     ///
     /// @param name its name, as an answer's name ends
     /// @param primary its colour and light
-    record Emitter(String name, Primary primary) {}
+    /// @param spectrum its power at each wavelength; empty where only its colour is known
+    record Emitter(String name, Primary primary, Optional<Spectrum> spectrum) {}
 
     /// What is asked.
     ///
     /// @param emitters the lamp's emitters, at least one
     /// @param asked the colour as it was written
     /// @param want what is wanted of it
+    /// @param by in what a complement's hue is opposite
     /// @param wanted the colour wanted of it
     /// @param againstKelvin the white to compare with, K; empty where none was named
-    record Inputs(List<Emitter> emitters, Asked asked, Want want, Chromaticity wanted, OptionalDouble againstKelvin) {
+    record Inputs(
+            List<Emitter> emitters, Asked asked, Want want, By by, Chromaticity wanted, OptionalDouble againstKelvin) {
         Inputs {
             emitters = List.copyOf(emitters);
         }

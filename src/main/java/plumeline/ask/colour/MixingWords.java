@@ -11,6 +11,7 @@ import plumeline.ask.colour.Mixing.Want;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Lab;
 import plumeline.colour.Mixture;
+import plumeline.colour.SpectralLocus;
 import plumeline.colour.Srgb;
 import plumeline.quantity.Print;
 
@@ -53,10 +54,11 @@ final class MixingWords {
                         "Saturated and blue light is stronger than it looks: nobody looks into the lamp, and heat and"
                                 + " plugs are minded as with any lamp.",
                         "A camera isn't the eye that these coordinates are of, and a print under coloured light changes"
-                                + " its colours: shoot label and grey card under it before the take."),
+                                + " its colours: ask label and white-balance, and shoot label and grey card under it"
+                                + " before the take."),
                 List.of(
-                        "CIE 15:2004 (1931 and 1976 diagrams, CIELAB, Planck's locus); lights add by Grassmann; most"
-                                + " lumens at the colour by a linear programme solved exactly",
+                        "CIE 15:2004 (1931 and 1976 diagrams, CIELAB, CIELUV, Planck's locus); lights add by Grassmann;"
+                                + " most lumens at the colour by a linear programme solved exactly",
                         "0.004 in u'v' as what is seen side by side: common practice"));
     }
 
@@ -70,17 +72,45 @@ final class MixingWords {
             because.add("The colour is as good as grey, which has no opposite hue: its complement is grey too.");
             return;
         }
-        Lab other = lab.complement();
-        because.add("The opposite hue is " + degrees(other) + " deg in CIE LCh under D65, across from " + degrees(lab)
-                + " deg, at the same lightness and chroma: xy " + xy(inputs.wanted()) + "."
-                + Srgb.find(other.toXyz(Chromaticity.D65))
-                        .map(code -> " On a screen " + code.toHex() + ".")
-                        .orElse(" No screen shows it."));
-        double x = inputs.wanted().x();
-        double y = inputs.wanted().y();
-        if (x < 0 || y > 1 || x + y > 1) {
+        because.add(
+                switch (inputs.by()) {
+                    case LAB ->
+                        "The opposite hue is " + degrees(lab.complement()) + " deg in CIE LCh under D65, across from "
+                                + degrees(lab) + " deg, at the same lightness and chroma: xy " + xy(inputs.wanted())
+                                + "." + onScreen(Srgb.find(lab.complement().toXyz(Chromaticity.D65)));
+                    case LUV ->
+                        "The opposite hue in CIE LCh(uv) lies across D65 in u'v', as far: xy " + xy(inputs.wanted())
+                                + "." + onScreen(Srgb.findBrightest(inputs.wanted()));
+                    case RGB ->
+                        "The opposite hue of a screen's red, green and blue (HSL, HSV): xy " + xy(inputs.wanted()) + "."
+                                + onScreen(inputs.asked().findScreen().map(Srgb::opposite));
+                    case WAVELENGTH -> acrossWhite();
+                });
+        if (SpectralLocus.purity(inputs.wanted(), Chromaticity.D65) > 1 + 1e-9) {
             because.add("No light has just that colour: it lies beyond all of them.");
         }
+    }
+
+    private static String onScreen(Optional<Srgb> code) {
+        return code.map(each -> " On a screen " + each.toHex() + ".").orElse(" No screen shows it.");
+    }
+
+    private String acrossWhite() {
+        Chromaticity colour = found.inputs().asked().findColour().orElse(Chromaticity.D65);
+        String here = wavelength(SpectralLocus.find(colour, Chromaticity.D65));
+        String there = wavelength(SpectralLocus.findOpposite(colour, Chromaticity.D65));
+        double purity = SpectralLocus.purity(colour, Chromaticity.D65);
+        return "Its hue is " + here + ", " + Words.share(Math.min(1, purity)) + " pure; across D65 in the CIE 1931"
+                + " diagram lies " + there + ", as pure: xy "
+                + xy(found.inputs().wanted()) + ". Both mix to D65.";
+    }
+
+    private static String wavelength(Optional<SpectralLocus.Edge> edge) {
+        return switch (edge.orElse(null)) {
+            case SpectralLocus.Edge.Wavelength(var _, double metres) -> Print.number(metres * 1e9, 0) + " nm";
+            case SpectralLocus.Edge.Purple _ -> "a purple, which is no single wavelength";
+            case null -> "none";
+        };
     }
 
     private static String degrees(Lab lab) {

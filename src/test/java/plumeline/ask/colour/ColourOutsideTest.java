@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.answer.Answer;
+import plumeline.answer.Value;
 import plumeline.tidy.Outside;
 
 /// The questions on colour against closed forms and figures of other programs.
@@ -54,6 +55,54 @@ final class ColourOutsideTest {
         Answer answer = answer("colour", LASERS + "colour: \"#336699\"\nwant: complement\n");
         assertThat(number(answer, "x")).isCloseTo(x / (x + y + z), within(1e-5));
         assertThat(number(answer, "y")).isCloseTo(y / (x + y + z), within(1e-5));
+    }
+
+    /// Across D65 in the CIE 1931 diagram: the complementary wavelength of 470 nm is 572.2 nm by colour-science 0.4.6
+    /// (grade D); a green of 525 nm has none.
+    @Test
+    void complement_byWavelength() {
+        Answer blue = answer("colour", LASERS + "colour: [0.1241, 0.0578]\nwant: complement\nby: wavelength\n");
+        assertThat(number(blue, "dominant_wavelength")).isCloseTo(470, within(0.1));
+        assertThat(number(blue, "complementary_wavelength")).isCloseTo(572.2, within(0.3));
+        Answer green = answer("colour", LASERS + "colour: [0.2, 0.7]\nwant: complement\nby: wavelength\n");
+        assertThat(green.getValue("complementary_wavelength")).isEqualTo(new Value.Word("none"));
+        assertThat(green.notes().because()).anyMatch(text -> text.contains("a purple"));
+    }
+
+    /// Hue + 180 deg in HSL (closed form): #336699 to #996633, whose xy by the standard's matrix is here; in CIE
+    /// LCh(uv) across white in u'v'.
+    @Test
+    void complement_onScreenAndInLuv() {
+        double r = Math.pow((0.6 + 0.055) / 1.055, 2.4);
+        double g = Math.pow((0.4 + 0.055) / 1.055, 2.4);
+        double b = Math.pow((0.2 + 0.055) / 1.055, 2.4);
+        double x = 0.4123908 * r + 0.3575843 * g + 0.1804808 * b;
+        double y = 0.2126390 * r + 0.7151687 * g + 0.0721923 * b;
+        double z = 0.0193308 * r + 0.1191948 * g + 0.9505322 * b;
+        Answer screen = answer("colour", LASERS + "colour: \"#336699\"\nwant: complement\nby: rgb\n");
+        assertThat(number(screen, "x")).isCloseTo(x / (x + y + z), within(1e-6));
+        assertThat(number(screen, "y")).isCloseTo(y / (x + y + z), within(1e-6));
+        double[] white = uv(0.3127, 0.3290);
+        double[] here = uv(0.26, 0.35);
+        Answer luv = answer("colour", LASERS + "colour: [0.26, 0.35]\nwant: complement\nby: luv\n");
+        double[] there = uv(number(luv, "x"), number(luv, "y"));
+        assertThat(there[0]).isCloseTo(2 * white[0] - here[0], within(1e-7));
+        assertThat(there[1]).isCloseTo(2 * white[1] - here[1], within(1e-7));
+    }
+
+    /// Emitters by their peaks, 5 nm wide, mix as those of the same wavelengths on the spectrum do, to a per cent.
+    @Test
+    void peaks_mixAsTheirColours() {
+        String peaks = """
+                emitters:
+                - {name: red, peak: 625 nm, width: 5 nm, lumens: 300 lm}
+                - {name: green, peak: 525 nm, width: 5 nm, lumens: 500 lm}
+                - {name: blue, peak: 465 nm, width: 5 nm, lumens: 80 lm}
+                colour: 5600 K
+                """;
+        Answer answer = answer("colour", peaks);
+        assertThat(number(answer, "lumens")).isCloseTo(500 / 0.64218, within(5.0));
+        assertThat(number(answer, "drive_green")).isEqualTo(100);
     }
 
     /// Out of reach (grade F: this colour has a negative share of red): the nearest lies on the line from green to

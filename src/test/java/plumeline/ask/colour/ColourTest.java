@@ -95,6 +95,8 @@ final class ColourTest {
                 "colour: \"#000020\"\nwant: complement\n",
                 "try the same hue as bright as it gets, \"#0000ff\"",
                 "P-ASK-93");
+        check("colour: 4000 K\nby: luv\n", "by is luv; must be left out where no complement is wanted", "P-ASK-95");
+        check("colour: [0.17, 0.75]\nwant: complement\nby: rgb\n", "a colour that a screen has", "P-ASK-96");
         check("colour: 5600\n", "must be a colour temperature in K", "P-UNIT-01");
         check("colour: 900 K\n", "must be from 1000 K to 100000 K", "P-RANGE-01");
         check("colour: #2a9d8f\n", "in quotes where it begins with #", "P-TEXT-08");
