@@ -1,5 +1,7 @@
 package plumeline.colour;
 
+import java.util.List;
+
 /// What a light makes of a surface whose own colour is known on screens only: a rough stand-in for spectra.
 ///
 /// Surface and light are split into the red, green and blue of sRGB, and each part of the surface takes its part of the
@@ -73,5 +75,13 @@ public final class Seen {
             high = isFull ? middle : high;
         }
         return Srgb.clipped(Xyz.DARK.plus(colour, high));
+    }
+
+    /// Gives a screen's colour in linear light.
+    ///
+    /// @param colour the colour
+    /// @return red, green and blue, 0 to 1
+    public static List<Double> linear(Srgb colour) {
+        return List.of(Srgb.linear(colour.red()), Srgb.linear(colour.green()), Srgb.linear(colour.blue()));
     }
 }

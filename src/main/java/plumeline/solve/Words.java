@@ -214,6 +214,7 @@ public final class Words {
             case "mm" -> print.difference(size / MILLIMETRES, Print.Hand.TAPE);
             case "%" -> size < 10 ? tenths(size) + " %" : Print.number(size, 0) + " %";
             case "1" -> tenths(size);
+            case "frames" -> Print.number(size, 0) + (size == 1 ? " frame" : " frames");
             case "s" -> size < 0.01 ? "under 0.01 s" : Print.seconds(size, size < 1 ? 2 : 1);
             default -> tenths(size) + " " + unit;
         };
