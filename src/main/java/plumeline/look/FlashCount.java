@@ -136,7 +136,6 @@ public record FlashCount(FrameRate rate, List<CutLooks> looks) {
 
     /// What is always said of flashes.
     public static final String CAUTION =
-            "Every change of look is counted, whatever it changes. WCAG 2.2 (2.3.1) and ITU-R BT.1702 are guidance and no"
-                    + " permission: the broadcaster's or client's flash test on the finished film decides. Warn whoever"
-                    + " watches the cut.";
+            "Every change of look is counted, whatever it changes. WCAG 2.2 (2.3.1) and ITU-R BT.1702 are no permission:"
+                    + " the flash test on the finished film decides. Warn whoever watches the cut.";
 }

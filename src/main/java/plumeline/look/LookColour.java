@@ -169,7 +169,7 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
             case Of.Light(int lamp) -> {
                 var light = look.stage().shot().lights().get(lamp);
                 Chromaticity colour = Tint.of(light).findColour().orElseThrow();
-                yield light.name() + " shines at x " + Print.number(colour.x(), 4) + ", y "
+                yield light.name() + " shines in " + look.pass() + " at x " + Print.number(colour.x(), 4) + ", y "
                         + Print.number(colour.y(), 4) + ", " + Print.number(distance(at), 4)
                         + " from what is wanted (x " + Print.number(wanted.chromaticity().x(), 4) + ", y "
                         + Print.number(wanted.chromaticity().y(), 4) + ") in CIE 1976 u'v'; "
@@ -178,7 +178,7 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
             case Of.Thing(Srgb own) -> {
                 Srgb seen = findSeen(at, own).orElseThrow();
                 double far = distance(at);
-                yield look.name() + " shows about as " + seen.toHex() + " (" + Words.hue(seen) + "), a CIEDE2000 of "
+                yield look.name() + " shows in " + look.pass() + " about as " + seen.toHex() + " (" + Words.hue(seen) + "), a CIEDE2000 of "
                         + Print.number(far, 1) + " from what is wanted; " + Print.number(within, 1) + " is allowed."
                         + (far > ROUGH ? " Past some 10 that figure only says: quite another colour." : "");
             }

@@ -1,7 +1,10 @@
 package plumeline.solve;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -10,7 +13,9 @@ import plumeline.plan.Pass;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.WantLine;
 import plumeline.quantity.Print;
+import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;
+import plumeline.quantity.Reading;
 import plumeline.stage.Beam;
 import plumeline.stage.Stage;
 import plumeline.text.Node;
@@ -20,6 +25,8 @@ import plumeline.text.Node;
 final class LookRemedies {
     private static final int TOLD = 3;
     private static final double PERCENT = 100;
+    private static final double LEAST_STOPS = 0.01;
+    private static final double SAME_RATE = 1e-6;
 
     /// Levels are told in steps as fine as this, %; below ten of them ten times as fine.
     private static final double STEP_PERCENT = 1;
@@ -49,6 +56,7 @@ final class LookRemedies {
         for (SteadyLight.Cleaner cleaner : new SteadyLight(stage.shot(), lamp, film).listCleaner()) {
             Otherwise.Key key = new Otherwise.Key("camera." + cleaner.key(), scalar(cleaner.value()));
             if (all.size() < TOLD
+                    && !repeats(cleaner)
                     && otherwise
                             .findHolding(List.of(key), line.id(), List.of())
                             .filter(there -> !isTight || !there.isTight(line.id()))
@@ -59,56 +67,87 @@ final class LookRemedies {
         return all;
     }
 
+    /// Whether a rate is too slow for the shot's slowest speed, so that frames repeat.
+    private boolean repeats(SteadyLight.Cleaner cleaner) {
+        return cleaner.key().equals("rate")
+                && Quantities.read(cleaner.value()) instanceof Reading.Read(Quantity rate)
+                && rate.si() * (1 + SAME_RATE)
+                        < film.si() / CameraKnobs.slowest(otherwise.shot().playback());
+    }
+
     private Node scalar(String text) {
         return new Node.Scalar(text, false, otherwise.shot().place());
     }
 
-    /// Each look's own lamps are tried by themselves, those of the first last.
+    /// All looks as dark as the darkest is against what is wanted; else one brighter by itself.
     private List<String> matched(WantLine line) {
-        List<String> all = new ArrayList<>();
-        for (int i = line.subjects().size() - 1; i >= 0 && all.size() < TOLD; i--) {
-            findLevels(line, line.subjects().get(i).name()).ifPresent(all::add);
+        Map<String, Double> changes = new LinkedHashMap<>();
+        for (int i = 0; i < line.subjects().size(); i++) {
+            String look = line.subjects().get(i).name();
+            Optional<Double> change =
+                    i == 0 ? Optional.of(0.0) : otherwise.here().findLookChange(line.id(), look);
+            if (change.isEmpty()) {
+                return List.of();
+            }
+            changes.put(look, change.get());
         }
+        double most = Collections.max(changes.values());
+        double least = Collections.min(changes.values());
+        List<String> all = new ArrayList<>();
+        findLevels(line, changes, most).ifPresent(all::add);
+        findLevels(line, changes, least).ifPresent(all::add);
         return all;
     }
 
-    /// The levels of one look's lamps, all turned by as much, at which it matches.
-    private Optional<String> findLevels(WantLine line, String pass) {
-        Optional<Stage> look = otherwise.judged().runs().stream()
+    /// The levels with which all looks compare as wanted.
+    ///
+    /// @param stops what the look that stays has over what is wanted of it
+    private Optional<String> findLevels(WantLine line, Map<String, Double> changes, double stops) {
+        List<Otherwise.Key> keys = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        for (Map.Entry<String, Double> change : changes.entrySet()) {
+            double own = change.getValue() - stops;
+            if (Math.abs(own) < LEAST_STOPS) {
+                continue;
+            }
+            Optional<Stage> look = findLook(change.getKey());
+            Optional<Pass> written = otherwise.shot().findPass(change.getKey());
+            Map<String, Double> levels = look.map(this::levels).orElse(Map.of());
+            if (look.isEmpty() || written.isEmpty() || levels.isEmpty() || isOver(levels, own)) {
+                return Optional.empty();
+            }
+            keys.add(key(written.get(), levels, own));
+            words.add("in " + change.getKey() + " " + words(look.get(), levels, own) + " ("
+                    + Print.number(Math.abs(own), 1) + " stops " + (own < 0 ? "less)" : "more)"));
+        }
+        return keys.isEmpty()
+                        || otherwise.findHolding(keys, line.id(), List.of()).isEmpty()
+                ? Optional.empty()
+                : Optional.of(capital(String.join(", ", words)) + ": the looks then match.");
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private Optional<Stage> findLook(String pass) {
+        return otherwise.judged().runs().stream()
                 .filter(run -> run.pass().equals(pass))
                 .map(ShotAnswer.Run::stage)
                 .findFirst();
-        Optional<Pass> written = otherwise.shot().findPass(pass);
-        if (look.isEmpty() || written.isEmpty()) {
-            return Optional.empty();
-        }
+    }
+
+    /// The levels of a look's lamps that are on.
+    private Map<String, Double> levels(Stage look) {
         Map<String, Double> levels = new TreeMap<>();
-        List<Beam> beams = look.get().scene(otherwise.si(), 0).beams();
+        List<Beam> beams = look.scene(otherwise.si(), 0).beams();
         for (int i = 0; i < beams.size(); i++) {
-            PlacedLight light = look.get().shot().lights().get(i);
+            PlacedLight light = look.shot().lights().get(i);
             if (light.light().emitter().isLamp() && beams.get(i).level() > 0) {
                 levels.put(light.name(), beams.get(i).level());
             }
         }
-        if (levels.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Double> change = otherwise.here().findLookChange(line.id(), pass);
-        if (change.isEmpty()) {
-            return Optional.empty();
-        }
-        double stops = change.get();
-        Otherwise.Key key = key(written.get(), levels, stops);
-        if (isOver(levels, stops)
-                || Math.abs(stops) < 0.01
-                || otherwise
-                        .findHolding(List.of(key), line.id(), List.of())
-                        .isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of("In " + pass + " " + words(look.get(), levels, stops) + ": "
-                + Print.number(Math.abs(stops), 1) + " stops " + (stops < 0 ? "less" : "more")
-                + ", and the looks match.");
+        return levels;
     }
 
     private static boolean isOver(Map<String, Double> levels, double stops) {
