@@ -8,7 +8,7 @@ public final class Hue {
     private static final int HALVINGS = 50;
 
     /// Steps outward from white in which the end of what a lamp reaches is looked for, C*ab.
-    private static final double STEP = 2;
+    private static final double STEP = 5;
 
     /// More than any light's chroma at L* 100.
     private static final double MOST_CHROMA = 2000;

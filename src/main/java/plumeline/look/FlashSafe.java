@@ -86,7 +86,7 @@ record FlashSafe(List<FlashCount> stretches, List<LookAt> looks) implements Look
             double level =
                     Math.min(1, PAPER_SHARE * there.light().lux() / there.neededLux().getAsDouble());
             levels.add(level);
-            words.add(Print.number(level, 2) + " of full in " + look.pass());
+            words.add((level < 1 ? Print.number(level, 2) + " of full in " : "full in ") + look.pass());
         }
         if (levels.size() < 2) {
             return Optional.empty();
