@@ -28,9 +28,9 @@ public final class Cautions {
                     + " and anything over a head are theirs.";
 
     private static final String FLASHES =
-            "Alternating looks can bring on seizures, in people who don't know it of themselves too. Warn cast, crew and"
-                    + " whoever watches the cut; who feels unwell looks away and covers one eye. Limits are guidance, no"
-                    + " permission: the flash test of broadcaster or client on the finished film decides.";
+            "Alternating looks can bring on seizures, in people who don't know it of themselves too. Warn cast, crew"
+                    + " and whoever watches the cut; who feels unwell looks away and covers one eye. Limits are"
+                    + " guidance, no permission: the flash test of broadcaster or client on the finished film decides.";
 
     private Cautions() {}
 

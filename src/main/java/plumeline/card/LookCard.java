@@ -61,9 +61,10 @@ record LookCard(String id, Plan plan, ShotAnswer answer, List<LightCard.Run> run
 
     Card card() {
         List<Card.Part> parts = new ArrayList<>();
-        parts.add(new Card.Part.Say("Drives are of each emitter's full, at the level that stands beside them; a lamp whose"
-                + " menu takes a hue or kelvin needs none. x and y are CIE 1931, hues CIE LCh under D65. A chip is what"
-                + " print or screen comes nearest to: the figures count."));
+        parts.add(new Card.Part.Say(
+                "Drives are of each emitter's full, at the level that stands beside them; a lamp whose menu takes a hue"
+                        + " or kelvin needs none. x and y are CIE 1931, hues CIE LCh under D65. A chip is what print or"
+                        + " screen comes nearest to: the figures count."));
         for (LightCard.Run run : runs) {
             parts.add(new Card.Part.Fact(name(run), set(run)));
         }
@@ -138,33 +139,38 @@ record LookCard(String id, Plan plan, ShotAnswer answer, List<LightCard.Run> run
                                 : "")
                         + (mixed.halfShare() > 0 ? " (typical emitters: a start, meter it)" : "");
             case Tint.White _, Tint.Untold _ -> "";
-            case Tint.Unknown(String reason) -> "; " + reason.substring(0, 1).toLowerCase(Locale.ROOT)
-                    + reason.substring(1, reason.length() - 1);
+            case Tint.Unknown(String reason) ->
+                "; " + reason.substring(0, 1).toLowerCase(Locale.ROOT) + reason.substring(1, reason.length() - 1);
         };
     }
 
-    /// A chip a lamp and colour; where all looks have it no look is named.
+    /// A lamp's colour in a look.
+    private record Shine(String lamp, Chromaticity colour) {}
+
+    /// A chip a lamp and colour; where several looks have it none is named.
     private void addChips(List<Card.Part> parts) {
-        Map<String, List<String>> looks = new LinkedHashMap<>();
-        Map<String, Chromaticity> colours = new LinkedHashMap<>();
+        Map<Shine, String> names = new LinkedHashMap<>();
         for (LightCard.Run run : runs) {
             lamps(run)
                     .filter(lamp -> run.scene().beams().get(lamp).level() > 0)
                     .forEach(lamp -> Tint.of(run.light(lamp)).findColour().ifPresent(colour -> {
-                        String key = run.light(lamp).name() + " " + colour;
-                        looks.computeIfAbsent(key, _ -> new ArrayList<>())
-                                .add(run.light(lamp).name()
-                                        + (run.pass().isEmpty() ? "" : ", " + run.pass()));
-                        colours.put(key, colour);
+                        String lampName = run.light(lamp).name();
+                        names.merge(
+                                new Shine(lampName, colour),
+                                run.pass().isEmpty() ? lampName : lampName + ", " + run.pass(),
+                                (_, _) -> lampName);
                     }));
         }
-        colours.forEach((key, colour) -> parts.add(new Card.Part.Chip(
-                looks.get(key).size() == 1
-                        ? looks.get(key).getFirst()
-                        : key.substring(0, key.indexOf(' ')),
-                Words.chip(colour).toHex(),
+        names.forEach((shine, name) -> parts.add(chip(name, shine.colour())));
+    }
+
+    private static Card.Part.Chip chip(String name, Chromaticity colour) {
+        String code = Words.chip(colour).toHex();
+        return new Card.Part.Chip(
+                name,
+                code,
                 Words.hue(colour) + ": x " + Print.number(colour.x(), 4) + ", y " + Print.number(colour.y(), 4)
-                        + "; on a screen about " + Words.chip(colour).toHex())));
+                        + "; on a screen about " + code);
     }
 
     /// What the camera looks at, else the only thing.
@@ -184,7 +190,11 @@ record LookCard(String id, Plan plan, ShotAnswer answer, List<LightCard.Run> run
                     name(run),
                     hasOpen
                             ? "not known: marks are still open"
-                            : Metered.of(run.stage(), run.scene(), thing, plan.film().rate())
+                            : Metered.of(
+                                            run.stage(),
+                                            run.scene(),
+                                            thing,
+                                            plan.film().rate())
                                     .together()
                                     .toText(),
                     ""));
@@ -210,8 +220,7 @@ record LookCard(String id, Plan plan, ShotAnswer answer, List<LightCard.Run> run
     private void addChange(List<Card.Part> parts) {
         List<String> words = new ArrayList<>();
         lamps(runs.getFirst()).forEach(lamp -> {
-            Set<String> settings =
-                    runs.stream().map(run -> setting(run, lamp)).collect(Collectors.toSet());
+            Set<String> settings = runs.stream().map(run -> setting(run, lamp)).collect(Collectors.toSet());
             if (settings.size() > 1) {
                 PlacedLight light = runs.getFirst().light(lamp);
                 words.add(light.name() + " "
@@ -219,7 +228,8 @@ record LookCard(String id, Plan plan, ShotAnswer answer, List<LightCard.Run> run
                                 .written()
                                 .findQuantity("changes_in")
                                 .map(time -> time.valueText())
-                                .orElse("not known: time it, and write " + light.light().name() + "'s changes_in"));
+                                .orElse("not known: time it, and write "
+                                        + light.light().name() + "'s changes_in"));
             }
         });
         if (!words.isEmpty()) {
@@ -233,7 +243,6 @@ record LookCard(String id, Plan plan, ShotAnswer answer, List<LightCard.Run> run
                 .filter(cut -> !cut.alternate().isEmpty())
                 .toList();
     }
-
 
     private void addCut(List<Card.Part> parts) {
         for (Cut cut : alternating()) {

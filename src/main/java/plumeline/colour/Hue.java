@@ -69,7 +69,9 @@ public final class Hue {
     }
 
     private static boolean isIn(Gamut gamut, double chroma, double radians) {
-        return at(chroma, radians).filter(there -> gamut.nearest(there).room() >= 0).isPresent();
+        return at(chroma, radians)
+                .filter(there -> gamut.nearest(there).room() >= 0)
+                .isPresent();
     }
 
     private static Optional<Chromaticity> at(double chroma, double radians) {

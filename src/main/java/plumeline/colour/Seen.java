@@ -32,8 +32,7 @@ public final class Seen {
         double[] cones = times(CONES, colour);
         double[] one = times(CONES, from.at(1));
         double[] other = times(CONES, to.at(1));
-        Xyz scaled =
-                new Xyz(cones[0] * other[0] / one[0], cones[1] * other[1] / one[1], cones[2] * other[2] / one[2]);
+        Xyz scaled = new Xyz(cones[0] * other[0] / one[0], cones[1] * other[1] / one[1], cones[2] * other[2] / one[2]);
         double[] back = times(BACK, scaled);
         return new Xyz(back[0], back[1], back[2]);
     }

@@ -130,12 +130,12 @@ public record FlashCount(FrameRate rate, List<CutLooks> looks) {
                 looks.stream()
                         .map(look -> new CutLooks(look.shot(), look.pass(), Math.max(advised, look.frames())))
                         .toList());
-        return List.of("No look shorter than " + advised + " frames: then the worst second has "
-                + pairs(longer.pairs()) + ". " + leastFrames() + " are the least, just at the limit or under it.");
+        return List.of("No look shorter than " + advised + " frames: then the worst second has " + pairs(longer.pairs())
+                + ". " + leastFrames() + " are the least, just at the limit or under it.");
     }
 
     /// What is always said of flashes.
     public static final String CAUTION =
-            "Every change of look is counted, whatever it changes. WCAG 2.2 (2.3.1) and ITU-R BT.1702 are no permission:"
-                    + " the flash test on the finished film decides. Warn whoever watches the cut.";
+            "Every change of look is counted, whatever it changes. WCAG 2.2 (2.3.1) and ITU-R BT.1702 are no"
+                    + " permission: the flash test on the finished film decides. Warn whoever watches the cut.";
 }

@@ -29,7 +29,7 @@ record FlashSafe(List<FlashCount> stretches, List<LookAt> looks) implements Look
 
     private FlashCount worst() {
         return stretches.stream()
-                .max(Comparator.comparingDouble(FlashCount::pairs).thenComparing(count -> -count.margin()))
+                .max(Comparator.comparingDouble(FlashCount::pairs).thenComparingLong(count -> -count.margin()))
                 .orElseThrow();
     }
 
@@ -52,9 +52,7 @@ record FlashSafe(List<FlashCount> stretches, List<LookAt> looks) implements Look
 
     @Override
     public Optional<String> findTight(Looks at) {
-        return stretches.stream()
-                .flatMap(count -> count.findTight().stream())
-                .findFirst();
+        return stretches.stream().flatMap(count -> count.findTight().stream()).findFirst();
     }
 
     @Override
@@ -83,8 +81,8 @@ record FlashSafe(List<FlashCount> stretches, List<LookAt> looks) implements Look
             if (there.unknown().isPresent() || there.neededLux().isEmpty()) {
                 return Optional.empty();
             }
-            double level =
-                    Math.min(1, PAPER_SHARE * there.light().lux() / there.neededLux().getAsDouble());
+            double level = Math.min(
+                    1, PAPER_SHARE * there.light().lux() / there.neededLux().getAsDouble());
             levels.add(level);
             words.add((level < 1 ? Print.number(level, 2) + " of full in " : "full in ") + look.pass());
         }

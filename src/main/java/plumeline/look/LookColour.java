@@ -110,7 +110,8 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
         return switch (wanted) {
             case Wanted.Code(Srgb code) -> lab(code);
             case Wanted.Place(Chromaticity colour) -> {
-                Xyz as = colour.at(new Lab(seen.l(), 0, 0).toXyz(Chromaticity.D65).y());
+                Xyz as = colour.at(
+                        new Lab(seen.l(), 0, 0).toXyz(Chromaticity.D65).y());
                 yield Lab.of(Seen.adapted(as, balance(), Chromaticity.D65), Chromaticity.D65);
             }
         };
@@ -171,14 +172,16 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
                 Chromaticity colour = Tint.of(light).findColour().orElseThrow();
                 yield light.name() + " shines in " + look.pass() + " at x " + Print.number(colour.x(), 4) + ", y "
                         + Print.number(colour.y(), 4) + ", " + Print.number(distance(at), 4)
-                        + " from what is wanted (x " + Print.number(wanted.chromaticity().x(), 4) + ", y "
+                        + " from what is wanted (x "
+                        + Print.number(wanted.chromaticity().x(), 4) + ", y "
                         + Print.number(wanted.chromaticity().y(), 4) + ") in CIE 1976 u'v'; "
                         + Print.number(within, 4) + " is allowed.";
             }
             case Of.Thing(Srgb own) -> {
                 Srgb seen = findSeen(at, own).orElseThrow();
                 double far = distance(at);
-                yield look.name() + " shows in " + look.pass() + " about as " + seen.toHex() + " (" + Words.hue(seen) + "), a CIEDE2000 of "
+                yield look.name() + " shows in " + look.pass() + " about as " + seen.toHex() + " (" + Words.hue(seen)
+                        + "), a CIEDE2000 of "
                         + Print.number(far, 1) + " from what is wanted; " + Print.number(within, 1) + " is allowed."
                         + (far > ROUGH ? " Past some 10 that figure only says: quite another colour." : "");
             }
@@ -197,9 +200,11 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
     @Override
     public Optional<String> findCaution(Looks at) {
         return of instanceof Of.Thing
-                ? Optional.of("Reckoned by red, green and blue alone, as no spectra are known, with the camera balanced to "
-                        + balanced() + ": narrow emitters may show it quite otherwise. Shoot the thing and a grey card"
-                        + " in this light.")
+                ? Optional.of(
+                        "Reckoned by red, green and blue alone, as no spectra are known, with the camera balanced to "
+                                + balanced()
+                                + ": narrow emitters may show it quite otherwise. Shoot the thing and a grey card"
+                                + " in this light.")
                 : Optional.empty();
     }
 

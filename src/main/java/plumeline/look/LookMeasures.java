@@ -79,7 +79,8 @@ public final class LookMeasures {
         List<String> named = line.subjects().stream().map(Named::name).toList();
         return switch (line.word()) {
             case "matched" -> named.getFirst().equals(pass);
-            case "flash_safe" -> named.getFirst().equals("cuts") ? isFirst : named.getFirst().equals(pass);
+            case "flash_safe" ->
+                named.getFirst().equals("cuts") ? isFirst : named.getFirst().equals(pass);
             case "look" -> named.contains(pass);
             default -> true;
         };
@@ -127,10 +128,9 @@ public final class LookMeasures {
                     .orElseGet(() -> new Reading.Missing("Not known: what is cut. Write the film's cut."));
         }
         FrameRate rate = FrameRate.of(film);
-        List<FlashCount> stretches =
-                CutLooks.between(plan, base.name(), new LinkedHashSet<>(passes)).stream()
-                        .map(looks -> new FlashCount(rate, looks))
-                        .toList();
+        List<FlashCount> stretches = CutLooks.between(plan, base.name(), new LinkedHashSet<>(passes)).stream()
+                .map(looks -> new FlashCount(rate, looks))
+                .toList();
         if (stretches.isEmpty()) {
             return new Reading.Missing("Not known: how long each look is on. The cut never goes from one of them to"
                     + " another: write there {shot: " + base.name() + ", frames: 72, alternate: ["
@@ -146,8 +146,7 @@ public final class LookMeasures {
         if (thing.isEmpty()) {
             return new Reading.Missing("Say on what they shall match: upon: THING.");
         }
-        List<LookAt> looks = looks(
-                line.subjects().stream().map(Named::name).toList(), thing.getAsInt());
+        List<LookAt> looks = looks(line.subjects().stream().map(Named::name).toList(), thing.getAsInt());
         Optional<Reading> lacking = lacking(looks.getFirst());
         if (lacking.isPresent()) {
             return lacking.get();
@@ -180,20 +179,19 @@ public final class LookMeasures {
         LookColour.Of of;
         OptionalInt thing = findThing();
         if (isOfLight) {
-            of = new LookColour.Of.Light(
-                    stage.lampIndex(keys.findWord("light").orElseThrow()));
+            of = new LookColour.Of.Light(stage.lampIndex(keys.findWord("light").orElseThrow()));
         } else {
             Placed placed = stage.shot().placed().get(thing.orElseThrow());
             Optional<Srgb> own = LookColour.findOwn(placed);
             if (own.isEmpty()) {
-                return new Reading.Missing("Not known: the colour of " + placed.thing().reference()
-                        + ". Write its colour under daylight, off its print file: colour: \"#b9a7d0\".");
+                return new Reading.Missing(
+                        "Not known: the colour of " + placed.thing().reference()
+                                + ". Write its colour under daylight, off its print file: colour: \"#b9a7d0\".");
             }
             of = new LookColour.Of.Thing(own.get());
         }
-        double within = keys.findQuantity("within")
-                .map(Quantity::si)
-                .orElse(isOfLight ? LIGHT_DISTANCE : THING_DISTANCE);
+        double within =
+                keys.findQuantity("within").map(Quantity::si).orElse(isOfLight ? LIGHT_DISTANCE : THING_DISTANCE);
         String pass = passOf(stage.shot());
         LookAt at = lookAt(pass, stage, thing.orElse(0));
         if (!isOfLight && lacking(at).isPresent()) {
@@ -204,7 +202,7 @@ public final class LookMeasures {
 
     private String passOf(Shot shot) {
         return base.passes().stream()
-                .filter(pass -> pass.effective() == shot)
+                .filter(pass -> pass.effective().equals(shot))
                 .map(pass -> pass.name())
                 .findFirst()
                 .orElse("this look");
@@ -215,8 +213,8 @@ public final class LookMeasures {
         boolean isNone = look.part() == Spots.Part.LABEL
                 && stage.shot().placed().get(look.thing()).thing().label().isEmpty();
         return isNone
-                ? Optional.of(new Reading.Missing(
-                        look.name() + " has no label: write it with the thing, or part: middle."))
+                ? Optional.of(
+                        new Reading.Missing(look.name() + " has no label: write it with the thing, or part: middle."))
                 : Optional.empty();
     }
 

@@ -42,9 +42,7 @@ record Matched(List<LookAt> looks, double stops, double within) implements LookM
     private double over(int look, Looks at) {
         double one = light(0, at).lux();
         double other = light(look, at).lux();
-        return one <= 0 && other <= 0
-                ? 0
-                : Math.clamp(Math.log(one / other) / Math.log(2), -MOST_STOPS, MOST_STOPS);
+        return one <= 0 && other <= 0 ? 0 : Math.clamp(Math.log(one / other) / Math.log(2), -MOST_STOPS, MOST_STOPS);
     }
 
     @Override
@@ -91,7 +89,8 @@ record Matched(List<LookAt> looks, double stops, double within) implements LookM
     public String standing(Looks at) {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < looks.size(); i++) {
-            words.add(Print.number(round(light(i, at).lux()), 1) + " lx in " + looks.get(i).pass());
+            words.add(Print.number(round(light(i, at).lux()), 1) + " lx in "
+                    + looks.get(i).pass());
         }
         List<String> apart = new ArrayList<>();
         for (int i = 1; i < looks.size(); i++) {

@@ -115,7 +115,8 @@ public record SteadyLight(Shot shot, int lamp, Quantity film) implements LookMea
     @Override
     public String standing(Looks at) {
         if (findPulse().isEmpty()) {
-            return "No pulse_rate is written of " + shot.lights().get(lamp).light().name()
+            return "No pulse_rate is written of "
+                    + shot.lights().get(lamp).light().name()
                     + ": it counts as steady. Shoot the test before you trust that.";
         }
         if (isOff(at)) {
@@ -187,7 +188,9 @@ public record SteadyLight(Shot shot, int lamp, Quantity film) implements LookMea
         }
         double hertz = findPulse().get().si();
         PulsedFrames switched = new PulsedFrames(
-                new LampPulse(hertz, 1, new Waveform.Square(level)), rate(), shutter().exposureSeconds(rate()));
+                new LampPulse(hertz, 1, new Waveform.Square(level)),
+                rate(),
+                shutter().exposureSeconds(rate()));
         return Optional.of("It is dimmed to " + Print.share(level, 0)
                 + ": a dimmer that switches leaves up to " + percent(PERCENT * switched.rows())
                 + " between exposures that begin at any time. Shoot five seconds of a white card at this rate, shutter"

@@ -37,8 +37,9 @@ public final class Words {
     public static String hue(Chromaticity light) {
         return White.find(light)
                 .filter(white -> Math.abs(white.duv()) <= WHITE_DUV && white.kelvin() >= LEAST_KELVIN)
-                .map(white ->
-                        white.kelvin() < WARM_KELVIN ? "warm white" : white.kelvin() > COOL_KELVIN ? "cool white" : "white")
+                .map(white -> white.kelvin() < WARM_KELVIN
+                        ? "warm white"
+                        : white.kelvin() > COOL_KELVIN ? "cool white" : "white")
                 .orElseGet(() -> Hue.name(Lab.of(light.at(1), Chromaticity.D65)));
     }
 

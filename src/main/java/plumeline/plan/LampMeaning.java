@@ -226,8 +226,8 @@ final class LampMeaning {
                 .or(() -> Tree.find(shot, "camera").flatMap(camera -> Tree.scalar(camera, "aim")))
                 .map(Node.Scalar::text);
         return placed.stream()
-                .filter(entry -> placed.size() == 1
-                        || aim.filter(entry.key()::equals).isPresent())
+                .filter(entry ->
+                        placed.size() == 1 || aim.filter(entry.key()::equals).isPresent())
                 .findFirst()
                 .flatMap(entry -> Tree.scalar(entry.value(), "thing"))
                 .map(Node.Scalar::text);

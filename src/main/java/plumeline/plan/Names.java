@@ -82,7 +82,10 @@ record Names(
                 things,
                 ofThings(root, Names::findHeight),
                 ofThings(root, thing -> Tree.find(thing, "hue").flatMap(Written::quantityOf)),
-                ways, forms, keys(root, "deliver"), shots);
+                ways,
+                forms,
+                keys(root, "deliver"),
+                shots);
     }
 
     private static Map<String, Quantity> ofThings(Node root, Function<Node, Optional<Quantity>> find) {

@@ -41,8 +41,8 @@ final class ShotBuilder {
 
     private Shot shot(Node.Entry entry, List<Pass> passes) {
         var w = KitBuilder.written(entry);
-        var set =
-                new Shot.SetPieces(list(w, "place", this::placed), list(w, "lights", one -> light(w.node(), one)), tank(w), release(w));
+        var set = new Shot.SetPieces(
+                list(w, "place", this::placed), list(w, "lights", one -> light(w.node(), one)), tank(w), release(w));
         var wants = PlanBuilder.wants(entry.key(), Tree.items(w.node(), "wants"));
         return new Shot(
                 entry.key(),

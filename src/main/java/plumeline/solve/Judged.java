@@ -108,7 +108,11 @@ final class Judged {
             for (ShotAnswer.Run run : runs) {
                 boolean isOther =
                         line.pass().filter(pass -> !pass.equals(run.pass())).isPresent();
-                if (isOther || !LookMeasures.isJudgedIn(line, run.pass(), run == runs.getFirst())) {
+                if (isOther
+                        || !LookMeasures.isJudgedIn(
+                                line,
+                                run.pass(),
+                                run.pass().equals(runs.getFirst().pass()))) {
                     continue;
                 }
                 Want want = Wants.of(line, plan, run.stage(), elsewhere);

@@ -175,8 +175,7 @@ final class LookRemedies {
         for (Map.Entry<String, Double> level : levels.entrySet()) {
             String dimmer = look.shot()
                     .findLight(level.getKey())
-                    .flatMap(light ->
-                            light.light().findDimmer(Math.min(1, level.getValue() * Math.pow(2, stops))))
+                    .flatMap(light -> light.light().findDimmer(Math.min(1, level.getValue() * Math.pow(2, stops))))
                     .map(set -> " (its dimmer at " + Print.share(set, 0) + ")")
                     .orElse("");
             words.add(level.getKey() + " at " + share(level.getValue(), stops) + " instead of "

@@ -119,9 +119,12 @@ final class Otherwise {
         Optional<Double> findLookChange(String id, String look) {
             return line(id).instances().stream()
                     .filter(this::isKnown)
-                    .flatMap(instance -> instance.want()
-                            .findLookChange(judged.moments(instance.run().stage(), si), look)
-                            .stream())
+                    .flatMap(instance ->
+                            instance
+                                    .want()
+                                    .findLookChange(
+                                            judged.moments(instance.run().stage(), si), look)
+                                    .stream())
                     .findFirst();
         }
 

@@ -76,8 +76,7 @@ final class LookCardTest {
         assertThat(fact(card, "red"))
                 .isEqualTo("key off. wash level 50 %, hue 40 deg (red); drives red 50 %, green 0 %, blue 0 %.");
         assertThat(fact(card, "white")).isEqualTo("key level 20 % (its dimmer at 50 %), white 5600 K. wash off.");
-        assertThat(rows(card))
-                .containsExactly(List.of("red", "110 lx", ""), List.of("white", "160 lx ± 10 %", ""));
+        assertThat(rows(card)).containsExactly(List.of("red", "110 lx", ""), List.of("white", "160 lx ± 10 %", ""));
     }
 
     /// Never colour alone: each chip has its word and its coordinates.
@@ -85,9 +84,7 @@ final class LookCardTest {
     void chips_haveWordsAndCoordinates() {
         assertThat(chips(looks(PLAN)))
                 .extracting(Card.Part.Chip::name, Card.Part.Chip::code)
-                .containsExactly(
-                        tuple("wash, red", "#ff0000"),
-                        tuple("key, white", "#ffeee4"));
+                .containsExactly(tuple("wash, red", "#ff0000"), tuple("key, white", "#ffeee4"));
         assertThat(chips(looks(PLAN)).getFirst().text())
                 .startsWith("red: x 0.6")
                 .contains(", y 0.33")
@@ -106,7 +103,9 @@ final class LookCardTest {
 
     @Test
     void looksCutInLessThanASecond_areCautioned() {
-        assertThat(looks(PLAN).cautions().getFirst()).startsWith("Looks that flash: ").contains("seizures", "no permission");
+        assertThat(looks(PLAN).cautions().getFirst())
+                .startsWith("Looks that flash: ")
+                .contains("seizures", "no permission");
         Card slow = looks(changed("alternate: [red, white], each: 6", "pass: red"));
         assertThat(slow.cautions().getFirst()).startsWith("Light in eyes");
         assertThat(slow.cautions()).isNotEmpty().allMatch(caution -> !caution.contains("seizures"));
@@ -115,16 +114,21 @@ final class LookCardTest {
     @Test
     void variants_areNamedWithTheirHues() {
         Card card = looks(changed(
-                "passes: {red: {lights.key.level: 0 %}, white: {", "passes: {red: {place.hero.thing: can.lime}, white: {"));
+                "passes: {red: {lights.key.level: 0 %}, white: {",
+                "passes: {red: {place.hero.thing: can.lime}, white: {"));
         assertThat(fact(card, "red"))
-                .startsWith("hero is can.lime, hue 130 deg (green). key level 100 % (its dimmer at 100 %), white 5600 K."
-                        + " wash level 50 %, hue 310 deg (violet)");
+                .startsWith(
+                        "hero is can.lime, hue 130 deg (green). key level 100 % (its dimmer at 100 %), white 5600 K."
+                                + " wash level 50 %, hue 310 deg (violet)");
         assertThat(fact(card, "white")).startsWith("hero is can, hue 220 deg (cyan). ");
     }
 
     @Test
     void plainLight_hasNoLookCard() {
-        String plain = changed("    passes: {red: {lights.key.level: 0 %}, white: {lights.wash.level: 0 %, lights.key.level: 20 %}}\n", "")
+        String plain = changed(
+                        "    passes: {red: {lights.key.level: 0 %}, white: {lights.wash.level: 0 %,"
+                                + " lights.key.level: 20 %}}\n",
+                        "")
                 .replaceAll("\n +wants: .*", "")
                 .replaceAll("\n +wash: .*", "")
                 .replaceAll("\ncut: .*", "");

@@ -23,8 +23,7 @@ final class HueOutsideTest {
     @ParameterizedTest
     @CsvSource({"39.999, 0.64, 0.33", "136.016, 0.30, 0.60", "306.285, 0.15, 0.06"})
     void saturated_atAPrimarysHue_isThePrimary(double degrees, double x, double y) {
-        Chromaticity found =
-                Hue.findSaturated(SCREEN, Math.toRadians(degrees)).orElseThrow();
+        Chromaticity found = Hue.findSaturated(SCREEN, Math.toRadians(degrees)).orElseThrow();
         assertThat(found.x()).isCloseTo(x, within(5e-4));
         assertThat(found.y()).isCloseTo(y, within(5e-4));
     }
@@ -62,7 +61,8 @@ final class HueOutsideTest {
     @CsvSource({"40, red", "95, yellow", "136, green", "196, cyan", "306, blue", "328, magenta", "359, rose"})
     void names_areThoseOfScreensPrimariesAndTheirMixtures(double degrees, String name) {
         double hue = Math.toRadians(degrees);
-        assertThat(Hue.name(new Lab(50, 60 * Math.cos(hue), 60 * Math.sin(hue)))).isEqualTo(name);
+        assertThat(Hue.name(new Lab(50, 60 * Math.cos(hue), 60 * Math.sin(hue))))
+                .isEqualTo(name);
     }
 
     @Test

@@ -10,14 +10,17 @@ import plumeline.plan.Plan;
 /// A film's cut laid out look by look.
 final class CutLooksTest {
     private static Plan plan(String cut) {
-        return LookPlan.plan(LookPlan.LOOKS.replace("WANT", "steady_light: key").replaceAll("(?s)\ncut:.*", "\ncut: " + cut));
+        return LookPlan.plan(
+                LookPlan.LOOKS.replace("WANT", "steady_light: key").replaceAll("(?s)\ncut:.*", "\ncut: " + cut));
     }
 
     @Test
     void alternating_goesRound_andTheLastLookIsWhatIsLeft() {
         assertThat(CutLooks.ofFilm(plan("[{shot: one, frames: 14, alternate: [green, white], each: 6}]")))
                 .containsExactly(
-                        new CutLooks("one", "green", 6), new CutLooks("one", "white", 6), new CutLooks("one", "green", 2));
+                        new CutLooks("one", "green", 6),
+                        new CutLooks("one", "white", 6),
+                        new CutLooks("one", "green", 2));
     }
 
     @Test

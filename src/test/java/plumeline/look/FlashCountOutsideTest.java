@@ -91,7 +91,8 @@ final class FlashCountOutsideTest {
     void justThreePairs_areTight_andSoIsWhatGoesOn() {
         assertThat(new FlashCount(FILM, even(4, 40)).findTight().orElseThrow()).startsWith("Just three pairs a second");
         assertThat(new FlashCount(FILM, even(6, 12)).findTight()).isEmpty();
-        assertThat(new FlashCount(FILM, even(6, 30)).findTight().orElseThrow()).startsWith("It goes on for more than 5 s");
+        assertThat(new FlashCount(FILM, even(6, 30)).findTight().orElseThrow())
+                .startsWith("It goes on for more than 5 s");
         assertThat(new FlashCount(FILM, even(24, 30)).findTight()).isEmpty();
     }
 

@@ -29,8 +29,9 @@ final class LookMeasuresTest {
         assertThat(LookPlan.margin(looks("matched: [white, green], within: 10 %"), "white"))
                 .isCloseTo(Math.log(1.1) / Math.log(2) + stops, within(2e-3));
         assertThat(standing(looks("matched: [green, white]"), "green"))
-                .isEqualTo("hero's label gets 720 lx in green, 800 lx in white: green is 0.2 stops under white; as bright"
-                        + " as each other wanted, within 0.5 stops.");
+                .isEqualTo(
+                        "hero's label gets 720 lx in green, 800 lx in white: green is 0.2 stops under white; as bright"
+                                + " as each other wanted, within 0.5 stops.");
     }
 
     @Test
@@ -58,7 +59,8 @@ final class LookMeasuresTest {
 
     @Test
     void matched_withoutLight_lacksIt() {
-        String text = looks("matched: [green, white]").replace("lights.wash.level: 0 %}", "lights.wash.level: 0 %, lights.key.level: 0 %}");
+        String text = looks("matched: [green, white]")
+                .replace("lights.wash.level: 0 %}", "lights.wash.level: 0 %, lights.key.level: 0 %}");
         LookMeasure measure = LookPlan.measure(text, "green");
         assertThat(measure.findLack(LookPlan.looks(text, "green"))).contains("No light comes to hero in white.");
     }
@@ -107,10 +109,10 @@ final class LookMeasuresTest {
                 "look: green, colour: 5600 K|Say whose colour: light: LAMP, or upon: THING.",
                 "look: green, colour: 5600 K, light: key, upon: hero|Two colours are meant: write light or upon.",
                 "look: green, light: wash|Say which colour: colour: \"#2a9d8f\", 5600 K, or [0.31, 0.33].",
-                "look: green, light: wash, colour: [0.7, 0.6]|No light has the colour that is wanted: x and y come to 1 at"
-                        + " most, kelvin are 1000 to 100000.",
-                "look: green, light: wash, colour: 200 K|No light has the colour that is wanted: x and y come to 1 at most,"
-                        + " kelvin are 1000 to 100000.",
+                "look: green, light: wash, colour: [0.7, 0.6]|No light has the colour that is wanted: x and y come to 1"
+                        + " at most, kelvin are 1000 to 100000.",
+                "look: green, light: wash, colour: 200 K|No light has the colour that is wanted: x and y come to 1"
+                        + " at most, kelvin are 1000 to 100000.",
             })
     void look_saysWhatToWrite(String want, String missing) {
         assertThat(LookPlan.missing(looks(want))).isEqualTo(missing);
@@ -160,7 +162,8 @@ final class LookMeasuresTest {
                 .startsWith("White paper at hero shows at ")
                 .contains("by luminance no flash there, if the rest of the picture is alike too.")
                 .contains("no permission");
-        String dark = text.replace("hue: 136.016 deg", "hue: 136.016 deg, level: 10 %").replace("f_number: 22", "f_number: 11");
+        String dark = text.replace("hue: 136.016 deg", "hue: 136.016 deg, level: 10 %")
+                .replace("f_number: 22", "f_number: 11");
         assertThat(LookPlan.measure(dark, "green")
                         .findCaution(LookPlan.looks(dark, "green"))
                         .orElseThrow())
@@ -183,20 +186,16 @@ final class LookMeasuresTest {
 
     @Test
     void steadyLight_withoutAPulse_isTakenForSteady() {
-        String text = LookPlan.STEADY
-                .replace(", PULSE", "")
-                .replace("RATE", "24 fps")
-                .replace("SHUTTER", "180 deg");
+        String text =
+                LookPlan.STEADY.replace(", PULSE", "").replace("RATE", "24 fps").replace("SHUTTER", "180 deg");
         assertThat(LookPlan.margin(text)).isEqualTo(3);
         assertThat(standing(text, "")).contains("No pulse_rate is written of bulb: it counts as steady.");
-        assertThat(LookPlan.measure(text, "").findTight(LookPlan.looks(text, ""))).isEmpty();
+        assertThat(LookPlan.measure(text, "").findTight(LookPlan.looks(text, "")))
+                .isEmpty();
     }
 
     private static String steady(String pulse, String rate, String shutter) {
-        return LookPlan.STEADY
-                .replace("PULSE", pulse)
-                .replace("RATE", rate)
-                .replace("SHUTTER", shutter);
+        return LookPlan.STEADY.replace("PULSE", pulse).replace("RATE", rate).replace("SHUTTER", shutter);
     }
 
     /// In step with 50 fps, so that frames are alike; the mode's 5 ms show half a bar of what an exposure of a quarter
@@ -206,7 +205,9 @@ final class LookMeasuresTest {
         String text = steady("pulse_rate: 100 Hz, depth: 100 %", "50 fps", "45 deg");
         double left = Math.sin(Math.PI * 0.25) / (Math.PI * 0.25);
         assertThat(LookPlan.margin(text)).isCloseTo(3 - 100 * left, within(1e-6));
-        assertThat(standing(text, "")).contains("frames are alike").contains("bars that stand, 0.5 on the picture's height");
+        assertThat(standing(text, ""))
+                .contains("frames are alike")
+                .contains("bars that stand, 0.5 on the picture's height");
         assertThat(LookPlan.margin(steady("pulse_rate: 100 Hz, depth: 100 %", "25 fps", "45 deg")))
                 .isEqualTo(3);
     }
@@ -214,11 +215,15 @@ final class LookMeasuresTest {
     @Test
     void steadyLight_isTight_overOnePercent_andWithinItsSpread() {
         String some = steady("pulse_rate: 100 Hz, depth: 30 %", "24 fps", "180 deg");
-        assertThat(LookPlan.measure(some, "").findTight(LookPlan.looks(some, "")).orElseThrow())
+        assertThat(LookPlan.measure(some, "")
+                        .findTight(LookPlan.looks(some, ""))
+                        .orElseThrow())
                 .startsWith("Over 1 %");
         String drifting = steady("pulse_rate: 100 Hz ± 5 Hz, depth: 100 %", "24 fps", "172.8 deg");
         assertThat(LookPlan.margin(drifting)).isCloseTo(3, within(0.01));
-        assertThat(LookPlan.measure(drifting, "").findTight(LookPlan.looks(drifting, "")).orElseThrow())
+        assertThat(LookPlan.measure(drifting, "")
+                        .findTight(LookPlan.looks(drifting, ""))
+                        .orElseThrow())
                 .startsWith("Within its ± the pulse may leave");
     }
 
@@ -226,7 +231,9 @@ final class LookMeasuresTest {
     void steadyLight_dimmed_saysWhatADimmerMayLeave() {
         String dimmed = steady("pulse_rate: 100 Hz, depth: 30 %", "24 fps", "180 deg")
                 .replace("61 mm]}", "61 mm], level: 40 %}");
-        assertThat(LookPlan.measure(dimmed, "").findCaution(LookPlan.looks(dimmed, "")).orElseThrow())
+        assertThat(LookPlan.measure(dimmed, "")
+                        .findCaution(LookPlan.looks(dimmed, ""))
+                        .orElseThrow())
                 .startsWith("It is dimmed to 40 %: a dimmer that switches leaves up to");
         String off = dimmed.replace("level: 40 %", "level: 0 %");
         assertThat(LookPlan.margin(off)).isEqualTo(3);
@@ -249,7 +256,11 @@ final class LookMeasuresTest {
         var line = plan.shots().getFirst().wants().getFirst();
         assertThat(LookMeasures.isJudgedIn(line, "white", false)).isTrue();
         assertThat(LookMeasures.isJudgedIn(line, "green", true)).isFalse();
-        var cuts = LookPlan.plan(looks("flash_safe: cuts")).shots().getFirst().wants().getFirst();
+        var cuts = LookPlan.plan(looks("flash_safe: cuts"))
+                .shots()
+                .getFirst()
+                .wants()
+                .getFirst();
         assertThat(LookMeasures.isJudgedIn(cuts, "green", true)).isTrue();
         assertThat(LookMeasures.isJudgedIn(cuts, "white", false)).isFalse();
     }

@@ -28,20 +28,19 @@ final class LookPlan {
           lenses: {fifty: {focal_length: 50 mm, nearest: 350 mm, f_numbers: [2, 22]}}
         """;
 
-    static final String STEADY = KIT.replace("MORE", "")
-            + """
+    static final String STEADY = KIT.replace("MORE", "") + """
           lights: {bulb: {point: yes, gives: 900 cd, PULSE}}
         shots:
           one:
-            camera: {body: main, lens: fifty, at: [0 mm, -900 mm, 60 mm], aim: hero, f_number: 4, rate: RATE, shutter: SHUTTER}
+            camera: {body: main, lens: fifty, at: [0 mm, -900 mm, 60 mm], aim: hero, f_number: 4,
+              rate: RATE, shutter: SHUTTER}
             place: {hero: {thing: can, at: [0 mm, 0 mm]}}
             lights: {key: {light: bulb, at: [0 mm, -1033 mm, 61 mm]}}
             wants: [{steady_light: key}]
         """;
 
     /// Two lamps a metre before the label, each alone in its look.
-    static final String LOOKS = KIT.replace("MORE", ", colour: \"#9d94c8\"")
-            + """
+    static final String LOOKS = KIT.replace("MORE", ", colour: \"#9d94c8\"") + """
           lights:
             bulb: {point: yes, gives: 800 cd measured, white: 5600 K}
             tube: {point: yes, gives: 1000 cd measured, primaries: [{name: red, x: 0.64, y: 0.33, lumens: 212.6 lm},

@@ -36,7 +36,8 @@ final class LookFindingsTest {
               pulse_rate: 100 Hz, depth: 60 %}
         shots:
           looks:
-            camera: {body: main, lens: macro, at: [0 mm, -877 mm, 59 mm], aim: hero, f_number: 11, rate: 24 fps, shutter: 180 deg}
+            camera: {body: main, lens: macro, at: [0 mm, -877 mm, 59 mm], aim: hero,
+              f_number: 11, rate: 24 fps, shutter: 180 deg}
             place: {hero: {thing: flacon.lavender, at: [0 mm, 0 mm]}}
             lights:
               key: {light: strip, at: [500 mm, -500 mm, 400 mm]}
@@ -94,7 +95,8 @@ final class LookFindingsTest {
     void flashes_areAlwaysCautioned_andNeverCalledSafe() {
         for (int each = 2; each < 9; each++) {
             FilmAnswer film = solved(changed(PLAN, "each: 3", "each: " + each));
-            for (WantAnswer want : List.of(film.shots().getFirst().wants().getFirst(), film.wants().getFirst())) {
+            for (WantAnswer want : List.of(
+                    film.shots().getFirst().wants().getFirst(), film.wants().getFirst())) {
                 assertThat(String.join(" ", want.because())).contains("no permission");
                 assertThat(want.verdict()).isNotEqualTo(Verdict.HOLDS);
                 assertThat(String.join(" ", want.because())).doesNotContainIgnoringCase(" safe");
@@ -152,19 +154,30 @@ final class LookFindingsTest {
     void looksOfVariants_areComplements_andMatchAtTheirLevels() {
         String spin = changed(
                 changed(
-                        changed(PLAN, "{green: {lights.key.level: 0 %}, white: {lights.wash.level: 0 %}}",
+                        changed(
+                                PLAN,
+                                "{green: {lights.key.level: 0 %}, white: {lights.wash.level: 0 %}}",
                                 "{bergamot: {place.hero.thing: flacon.bergamot}, rose: {place.hero.thing: flacon.rose},"
                                         + " cedar: {place.hero.thing: flacon.cedar}, lavender: {}}"),
                         "gives_with: set, ",
                         ""),
                 "alternate: [green, white], each: 3 frames",
                 "pass: rose");
-        spin = spin.replace("key: {light: strip, at: [500 mm, -500 mm, 400 mm]}", "key: {light: strip, at: [500 mm, -500 mm, 400 mm], level: 0 %}")
+        spin = spin.replace(
+                        "key: {light: strip, at: [500 mm, -500 mm, 400 mm]}",
+                        "key: {light: strip, at: [500 mm, -500 mm, 400 mm], level: 0 %}")
                 .replace("[green, white]", "[bergamot, rose, cedar, lavender]");
-        Plan plan = Plans.read(spin.getBytes(StandardCharsets.UTF_8), "p.yaml").plan().orElseThrow();
+        Plan plan = Plans.read(spin.getBytes(StandardCharsets.UTF_8), "p.yaml")
+                .plan()
+                .orElseThrow();
         assertThat(plan.shots().getFirst().passes().stream()
-                        .map(pass -> pass.effective().findLight("wash").orElseThrow().written()
-                                .findQuantity("hue").orElseThrow().value()))
+                        .map(pass -> pass.effective()
+                                .findLight("wash")
+                                .orElseThrow()
+                                .written()
+                                .findQuantity("hue")
+                                .orElseThrow()
+                                .value()))
                 .containsExactly(275.0, 165.0, 208.0, 85.0);
         WantAnswer apart = want(spin, 1);
         assertThat(apart.verdict()).isEqualTo(Verdict.FAILS);

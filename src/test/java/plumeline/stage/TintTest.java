@@ -9,16 +9,21 @@ import org.junit.jupiter.api.Test;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Lab;
 import plumeline.colour.Planck;
+import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
-import plumeline.plan.PlacedLight;
 
 /// The colour of a lamp as a plan sets it.
 final class TintTest {
     private static final String PLAN = """
         plumeline: 1
         film: {rate: 24 fps}
-        things: {can: {diameter: 66 mm, height: 122 mm, hue: 95 deg, variants: {rose: {hue: 345 deg}, sky: {hue: 200.5 deg}}}}
+        things:
+          can:
+            diameter: 66 mm
+            height: 122 mm
+            hue: 95 deg
+            variants: {rose: {hue: 345 deg}, sky: {hue: 200.5 deg}}
         kit:
           cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
           lenses: {fifty: {focal_length: 50 mm}}
@@ -72,8 +77,10 @@ final class TintTest {
 
     @Test
     void whatWasReadAtTheColour_isAllThere() {
-        assertThat(tint(THREE + ", gives_with: set", ", hue: 40 deg").leftShare()).isEqualTo(1);
-        assertThat(tint(THREE + ", gives_with: all", ", hue: 40 deg").leftShare()).isLessThan(0.3);
+        assertThat(tint(THREE + ", gives_with: set", ", hue: 40 deg").leftShare())
+                .isEqualTo(1);
+        assertThat(tint(THREE + ", gives_with: all", ", hue: 40 deg").leftShare())
+                .isLessThan(0.3);
     }
 
     @Test
@@ -86,7 +93,8 @@ final class TintTest {
     @Test
     void lampsWithoutEmitters_haveTheirWhite_andNoHue() {
         assertThat(tint("gives: 900 cd, white: 5600 K", "")).isEqualTo(new Tint.White(5600));
-        assertThat(tint("gives: 900 cd, white: [2700 K, 6500 K]", ", white: 3200 K")).isEqualTo(new Tint.White(3200));
+        assertThat(tint("gives: 900 cd, white: [2700 K, 6500 K]", ", white: 3200 K"))
+                .isEqualTo(new Tint.White(3200));
         assertThat(tint("gives: 900 cd, white: [2700 K, 6500 K]", "")).isEqualTo(new Tint.Untold());
         assertThat(tint("gives: 900 cd", "")).isEqualTo(new Tint.Untold());
         assertThat(tint("gives: 900 cd, white: 5600 K", ", hue: 40 deg"))

@@ -102,7 +102,8 @@ final class Rooms {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
-                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look", "roots"));
+                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
+                "roots"));
         return silent;
     }
 
