@@ -22,7 +22,8 @@ final class LitInTankTest {
           tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}
         shots:
           one:
-            camera: {body: main, lens: fifty, at: [0 mm, -50 m, 68 mm], aim: ahead, f_number: 8, rate: 64 fps, shutter: 360 deg}
+            camera: {body: main, lens: fifty, at: [0 mm, -50 m, 68 mm], aim: ahead, f_number: 8,
+              rate: 64 fps, shutter: 360 deg}
             %s
             place: {tin: {thing: tin, at: [0 mm, 0 mm, 8 mm]}}
             lights: {key: {light: far, at: [0 mm, -40 m, 68 mm], turn: 0 deg}}
