@@ -51,10 +51,11 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
         /// Whatever its lightness.
         record Place(Chromaticity colour) implements Wanted {}
 
-        default Chromaticity chromaticity() {
+        /// The colour, whatever its lightness; empty of black.
+        default Optional<Chromaticity> findChromaticity() {
             return switch (this) {
-                case Code(Srgb code) -> code.toXyz().findChromaticity().orElse(Chromaticity.D65);
-                case Place(Chromaticity colour) -> colour;
+                case Code(Srgb code) -> code.toXyz().findChromaticity();
+                case Place(Chromaticity colour) -> Optional.of(colour);
             };
         }
     }
@@ -93,8 +94,12 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
                 .written()
                 .findQuantity("white")
                 .map(Quantity::si)
-                .map(kelvin -> Math.clamp(kelvin, Planck.LEAST_KELVIN, Planck.MOST_KELVIN))
                 .orElse(BALANCE_KELVIN));
+    }
+
+    /// A light's is never black.
+    private Chromaticity wantedLight() {
+        return wanted.findChromaticity().orElseThrow();
     }
 
     private Optional<Srgb> findSeen(Looks at, Srgb own) {
@@ -122,7 +127,7 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
             case Of.Light(int lamp) ->
                 Tint.of(look.stage().shot().lights().get(lamp))
                         .findColour()
-                        .map(colour -> colour.distance(wanted.chromaticity()))
+                        .map(colour -> colour.distance(wantedLight()))
                         .orElse(0.0);
             case Of.Thing(Srgb own) ->
                 findSeen(at, own)
@@ -173,8 +178,8 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
                 yield light.name() + " shines in " + look.pass() + " at x " + Print.number(colour.x(), 4) + ", y "
                         + Print.number(colour.y(), 4) + ", " + Print.number(distance(at), 4)
                         + " from what is wanted (x "
-                        + Print.number(wanted.chromaticity().x(), 4) + ", y "
-                        + Print.number(wanted.chromaticity().y(), 4) + ") in CIE 1976 u'v'; "
+                        + Print.number(wantedLight().x(), 4) + ", y "
+                        + Print.number(wantedLight().y(), 4) + ") in CIE 1976 u'v'; "
                         + Print.number(within, 4) + " is allowed.";
             }
             case Of.Thing(Srgb own) -> {

@@ -176,6 +176,9 @@ public final class LookMeasures {
                                     + " 100000."
                             : "Say which colour: colour: \"#2a9d8f\", 5600 K, or [0.31, 0.33].");
         }
+        if (isOfLight && wanted.get().findChromaticity().isEmpty()) {
+            return new Reading.Missing("Black is no colour of a light: level: 0 % is what makes it dark.");
+        }
         LookColour.Of of;
         OptionalInt thing = findThing();
         if (isOfLight) {

@@ -12,6 +12,12 @@ final class LampMeaning {
     /// A key that only some of them take.
     private record Only(String key, Set<String> forms, String allowed) {}
 
+    /// No emitter has less y of CIE 1931.
+    private static final double LEAST_Y = 1e-5;
+
+    private static final double LEAST_LUMENS = 0.01;
+    private static final double MOST_LUMENS = 1e7;
+
     /// Says in the place of a hue that it is the opposite of the thing's.
     static final String COMPLEMENT = "complement";
 
@@ -178,18 +184,32 @@ final class LampMeaning {
     private void checkPrimaries() {
         int index = 0;
         for (Node item : Tree.items(entry.value(), "primaries")) {
-            index++;
+            int at = ++index;
             Optional<Quantity> x = Tree.find(item, "x").flatMap(Written::quantityOf);
             Optional<Quantity> y = Tree.find(item, "y").flatMap(Written::quantityOf);
-            if (x.isPresent() && y.isPresent() && x.get().si() + y.get().si() > 1) {
+            boolean isNone = x.isPresent()
+                    && y.isPresent()
+                    && (x.get().si() + y.get().si() > 1 || y.get().si() < LEAST_Y);
+            if (isNone) {
                 issues.add(
                         item,
-                        path + ".primaries[" + index + "]",
+                        path + ".primaries[" + at + "]",
                         "P-LIGHT-05",
                         "x " + x.get().valueText() + " and y " + y.get().valueText(),
-                        "x and y of the CIE 1931 diagram, whose sum is 1 at most",
+                        "x and y of the CIE 1931 diagram, whose sum is 1 at most, y at least 0.00001",
                         "Take both from the same line of a data sheet, or off a colour meter set to x, y.");
             }
+            Tree.find(item, "lumens")
+                    .filter(lumens -> Written.quantityOf(lumens)
+                            .filter(given -> given.si() < LEAST_LUMENS || given.si() > MOST_LUMENS)
+                            .isPresent())
+                    .ifPresent(lumens -> issues.add(
+                            lumens,
+                            path + ".primaries[" + at + "].lumens",
+                            "P-LIGHT-05",
+                            Written.quantityOf(lumens).orElseThrow().valueText(),
+                            "0.01 lm to 10000000 lm",
+                            "Take it from the lamp's data sheet; only its share of all emitters' counts."));
         }
     }
 

@@ -52,6 +52,10 @@ final class LampPlanTest {
                         + "|at 40 %, before the pair above it",
                 "primaries: [{name: a, x: 0.7, y: 0.4, lumens: 9 lm}, {name: b, x: 0.2, y: 0.1, lumens: 9 lm}]||"
                         + "kit.lights.strip.primaries[1]|P-LIGHT-05|x 0.7 and y 0.4",
+                "primaries: [{name: a, x: 0.7, y: 1e-7, lumens: 9 lm}, {name: b, x: 0.2, y: 0.1, lumens: 9 lm}]||"
+                        + "kit.lights.strip.primaries[1]|P-LIGHT-05|x 0.7 and y 1e-7",
+                "primaries: [{name: a, x: 0.7, y: 0.2, lumens: 20000000 lm}, {name: b, x: 0.2, y: 0.1, lumens: 9 lm}]||"
+                        + "kit.lights.strip.primaries[1].lumens|P-LIGHT-05|20000000 lm",
                 "primaries: typical|, hue: complement|shots.one.lights.key.hue|P-LIGHT-06"
                         + "|the complement of tin, which has no hue",
                 "primaries: typical|, hue: complementary|shots.one.lights.key.hue|P-FORM-01|complementary",
