@@ -175,8 +175,8 @@ final class TankLightOutsideTest {
     }
 
     /// A strip that stands over the water line's plane and under it: its lower part comes through the front wall, its
-    /// upper one through the surface, to which it comes by the rim's opening and through the pane over the water. 1 mm,
-    /// 50 mm and 150 mm under the rim. Directions over the place, midpoint by midpoint.
+    /// upper one through the surface, to which it comes by the rim's opening and through the pane over the water. 1
+    /// mm, 50 mm and 150 mm under the rim. Directions over the place, midpoint by midpoint.
     @ParameterizedTest
     @CsvSource({
         "399, -400, 305, 900",
@@ -243,8 +243,8 @@ final class TankLightOutsideTest {
         return front < top ? passing(Math.asin(sine)) : surface(Math.asin(sine)) * overTheWater(start, air);
     }
 
-    /// What passes on the way on from the surface: all by the opening, none by the rim, 8 mm wide at 408 mm, and through
-    /// the wall that it meets under that what a pane in air lets through.
+    /// What passes on the way on from the surface: all by the opening, none by the rim, 8 mm wide at 408 mm, and
+    /// through the wall that it meets under that what a pane in air lets through.
     private static double overTheWater(Vec start, Vec air) {
         Vec rim = start.plus(air.times((0.408 - start.z()) / air.z()));
         if (Math.abs(rim.x()) < 0.3 && Math.abs(rim.y()) < 0.2) {

@@ -109,8 +109,8 @@ final class LookMeasuresTest {
                 "look: green, colour: 5600 K|Say whose colour: light: LAMP, or upon: THING.",
                 "look: green, colour: 5600 K, light: key, upon: hero|Two colours are meant: write light or upon.",
                 "look: green, light: wash|Say which colour: colour: \"#2a9d8f\", 5600 K, or [0.31, 0.33].",
-                "look: green, light: wash, colour: \"#000000\"|Black is no colour of a light: level: 0 % is what makes it"
-                        + " dark.",
+                "look: green, light: wash, colour: \"#000000\"|Black is no colour of a light: level: 0 % is"
+                        + " what makes it dark.",
                 "look: green, light: wash, colour: [0.7, 0.6]|No light has the colour that is wanted: x and y come to 1"
                         + " at most, kelvin are 1000 to 100000.",
                 "look: green, light: wash, colour: 200 K|No light has the colour that is wanted: x and y come to 1"

@@ -26,7 +26,8 @@ final class LookFuzzTest {
         shots:
           a:
             camera:
-              {body: main, lens: fifty, at: [0 mm, -700 mm, 60 mm], aim: hero, f_number: 8, rate: 25 fps, shutter: %s deg}
+              {body: main, lens: fifty, at: [0 mm, -700 mm, 60 mm], aim: hero, f_number: 8,
+              rate: 25 fps, shutter: %s deg}
             place: {hero: {thing: can, at: [0 mm, 0 mm]}}
             lights:
               key: {light: one, at: [%s mm, -600 mm, 300 mm], %s}
@@ -66,10 +67,18 @@ final class LookFuzzTest {
                 1 + under(3000),
                 of("100", "120", "7", "999.5", "20000"),
                 under(101),
-                of("white: 5600 K", "white: [2700 K, 6500 K]", "primaries: typical, gives_with: set", "pulse_rate: 9 Hz"),
+                of(
+                        "white: 5600 K",
+                        "white: [2700 K, 6500 K]",
+                        "primaries: typical, gives_with: set",
+                        "pulse_rate: 9 Hz"),
                 of("180", "360", "5", "172.8"),
                 under(900) - 450,
-                of("hue: complement", "hue: " + under(360) + " deg", "white: " + (900 + under(9000)) + " K", "level: 40 %"),
+                of(
+                        "hue: complement",
+                        "hue: " + under(360) + " deg",
+                        "white: " + (900 + under(9000)) + " K",
+                        "level: 40 %"),
                 under(900) - 450,
                 under(101),
                 under(101),

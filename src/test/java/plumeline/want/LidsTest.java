@@ -74,11 +74,12 @@ final class LidsTest {
                 .isPositive();
     }
 
-    /// Level with the camera the side mirrors it; from a hand over the top it doesn't: in between the margin runs on, by
-    /// the angle by which sight passes the lens, in % of half a turn.
+    /// Level with the camera the side mirrors it; from a hand over the top it doesn't: in between the margin runs on,
+    /// by the angle by which sight passes the lens, in % of half a turn.
     @Test
     void noHighlight_wherePassed_isByTheAngle() {
-        double last = want("0 mm, -1000 mm, 40 mm", "", "no_highlight: camera, upon: tin").margin();
+        double last = want("0 mm, -1000 mm, 40 mm", "", "no_highlight: camera, upon: tin")
+                .margin();
         assertThat(last).isNegative();
         for (int z = 41; z <= 300; z++) {
             double next = want("0 mm, -1000 mm, " + z + " mm", "", "no_highlight: camera, upon: tin")
@@ -86,7 +87,8 @@ final class LidsTest {
             assertThat(next - last).as("%d mm", z).isBetween(-0.1, 1.2);
             last = next;
         }
-        // From 300 mm up on the highest height that is judged, some 50 mm, sight is mirrored down by atan(250/960), twice
+        // From 300 mm up on the highest height that is judged, some 50 mm, sight is mirrored down by atan(250/960),
+        // twice
         // that from the lens.
         assertThat(last).isCloseTo(100 * 2 * Math.atan(250.0 / 960) / Math.PI, within(2.0));
     }
