@@ -33,6 +33,13 @@ public record Card(String id, String title, List<String> cautions, List<Part> pa
         /// @param text what it is
         record Fact(String name, String text) implements Part {}
 
+        /// A colour: its chip never stands alone.
+        ///
+        /// @param name what it is of
+        /// @param code the chip, as a screen has it: `#rrggbb`
+        /// @param text the colour in words and figures
+        record Chip(String name, String code, String text) implements Part {}
+
         /// A fact that only the crew has, with a box to write it in.
         ///
         /// @param name what it is of

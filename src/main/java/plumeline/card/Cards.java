@@ -27,7 +27,7 @@ import plumeline.want.Suspension;
 import plumeline.wet.CarriedTank;
 
 /// The cards of a shot: its tank's, its ink's, one for each thing that shall be in the water, one for each that hangs,
-/// its lamps'.
+/// its lamps', its looks'.
 public final class Cards {
     private final Plan plan;
     private final ShotAnswer answer;
@@ -45,7 +45,8 @@ public final class Cards {
     /// @param plan the shot's plan
     /// @param answer the findings on the shot
     /// @param unit the papers' unit of length
-    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card; none where the
+    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card, the look
+    ///     card; none where the
     /// shot
     ///     has neither tank nor ink nor lines nor lamps
     public static List<Card> of(Plan plan, ShotAnswer answer, PaperUnit unit) {
@@ -164,6 +165,10 @@ public final class Cards {
                     .map(run -> new LightCard.Run(run.pass(), run.stage(), start(run.stage())))
                     .toList();
             all.add(new LightCard(id("light"), runs, plan.film().rate(), this::isOpen, print).card());
+            LookCard looks = new LookCard(id("look"), plan, answer, runs, this::isOpen);
+            if (looks.isNeeded()) {
+                all.add(looks.card());
+            }
         }
     }
 

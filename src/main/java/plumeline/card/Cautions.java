@@ -2,6 +2,11 @@ package plumeline.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import plumeline.look.CutLooks;
+import plumeline.plan.Pass;
+import plumeline.plan.Plan;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
@@ -22,13 +27,19 @@ public final class Cautions {
             "Local codes, the makers' manuals and licensed hands come first: mains work, rigging"
                     + " and anything over a head are theirs.";
 
+    private static final String FLASHES =
+            "Alternating looks can bring on seizures, in people who don't know it of themselves too. Warn cast, crew"
+                    + " and whoever watches the cut; who feels unwell looks away and covers one eye. Limits are"
+                    + " guidance, no permission: the flash test of broadcaster or client on the finished film decides.";
+
     private Cautions() {}
 
     /// Lists a shot's cautions; of what has a card only where to read them.
     ///
+    /// @param plan its plan
     /// @param shot the shot
     /// @return the cautions
-    public static List<Caution> of(Shot shot) {
+    public static List<Caution> of(Plan plan, Shot shot) {
         List<Caution> all = new ArrayList<>();
         boolean hasTank = shot.findTank().isPresent();
         boolean isInked =
@@ -49,6 +60,11 @@ public final class Cautions {
             all.add(new Caution(
                     "hot lamps, light in eyes",
                     "The light card begins with them: read them out before a lamp is switched on."));
+        }
+        if (isFlashing(plan, shot)) {
+            all.add(new Caution(
+                    "looks that flash",
+                    FLASHES + " Play the cut small and once, with room light on, before anyone watches it large."));
         }
         if (shot.moves().stream()
                 .anyMatch(move -> move.machine().isPresent() || move.travel().isPresent())) {
@@ -73,6 +89,32 @@ public final class Cautions {
         }
         all.add(new Caution(
                 "stands and cables", "Weigh stands down, tape cables where anyone walks, keep the way out clear."));
+        return all;
+    }
+
+    /// Whether looks follow each other in less than a second, or someone asks whether they flash.
+    private static boolean isFlashing(Plan plan, Shot shot) {
+        Set<String> passes = plan.findShot(shot.name()).orElse(shot).passes().stream()
+                .map(Pass::name)
+                .collect(Collectors.toSet());
+        return shot.wants().stream().anyMatch(want -> want.word().equals("flash_safe"))
+                || CutLooks.between(plan, shot.name(), passes).stream()
+                        .flatMap(List::stream)
+                        .anyMatch(look -> look.frames() < plan.film().rate().si());
+    }
+
+    /// What a look card begins with.
+    ///
+    /// @param plan its plan
+    /// @param shot the shot
+    static List<String> ofLooks(Plan plan, Shot shot) {
+        List<String> all = new ArrayList<>();
+        if (isFlashing(plan, shot)) {
+            all.add("Looks that flash: " + FLASHES);
+        }
+        all.add("Light in eyes: saturated and blue light is stronger than it looks; nobody looks into a lamp, on test"
+                + " either.");
+        all.add(DEFERENCE);
         return all;
     }
 

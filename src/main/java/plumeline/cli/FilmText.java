@@ -62,7 +62,7 @@ final class FilmText {
     private void wants(List<WantAnswer> wants) {
         for (WantAnswer want : wants) {
             text.append("  ").append(Commands.column(want.verdict().word(), 9)).append(want.want());
-            if (!want.pass().isEmpty()) {
+            if (!want.namesPass()) {
                 text.append(" (worst pass ").append(want.pass()).append(')');
             }
             if (want.margin() instanceof WantAnswer.Margin.Of(double value, String unit)) {

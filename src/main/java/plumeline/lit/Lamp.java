@@ -15,6 +15,7 @@ import plumeline.plan.Written;
 import plumeline.quantity.Origin;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Beam;
+import plumeline.stage.Tint;
 
 /// A lamp of a shot at an instant.
 public sealed interface Lamp {
@@ -45,9 +46,9 @@ public sealed interface Lamp {
 
     /// How a lamp is coloured.
     enum Colour {
-        /// It shines white, as its light is given.
-        WHITE,
-        /// It is set to a hue: how much less it gives then isn't computed.
+        /// It is known what its colour leaves of its light.
+        TOLD,
+        /// It is set to a hue, and nobody knows how much less it gives then.
         HUED,
         /// It throws back what others shine on it.
         OF_OTHERS
@@ -92,14 +93,17 @@ public sealed interface Lamp {
             return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
         }
         Optional<Quantity> output = placed.written().findQuantity("output");
+        Tint tint = Tint.of(placed);
         double half = output.isPresent()
                 ? output.get().halfWidthSi() / output.get().si()
-                : gives.map(quantity -> half(quantity, TYPICAL_SHARE)).orElse(TYPICAL_SHARE);
+                : Math.hypot(
+                        gives.map(quantity -> half(quantity, TYPICAL_SHARE)).orElse(TYPICAL_SHARE),
+                        tint instanceof Tint.Mixed mixed ? mixed.halfShare() : 0);
         return new Known(
                 placed.name(),
-                LampShine.of(placed, beam),
+                LampShine.of(placed, beam, tint.leftShare()),
                 half,
-                placed.written().has("hue") ? Colour.HUED : Colour.WHITE);
+                tint instanceof Tint.Unknown ? Colour.HUED : Colour.TOLD);
     }
 
     /// Makes a card shine by what falls on it.

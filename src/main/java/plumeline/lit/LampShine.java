@@ -25,10 +25,12 @@ final class LampShine {
     private LampShine() {}
 
     /// Reads how a lamp shines of which it is known what it gives, or that has a photometric file.
-    static Shine of(PlacedLight placed, Beam beam) {
+    ///
+    /// @param tinted what its colour leaves of what the kit says it gives, share of one
+    static Shine of(PlacedLight placed, Beam beam, double tinted) {
         Written kit = placed.light().written();
         Optional<Quantity> given = kit.findQuantity("gives");
-        double level = level(placed, beam);
+        double level = tinted * level(placed, beam);
         Glow grid = grid(kit, beam).times(grid(placed.written(), beam));
         Optional<Emitter> unit = Lamp.findFace(placed, beam);
         if (beam.file().isPresent()) {

@@ -106,10 +106,38 @@ public record Metered(List<Shown> alone, Shown together, OptionalDouble neededLu
                 ? new Shown.NotKnown("one of the lamps' light isn't")
                 : new Shown.Lux(light.lux(), light.halfShare(), Shown.From.MODEL);
         double seen = Setting.seenShare(scene, lighting, patch.place());
-        OptionalDouble needed = Setting.find(stage.shot().camera(), scene, seen, film).stream()
+        return new Metered(alone, together, needed(stage, scene, seen, film));
+    }
+
+    /// The light on a part of a thing, as computed, or as metered there.
+    ///
+    /// @param light the light
+    /// @param neededLux what the camera's setting needs there, lx; empty where no sensitivity is written
+    /// @param unknown why the light isn't known; empty where it is
+    public record There(Lighting.Light light, OptionalDouble neededLux, Optional<String> unknown) {}
+
+    /// Gives the light on a part of a thing at an instant.
+    ///
+    /// @param stage the shot
+    /// @param now the instant
+    /// @param thing index of the thing
+    /// @param part which part of it
+    /// @param film the film's rate
+    /// @return the light
+    public static There there(Stage stage, Instant now, int thing, Spots.Part part, Quantity film) {
+        LitThing on = new LitThing.OfThing(stage.shot(), thing);
+        Patch patch = on.patch(now, part);
+        double seen = Setting.seenShare(now.scene(), now.lighting(), patch.place());
+        return new There(
+                on.light(now, part),
+                needed(stage, now.scene(), seen, film),
+                Unlit.find(now.lighting(), List.of(patch)));
+    }
+
+    private static OptionalDouble needed(Stage stage, Scene scene, double seen, Quantity film) {
+        return Setting.find(stage.shot().camera(), scene, seen, film).stream()
                 .mapToDouble(Exposure::neededLux)
                 .findFirst();
-        return new Metered(alone, together, needed);
     }
 
     private static Lighting only(Stage stage, Scene scene, int lamp) {

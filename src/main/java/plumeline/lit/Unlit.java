@@ -102,7 +102,8 @@ final class Unlit {
             }
             if (hued > MINOR_SHARE * white && hued > 0) {
                 return Optional.of("Not computed: how much less " + name
-                        + " gives at its hue. Meter it at that hue, and" + " write that lamp without hue.");
+                        + " gives at its hue. Write its primaries; or meter it at that hue, and write that lamp"
+                        + " without hue.");
             }
         }
         return Optional.empty();

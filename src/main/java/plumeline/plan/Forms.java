@@ -50,6 +50,11 @@ final class Forms {
         return new Shape.YesNo();
     }
 
+    /// A colour as screens and label files have it.
+    static Shape colourCode() {
+        return new Shape.Written("#[0-9a-fA-F]{6}", "a colour in quotes", "\"#2a9d8f\"");
+    }
+
     static Shape text() {
         return new Shape.Free(LONGEST_TEXT);
     }

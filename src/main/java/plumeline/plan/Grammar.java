@@ -155,6 +155,13 @@ final class Grammar {
                                         new Shape.Amount(Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED),
                                         over(Kind.TIME))),
                         may("iso", "sensitivity", over(Kind.NUMBER)),
+                        may(
+                                "white",
+                                "the white it is balanced to",
+                                new Shape.Amount(
+                                        Kind.COLOUR_TEMPERATURE,
+                                        Range.between("1000 K", "100000 K"),
+                                        Shape.Mark.FIXED)),
                         may("loss", "light lost in filters before the lens", from0(Kind.STOPS)),
                         may("held", "how it is held", word("level", "upright")),
                         may("focus", "what it is focused on", either(mark(Kind.LENGTH, Range.POSITIVE), name(PLACED))),
@@ -210,7 +217,10 @@ final class Grammar {
                                                 must("output", "of what the kit says", over(Kind.SHARE))),
                                         1,
                                         100)),
-                        may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
+                        may(
+                                "hue",
+                                "CIE LCh(ab) hue angle, or the one opposite to the thing's",
+                                either(any(Kind.ANGLE), word(LampMeaning.COMPLEMENT))),
                         may("white", "its white", over(Kind.COLOUR_TEMPERATURE)))
                 .with(atMostOne("aim", "turn"), atMostOne("aim", "tilt"), atMostOne("hue", "white"));
     }

@@ -123,6 +123,7 @@ final class KitGrammar {
                                 may("bottom", "its lower edge above the base", from0(Kind.LENGTH)),
                                 may("reflects", "the share of light that it throws back", reflectance()))),
                 may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
+                may("colour", "its colour under daylight", Forms.colourCode()),
                 may("centre_of_mass", "height of the centre of mass above the base", any(Kind.LENGTH)),
                 may("centre_of_volume", "height of the outer volume's centre above the base", any(Kind.LENGTH)),
                 may("contents", "what is inside", contents),
@@ -267,6 +268,11 @@ final class KitGrammar {
                                         over(Kind.COLOUR_TEMPERATURE),
                                         pair("warmest", "coolest", over(Kind.COLOUR_TEMPERATURE)))),
                         may("primaries", "its primaries", either(word("typical"), new Shape.Items(emitter, 2, 16))),
+                        may(
+                                "gives_with",
+                                "what was on when that was read: all its primaries, or the hue or white it is set to",
+                                word("all", "set")),
+                        may("changes_in", "how long it takes to another colour or level", from0(Kind.TIME)),
                         may("power", "electrical power", over(Kind.POWER)),
                         may(
                                 "power_factor",
@@ -275,7 +281,9 @@ final class KitGrammar {
                         may("loss", "light lost in cloth before it, not counted in what it gives", from0(Kind.STOPS)),
                         may("pulse_rate", "pulses a second", over(Kind.FREQUENCY)),
                         may("depth", "modulation of the pulses", share()))
-                .with(atMostOne("panel", "tube", "disc", "point", "card", "flag"));
+                .with(
+                        atMostOne("panel", "tube", "disc", "point", "card", "flag"),
+                        new Shape.Rule.Needs("gives_with", "primaries"));
     }
 
     static Shape grid() {

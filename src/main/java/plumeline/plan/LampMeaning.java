@@ -12,6 +12,15 @@ final class LampMeaning {
     /// A key that only some of them take.
     private record Only(String key, Set<String> forms, String allowed) {}
 
+    /// No emitter has less y of CIE 1931.
+    private static final double LEAST_Y = 1e-5;
+
+    private static final double LEAST_LUMENS = 0.01;
+    private static final double MOST_LUMENS = 1e7;
+
+    /// Says in the place of a hue that it is the opposite of the thing's.
+    static final String COMPLEMENT = "complement";
+
     private static final List<String> FORMS = List.of("panel", "tube", "disc", "card", "flag");
     private static final Set<String> LAMPS = Set.of("panel", "tube", "disc", "point");
     private static final String ON_LAMPS = "on a lamp: a card and a flag have no light of their own";
@@ -21,6 +30,8 @@ final class LampMeaning {
             new Only("file", LAMPS, ON_LAMPS),
             new Only("white", LAMPS, ON_LAMPS),
             new Only("primaries", LAMPS, ON_LAMPS),
+            new Only("gives_with", LAMPS, ON_LAMPS),
+            new Only("changes_in", LAMPS, ON_LAMPS),
             new Only("power", LAMPS, ON_LAMPS),
             new Only("power_factor", LAMPS, ON_LAMPS),
             new Only("loss", LAMPS, ON_LAMPS),
@@ -54,6 +65,7 @@ final class LampMeaning {
         lamp.checkWhite();
         lamp.checkWindow();
         lamp.checkDims();
+        lamp.checkPrimaries();
     }
 
     /// Checks what a shot says of one that it places.
@@ -167,6 +179,78 @@ final class LampMeaning {
                 checkOrder(below.getLast(), above.getLast(), path + ".dims[" + (i + 1) + "]");
             }
         }
+    }
+
+    private void checkPrimaries() {
+        int index = 0;
+        for (Node item : Tree.items(entry.value(), "primaries")) {
+            int at = ++index;
+            Optional<Quantity> x = Tree.find(item, "x").flatMap(Written::quantityOf);
+            Optional<Quantity> y = Tree.find(item, "y").flatMap(Written::quantityOf);
+            boolean isNone = x.isPresent()
+                    && y.isPresent()
+                    && (x.get().si() + y.get().si() > 1 || y.get().si() < LEAST_Y);
+            if (isNone) {
+                issues.add(
+                        item,
+                        path + ".primaries[" + at + "]",
+                        "P-LIGHT-05",
+                        "x " + x.get().valueText() + " and y " + y.get().valueText(),
+                        "x and y of the CIE 1931 diagram, whose sum is 1 at most, y at least 0.00001",
+                        "Take both from the same line of a data sheet, or off a colour meter set to x, y.");
+            }
+            Tree.find(item, "lumens")
+                    .filter(lumens -> Written.quantityOf(lumens)
+                            .filter(given -> given.si() < LEAST_LUMENS || given.si() > MOST_LUMENS)
+                            .isPresent())
+                    .ifPresent(lumens -> issues.add(
+                            lumens,
+                            path + ".primaries[" + at + "].lumens",
+                            "P-LIGHT-05",
+                            Written.quantityOf(lumens).orElseThrow().valueText(),
+                            "0.01 lm to 10000000 lm",
+                            "Take it from the lamp's data sheet; only its share of all emitters' counts."));
+        }
+    }
+
+    /// Checks a hue that is opposite to a thing's.
+    static void checkComplement(Node shot, Node.Entry light, String path, Names names, Issues issues) {
+        Optional<Node> hue = Tree.find(light.value(), "hue").filter(LampMeaning::isComplement);
+        if (hue.isEmpty()) {
+            return;
+        }
+        Optional<String> thing = findComplemented(shot, light.value());
+        if (thing.filter(names.hues()::containsKey).isEmpty()) {
+            issues.add(
+                    hue.get(),
+                    path + ".hue",
+                    "P-LIGHT-06",
+                    thing.map(one -> "the complement of " + Issues.shown(one) + ", which has no hue")
+                            .orElse("a complement of nothing: neither the light nor the camera is aimed at a thing"),
+                    "the complement of a thing with a hue, to which the light or the camera is aimed",
+                    thing.isPresent() ? "Write the thing's hue: 265 deg." : "Try aim: THING beside it.");
+        }
+    }
+
+    static boolean isComplement(Node hue) {
+        return hue instanceof Node.Scalar scalar && scalar.text().equals(COMPLEMENT);
+    }
+
+    /// Finds of which thing a light's hue is the complement: what it is aimed at, else what the camera is, else the
+    /// only one that is placed.
+    ///
+    /// @return how the shot refers to it, such as `flacon.rose`
+    static Optional<String> findComplemented(Node shot, Node light) {
+        List<Node.Entry> placed = Tree.entries(shot, "place");
+        Optional<String> aim = Tree.scalar(light, "aim")
+                .or(() -> Tree.find(shot, "camera").flatMap(camera -> Tree.scalar(camera, "aim")))
+                .map(Node.Scalar::text);
+        return placed.stream()
+                .filter(entry ->
+                        placed.size() == 1 || aim.filter(entry.key()::equals).isPresent())
+                .findFirst()
+                .flatMap(entry -> Tree.scalar(entry.value(), "thing"))
+                .map(Node.Scalar::text);
     }
 
     private Optional<Quantity> quantity(String key) {

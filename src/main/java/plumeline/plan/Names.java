@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import plumeline.quantity.Quantity;
 import plumeline.text.Node;
 
@@ -14,6 +15,7 @@ import plumeline.text.Node;
 /// @param kit names by the kit's section: `cameras`, `lenses` …
 /// @param things the things' variants by the thing's name
 /// @param heights how high each thing is, where that is written, by every way to refer to it
+/// @param hues which hue each thing has, likewise
 /// @param ways how each machine goes, by its name
 /// @param forms what each light is (`panel`, `card` …), by its name
 /// @param deliveries the deliveries' names
@@ -22,6 +24,7 @@ record Names(
         Map<String, Set<String>> kit,
         Map<String, Set<String>> things,
         Map<String, Quantity> heights,
+        Map<String, Quantity> hues,
         Map<String, Kit.Way> ways,
         Map<String, String> forms,
         Set<String> deliveries,
@@ -74,21 +77,29 @@ record Names(
         }
         var forms = new LinkedHashMap<String, String>();
         for (var light : Tree.entries(root, "kit", "lights")) forms.put(light.key(), LampMeaning.form(light.value()));
-        return new Names(kit, things, heights(root), ways, forms, keys(root, "deliver"), shots);
+        return new Names(
+                kit,
+                things,
+                ofThings(root, Names::findHeight),
+                ofThings(root, thing -> Tree.find(thing, "hue").flatMap(Written::quantityOf)),
+                ways,
+                forms,
+                keys(root, "deliver"),
+                shots);
     }
 
-    private static Map<String, Quantity> heights(Node root) {
-        var heights = new LinkedHashMap<String, Quantity>();
+    private static Map<String, Quantity> ofThings(Node root, Function<Node, Optional<Quantity>> find) {
+        var found = new LinkedHashMap<String, Quantity>();
         for (var thing : Tree.entries(root, "things")) {
             if (!(thing.value() instanceof Node.Mapping own)) continue;
-            findHeight(Overlay.variant(own, Optional.empty())).ifPresent(height -> heights.put(thing.key(), height));
+            find.apply(Overlay.variant(own, Optional.empty())).ifPresent(value -> found.put(thing.key(), value));
             for (var variant : Tree.entries(own, "variants")) {
                 if (!(variant.value() instanceof Node.Mapping over)) continue;
-                findHeight(Overlay.variant(own, Optional.of(over)))
-                        .ifPresent(height -> heights.put(thing.key() + "." + variant.key(), height));
+                find.apply(Overlay.variant(own, Optional.of(over)))
+                        .ifPresent(value -> found.put(thing.key() + "." + variant.key(), value));
             }
         }
-        return heights;
+        return found;
     }
 
     private static Optional<Quantity> findHeight(Node thing) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Unit;
 import plumeline.text.Node;
@@ -13,6 +14,9 @@ import plumeline.text.Place;
 
 /// Makes the record of a shot from a checked tree.
 final class ShotBuilder {
+    private static final double HALF_TURN_DEGREES = 180;
+    private static final int HUE_DIGITS = 3;
+
     private final Node root;
     private final Kit kit;
 
@@ -37,8 +41,8 @@ final class ShotBuilder {
 
     private Shot shot(Node.Entry entry, List<Pass> passes) {
         var w = KitBuilder.written(entry);
-        var set =
-                new Shot.SetPieces(list(w, "place", this::placed), list(w, "lights", this::light), tank(w), release(w));
+        var set = new Shot.SetPieces(
+                list(w, "place", this::placed), list(w, "lights", one -> light(w.node(), one)), tank(w), release(w));
         var wants = PlanBuilder.wants(entry.key(), Tree.items(w.node(), "wants"));
         return new Shot(
                 entry.key(),
@@ -112,8 +116,8 @@ final class ShotBuilder {
                 w);
     }
 
-    private PlacedLight light(Node.Entry entry) {
-        var w = KitBuilder.written(entry);
+    private PlacedLight light(Node shot, Node.Entry entry) {
+        var w = lightKeys(shot, entry);
         var name = entry.key();
         return new PlacedLight(
                 name,
@@ -122,6 +126,16 @@ final class ShotBuilder {
                 aim(name, w, Mark.Kind.LAMP_TURN),
                 w.findNode("level").map(n -> Setting.mark(name + ".level", Mark.Kind.DIAL, n)),
                 w);
+    }
+
+    /// A light's keys, a complement as the hue that it is.
+    private Written lightKeys(Node shot, Node.Entry entry) {
+        var w = KitBuilder.written(entry);
+        if (w.findNode("hue").filter(LampMeaning::isComplement).isEmpty()) return w;
+        var thing = LampMeaning.findComplemented(shot, entry.value()).orElseThrow();
+        var hue = KitBuilder.get(KitBuilder.thing(root, thing).written(), "hue");
+        double opposite = Math.toDegrees(hue.si()) + (hue.si() < Math.PI ? HALF_TURN_DEGREES : -HALF_TURN_DEGREES);
+        return w.with("hue", Print.number(opposite, HUE_DIGITS) + " deg");
     }
 
     private Optional<TankPlace> tank(Written shot) {

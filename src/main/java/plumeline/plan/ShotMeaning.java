@@ -42,6 +42,7 @@ final class ShotMeaning {
             Tree.scalar(entry.value(), "light")
                     .map(light -> names.forms().get(light.text()))
                     .ifPresent(form -> LampMeaning.checkPlaced(entry.value(), form, at, issues));
+            LampMeaning.checkComplement(shot, entry, at, names, issues);
         }
         for (var entry : Tree.entries(shot, "moves")) checkMove(entry);
         Tree.find(shot, "tank").ifPresent(tank -> kit(tank, path + ".tank", "tank", "tanks", "a tank"));

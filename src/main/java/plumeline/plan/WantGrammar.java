@@ -288,8 +288,27 @@ final class WantGrammar {
                 Subject.SHADOWS,
                 "its shadow doesn't fall there",
                 may("upon", "the thing", names("a placed thing")));
-        add("look", Subject.PASSES, "the look has its colour", within(Kind.NUMBER));
-        add("matched", Subject.PASSES, "the looks are equally bright", within(Kind.SHARE));
+        var coordinate = new Shape.Amount(Kind.NUMBER, Range.between("0", "1"), Shape.Mark.FIXED);
+        add(
+                "look",
+                Subject.PASSES,
+                "the look has its colour",
+                may("light", "the light whose colour counts", name("a light of the shot")),
+                may("upon", "the thing whose colour in that light counts", name("a placed thing")),
+                may(
+                        "colour",
+                        "the colour wanted: a code, kelvin, or x and y of CIE 1931",
+                        Forms.either(
+                                Forms.colourCode(), over(Kind.COLOUR_TEMPERATURE), Forms.pair("x", "y", coordinate))),
+                within(Kind.NUMBER));
+        add(
+                "matched",
+                Subject.PASSES,
+                "the looks are equally bright",
+                may("upon", "the thing on which they are", name("a placed thing")),
+                part("label", "lid"),
+                may("by", "how much brighter the first is", any(Kind.STOPS)),
+                may("within", "how far it may be off", Forms.either(over(Kind.SHARE), over(Kind.STOPS))));
         add(
                 "judder_free",
                 Subject.THING,

@@ -83,7 +83,8 @@ final class WantMeaning {
         Set<String> placedOrAll = new LinkedHashSet<>(own.placed().keySet());
         placedOrAll.add("all");
         checkList(want, at, "of", placedOrAll, "a placed thing", place());
-        for (var key : List.of("key", "fill")) checkList(want, at, key, own.lights(), "a light of the shot", lights());
+        for (var key : List.of("key", "fill", "light"))
+            checkList(want, at, key, own.lights(), "a light of the shot", lights());
         checkList(want, at, "pass", own.passes(), "a pass", isFilm() ? "a shot" : home + ".passes");
         for (var key : List.of("frames", "for", "when")) {
             Tree.find(want, key).ifPresent(n -> PlanMeaning.wholeFrames(n, at + "." + key, issues));

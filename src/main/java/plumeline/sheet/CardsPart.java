@@ -27,6 +27,8 @@ final class CardsPart {
             for (Card.Part part : card.parts()) {
                 switch (part) {
                     case Card.Part.Fact(String name, String text) -> facts.add(new Rows.Pair(key(card, name), text));
+                    case Card.Part.Chip(String name, String _, String text) ->
+                        facts.add(new Rows.Pair(key(card, name), text));
                     case Card.Part.Ask(String name, String text) -> facts.add(new Rows.Pair(key(card, name), text));
                     case Card.Part.Say _, Card.Part.Tick _, Card.Part.Grid _ -> {}
                 }
@@ -53,7 +55,10 @@ final class CardsPart {
         Markup rows = Markup.of("tbody");
         boolean isOpen = false;
         for (Card.Part part : card.parts()) {
-            boolean isRow = part instanceof Card.Part.Fact || part instanceof Card.Part.Ask;
+            boolean isRow = switch (part) {
+                case Card.Part.Fact _, Card.Part.Ask _, Card.Part.Chip _ -> true;
+                case Card.Part.Say _, Card.Part.Tick _, Card.Part.Grid _ -> false;
+            };
             if (isRow && !isOpen) {
                 rows = Markup.of("tbody");
                 all.add(Markup.of("table", rows));
@@ -69,6 +74,7 @@ final class CardsPart {
             case Card.Part.Say(String text) -> Rows.paragraph("say", text);
             case Card.Part.Tick(String text) -> Rows.toTick(text);
             case Card.Part.Fact(String name, String text) -> row(card, name, Rows.flowing(Markup.of("td"), text));
+            case Card.Part.Chip(String name, String code, String text) -> row(card, name, chip(code, text));
             case Card.Part.Ask(String name, String text) -> row(card, name, asked(text));
             case Card.Part.Grid grid -> grid(grid);
         };
@@ -77,6 +83,11 @@ final class CardsPart {
     private Markup row(Card card, String name, Markup text) {
         Markup row = Rows.named(name, Rows.name(name), text);
         return changes.tell(row, text, Changes.Of.CARD, subject.name(), key(card, name));
+    }
+
+    private static Markup chip(String code, String text) {
+        Markup chip = Markup.of("span", "\u00a0").with("class", "chip").with("style", "background-color:" + code);
+        return Rows.flowing(Markup.of("td").add(chip), " " + text);
     }
 
     private static Markup asked(String text) {

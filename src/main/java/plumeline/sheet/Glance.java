@@ -82,7 +82,7 @@ final class Glance {
     }
 
     private String cares() {
-        List<Cautions.Caution> cautions = Cautions.of(subject.shot());
+        List<Cautions.Caution> cautions = Cautions.of(subject.plan(), subject.shot());
         return cautions.stream().map(Cautions.Caution::about).collect(Collectors.joining(", "));
     }
 }

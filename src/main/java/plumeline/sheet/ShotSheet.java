@@ -113,7 +113,7 @@ final class ShotSheet {
     private void cautions() {
         section.add(Markup.of("div", Markup.of("h2", "Take care"))
                 .with("class", "caution")
-                .add(Rows.bullets(Cautions.of(subject.shot()).stream()
+                .add(Rows.bullets(Cautions.of(subject.plan(), subject.shot()).stream()
                         .map(caution -> LeewaySentence.capital(caution.about()) + ": " + caution.text())
                         .toList()))
                 .add(Markup.of("p", Cautions.DEFERENCE)));

@@ -28,9 +28,7 @@ final class WantsPart {
     /// @param of the shot's name, or `film`
     static Markup want(Changes changes, String of, WantAnswer want) {
         Markup part = Markup.of("div").with("class", "want").with("id", of + ".want." + want.id());
-        String pass = want.pass().isEmpty() || want.want().contains("pass " + want.pass())
-                ? ""
-                : " (pass " + want.pass() + ")";
+        String pass = want.namesPass() ? "" : " (pass " + want.pass() + ")";
         Markup said = Rows.verdict(want.verdict().word(), want.id() + ": " + want.want() + pass + ".");
         part.add(said);
         if (!want.because().isEmpty()) {

@@ -224,7 +224,8 @@ final class CameraKnobs {
         return new Dial(turns);
     }
 
-    private static double slowest(Playback playback) {
+    /// The slowest speed at which a shot is played.
+    static double slowest(Playback playback) {
         return switch (playback) {
             case Playback.Constant(double speed, var _) -> speed;
             case Playback.Curve(List<Playback.Key> keys, var _, var _) ->

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import plumeline.geom.Body;
+import plumeline.look.LookMeasures;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
@@ -105,7 +106,13 @@ final class Judged {
         for (WantLine line : all) {
             List<Instance> instances = new ArrayList<>();
             for (ShotAnswer.Run run : runs) {
-                if (line.pass().filter(pass -> !pass.equals(run.pass())).isPresent()) {
+                boolean isOther =
+                        line.pass().filter(pass -> !pass.equals(run.pass())).isPresent();
+                if (isOther
+                        || !LookMeasures.isJudgedIn(
+                                line,
+                                run.pass(),
+                                run.pass().equals(runs.getFirst().pass()))) {
                     continue;
                 }
                 Want want = Wants.of(line, plan, run.stage(), elsewhere);

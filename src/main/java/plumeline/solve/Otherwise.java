@@ -115,6 +115,19 @@ final class Otherwise {
             return want.findChange(judged.moments(instance.run().stage(), si));
         }
 
+        /// By how many stops one look's light would have to change for a want that compares looks.
+        Optional<Double> findLookChange(String id, String look) {
+            return line(id).instances().stream()
+                    .filter(this::isKnown)
+                    .flatMap(instance ->
+                            instance
+                                    .want()
+                                    .findLookChange(
+                                            judged.moments(instance.run().stage(), si), look)
+                                    .stream())
+                    .findFirst();
+        }
+
         /// Whether a want that holds may fail by what a hand places or by what isn't known so closely.
         boolean isTight(String id) {
             Tightness tightness = Tightness.of(judged, new Axes(judged.stage().marks()), si, parts);

@@ -173,7 +173,9 @@ final class Remedies {
     /// Whether a mark is tried by [LightRemedies] for a want, by amounts that a crew sets; where the camera stands only
     /// trades close-focus loss, which nobody would.
     private static boolean isOfLight(Judged.Line line, Mark mark) {
-        return LightRemedies.isOne(line.line().word())
+        boolean isLight =
+                LightRemedies.isOne(line.line().word()) || line.line().word().equals("matched");
+        return isLight
                 && (mark.path().startsWith("camera.")
                         || mark.path().endsWith(".level")
                         || mark.kind() == Mark.Kind.LAMP_PLACE);

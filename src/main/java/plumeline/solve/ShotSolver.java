@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import plumeline.look.LookMeasures;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
@@ -180,7 +181,10 @@ final class ShotSolver {
         } else if (tight.isPresent()) {
             verdict = Verdict.TIGHT;
             because.add(tight.get());
-            attempts = lightRemedies(line);
+            attempts = new ArrayList<>(lightRemedies(line));
+            if (want.isSafety()) {
+                attempts.addAll(want.listAttempts(moments));
+            }
         }
         return new WantAnswer(
                 line.id(),
@@ -196,8 +200,10 @@ final class ShotSolver {
     }
 
     private List<String> lightRemedies(Judged.Line line) {
-        return new LightRemedies(new Otherwise(plan, shot, filmWants, elsewhere, judged, si), words)
-                .attempts(line.id());
+        Otherwise otherwise = new Otherwise(plan, shot, filmWants, elsewhere, judged, si);
+        return LookMeasures.isOne(line.line().word())
+                ? new LookRemedies(otherwise, plan.film().rate()).attempts(line.line())
+                : new LightRemedies(otherwise, words).attempts(line.id());
     }
 
     private WantAnswer unknown(Judged.Line line, String pass, String why) {

@@ -47,6 +47,13 @@ public record WantAnswer(
         this(id, want, verdict, margin, new Margin.None(), because, attempts, pass);
     }
 
+    /// Tells whether the pass needn't be said beside the want, as that names it.
+    ///
+    /// @return true where it is named, or there is none
+    public boolean namesPass() {
+        return pass.isEmpty() || List.of(want.split("[ ,]+")).contains(pass);
+    }
+
     /// How far a want is from failing.
     public sealed interface Margin {
         /// A figure.

@@ -213,10 +213,16 @@ public final class Words {
         return switch (unit) {
             case "mm" -> print.difference(size / MILLIMETRES, Print.Hand.TAPE);
             case "%" -> size < 10 ? tenths(size) + " %" : Print.number(size, 0) + " %";
-            case "1" -> tenths(size);
+            case "1" -> size < 0.1 ? small(size) : tenths(size);
+            case "frames" -> Print.number(size, 0) + (size == 1 ? " frame" : " frames");
             case "s" -> size < 0.01 ? "under 0.01 s" : Print.seconds(size, size < 1 ? 2 : 1);
             default -> tenths(size) + " " + unit;
         };
+    }
+
+    private static String small(double size) {
+        String figure = Print.number(size, 4);
+        return figure.equals("0") ? "under 0.0001" : figure;
     }
 
     private static String tenths(double size) {

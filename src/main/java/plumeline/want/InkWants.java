@@ -78,12 +78,12 @@ final class InkWants {
             default ->
                 switch (InkRelease.of(stage.shot())) {
                     case InkRelease.Missing(InkRelease.Lack lack) ->
-                        new NotComputed(line, Lacks.sentence(lack, stage.shot()));
+                        new Want.NotComputed(line, Lacks.sentence(lack, stage.shot()));
                     case InkRelease.Known ink -> ofInk(line, plan, stage, ink, elsewhere);
                 };
         };
-        Optional<String> late = want instanceof NotComputed ? Optional.empty() : findAfterEnd(stage);
-        return late.<Want>map(why -> new NotComputed(line, why)).orElse(want);
+        Optional<String> late = want instanceof Want.NotComputed ? Optional.empty() : findAfterEnd(stage);
+        return late.<Want>map(why -> new Want.NotComputed(line, why)).orElse(want);
     }
 
     private static Want ofInk(WantLine line, Plan plan, Stage stage, InkRelease.Known ink, Wants.Elsewhere elsewhere) {

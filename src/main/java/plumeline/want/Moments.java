@@ -63,6 +63,12 @@ public final class Moments {
         return new Instant(scene, () -> recall.lighting(stage, scene), recall.light());
     }
 
+    /// Gives the same instant in another of the shot's looks, with its light.
+    Instant lit(Stage look, double frame) {
+        Scene scene = look.scene(values, frame);
+        return new Instant(scene, () -> recall.lighting(look, scene), recall.light());
+    }
+
     /// Gives the shot at the instants that count for a want.
     ///
     /// @param when the want's instants

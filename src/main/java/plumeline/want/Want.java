@@ -33,7 +33,8 @@ public sealed interface Want
                 FallsThrough,
                 Shining,
                 Sighted,
-                NotComputed {
+                Looked,
+                Want.NotComputed {
     /// Gives the want as the crew wrote it.
     ///
     /// @return its line in the plan
@@ -119,6 +120,15 @@ public sealed interface Want
         return Optional.empty();
     }
 
+    /// Finds by how many stops one look's light would have to change so that looks compare as wanted.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @param look the look's name
+    /// @return stops, + for more light; empty where looks aren't compared by their light
+    default Optional<Double> findLookChange(Moments moments, String look) {
+        return Optional.empty();
+    }
+
     /// Finds what the margin doesn't count, but a crew would want to know.
     ///
     /// @param moments the shot for some values of its marks
@@ -179,5 +189,26 @@ public sealed interface Want
     /// @return false for what only a thing's own figures decide
     default boolean restsOnMarks() {
         return true;
+    }
+
+    /// A want that this version reads and keeps, but can't judge.
+    ///
+    /// @param line as written
+    /// @param reason what is missing
+    record NotComputed(WantLine line, String reason) implements Want {
+        @Override
+        public String unit() {
+            return "1";
+        }
+
+        @Override
+        public Optional<String> findUnknown() {
+            return Optional.of(reason);
+        }
+
+        @Override
+        public double[] parts(Moments moments) {
+            return new double[0];
+        }
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import plumeline.ink.Estimate;
 import plumeline.lit.LightMeasures;
+import plumeline.look.LookMeasures;
 import plumeline.plan.Delivery;
 import plumeline.plan.Named;
 import plumeline.plan.Placed;
@@ -104,7 +105,7 @@ public final class Wants {
     public static Want of(WantLine line, Plan plan, Stage stage, Elsewhere elsewhere) {
         Optional<String> never = findNever(line.when(), stage);
         if (never.isPresent()) {
-            return new NotComputed(line, never.get());
+            return new Want.NotComputed(line, never.get());
         }
         Want want = judged(line, plan, stage, elsewhere);
         return stage.findTank().isPresent() ? sighted(want) : want;
@@ -154,8 +155,9 @@ public final class Wants {
             case Rises rises -> rises;
             case FallsThrough falls -> falls;
             case Shining shining -> shining;
+            case Looked looked -> looked;
             case Sighted already -> already;
-            case NotComputed not -> not;
+            case Want.NotComputed not -> not;
         };
     }
 
@@ -190,7 +192,10 @@ public final class Wants {
         if (LightMeasures.isOne(line.word())) {
             return Shining.of(line, plan, stage);
         }
-        return WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new NotComputed(line, NOT_YET);
+        if (LookMeasures.isOne(line.word())) {
+            return Looked.of(line, plan, stage);
+        }
+        return WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new Want.NotComputed(line, NOT_YET);
     }
 
     /// Tells whether a film's want is judged on each shot alone, so that solving a shot can serve it.
@@ -246,7 +251,7 @@ public final class Wants {
     private static Want clear(WantLine line, Plan plan, Stage stage) {
         List<Air.Standing> bodies = bodies(line.subjects(), stage);
         if (bodies.isEmpty()) {
-            return new NotComputed(line, Lacks.NO_TANK);
+            return new Want.NotComputed(line, Lacks.NO_TANK);
         }
         return new Clear(
                 line,
@@ -263,7 +268,7 @@ public final class Wants {
         String there = nameThere(plan, other, thing, stage.shot().placed().get(index));
         Optional<Double> share = elsewhere.findShare(other, there, line.when());
         if (share.isEmpty()) {
-            return new NotComputed(line, other + " has no " + thing + " whose size is known.");
+            return new Want.NotComputed(line, other + " has no " + thing + " whose size is known.");
         }
         return new SameSize(
                 line, index, new SameSize.Other(other, share.get()), si(line.written(), "within", SAME_SIZE_WITHIN));

@@ -79,7 +79,7 @@ final class WaterWants {
     }
 
     private Want unknown(String why) {
-        return new NotComputed(line, why);
+        return new Want.NotComputed(line, why);
     }
 
     private OptionalDouble findWater() {

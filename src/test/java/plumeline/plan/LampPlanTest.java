@@ -27,6 +27,7 @@ final class LampPlanTest {
                 "flag: [300 mm, 450 mm]|, turn: 40 deg",
                 "panel: [300 mm, 1200 mm], file: lamp.ies, gives: 900 lx at 1 m|, grid: 30 deg, level: 40 %",
                 "beam: 40 deg, gives: 900 cd|, loss: 1 stop",
+                "tube: [600 mm, 30 mm], primaries: typical, gives_with: set, changes_in: 1.5 s|, hue: -20 deg",
             })
     void lamps_mayBe(String lamp, String placed) {
         assertThat(problems(lamp, placed == null ? "" : placed)).isEmpty();
@@ -49,6 +50,17 @@ final class LampPlanTest {
                         + "|40 %",
                 "disc: 300 mm, dims: [[50 %, 0 %], [40 %, 60 %]]||kit.lights.strip.dims[2]|P-CURVE-01"
                         + "|at 40 %, before the pair above it",
+                "primaries: [{name: a, x: 0.7, y: 0.4, lumens: 9 lm}, {name: b, x: 0.2, y: 0.1, lumens: 9 lm}]||"
+                        + "kit.lights.strip.primaries[1]|P-LIGHT-05|x 0.7 and y 0.4",
+                "primaries: [{name: a, x: 0.7, y: 1e-7, lumens: 9 lm}, {name: b, x: 0.2, y: 0.1, lumens: 9 lm}]||"
+                        + "kit.lights.strip.primaries[1]|P-LIGHT-05|x 0.7 and y 1e-7",
+                "primaries: [{name: a, x: 0.7, y: 0.2, lumens: 20000000 lm}, {name: b, x: 0.2, y: 0.1, lumens: 9 lm}]||"
+                        + "kit.lights.strip.primaries[1].lumens|P-LIGHT-05|20000000 lm",
+                "primaries: typical|, hue: complement|shots.one.lights.key.hue|P-LIGHT-06"
+                        + "|the complement of tin, which has no hue",
+                "primaries: typical|, hue: complementary|shots.one.lights.key.hue|P-FORM-01|complementary",
+                "point: yes, gives_with: set||kit.lights.strip|P-KEY-03|given gives_with without primaries",
+                "card: [300 mm, 450 mm], changes_in: 2 s||kit.lights.strip.changes_in|P-LIGHT-03|2 s on a card",
                 "panel: [300 mm, 1200 mm], grid: 170 deg||kit.lights.strip.grid|P-RANGE-01|170 deg",
             })
     void slips_areSaid(String lamp, String placed, String field, String code, String given) {

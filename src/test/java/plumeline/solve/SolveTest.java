@@ -152,7 +152,7 @@ final class SolveTest {
                 CAMERA,
                 "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}",
                 "lights: {key: {light: strip, at: free}}",
-                "wants: [{steady_light: key}]"));
+                "wants: [{smear: hero, under: 9 px}]"));
         assertThat(Solved.want(answer, 1).because()).containsExactly("not computed yet");
         assertThat(Solved.mark(answer, "key.x").setting()).isEqualTo(new MarkAnswer.Setting.Open());
     }

@@ -37,11 +37,12 @@ final class Rooms {
             "take: quantity",
             "lesson: plan take optics light motion time water ink fall sound",
             "timeline: plan time motion sound",
-            "stage: plan lesson sight optics light mirror rim motion time water ink fall sound",
+            "stage: plan lesson sight optics light colour mirror rim motion time water ink fall sound",
             "plume: stage flow",
             "wet: stage",
             "lit: stage",
-            "want: wet lit timeline",
+            "look: lit flicker",
+            "want: wet look timeline",
             "solve: want search plume",
             "liquid: answer water",
             "ask: liquid answer sight optics light flicker mirror colour motion time water ink fall sound search",
@@ -101,7 +102,8 @@ final class Rooms {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
-                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "roots"));
+                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
+                "roots"));
         return silent;
     }
 
