@@ -11,7 +11,7 @@ import plumeline.colour.White;
 public final class Words {
     /// How far from Planck's locus a light is still called white, and between which temperatures, plainly so: common
     /// practice.
-    private static final double WHITE_DUV = 0.02;
+    private static final double WHITE_DUV = 0.01;
 
     private static final double LEAST_KELVIN = 2000;
     private static final double WARM_KELVIN = 4000;

@@ -118,12 +118,17 @@ final class LookRemedies {
             }
             keys.add(key(written.get(), levels, own));
             words.add("in " + change.getKey() + " " + words(look.get(), levels, own) + " ("
-                    + Print.number(Math.abs(own), 1) + " stops " + (own < 0 ? "less)" : "more)"));
+                    + stops(own) + (own < 0 ? " less)" : " more)"));
         }
         return keys.isEmpty()
                         || otherwise.findHolding(keys, line.id(), List.of()).isEmpty()
                 ? Optional.empty()
                 : Optional.of(capital(String.join(", ", words)) + ": the looks then match.");
+    }
+
+    private static String stops(double stops) {
+        String figure = Print.number(Math.abs(stops), 1);
+        return figure + (figure.equals("1") ? " stop" : " stops");
     }
 
     private static String capital(String text) {
