@@ -117,8 +117,8 @@ final class LookRemedies {
                 return Optional.empty();
             }
             keys.add(key(written.get(), levels, own));
-            words.add("in " + change.getKey() + " " + words(look.get(), levels, own) + " ("
-                    + stops(own) + (own < 0 ? " less)" : " more)"));
+            words.add("in " + change.getKey() + " " + words(look.get(), levels, own) + " (" + stops(own)
+                    + (own < 0 ? " less)" : " more)"));
         }
         return keys.isEmpty()
                         || otherwise.findHolding(keys, line.id(), List.of()).isEmpty()
