@@ -93,7 +93,7 @@ public sealed interface Lamp {
             return new Unknown(placed.name(), written.has("file") ? Lack.FILE : Lack.GIVES);
         }
         Optional<Quantity> output = placed.written().findQuantity("output");
-        Tint tint = Tint.of(placed);
+        Tint tint = beam.tint();
         double half = output.isPresent()
                 ? output.get().halfWidthSi() / output.get().si()
                 : Math.hypot(

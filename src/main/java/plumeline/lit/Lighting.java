@@ -103,7 +103,7 @@ public final class Lighting {
         lamps = new ArrayList<>();
         for (int i = 0; i < shot.lights().size(); i++) {
             Beam beam = scene.beams().get(i);
-            lamps.add(Lamp.of(shot.lights().get(i), isOn.test(i) ? beam : new Beam(beam.aim(), 0, beam.file())));
+            lamps.add(Lamp.of(shot.lights().get(i), isOn.test(i) ? beam : beam.off()));
         }
         for (int i = 0; i < shot.placed().size(); i++) {
             Placed placed = shot.placed().get(i);

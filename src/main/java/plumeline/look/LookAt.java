@@ -8,7 +8,6 @@ import plumeline.lit.Metered;
 import plumeline.lit.Spots;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
-import plumeline.stage.Tint;
 
 /// A look as it is judged on a thing.
 ///
@@ -62,7 +61,7 @@ record LookAt(String pass, Stage stage, int thing, Spots.Part part, Quantity fil
             if (lux <= 0 || !light.light().emitter().isLamp()) {
                 continue;
             }
-            Optional<Chromaticity> colour = Tint.of(light).findColour();
+            Optional<Chromaticity> colour = now.scene().beams().get(i).tint().findColour();
             if (colour.isEmpty() && lux > MINOR_SHARE * there.light().lux()) {
                 return new OfLight.Unknown("Not known: the colour of " + light.name() + ". Write "
                         + light.light().name() + "'s white: 5600 K.");

@@ -122,10 +122,14 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
         };
     }
 
+    private Tint tint(Looks at, int lamp) {
+        return look.instant(at).scene().beams().get(lamp).tint();
+    }
+
     private double distance(Looks at) {
         return switch (of) {
             case Of.Light(int lamp) ->
-                Tint.of(look.stage().shot().lights().get(lamp))
+                tint(at, lamp)
                         .findColour()
                         .map(colour -> colour.distance(wantedLight()))
                         .orElse(0.0);
@@ -146,7 +150,7 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
         return switch (of) {
             case Of.Light(int lamp) -> {
                 var light = look.stage().shot().lights().get(lamp);
-                yield switch (Tint.of(light)) {
+                yield switch (tint(at, lamp)) {
                     case Tint.Unknown(String reason) -> Optional.of(reason);
                     case Tint.Untold _ ->
                         Optional.of("Not known: the colour of " + light.name() + ". Write "
@@ -174,7 +178,7 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
         return switch (of) {
             case Of.Light(int lamp) -> {
                 var light = look.stage().shot().lights().get(lamp);
-                Chromaticity colour = Tint.of(light).findColour().orElseThrow();
+                Chromaticity colour = tint(at, lamp).findColour().orElseThrow();
                 yield light.name() + " shines in " + look.pass() + " at x " + Print.number(colour.x(), 4) + ", y "
                         + Print.number(colour.y(), 4) + ", " + Print.number(distance(at), 4)
                         + " from what is wanted (x "
@@ -196,7 +200,7 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
     @Override
     public Optional<String> findTight(Looks at) {
         return of instanceof Of.Light(int lamp)
-                        && Tint.of(look.stage().shot().lights().get(lamp)) instanceof Tint.Mixed mixed
+                        && tint(at, lamp) instanceof Tint.Mixed mixed
                         && mixed.halfShare() > 0
                 ? Optional.of("Its primaries are typical ones: meter its colour, or write each emitter's x and y.")
                 : Optional.empty();

@@ -10,17 +10,17 @@ import plumeline.light.Photometry;
 /// @param aim the middle of what shines and where it faces
 /// @param level the share of what it gives, 0 to 1
 /// @param file what its photometric file says, where it has one
-public record Beam(Aim aim, double level, Optional<Photometry> file) {
-    /// Makes a lamp without a photometric file.
+/// @param tint the colour it is set to
+public record Beam(Aim aim, double level, Optional<Photometry> file, Tint tint) {
+    /// Gives the same lamp switched off.
     ///
-    /// @param aim the middle of what shines and where it faces
-    /// @param level the share of what it gives, 0 to 1
-    public Beam(Aim aim, double level) {
-        this(aim, level, Optional.empty());
+    /// @return it, at level 0
+    public Beam off() {
+        return new Beam(aim, 0, file, tint);
     }
 
     /// Gives the same lamp elsewhere, facing as before.
     Beam movedBy(Vec way) {
-        return new Beam(new Aim(aim.eye().plus(way), aim.turnRadians(), aim.tiltRadians()), level, file);
+        return new Beam(new Aim(aim.eye().plus(way), aim.turnRadians(), aim.tiltRadians()), level, file, tint);
     }
 }

@@ -27,7 +27,8 @@ record LampStand(
         Slots.Slot level,
         boolean turnIsSet,
         int facing,
-        Optional<Photometry> file) {
+        Optional<Photometry> file,
+        Tint tint) {
     static LampStand of(PlacedLight light, Shot shot, Slots slots) {
         int facing = switch (light.aim()) {
             case Camera.Aim.At at -> Motions.indexOf(shot, at.thing());
@@ -45,7 +46,8 @@ record LampStand(
                 slots.of(light.level(), 1),
                 light.aim() instanceof Camera.Aim.By || light.aim() instanceof Camera.Aim.Ahead,
                 facing,
-                light.light().file().flatMap(LampStand::findPhotometry));
+                light.light().file().flatMap(LampStand::findPhotometry),
+                Tint.of(light));
     }
 
     private static Optional<Photometry> findPhotometry(String file) {
@@ -55,7 +57,7 @@ record LampStand(
     }
 
     Beam beam(double[] values, List<Body> things, Vec lensPoint) {
-        return new Beam(aim(values, things, lensPoint), Math.max(0, level.in(values)), file);
+        return new Beam(aim(values, things, lensPoint), Math.max(0, level.in(values)), file, tint);
     }
 
     private Aim aim(double[] values, List<Body> things, Vec lensPoint) {
