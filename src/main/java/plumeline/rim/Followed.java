@@ -53,7 +53,7 @@ final class Followed {
                 case OUTSIDE, LOST -> in;
             };
             if (in == In.OUTSIDE) {
-                return new Passage.Out(place, way, (passesS + passesP) / 2, through);
+                return new Passage.Out(place, way, (passesS + passesP) / 2, through, faces);
             }
             if (in == In.LOST) {
                 return new Passage.Lost();

@@ -10,6 +10,7 @@ import plumeline.mirror.Spans;
 import plumeline.mirror.Spans.Span;
 import plumeline.mirror.Target;
 import plumeline.mirror.Ways;
+import plumeline.roots.Roots;
 
 /// What a camera sees through round clear glass at one height, across its outline.
 ///
@@ -24,13 +25,20 @@ import plumeline.mirror.Ways;
 public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetres, Ways ways) {
     private static final int STEPS = 64;
     private static final int FINER = 12;
+    private static final int LEAST_STEPS = 16;
+
+    /// So many ways may follow each other within a step.
+    private static final int MOST_BORDERS = 8;
+
+    /// So near beside a border between two ways sight is looked at, half turns of the glass.
+    private static final double BORDER = 1e-9;
 
     /// Nodes and weights of Gauss's rule with three on −1 to 1.
     private static final double[] NODES = {-Math.sqrt(0.6), 0, Math.sqrt(0.6)};
 
     private static final double[] WEIGHTS = {5 / 9.0, 8 / 9.0, 5 / 9.0};
 
-    private static final Passage.Out NOTHING = new Passage.Out(Vec.ZERO, Vec.UP, 0, Passage.Way.WALL);
+    private static final Passage.Out NOTHING = new Passage.Out(Vec.ZERO, Vec.UP, 0, Passage.Way.WALL, 0);
 
     /// Gives the same view with other ways.
     ///
@@ -72,7 +80,8 @@ public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetre
                         body.place(out.place()),
                         body.place(out.place().plus(out.direction())).minus(body.place(out.place())),
                         out.transmittance(),
-                        out.way())
+                        out.way(),
+                        out.faces())
                 : new Passage.Lost();
     }
 
@@ -92,11 +101,59 @@ public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetre
     /// @return stretches across in order
     public List<Span> listStretches(Emitter emitter, double least, double from, double to) {
         List<Span> stretches = new ArrayList<>();
-        for (Span met : Spans.over(turn -> margin(emitter, least, share(turn)), turn(from), turn(to), STEPS)) {
-            Spans.over(turn -> isFree(emitter, share(turn)) ? 1 : -1, met.from(), met.to(), FINER)
-                    .forEach(free -> stretches.add(new Span(share(free.from()), share(free.to()))));
+        for (Span alike : alike(turn(from), turn(to))) {
+            int steps = Math.max(LEAST_STEPS, (int) (STEPS * (alike.to() - alike.from()) / (turn(to) - turn(from))));
+            for (Span met : Spans.over(
+                    turn -> margin(emitter, least, share(turn)), alike.from(), alike.to(), steps)) {
+                Spans.over(turn -> isFree(emitter, share(turn)) ? 1 : -1, met.from(), met.to(), FINER)
+                        .forEach(free -> add(stretches, new Span(share(free.from()), share(free.to()))));
+            }
         }
         return stretches;
+    }
+
+    /// Adds a stretch that is more than rounding, as one with the last where only a border between ways is between.
+    private static void add(List<Span> stretches, Span next) {
+        if (next.to() - next.from() < BORDER) {
+            return;
+        }
+        if (!stretches.isEmpty() && next.from() - stretches.getLast().to() < 3 * BORDER) {
+            stretches.add(new Span(stretches.removeLast().from(), next.to()));
+        } else {
+            stretches.add(next);
+        }
+    }
+
+    /// Turns between which sight takes the same way through the glass. From one way to another it swings aside at once,
+    /// or faster than any step tells.
+    private List<Span> alike(double from, double to) {
+        List<Span> alike = new ArrayList<>();
+        double begins = from;
+        double last = from;
+        for (int i = 1; i <= STEPS; i++) {
+            double next = i == STEPS ? to : from + (to - from) * i / STEPS;
+            for (int border = 0; border < MOST_BORDERS && kind(last) != kind(next); border++) {
+                int was = kind(last);
+                double ends = Roots.end(turn -> kind(turn) == was, last, next);
+                if (ends - BORDER > begins) {
+                    alike.add(new Span(begins, ends - BORDER));
+                }
+                begins = Math.min(next, ends + BORDER);
+                last = begins;
+            }
+            last = next;
+        }
+        if (to > begins) {
+            alike.add(new Span(begins, to));
+        }
+        return alike;
+    }
+
+    /// Tells ways apart.
+    private int kind(double turn) {
+        return follow(share(turn)) instanceof Passage.Out out
+                ? 2 * out.faces() + (out.way() == Passage.Way.BORE ? 1 : 0)
+                : 0;
     }
 
     /// Sight is looked at more closely toward the rims: in even steps of half a turn round the glass.

@@ -11,7 +11,8 @@ public sealed interface Passage {
     /// @param transmittance share of unpolarised light that comes this way, 0 to 1: luminance at the far end times
     /// this is what is seen, where it is the same medium on both sides
     /// @param way whether it went through what is inside
-    record Out(Vec place, Vec direction, double transmittance, Way way) implements Passage {}
+    /// @param faces how many faces it met behind the first
+    record Out(Vec place, Vec direction, double transmittance, Way way, int faces) implements Passage {}
 
     /// It leaves where this law holds: through floor, mouth or surface of what is inside, where the form is no even
     /// cone any more, or it stays inside for long.
