@@ -79,7 +79,7 @@ record Even(LitThing on, double withinStops) implements Measure {
     @Override
     public Optional<Easier> findEasier(double lack) {
         double easier = Math.ceil((withinStops + lack) * 10) / 10;
-        return easier > Amounts.MOST_STOPS
+        return easier >= Amounts.MOST_STOPS
                 ? Optional.empty()
                 : Optional.of(new Easier(
                         new Even(on, easier),

@@ -171,7 +171,7 @@ record Lit(LitThing on, Spots.Part part, Wanted wanted, Quantity film) implement
         return switch (wanted) {
             case Wanted.Within(double stops) -> {
                 double easier = Math.ceil((stops + lack) * 10) / 10;
-                yield easier > Amounts.MOST_STOPS
+                yield easier >= Amounts.MOST_STOPS
                         ? Optional.empty()
                         : Optional.of(new Easier(
                                 new Lit(on, part, new Wanted.Within(easier), film),

@@ -25,6 +25,7 @@ import plumeline.stage.TankWalls;
 /// @param what what may not be seen
 /// @param walls the tank's walls, where the shot has one
 record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) implements Measure {
+    private static final double LEAST_TOLD = 0.0005;
     private static final int HEIGHTS = 7;
     private static final int TOP_EACH_WAY = 15;
     private static final double PERCENT = 100;
@@ -176,9 +177,13 @@ record NoHighlight(List<Mirrors> on, Reflected what, Optional<TankWalls> walls) 
         }
         String where = worst.name() + (worst.placed().thing().label().isPresent() ? "'s label" : "");
         return least < 0
-                ? what.name() + " is seen in " + where + ", " + Print.share(-least / PERCENT, 1) + " of its width."
+                ? what.name() + " is seen in " + where + ", " + share(-least / PERCENT) + " of its width."
                         + worst.finishWords(now.scene(), worst.middleMetres(now.scene()), emitter(now))
                 : what.name() + " isn't seen in " + where + ".";
+    }
+
+    private static String share(double share) {
+        return share < LEAST_TOLD ? "under 0.1 %" : Print.share(share, 1);
     }
 
     @Override

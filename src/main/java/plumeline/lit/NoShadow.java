@@ -86,7 +86,7 @@ record NoShadow(Shot shot, Set<Integer> of, List<LitThing> upon) implements Meas
         if (worst.percent() < 0.5) {
             return "No shadow of it falls on " + name + ".";
         }
-        return "It takes up to " + Math.round(worst.percent()) + " % of the light off " + name + ", most of "
+        return "It takes up to " + Math.round(worst.percent()) + " % of the light off " + name + ", mostly "
                 + shot.lights().get(worst.lamp()).name() + "'s; "
                 + (worst.percent() > SEEN_PERCENT ? "that is seen." : "that isn't seen.");
     }

@@ -69,10 +69,8 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
             return x + y <= 1 && y > 0 ? Optional.of(new Wanted.Place(Chromaticity.ofXy(x, y))) : Optional.empty();
         }
         if (numbers.size() == 1) {
-            double kelvin = numbers.getFirst().si();
-            return kelvin >= Planck.LEAST_KELVIN && kelvin <= Planck.MOST_KELVIN
-                    ? Optional.of(new Wanted.Place(Planck.chromaticity(kelvin)))
-                    : Optional.empty();
+            return Optional.of(
+                    new Wanted.Place(Planck.chromaticity(numbers.getFirst().si())));
         }
         return keys.findWord("colour").flatMap(Srgb::find).map(Wanted.Code::new);
     }

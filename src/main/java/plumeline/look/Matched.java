@@ -8,6 +8,7 @@ import plumeline.lit.Lamp;
 import plumeline.lit.Lighting;
 import plumeline.quantity.Print;
 import plumeline.quantity.Spread;
+import plumeline.stage.Tint;
 
 /// Looks are as bright as each other on a thing, or so much brighter: by what falls there, as a grey card shows it.
 ///
@@ -118,7 +119,7 @@ record Matched(List<LookAt> looks, double stops, double within) implements LookM
         return figure + (figure.equals("1") ? " stop" : " stops");
     }
 
-    /// A lamp in both looks is off by as much in both.
+    /// A lamp in both looks is off by as much in both, but for what its emitters give where it is of another colour.
     @Override
     public Optional<String> findTight(Looks at) {
         for (int i = 1; i < looks.size(); i++) {
@@ -140,9 +141,23 @@ record Matched(List<LookAt> looks, double stops, double within) implements LookM
         for (int i = 0; i < first.lamps().size(); i++) {
             double share = first.lamps().get(i) / first.lux() - second.lamps().get(i) / second.lux();
             double half = Math.max(half(one, i), half(other, i));
-            square += share * share * half * half;
+            double mixed = Math.max(mixedHalf(one, i), mixedHalf(other, i));
+            boolean isAlike = tint(one, i).equals(tint(other, i));
+            double apart = isAlike
+                    ? Math.abs(share)
+                    : Math.hypot(
+                            first.lamps().get(i) / first.lux(), second.lamps().get(i) / second.lux());
+            square += share * share * Math.max(0, half * half - mixed * mixed) + apart * apart * mixed * mixed;
         }
         return Math.sqrt(square);
+    }
+
+    private static Tint tint(Instant now, int lamp) {
+        return now.scene().beams().get(lamp).tint();
+    }
+
+    private static double mixedHalf(Instant now, int lamp) {
+        return tint(now, lamp) instanceof Tint.Mixed mixed ? mixed.halfShare() : 0;
     }
 
     private static double half(Instant now, int lamp) {

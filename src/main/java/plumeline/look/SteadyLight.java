@@ -205,7 +205,7 @@ public record SteadyLight(Shot shot, int lamp, Quantity film) implements LookMea
     public record Cleaner(String key, String value, String why) {}
 
     /// Lists settings of the camera with which the pulse doesn't show: a shutter of whole pulses, then the body's rates
-    /// by how near they are.
+    /// by how near they are; where bars count here none of which they aren't known.
     ///
     /// @return the settings
     public List<Cleaner> listCleaner() {
@@ -222,6 +222,7 @@ public record SteadyLight(Shot shot, int lamp, Quantity film) implements LookMea
         }
         Camera camera = shot.camera();
         camera.body().modes().stream()
+                .filter(mode -> readoutSeconds().isEmpty() || mode.readout().isPresent())
                 .map(Kit.Mode::rate)
                 .filter(other -> Math.abs(other.si() - rate()) > SAME_RATE * rate())
                 .filter(other -> CleanSettings.rates(frames(hertz).lamp(), List.of(other.si()), shutter())

@@ -25,6 +25,10 @@ final class Forms {
         return new Shape.Amount(kind, Range.NOT_NEGATIVE, Shape.Mark.FIXED);
     }
 
+    static Shape kelvin() {
+        return new Shape.Amount(Kind.COLOUR_TEMPERATURE, Range.between("1000 K", "100000 K"), Shape.Mark.FIXED);
+    }
+
     static Shape share(String low, String high) {
         return new Shape.Amount(Kind.SHARE, Range.between(low, high), Shape.Mark.FIXED);
     }

@@ -158,10 +158,7 @@ final class Grammar {
                         may(
                                 "white",
                                 "the white it is balanced to",
-                                new Shape.Amount(
-                                        Kind.COLOUR_TEMPERATURE,
-                                        Range.between("1000 K", "100000 K"),
-                                        Shape.Mark.FIXED)),
+                                Forms.kelvin()),
                         may("loss", "light lost in filters before the lens", from0(Kind.STOPS)),
                         may("held", "how it is held", word("level", "upright")),
                         may("focus", "what it is focused on", either(mark(Kind.LENGTH, Range.POSITIVE), name(PLACED))),
@@ -221,7 +218,7 @@ final class Grammar {
                                 "hue",
                                 "CIE LCh(ab) hue angle, or the one opposite to the thing's",
                                 either(any(Kind.ANGLE), word(LampMeaning.COMPLEMENT))),
-                        may("white", "its white", over(Kind.COLOUR_TEMPERATURE)))
+                        may("white", "its white", Forms.kelvin()))
                 .with(atMostOne("aim", "turn"), atMostOne("aim", "tilt"), atMostOne("hue", "white"));
     }
 

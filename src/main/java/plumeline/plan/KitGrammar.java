@@ -265,8 +265,8 @@ final class KitGrammar {
                                 "white",
                                 "its white, or its range",
                                 either(
-                                        over(Kind.COLOUR_TEMPERATURE),
-                                        pair("warmest", "coolest", over(Kind.COLOUR_TEMPERATURE)))),
+                                        Forms.kelvin(),
+                                        pair("warmest", "coolest", Forms.kelvin()))),
                         may("primaries", "its primaries", either(word("typical"), new Shape.Items(emitter, 2, 16))),
                         may(
                                 "gives_with",

@@ -299,7 +299,7 @@ final class WantGrammar {
                         "colour",
                         "the colour wanted: a code, kelvin, or x and y of CIE 1931",
                         Forms.either(
-                                Forms.colourCode(), over(Kind.COLOUR_TEMPERATURE), Forms.pair("x", "y", coordinate))),
+                                Forms.colourCode(), Forms.kelvin(), Forms.pair("x", "y", coordinate))),
                 within(Kind.NUMBER));
         add(
                 "matched",

@@ -57,7 +57,7 @@ final class ShotSolver {
     private ShotAnswer answer() {
         settle();
         parts = judged.parts(si);
-        Predicate<Judged.Line> holding = line -> line.isComputed() && least(line) >= 0;
+        Predicate<Judged.Line> holding = line -> line.isComputed() && isKnown(line) && least(line) >= 0;
         Tightness tightness = Tightness.of(judged, axes, si, parts);
         Margins margins = judged.margins(axes, judged.partsOf(holding));
         List<MarkAnswer> marks = markAnswers(margins, holding);
@@ -105,6 +105,14 @@ final class ShotSolver {
         }
         si = settled.si();
         judged = finer;
+    }
+
+    /// Whether nothing is missing with the marks as they are.
+    private boolean isKnown(Judged.Line line) {
+        return line.instances().stream()
+                .noneMatch(instance -> instance.want()
+                        .findUnknown(judged.moments(instance.run().stage(), si))
+                        .isPresent());
     }
 
     private double least(Judged.Line line) {

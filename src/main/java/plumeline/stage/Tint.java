@@ -67,13 +67,7 @@ public sealed interface Tint {
         }
         List<Quantity> own = kit.listQuantities("white");
         Optional<Quantity> kelvin = white.or(() -> own.size() == 1 ? Optional.of(own.getFirst()) : Optional.empty());
-        return kelvin.filter(Tint::isOnLocus)
-                .<Tint>map(found -> new White(found.si()))
-                .orElseGet(Untold::new);
-    }
-
-    private static boolean isOnLocus(Quantity kelvin) {
-        return kelvin.si() >= Planck.LEAST_KELVIN && kelvin.si() <= Planck.MOST_KELVIN;
+        return kelvin.<Tint>map(found -> new White(found.si())).orElseGet(Untold::new);
     }
 
     private static Tint mixed(PlacedLight light, Optional<Quantity> hue, Optional<Quantity> white) {
@@ -103,9 +97,6 @@ public sealed interface Tint {
                     all.y(),
                     0);
             return new Mixed(names, full, 1, 0);
-        }
-        if (white.isPresent() && !isOnLocus(white.get())) {
-            return new Unknown("Not known: white of " + white.get().valueText() + ": 1000 K to 100000 K are.");
         }
         Optional<Chromaticity> wanted = hue.isPresent()
                 ? Hue.findSaturated(primaries, hue.get().si())

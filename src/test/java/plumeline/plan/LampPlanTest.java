@@ -61,6 +61,7 @@ final class LampPlanTest {
                 "primaries: typical|, hue: complementary|shots.one.lights.key.hue|P-FORM-01|complementary",
                 "point: yes, gives_with: set||kit.lights.strip|P-KEY-03|given gives_with without primaries",
                 "card: [300 mm, 450 mm], changes_in: 2 s||kit.lights.strip.changes_in|P-LIGHT-03|2 s on a card",
+                "panel: [300 mm, 1200 mm], white: 500 K||kit.lights.strip.white|P-RANGE-01|500 K",
                 "panel: [300 mm, 1200 mm], grid: 170 deg||kit.lights.strip.grid|P-RANGE-01|170 deg",
             })
     void slips_areSaid(String lamp, String placed, String field, String code, String given) {

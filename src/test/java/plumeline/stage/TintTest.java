@@ -102,7 +102,6 @@ final class TintTest {
                         Tint.Unknown.class,
                         unknown -> assertThat(unknown.reason())
                                 .startsWith("Not known: what lamp is made of. Write its primaries"));
-        assertThat(tint(THREE, ", white: 200 K")).isInstanceOf(Tint.Unknown.class);
         String two = "gives: 900 cd, primaries: [{name: warm, x: 0.46, y: 0.41, lumens: 900 lm},"
                 + " {name: cool, x: 0.31, y: 0.32, lumens: 900 lm}]";
         assertThat(tint(two, ", hue: 40 deg"))

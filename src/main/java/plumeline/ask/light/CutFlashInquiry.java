@@ -118,7 +118,7 @@ final class CutFlashInquiry implements Inquiry<CutFlash.Inputs> {
             List<Integer> once = given.list(FRAMES).stream()
                     .map(each -> whole(given, FRAMES, each))
                     .toList();
-            int times = given.has(TIMES) ? whole(given, TIMES, given.si(TIMES)) : 1;
+            int times = whole(given, TIMES, given.si(TIMES, "1", "the list runs once"));
             List<Integer> all = new ArrayList<>();
             IntStream.range(0, times).forEach(_ -> all.addAll(once));
             return new CutFlashes(rate, all);

@@ -37,9 +37,13 @@ final class CutFlashWords {
                                 + " memory"));
     }
 
+    private static String changes(double count) {
+        return Print.number(count, 0) + (count == 1 ? " change" : " changes");
+    }
+
     private List<String> because() {
         List<String> because = new ArrayList<>();
-        because.add("The worst second has " + Print.number(2 * found.pairs(), 0) + " changes of look, "
+        because.add("The worst second has " + changes(2 * found.pairs()) + " of look, "
                 + pairs(found.pairs()) + "; three are the most" + (found.isJust() ? ", and no more is left." : "."));
         if (inputs.isRed()) {
             because.add("A saturated red flashes whatever its luminance: every change counts.");
