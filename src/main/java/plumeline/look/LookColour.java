@@ -197,9 +197,7 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
 
     @Override
     public Optional<String> findTight(Looks at) {
-        return of instanceof Of.Light(int lamp)
-                        && tint(at, lamp) instanceof Tint.Mixed mixed
-                        && mixed.halfShare() > 0
+        return of instanceof Of.Light(int lamp) && tint(at, lamp) instanceof Tint.Mixed mixed && mixed.halfShare() > 0
                 ? Optional.of("Its primaries are typical ones: meter its colour, or write each emitter's x and y.")
                 : Optional.empty();
     }

@@ -155,10 +155,7 @@ final class Grammar {
                                         new Shape.Amount(Kind.ANGLE, Range.above("0 deg", "360 deg"), Shape.Mark.FIXED),
                                         over(Kind.TIME))),
                         may("iso", "sensitivity", over(Kind.NUMBER)),
-                        may(
-                                "white",
-                                "the white it is balanced to",
-                                Forms.kelvin()),
+                        may("white", "the white it is balanced to", Forms.kelvin()),
                         may("loss", "light lost in filters before the lens", from0(Kind.STOPS)),
                         may("held", "how it is held", word("level", "upright")),
                         may("focus", "what it is focused on", either(mark(Kind.LENGTH, Range.POSITIVE), name(PLACED))),

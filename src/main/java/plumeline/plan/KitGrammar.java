@@ -264,9 +264,7 @@ final class KitGrammar {
                         may(
                                 "white",
                                 "its white, or its range",
-                                either(
-                                        Forms.kelvin(),
-                                        pair("warmest", "coolest", Forms.kelvin()))),
+                                either(Forms.kelvin(), pair("warmest", "coolest", Forms.kelvin()))),
                         may("primaries", "its primaries", either(word("typical"), new Shape.Items(emitter, 2, 16))),
                         may(
                                 "gives_with",

@@ -298,8 +298,7 @@ final class WantGrammar {
                 may(
                         "colour",
                         "the colour wanted: a code, kelvin, or x and y of CIE 1931",
-                        Forms.either(
-                                Forms.colourCode(), Forms.kelvin(), Forms.pair("x", "y", coordinate))),
+                        Forms.either(Forms.colourCode(), Forms.kelvin(), Forms.pair("x", "y", coordinate))),
                 within(Kind.NUMBER));
         add(
                 "matched",

@@ -103,8 +103,7 @@ public record GlassView(Body body, ClearRound glass, Aim aim, double heightMetre
         List<Span> stretches = new ArrayList<>();
         for (Span alike : alike(turn(from), turn(to))) {
             int steps = Math.max(LEAST_STEPS, (int) (STEPS * (alike.to() - alike.from()) / (turn(to) - turn(from))));
-            for (Span met : Spans.over(
-                    turn -> margin(emitter, least, share(turn)), alike.from(), alike.to(), steps)) {
+            for (Span met : Spans.over(turn -> margin(emitter, least, share(turn)), alike.from(), alike.to(), steps)) {
                 Spans.over(turn -> isFree(emitter, share(turn)) ? 1 : -1, met.from(), met.to(), FINER)
                         .forEach(free -> add(stretches, new Span(share(free.from()), share(free.to()))));
             }

@@ -65,8 +65,8 @@ final class GlassViewOutsideTest {
     }
 
     /// An empty glass: up to where sight would graze its inside (a ray keeps `n r sin`, so at the bore's share of the
-    /// width) it is totally reflected there, past that it goes through; beside that border it swings aside so fast that
-    /// it passes a lamp within less than half a hundredth of the width. Looked at in 60,000 places by angles.
+    /// width) it is totally reflected there, past that it goes through; beside that border it swings aside so fast
+    /// that it passes a lamp within less than half a hundredth of the width. Looked at in 60,000 places by angles.
     @ParameterizedTest
     @CsvSource({"0.110", "0.103", "0.096", "0.086", "0.05"})
     void lamp_beforeAndBehindTheBoresBorder_isSeenInTwo(double wide) {
@@ -111,9 +111,7 @@ final class GlassViewOutsideTest {
         boolean passesBy = Math.abs(keeps) > bore * INDEX;
         boolean isThrough = Math.abs(keeps) < bore;
         double there = isThrough ? Math.asin(keeps / bore) : 0;
-        double round = passesBy
-                ? Math.PI - 2 * bent
-                : 2 * (within - bent) + (isThrough ? Math.PI - 2 * there : 0);
+        double round = passesBy ? Math.PI - 2 * bent : 2 * (within - bent) + (isThrough ? Math.PI - 2 * there : 0);
         double heading = passesBy
                 ? aside - 2 * (in - bent)
                 : aside - 2 * (in - bent) + (isThrough ? 2 * (there - within) : Math.PI - 2 * within);

@@ -43,8 +43,8 @@ final class CutFlashWords {
 
     private List<String> because() {
         List<String> because = new ArrayList<>();
-        because.add("The worst second has " + changes(2 * found.pairs()) + " of look, "
-                + pairs(found.pairs()) + "; three are the most" + (found.isJust() ? ", and no more is left." : "."));
+        because.add("The worst second has " + changes(2 * found.pairs()) + " of look, " + pairs(found.pairs())
+                + "; three are the most" + (found.isJust() ? ", and no more is left." : "."));
         if (inputs.isRed()) {
             because.add("A saturated red flashes whatever its luminance: every change counts.");
         } else if (found.countsByLuminance()) {
