@@ -19,6 +19,7 @@ final class TankLight {
     private final List<TankWindow> wet;
     private final List<TankWindow> dry;
     private final List<TankPassage> passages;
+    private final List<TankPassage> overWater;
     private final LightMemory memory;
 
     TankLight(TankWalls walls, LightMemory memory) {
@@ -28,6 +29,7 @@ final class TankLight {
         wet = TankWindow.ofWater(walls);
         dry = TankWindow.ofAir(walls);
         passages = TankPassage.of(walls);
+        overWater = TankPassage.overWater(walls);
         this.memory = memory;
     }
 
@@ -83,7 +85,36 @@ final class TankLight {
                 sum += shining(face.get(), part -> lux(window, part, patch, inside, outside));
             }
         }
+        if (patch.place().z() < waterLineMetres) {
+            sum += by(overWater, shine, patch, (passage, sight, face) -> beforeInWater(passage, sight, face, inside, outside));
+        }
         return sum;
+    }
+
+    /// What stands before a way from the water: in it, over its surface, outside.
+    private static List<List<Hider.Part>> beforeInWater(
+            TankPassage passage,
+            TankWindow.Sight sight,
+            Shine.Face face,
+            List<Hider.Part> inside,
+            List<Hider.Part> outside) {
+        return List.of(
+                inside.stream()
+                        .filter(part -> sight.mayMeet(part.middle(), part.reachMetres()))
+                        .toList(),
+                inside,
+                outside.stream().filter(part -> isBeyond(passage, part, face)).toList());
+    }
+
+    private static boolean isBeyond(TankPassage passage, Hider.Part part, Shine.Face face) {
+        return passage.far().aheadMetres(part.middle()) > -part.reachMetres()
+                && part.isBefore(face)
+                && passage.mayCross(part, face.middle(), face.reachMetres());
+    }
+
+    /// Finds what stands before a way: before its near face, then behind each crossing.
+    private interface Before {
+        List<List<Hider.Part>> find(TankPassage passage, TankWindow.Sight sight, Shine.Face face);
     }
 
     /// A face's light less what its hole would give.
@@ -123,26 +154,30 @@ final class TankLight {
     ///
     /// @param hiders what may stand in the way
     double behind(Shine shine, Patch patch, List<Hider> hiders) {
+        return by(passages, shine, patch, (passage, sight, face) -> before(passage, face, patch, sight, hiders));
+    }
+
+    private double by(List<TankPassage> ways, Shine shine, Patch patch, Before before) {
         double sum = 0;
         Bounds bounds = shine.bounds();
-        for (TankPassage passage : passages) {
+        for (TankPassage passage : ways) {
             if (passage.leads(patch, bounds) && passage.far().isBefore(shine)) {
                 Optional<Shine.Face> face = shine.findFace(patch.place(), lamp -> passage.findWay(lamp, patch));
                 if (face.isPresent()) {
-                    sum += shining(face.get(), part -> behind(passage, part, patch, hiders));
+                    sum += shining(face.get(), part -> by(passage, part, patch, before));
                 }
             }
         }
         return sum;
     }
 
-    private double behind(TankPassage passage, Shine.Face face, Patch patch, List<Hider> hiders) {
+    private double by(TankPassage passage, Shine.Face face, Patch patch, Before hiders) {
         Optional<TankWindow.Sight> sight =
                 memory.sight(passage, face.emitter(), patch, () -> passage.findSight(face.emitter(), patch));
         if (sight.isEmpty()) {
             return 0;
         }
-        List<List<Hider.Part>> before = before(passage, face, patch, sight.get(), hiders);
+        List<List<Hider.Part>> before = hiders.find(passage, sight.get(), face);
         return memory.tank(
                 passage,
                 face,
@@ -168,10 +203,7 @@ final class TankLight {
                         && sight.mayMeet(part.middle(), part.reachMetres())) {
                     before.getFirst().add(part);
                 }
-                boolean isBeyond = !isInside
-                        && passage.far().aheadMetres(part.middle()) > -part.reachMetres()
-                        && part.isBefore(face)
-                        && passage.mayCross(part, face.middle(), face.reachMetres());
+                boolean isBeyond = !isInside && isBeyond(passage, part, face);
                 for (int count = 1; count <= last; count++) {
                     if ((count < last ? isInside : isBeyond) && passage.mayHide(part, count, sight, patch)) {
                         before.get(count).add(part);

@@ -21,10 +21,11 @@ import plumeline.sight.Slices;
 import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;
 
-/// A way through a tank and out again, by which light comes to what is behind or beside it: two panes, the open top and
-/// a pane over the water, or one of these, the water's surface and a pane. A lamp seems moved through panes across from
-/// each other, turned through others, and as bright as in air but for what the faces throw back, by Fresnel's formulas
-/// for each polarisation.
+/// A way across faces of a tank, one after another. Through it and out again light comes to what is behind or beside
+/// it: by two panes, the open top and a pane over the water, or one of these, the water's surface and a pane. To what is
+/// in its water it comes by a pane over the water and the surface. A lamp seems moved through panes across from each
+/// other, turned through others, and as bright as in the same medium but for what the faces throw back, by Fresnel's
+/// formulas for each polarisation.
 ///
 /// What is mirrored inside is left out; edges of panes and seams let nothing through.
 ///
@@ -93,6 +94,9 @@ final class TankPassage {
         }
     }
 
+    /// Index of where it is looked from.
+    private final double hereIndex;
+
     /// In the order that sight from the place crosses them.
     private final List<Crossing> crossings;
 
@@ -103,21 +107,24 @@ final class TankPassage {
 
     /// Makes a way.
     ///
+    /// @param hereIndex index of where it is looked from
     /// @param crossings the faces in the order that sight from the place crosses them
     /// @param outside the tank's outside
-    private TankPassage(List<Crossing> crossings, Bounds outside) {
+    private TankPassage(double hereIndex, List<Crossing> crossings, Bounds outside) {
+        this.hereIndex = hereIndex;
         this.crossings = List.copyOf(crossings);
         this.outside = outside;
         List<FlatPath.Face> faces = new ArrayList<>();
         for (Crossing crossing : crossings) {
             faces.addAll(crossing.faces());
-            paths.add(new FlatPath(faces));
+            paths.add(new FlatPath(hereIndex, faces));
         }
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof TankPassage passage
+                && hereIndex == passage.hereIndex
                 && crossings.equals(passage.crossings)
                 && outside.equals(passage.outside);
     }
@@ -158,7 +165,21 @@ final class TankPassage {
             }
         }
         return all.stream()
-                .map(crossings -> new TankPassage(crossings, outside))
+                .map(crossings -> new TankPassage(1, crossings, outside))
+                .toList();
+    }
+
+    /// All ways into a tank's water by panes over it.
+    static List<TankPassage> overWater(TankWalls walls) {
+        List<TankWindow> dry =
+                TankWindow.ofAir(walls).stream().filter(TankWindow::isWide).toList();
+        TankWindow surface = TankWindow.ofWater(walls).getLast();
+        return dry.stream()
+                .filter(TankWindow::isPane)
+                .map(pane -> new TankPassage(
+                        surface.wall().behindIndex(),
+                        List.of(new Crossing(surface, true), new Crossing(pane, true)),
+                        walls.outside()))
                 .toList();
     }
 
@@ -190,7 +211,7 @@ final class TankPassage {
                 return false;
             }
         }
-        return near().isOver(patch) && (isStraight() || turns(patch.place(), lamp));
+        return near().isOver(patch) && (hereIndex > 1 || isStraight() || turns(patch.place(), lamp));
     }
 
     private static Vec farthest(Bounds box, Vec way) {
@@ -348,8 +369,8 @@ final class TankPassage {
     }
 
     /// Where places are seen on the last of some faces.
-    private static List<Vec> seen(List<Vec> outline, List<FlatPath.Face> faces, Patch patch) {
-        return new FlatPath(faces)
+    private List<Vec> seen(List<Vec> outline, List<FlatPath.Face> faces, Patch patch) {
+        return new FlatPath(hereIndex, faces)
                 .crossings(patch.place(), outline).stream().map(List::getLast).toList();
     }
 
@@ -406,7 +427,7 @@ final class TankPassage {
         }
         Vec normal = near().outer().normal();
         List<Vec> middle = find(List.of(part.middle()), patch, count);
-        if (middle.isEmpty() || count > 1 && !isStraight()) {
+        if (middle.isEmpty() || hereIndex > 1 || count > 1 && !isStraight()) {
             return true;
         }
         Vec way = middle.getFirst().minus(patch.place());
@@ -436,15 +457,17 @@ final class TankPassage {
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
             sum += bright(piece, patch, face, MOST_CUTS);
         }
-        return Math.PI * face.emitter().luminance() * sum;
+        return Math.PI * face.emitter().luminance() * hereIndex * hereIndex * sum;
     }
 
     /// What of a part is before the near face.
     private Optional<Hull> beforeNear(Hull hull) {
-        if (hull.isAhead(near().outer())) {
+        Crossing near = crossings.getFirst();
+        Plane here = new Plane(near.first().through(), near.across().times(-1));
+        if (hull.isAhead(here)) {
             return Optional.of(hull);
         }
-        List<Vec> ahead = hull.ahead(near().outer());
+        List<Vec> ahead = hull.ahead(here);
         return ahead.isEmpty() ? Optional.empty() : Optional.of(new Hull(ahead, ahead));
     }
 
@@ -491,13 +514,15 @@ final class TankPassage {
     /// is followed apart: each face weakens it along and across its own plane of incidence.
     private Optional<Through> follow(Vec from, Vec toward) {
         Vec at = from;
-        Vec way = toward.unit();
-        Vec one = way.cross(Math.abs(way.z()) < 0.5 ? Vec.UP : new Vec(1, 0, 0)).unit();
-        Vec other = way.cross(one);
+        // Of the length of the index.
+        Vec way = toward.unit().times(hereIndex);
+        Vec one = way.cross(Math.abs(toward.unit().z()) < 0.5 ? Vec.UP : new Vec(1, 0, 0))
+                .unit();
+        Vec other = way.cross(one).unit();
         for (Crossing crossing : crossings) {
             Vec across = crossing.across();
             double along = way.dot(across);
-            // Of the length of the index, so that what runs along a face stays.
+            // What runs along a face stays.
             Vec aside = way.minus(across.times(along));
             double square = aside.dot(aside);
             if (!(along > 0 && square < 1)) {

@@ -3,7 +3,6 @@ package plumeline.lit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import plumeline.geom.Aim;
 import plumeline.geom.Bounds;
 import plumeline.geom.Hull;
@@ -28,9 +27,8 @@ import plumeline.stage.TankWalls;
 /// A flat way into a tank, by which light comes to what is in it: a pane, the water's surface from above, the open top.
 ///
 /// Light is bent there by Snell's law, so that a lamp seems elsewhere and larger or smaller; its luminance in water is
-/// `n² T` times that in air, T by Fresnel's formulas. To the surface it comes through the opening of the rim, and
-/// through the panes over the water, weakened there; the rim itself lets nothing through. What is mirrored inside, and
-/// by how much those panes move light aside, is left out.
+/// `n² T` times that in air, T by Fresnel's formulas. To the surface it comes this way through the opening of the rim;
+/// by the panes over the water it comes by a way of two faces ([TankPassage]). What is mirrored inside is left out.
 ///
 /// **Source:** conservation of étendue, `L/n²` along a ray (any text on radiometry); own derivation.
 ///
@@ -100,7 +98,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
                 top,
                 new Vec(in.low().x(), in.low().y(), to),
                 new Vec(in.high().x(), in.high().y(), to),
-                in.high().z() - to > AHEAD_METRES && pane > 0 ? Optional.of(Rim.of(in, pane)) : Optional.empty()));
+                in.high().z() - to > AHEAD_METRES && pane > 0 ? Optional.of(Rim.of(in)) : Optional.empty()));
         return windows;
     }
 
@@ -167,16 +165,10 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         Slices slices = new Slices(patch.place(), List.of(ahead()), places -> find(places, patch));
         outside.forEach(part -> hiders.addAll(sight.met(slices.of(part.hull()))));
         List<Vec> seen = sight.outline();
-        double passing = passing(face, patch, seen, hiders, this::transmittance);
+        double passing = passing(face, patch, seen, hiders);
         if (rim.isPresent()) {
-            // What passes past the opening of the rim is lost, but for what passes the panes beyond the rim itself.
-            passing += passing(
-                            face,
-                            patch,
-                            seen,
-                            with(hiders, rim.get().glass(this, patch)),
-                            way -> throughPane(patch.place(), way))
-                    - passing(face, patch, seen, with(hiders, rim.get().opening(this, patch)), this::transmittance);
+            // What passes past the opening of the rim doesn't come this way.
+            passing -= passing(face, patch, seen, with(hiders, rim.get().opening(this, patch)));
         }
         double index = wall.behindIndex();
         return Math.PI * face.emitter().luminance() * index * index * passing;
@@ -188,11 +180,10 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
         return all;
     }
 
-    private double passing(
-            Shine.Face face, Patch patch, List<Vec> seen, List<Hull> hiders, ToDoubleFunction<Vec> transmittance) {
+    private double passing(Shine.Face face, Patch patch, List<Vec> seen, List<Hull> hiders) {
         double passing = 0;
         for (List<Vec> piece : hiders.isEmpty() ? List.of(seen) : Uncovered.pieces(patch.place(), seen, hiders)) {
-            passing += passing(piece, patch, transmittance, MOST_CUTS) * glow(piece, patch, face);
+            passing += passing(piece, patch, MOST_CUTS) * glow(piece, patch, face);
         }
         return passing;
     }
@@ -200,60 +191,21 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
     /// What stands over a water's surface: the walls' upper parts, up to their rim.
     ///
     /// @param inside the rim's inner edge, at its height
-    /// @param paneMetres how wide the rim is, m
-    record Rim(Bounds inside, double paneMetres) {
-        static Rim of(Bounds room, double paneMetres) {
+    record Rim(Bounds inside) {
+        static Rim of(Bounds room) {
             Vec low = new Vec(room.low().x(), room.low().y(), room.high().z());
-            return new Rim(new Bounds(low, room.high()), paneMetres);
+            return new Rim(new Bounds(low, room.high()));
         }
 
         /// The opening as it is seen on the surface from a place in the water.
         Hull opening(TankWindow surface, Patch patch) {
-            return seen(surface, patch, 0);
-        }
-
-        /// The opening with the rim round it.
-        Hull glass(TankWindow surface, Patch patch) {
-            return seen(surface, patch, paneMetres);
-        }
-
-        /// What passes the pane that a way from the surface meets: with air on both sides.
-        double passing(Out out) {
-            double untilSide = until(
-                    out.from().x(),
-                    out.way().x(),
-                    inside.low().x(),
-                    inside.high().x());
-            double untilEnd = until(
-                    out.from().y(),
-                    out.way().y(),
-                    inside.low().y(),
-                    inside.high().y());
-            double along = untilSide < untilEnd ? out.way().x() : out.way().y();
-            Polarised passing = new ClearPane(1, Layer.GLASS_INDEX, 1)
-                    .transmittanceAtSine(Math.sqrt(Math.max(0, 1 - along * along)));
-            return (passing.s() + passing.p()) / 2;
-        }
-
-        private static double until(double from, double way, double low, double high) {
-            return way == 0 ? Double.POSITIVE_INFINITY : ((way > 0 ? high : low) - from) / way;
-        }
-
-        private Hull seen(TankWindow surface, Patch patch, double wider) {
-            Vec low = inside.low().minus(new Vec(wider, wider, 0));
-            Vec high = inside.high().plus(new Vec(wider, wider, 0));
+            Vec low = inside.low();
+            Vec high = inside.high();
             List<Vec> edge =
                     List.of(low, new Vec(high.x(), low.y(), low.z()), high, new Vec(low.x(), high.y(), low.z()));
             List<Vec> seen = surface.find(finer(edge, PARTS), patch);
             return new Hull(seen, seen);
         }
-    }
-
-    /// What passes the surface and the pane over it that a way from the water goes on to.
-    private double throughPane(Vec inTank, Vec way) {
-        return findOut(inTank, way.unit())
-                .map(out -> transmittance(way) * rim.orElseThrow().passing(out))
-                .orElse(0.0);
     }
 
     /// How bright a piece is against the face's luminance.
@@ -287,7 +239,7 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
 
     /// What of a piece's light passes: its factor by what passes on the way to it, cut in two where that differs too
     /// much from one end to the other.
-    private double passing(List<Vec> piece, Patch patch, ToDoubleFunction<Vec> transmittance, int cuts) {
+    private double passing(List<Vec> piece, Patch patch, int cuts) {
         Vec near = piece.getFirst();
         Vec far = near;
         double nearSine = airSine(near.minus(patch.place()));
@@ -299,18 +251,18 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
             nearSine = Math.min(sine, nearSine);
             farSine = Math.max(sine, farSine);
         }
-        double most = transmittance.applyAsDouble(near.minus(patch.place()));
-        double least = transmittance.applyAsDouble(far.minus(patch.place()));
+        double most = transmittance(near.minus(patch.place()));
+        double least = transmittance(far.minus(patch.place()));
         Vec middle = near.plus(far).times(0.5);
         if (cuts == 0 || Math.abs(most - least) < EVEN) {
-            double between = transmittance.applyAsDouble(middle.minus(patch.place()));
+            double between = transmittance(middle.minus(patch.place()));
             return Seen.factor(piece, patch) * (most + 4 * between + least) / 6;
         }
         Vec along = far.minus(near).unit();
         List<Vec> nearer = Outlines.ahead(piece, along.times(-1), -middle.dot(along));
         List<Vec> farther = Outlines.ahead(piece, along, middle.dot(along));
-        return (nearer.size() > 2 ? passing(nearer, patch, transmittance, cuts - 1) : 0)
-                + (farther.size() > 2 ? passing(farther, patch, transmittance, cuts - 1) : 0);
+        return (nearer.size() > 2 ? passing(nearer, patch, cuts - 1) : 0)
+                + (farther.size() > 2 ? passing(farther, patch, cuts - 1) : 0);
     }
 
     /// How far from its middle on the inner face a body outside is seen at most: aside no farther than it is wide, and

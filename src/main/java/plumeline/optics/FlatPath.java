@@ -7,7 +7,7 @@ import java.util.function.BiFunction;
 import plumeline.geom.Plane;
 import plumeline.geom.Vec;
 
-/// The way of light from a place in air across flat faces, each taken as endless, whatever their turn to each other.
+/// The way of light from a place across flat faces, each taken as endless, whatever their turn to each other.
 ///
 /// It is the way of least optical length, which is a convex function of where the faces are crossed: there is one such
 /// way and Newton's steps, halved where they would lengthen it, come to it from anywhere. Snell's law holds at each
@@ -42,19 +42,31 @@ public final class FlatPath {
         }
     }
 
+    private final double hereIndex;
     private final List<Face> faces;
     private final BiFunction<Vec, Vec, Optional<List<Vec>>> direct;
 
-    /// Makes the way across some faces.
+    /// Makes the way from air across some faces.
     ///
     /// @param faces in the order they are crossed, one at least
     /// @throws IllegalArgumentException where there is no face
     public FlatPath(List<Face> faces) {
+        this(1, faces);
+    }
+
+    /// Makes the way across some faces.
+    ///
+    /// @param hereIndex index of where it begins, dimensionless, ≥ 1
+    /// @param faces in the order they are crossed, one at least
+    /// @throws IllegalArgumentException where there is no face, or the index is below 1
+    public FlatPath(double hereIndex, List<Face> faces) {
+        new Layer(0, hereIndex);
+        this.hereIndex = hereIndex;
         this.faces = List.copyOf(faces);
         if (faces.isEmpty()) {
             throw new IllegalArgumentException("a way across faces needs one");
         }
-        direct = direct(this.faces);
+        direct = hereIndex == 1 ? direct(this.faces) : (from, to) -> Optional.empty();
     }
 
     /// Gives the faces.
@@ -66,7 +78,7 @@ public final class FlatPath {
 
     /// Gives where the way between two places crosses the faces.
     ///
-    /// @param from where it begins, in air, m
+    /// @param from where it begins, m
     /// @param to where it ends, behind the last face, m, elsewhere
     /// @return a place on each face, m, true to some 1e-10 of the way
     public List<Vec> crossings(Vec from, Vec to) {
@@ -75,7 +87,7 @@ public final class FlatPath {
 
     /// Gives it for ways from one place to several that follow each other, as the corners of an outline do.
     ///
-    /// @param from where they begin, in air, m
+    /// @param from where they begin, m
     /// @param to where they end, behind the last face, m, elsewhere
     /// @return a place on each face a way, m
     public List<List<Vec>> crossings(Vec from, List<Vec> to) {
@@ -97,7 +109,7 @@ public final class FlatPath {
     }
 
     private double index(int leg) {
-        return leg == 0 ? 1 : faces.get(leg - 1).behindIndex();
+        return leg == 0 ? hereIndex : faces.get(leg - 1).behindIndex();
     }
 
     private final class Search {

@@ -235,27 +235,40 @@ final class TankLightOutsideTest {
                 ? at.plus(normal.times(0.008)).plus(aside.times(0.008 / Math.sqrt(1.52 * 1.52 - sine * sine)))
                 : at;
         Vec air = aside.plus(normal.times(Math.sqrt(1 - sine * sine)));
-        double far = (lamp.y() - start.y()) / air.y();
-        Vec hit = start.plus(air.times(far)).minus(lamp);
+        Vec from = front < top ? start : overTheWater(start, air);
+        double far = (lamp.y() - from.y()) / air.y();
+        Vec hit = from.plus(air.times(far)).minus(lamp);
         if (air.y() >= 0 || far <= 0 || Math.abs(hit.x()) > 0.15 || Math.abs(hit.z()) > halfHigh) {
             return 0;
         }
-        return front < top ? passing(Math.asin(sine)) : surface(Math.asin(sine)) * overTheWater(start, air);
+        return front < top ? passing(Math.asin(sine)) : surface(Math.asin(sine)) * passed(start, from, air);
     }
 
-    /// What passes on the way on from the surface: all by the opening, none by the rim, 8 mm wide at 408 mm, and
-    /// through the wall that it meets under that what a pane in air lets through.
-    private static double overTheWater(Vec start, Vec air) {
+    /// Where a way on from the surface goes on outside: through the opening, 400 mm over the floor, as it came; else
+    /// from the outer face of the pane that it meets, shifted in its 8 mm. High over all where the rim or a seam is in
+    /// its way.
+    private static Vec overTheWater(Vec start, Vec air) {
         Vec rim = start.plus(air.times((0.408 - start.z()) / air.z()));
         if (Math.abs(rim.x()) < 0.3 && Math.abs(rim.y()) < 0.2) {
-            return 1;
-        }
-        if (Math.abs(rim.x()) < 0.308 && Math.abs(rim.y()) < 0.208) {
-            return 0;
+            return start;
         }
         double side = (Math.signum(air.x()) * 0.3 - start.x()) / air.x();
         double end = (Math.signum(air.y()) * 0.2 - start.y()) / air.y();
-        double cosine = Math.abs(side < end ? air.x() : air.y());
+        Vec normal = side < end ? new Vec(Math.signum(air.x()), 0, 0) : new Vec(0, Math.signum(air.y()), 0);
+        Vec aside = air.minus(normal.times(air.dot(normal)));
+        Vec out = start.plus(air.times(Math.min(side, end)))
+                .plus(normal.times(0.008))
+                .plus(aside.times(0.008 / Math.sqrt(1.52 * 1.52 - aside.dot(aside))));
+        boolean isLost = out.z() > 0.408 || Math.abs(side < end ? out.y() : out.x()) > (side < end ? 0.208 : 0.308);
+        return isLost ? new Vec(0, 0, 1000) : out;
+    }
+
+    /// What passes: all by the opening, through a wall what a pane in air lets through.
+    private static double passed(Vec start, Vec from, Vec air) {
+        if (from.equals(start)) {
+            return 1;
+        }
+        double cosine = Math.abs(Math.abs(from.x()) > 0.3079 ? air.x() : air.y());
         double glass = Math.sqrt(1 - (1 - cosine * cosine) / (1.52 * 1.52));
         double s = square((cosine - 1.52 * glass) / (cosine + 1.52 * glass));
         double p = square((1.52 * cosine - glass) / (1.52 * cosine + glass));

@@ -3,6 +3,9 @@ package plumeline.look;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,6 +47,29 @@ final class LookMeasuresTest {
         assertThat(measure.findChange(LookPlan.looks(text, "green"), "green").orElseThrow())
                 .isCloseTo(1 - stops, within(2e-3));
         assertThat(measure.findChange(LookPlan.looks(text, "green"), "grey")).isEmpty();
+    }
+
+    /// One lamp in both looks: at the same hue it is off by as much in both, at two hues by other emitters, apart.
+    @Test
+    void matched_betweenTwoHuesOfTypicalEmitters_isTight() {
+        String two = LookPlan.LOOKS
+                .replace("light: tube", "light: typical")
+                .replace("{lights.key.level: 0 %}", "{lights.key.level: 0 %, lights.wash.hue: 30 deg}")
+                .replace("{lights.wash.level: 0 %}", "{lights.key.level: 0 %, lights.wash.hue: 150 deg}")
+                .replace("WANT", "matched: [green, white], by: BY stops, within: 0.3 stops");
+        double apart = 0.3 - LookPlan.margin(two.replace("BY", "0"));
+        String by = Stream.of("", "-")
+                .map(sign -> two.replace("BY", sign + String.format(Locale.ROOT, "%.3f", apart)))
+                .max(Comparator.comparingDouble(LookPlan::margin))
+                .orElseThrow();
+        assertThat(LookPlan.margin(by)).isCloseTo(0.3, within(0.001));
+        assertThat(LookPlan.measure(by, "green").findTight(LookPlan.looks(by, "green")))
+                .isPresent();
+        String alike = two.replace("150 deg", "30 deg").replace("BY", "0");
+        assertThat(LookPlan.margin(alike)).isCloseTo(0.3, within(1e-9));
+        assertThat(LookPlan.measure(alike, "green").findTight(LookPlan.looks(alike, "green")))
+                .isEmpty();
+        assertThat(apart).isGreaterThan(0.3);
     }
 
     /// What is given as measured without ± is sure; typical emitters are 30 % off, 80 % of takes within 0.65 of that.

@@ -224,7 +224,7 @@ final class ShiningTest {
         Shown shadow = between.wants("no_shadow: post, upon: tin");
         assertThat(shadow.margin()).isCloseTo(3 - 100, within(1e-9));
         assertThat(shadow.standing())
-                .isEqualTo("It takes up to 100 % of the light off tin, most of key's; that is seen.");
+                .isEqualTo("It takes up to 100 % of the light off tin, mostly key's; that is seen.");
         Shown beside = new Case("fifty", "2.8", post.formatted("100"), KEY).wants("no_shadow: post, upon: tin");
         assertThat(beside.margin()).isEqualTo(3);
         assertThat(beside.standing()).isEqualTo("No shadow of it falls on tin.");
