@@ -86,7 +86,11 @@ final class TankLight {
             }
         }
         if (patch.place().z() < waterLineMetres) {
-            sum += by(overWater, shine, patch, (passage, sight, face) -> beforeInWater(passage, sight, face, inside, outside));
+            sum += by(
+                    overWater,
+                    shine,
+                    patch,
+                    (passage, sight, face) -> beforeInWater(passage, sight, face, inside, outside));
         }
         return sum;
     }

@@ -22,8 +22,8 @@ import plumeline.sight.Uncovered;
 import plumeline.stage.TankWalls;
 
 /// A way across faces of a tank, one after another. Through it and out again light comes to what is behind or beside
-/// it: by two panes, the open top and a pane over the water, or one of these, the water's surface and a pane. To what is
-/// in its water it comes by a pane over the water and the surface. A lamp seems moved through panes across from each
+/// it: by two panes, the open top and a pane over the water, or one of these, the water's surface and a pane. To what
+/// is in its water it comes by a pane over the water and the surface. A lamp seems moved through panes across from each
 /// other, turned through others, and as bright as in the same medium but for what the faces throw back, by Fresnel's
 /// formulas for each polarisation.
 ///

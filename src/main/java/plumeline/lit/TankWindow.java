@@ -16,7 +16,6 @@ import plumeline.light.Seen;
 import plumeline.light.SkyMean;
 import plumeline.optics.ClearPane;
 import plumeline.optics.FlatWall;
-import plumeline.optics.Layer;
 import plumeline.optics.Polarised;
 import plumeline.optics.TankView;
 import plumeline.sight.Cone;

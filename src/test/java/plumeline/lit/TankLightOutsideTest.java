@@ -245,8 +245,8 @@ final class TankLightOutsideTest {
     }
 
     /// Where a way on from the surface goes on outside: through the opening, 400 mm over the floor, as it came; else
-    /// from the outer face of the pane that it meets, shifted in its 8 mm. High over all where the rim or a seam is in
-    /// its way.
+    /// from the outer face of the pane that it meets, shifted in its 8 mm. High over all where the rim or a seam is
+    /// in its way.
     private static Vec overTheWater(Vec start, Vec air) {
         Vec rim = start.plus(air.times((0.408 - start.z()) / air.z()));
         if (Math.abs(rim.x()) < 0.3 && Math.abs(rim.y()) < 0.2) {
