@@ -141,6 +141,9 @@ record LabelLamps(Stage stage, MarkBook marks, Scene first, Scene last, Print pr
 
         private static final double FARTHEST = 150;
 
+        /// How far up a mirror image its name may point to, the first that has room.
+        private static final double[] HEIGHTS = {0.5, 0.25, 0.75, 0.1, 0.9};
+
         Bands {
             images = List.copyOf(images);
         }
@@ -184,11 +187,16 @@ record LabelLamps(Stage stage, MarkBook marks, Scene first, Scene last, Print pr
                     continue;
                 }
                 List<String> words = List.of(Lettering.fitted(image.lamp(), width / 4) + (isAtEnd ? ", end" : ""));
-                Spot anchor = middle(named.getFirst());
-                List<Spot> spots = new ArrayList<>(List.of(anchor));
-                spots.addAll(Labels.around(anchor, words, 8, FARTHEST));
-                spots.addAll(beside.spots(words, anchor.y()));
-                labels.place(page.id("name.mirrored." + image.lamp()), words, anchor, spots, LED);
+                String id = page.id("name.mirrored." + image.lamp());
+                for (double share : HEIGHTS) {
+                    Spot anchor = middle(named.getFirst(), share);
+                    List<Spot> spots = new ArrayList<>(List.of(anchor));
+                    spots.addAll(Labels.around(anchor, words, 8, FARTHEST));
+                    spots.addAll(beside.spots(words, anchor.y()));
+                    if (labels.place(id, words, anchor, spots, LED).isPresent()) {
+                        break;
+                    }
+                }
             }
         }
 
@@ -218,13 +226,15 @@ record LabelLamps(Stage stage, MarkBook marks, Scene first, Scene last, Print pr
             return ring;
         }
 
-        /// The middle of its middle row.
-        private Spot middle(Unrolled.Patch patch) {
-            int half = patch.spans().size() / 2;
-            Unrolled.Span span = patch.spans().get(half);
+        /// The middle of one of its rows.
+        ///
+        /// @param share how far up its rows
+        private Spot middle(Unrolled.Patch patch, double share) {
+            int row = Math.min(patch.spans().size() - 1, (int) (patch.spans().size() * share));
+            Unrolled.Span span = patch.spans().get(row);
             return spot(
                     (span.fromMetres() + span.toMetres()) / 2,
-                    patch.heightsMetres().get(half));
+                    patch.heightsMetres().get(row));
         }
     }
 }

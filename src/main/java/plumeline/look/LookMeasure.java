@@ -78,6 +78,14 @@ public interface LookMeasure {
         return false;
     }
 
+    /// Tells whether it has nothing to measure in this look.
+    ///
+    /// @param at the looks
+    /// @return true where the lamp that it is about is off
+    default boolean isIdle(Looks at) {
+        return false;
+    }
+
     /// Tells whether moving marks can change it.
     ///
     /// @return true for what light falls where

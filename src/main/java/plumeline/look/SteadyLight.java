@@ -100,6 +100,11 @@ public record SteadyLight(Shot shot, int lamp, Quantity film) implements LookMea
     }
 
     @Override
+    public boolean isIdle(Looks at) {
+        return isOff(at);
+    }
+
+    @Override
     public String unit() {
         return "%";
     }

@@ -53,13 +53,17 @@ final class Remedies {
     ///
     /// @param alone whether the failing one can't hold even alone
     /// @param against those that can't hold together with it, each alone
-    record Conflict(boolean alone, List<Judged.Line> against) {
+    /// @param hasOthers whether any other holds
+    record Conflict(boolean alone, List<Judged.Line> against, boolean hasOthers) {
         List<String> sentences() {
             if (alone) {
                 return List.of("No place of the free marks was found where it holds, the locked ones as they are.");
             }
             if (against.isEmpty()) {
-                return List.of("It can't hold together with all the others at once.");
+                return List.of(
+                        hasOthers
+                                ? "It can't hold together with all the others at once."
+                                : "It only just holds anywhere: too closely for marks that a hand sets.");
             }
             return List.of("It can't hold together with "
                     + String.join(
@@ -75,13 +79,15 @@ final class Remedies {
             return Optional.empty();
         }
         if (!feasible(Set.of(failing.id()))) {
-            return Optional.of(new Conflict(true, List.of()));
+            return Optional.of(new Conflict(true, List.of(), true));
         }
-        List<Judged.Line> against = judged.lines().stream()
+        List<Judged.Line> others = judged.lines().stream()
                 .filter(other -> other.isComputed() && !other.id().equals(failing.id()) && holds(other, parts))
+                .toList();
+        List<Judged.Line> against = others.stream()
                 .filter(other -> !feasible(Set.of(failing.id(), other.id())))
                 .toList();
-        return Optional.of(new Conflict(false, against));
+        return Optional.of(new Conflict(false, against, !others.isEmpty()));
     }
 
     private boolean feasible(Set<String> ids) {

@@ -115,13 +115,22 @@ final class ShotSolver {
                         .isPresent());
     }
 
+    /// Those that measure something; all where none does.
+    private List<Judged.Instance> telling(List<Judged.Instance> instances) {
+        List<Judged.Instance> telling = instances.stream()
+                .filter(instance ->
+                        !instance.want().isIdle(judged.moments(instance.run().stage(), si)))
+                .toList();
+        return telling.isEmpty() ? instances : telling;
+    }
+
     private double least(Judged.Line line) {
         return line.parts().mapToDouble(part -> parts[part]).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     private WantAnswer answer(Judged.Line line, Tightness tightness, List<MarkAnswer> marks) {
         WantAnswer worst = null;
-        for (Judged.Instance instance : line.instances()) {
+        for (Judged.Instance instance : telling(line.instances())) {
             WantAnswer answer = answer(line, instance, tightness, marks);
             if (worst == null || isWorse(answer, worst)) {
                 worst = answer;

@@ -77,6 +77,11 @@ record Looked(WantLine line, LookMeasure measure) implements Want {
     }
 
     @Override
+    public boolean isIdle(Moments moments) {
+        return during(moments).stream().allMatch(measure::isIdle);
+    }
+
+    @Override
     public boolean isSafety() {
         return measure.isSafety();
     }

@@ -145,6 +145,14 @@ public sealed interface Want
         return Optional.empty();
     }
 
+    /// Tells whether it has nothing to measure in this pass, so that another pass tells more.
+    ///
+    /// @param moments the shot for some values of its marks
+    /// @return false where its margin says how the pass stands
+    default boolean isIdle(Moments moments) {
+        return false;
+    }
+
     /// Tells whether someone's safety rests on it: then it never holds, but no objection is found.
     ///
     /// @return true for what glass and tables carry

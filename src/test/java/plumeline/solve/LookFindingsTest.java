@@ -227,6 +227,23 @@ final class LookFindingsTest {
         assertThat(want(slow, 2).attempts()).isEmpty();
     }
 
+    /// The key is off in the first look; where it is on its margin is the same, and that one is told.
+    @Test
+    void steadyLight_isToldOfTheLookInWhichTheLampIsOn() {
+        WantAnswer key = want(changed(PLAN, "steady_light: wash", "steady_light: key"), 2);
+        assertThat(key.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(key.pass()).isEqualTo("white");
+        assertThat(key.because()).noneMatch(line -> line.contains("is off"));
+    }
+
+    /// With a readout bars count; another mode without one would hide them.
+    @Test
+    void steadyLight_offersNoRateWhoseBarsArentKnown() {
+        String barred = changed(PLAN, "depth: 60 %", "depth: 100 %").replace("{rate: 24 fps}", "{rate: 24 fps, readout: 8 ms}");
+        assertThat(want(barred, 2).verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(want(barred, 2).attempts()).isNotEmpty().noneMatch(attempt -> attempt.startsWith("Camera rate"));
+    }
+
     @Test
     void steadyLight_overOnePercent_isTight_andSaysWhatToSet() {
         WantAnswer some = want(changed(PLAN, "depth: 60 %", "depth: 50 %"), 2);
