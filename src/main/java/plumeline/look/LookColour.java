@@ -8,6 +8,7 @@ import plumeline.colour.Lab;
 import plumeline.colour.Planck;
 import plumeline.colour.Seen;
 import plumeline.colour.Srgb;
+import plumeline.colour.White;
 import plumeline.colour.Xyz;
 import plumeline.plan.Placed;
 import plumeline.plan.Written;
@@ -26,6 +27,12 @@ import plumeline.stage.Tint;
 record LookColour(LookAt look, Of of, Wanted wanted, double within) implements LookMeasure {
     /// The white to which a camera is balanced where nobody says, K: daylight, common practice.
     private static final double BALANCE_KELVIN = 5600;
+
+    /// Farther from Planck's locus it is no white that a gel makes.
+    private static final double WHITE_DUV = 0.006;
+
+    /// Cameras are balanced in steps as fine as this, K.
+    private static final double ROUND_KELVIN = 50;
 
     /// Of so large differences CIEDE2000 tells no more than that they are large.
     private static final double ROUGH = 10;
@@ -101,7 +108,11 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
     }
 
     private Optional<Srgb> findSeen(Looks at, Srgb own) {
-        return look.colour(look.instant(at)).findColour().map(light -> Seen.under(own, light, balance()));
+        return findSeen(at, own, balance());
+    }
+
+    private Optional<Srgb> findSeen(Looks at, Srgb own, Chromaticity balance) {
+        return look.colour(look.instant(at)).findColour().map(light -> Seen.under(own, light, balance));
     }
 
     private static Lab lab(Srgb colour) {
@@ -109,13 +120,13 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
     }
 
     /// The wanted colour of a thing; one without lightness is taken as light as the thing is seen.
-    private Lab wantedLab(Lab seen) {
+    private Lab wantedLab(Lab seen, Chromaticity balance) {
         return switch (wanted) {
             case Wanted.Code(Srgb code) -> lab(code);
             case Wanted.Place(Chromaticity colour) -> {
                 Xyz as = colour.at(
                         new Lab(seen.l(), 0, 0).toXyz(Chromaticity.D65).y());
-                yield Lab.of(Seen.adapted(as, balance(), Chromaticity.D65), Chromaticity.D65);
+                yield Lab.of(Seen.adapted(as, balance, Chromaticity.D65), Chromaticity.D65);
             }
         };
     }
@@ -131,11 +142,49 @@ record LookColour(LookAt look, Of of, Wanted wanted, double within) implements L
                         .findColour()
                         .map(colour -> colour.distance(wantedLight()))
                         .orElse(0.0);
-            case Of.Thing(Srgb own) ->
-                findSeen(at, own)
-                        .map(seen -> Difference.ciede2000(lab(seen), wantedLab(lab(seen))))
-                        .orElse(0.0);
+            case Of.Thing(Srgb own) -> distance(at, own, balance());
         };
+    }
+
+    private double distance(Looks at, Srgb own, Chromaticity balance) {
+        return findSeen(at, own, balance)
+                .map(seen -> Difference.ciede2000(lab(seen), wantedLab(lab(seen), balance)))
+                .orElse(0.0);
+    }
+
+    /// A gel that makes one white of another, by the difference of their mireds; a camera balanced to the light, where
+    /// that shows the thing as wanted.
+    @Override
+    public List<String> listAttempts(Looks at) {
+        return switch (of) {
+            case Of.Light(int lamp) -> findGel(at, lamp).stream().toList();
+            case Of.Thing(Srgb own) -> findBalance(at, own).stream().toList();
+        };
+    }
+
+    private Optional<String> findGel(Looks at, int lamp) {
+        return White.find(wantedLight())
+                .filter(white -> Math.abs(white.duv()) < WHITE_DUV)
+                .filter(_ -> tint(at, lamp) instanceof Tint.White)
+                .map(white -> {
+                    double from = ((Tint.White) tint(at, lamp)).kelvin();
+                    double shift = White.miredShift(from, white.kelvin());
+                    String to = Print.number(Math.rint(white.kelvin() / ROUND_KELVIN) * ROUND_KELVIN, 0) + " K";
+                    return "A gel of " + (shift < 0 ? "−" : "+") + Print.number(Math.abs(shift), 0) + " mired on "
+                            + look.stage().shot().lights().get(lamp).name() + ", or its white set to " + to
+                            + " where it has one. Write white: " + to + " then, and loss for what the gel takes.";
+                });
+    }
+
+    private Optional<String> findBalance(Looks at, Srgb own) {
+        return look.colour(look.instant(at))
+                .findColour()
+                .flatMap(White::find)
+                .map(white -> Math.rint(white.kelvin() / ROUND_KELVIN) * ROUND_KELVIN)
+                .filter(kelvin -> kelvin >= Planck.LEAST_KELVIN && kelvin <= Planck.MOST_KELVIN)
+                .filter(kelvin -> distance(at, own, Planck.chromaticity(kelvin)) <= within)
+                .map(kelvin -> "Balance the camera to that light: camera.white " + Print.number(kelvin, 0)
+                        + " K. All that it shows changes with it.");
     }
 
     @Override

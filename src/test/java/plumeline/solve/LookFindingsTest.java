@@ -227,6 +227,27 @@ final class LookFindingsTest {
         assertThat(want(slow, 2).attempts()).isEmpty();
     }
 
+    /// 1e6/3200 − 1e6/5600 = 133.9: the difference of mireds.
+    @Test
+    void look_ofAnotherWhite_saysTheGel() {
+        WantAnswer white = want(changed(PLAN, "steady_light: wash", "look: white, light: key, colour: 3200 K"), 2);
+        assertThat(white.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(white.attempts()).singleElement().asString()
+                .startsWith("A gel of +134 mired on key, or its white set to 3200 K where it has one.");
+    }
+
+    @Test
+    void look_inAnotherWhite_saysTheBalance_andWithThatItHolds() {
+        String warm = changed(PLAN, "steady_light: wash", "look: white, upon: hero, colour: \"#9d94c8\"")
+                .replace("diameter: 42 mm", "colour: \"#9d94c8\"\n    diameter: 42 mm")
+                .replace("white: 5600 K", "white: 3200 K");
+        assertThat(want(warm, 2).verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(want(warm, 2).attempts()).contains(
+                "Balance the camera to that light: camera.white 3200 K. All that it shows changes with it.");
+        assertThat(want(changed(warm, "f_number: 11, rate", "f_number: 11, white: 3200 K, rate"), 2).verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
     /// The key is off in the first look; where it is on its margin is the same, and that one is told.
     @Test
     void steadyLight_isToldOfTheLookInWhichTheLampIsOn() {
