@@ -232,7 +232,9 @@ final class LookFindingsTest {
     void look_ofAnotherWhite_saysTheGel() {
         WantAnswer white = want(changed(PLAN, "steady_light: wash", "look: white, light: key, colour: 3200 K"), 2);
         assertThat(white.verdict()).isEqualTo(Verdict.FAILS);
-        assertThat(white.attempts()).singleElement().asString()
+        assertThat(white.attempts())
+                .singleElement()
+                .asString()
                 .startsWith("A gel of +134 mired on key, or its white set to 3200 K where it has one.");
     }
 
@@ -242,9 +244,10 @@ final class LookFindingsTest {
                 .replace("diameter: 42 mm", "colour: \"#9d94c8\"\n    diameter: 42 mm")
                 .replace("white: 5600 K", "white: 3200 K");
         assertThat(want(warm, 2).verdict()).isEqualTo(Verdict.FAILS);
-        assertThat(want(warm, 2).attempts()).contains(
-                "Balance the camera to that light: camera.white 3200 K. All that it shows changes with it.");
-        assertThat(want(changed(warm, "f_number: 11, rate", "f_number: 11, white: 3200 K, rate"), 2).verdict())
+        assertThat(want(warm, 2).attempts())
+                .contains("Balance the camera to that light: camera.white 3200 K. All that it shows changes with it.");
+        assertThat(want(changed(warm, "f_number: 11, rate", "f_number: 11, white: 3200 K, rate"), 2)
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -260,7 +263,8 @@ final class LookFindingsTest {
     /// With a readout bars count; another mode without one would hide them.
     @Test
     void steadyLight_offersNoRateWhoseBarsArentKnown() {
-        String barred = changed(PLAN, "depth: 60 %", "depth: 100 %").replace("{rate: 24 fps}", "{rate: 24 fps, readout: 8 ms}");
+        String barred =
+                changed(PLAN, "depth: 60 %", "depth: 100 %").replace("{rate: 24 fps}", "{rate: 24 fps, readout: 8 ms}");
         assertThat(want(barred, 2).verdict()).isEqualTo(Verdict.FAILS);
         assertThat(want(barred, 2).attempts()).isNotEmpty().noneMatch(attempt -> attempt.startsWith("Camera rate"));
     }
