@@ -6,14 +6,17 @@ import java.util.Locale;
 import plumeline.quantity.Print;
 
 /// Light in words.
-final class Amounts {
+public final class Amounts {
     /// Nobody tells more stops apart from none at all.
     static final double MOST_STOPS = 20;
 
     private Amounts() {}
 
-    /// Two figures: a meter repeats no more.
-    static String lux(double lux) {
+    /// Gives light in words, to two figures: a meter repeats no more.
+    ///
+    /// @param lux illuminance, lx
+    /// @return as `1200 lx`
+    public static String lux(double lux) {
         if (!(lux > 0)) {
             return "0 lx";
         }
@@ -22,8 +25,11 @@ final class Amounts {
         return String.format(Locale.ROOT, rounded < 10 ? "%.1f lx" : "%.0f lx", rounded);
     }
 
-    /// Tenths of a stop.
-    static String stops(double stops) {
+    /// Gives a difference in words, without its sign, to tenths of a stop.
+    ///
+    /// @param stops stops
+    /// @return as `0.7 stops`
+    public static String stops(double stops) {
         return Print.number(Math.abs(stops), 1) + (Math.abs(stops) < 0.05 ? " stops" : stopWord(stops));
     }
 
@@ -37,8 +43,12 @@ final class Amounts {
         return Print.number(Math.abs(stops), 1).equals("1") ? " stop" : " stops";
     }
 
-    /// How much more one is than another, in stops, between ±20.
-    static double stops(double one, double other) {
+    /// Gives how much more one is than another.
+    ///
+    /// @param one any amount of light, ≥ 0
+    /// @param other another, ≥ 0
+    /// @return stops, from −20 to 20; 0 where both are nothing
+    public static double stops(double one, double other) {
         return one <= 0 && other <= 0 ? 0 : Math.clamp(Math.log(one / other) / Math.log(2), -MOST_STOPS, MOST_STOPS);
     }
 

@@ -3,10 +3,10 @@ package plumeline.look;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plumeline.lit.Amounts;
 import plumeline.lit.Instant;
 import plumeline.lit.Lamp;
 import plumeline.lit.Lighting;
-import plumeline.quantity.Print;
 import plumeline.quantity.Spread;
 import plumeline.stage.Tint;
 
@@ -19,7 +19,6 @@ import plumeline.stage.Tint;
 /// @param within how far that may be off, stops
 record Matched(List<LookAt> looks, double stops, double within) implements LookMeasure {
     /// Nobody tells more stops apart from none at all.
-    private static final double MOST_STOPS = 20;
 
     Matched {
         looks = List.copyOf(looks);
@@ -41,9 +40,7 @@ record Matched(List<LookAt> looks, double stops, double within) implements LookM
 
     /// How much brighter the first is than another.
     private double over(int look, Looks at) {
-        double one = light(0, at).lux();
-        double other = light(look, at).lux();
-        return one <= 0 && other <= 0 ? 0 : Math.clamp(Math.log(one / other) / Math.log(2), -MOST_STOPS, MOST_STOPS);
+        return Amounts.stops(light(0, at).lux(), light(look, at).lux());
     }
 
     @Override
@@ -90,33 +87,18 @@ record Matched(List<LookAt> looks, double stops, double within) implements LookM
     public String standing(Looks at) {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < looks.size(); i++) {
-            words.add(Print.number(round(light(i, at).lux()), 1) + " lx in "
-                    + looks.get(i).pass());
+            words.add(Amounts.lux(light(i, at).lux()) + " in " + looks.get(i).pass());
         }
         List<String> apart = new ArrayList<>();
         for (int i = 1; i < looks.size(); i++) {
             double over = over(i, at);
-            apart.add(looks.getFirst().pass() + " is " + stops(over) + (over < 0 ? " under " : " over ")
+            apart.add(looks.getFirst().pass() + " is " + Amounts.stops(over) + (over < 0 ? " under " : " over ")
                     + looks.get(i).pass());
         }
         return looks.getFirst().name() + "'s " + looks.getFirst().part().word() + " gets " + String.join(", ", words)
                 + ": " + String.join(", ", apart) + "; "
-                + (stops == 0 ? "as bright as each other" : stops(stops) + (stops < 0 ? " under" : " over"))
-                + " wanted, within " + stops(within) + ".";
-    }
-
-    /// Two figures: a meter repeats no more.
-    private static double round(double lux) {
-        if (lux <= 0) {
-            return 0;
-        }
-        double step = Math.pow(10, Math.floor(Math.log10(lux)) - 1);
-        return Math.round(lux / step) * step;
-    }
-
-    private static String stops(double stops) {
-        String figure = Print.number(Math.abs(stops), 1);
-        return figure + (figure.equals("1") ? " stop" : " stops");
+                + (stops == 0 ? "as bright as each other" : Amounts.stops(stops) + (stops < 0 ? " under" : " over"))
+                + " wanted, within " + Amounts.stops(within) + ".";
     }
 
     /// A lamp in both looks is off by as much in both, but for what its emitters give where it is of another colour.

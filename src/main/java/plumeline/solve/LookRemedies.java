@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import plumeline.lit.Amounts;
 import plumeline.look.SteadyLight;
 import plumeline.plan.Pass;
 import plumeline.plan.PlacedLight;
@@ -117,18 +118,13 @@ final class LookRemedies {
                 return Optional.empty();
             }
             keys.add(key(written.get(), levels, own));
-            words.add("in " + change.getKey() + " " + words(look.get(), levels, own) + " (" + stops(own)
+            words.add("in " + change.getKey() + " " + words(look.get(), levels, own) + " (" + Amounts.stops(own)
                     + (own < 0 ? " less)" : " more)"));
         }
         return keys.isEmpty()
                         || otherwise.findHolding(keys, line.id(), List.of()).isEmpty()
                 ? Optional.empty()
                 : Optional.of(capital(String.join(", ", words)) + ": the looks then match.");
-    }
-
-    private static String stops(double stops) {
-        String figure = Print.number(Math.abs(stops), 1);
-        return figure + (figure.equals("1") ? " stop" : " stops");
     }
 
     private static String capital(String text) {
