@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Draft;
 import plumeline.answer.Draft.Criterion;
@@ -18,19 +19,17 @@ import plumeline.ask.colour.Mixing.Want;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Mixture;
 import plumeline.colour.Planck;
-import plumeline.colour.Primary;
 import plumeline.colour.SpectralLocus;
 import plumeline.colour.Srgb;
+import plumeline.colour.TypicalLamp;
 import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
 
 /// The question `colour` in text.
 final class ColourInquiry implements Inquiry<Mixing.Inputs> {
-    private static final List<Emitter> TYPICAL = List.of(
-            typical("red", 0.700, 0.299, 300),
-            typical("green", 0.170, 0.700, 600),
-            typical("blue", 0.140, 0.050, 90),
-            typical("white", 0.330, 0.340, 1000));
+    private static final List<Emitter> TYPICAL = IntStream.range(0, TypicalLamp.NAMES.size())
+            .mapToObj(i -> new Emitter(TypicalLamp.NAMES.get(i), TypicalLamp.PRIMARIES.get(i), Optional.empty()))
+            .toList();
 
     private static final String EXAMPLE = """
         # colour: which drive gives which colour, as bright as the lamp can. Here the opposite hue of a teal label.
@@ -45,10 +44,6 @@ final class ColourInquiry implements Inquiry<Mixing.Inputs> {
         # primaries: typical         # in place of emitters, where nothing is known of the lamp
         # against: 5600 K            # the other white: by how many mireds it differs
         """;
-
-    private static Emitter typical(String name, double x, double y, double lumens) {
-        return new Emitter(name, new Primary(Chromaticity.ofXy(x, y), lumens), Optional.empty());
-    }
 
     @Override
     public String name() {
