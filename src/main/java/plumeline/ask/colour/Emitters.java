@@ -25,13 +25,15 @@ final class Emitters {
             Key.optional("x", "x of its colour, CIE 1931", Asked.X),
             Key.optional("y", "y of its colour, CIE 1931", Asked.Y),
             Key.optional(
-                    "peak",
-                    "in place of x and y the wavelength at which an LED without phosphor is strongest",
-                    new Shape.Amount(Kind.LENGTH, Range.between("400 nm", "700 nm"), Shape.Mark.FIXED)),
+                            "peak",
+                            "in place of x and y the wavelength at which an LED without phosphor is strongest",
+                            new Shape.Amount(Kind.LENGTH, Range.between("400 nm", "700 nm"), Shape.Mark.FIXED))
+                    .hint("what the data sheet says, such as 625 nm", ""),
             Key.optional(
-                    "width",
-                    "the peak's full width at half its height",
-                    new Shape.Amount(Kind.LENGTH, Range.between("3 nm", "200 nm"), Shape.Mark.FIXED)),
+                            "width",
+                            "the peak's full width at half its height",
+                            new Shape.Amount(Kind.LENGTH, Range.between("3 nm", "200 nm"), Shape.Mark.FIXED))
+                    .hint("what the data sheet says, such as 20 nm", ""),
             Key.optional("spectrum", "in place of both what a spectrometer read", Wavelengths.LIGHT),
             Key.required(
                     "lumens",
