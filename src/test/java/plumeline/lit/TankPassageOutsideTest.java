@@ -200,7 +200,10 @@ final class TankPassageOutsideTest {
         "1, -440, -1329, 772, 0, -5, 1105, 1122, 723.2, 785.2, 38.1, -0.0552, 0.3231, 0.2842",
         "200, -73, -1055, 560, 8, -19, 1059, 1107, 451.2, 605.8, 24.7, -0.0244, 0.6145, 0.1814",
         "200, 156, -1079, 496, -15, -4, 635, 661, 422.8, 372.2, 42, 0.336, 0.5844, 0.5366",
-        "300, -613, -1107, 426, 22, -27, 1108, 873, 286.1, 594.3, 47.6, 0.1297, 0.6641, 0.4923"
+        "300, -613, -1107, 426, 22, -27, 1108, 873, 286.1, 594.3, 47.6, 0.1297, 0.6641, 0.4923",
+        "200, 122, -1280, 325, -1, -15, 937, 906, 425.8, 611.1, 23.6, -0.3985, 0.3356, 0.3579",
+        "200, 411, -1009, 339, -33, -17, 766, 1088, 252.2, 758.9, 49.4, -0.133, 0.5012, 0.2486",
+        "300, 668, -1022, 191, -37, -5, 1064, 1124, 689.5, 768.1, 32.9, -0.1618, -0.0146, 0.1843"
     })
     void flagOrWindow_takesWhatItsFaceWouldGive(
             int water,
@@ -240,7 +243,7 @@ final class TankPassageOutsideTest {
                 AWAY,
                 millimetres(at) + turned + "}, no: {light: no, at: [" + millimetres(flag) + turned);
         assertThat(LitPlan.lux(flagged.lighting(), place, toward) / (whole - ofItsFace))
-                .isCloseTo(1, within(0.002));
+                .isCloseTo(1, within(0.003));
         double ofWindow = LitPlan.lux(
                 new Set(panel(ofFlag, upFlag, ""), water, AWAY, AWAY, millimetres(at) + turned).lighting(),
                 place,
