@@ -427,7 +427,7 @@ final class TankPassage {
         }
         Vec normal = near().outer().normal();
         List<Vec> middle = find(List.of(part.middle()), patch, count);
-        if (middle.isEmpty() || hereIndex > 1 || count > 1 && !isStraight()) {
+        if (middle.isEmpty() || count > 1 && !isStraight()) {
             return true;
         }
         Vec way = middle.getFirst().minus(patch.place());

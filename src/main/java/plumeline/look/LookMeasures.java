@@ -172,8 +172,7 @@ public final class LookMeasures {
         if (wanted.isEmpty()) {
             return new Reading.Missing(
                     keys.has("colour")
-                            ? "No light has the colour that is wanted: x and y come to 1 at most, kelvin are 1000 to"
-                                    + " 100000."
+                            ? "No light has the colour that is wanted: x and y come to 1 at most."
                             : "Say which colour: colour: \"#2a9d8f\", 5600 K, or [0.31, 0.33].");
         }
         if (isOfLight && wanted.get().findChromaticity().isEmpty()) {

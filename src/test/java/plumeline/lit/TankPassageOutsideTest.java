@@ -256,9 +256,41 @@ final class TankPassageOutsideTest {
         assertThat(ofWindow / whole).isGreaterThan(0.1);
     }
 
+    /// A flag that leans from behind the tank over its rim, its middle over the tank, keeps off of what comes through
+    /// the tank as much as its part behind the back pane alone: what is over the rim is in no such way.
+    @Test
+    void flagThatLeansOverTheTank_hidesAsItsPartBehindIt() {
+        double tilt = Math.toDegrees(Math.atan2(0.35, 0.9));
+        double whole = Math.hypot(350, 900);
+        Vec place = new Vec(0.02, 0.6, 0.1);
+        Vec toward = new Vec(0, -1, 0);
+        double[] lux = new double[3];
+        String[] flags = {
+            "", leaning(whole, "0 mm, 175 mm, 565 mm", tilt), leaning(0.4 * whole, "0 mm, 280 mm, 295 mm", tilt)
+        };
+        for (int i = 0; i < flags.length; i++) {
+            String[] parts = flags[i].split("\\|", -1);
+            Set set = new Set(
+                    panel(300, 200, "") + parts[0],
+                    300,
+                    AWAY,
+                    AWAY,
+                    "0 mm, -900 mm, 150 mm], turn: 0 deg" + (parts.length > 1 ? parts[1] : ""));
+            lux[i] = LitPlan.lux(set.lighting(), place, toward);
+        }
+        assertThat(lux[1] / lux[2]).isCloseTo(1, within(1e-6));
+        assertThat(lux[1] / lux[0]).isBetween(0.2, 0.9);
+    }
+
     /// Of one luminance, whatever its size.
     private static String panel(double width, double height, String more) {
         return "panel: [" + width + " mm, " + height + " mm], gives: " + width * height + " cd" + more;
+    }
+
+    /// The flag for the kit, then for the shot.
+    private static String leaning(double high, String at, double tilt) {
+        return "}, no: {flag: [300 mm, " + high + " mm]|}, no: {light: no, at: [" + at + "], turn: 0 deg, tilt: " + tilt
+                + " deg";
     }
 
     private static String millimetres(Vec at) {

@@ -138,7 +138,7 @@ final class LookMeasuresTest {
                 "look: green, light: wash, colour: \"#000000\"|Black is no colour of a light: level: 0 % is"
                         + " what makes it dark.",
                 "look: green, light: wash, colour: [0.7, 0.6]|No light has the colour that is wanted: x and y come to 1"
-                        + " at most, kelvin are 1000 to 100000."
+                        + " at most."
             })
     void look_saysWhatToWrite(String want, String missing) {
         assertThat(LookPlan.missing(looks(want))).isEqualTo(missing);
