@@ -1,17 +1,36 @@
 package plumeline.geom;
 
-/// A lens point and where it looks; never rolled.
+/// A lens point and where it looks.
 ///
 /// @param eye the lens point (entrance pupil), table frame, metres
 /// @param turnRadians turn, radians; 0 looks along +y, positive clockwise seen from above
 /// @param tiltRadians tilt, radians, positive up, between −π/2 and π/2
-public record Aim(Vec eye, double turnRadians, double tiltRadians) {
+/// @param rollRadians roll about the axis, radians; positive is clockwise seen from behind the camera
+public record Aim(Vec eye, double turnRadians, double tiltRadians, double rollRadians) {
     /// Checks the numbers.
     public Aim {
-        if (!Double.isFinite(eye.x() + eye.y() + eye.z() + turnRadians) || !(Math.abs(tiltRadians) <= Math.PI / 2)) {
+        if (!Double.isFinite(eye.x() + eye.y() + eye.z() + turnRadians + rollRadians)
+                || !(Math.abs(tiltRadians) <= Math.PI / 2)) {
             throw new IllegalArgumentException(
-                    "an aim needs a finite place and turn, and a tilt within a quarter turn");
+                    "an aim needs a finite place, turn and roll, and a tilt within a quarter turn");
         }
+    }
+
+    /// Aims without a roll.
+    ///
+    /// @param eye the lens point, metres
+    /// @param turnRadians turn, radians
+    /// @param tiltRadians tilt, radians
+    public Aim(Vec eye, double turnRadians, double tiltRadians) {
+        this(eye, turnRadians, tiltRadians, 0);
+    }
+
+    /// Gives the same aim from another place.
+    ///
+    /// @param other the lens point, metres
+    /// @return the aim
+    public Aim from(Vec other) {
+        return new Aim(other, turnRadians, tiltRadians, rollRadians);
     }
 
     /// Aims from a place at another.
@@ -37,17 +56,24 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
 
     /// Gives the direction of the picture's x.
     ///
-    /// @return unit vector, level
+    /// @return unit vector, level where there is no roll
     public Vec right() {
-        return new Vec(Math.cos(turnRadians), -Math.sin(turnRadians), 0);
+        return rollRadians == 0 ? level() : frame().right();
     }
 
     /// Gives the direction of the picture's y.
     ///
     /// @return unit vector
     public Vec up() {
+        if (rollRadians != 0) {
+            return frame().up();
+        }
         double s = -Math.sin(tiltRadians);
         return new Vec(Math.sin(turnRadians) * s, Math.cos(turnRadians) * s, Math.cos(tiltRadians));
+    }
+
+    private Vec level() {
+        return new Vec(Math.cos(turnRadians), -Math.sin(turnRadians), 0);
     }
 
     /// Gives all three directions at once.
@@ -58,7 +84,16 @@ public record Aim(Vec eye, double turnRadians, double tiltRadians) {
         double st = Math.sin(turnRadians);
         double cp = Math.cos(tiltRadians);
         double sp = Math.sin(tiltRadians);
-        return new Frame(new Vec(ct, -st, 0), new Vec(-st * sp, -ct * sp, cp), new Vec(st * cp, ct * cp, sp));
+        Vec level = new Vec(ct, -st, 0);
+        Vec upright = new Vec(-st * sp, -ct * sp, cp);
+        Vec forward = new Vec(st * cp, ct * cp, sp);
+        if (rollRadians == 0) {
+            return new Frame(level, upright, forward);
+        }
+        double cr = Math.cos(rollRadians);
+        double sr = Math.sin(rollRadians);
+        return new Frame(
+                level.times(cr).minus(upright.times(sr)), upright.times(cr).plus(level.times(sr)), forward);
     }
 
     /// The camera's frame, three unit vectors.

@@ -1,61 +1,13 @@
 package plumeline.lit;
 
-import java.util.List;
 import java.util.Optional;
+import plumeline.stage.Gauge;
 
 /// What a want on light measures at an instant.
-public interface Measure {
-    /// Gives the unit of its margin.
-    ///
-    /// @return `stops`, `%`
-    String unit();
-
-    /// Gives the margin in parts.
-    ///
-    /// @param now the instant
-    /// @return always as many, negative where they fail, never NaN
-    double[] parts(Instant now);
-
-    /// Finds why it can't be judged at an instant.
-    ///
-    /// @param now the instant
-    /// @return the reason, with the fact that is missing
-    Optional<String> findUnknown(Instant now);
-
-    /// Tells how it stands.
-    ///
-    /// @param now the instant at which it stands worst
-    /// @return what is measured and what is wanted, in sentences
-    String standing(Instant now);
-
-    /// Finds why it may fail all the same.
-    ///
-    /// @param now the instant at which it stands worst
-    /// @return a sentence; empty where the light's own spread leaves it holding
-    Optional<String> findTight(Instant now);
-
-    /// Finds what lacks, so that it fails whatever its margin.
-    ///
-    /// @param now the instant at which it stands worst
-    /// @return a sentence
-    default Optional<String> findLack(Instant now) {
-        return Optional.empty();
-    }
-
-    /// Finds what a crew would want to know beside its margin.
-    ///
-    /// @param now the instant at which it stands worst
-    /// @return a sentence
-    default Optional<String> findCaution(Instant now) {
-        return Optional.empty();
-    }
-
-    /// Lists what helps beside marks, each tried.
-    ///
-    /// @param now the instant at which it stands worst
-    /// @return sentences, the best first
-    default List<String> listAttempts(Instant now) {
-        return List.of();
+public interface Measure extends Gauge<Instant> {
+    @Override
+    default boolean restsOnMarks() {
+        return true;
     }
 
     /// Finds by how much all light, or the camera's setting, would have to change.

@@ -1,6 +1,7 @@
 package plumeline.look;
 
 import java.util.ArrayList;
+import plumeline.stage.Gauge;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,7 @@ import plumeline.quantity.Print;
 ///
 /// @param stretches where the film cuts between them, at least one
 /// @param looks the looks, where they are told and not all of the film's cuts are meant
-record FlashSafe(List<FlashCount> stretches, List<LookAt> looks) implements LookMeasure {
+record FlashSafe(List<FlashCount> stretches, List<LookAt> looks) implements Gauge<Looks> {
     /// White paper throws back so much: common practice.
     private static final double PAPER_SHARE = 0.9;
 

@@ -1,6 +1,7 @@
 package plumeline.look;
 
 import java.util.List;
+import plumeline.stage.Gauge;
 import java.util.Optional;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Difference;
@@ -24,7 +25,7 @@ import plumeline.stage.Tint;
 /// @param of whose colour counts
 /// @param wanted the colour wanted
 /// @param within how far it may be off
-record LookColour(LookAt look, Of of, Wanted wanted, double within) implements LookMeasure {
+record LookColour(LookAt look, Of of, Wanted wanted, double within) implements Gauge<Looks> {
     /// The white to which a camera is balanced where nobody says, K: daylight, common practice.
     private static final double BALANCE_KELVIN = 5600;
 

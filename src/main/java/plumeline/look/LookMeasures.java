@@ -1,6 +1,7 @@
 package plumeline.look;
 
 import java.util.ArrayList;
+import plumeline.stage.Gauge;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,19 +31,6 @@ public final class LookMeasures {
 
     /// So far off a thing may be, CIEDE2000: common practice for print seen on screens.
     private static final double THING_DISTANCE = 5;
-
-    /// What comes of a want.
-    public sealed interface Reading {
-        /// It can be measured.
-        ///
-        /// @param measure what it measures
-        record Of(LookMeasure measure) implements Reading {}
-
-        /// It can't.
-        ///
-        /// @param reason what is missing
-        record Missing(String reason) implements Reading {}
-    }
 
     private final WantLine line;
     private final Plan plan;
@@ -92,7 +80,7 @@ public final class LookMeasures {
     /// @param plan the plan
     /// @param stage the look in which it is judged
     /// @return what it measures
-    public static Reading of(WantLine line, Plan plan, Stage stage) {
+    public static Gauge.Reading<Looks> of(WantLine line, Plan plan, Stage stage) {
         LookMeasures reader = new LookMeasures(line, plan, stage);
         return switch (line.word()) {
             case "steady_light" -> reader.steady();
@@ -113,41 +101,41 @@ public final class LookMeasures {
                 : Optional.empty();
     }
 
-    private Reading steady() {
+    private Gauge.Reading<Looks> steady() {
         int lamp = stage.lampIndex(line.subjects().getFirst().name());
         return stage.shot().lights().get(lamp).light().emitter().isLamp()
-                ? new Reading.Of(new SteadyLight(stage.shot(), lamp, film))
-                : new Reading.Missing(line.subjects().getFirst().name() + " has no light of its own: name a lamp.");
+                ? new Gauge.Reading.Of<>(new SteadyLight(stage.shot(), lamp, film))
+                : new Gauge.Reading.Missing<>(line.subjects().getFirst().name() + " has no light of its own: name a lamp.");
     }
 
-    private Reading flashes() {
+    private Gauge.Reading<Looks> flashes() {
         List<String> passes = line.subjects().stream().map(Named::name).toList();
         if (passes.getFirst().equals("cuts")) {
             return findCuts(plan)
-                    .<Reading>map(count -> new Reading.Of(new FlashSafe(List.of(count), List.of())))
-                    .orElseGet(() -> new Reading.Missing("Not known: what is cut. Write the film's cut."));
+                    .<Gauge.Reading<Looks>>map(count -> new Gauge.Reading.Of<>(new FlashSafe(List.of(count), List.of())))
+                    .orElseGet(() -> new Gauge.Reading.Missing<>("Not known: what is cut. Write the film's cut."));
         }
         FrameRate rate = FrameRate.of(film);
         List<FlashCount> stretches = CutLooks.between(plan, base.name(), new LinkedHashSet<>(passes)).stream()
                 .map(looks -> new FlashCount(rate, looks))
                 .toList();
         if (stretches.isEmpty()) {
-            return new Reading.Missing("Not known: how long each look is on. The cut never goes from one of them to"
+            return new Gauge.Reading.Missing<>("Not known: how long each look is on. The cut never goes from one of them to"
                     + " another: write there {shot: " + base.name() + ", frames: 72, alternate: ["
                     + String.join(", ", passes) + "], each: 6 frames}.");
         }
         OptionalInt thing = findThing();
-        return new Reading.Of(
+        return new Gauge.Reading.Of<>(
                 new FlashSafe(stretches, thing.isPresent() ? looks(passes, thing.getAsInt()) : List.of()));
     }
 
-    private Reading matched() {
+    private Gauge.Reading<Looks> matched() {
         OptionalInt thing = findThing();
         if (thing.isEmpty()) {
-            return new Reading.Missing("Say on what they shall match: upon: THING.");
+            return new Gauge.Reading.Missing<>("Say on what they shall match: upon: THING.");
         }
         List<LookAt> looks = looks(line.subjects().stream().map(Named::name).toList(), thing.getAsInt());
-        Optional<Reading> lacking = lacking(looks.getFirst());
+        Optional<Gauge.Reading<Looks>> lacking = lacking(looks.getFirst());
         if (lacking.isPresent()) {
             return lacking.get();
         }
@@ -156,27 +144,27 @@ public final class LookMeasures {
         double within = keys.findQuantity("within")
                 .map(allowed -> allowed.kind() == Kind.SHARE ? Math.log1p(allowed.si()) / Math.log(2) : allowed.si())
                 .orElse(MATCHED_STOPS);
-        return new Reading.Of(new Matched(looks, by, within));
+        return new Gauge.Reading.Of<>(new Matched(looks, by, within));
     }
 
-    private Reading look() {
+    private Gauge.Reading<Looks> look() {
         Written keys = line.written();
         boolean isOfLight = keys.has("light");
         if (isOfLight == keys.has("upon")) {
-            return new Reading.Missing(
+            return new Gauge.Reading.Missing<>(
                     isOfLight
                             ? "Two colours are meant: write light or upon."
                             : "Say whose colour: light: LAMP, or upon: THING.");
         }
         Optional<LookColour.Wanted> wanted = LookColour.findWanted(keys);
         if (wanted.isEmpty()) {
-            return new Reading.Missing(
+            return new Gauge.Reading.Missing<>(
                     keys.has("colour")
                             ? "No light has the colour that is wanted: x and y come to 1 at most."
                             : "Say which colour: colour: \"#2a9d8f\", 5600 K, or [0.31, 0.33].");
         }
         if (isOfLight && wanted.get().findChromaticity().isEmpty()) {
-            return new Reading.Missing("Black is no colour of a light: level: 0 % is what makes it dark.");
+            return new Gauge.Reading.Missing<>("Black is no colour of a light: level: 0 % is what makes it dark.");
         }
         LookColour.Of of;
         OptionalInt thing = findThing();
@@ -186,7 +174,7 @@ public final class LookMeasures {
             Placed placed = stage.shot().placed().get(thing.orElseThrow());
             Optional<Srgb> own = LookColour.findOwn(placed);
             if (own.isEmpty()) {
-                return new Reading.Missing(
+                return new Gauge.Reading.Missing<>(
                         "Not known: the colour of " + placed.thing().reference()
                                 + ". Write its colour under daylight, off its print file: colour: \"#b9a7d0\".");
             }
@@ -199,7 +187,7 @@ public final class LookMeasures {
         if (!isOfLight && lacking(at).isPresent()) {
             return lacking(at).get();
         }
-        return new Reading.Of(new LookColour(at, of, wanted.get(), within));
+        return new Gauge.Reading.Of<>(new LookColour(at, of, wanted.get(), within));
     }
 
     private String passOf(Shot shot) {
@@ -211,12 +199,12 @@ public final class LookMeasures {
     }
 
     /// A part that the thing doesn't have.
-    private Optional<Reading> lacking(LookAt look) {
+    private Optional<Gauge.Reading<Looks>> lacking(LookAt look) {
         boolean isNone = look.part() == Spots.Part.LABEL
                 && stage.shot().placed().get(look.thing()).thing().label().isEmpty();
         return isNone
                 ? Optional.of(
-                        new Reading.Missing(look.name() + " has no label: write it with the thing, or part: middle."))
+                        new Gauge.Reading.Missing<>(look.name() + " has no label: write it with the thing, or part: middle."))
                 : Optional.empty();
     }
 

@@ -1,6 +1,7 @@
 package plumeline.look;
 
 import java.util.ArrayList;
+import plumeline.stage.Gauge;
 import java.util.List;
 import java.util.Optional;
 import plumeline.lit.Amounts;
@@ -17,7 +18,7 @@ import plumeline.stage.Tint;
 /// @param looks the looks, at least two
 /// @param stops how much brighter the first is wanted
 /// @param within how far that may be off, stops
-record Matched(List<LookAt> looks, double stops, double within) implements LookMeasure {
+record Matched(List<LookAt> looks, double stops, double within) implements Gauge<Looks> {
     /// Nobody tells more stops apart from none at all.
 
     Matched {

@@ -1,6 +1,7 @@
 package plumeline.look;
 
 import java.util.ArrayList;
+import plumeline.stage.Gauge;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,7 +28,7 @@ import plumeline.quantity.Quantity;
 /// @param shot the look
 /// @param lamp index of the lamp
 /// @param film the film's rate, where the camera has none of its own
-public record SteadyLight(Shot shot, int lamp, Quantity film) implements LookMeasure {
+public record SteadyLight(Shot shot, int lamp, Quantity film) implements Gauge<Looks> {
     /// What may be left of a pulse, %: common practice.
     private static final double MOST_PERCENT = 3;
 

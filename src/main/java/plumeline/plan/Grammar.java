@@ -221,16 +221,26 @@ final class Grammar {
 
     private static Shape move() {
         return Keys.of(
-                may("machine", "what makes it", name("a machine")),
-                may(
-                        "by",
-                        "how far: x, y(, z) along a line, or an angle",
-                        either(mark(Kind.ANGLE, Range.ANY), Forms.vector(mark(Kind.LENGTH, Range.ANY), 2))),
-                may("in", "in which time on the table", over(Kind.TIME)),
-                may("start", "when it starts", start()),
-                may("profile", "how it speeds up", word("even", "trapezoid", "s-curve", "smooth")),
-                may("keeps", "what a pan keeps in the picture", names(PLACED)),
-                may("carries", "what is on the machine", names("a thing or light of the shot")));
+                        may("machine", "what makes it", name("a machine")),
+                        may("axis", "which axis moves", word(Move.Axis.words())),
+                        may(
+                                "by",
+                                "how far: x, y(, z) along a line, an angle, or a length of focus or zoom",
+                                either(
+                                        mark(Kind.ANGLE, Range.ANY),
+                                        mark(Kind.LENGTH, Range.ANY),
+                                        Forms.vector(mark(Kind.LENGTH, Range.ANY), 2))),
+                        may("in", "in which time on the table", over(Kind.TIME)),
+                        may("start", "when it starts", start()),
+                        may("profile", "how it speeds up", word("even", "trapezoid", "s-curve", "smooth")),
+                        may(
+                                "keys",
+                                "where it is at which time after its start, of its way, by a monotone cubic",
+                                new Shape.Curve(from0(Kind.TIME), share("-1000 %", "1000 %"), 2)),
+                        may("triggered", "whether its start is triggered by the camera", yesNo()),
+                        may("keeps", "what a pan keeps in the picture", names(PLACED)),
+                        may("carries", "what is on the machine", names("a thing or light of the shot")))
+                .with(atMostOne("keys", "in"), atMostOne("keys", "profile"));
     }
 
     private static Shape tank() {

@@ -62,8 +62,15 @@ public record Kit(
     ///
     /// @param rate its rate
     /// @param acrossPixels pixels across in this mode, where it differs
+    /// @param width width of the part of the sensor that it uses, where that is less than the body's
     /// @param readout the time from the first row's reading to the last's
-    public record Mode(Quantity rate, OptionalLong acrossPixels, Optional<Quantity> readout) {}
+    /// @param bitRate what it records
+    public record Mode(
+            Quantity rate,
+            OptionalLong acrossPixels,
+            Optional<Quantity> width,
+            Optional<Quantity> readout,
+            Optional<Quantity> bitRate) {}
 
     /// A lens.
     ///

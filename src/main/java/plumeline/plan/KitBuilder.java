@@ -49,7 +49,12 @@ final class KitBuilder {
         var modes = new ArrayList<Kit.Mode>();
         for (Node item : Tree.items(w.node(), "modes")) {
             var mode = new Written((Node.Mapping) item, item.place());
-            modes.add(new Kit.Mode(get(mode, "rate"), whole(mode, "across"), mode.findQuantity("readout")));
+            modes.add(new Kit.Mode(
+                    get(mode, "rate"),
+                    whole(mode, "across"),
+                    mode.findQuantity("width"),
+                    mode.findQuantity("readout"),
+                    mode.findQuantity("bit_rate")));
         }
         int across = (int) get(w, "sensor.across").si();
         return new Kit.CameraBody(name, get(w, "sensor.width"), get(w, "sensor.height"), across, modes, w);

@@ -189,6 +189,8 @@ final class KitGrammar {
         var mode = Keys.of(
                 must("rate", "its rate", over(Kind.RATE)),
                 may("across", "pixels across in this mode", pixels),
+                may("width", "width of the part of the sensor that is used, where it is less", over(Kind.LENGTH)),
+                may("bit_rate", "what it records", over(Kind.BIT_RATE)),
                 may("readout", "time from the first row to the last", from0(Kind.TIME)));
         return Keys.of(
                         must(
@@ -298,6 +300,14 @@ final class KitGrammar {
                         either(over(Kind.ACCELERATION), over(Kind.TURN_ACCELERATION))),
                 may("jerk", "its greatest jerk", either(over(Kind.JERK), over(Kind.TURN_JERK))),
                 may("repeats", "how well it repeats", either(from0(Kind.LENGTH), from0(Kind.ANGLE))),
+                may("resolution", "its smallest step", either(over(Kind.LENGTH), over(Kind.ANGLE))),
+                may(
+                        "sways",
+                        "how it swings on once it has stopped",
+                        Keys.of(
+                                must("by", "how far at first", either(from0(Kind.LENGTH), from0(Kind.ANGLE))),
+                                must("rate", "how often a second", over(Kind.RATE)),
+                                must("damping", "share of critical damping", share("0.1 %", "90 %")))),
                 may("triggered", "whether its start is triggered", yesNo()));
     }
 

@@ -161,8 +161,10 @@ final class KitMeaning {
     private void checkMachine(Node.Entry entry) {
         var way = KitBuilder.way(entry.value());
         for (var key : Tree.entries(entry.value())) {
-            var single =
-                    KitBuilder.way(new Node.Mapping(List.of(key), key.value().place()));
+            var single = key.key().equals("sways")
+                    ? KitBuilder.way(key.value())
+                    : KitBuilder.way(
+                            new Node.Mapping(List.of(key), key.value().place()));
             if (single == Kit.Way.UNTOLD || single == way) continue;
             var along = way == Kit.Way.ALONG;
             issues.add(

@@ -198,6 +198,8 @@ final class ShotBuilder {
 
     /// Makes the records of moves from a checked tree.
     private static final class Moves {
+        private static final List<String> LENGTHS = List.of(Move.Axis.FOCUS.word(), Move.Axis.ZOOM.word());
+
         private Moves() {}
 
         static Function<Node.Entry, Move> with(Kit kit) {
@@ -209,10 +211,12 @@ final class ShotBuilder {
             var machine = w.has("machine")
                     ? Optional.of(ShotBuilder.pick(kit.machines(), Kit.Machine::name, w, "machine"))
                     : Optional.<Kit.Machine>empty();
+            boolean isLength =
+                    w.findWord("axis").filter(LENGTHS::contains).isPresent();
             return new Move(
                     entry.key(),
                     machine,
-                    w.findNode("by").map(by -> travel(entry.key(), by, machine)),
+                    w.findNode("by").map(by -> travel(entry.key(), by, isLength, machine)),
                     w.findQuantity("in"),
                     w.findQuantity("start"),
                     w.findWord("profile").map(Moves::profile),
@@ -229,8 +233,11 @@ final class ShotBuilder {
             };
         }
 
-        private static Move.Travel travel(String name, Node by, Optional<Kit.Machine> machine) {
+        private static Move.Travel travel(String name, Node by, boolean isLength, Optional<Kit.Machine> machine) {
             var repeats = machine.flatMap(m -> m.written().findQuantity("repeats"));
+            if (by instanceof Node.Scalar && isLength) {
+                return new Move.Travel.Length(mark(name + ".by", Mark.Kind.MOTOR, repeats, by));
+            }
             if (by instanceof Node.Scalar) {
                 return new Move.Travel.Round(mark(name + ".by", Mark.Kind.MOTOR_TURN, repeats, by));
             }

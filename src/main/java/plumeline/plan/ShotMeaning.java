@@ -1,11 +1,13 @@
 package plumeline.plan;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.text.Nearest;
 import plumeline.text.Node;
@@ -183,9 +185,11 @@ final class ShotMeaning {
         Set<String> carried = new LinkedHashSet<>(own.bodies());
         carried.add("camera");
         list(entry.value(), at, "carries", carried, "a thing or light of the shot, or camera", "the shot");
+        checkKeys(entry.value(), at + ".keys");
+        checkAxis(entry.value(), at);
         var by = Tree.find(entry.value(), "by");
         if (by.isPresent()) {
-            checkWay(entry.value(), by.get(), at + ".by");
+            if (fitsAxis(entry.value(), by.get(), at + ".by")) checkWay(entry.value(), by.get(), at + ".by");
         } else if (!Tree.has(entry.value(), "keeps") && entry.value() instanceof Node.Mapping) {
             issues.add(
                     entry.value(),
@@ -197,13 +201,122 @@ final class ShotMeaning {
         }
     }
 
+    /// Keys begin where the move begins, and no two are at one time.
+    private void checkKeys(Node move, String field) {
+        double before = Double.NaN;
+        int index = 0;
+        for (Node item : Tree.items(move, "keys")) {
+            index++;
+            var pair = Written.itemsOf(item);
+            var time = pair.isEmpty() ? Optional.<Quantity>empty() : Written.quantityOf(pair.getFirst());
+            var share = pair.size() < 2 ? Optional.<Quantity>empty() : Written.quantityOf(pair.get(1));
+            if (time.isEmpty() || share.isEmpty()) return;
+            boolean isFirst = index == 1;
+            if (isFirst && (time.get().si() != 0 || share.get().si() != 0)) {
+                issues.add(
+                        item,
+                        field + "[1]",
+                        "P-MOVE-04",
+                        time.get().valueText() + ", " + share.get().valueText(),
+                        "0 s, 0 %: a move begins where it begins",
+                        "Begin with [0 s, 0 %]; `start` says when that is.");
+            } else if (!isFirst && time.get().si() == before) {
+                issues.add(
+                        item,
+                        field + "[" + index + "]",
+                        "P-CURVE-02",
+                        "a second place at " + time.get().valueText(),
+                        "later than the pair above it",
+                        "Put it a little later.");
+            }
+            before = time.get().si();
+        }
+    }
+
+    private static Optional<Move.Axis> axisOf(Node move) {
+        var word = Tree.scalar(move, "axis").map(Node.Scalar::text).orElse("");
+        return Arrays.stream(Move.Axis.values())
+                .filter(axis -> axis.word().equals(word))
+                .findFirst();
+    }
+
+    /// What only a camera has carries nothing else; a turntable no camera.
+    private void checkAxis(Node move, String at) {
+        var axis = axisOf(move);
+        if (axis.isEmpty()) return;
+        if (axis.get() == Move.Axis.TURNTABLE && !Tree.has(move, "carries")) {
+            issues.add(
+                    Tree.find(move, "axis").orElseThrow(),
+                    at + ".axis",
+                    "P-MOVE-03",
+                    "turntable, which carries nothing",
+                    "beside `carries`: what stands on it",
+                    "Add `carries: THING`, or try axis: pan.");
+        }
+        int index = 0;
+        for (Named name : Tree.find(move, "carries").map(Written::namesOf).orElse(List.of())) {
+            index++;
+            boolean isCamera = name.name().equals("camera");
+            if (axis.get().isOfCamera() == isCamera || axis.get().sort() == Move.Axis.Sort.WAY) continue;
+            issues.add(
+                    name.place(),
+                    at + ".carries[" + index + "]",
+                    "P-MOVE-03",
+                    Issues.shown(name.name()) + ", on the axis " + axis.get().word(),
+                    axis.get().isOfCamera() ? "the camera alone" : "a thing or light of the shot",
+                    isCamera ? "Try axis: pan." : "Leave it out, or try axis: turntable.");
+        }
+    }
+
+    /// Whether a way is said as its axis has it.
+    private boolean fitsAxis(Node move, Node by, String field) {
+        var axis = axisOf(move);
+        boolean isLength = by instanceof Node.Scalar
+                && switch (Setting.of(by)) {
+                    case Setting.Value value -> value.quantity().kind() == Kind.LENGTH;
+                    case Setting.Between between -> between.low().kind() == Kind.LENGTH;
+                    case Setting.Free _, Setting.Other _ -> false;
+                };
+        boolean isBare = by instanceof Node.Scalar && Setting.of(by) instanceof Setting.Free;
+        if (axis.isEmpty() && !isLength) return true;
+        var sort = axis.map(Move.Axis::sort).orElse(Move.Axis.Sort.WAY);
+        boolean fits =
+                switch (sort) {
+                    case WAY -> by instanceof Node.Sequence;
+                    case ANGLE -> by instanceof Node.Scalar && !isLength;
+                    case LENGTH -> isLength || isBare;
+                };
+        if (!fits) {
+            issues.add(
+                    by,
+                    field,
+                    "P-MOVE-01",
+                    by instanceof Node.Sequence ? "a way along a line" : isLength ? "one length" : "an angle",
+                    switch (sort) {
+                        case WAY -> "x and y(, z)";
+                        case ANGLE -> "an angle";
+                        case LENGTH -> "one length";
+                    } + axis.map(one -> ", on the axis " + one.word()).orElse(""),
+                    switch (sort) {
+                        case WAY -> "Try [600 mm, 0 mm].";
+                        case ANGLE -> "Try 20 deg.";
+                        case LENGTH -> "Try 200 mm.";
+                    });
+        }
+        return fits;
+    }
+
     private void checkWay(Node move, Node by, String field) {
         var machine = Tree.scalar(move, "machine").map(Node.Scalar::text).orElse("");
         var way = wayOf(machine);
         boolean bareFree = by instanceof Node.Scalar && Setting.of(by) instanceof Setting.Free;
         if (by instanceof Node.Sequence && way == Kit.Way.ROUND) {
             issues.add(by, field, "P-MOVE-01", "a way along a line", "an angle: " + machine + " turns", "Try 60 deg.");
-        } else if (by instanceof Node.Scalar && way == Kit.Way.ALONG) {
+        } else if (by instanceof Node.Scalar
+                && way == Kit.Way.ALONG
+                && axisOf(move)
+                        .filter(axis -> axis.sort() == Move.Axis.Sort.LENGTH)
+                        .isEmpty()) {
             issues.add(
                     by,
                     field,

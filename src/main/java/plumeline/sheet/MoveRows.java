@@ -116,11 +116,23 @@ final class MoveRows {
             return "moves; how far isn't found yet";
         }
         return switch (move.travel().get()) {
-            case Move.Travel.Round(Mark mark) -> {
-                double radians = values.getOrDefault(mark.path(), 0.0);
-                yield "turns " + turned(radians) + " seen from above";
+            case Move.Travel.Round(Mark mark) -> turns(move.axis(), values.getOrDefault(mark.path(), 0.0));
+            case Move.Travel.Length(Mark mark) -> {
+                double metres = values.getOrDefault(mark.path(), 0.0);
+                String length = print.length(Math.abs(metres), Print.Hand.MOTOR);
+                yield move.axis() == Move.Axis.ZOOM
+                        ? "zooms to a focal length " + length + (metres < 0 ? " shorter" : " longer")
+                        : "pulls focus " + length + (metres < 0 ? " nearer" : " farther");
             }
             case Move.Travel along -> travelled(along);
+        };
+    }
+
+    private static String turns(Move.Axis axis, double radians) {
+        return switch (axis) {
+            case TILT -> "tilts " + MarkWords.turned(Print.fineDegrees(Math.abs(radians)), radians, "up", "down");
+            case ROLL -> "rolls " + turned(radians) + " seen from behind it";
+            default -> "turns " + turned(radians) + " seen from above";
         };
     }
 

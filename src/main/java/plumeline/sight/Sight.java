@@ -125,7 +125,7 @@ public final class Sight {
         for (int i = 0; i < PUPIL_POINTS && pupilMetres > 0; i++) {
             double angle = 2 * Math.PI * i / PUPIL_POINTS;
             Vec aside = aim.right().times(Math.cos(angle)).plus(aim.up().times(Math.sin(angle)));
-            Aim there = new Aim(aim.eye().plus(aside.times(pupilMetres / 2)), aim.turnRadians(), aim.tiltRadians());
+            Aim there = aim.from(aim.eye().plus(aside.times(pupilMetres / 2)));
             worst = worst.worst(hidden(view.apply(there), hidden, hiders));
         }
         return worst;

@@ -21,6 +21,6 @@ public record Beam(Aim aim, double level, Optional<Photometry> file, Tint tint) 
 
     /// Gives the same lamp elsewhere, facing as before.
     Beam movedBy(Vec way) {
-        return new Beam(new Aim(aim.eye().plus(way), aim.turnRadians(), aim.tiltRadians()), level, file, tint);
+        return new Beam(aim.from(aim.eye().plus(way)), level, file, tint);
     }
 }

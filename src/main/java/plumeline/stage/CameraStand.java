@@ -3,6 +3,7 @@ package plumeline.stage;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
@@ -16,6 +17,9 @@ import plumeline.quantity.Quantity;
 final class CameraStand {
     /// A focus is never set closer than this share over the focal length, where a lens would picture nothing.
     private static final double LEAST_FOCUS = 1.001;
+
+    /// A search may ask for a zoom past nothing: it stays there.
+    private static final double LEAST_FOCAL_METRES = 1e-4;
 
     /// What the lens is focused on.
     private sealed interface FocusOn {
@@ -65,24 +69,39 @@ final class CameraStand {
         boolean upright = camera.heldOrDefault() == Camera.Held.UPRIGHT;
         double across = body.sensorWidth().si();
         double down = body.sensorHeight().si();
-        widthMetres = upright ? down : across;
-        heightMetres = upright ? across : down;
-        pixelMetres = across / pixelsAcross(camera);
+        double used = usedShare(camera);
+        widthMetres = used * (upright ? down : across);
+        heightMetres = used * (upright ? across : down);
+        pixelMetres = used * across / pixelsAcross(camera);
     }
 
     static CameraStand of(Shot shot, Slots slots) {
         return new CameraStand(shot, slots);
     }
 
-    /// The pixels across in the mode of the shot's rate, else the sensor's.
-    private static double pixelsAcross(Camera camera) {
+    /// The modes of the shot's rate.
+    private static Stream<Kit.Mode> modes(Camera camera) {
         Optional<Quantity> rate = camera.findRate();
         return camera.body().modes().stream()
                 .filter(mode -> rate.isPresent()
-                        && Math.abs(mode.rate().si() - rate.get().si()) < 1e-6)
+                        && Math.abs(mode.rate().si() - rate.get().si()) < 1e-6);
+    }
+
+    /// The pixels across in the mode of the shot's rate, else the sensor's.
+    private static double pixelsAcross(Camera camera) {
+        return modes(camera)
                 .flatMapToLong(mode -> mode.acrossPixels().stream())
                 .findFirst()
                 .orElse(camera.body().acrossPixels());
+    }
+
+    /// The share of the sensor's width that the mode uses, all where it doesn't say.
+    private static double usedShare(Camera camera) {
+        return modes(camera)
+                .flatMap(mode -> mode.width().stream())
+                .mapToDouble(width -> width.si() / camera.body().sensorWidth().si())
+                .findFirst()
+                .orElse(1);
     }
 
     private static Looks looks(Camera.Aim aim, Shot shot, Slots slots) {
@@ -145,17 +164,39 @@ final class CameraStand {
         };
     }
 
-    Picture picture(double[] values, double focusMetres) {
-        return new Picture(lens, widthMetres, heightMetres, pixelMetres, fNumber.in(values), focusMetres);
+    /// The picture at an instant.
+    ///
+    /// @param focus where the lens is focused at the shot's start, and now
+    /// @param zoomMetres by how much the focal length has become longer since
+    Picture picture(double[] values, Focus focus, double zoomMetres) {
+        LensModel now = zoomMetres == 0
+                ? lens
+                : new LensModel(
+                        Math.max(lens.focalLengthMetres() + zoomMetres, LEAST_FOCAL_METRES), lens.pupilRatio());
+        double least = now.focalLengthMetres() * LEAST_FOCUS;
+        return new Picture(
+                now,
+                widthMetres,
+                heightMetres,
+                pixelMetres,
+                fNumber.in(values),
+                Math.max(focus.scaleMetres(), least),
+                Math.max(focus.nowMetres(), least));
     }
+
+    /// Where a lens is focused.
+    ///
+    /// @param scaleMetres at the shot's start, which gives the picture's scale
+    /// @param nowMetres now, which gives what is sharp
+    record Focus(double scaleMetres, double nowMetres) {}
 
     /// Turns the slid camera about its pan axis. The axis is carried along by the slide; the lens point swings round
     /// it.
     Aim panned(Aim first, Aim slid, double turn) {
         if (pivot.equals(Vec.ZERO)) {
-            return new Aim(slid.eye(), turn, slid.tiltRadians());
+            return new Aim(slid.eye(), turn, slid.tiltRadians(), slid.rollRadians());
         }
         Vec axis = slid.eye().plus(pivot.turned(first.turnRadians()));
-        return new Aim(axis.minus(pivot.turned(turn)), turn, slid.tiltRadians());
+        return new Aim(axis.minus(pivot.turned(turn)), turn, slid.tiltRadians(), slid.rollRadians());
     }
 }

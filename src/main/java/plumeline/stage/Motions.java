@@ -16,6 +16,7 @@ import plumeline.quantity.Quantity;
 final class Motions {
     /// One move.
     ///
+    /// @param axis what moves
     /// @param carried names of things and lamps it carries; empty for the camera
     /// @param way how far it goes in all
     /// @param startSeconds real seconds from the shot's first frame
@@ -24,6 +25,7 @@ final class Motions {
     /// @param acceleration the machine's, metres or radians per second squared; infinite where none is known
     /// @param kept things that it keeps in the picture's middle, by index; empty where it goes a way of its own
     record Motion(
+            Move.Axis axis,
             List<String> carried,
             Way way,
             double startSeconds,
@@ -63,6 +65,11 @@ final class Motions {
             return carried.contains(name);
         }
 
+        /// How far an axis has got that is said in one figure: radians, or metres of focus or zoom.
+        double figureAt(double realSeconds, double[] values) {
+            return way.figureIn(values) * shareAt(realSeconds, values);
+        }
+
         boolean movesCamera() {
             return carried.isEmpty() || carried.contains("camera");
         }
@@ -79,12 +86,16 @@ final class Motions {
         /// Round an upright axis, clockwise seen from above, radians.
         record Round(Slots.Slot angle) implements Way {}
 
+        /// A length of focus or zoom, metres.
+        record Length(Slots.Slot length) implements Way {}
+
         /// It follows what it keeps.
         record Following() implements Way {}
 
         default double lengthIn(double[] values) {
             return switch (this) {
                 case Round(Slots.Slot angle) -> Math.abs(angle.in(values));
+                case Length(Slots.Slot length) -> Math.abs(length.in(values));
                 case Following() -> 0;
                 default -> vectorIn(values).lengthMetres();
             };
@@ -95,13 +106,18 @@ final class Motions {
                 case Along(Slots.Slot x, Slots.Slot y, Slots.Slot z) ->
                     new Vec(x.in(values), y.in(values), z.in(values));
                 case Directed(Slots.Slot length, Vec direction) -> direction.times(length.in(values));
-                case Round(Slots.Slot _) -> Vec.ZERO;
+                case Round(Slots.Slot _), Length(Slots.Slot _) -> Vec.ZERO;
                 case Following() -> Vec.ZERO;
             };
         }
 
-        default double angleIn(double[] values) {
-            return this instanceof Round(Slots.Slot angle) ? angle.in(values) : 0;
+        /// The way in one figure, signed: radians, or metres of focus or zoom; 0 for a way in space.
+        default double figureIn(double[] values) {
+            return switch (this) {
+                case Round(Slots.Slot angle) -> angle.in(values);
+                case Length(Slots.Slot length) -> length.in(values);
+                default -> 0;
+            };
         }
     }
 
@@ -115,10 +131,11 @@ final class Motions {
                     .filter(index -> index >= 0)
                     .toList();
             motions.add(new Motion(
+                    move.axis(),
                     move.listCarried().stream().map(named -> named.name()).toList(),
                     kept.isEmpty() ? way(move, slots) : new Way.Following(),
                     move.start().map(start -> seconds(start, secondsPerFrame)).orElse(0.0),
-                    move.duration().map(Quantity::si).orElse(Double.MIN_NORMAL),
+                    move.findTime().map(Quantity::si).orElse(Double.MIN_NORMAL),
                     move.profile().map(Motions::profile).orElse(Profile.EVEN),
                     move.machine()
                             .flatMap(machine -> machine.written().findQuantity("acceleration"))
@@ -148,6 +165,7 @@ final class Motions {
         }
         return switch (move.travel().get()) {
             case Move.Travel.Round round -> new Way.Round(slots.of(round.mark()));
+            case Move.Travel.Length length -> new Way.Length(slots.of(length.mark()));
             case Move.Travel.Along along -> {
                 List<Double> direction = along.direction();
                 yield new Way.Directed(

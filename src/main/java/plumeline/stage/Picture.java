@@ -13,7 +13,8 @@ import plumeline.optics.Optics;
 /// @param heightMetres height of it as held, metres
 /// @param pixelMetres pitch of the captured pixels, metres
 /// @param fNumber f-number set, dimensionless
-/// @param focusMetres focus distance along the axis from the lens point, as seen (through a tank's wall: apparent),
+/// @param scaleMetres focus distance at the shot's start, which gives the scale, metres
+/// @param focusMetres focus distance now, along the axis from the lens point, as seen (through a tank's wall: apparent),
 /// metres
 public record Picture(
         LensModel lens,
@@ -21,12 +22,13 @@ public record Picture(
         double heightMetres,
         double pixelMetres,
         double fNumber,
+        double scaleMetres,
         double focusMetres) {
-    /// Gives the magnification at the focus distance.
+    /// Gives the magnification at the focus distance of the shot's start.
     ///
     /// @return picture size over object size, dimensionless
     public double magnification() {
-        return Optics.magnificationAt(lens, focusMetres);
+        return Optics.magnificationAt(lens, scaleMetres);
     }
 
     /// Gives the distance from the lens point to the picture.

@@ -10,6 +10,7 @@ import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.motion.Travel;
 import plumeline.plan.Mark;
+import plumeline.plan.Move;
 import plumeline.plan.Placed;
 import plumeline.plan.PlacedLight;
 import plumeline.plan.Plan;
@@ -316,7 +317,18 @@ public final class Stage {
         /// @param frame the screen frame, counted from 0
         /// @return the shot at that instant
         public Scene scene(double frame) {
-            double seconds = retime.realSeconds(frame);
+            return scene(frame, retime.realSeconds(frame));
+        }
+
+        /// Poses the shot at an instant on the table, shown or not.
+        ///
+        /// @param realSeconds real seconds from the shot's first frame
+        /// @return the shot at that instant; its frame is where the instant would be shown
+        public Scene sceneAt(double realSeconds) {
+            return scene(retime.frameAt(realSeconds, (double) frames), realSeconds);
+        }
+
+        private Scene scene(double frame, double seconds) {
             List<Body> now = carried(atStart, values, seconds);
             Aim aim = moved(first, now, values, seconds);
             List<Beam> beamsNow = carriedLamps(beamsAtStart, values, seconds);
@@ -326,7 +338,10 @@ public final class Stage {
                     aim,
                     TankWalls.lines(tank, aim),
                     TankWalls.view(tank, aim),
-                    camera.picture(values, focus),
+                    camera.picture(
+                            values,
+                            new CameraStand.Focus(focus, focus + moved(Move.Axis.FOCUS, values, seconds)),
+                            moved(Move.Axis.ZOOM, values, seconds)),
                     now,
                     bodies(beamsNow),
                     beamsNow,
@@ -357,7 +372,7 @@ public final class Stage {
                     Pose pose = body.pose();
                     body = body.at(new Pose(
                             pose.base().plus(motion.way().vectorIn(values).times(share)),
-                            pose.turnRadians() + motion.way().angleIn(values) * share,
+                            pose.turnRadians() + motion.way().figureIn(values) * share,
                             pose.leanRadians()));
                 }
             }
@@ -369,6 +384,8 @@ public final class Stage {
     private Aim moved(Aim first, List<Body> now, double[] values, double seconds) {
         Vec eye = first.eye();
         double turn = first.turnRadians();
+        double tilt = first.tiltRadians();
+        double roll = first.rollRadians();
         List<Body> kept = List.of();
         for (Motions.Motion motion : motions) {
             if (!motion.movesCamera()) {
@@ -377,11 +394,16 @@ public final class Stage {
             if (!motion.kept().isEmpty()) {
                 kept = motion.kept().stream().map(now::get).toList();
             }
-            double share = motion.shareAt(seconds, values);
-            eye = eye.plus(motion.way().vectorIn(values).times(share));
-            turn += motion.way().angleIn(values) * share;
+            eye = eye.plus(motion.way().vectorIn(values).times(motion.shareAt(seconds, values)));
+            double figure = motion.figureAt(seconds, values);
+            switch (motion.axis()) {
+                case PAN, TURNTABLE -> turn += figure;
+                case TILT -> tilt += figure;
+                case ROLL -> roll += figure;
+                case SLIDE, LIFT, FOCUS, ZOOM -> {}
+            }
         }
-        Aim slid = new Aim(eye, turn, first.tiltRadians());
+        Aim slid = new Aim(eye, turn, Math.clamp(tilt, -Math.PI / 2, Math.PI / 2), roll);
         if (kept.isEmpty()) {
             return camera.panned(first, slid, slid.turnRadians());
         }
@@ -395,6 +417,17 @@ public final class Stage {
             panned = next;
         }
         return panned;
+    }
+
+    /// How far focus or zoom has been moved, metres.
+    private double moved(Move.Axis axis, double[] values, double seconds) {
+        double metres = 0;
+        for (Motions.Motion motion : motions) {
+            if (motion.axis() == axis) {
+                metres += motion.figureAt(seconds, values);
+            }
+        }
+        return metres;
     }
 
     /// How lamps face: as they were set before the shot, whatever moves then.

@@ -1,6 +1,7 @@
 package plumeline.want;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,14 @@ public final class Moments {
     /// @return SI values in the order of the stage's marks
     public double[] values() {
         return values.clone();
+    }
+
+    Stage.Laid laid() {
+        return laid;
+    }
+
+    List<Double> listValues() {
+        return Arrays.stream(values).boxed().toList();
     }
 
     /// Gives the shot at one instant.

@@ -33,7 +33,7 @@ public sealed interface Want
                 FallsThrough,
                 Shining,
                 Sighted,
-                Looked,
+                Gauged,
                 Want.NotComputed {
     /// Gives the want as the crew wrote it.
     ///

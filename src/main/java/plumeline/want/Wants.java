@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import plumeline.ink.Estimate;
 import plumeline.lit.LightMeasures;
 import plumeline.look.LookMeasures;
+import plumeline.pace.PaceMeasures;
 import plumeline.plan.Delivery;
 import plumeline.plan.Named;
 import plumeline.plan.Placed;
@@ -155,7 +156,7 @@ public final class Wants {
             case Rises rises -> rises;
             case FallsThrough falls -> falls;
             case Shining shining -> shining;
-            case Looked looked -> looked;
+            case Gauged<?> gauged -> gauged;
             case Sighted already -> already;
             case Want.NotComputed not -> not;
         };
@@ -193,7 +194,10 @@ public final class Wants {
             return Shining.of(line, plan, stage);
         }
         if (LookMeasures.isOne(line.word())) {
-            return Looked.of(line, plan, stage);
+            return Gauged.ofLooks(line, plan, stage);
+        }
+        if (PaceMeasures.isOne(line.word())) {
+            return Gauged.ofPace(line, plan, stage);
         }
         return WaterWants.isOne(line.word()) ? WaterWants.of(line, plan, stage) : new Want.NotComputed(line, NOT_YET);
     }

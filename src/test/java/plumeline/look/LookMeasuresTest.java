@@ -1,6 +1,7 @@
 package plumeline.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import plumeline.stage.Gauge;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Comparator;
@@ -41,7 +42,7 @@ final class LookMeasuresTest {
     void matched_asksForAsManyStops_inEitherLook() {
         String text = looks("matched: [green, white], by: 1 stop");
         double stops = Math.log(715.2 / 800) / Math.log(2);
-        LookMeasure measure = LookPlan.measure(text, "green");
+        Gauge<Looks> measure = LookPlan.measure(text, "green");
         assertThat(measure.findChange(LookPlan.looks(text, "green"), "white").orElseThrow())
                 .isCloseTo(stops - 1, within(2e-3));
         assertThat(measure.findChange(LookPlan.looks(text, "green"), "green").orElseThrow())
@@ -87,7 +88,7 @@ final class LookMeasuresTest {
     void matched_withoutLight_lacksIt() {
         String text = looks("matched: [green, white]")
                 .replace("lights.wash.level: 0 %}", "lights.wash.level: 0 %, lights.key.level: 0 %}");
-        LookMeasure measure = LookPlan.measure(text, "green");
+        Gauge<Looks> measure = LookPlan.measure(text, "green");
         assertThat(measure.findLack(LookPlan.looks(text, "green"))).contains("No light comes to hero in white.");
     }
 

@@ -1,6 +1,7 @@
 package plumeline.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import plumeline.stage.Gauge;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -88,7 +89,7 @@ final class LookPlan {
         return ((LookMeasures.Reading.Missing) reading(text)).reason();
     }
 
-    static LookMeasure measure(String text, String pass) {
+    static Gauge<Looks> measure(String text, String pass) {
         return ((LookMeasures.Reading.Of) reading(text, pass)).measure();
     }
 

@@ -1,0 +1,61 @@
+package plumeline.pace;
+
+import plumeline.geom.Body;
+import plumeline.geom.Point;
+import plumeline.geom.Projection;
+import plumeline.geom.Vec;
+import plumeline.stage.Scene;
+
+/// How far a thing goes in the picture from one instant to another, in captured pixels at its middle plane: its middle's
+/// way and, where it turns, that of its surface before the axis. What stands nearer to the lens goes farther by its
+/// share of the distance.
+final class Shift {
+    private Shift() {}
+
+    /// How many pixels a tangent of 1 has.
+    static double scale(Scene scene) {
+        return scene.picture().imageMetres() / scene.picture().pixelMetres();
+    }
+
+    /// Pixels that a metre across has at a body's middle.
+    static double pixelsPerMetre(Scene scene, Body body) {
+        return scale(scene) / scene.view(body).depth(body.middle());
+    }
+
+    /// Whether a thing's middle is before the lens.
+    static boolean isBefore(Scene scene, int thing) {
+        Body body = scene.things().get(thing);
+        return scene.aim().depthMetres(body.middle()) > 0 && scene.view(body).depth(body.middle()) > 0;
+    }
+
+    /// The way of a thing's middle in the picture, px.
+    static double ofMiddle(Scene from, Scene to, int thing) {
+        Point one = at(from, from.things().get(thing));
+        Point other = at(to, to.things().get(thing));
+        return Math.hypot(
+                scale(to) * other.x() - scale(from) * one.x(), scale(to) * other.y() - scale(from) * one.y());
+    }
+
+    private static Point at(Scene scene, Body body) {
+        return scene.view(body).project(body.middle());
+    }
+
+    /// The way of its surface about its own axis, px.
+    static double ofSurface(Scene from, Scene to, int thing) {
+        Body body = from.things().get(thing);
+        double turned = to.things().get(thing).pose().turnRadians() - body.pose().turnRadians();
+        return Math.abs(turned) * body.solid().reachMetres() * pixelsPerMetre(from, body);
+    }
+
+    static double ofThing(Scene from, Scene to, int thing) {
+        return ofMiddle(from, to, thing) + ofSurface(from, to, thing);
+    }
+
+    /// How far a place goes in the picture where it is moved, px.
+    static double ofPlace(Scene scene, Body seen, Vec place, Vec by) {
+        Projection view = scene.view(seen);
+        Point one = view.project(place);
+        Point other = view.project(place.plus(by));
+        return scale(scene) * Math.hypot(other.x() - one.x(), other.y() - one.y());
+    }
+}
