@@ -1,8 +1,6 @@
 package plumeline.pace;
 
-import java.util.List;
 import java.util.Optional;
-import plumeline.quantity.Print;
 import plumeline.stage.Gauge;
 
 /// The shot is captured fast enough for its slowest speed: no captured frame is shown twice.
@@ -25,21 +23,19 @@ record WholeFrames(Coupling coupling) implements Gauge<Paced> {
 
     @Override
     public String standing(Paced at) {
-        return "Its slowest speed is " + Print.share(coupling.slowest(), 1).replace(".0 %", " %") + ", which needs "
+        return "Its slowest speed is " + Coupling.speed(coupling.slowest()) + ", which needs "
                 + Coupling.rate(coupling.leastRate()) + "; it is captured at "
                 + Coupling.rate(coupling.capture().framesPerSecond()) + ".";
     }
 
     @Override
-    public Optional<String> findLack(Paced at) {
+    public Optional<String> findCaution(Paced at) {
         double rate = coupling.capture().framesPerSecond();
-        return coupling.isInList()
-                ? Optional.empty()
-                : Optional.of("The body has no mode of " + Coupling.rate(rate) + ": it has " + coupling.modes() + ".");
-    }
-
-    @Override
-    public List<String> listAttempts(Paced at) {
-        return List.of();
+        if (!coupling.isInList()) {
+            return Optional.of("The body has no mode of " + Coupling.rate(rate) + ": it has " + coupling.modes() + ".");
+        }
+        return at.stage().retime().rests(0, (double) at.stage().frames())
+                ? Optional.of("Where its speed comes to nothing a frame is held, which is meant.")
+                : Optional.empty();
     }
 }

@@ -305,7 +305,7 @@ final class KitGrammar {
                         "sways",
                         "how it swings on once it has stopped",
                         Keys.of(
-                                must("by", "how far at first", either(from0(Kind.LENGTH), from0(Kind.ANGLE))),
+                                may("by", "how far at first", either(from0(Kind.LENGTH), from0(Kind.ANGLE))),
                                 must("rate", "how often a second", over(Kind.RATE)),
                                 must("damping", "share of critical damping", share("0.1 %", "90 %")))),
                 may("triggered", "whether its start is triggered", yesNo()));

@@ -135,6 +135,13 @@ public record Move(
         return keys.isEmpty() ? duration : Optional.of(keys.getLast().getFirst());
     }
 
+    /// Tells whether it goes at one speed throughout.
+    ///
+    /// @return true where neither a profile nor keys are written, too
+    public boolean isEven() {
+        return listKeys().isEmpty() && profile.orElse(Profile.EVEN) == Profile.EVEN;
+    }
+
     /// Tells whether camera and machine start together: as the move says, else as the machine does.
     ///
     /// @return false where neither says so

@@ -23,7 +23,7 @@ public record InkOdds(WantLine line, int met, int of) {
     /// @param mouthMetres how high the nozzle's mouth is, m
     /// @return the counts, in the wants' order
     public static List<InkOdds> of(List<WantLine> wants, Stage stage, InkRecord record, double mouthMetres) {
-        double shotSeconds = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
+        double shotSeconds = stage.lastSeconds() - stage.releaseSeconds();
         List<InkOdds> odds = new ArrayList<>();
         for (WantLine line : wants) {
             Optional<Subject> subject =

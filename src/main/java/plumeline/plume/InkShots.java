@@ -293,7 +293,7 @@ public final class InkShots {
     }
 
     private double shotSeconds() {
-        return stage.retime().realSeconds((double) stage.frames());
+        return stage.lastSeconds();
     }
 
     /// What is in the water when the release starts.

@@ -85,6 +85,6 @@ record Subject(Plan plan, ShotAnswer answer, PaperUnit unit, int pass) {
     String length() {
         Stage stage = stage();
         return stage.frames() + (stage.frames() == 1 ? " frame / " : " frames / ")
-                + Print.seconds(stage.retime().realSeconds((double) stage.frames()), 2) + " real" + played();
+                + Print.seconds(stage.lastSeconds(), 2) + " real" + played();
     }
 }

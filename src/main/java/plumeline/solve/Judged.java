@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import plumeline.geom.Body;
 import plumeline.look.LookMeasures;
+import plumeline.pace.PaceMeasures;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
@@ -109,6 +110,7 @@ final class Judged {
                 boolean isOther =
                         line.pass().filter(pass -> !pass.equals(run.pass())).isPresent();
                 if (isOther
+                        || !PaceMeasures.isJudgedIn(line, run.pass())
                         || !LookMeasures.isJudgedIn(
                                 line,
                                 run.pass(),

@@ -24,6 +24,8 @@ final class MachineNotes {
     /// Playback is typed in by tens of per cent.
     private static final double PLAYBACK_STEP = 0.1;
 
+    private static final double MOST_FRAMES = 1e6;
+
     private final Stage stage;
     private final PaperUnit unit;
 
@@ -115,7 +117,7 @@ final class MachineNotes {
     }
 
     private static double shotSeconds(Stage stage) {
-        return stage.retime().realSeconds((double) stage.frames());
+        return stage.lastSeconds();
     }
 
     /// What makes a move end within the shot that its machine can make as it is; empty for another, which is told how
@@ -131,33 +133,33 @@ final class MachineNotes {
                         .isPresent();
         return isTooFast
                 ? ""
-                : " " + capital(playback(stage, end)) + ", or give the shot " + frames(stage, end) + " frames.";
+                : " " + capital(playback(stage, end)) + longer(stage, end) + ".";
     }
 
     /// A time in which a machine can make a move that isn't over when the shot is, so that it ends with the shot.
     private static String toEnd(Stage stage, double start, double least) {
         double run = Math.ceil(least * 10 - 1e-9) / 10;
-        return " Run it in " + Print.seconds(run, 2) + " and " + playback(stage, start + run) + ", or give the shot "
-                + frames(stage, start + run) + " frames.";
+        return " Run it in " + Print.seconds(run, 2) + " and " + playback(stage, start + run)
+                + longer(stage, start + run) + ".";
     }
 
     /// The playback, by tens of per cent, with which a shot of its frames lasts until a real time.
     private static String playback(Stage stage, double endSeconds) {
         double now = stage.shot().playback() instanceof Playback.Constant(double speed, var _) ? speed : 1;
-        double share = now * endSeconds / shotSeconds(stage);
-        double playback = Math.ceil(share / PLAYBACK_STEP - 1e-9) * PLAYBACK_STEP;
+        double share = Math.abs(now) * endSeconds / shotSeconds(stage);
+        double playback = Math.copySign(Math.ceil(share / PLAYBACK_STEP - 1e-9) * PLAYBACK_STEP, now);
         return stage.shot().playback() instanceof Playback.Constant
                 ? "play at " + Print.share(playback, 0)
                 : "play all of it at " + Print.share(playback, 0) + " of its speeds";
     }
 
-    /// The frames in which a shot lasts until a real time at the playback that it has.
-    private static long frames(Stage stage, double endSeconds) {
-        double most = stage.frames();
-        while (stage.retime().realSeconds(most) < endSeconds) {
-            most *= 2;
+    /// The frames in which a shot lasts until a real time at the playback that it has; nothing where it never does.
+    private static String longer(Stage stage, double endSeconds) {
+        if (stage.retime().latestSeconds(MOST_FRAMES) < endSeconds || stage.retime().speedAt(0) < 0) {
+            return "";
         }
-        return (long) Math.ceil(stage.retime().frameAt(endSeconds, most) - 1e-6);
+        long frames = (long) Math.ceil(stage.retime().frameAt(endSeconds, MOST_FRAMES) - 1e-6);
+        return ", or give the shot " + frames + " frames";
     }
 
     private static String capital(String words) {

@@ -13,7 +13,7 @@ final class Notes {
     static List<String> of(Judged judged, double[] si, PaperUnit unit) {
         List<String> notes = new ArrayList<>();
         Stage stage = judged.stage();
-        double last = stage.retime().realSeconds((double) stage.frames());
+        double last = stage.lastSeconds();
         for (var move : stage.shot().moves()) {
             double end = stage.endSeconds(move.name());
             if (end > last + 1e-6) {
@@ -42,8 +42,11 @@ final class Notes {
         return isLast ? frames + (still == 1 ? " stands" : " stand") + " still." : "it stands still in " + frames + ".";
     }
 
-    /// Counts the frames that begin when a move is over already, by halving: real time never runs back.
+    /// Counts the frames that begin when a move is over already, by halving; none of a shot in which real time runs back.
     private static long still(Stage stage, double endSeconds) {
+        if (stage.retime().realSeconds((double) stage.frames()) < stage.lastSeconds()) {
+            return 0;
+        }
         long low = 0;
         long high = stage.frames();
         while (low < high) {

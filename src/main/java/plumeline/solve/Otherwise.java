@@ -11,6 +11,7 @@ import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
+import plumeline.stage.Stage;
 import plumeline.stage.StagedMark;
 import plumeline.text.Node;
 import plumeline.want.Want;
@@ -79,6 +80,14 @@ final class Otherwise {
             this.judged = judged;
             this.si = si.clone();
             parts = judged.parts(si);
+        }
+
+        Stage stage() {
+            return judged.stage();
+        }
+
+        double[] values() {
+            return si.clone();
         }
 
         /// Whether a want is computed, known and holds.
@@ -198,6 +207,36 @@ final class Otherwise {
                 .filter(there -> isKept(there, kept))
                 .map(Otherwise::finer)
                 .filter(there -> isKept(there, kept));
+    }
+
+    /// How a shot is with other keys with which a want then holds.
+    ///
+    /// @param there the shot then
+    /// @param lost wants that held before and don't then, by id and word
+    record Trial(There there, List<String> lost) {
+        /// What it costs, as a sentence of its own; empty where nothing is lost.
+        String cost() {
+            return lost.isEmpty()
+                    ? ""
+                    : " But " + String.join(" and ", lost) + (lost.size() == 1 ? " fails then." : " fail then.");
+        }
+    }
+
+    /// Tries other keys, and tells what is lost by them.
+    ///
+    /// @param keys the keys
+    /// @param id the want that shall hold
+    Optional<Trial> findTrial(List<Key> keys, String id) {
+        return find(keys)
+                .filter(there -> there.holds(there.line(id)))
+                .map(Otherwise::finer)
+                .filter(there -> there.holds(there.line(id)))
+                .map(there -> new Trial(
+                        there,
+                        there.judged.lines().stream()
+                                .filter(line -> held.contains(line.id()) && !there.holds(line))
+                                .map(Judged.Line::named)
+                                .toList()));
     }
 
     private static boolean isKept(There there, List<String> ids) {

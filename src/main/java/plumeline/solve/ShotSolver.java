@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import plumeline.look.LookMeasures;
+import plumeline.pace.PaceMeasures;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
@@ -185,7 +186,7 @@ final class ShotSolver {
             Remedies remedies = new Remedies(judged, axes, si, words);
             Optional<Remedies.Conflict> conflict = remedies.findConflict(line);
             conflict.ifPresent(found -> because.addAll(found.sentences()));
-            attempts = new ArrayList<>(lightRemedies(line));
+            attempts = new ArrayList<>(settings(line));
             if (attempts.isEmpty()) {
                 attempts.addAll(want.listAttempts(moments));
             }
@@ -194,11 +195,11 @@ final class ShotSolver {
         } else if (tightness.isTight(instance)) {
             verdict = Verdict.TIGHT;
             because.add(tightness.sentence(instance, marks, words));
-            attempts = lightRemedies(line);
+            attempts = settings(line);
         } else if (tight.isPresent()) {
             verdict = Verdict.TIGHT;
             because.add(tight.get());
-            attempts = new ArrayList<>(lightRemedies(line));
+            attempts = new ArrayList<>(settings(line));
             if (want.isSafety()) {
                 attempts.addAll(want.listAttempts(moments));
             }
@@ -216,8 +217,12 @@ final class ShotSolver {
                 pass);
     }
 
-    private List<String> lightRemedies(Judged.Line line) {
+    /// What helps that is set on a device, each tried.
+    private List<String> settings(Judged.Line line) {
         Otherwise otherwise = new Otherwise(plan, shot, filmWants, elsewhere, judged, si);
+        if (PaceMeasures.isOne(line.line().word())) {
+            return new PaceRemedies(otherwise, plan.film().rate()).attempts(line.line());
+        }
         return LookMeasures.isOne(line.line().word())
                 ? new LookRemedies(otherwise, plan.film().rate()).attempts(line.line())
                 : new LightRemedies(otherwise, words).attempts(line.id());

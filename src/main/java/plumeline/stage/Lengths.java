@@ -45,7 +45,8 @@ final class Lengths {
                 .mapToDouble(Motions.Motion::endSeconds)
                 .max()
                 .orElse(0);
-        double frames = retime.frameAt(end, MOST_FRAMES);
+        // Played backward it takes as long as forward.
+        double frames = retime.frameAt(retime.speedAt(0) < 0 ? -end : end, MOST_FRAMES);
         return Math.max(1, (long) Math.ceil(frames - 1e-6));
     }
 }

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Vec;
+import plumeline.motion.FreeKeys;
+import plumeline.motion.Limits;
 import plumeline.motion.Profile;
+import plumeline.motion.Run;
+import plumeline.motion.SlopeRule;
 import plumeline.motion.Travel;
 import plumeline.plan.Mark;
 import plumeline.plan.Move;
@@ -22,7 +26,8 @@ final class Motions {
     /// @param startSeconds real seconds from the shot's first frame
     /// @param seconds how long it takes, real seconds
     /// @param profile how its speed runs
-    /// @param acceleration the machine's, metres or radians per second squared; infinite where none is known
+    /// @param limits the machine's
+    /// @param keys where it is at which time after its start, as a share of its way; empty where it goes by its profile
     /// @param kept things that it keeps in the picture's middle, by index; empty where it goes a way of its own
     record Motion(
             Move.Axis axis,
@@ -31,30 +36,35 @@ final class Motions {
             double startSeconds,
             double seconds,
             Profile profile,
-            double acceleration,
+            Limits limits,
+            List<FreeKeys.Key> keys,
             List<Integer> kept) {
         /// A move in less isn't one.
         private static final double LEAST_SECONDS = 1e-6;
 
+        /// What has no time for its way is at once at its end.
         double shareAt(double realSeconds, double[] values) {
-            double length = way.lengthIn(values);
-            boolean limited = Double.isFinite(acceleration) && length > 0;
-            Travel travel = limited
-                    ? Travel.within(1, seconds, profile, acceleration / length)
-                    : Travel.inThirds(1, seconds, profile);
-            return travel.at(realSeconds - startSeconds);
+            Optional<Run> run = findRun(values);
+            return run.isPresent()
+                    ? run.get().at(realSeconds - startSeconds) / way.lengthIn(values)
+                    : realSeconds > startSeconds ? 1 : 0;
         }
 
         /// Nothing where it goes no way of its own or has no time for it.
-        Optional<Travel> findTravel(double[] values) {
+        Optional<Run> findRun(double[] values) {
             double length = way.lengthIn(values);
             if (!(length > 0) || seconds < LEAST_SECONDS) {
                 return Optional.empty();
             }
             return Optional.of(
-                    Double.isFinite(acceleration)
-                            ? Travel.within(length, seconds, profile, acceleration)
-                            : Travel.inThirds(length, seconds, profile));
+                    keys.isEmpty() ? Travel.within(length, seconds, profile, limits) : keyed(length));
+        }
+
+        private Run keyed(double length) {
+            List<FreeKeys.Key> places = keys.stream()
+                    .map(key -> new FreeKeys.Key(key.seconds(), key.place() * length))
+                    .toList();
+            return new FreeKeys(places, SlopeRule.FRITSCH_BUTLAND, FreeKeys.Ends.AT_REST).toRun();
         }
 
         double endSeconds() {
@@ -137,10 +147,11 @@ final class Motions {
                     move.start().map(start -> seconds(start, secondsPerFrame)).orElse(0.0),
                     move.findTime().map(Quantity::si).orElse(Double.MIN_NORMAL),
                     move.profile().map(Motions::profile).orElse(Profile.EVEN),
-                    move.machine()
-                            .flatMap(machine -> machine.written().findQuantity("acceleration"))
-                            .map(Quantity::si)
-                            .orElse(Double.POSITIVE_INFINITY),
+                    MachineLimits.of(move.machine()),
+                    move.listKeys().stream()
+                            .map(key -> new FreeKeys.Key(
+                                    key.getFirst().si(), key.getLast().si()))
+                            .toList(),
                     kept));
         }
         return motions;

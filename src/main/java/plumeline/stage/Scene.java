@@ -10,7 +10,7 @@ import plumeline.geom.Vec;
 /// A shot at one instant.
 ///
 /// @param frame the screen frame, counted from 0; a frame is posed at its start
-/// @param realSeconds real time on the table since the shot's first frame, seconds
+/// @param realSeconds real time on the table since the shot's earliest instant, its GO, seconds
 /// @param aim the lens point and where it looks
 /// @param lines how bodies are seen where a tank may stand, and whether that is computed
 /// @param projection how points are seen, through the tank's facing wall where there is one

@@ -8,7 +8,7 @@ import plumeline.geom.Body;
 import plumeline.geom.Pose;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
-import plumeline.motion.Travel;
+import plumeline.motion.Run;
 import plumeline.plan.Mark;
 import plumeline.plan.Move;
 import plumeline.plan.Placed;
@@ -70,8 +70,9 @@ public final class Stage {
         }
         double framesPerSecond = plan.film().rate().si();
         motions = Motions.of(effective, slots, 1 / framesPerSecond);
-        retime = Lengths.retime(effective.playback(), framesPerSecond);
-        frames = Lengths.frames(plan, base, motions, retime);
+        Retime written = Lengths.retime(effective.playback(), framesPerSecond);
+        frames = Lengths.frames(plan, base, motions, written);
+        retime = written.fromEarliest((double) frames);
         tank = effective.findTank().map(TankWalls::of);
         camera = CameraStand.of(effective, slots);
         List<Mark> hand = effective.findRelease().map(Release::marks).orElse(List.of());
@@ -147,6 +148,13 @@ public final class Stage {
     /// @return the map
     public Retime retime() {
         return retime;
+    }
+
+    /// Gives how long the shot takes on the table.
+    ///
+    /// @return real seconds from its earliest instant, its GO, to the latest that it shows
+    public double lastSeconds() {
+        return retime.latestSeconds((double) frames);
     }
 
     /// Gives the index of a placed thing.
@@ -243,8 +251,25 @@ public final class Stage {
     /// @return the move in one axis, metres or radians; nothing where it follows what it keeps, goes nowhere or has
     /// no
     ///     time
-    public Optional<Travel> findTravel(int move, double[] values) {
-        return motions.get(move).findTravel(values);
+    public Optional<Run> findRun(int move, double[] values) {
+        return motions.get(move).findRun(values);
+    }
+
+    /// Gives the way of a move in space.
+    ///
+    /// @param move the move's index in the shot
+    /// @param values the marks' values, SI
+    /// @return metres; nothing for a turn, focus or zoom
+    public Vec wayOf(int move, double[] values) {
+        return motions.get(move).way().vectorIn(values);
+    }
+
+    /// Gives when a move starts.
+    ///
+    /// @param move the move's index in the shot
+    /// @return real seconds after GO
+    public double startSeconds(int move) {
+        return motions.get(move).startSeconds();
     }
 
     /// Tells whether anything moves in the shot.

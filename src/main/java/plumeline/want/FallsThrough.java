@@ -212,7 +212,7 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces, Pap
     private String help(Moments moments, double inSeconds, double outSeconds) {
         Stage stage = moments.stage();
         double end = stage.frames() > 1
-                ? stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds()
+                ? stage.lastSeconds() - stage.releaseSeconds()
                 : Double.POSITIVE_INFINITY;
         if (end < outSeconds) {
             return " The shot ends " + Print.seconds(end, 2) + " after the release, "

@@ -97,7 +97,7 @@ final class InkWants {
 
     /// Why nothing that is let go is seen in a shot, however it falls; a still has no end.
     private static Optional<String> findAfterEnd(Stage stage) {
-        double lasts = stage.retime().realSeconds((double) stage.frames());
+        double lasts = stage.lastSeconds();
         double starts = stage.releaseSeconds();
         return stage.frames() > 1 && starts >= lasts
                 ? Optional.of("The release is after the shot's end. It starts at " + Print.seconds(starts, 2)
@@ -108,7 +108,7 @@ final class InkWants {
 
     /// What is said where something comes so late after the release that no frame shows it; a still has no end.
     static Optional<String> findUnseen(Stage stage, double seconds) {
-        double end = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
+        double end = stage.lastSeconds() - stage.releaseSeconds();
         return stage.frames() > 1 && seconds >= end
                 ? Optional.of("No frame shows it: the shot is over " + Print.seconds(end, 2) + " after the release.")
                 : Optional.empty();

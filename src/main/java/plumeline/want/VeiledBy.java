@@ -67,7 +67,7 @@ record VeiledBy(
     }
 
     static Want of(WantLine line, Plan plan, Stage stage, InkRelease.Known ink, Wants.Elsewhere elsewhere) {
-        double end = stage.retime().realSeconds((double) stage.frames()) - stage.releaseSeconds();
+        double end = stage.lastSeconds() - stage.releaseSeconds();
         if (!line.written().has("time") && stage.frames() <= 1) {
             return new NotComputed(line, "Say by when, from the release: write the want's time.");
         }

@@ -115,7 +115,7 @@ public final class Wants {
     /// Why an instant isn't one of the shot's.
     private static Optional<String> findNever(When when, Stage stage) {
         long frames = stage.frames();
-        double lasts = stage.retime().realSeconds((double) frames);
+        double lasts = stage.lastSeconds();
         return switch (when) {
             case When.AtFrame(long frame)
             when frame >= frames -> Optional.of("No such frame: the shot has " + frames + ", counted from 0.");
