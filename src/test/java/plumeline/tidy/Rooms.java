@@ -26,7 +26,7 @@ final class Rooms {
             "rim: mirror",
             "colour: ranges",
             "time: quantity",
-            "motion: geom time",
+            "motion: geom time ranges roots",
             "water: geom ranges roots",
             "flow: ranges",
             "ink: water",
