@@ -1,7 +1,6 @@
 package plumeline.look;
 
 import java.util.ArrayList;
-import plumeline.stage.Gauge;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import plumeline.flicker.FlashLimits;
 import plumeline.flicker.SaturatedRed;
 import plumeline.lit.Instant;
 import plumeline.quantity.Print;
+import plumeline.stage.Gauge;
 
 /// Cutting between looks is no flash by the limits.
 ///

@@ -1,7 +1,6 @@
 package plumeline.look;
 
 import java.util.List;
-import plumeline.stage.Gauge;
 import java.util.Optional;
 import plumeline.colour.Chromaticity;
 import plumeline.colour.Difference;
@@ -15,6 +14,7 @@ import plumeline.plan.Placed;
 import plumeline.plan.Written;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.stage.Gauge;
 import plumeline.stage.Tint;
 
 /// A look has its colour: a lamp's light, or a thing as the camera shows it in all the light on it.

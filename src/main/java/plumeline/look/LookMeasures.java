@@ -1,7 +1,6 @@
 package plumeline.look;
 
 import java.util.ArrayList;
-import plumeline.stage.Gauge;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,6 +18,7 @@ import plumeline.plan.Written;
 import plumeline.quantity.FrameRate;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
+import plumeline.stage.Gauge;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
@@ -105,14 +105,16 @@ public final class LookMeasures {
         int lamp = stage.lampIndex(line.subjects().getFirst().name());
         return stage.shot().lights().get(lamp).light().emitter().isLamp()
                 ? new Gauge.Reading.Of<>(new SteadyLight(stage.shot(), lamp, film))
-                : new Gauge.Reading.Missing<>(line.subjects().getFirst().name() + " has no light of its own: name a lamp.");
+                : new Gauge.Reading.Missing<>(
+                        line.subjects().getFirst().name() + " has no light of its own: name a lamp.");
     }
 
     private Gauge.Reading<Looks> flashes() {
         List<String> passes = line.subjects().stream().map(Named::name).toList();
         if (passes.getFirst().equals("cuts")) {
             return findCuts(plan)
-                    .<Gauge.Reading<Looks>>map(count -> new Gauge.Reading.Of<>(new FlashSafe(List.of(count), List.of())))
+                    .<Gauge.Reading<Looks>>map(
+                            count -> new Gauge.Reading.Of<>(new FlashSafe(List.of(count), List.of())))
                     .orElseGet(() -> new Gauge.Reading.Missing<>("Not known: what is cut. Write the film's cut."));
         }
         FrameRate rate = FrameRate.of(film);
@@ -120,9 +122,10 @@ public final class LookMeasures {
                 .map(looks -> new FlashCount(rate, looks))
                 .toList();
         if (stretches.isEmpty()) {
-            return new Gauge.Reading.Missing<>("Not known: how long each look is on. The cut never goes from one of them to"
-                    + " another: write there {shot: " + base.name() + ", frames: 72, alternate: ["
-                    + String.join(", ", passes) + "], each: 6 frames}.");
+            return new Gauge.Reading.Missing<>(
+                    "Not known: how long each look is on. The cut never goes from one of them to"
+                            + " another: write there {shot: " + base.name() + ", frames: 72, alternate: ["
+                            + String.join(", ", passes) + "], each: 6 frames}.");
         }
         OptionalInt thing = findThing();
         return new Gauge.Reading.Of<>(
@@ -203,8 +206,8 @@ public final class LookMeasures {
         boolean isNone = look.part() == Spots.Part.LABEL
                 && stage.shot().placed().get(look.thing()).thing().label().isEmpty();
         return isNone
-                ? Optional.of(
-                        new Gauge.Reading.Missing<>(look.name() + " has no label: write it with the thing, or part: middle."))
+                ? Optional.of(new Gauge.Reading.Missing<>(
+                        look.name() + " has no label: write it with the thing, or part: middle."))
                 : Optional.empty();
     }
 

@@ -1,7 +1,6 @@
 package plumeline.look;
 
 import java.util.ArrayList;
-import plumeline.stage.Gauge;
 import java.util.List;
 import java.util.Optional;
 import plumeline.lit.Amounts;
@@ -9,6 +8,7 @@ import plumeline.lit.Instant;
 import plumeline.lit.Lamp;
 import plumeline.lit.Lighting;
 import plumeline.quantity.Spread;
+import plumeline.stage.Gauge;
 import plumeline.stage.Tint;
 
 /// Looks are as bright as each other on a thing, or so much brighter: by what falls there, as a grey card shows it.

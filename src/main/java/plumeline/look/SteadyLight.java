@@ -1,7 +1,6 @@
 package plumeline.look;
 
 import java.util.ArrayList;
-import plumeline.stage.Gauge;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +18,7 @@ import plumeline.plan.Written;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.stage.Gauge;
 
 /// A lamp's pulse doesn't show at the camera's rate and shutter.
 ///

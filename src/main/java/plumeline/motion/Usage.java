@@ -1,5 +1,8 @@
 package plumeline.motion;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /// What a move uses of a device, as shares of its limits; over 1 it can't be made. A share of a limit that isn't known,
 /// or that doesn't bear on the profile, is 0.
 ///
@@ -12,12 +15,24 @@ package plumeline.motion;
 /// @param jerk of the highest jerk
 /// @param travel of the way from end stop to end stop, an even move's run-up and run-out counted
 public record Usage(double speed, double acceleration, double jerk, double travel) {
-    /// Gives what a move uses.
+    /// Gives what a run uses.
     ///
-    /// @param travel the move
+    /// @param run the run
     /// @param limits the device's
     /// @return the shares
-    public static Usage of(Travel travel, Limits limits) {
+    public static Usage of(Run run, Limits limits) {
+        return switch (run) {
+            case Travel travel -> ofTravel(travel, limits);
+            case CubicRun cubic ->
+                new Usage(
+                        cubic.peakSpeed() / limits.speed(),
+                        cubic.peakAcceleration() / limits.acceleration(),
+                        cubic.peakJerk() / limits.jerk(),
+                        way(cubic, limits) / limits.travel());
+        };
+    }
+
+    private static Usage ofTravel(Travel travel, Limits limits) {
         double far = Math.abs(travel.distance());
         double seconds = travel.seconds();
         boolean isJerked = travel.profile() == Profile.S_CURVE && Double.isFinite(limits.jerk());
@@ -35,20 +50,28 @@ public record Usage(double speed, double acceleration, double jerk, double trave
                 way(travel, limits) / limits.travel());
     }
 
-    /// Gives the way that a move takes on its device: an even one's run-up and run-out counted, as far as they are
-    /// known.
+    /// Gives the way that a run takes on its device, from one end to the other: an even one's run-up and run-out
+    /// counted, as far as they are known.
     ///
-    /// @param travel the move
+    /// @param run the run
     /// @param limits the device's
     /// @return metres or radians, ≥ 0
-    public static double way(Travel travel, Limits limits) {
-        double far = Math.abs(travel.distance());
-        return travel.profile() == Profile.EVEN
-                ? far
-                        + RunUp.find(travel.peakSpeed(), limits)
-                                .map(up -> 2 * up.distance())
-                                .orElse(0.0)
-                : far;
+    public static double way(Run run, Limits limits) {
+        double low = run.at(run.firstSeconds());
+        double high = low;
+        List<Double> ends = new ArrayList<>(run.listTurns());
+        ends.add(run.lastSeconds());
+        for (double at : ends) {
+            low = Math.min(low, run.at(at));
+            high = Math.max(high, run.at(at));
+        }
+        boolean isEven = run instanceof Travel travel && travel.profile() == Profile.EVEN;
+        double ups = isEven
+                ? RunUp.find(run.peakSpeed(), limits)
+                        .map(up -> 2 * up.distance())
+                        .orElse(0.0)
+                : 0;
+        return high - low + ups;
     }
 
     /// Gives the largest of the shares.

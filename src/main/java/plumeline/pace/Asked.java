@@ -18,8 +18,7 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
 
     /// What a run asks.
     static Asked of(Run run, Limits limits) {
-        return new Asked(
-                run.peakSpeed(), run.peakAcceleration(), Usage.way(run, limits), Usage.of(run, limits));
+        return new Asked(run.peakSpeed(), run.peakAcceleration(), Usage.way(run, limits), Usage.of(run, limits));
     }
 
     /// What a pan asks that keeps things in the picture: by differences of its turn, which a ramp's corner rounds by a
@@ -49,8 +48,11 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
                 speed,
                 acceleration,
                 high - low,
-                new Usage(speed / limits.speed(), acceleration / limits.acceleration(), 0, (high - low)
-                        / limits.travel()));
+                new Usage(
+                        speed / limits.speed(),
+                        acceleration / limits.acceleration(),
+                        0,
+                        (high - low) / limits.travel()));
     }
 
     private static double turn(Paced at, double seconds) {

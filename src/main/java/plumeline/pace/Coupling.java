@@ -13,6 +13,7 @@ import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 import plumeline.time.CaptureMode;
+import plumeline.time.PlayedShutter;
 import plumeline.time.Retime;
 
 /// What a shot's playback speed drags along: the capture rate, light, the time its moves have, what is recorded.
@@ -23,6 +24,10 @@ import plumeline.time.Retime;
 /// @param slowest its slowest speed that isn't a hold, a share of real time
 public record Coupling(Stage stage, Quantity film, Capture capture, double slowest) {
     private static final double SAME_RATE = 1e-6;
+
+    /// With a shutter under 120 deg movement begins to look chopped: common practice.
+    private static final double NATURAL_RADIANS = Math.toRadians(120);
+
     private static final double BITS_PER_GIGABYTE = 8e9;
 
     /// Reads a shot.
@@ -72,9 +77,10 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
         List<CaptureMode> rates = list().stream()
                 .map(mode -> new CaptureMode(mode.rate().si(), 1))
                 .toList();
-        return CaptureMode.findLeast(rates, leastRate()).flatMap(found -> list().stream()
-                .filter(mode -> mode.rate().si() == found.framesPerSecond())
-                .findFirst());
+        return CaptureMode.findLeast(rates, leastRate())
+                .flatMap(found -> list().stream()
+                        .filter(mode -> mode.rate().si() == found.framesPerSecond())
+                        .findFirst());
     }
 
     /// Gives a rate in words.
@@ -92,6 +98,15 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
     /// @return such as `20 %` or `12.5 %`
     public static String speed(double speed) {
         return Print.share(speed, 1).replace(".0 %", " %");
+    }
+
+    /// Gives an amount of light in words.
+    ///
+    /// @param stops stops, ≥ 0
+    /// @return such as `2.3 stops`
+    public static String stopsText(double stops) {
+        String text = Print.number(stops, 1);
+        return text + (text.equals("1") ? " stop" : " stops");
     }
 
     /// Tells whether the playback is anything else than real time.
@@ -113,8 +128,8 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
         return left > 0 ? OptionalDouble.of(left) : OptionalDouble.empty();
     }
 
-    /// Says all of it in one sentence: the slowest speed, the rate that it needs, what that takes of light, and how long
-    /// each move has on the table.
+    /// Says all of it in one sentence: the slowest speed, the rate that it needs, what that takes of light, and how
+    /// long each move has on the table.
     ///
     /// @return such as `20 % needs 120 fps: 2.3 stops more light and slide in 0.96 s.`
     public String sentence() {
@@ -122,7 +137,7 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
         double stops = stops(rate);
         List<String> drags = new ArrayList<>();
         if (Math.abs(stops) >= 0.05) {
-            drags.add(Print.number(Math.abs(stops), 1) + " stops " + (stops > 0 ? "more" : "less") + " light");
+            drags.add(stopsText(Math.abs(stops)) + " " + (stops > 0 ? "more" : "less") + " light");
         }
         for (Move move : stage.shot().moves()) {
             findSeconds(move).ifPresent(seconds -> drags.add(move.name() + " in " + Print.seconds(seconds, 2)));
@@ -133,9 +148,42 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
 
     private static String joined(List<String> words) {
         int last = words.size() - 1;
-        return last == 0
-                ? words.getFirst()
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return last == 0 ? words.getFirst() : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
+    /// Says what the shot's speed drags along, where it isn't played in real time: the sentence of its slowest speed
+    /// where that is slowed, how long it takes and what is recorded, and how what is played fastest smears.
+    ///
+    /// @return sentences; none in real time
+    public List<String> listNotes() {
+        if (!isPlayed()) {
+            return List.of();
+        }
+        List<String> notes = new ArrayList<>();
+        notes.add(slowest < 1 - SAME_RATE ? sentence() + " " + recorded() : recorded());
+        findShutter().ifPresent(notes::add);
+        return notes;
+    }
+
+    /// What leaves out captured frames smears as with a shutter that is as much narrower.
+    private Optional<String> findShutter() {
+        double fastest = stage.retime().fastestSpeed(0, (double) stage.frames());
+        double open = 2 * Math.PI * Math.min(1, capture.exposureSeconds() * capture.framesPerSecond());
+        double step = fastest * capture.framesPerSecond() / film.si();
+        if (!(step > 0)) {
+            return Optional.empty();
+        }
+        PlayedShutter shutter = new PlayedShutter(open, step);
+        if (shutter.seenRadians() >= NATURAL_RADIANS) {
+            return Optional.empty();
+        }
+        double opened = new PlayedShutter(2 * Math.PI, step).seenRadians();
+        String wider = open < 2 * Math.PI * 0.99
+                ? "; 360 deg would look like " + Print.degrees(Math.min(opened, 2 * Math.PI)) + ", "
+                        + stopsText(Math.log(2 * Math.PI / open) / Math.log(2)) + " lighter"
+                : "";
+        return Optional.of("At " + speed(fastest) + " it smears as with a shutter of "
+                + Print.degrees(shutter.seenRadians()) + wider + ".");
     }
 
     /// Says what a take is on the table and on the card.
@@ -143,8 +191,7 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
     /// @return such as `120 frames of the film are 1.60 s on the table, 192 captured frames, 0.08 GB.`
     public String recorded() {
         double seconds = stage.retime().spanSeconds((double) stage.frames());
-        String data = findGigabytes()
-                .stream()
+        String data = findGigabytes().stream()
                 .mapToObj(gigabytes -> ", " + Print.number(gigabytes, gigabytes < 1 ? 2 : 1) + " GB a take")
                 .findFirst()
                 .orElse("");
@@ -156,9 +203,7 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
     /// What a take fills of a card, run-up and handles not counted, where the mode's bit rate is written.
     private OptionalDouble findGigabytes() {
         double seconds = stage.retime().spanSeconds((double) stage.frames());
-        return Capture.findMode(stage.shot(), film)
-                .flatMap(Kit.Mode::bitRate)
-                .stream()
+        return Capture.findMode(stage.shot(), film).flatMap(Kit.Mode::bitRate).stream()
                 .mapToDouble(rate -> rate.si() * seconds / BITS_PER_GIGABYTE)
                 .findFirst();
     }

@@ -45,8 +45,7 @@ record FallSmear(String name, PieceRelease pieces, Capture capture, double mostP
     }
 
     private Fall fall(Paced at) {
-        return pieces.fall(
-                PieceRelease.findMedium(at.stage(), hand(at)).orElse(Medium.AIR));
+        return pieces.fall(PieceRelease.findMedium(at.stage(), hand(at)).orElse(Medium.AIR));
     }
 
     /// How far under the hand it leaves the picture or lands, m.

@@ -16,9 +16,7 @@ public record Figures(Move.Axis axis, PaperUnit papers) {
     }
 
     private double own(double si) {
-        return isRound()
-                ? Math.toDegrees(si)
-                : papers == PaperUnit.MILLIMETRES ? si * 1000 : si / INCH_METRES;
+        return isRound() ? Math.toDegrees(si) : papers == PaperUnit.MILLIMETRES ? si * 1000 : si / INCH_METRES;
     }
 
     private String unit() {
@@ -50,6 +48,7 @@ public record Figures(Move.Axis axis, PaperUnit papers) {
     }
 
     private static String number(double value) {
-        return Print.number(value, value < 10 ? 2 : value < 100 ? 1 : 0);
+        String text = Print.number(value, value < 10 ? 2 : value < 100 ? 1 : 0);
+        return text.contains(".") ? text.replaceFirst("0+$", "").replaceFirst("[.]$", "") : text;
     }
 }

@@ -2,7 +2,6 @@ package plumeline.pace;
 
 import java.util.Optional;
 import plumeline.plan.Placed;
-import plumeline.quantity.Print;
 
 /// A thing stays where it was in the picture when the shot began.
 ///
@@ -33,7 +32,8 @@ record HoldsStill(Subject subject, Placed placed, boolean isHung, double mostPix
     @Override
     public Optional<String> findUnknown(Paced at) {
         boolean isCarried = at.stage().shot().moves().stream()
-                .anyMatch(move -> move.listCarried().stream().anyMatch(named -> named.name().equals(placed.name())));
+                .anyMatch(move -> move.listCarried().stream()
+                        .anyMatch(named -> named.name().equals(placed.name())));
         return isHung && isCarried
                 ? Optional.of("Not computed: " + placed.name()
                         + " hangs and is carried by a move; how far it swings isn't. Shoot it and step through.")

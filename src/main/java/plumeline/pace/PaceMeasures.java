@@ -49,7 +49,8 @@ public final class PaceMeasures {
     /// @param pass the pass's name
     /// @return true where it is judged there
     public static boolean isJudgedIn(WantLine line, String pass) {
-        return !line.word().equals("registers") || line.subjects().getFirst().name().equals(pass);
+        return !line.word().equals("registers")
+                || line.subjects().getFirst().name().equals(pass);
     }
 
     /// Reads a want.
@@ -63,7 +64,8 @@ public final class PaceMeasures {
         return switch (line.word()) {
             case "smear" -> reader.smear();
             case "judder_free" -> reader.judder();
-            case "whole_frames" -> of(new WholeFrames(Coupling.of(stage, plan.film().rate())));
+            case "whole_frames" ->
+                of(new WholeFrames(Coupling.of(stage, plan.film().rate())));
             case "reachable" -> reader.reachable();
             case "registers" -> reader.registers();
             case "readable" -> reader.readable();
@@ -129,9 +131,10 @@ public final class PaceMeasures {
         }
         Move move = stage.shot().moves().get(index.getAsInt());
         return move.machine()
-                .map(machine -> of(new Reachable(move, index.getAsInt(), machine, plan.film().papersOrDefault())))
-                .orElseGet(() -> missing("Not known: what makes " + name() + ". Write its machine: the kit's slider, head"
-                        + " or turntable."));
+                .map(machine -> of(new Reachable(
+                        move, index.getAsInt(), machine, plan.film().papersOrDefault())))
+                .orElseGet(() -> missing("Not known: what makes " + name()
+                        + ". Write its machine: the kit's slider, head" + " or turntable."));
     }
 
     private Gauge.Reading<Paced> registers() {

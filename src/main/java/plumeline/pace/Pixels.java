@@ -10,9 +10,7 @@ final class Pixels {
     private Pixels() {}
 
     static String text(double pixels) {
-        return pixels > 0 && pixels < 0.05
-                ? "under 0.1 px"
-                : Print.number(pixels, pixels < COARSE ? 1 : 0) + " px";
+        return pixels > 0 && pixels < 0.05 ? "under 0.1 px" : Print.number(pixels, pixels < COARSE ? 1 : 0) + " px";
     }
 
     static String exposure(Capture capture) {

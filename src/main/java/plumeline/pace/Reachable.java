@@ -106,18 +106,17 @@ record Reachable(Move move, int index, Kit.Machine machine, PaperUnit papers) im
     private void add(List<String> words, String key, String asked) {
         machine.written()
                 .findQuantity(key)
-                .ifPresent(most -> words.add((key.equals("travel") ? "way" : key) + " " + asked + " of "
-                        + limit(key, most)));
+                .ifPresent(most ->
+                        words.add((key.equals("travel") ? "way" : key) + " " + asked + " of " + limit(key, most)));
     }
 
     private String limit(String key, Quantity most) {
         Figures figures = figures();
-        String text =
-                switch (key) {
-                    case "speed" -> figures.speed(most.si());
-                    case "acceleration" -> figures.acceleration(most.si());
-                    default -> figures.way(most.si());
-                };
+        String text = switch (key) {
+            case "speed" -> figures.speed(most.si());
+            case "acceleration" -> figures.acceleration(most.si());
+            default -> figures.way(most.si());
+        };
         return text + (most.origin() == Origin.TYPICAL ? " (typical: measure yours)" : "");
     }
 
@@ -129,7 +128,8 @@ record Reachable(Move move, int index, Kit.Machine machine, PaperUnit papers) im
             Optional<Quantity> most = machine.written().findQuantity(KEYS.get(i));
             if (most.isPresent() && most.get().halfWidthSi() > 0) {
                 double share = 1 - parts[i] / PERCENT;
-                double worst = share * most.get().si() / (most.get().si() - most.get().halfWidthSi());
+                double worst =
+                        share * most.get().si() / (most.get().si() - most.get().halfWidthSi());
                 if (worst > 1 + ROUNDING) {
                     return Optional.of("Within the ± of its " + KEYS.get(i) + " " + machine.name()
                             + " may not make it: run it with camera and cables on before you trust it.");

@@ -9,8 +9,8 @@ import plumeline.stage.Stage;
 
 /// A label's middle stays near enough to the lens for so many frames on end.
 ///
-/// Facing is the turn of the label's middle from the lens, seen from above at the thing's axis. Margin in screen frames:
-/// the longest time on end within the angle, less the frames wanted.
+/// Facing is the turn of the label's middle from the lens, seen from above at the thing's axis. Margin in screen
+/// frames: the longest time on end within the angle, less the frames wanted.
 ///
 /// @param subject the thing
 /// @param withinRadians the angle, radians

@@ -23,8 +23,8 @@ import plumeline.stage.Stage;
 /// Passes of a move lie on each other within a limit.
 ///
 /// Margin in captured px at each thing's middle plane, at an instant, the worst thing: the limit less all that may come
-/// together: how far apart the plan itself has them, half a captured frame's travel where camera and machine don't start
-/// together, what each machine repeats, what still sways, and by how much focus breathes.
+/// together: how far apart the plan itself has them, half a captured frame's travel where camera and machine don't
+/// start together, what each machine repeats, what still sways, and by how much focus breathes.
 ///
 /// @param passes the passes
 /// @param film the rate at which the film is shown
@@ -68,7 +68,8 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
                 0,
                 -Subject.BEHIND,
                 new Registration(
-                        new Registration.Move(0, Capture.of(at.stage().shot(), film).framesPerSecond(), start(at)),
+                        new Registration.Move(
+                                0, Capture.of(at.stage().shot(), film).framesPerSecond(), start(at)),
                         0,
                         0,
                         0));
@@ -149,8 +150,8 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
         Move move = at.stage().shot().moves().get(index);
         Point seen = now.view(body).project(body.middle());
         boolean isCarried = move.listCarried().stream()
-                .anyMatch(named ->
-                        named.name().equals(at.stage().shot().placed().get(thing).name()));
+                .anyMatch(named -> named.name()
+                        .equals(at.stage().shot().placed().get(thing).name()));
         boolean isOfCamera = move.listCarried().isEmpty()
                 || move.listCarried().stream().anyMatch(named -> named.name().equals("camera"));
         if (off == 0 || isCarried == isOfCamera) {
@@ -161,9 +162,7 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
             case SLIDE, LIFT -> {
                 Vec way = at.stage().wayOf(index, at.si());
                 double length = way.lengthMetres();
-                yield length > 0
-                        ? Shift.ofPlace(now, body, body.middle(), way.times(off / length))
-                        : 0;
+                yield length > 0 ? Shift.ofPlace(now, body, body.middle(), way.times(off / length)) : 0;
             }
             case PAN -> scale * off * (1 + seen.x() * seen.x());
             case TILT -> scale * off * (1 + seen.y() * seen.y());
@@ -231,7 +230,10 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
         Registration registration = apart.registration();
         List<String> parts = new ArrayList<>();
         add(parts, apart.plannedPixels(), "as the passes are written");
-        add(parts, registration.phasePixels(), "by half a captured frame's travel, as camera and move don't start together");
+        add(
+                parts,
+                registration.phasePixels(),
+                "by half a captured frame's travel, as camera and move don't start together");
         add(parts, registration.repeatsPixels(), "by what the machines repeat");
         add(parts, registration.residuePixels(), "by what still sways");
         add(parts, registration.breathingPixels(), "by focus and zoom that repeat");

@@ -6,10 +6,10 @@ import plumeline.geom.Projection;
 import plumeline.geom.Vec;
 import plumeline.stage.Scene;
 
-/// How far a thing goes in the picture from one instant to another, in captured pixels at its middle plane: its middle's
-/// way and, where it turns, that of its surface before the axis. What stands nearer to the lens goes farther by its
-/// share of the distance.
-final class Shift {
+/// How far a thing goes in the picture from one instant to another, in captured pixels at its middle plane: its
+/// middle's way and, where it turns, that of its surface before the axis. What stands nearer to the lens goes farther
+/// by its share of the distance.
+public final class Shift {
     private Shift() {}
 
     /// How many pixels a tangent of 1 has.
@@ -22,8 +22,12 @@ final class Shift {
         return scale(scene) / scene.view(body).depth(body.middle());
     }
 
-    /// Whether a thing's middle is before the lens.
-    static boolean isBefore(Scene scene, int thing) {
+    /// Tells whether a thing's middle is before the lens.
+    ///
+    /// @param scene the instant
+    /// @param thing its index
+    /// @return true where it has a picture
+    public static boolean isBefore(Scene scene, int thing) {
         Body body = scene.things().get(thing);
         return scene.aim().depthMetres(body.middle()) > 0 && scene.view(body).depth(body.middle()) > 0;
     }
@@ -32,8 +36,7 @@ final class Shift {
     static double ofMiddle(Scene from, Scene to, int thing) {
         Point one = at(from, from.things().get(thing));
         Point other = at(to, to.things().get(thing));
-        return Math.hypot(
-                scale(to) * other.x() - scale(from) * one.x(), scale(to) * other.y() - scale(from) * one.y());
+        return Math.hypot(scale(to) * other.x() - scale(from) * one.x(), scale(to) * other.y() - scale(from) * one.y());
     }
 
     private static Point at(Scene scene, Body body) {
@@ -43,11 +46,18 @@ final class Shift {
     /// The way of its surface about its own axis, px.
     static double ofSurface(Scene from, Scene to, int thing) {
         Body body = from.things().get(thing);
-        double turned = to.things().get(thing).pose().turnRadians() - body.pose().turnRadians();
+        double turned =
+                to.things().get(thing).pose().turnRadians() - body.pose().turnRadians();
         return Math.abs(turned) * body.solid().reachMetres() * pixelsPerMetre(from, body);
     }
 
-    static double ofThing(Scene from, Scene to, int thing) {
+    /// Gives how far a thing goes in the picture.
+    ///
+    /// @param from the first instant
+    /// @param to the other
+    /// @param thing its index
+    /// @return captured px, ≥ 0
+    public static double ofThing(Scene from, Scene to, int thing) {
         return ofMiddle(from, to, thing) + ofSurface(from, to, thing);
     }
 

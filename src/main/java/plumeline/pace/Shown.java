@@ -2,7 +2,8 @@ package plumeline.pace;
 
 import plumeline.time.Retime;
 
-/// Which captured instant is shown at a frame: that of the captured frame nearest to where the retime map is, halves up.
+/// Which captured instant is shown at a frame: that of the captured frame nearest to where the retime map is, halves
+/// up.
 ///
 /// @param retime the shot's map
 /// @param framesPerSecond captured frames a second, 1/s

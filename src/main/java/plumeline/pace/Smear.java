@@ -1,7 +1,6 @@
 package plumeline.pace;
 
 import java.util.Optional;
-import plumeline.quantity.Print;
 import plumeline.stage.Scene;
 
 /// A thing smears less than a limit while a frame is exposed: by the camera's move, its own, or its turn.

@@ -12,7 +12,10 @@ record Subject(int index, String name) {
     static final double BEHIND = -1000;
 
     Optional<String> findUnknown(Paced at) {
-        return at.now().lines().at(java.util.List.of(at.now().things().get(index))).isCovered()
+        return at.now()
+                        .lines()
+                        .at(java.util.List.of(at.now().things().get(index)))
+                        .isCovered()
                 ? Optional.empty()
                 : Optional.of("Not computed: " + name + " is seen through more than the tank's front.");
     }

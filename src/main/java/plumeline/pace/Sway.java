@@ -23,12 +23,10 @@ record Sway(Swing swing, double size, double rampSeconds, double lastSeconds) {
                 double ramp = hasRamps ? travel.rampSeconds() : travel.seconds() / 2;
                 double left = measured.orElseGet(() -> travel.profile() == Profile.EVEN
                         ? 0
-                        : swing.residue(
-                                travel.peakAcceleration(), ramp, hasRamps ? travel.jerkSeconds() : ramp / 2));
+                        : swing.residue(travel.peakAcceleration(), ramp, hasRamps ? travel.jerkSeconds() : ramp / 2));
                 yield new Sway(swing, left, hasRamps ? ramp : 0, travel.lastSeconds());
             }
-            case CubicRun cubic ->
-                new Sway(swing, measured.orElse(0), cubic.lastSeconds(), cubic.lastSeconds());
+            case CubicRun cubic -> new Sway(swing, measured.orElse(0), cubic.lastSeconds(), cubic.lastSeconds());
         };
     }
 

@@ -163,8 +163,7 @@ final class KitMeaning {
         for (var key : Tree.entries(entry.value())) {
             var single = key.key().equals("sways")
                     ? KitBuilder.way(key.value())
-                    : KitBuilder.way(
-                            new Node.Mapping(List.of(key), key.value().place()));
+                    : KitBuilder.way(new Node.Mapping(List.of(key), key.value().place()));
             if (single == Kit.Way.UNTOLD || single == way) continue;
             var along = way == Kit.Way.ALONG;
             issues.add(

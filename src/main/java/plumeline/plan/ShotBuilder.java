@@ -211,8 +211,7 @@ final class ShotBuilder {
             var machine = w.has("machine")
                     ? Optional.of(ShotBuilder.pick(kit.machines(), Kit.Machine::name, w, "machine"))
                     : Optional.<Kit.Machine>empty();
-            boolean isLength =
-                    w.findWord("axis").filter(LENGTHS::contains).isPresent();
+            boolean isLength = w.findWord("axis").filter(LENGTHS::contains).isPresent();
             return new Move(
                     entry.key(),
                     machine,

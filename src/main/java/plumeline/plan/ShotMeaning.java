@@ -280,12 +280,11 @@ final class ShotMeaning {
         boolean isBare = by instanceof Node.Scalar && Setting.of(by) instanceof Setting.Free;
         if (axis.isEmpty() && !isLength) return true;
         var sort = axis.map(Move.Axis::sort).orElse(Move.Axis.Sort.WAY);
-        boolean fits =
-                switch (sort) {
-                    case WAY -> by instanceof Node.Sequence;
-                    case ANGLE -> by instanceof Node.Scalar && !isLength;
-                    case LENGTH -> isLength || isBare;
-                };
+        boolean fits = switch (sort) {
+            case WAY -> by instanceof Node.Sequence;
+            case ANGLE -> by instanceof Node.Scalar && !isLength;
+            case LENGTH -> isLength || isBare;
+        };
         if (!fits) {
             issues.add(
                     by,
@@ -293,10 +292,11 @@ final class ShotMeaning {
                     "P-MOVE-01",
                     by instanceof Node.Sequence ? "a way along a line" : isLength ? "one length" : "an angle",
                     switch (sort) {
-                        case WAY -> "x and y(, z)";
-                        case ANGLE -> "an angle";
-                        case LENGTH -> "one length";
-                    } + axis.map(one -> ", on the axis " + one.word()).orElse(""),
+                                case WAY -> "x and y(, z)";
+                                case ANGLE -> "an angle";
+                                case LENGTH -> "one length";
+                            }
+                            + axis.map(one -> ", on the axis " + one.word()).orElse(""),
                     switch (sort) {
                         case WAY -> "Try [600 mm, 0 mm].";
                         case ANGLE -> "Try 20 deg.";

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import plumeline.geom.Vec;
-import plumeline.motion.Profile;
 import plumeline.plan.Kit;
 import plumeline.plan.Mark;
 import plumeline.plan.Move;
@@ -84,12 +83,10 @@ final class MoveRows {
 
     /// What is dialled: the even speed, or the highest of a move that speeds up and slows down.
     private Optional<String> speed(Move move) {
-        boolean isRound =
-                move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
-        return stage.findTravel(
-                        stage.shot().moves().indexOf(move), answer.posed().values())
-                .map(travel -> (travel.profile() == Profile.EVEN ? "at " : "at most ")
-                        + (isRound ? turning(travel.peakSpeed()) : new Told(print).speed(travel.peakSpeed())));
+        boolean isRound = move.axis().sort() == Move.Axis.Sort.ANGLE;
+        return stage.findRun(stage.shot().moves().indexOf(move), answer.posed().values())
+                .map(run -> (move.isEven() ? "at " : "at most ")
+                        + (isRound ? turning(run.peakSpeed()) : new Told(print).speed(run.peakSpeed())));
     }
 
     private static String turning(double radiansPerSecond) {

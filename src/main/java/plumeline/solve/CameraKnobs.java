@@ -142,8 +142,7 @@ final class CameraKnobs {
                 .toList());
     }
 
-    /// Angles where an angle is set or nothing is written, else times; never longer than a frame lasts. A longer one is
-    /// left out where a want on smear stands that isn't computed: nothing would have tested it.
+    /// Angles where an angle is set or nothing is written, else times; never longer than a frame lasts.
     private Turn.Knob shutters() {
         Optional<Quantity> written = camera.findShutter();
         boolean isTime = isTime();
@@ -159,7 +158,7 @@ final class CameraKnobs {
                 : time -> figure(rounded(time / frame * 360)) + " deg";
         String before = written.map(Quantity::valueText).orElse("180 deg");
         return new Dial(times.filter(time -> time <= frame * (1 + SAME_RATE))
-                .filter(time -> Math.abs(stops(time / now)) > 0.1 && (time < now || !isSmearOpen()))
+                .filter(time -> Math.abs(stops(time / now)) > 0.1)
                 .mapToObj(time -> longer(
                         turn(
                                 "shutter",
@@ -169,11 +168,6 @@ final class CameraKnobs {
                                 ""),
                         time / now))
                 .toList());
-    }
-
-    private boolean isSmearOpen() {
-        return otherwise.judged().lines().stream()
-                .anyMatch(line -> line.line().word().equals("smear") && !line.isComputed());
     }
 
     private boolean isTime() {
@@ -211,7 +205,6 @@ final class CameraKnobs {
         List<Turn> turns = camera.body().modes().stream()
                 .filter(mode -> !isTime() && mode.rate().si() >= least * (1 - SAME_RATE))
                 .filter(mode -> Math.abs(stops(mode.rate().si() / now)) > 0.05)
-                .filter(mode -> mode.rate().si() > now || !isSmearOpen())
                 .map(mode -> longer(
                         turn(
                                 "rate",

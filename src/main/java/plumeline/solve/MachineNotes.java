@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumeline.motion.Limits;
+import plumeline.motion.Run;
 import plumeline.motion.Travel;
+import plumeline.motion.Usage;
+import plumeline.pace.Figures;
 import plumeline.plan.Kit;
 import plumeline.plan.Move;
 import plumeline.plan.Playback;
-import plumeline.quantity.Kind;
 import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.stage.MachineLimits;
 import plumeline.stage.Stage;
 
 /// Moves that ask more of a machine than it does, with the time in which it can and the playback that shows the same on
@@ -39,68 +43,78 @@ final class MachineNotes {
         List<String> all = new ArrayList<>();
         for (int i = 0; i < stage.shot().moves().size(); i++) {
             Move move = stage.shot().moves().get(i);
-            if (move.machine().isPresent()) {
+            if (move.machine().isPresent() && !isWanted(stage, move)) {
                 Kit.Machine machine = move.machine().get();
-                stage.findTravel(i, si).ifPresent(travel -> {
-                    notes.findTooFar(move, machine, travel).ifPresent(all::add);
-                    notes.find(move, machine, travel).ifPresent(all::add);
+                stage.findRun(i, si).ifPresent(run -> {
+                    notes.findTooFar(move, machine, run).ifPresent(all::add);
+                    notes.find(move, machine, run).ifPresent(all::add);
                 });
             }
         }
         return all;
     }
 
-    /// A rail or a rack that ends before the move does.
-    private Optional<String> findTooFar(Move move, Kit.Machine machine, Travel travel) {
-        boolean isRound =
-                move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
+    /// A want says it with what helps.
+    private static boolean isWanted(Stage stage, Move move) {
+        return stage.shot().wants().stream()
+                .anyMatch(want -> want.word().equals("reachable")
+                        && want.subjects().getFirst().name().equals(move.name()));
+    }
+
+    private Figures figures(Move move) {
+        return new Figures(move.axis(), unit);
+    }
+
+    private static Limits limits(Kit.Machine machine) {
+        return MachineLimits.of(Optional.of(machine));
+    }
+
+    /// A rail or a rack that ends before the move does, its run-up and run-out counted where it goes evenly.
+    private Optional<String> findTooFar(Move move, Kit.Machine machine, Run run) {
+        double way = Usage.way(run, limits(machine));
+        double own = Math.abs(run.at(run.lastSeconds()));
+        boolean hasUps = way > own * (1 + 1e-9) && move.isEven();
+        String ups = hasUps ? " with run-up and run-out" : "";
         return machine.written()
                 .findQuantity("travel")
-                .filter(most -> isRound == (most.kind() == Kind.ANGLE))
-                .filter(most -> Math.abs(travel.distance()) > most.si() * FORGIVEN)
-                .map(most -> move.name() + " goes " + far(Math.abs(travel.distance()), isRound) + ", " + machine.name()
-                        + " has " + far(most.si(), isRound) + typical(most)
-                        + ". Shorten the move, or take a longer machine.");
+                .filter(most -> way > most.si() * FORGIVEN)
+                .map(most -> move.name() + " goes " + far(move, way, ups) + ups + ", " + machine.name() + " has "
+                        + far(move, most.si(), "") + typical(most)
+                        + (hasUps && own <= most.si() * FORGIVEN
+                                ? ". Run it with profile: trapezoid, which speeds up on its way, shorten it, or take a"
+                                        + " longer machine."
+                                : ". Shorten the move, or take a longer machine."));
     }
 
-    private String far(double distance, boolean isRound) {
-        return isRound ? Print.degrees(distance) : new Print(unit).length(distance);
+    /// Whole ones, as plans write them; a run-up to what a motor sets.
+    private String far(Move move, double way, String ups) {
+        boolean isWay = move.axis().sort() != Move.Axis.Sort.ANGLE;
+        return isWay && ups.isEmpty()
+                ? new Print(unit).length(way)
+                : figures(move).way(way);
     }
 
-    private Optional<String> find(Move move, Kit.Machine machine, Travel travel) {
-        Optional<Quantity> speed = machine.written().findQuantity("speed");
-        Optional<Quantity> acceleration = machine.written().findQuantity("acceleration");
-        double most = speed.map(Quantity::si).orElse(Double.POSITIVE_INFINITY);
-        double force = acceleration.map(Quantity::si).orElse(Double.POSITIVE_INFINITY);
-        double least = Travel.leastSeconds(travel.distance(), travel.profile(), most, force);
-        if (travel.seconds() * FORGIVEN >= least) {
+    private Optional<String> find(Move move, Kit.Machine machine, Run run) {
+        Usage usage = Usage.of(run, limits(machine));
+        double times = run instanceof Travel travel
+                ? Travel.leastSeconds(Math.abs(travel.distance()), travel.profile(), limits(machine)) / travel.seconds()
+                : Math.max(usage.speed(), Math.sqrt(usage.acceleration()));
+        if (FORGIVEN >= times) {
             return Optional.empty();
         }
-        boolean isRound =
-                move.travel().filter(Move.Travel.Round.class::isInstance).isPresent();
-        double start = stage.endSeconds(move.name()) - travel.seconds();
-        String advice = start + travel.seconds() > shotSeconds(stage) + 1e-6
-                ? toEnd(stage, start, least)
-                : advice(travel.seconds(), least);
-        return speed.filter(top -> travel.peakSpeed() > top.si() * FORGIVEN)
-                .map(top -> move.name() + " needs " + speed(travel.peakSpeed(), isRound) + ", " + machine.name()
-                        + " does " + speed(top.si(), isRound) + typical(top) + "." + advice)
+        double seconds = run.lastSeconds();
+        double least = seconds * times;
+        double start = stage.endSeconds(move.name()) - seconds;
+        String advice =
+                start + seconds > shotSeconds(stage) + 1e-6 ? toEnd(stage, start, least) : advice(seconds, least);
+        Optional<Quantity> speed = machine.written().findQuantity("speed");
+        Optional<Quantity> acceleration = machine.written().findQuantity("acceleration");
+        return speed.filter(top -> run.peakSpeed() > top.si() * FORGIVEN)
+                .map(top -> move.name() + " needs " + figures(move).speed(run.peakSpeed()) + ", " + machine.name()
+                        + " does " + figures(move).speed(top.si()) + typical(top) + "." + advice)
                 .or(() -> acceleration.map(limit -> move.name() + " is too short for " + machine.name()
-                        + ", which speeds up by " + speed(limit.si(), isRound) + "2" + typical(limit) + "." + advice));
-    }
-
-    private String speed(double perSecond, boolean isRound) {
-        if (isRound) {
-            return figure(Math.toDegrees(perSecond)) + " deg/s";
-        }
-        return unit == PaperUnit.MILLIMETRES
-                ? figure(perSecond * 1000) + " mm/s"
-                : figure(perSecond / 0.0254) + " in/s";
-    }
-
-    /// Two figures at least, whole ones from ten on.
-    private static String figure(double value) {
-        return String.format(Locale.ROOT, value < 10 ? "%.1f" : "%.0f", value);
+                        + ", which speeds up by " + figures(move).acceleration(limit.si()) + typical(limit) + "."
+                        + advice));
     }
 
     /// The least time with a playback that an editor types in, and that keeps the screen as it is: played as much
@@ -125,15 +139,13 @@ final class MachineNotes {
     static String toEnd(Stage stage, Move move, double[] si) {
         int index = stage.shot().moves().indexOf(move);
         double end = stage.endSeconds(move.name());
-        Optional<Travel> travel = stage.findTravel(index, si);
-        boolean isTooFast = travel.isPresent()
+        Optional<Run> run = stage.findRun(index, si);
+        boolean isTooFast = run.isPresent()
                 && move.machine().isPresent()
                 && new MachineNotes(stage, PaperUnit.MILLIMETRES)
-                        .find(move, move.machine().get(), travel.get())
+                        .find(move, move.machine().get(), run.get())
                         .isPresent();
-        return isTooFast
-                ? ""
-                : " " + capital(playback(stage, end)) + longer(stage, end) + ".";
+        return isTooFast ? "" : " " + capital(playback(stage, end)) + longer(stage, end) + ".";
     }
 
     /// A time in which a machine can make a move that isn't over when the shot is, so that it ends with the shot.
@@ -155,7 +167,8 @@ final class MachineNotes {
 
     /// The frames in which a shot lasts until a real time at the playback that it has; nothing where it never does.
     private static String longer(Stage stage, double endSeconds) {
-        if (stage.retime().latestSeconds(MOST_FRAMES) < endSeconds || stage.retime().speedAt(0) < 0) {
+        if (stage.retime().latestSeconds(MOST_FRAMES) < endSeconds
+                || stage.retime().speedAt(0) < 0) {
             return "";
         }
         long frames = (long) Math.ceil(stage.retime().frameAt(endSeconds, MOST_FRAMES) - 1e-6);

@@ -2,15 +2,17 @@ package plumeline.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.pace.Coupling;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
+import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
 
 /// What else a crew must know of a shot.
 final class Notes {
     private Notes() {}
 
-    static List<String> of(Judged judged, double[] si, PaperUnit unit) {
+    static List<String> of(Judged judged, double[] si, PaperUnit unit, Quantity film) {
         List<String> notes = new ArrayList<>();
         Stage stage = judged.stage();
         double last = stage.lastSeconds();
@@ -29,6 +31,7 @@ final class Notes {
             }
         }
         notes.addAll(MachineNotes.of(stage, si, unit));
+        notes.addAll(Coupling.of(stage, film).listNotes());
         notes.addAll(LampNotes.of(stage, si));
         return notes;
     }
@@ -42,7 +45,8 @@ final class Notes {
         return isLast ? frames + (still == 1 ? " stands" : " stand") + " still." : "it stands still in " + frames + ".";
     }
 
-    /// Counts the frames that begin when a move is over already, by halving; none of a shot in which real time runs back.
+    /// Counts the frames that begin when a move is over already, by halving; none of a shot in which real time runs
+    /// back.
     private static long still(Stage stage, double endSeconds) {
         if (stage.retime().realSeconds((double) stage.frames()) < stage.lastSeconds()) {
             return 0;

@@ -28,8 +28,8 @@ final class PaceRemedies {
     /// Playback is typed in by tens of per cent.
     private static final double PLAYBACK_STEP = 0.1;
 
-    /// No move is run slower by more than this.
-    private static final int MOST_STEPS = 60;
+    /// Nobody waits for a move that is run slower by more than this.
+    private static final double MOST_TIMES = 4;
 
     private static final double SAME = 1e-9;
     private static final double WHOLE_TURN = 360;
@@ -47,8 +47,7 @@ final class PaceRemedies {
         return switch (line.word()) {
             case "whole_frames" -> present(findRate(line, coupling().leastRate()), findFaster(line));
             case "reachable" -> present(findMade(line));
-            case "registers" ->
-                present(findTriggered(line), findRate(line, 0), findSlower(line, 1));
+            case "registers" -> present(findTriggered(line), findRate(line, 0), findSlower(line, 1));
             case "smear" -> present(findShutter(line), findSlower(line, 1), findRate(line, 0));
             case "judder_free" -> present(findSlower(line, 1));
             default -> List.of();
@@ -95,10 +94,15 @@ final class PaceRemedies {
     private String rateSentence(Quantity rate, Otherwise.Trial trial) {
         Coupling there = Coupling.of(trial.there().stage(), film);
         double stops = there.stops(rate.si()) - there.stops(coupling().capture().framesPerSecond());
-        boolean isSlowed = there.slowest() < 1 - SAME;
-        return "Camera rate " + rate.valueText() + ", " + Print.number(stops, 1)
-                + " stops more light than now at the same shutter angle"
-                + (isSlowed ? ": " + there.sentence() : ".") + trial.cost();
+        String across = otherwise.shot().camera().body().modes().stream()
+                .filter(mode -> mode.rate().equals(rate))
+                .flatMapToLong(mode -> mode.acrossPixels().stream())
+                .mapToObj(pixels -> ", " + pixels + " px across there")
+                .findFirst()
+                .orElse("");
+        return (there.slowest() < 1 - SAME ? there.sentence() + " " : "") + "Set camera.rate " + rate.valueText() + ", "
+                + Coupling.stopsText(stops) + " more light than now at the same shutter angle" + across + "."
+                + trial.cost();
     }
 
     /// All speeds under a limit played at it: as slow as the body's fastest mode shows without showing a frame twice.
@@ -116,7 +120,8 @@ final class PaceRemedies {
         }
         List<Otherwise.Key> keys = new ArrayList<>(List.of(key("speed", least, 1)));
         mode.ifPresent(rate -> keys.add(key("camera.rate", rate.toText())));
-        String at = mode.map(rate -> " at " + rate.valueText() + ", the fastest there is").orElse("");
+        String at = mode.map(rate -> " at " + rate.valueText() + ", the fastest there is")
+                .orElse("");
         return otherwise
                 .findTrial(keys, line.id())
                 .map(trial -> "Play no slower than " + Coupling.speed(least) + at + ": "
@@ -126,8 +131,7 @@ final class PaceRemedies {
     /// The shot's speed times a factor, none under a limit.
     private Otherwise.Key key(String path, double least, double times) {
         return switch (otherwise.shot().playback()) {
-            case Playback.Constant(double speed, var _) ->
-                key(path, percent(atLeast(speed * times, least)));
+            case Playback.Constant(double speed, var _) -> key(path, percent(atLeast(speed * times, least)));
             case Playback.Curve(List<Playback.Key> keys, var _, var _) ->
                 new Otherwise.Key(
                         path,
@@ -135,7 +139,8 @@ final class PaceRemedies {
                                 keys.stream()
                                         .map(one -> (Node) new Node.Sequence(
                                                 List.of(
-                                                        new Node.Scalar(figure(one.frame()) + " frames", false, place()),
+                                                        new Node.Scalar(
+                                                                figure(one.frame()) + " frames", false, place()),
                                                         new Node.Scalar(
                                                                 percent(atLeast(one.speed() * times, least)),
                                                                 false,
@@ -181,10 +186,8 @@ final class PaceRemedies {
                 move.listKeys().stream()
                         .map(pair -> (Node) new Node.Sequence(
                                 List.of(
-                                        new Node.Scalar(
-                                                seconds(pair.getFirst().si() * times), false, place()),
-                                        new Node.Scalar(
-                                                percent(pair.getLast().si()), false, place())),
+                                        new Node.Scalar(seconds(pair.getFirst().si() * times), false, place()),
+                                        new Node.Scalar(percent(pair.getLast().si()), false, place())),
                                 place()))
                         .toList(),
                 place());
@@ -204,8 +207,8 @@ final class PaceRemedies {
         if (first <= now * (1 + SAME)) {
             first += PLAYBACK_STEP;
         }
-        for (int i = 0; i < MOST_STEPS; i++) {
-            double times = (first + (i < 10 ? i : 10 + (i - 10) * 5) * PLAYBACK_STEP) / now;
+        for (int i = 0; first + i * PLAYBACK_STEP <= MOST_TIMES * now * (1 + SAME); i++) {
+            double times = (first + i * PLAYBACK_STEP) / now;
             Optional<Otherwise.Trial> trial = otherwise.findTrial(slowed(times), line.id());
             if (trial.isPresent()) {
                 return Optional.of(slowSentence(times, trial.get()));
@@ -226,7 +229,8 @@ final class PaceRemedies {
         List<String> runs = new ArrayList<>();
         for (Move move : otherwise.shot().moves()) {
             move.findTime()
-                    .ifPresent(in -> runs.add(move.name() + " in " + Print.seconds(in.si() * times, 2) + peak(trial, move)));
+                    .ifPresent(in ->
+                            runs.add(move.name() + " in " + Print.seconds(in.si() * times, 2) + peak(trial, move)));
         }
         String playback = otherwise.shot().playback() instanceof Playback.Constant(double speed, var _)
                 ? "play at " + Coupling.speed(speed * times)
@@ -238,9 +242,11 @@ final class PaceRemedies {
         Stage there = trial.there().stage();
         int index = otherwise.shot().moves().indexOf(move);
         Optional<Run> run = there.findRun(index, trial.there().values());
-        return run.map(found -> " (at most " + new plumeline.pace.Figures(
-                                move.axis(), otherwise.plan().film().papersOrDefault())
-                        .speed(found.peakSpeed()) + ")")
+        return run.map(found -> " (at most "
+                        + new plumeline.pace.Figures(
+                                        move.axis(), otherwise.plan().film().papersOrDefault())
+                                .speed(found.peakSpeed())
+                        + ")")
                 .orElse("");
     }
 
@@ -265,9 +271,7 @@ final class PaceRemedies {
             if (move.name().equals(name) && run.isPresent()) {
                 double least = run.get() instanceof Travel travel
                         ? Travel.leastSeconds(
-                                        Math.abs(travel.distance()),
-                                        travel.profile(),
-                                        MachineLimits.of(move.machine()))
+                                        Math.abs(travel.distance()), travel.profile(), MachineLimits.of(move.machine()))
                                 / travel.seconds()
                         : 1;
                 return findSlower(line, Math.max(1, least));
@@ -289,7 +293,8 @@ final class PaceRemedies {
                 : otherwise
                         .findTrial(keys, line.id())
                         .map(trial -> "Let the camera start "
-                                + String.join(" and ", free.stream().map(Move::name).toList())
+                                + String.join(
+                                        " and ", free.stream().map(Move::name).toList())
                                 + ", or the machine the camera, at the same frame in every pass." + trial.cost());
     }
 
@@ -297,7 +302,12 @@ final class PaceRemedies {
     private Optional<String> findShutter(WantLine line) {
         Capture capture = coupling().capture();
         double now = capture.exposureSeconds() * capture.framesPerSecond() * WHOLE_TURN;
-        boolean isTime = otherwise.shot().camera().findShutter().filter(one -> one.kind() == Kind.TIME).isPresent();
+        boolean isTime = otherwise
+                .shot()
+                .camera()
+                .findShutter()
+                .filter(one -> one.kind() == Kind.TIME)
+                .isPresent();
         return Thirds.SHUTTER_DEGREES.stream()
                 .filter(degrees -> degrees < now * (1 - 0.02))
                 .flatMap(degrees -> {
@@ -306,7 +316,7 @@ final class PaceRemedies {
                             : figure(degrees) + " deg";
                     double stops = Math.log(now / degrees) / Math.log(2);
                     return otherwise.findTrial(List.of(key("camera.shutter", text)), line.id()).stream()
-                            .map(trial -> "Shutter " + text + ", " + Print.number(stops, 1) + " stops more light."
+                            .map(trial -> "Shutter " + text + ", " + Coupling.stopsText(stops) + " more light."
                                     + trial.cost());
                 })
                 .findFirst();

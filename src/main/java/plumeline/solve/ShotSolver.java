@@ -85,7 +85,7 @@ final class ShotSolver {
                 marks,
                 together,
                 without,
-                Notes.of(judged, si, papers),
+                Notes.of(judged, si, papers, plan.film().rate()),
                 new ShotAnswer.Posed(judged.runs(), Arrays.stream(si).boxed().toList()));
     }
 

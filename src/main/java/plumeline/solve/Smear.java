@@ -1,7 +1,6 @@
 package plumeline.solve;
 
-import java.util.stream.IntStream;
-import plumeline.geom.Point;
+import plumeline.pace.Shift;
 import plumeline.quantity.Print;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
@@ -38,35 +37,23 @@ final class Smear {
             return isLetGo ? "What is let go " + times + "." : "Nothing moves in this shot, so nothing smears.";
         }
         double pixels = pixels(longer * seconds);
-        return "What moves " + times + (pixels > 0 ? ", a thing's middle over " + Print.number(pixels, 1) + " px" : "")
-                + ".";
+        return "What moves " + times + (pixels > 0 ? ", a thing over " + Print.number(pixels, 1) + " px" : "") + ".";
     }
 
-    /// The farthest that a placed thing's middle goes in the picture, px.
+    /// The farthest that a placed thing goes in the picture, px.
     private double pixels(double exposed) {
         double last = stage.frames() - 1.0;
         double most = 0;
+        Stage.Laid laid = stage.laid(si);
         for (int i = 0; i < INSTANTS; i++) {
-            double frame = last * i / INSTANTS;
-            double real = stage.retime().realSeconds(frame) + exposed;
-            Scene from = stage.scene(si, frame);
-            Scene to = stage.scene(si, Math.max(frame, stage.retime().frameAt(real, last)));
-            most = Math.max(most, pixels(from, to));
+            Scene from = laid.scene(last * i / INSTANTS);
+            Scene to = laid.sceneAt(from.realSeconds() + exposed);
+            for (int thing = 0; thing < from.things().size(); thing++) {
+                if (Shift.isBefore(from, thing) && Shift.isBefore(to, thing)) {
+                    most = Math.max(most, Shift.ofThing(from, to, thing));
+                }
+            }
         }
         return most;
-    }
-
-    private static double pixels(Scene from, Scene to) {
-        double scale = from.picture().imageMetres() / from.picture().pixelMetres();
-        return IntStream.range(0, from.things().size())
-                .filter(i -> from.projection().depth(from.things().get(i).middle()) > 0
-                        && to.projection().depth(to.things().get(i).middle()) > 0)
-                .mapToDouble(i -> {
-                    Point one = from.projection().project(from.things().get(i).middle());
-                    Point other = to.projection().project(to.things().get(i).middle());
-                    return scale * Math.hypot(one.x() - other.x(), one.y() - other.y());
-                })
-                .max()
-                .orElse(0);
     }
 }

@@ -171,8 +171,7 @@ final class CameraStand {
     Picture picture(double[] values, Focus focus, double zoomMetres) {
         LensModel now = zoomMetres == 0
                 ? lens
-                : new LensModel(
-                        Math.max(lens.focalLengthMetres() + zoomMetres, LEAST_FOCAL_METRES), lens.pupilRatio());
+                : new LensModel(Math.max(lens.focalLengthMetres() + zoomMetres, LEAST_FOCAL_METRES), lens.pupilRatio());
         double least = now.focalLengthMetres() * LEAST_FOCUS;
         return new Picture(
                 now,

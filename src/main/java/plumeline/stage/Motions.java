@@ -27,7 +27,8 @@ final class Motions {
     /// @param seconds how long it takes, real seconds
     /// @param profile how its speed runs
     /// @param limits the machine's
-    /// @param keys where it is at which time after its start, as a share of its way; empty where it goes by its profile
+    /// @param keys where it is at which time after its start, as a share of its way; empty where it goes by its
+    /// profile
     /// @param kept things that it keeps in the picture's middle, by index; empty where it goes a way of its own
     record Motion(
             Move.Axis axis,
@@ -56,8 +57,7 @@ final class Motions {
             if (!(length > 0) || seconds < LEAST_SECONDS) {
                 return Optional.empty();
             }
-            return Optional.of(
-                    keys.isEmpty() ? Travel.within(length, seconds, profile, limits) : keyed(length));
+            return Optional.of(keys.isEmpty() ? Travel.within(length, seconds, profile, limits) : keyed(length));
         }
 
         private Run keyed(double length) {

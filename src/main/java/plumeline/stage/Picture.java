@@ -14,8 +14,8 @@ import plumeline.optics.Optics;
 /// @param pixelMetres pitch of the captured pixels, metres
 /// @param fNumber f-number set, dimensionless
 /// @param scaleMetres focus distance at the shot's start, which gives the scale, metres
-/// @param focusMetres focus distance now, along the axis from the lens point, as seen (through a tank's wall: apparent),
-/// metres
+/// @param focusMetres focus distance now, along the axis from the lens point, as seen (through a tank's wall:
+/// apparent), metres
 public record Picture(
         LensModel lens,
         double widthMetres,

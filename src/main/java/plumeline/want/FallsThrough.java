@@ -211,9 +211,7 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces, Pap
     /// What gives more frames: a shot that isn't over before, else slower play.
     private String help(Moments moments, double inSeconds, double outSeconds) {
         Stage stage = moments.stage();
-        double end = stage.frames() > 1
-                ? stage.lastSeconds() - stage.releaseSeconds()
-                : Double.POSITIVE_INFINITY;
+        double end = stage.frames() > 1 ? stage.lastSeconds() - stage.releaseSeconds() : Double.POSITIVE_INFINITY;
         if (end < outSeconds) {
             return " The shot ends " + Print.seconds(end, 2) + " after the release, "
                     + (end < inSeconds ? "before it comes in" : "before it is out")

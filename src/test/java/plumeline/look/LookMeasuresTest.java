@@ -1,7 +1,6 @@
 package plumeline.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import plumeline.stage.Gauge;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Comparator;
@@ -10,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumeline.stage.Gauge;
 
 /// What wants on looks measure, against sums by hand.
 final class LookMeasuresTest {

@@ -1,7 +1,6 @@
 package plumeline.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import plumeline.stage.Gauge;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -11,6 +10,7 @@ import plumeline.lit.Lighting;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
+import plumeline.stage.Gauge;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 
@@ -71,7 +71,7 @@ final class LookPlan {
         return reading.plan().orElseThrow();
     }
 
-    static LookMeasures.Reading reading(String text) {
+    static Gauge.Reading<Looks> reading(String text) {
         return reading(text, "green");
     }
 
@@ -80,17 +80,17 @@ final class LookPlan {
         return shot.findPass(pass).isPresent() ? Stage.of(plan, shot, pass) : Stage.of(plan, shot);
     }
 
-    static LookMeasures.Reading reading(String text, String pass) {
+    static Gauge.Reading<Looks> reading(String text, String pass) {
         Plan plan = plan(text);
         return LookMeasures.of(plan.shots().getFirst().wants().getFirst(), plan, stage(plan, pass));
     }
 
     static String missing(String text) {
-        return ((LookMeasures.Reading.Missing) reading(text)).reason();
+        return ((Gauge.Reading.Missing<Looks>) reading(text)).reason();
     }
 
     static Gauge<Looks> measure(String text, String pass) {
-        return ((LookMeasures.Reading.Of) reading(text, pass)).measure();
+        return ((Gauge.Reading.Of<Looks>) reading(text, pass)).gauge();
     }
 
     static Looks looks(String text, String pass) {

@@ -17,6 +17,7 @@ final class GlanceTest {
     private static final String PLAN = """
             plumeline: 1
             film: {title: Tins, rate: 24 fps, papers: mm}
+            deliver: {wide: {ratio: "16:9"}}
             things: {tin: {diameter: 76 mm, height: 96 mm}}
             kit:
               cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
@@ -52,18 +53,17 @@ final class GlanceTest {
     /// Fails, unknown, tight, holds, as everywhere; what is known is told all the same.
     @Test
     void limitingFinding_isOfTheWorstVerdict_andTellsTheNearestOfTheRest() {
-        Document page = page(PLAN.replace("wants: [{", "wants: [{readable: hero, within: 41 deg, for: 24 frames}, {"));
+        Document page = page(PLAN.replace("wants: [{", "wants: [{sharp_enough: wide}, {"));
         assertThat(texts(page, "p", "limiting").getFirst())
                 .startsWith("unknown")
-                .contains("Not known: one.1 (readable). Of the rest, one.2 (fills): Least leeway: ");
+                .contains("Not known: one.1 (sharp_enough). Of the rest, one.2 (fills): Least leeway: ");
         assertThat(texts(page, "span", "verdict")).doesNotContain("tight");
         Document known = page(PLAN);
         assertThat(texts(known, "p", "limiting").getFirst()).startsWith("holds one.1 (fills): ");
-        Document failing = page(PLAN.replace("20 %", "70 %")
-                .replace("wants: [{", "wants: [{readable: hero, within: 41 deg, for: 24 frames}, {"));
+        Document failing = page(PLAN.replace("20 %", "70 %").replace("wants: [{", "wants: [{sharp_enough: wide}, {"));
         assertThat(texts(failing, "p", "limiting").getFirst())
                 .startsWith("fails one.2 (fills): ")
-                .endsWith("Not known: one.1 (readable).");
+                .endsWith("Not known: one.1 (sharp_enough).");
     }
 
     /// 120 mm in 1 s by a slider that does 80 mm/s can't be run: that is said before anything is set.

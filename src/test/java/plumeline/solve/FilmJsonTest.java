@@ -29,7 +29,7 @@ final class FilmJsonTest {
                     "wants:",
                     "  - {hidden: back, behind: hero}",
                     "  - {fills: hero, height: 20 %}",
-                    "  - {smear: hero, under: 9 px}",
+                    "  - {sharp_enough: wide}",
                     "  - {reaches: camera}")
             + "wants: [{inside: wide}, {on_beat: cuts}]\n";
 

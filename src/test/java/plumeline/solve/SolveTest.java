@@ -152,7 +152,7 @@ final class SolveTest {
                 CAMERA,
                 "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}",
                 "lights: {key: {light: strip, at: free}}",
-                "wants: [{smear: hero, under: 9 px}]"));
+                "wants: [{sharp_enough: wide}]"));
         assertThat(Solved.want(answer, 1).because()).containsExactly("not computed yet");
         assertThat(Solved.mark(answer, "key.x").setting()).isEqualTo(new MarkAnswer.Setting.Open());
     }

@@ -42,7 +42,8 @@ final class Rooms {
             "wet: stage",
             "lit: stage",
             "look: lit flicker",
-            "want: wet look timeline",
+            "pace: stage",
+            "want: wet look pace timeline",
             "solve: want search plume",
             "liquid: answer water",
             "ask: liquid answer sight optics light flicker mirror colour motion time water ink fall sound search",
@@ -103,7 +104,7 @@ final class Rooms {
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
                 "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "roots"));
+                "pace", "roots"));
         return silent;
     }
 

@@ -203,7 +203,7 @@ final class TableWantsTest {
 
     @Test
     void notComputed_saysSo() {
-        Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{holds_still: hero, under: 1 px}]");
+        Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{sharp_enough: wide}]");
         assertThat(Wanted.want(plan).findUnknown()).contains("not computed yet");
     }
 }
