@@ -7,8 +7,8 @@ import plumeline.quantity.FrameRate;
 
 /// The frames nearest to a music's beats.
 ///
-/// Each beat is placed by itself, `floor(position + 1/2)` with `position = (first + 60 k / tempo) · rate`, never by adding
-/// up rounded intervals, which drift. All of it is computed exactly, as tempo, first beat and rate are.
+/// Each beat is placed by itself, `floor(position + 1/2)` with `position = (first + 60 k / tempo) · rate`, never by
+/// adding up rounded intervals, which drift. All of it is computed exactly, as tempo, first beat and rate are.
 ///
 /// **Source:** own arithmetic.
 public final class Beats {

@@ -7,8 +7,8 @@ import java.util.Optional;
 /// A rate that a camera can capture at, and what it costs.
 ///
 /// @param framesPerSecond its rate, 1/s, > 0
-/// @param acrossShare its pixels across as a share of the widest mode's, > 0, at most 1: what is lost of size, or of the
-/// field where the camera crops
+/// @param acrossShare its pixels across as a share of the widest mode's, > 0, at most 1: what is lost of size, or of
+/// the field where the camera crops
 public record CaptureMode(double framesPerSecond, double acrossShare) {
     /// Rates within this share of each other count as one, so that what was computed meets what was written.
     private static final double NEAR = 1e-9;

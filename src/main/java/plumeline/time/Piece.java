@@ -1,7 +1,7 @@
 package plumeline.time;
 
-/// A stretch of a retime map with no key inside. Speeds are shares of real time; "real frames" are the integral of speed
-/// over screen frames.
+/// A stretch of a retime map with no key inside. Speeds are shares of real time; "real frames" are the integral of
+/// speed over screen frames.
 ///
 /// @param from first screen frame
 /// @param to last screen frame, ≥ from; may be infinite where both speeds are one

@@ -2,8 +2,8 @@ package plumeline.time;
 
 /// A camera's shutter once frames are left out or repeated: the smear that a viewer sees is that of another angle.
 ///
-/// Where one captured frame in k is shown, the next one shown is k frames' time later: the angle that is seen is that of
-/// the camera over k. Averaging m captured frames for one shown makes it m times as much.
+/// Where one captured frame in k is shown, the next one shown is k frames' time later: the angle that is seen is that
+/// of the camera over k. Averaging m captured frames for one shown makes it m times as much.
 ///
 /// **Source:** own: an angle is exposure over the time to the next frame shown, times a whole turn.
 ///

@@ -55,7 +55,8 @@ public final class Retime {
     /// The speed at one screen frame.
     ///
     /// @param frame screen frames from the shot's first, ≥ 0
-    /// @param speed playback speed as a share of real time: 1 is real time, 0.2 five times slower, 0 a hold, -1 backward
+    /// @param speed playback speed as a share of real time: 1 is real time, 0.2 five times slower, 0 a hold, -1
+    /// backward
     public record Key(double frame, double speed) {}
 
     /// Makes a retime map.
@@ -123,8 +124,8 @@ public final class Retime {
         return new Retime(List.of(new Key(0, speed)), Ease.STRAIGHT, framesPerSecond);
     }
 
-    /// Gives the same map with its real time counted from the earliest instant that a shot shows: so begins the action of
-    /// a shot that runs backward when it is filmed.
+    /// Gives the same map with its real time counted from the earliest instant that a shot shows: so begins the action
+    /// of a shot that runs backward when it is filmed.
     ///
     /// @param frames the shot's screen frames, ≥ 0
     /// @return the map whose real seconds over 0 to `frames` are 0 at least
@@ -240,7 +241,8 @@ public final class Retime {
     }
 
     /// Gives the slowest speed that isn't a hold: the least at a key or an end of the interval that isn't 0. Where the
-    /// speed runs to or through 0 it is less still for an instant, for which no capture rate is enough: see [#rests].
+    /// speed runs to or through 0 it is less still for an instant, for which no capture rate is enough: see
+    /// [#rests].
     ///
     /// @param fromFrame screen frames, ≥ 0
     /// @param toFrame screen frames, ≥ `fromFrame`

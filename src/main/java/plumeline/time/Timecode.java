@@ -8,11 +8,11 @@ import plumeline.quantity.FrameRate;
 ///
 /// Labels count whole frames, FF from 0 to the nominal rate less one; at 1000/1001 of a whole rate an hour of labels is
 /// longer than an hour. Drop-frame keeps it near: the first labels of each minute (two at 29.97, four at 59.94) don't
-/// exist, but for every tenth minute's. Frames are never dropped. It is defined for 29.97 and 59.94 only. With N labels a
-/// second, d dropped a minute and m minutes `frame = N · (3600 H + 60 M + S) + F − d · (m − floor(m / 10))`.
+/// exist, but for every tenth minute's. Frames are never dropped. It is defined for 29.97 and 59.94 only. With N labels
+/// a second, d dropped a minute and m minutes `frame = N · (3600 H + 60 M + S) + F − d · (m − floor(m / 10))`.
 ///
-/// **Source:** SMPTE ST 12-1:2014, from memory; the rates are those which an open library for timeline interchange lists
-/// from it.
+/// **Source:** SMPTE ST 12-1:2014, from memory; the rates are those which an open library for timeline interchange
+/// lists from it.
 ///
 /// @param rate one of [#rates]
 /// @param counting drop-frame for 30000/1001 and 60000/1001 only
@@ -162,16 +162,14 @@ public record Timecode(FrameRate rate, Counting counting) {
             return new Meaning.Nothing("is no time of a clock, which ends at 23:59:59");
         }
         if (frames >= labelsPerSecond()) {
-            return new Meaning.Nothing(
-                    "has frame " + frames + ", and a second's last is " + (labelsPerSecond() - 1));
+            return new Meaning.Nothing("has frame " + frames + ", and a second's last is " + (labelsPerSecond() - 1));
         }
         if (seconds == 0 && minutes % 10 != 0 && frames < dropped()) {
-            return new Meaning.Nothing("is one of the labels that drop-frame leaves out: this minute begins with ;0"
-                    + dropped());
+            return new Meaning.Nothing(
+                    "is one of the labels that drop-frame leaves out: this minute begins with ;0" + dropped());
         }
         long all = 60L * hours + minutes;
-        return new Meaning.Frame(
-                labelsPerSecond() * (60 * all + seconds) + frames - dropped() * (all - all / 10));
+        return new Meaning.Frame(labelsPerSecond() * (60 * all + seconds) + frames - dropped() * (all - all / 10));
     }
 
     private static boolean isWritten(String label) {

@@ -29,8 +29,7 @@ final class BeatsOutsideTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "24, 1, 12", "25, 1, 12.5", "24000, 1001, 11.988012", "30000, 1001, 14.985015", "30, 1, 15", "50, 1, 25"
+    @CsvSource({"24, 1, 12", "25, 1, 12.5", "24000, 1001, 11.988012", "30000, 1001, 14.985015", "30, 1, 15", "50, 1, 25"
     })
     void framesPerBeat_at120(long above, long below, double frames) {
         assertThat(beats("120", above, below).intervalFrames()).isEqualTo(frames, within(1e-6));

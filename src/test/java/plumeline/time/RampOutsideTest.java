@@ -20,13 +20,20 @@ import plumeline.time.Retime.Key;
         printedDigits = 7)
 final class RampOutsideTest {
     private static final List<Key> DOWN = List.of(new Key(0, 1), new Key(24, 0.2));
-    private static final List<Key> WHOLE =
-            List.of(new Key(0, 1), new Key(24, 0.2), new Key(72, 0.2), new Key(96, 1));
+    private static final List<Key> WHOLE = List.of(new Key(0, 1), new Key(24, 0.2), new Key(72, 0.2), new Key(96, 1));
 
     @ParameterizedTest
     @CsvSource({
-        "48, 24, 2", "60, 24, 2.5", "96, 24, 4", "100, 25, 4", "120, 24, 5", "240, 24, 10", "240, 25, 9.6",
-        "500, 25, 20", "1000, 24, 41.6667", "1000, 25, 40"
+        "48, 24, 2",
+        "60, 24, 2.5",
+        "96, 24, 4",
+        "100, 25, 4",
+        "120, 24, 5",
+        "240, 24, 10",
+        "240, 25, 9.6",
+        "500, 25, 20",
+        "1000, 24, 41.6667",
+        "1000, 25, 40"
     })
     void slowFactor(double captured, double played, double factor) {
         // Played at its own slowest without a repeat, a second of the table lasts so many times as long.
@@ -57,8 +64,12 @@ final class RampOutsideTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.25, 0.103515625, 0.007080078125", "0.5, 0.5, 0.078125", "0.75, 0.896484375, 0.257080078125",
-        "1, 1, 0.5"})
+    @CsvSource({
+        "0.25, 0.103515625, 0.007080078125",
+        "0.5, 0.5, 0.078125",
+        "0.75, 0.896484375, 0.257080078125",
+        "1, 1, 0.5"
+    })
     void smooth_isTheQuintic(double u, double risen, double sum) {
         assertThat(Ease.SMOOTH.risen(u)).isEqualTo(risen, within(1e-12));
         assertThat(Ease.SMOOTH.sum(u)).isEqualTo(sum, within(1e-12));
@@ -104,11 +115,18 @@ final class RampOutsideTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"24, 180, 1, 180", "120, 180, 5, 36", "120, 360, 5, 72", "240, 180, 10, 18", "48, 180, 2, 90",
-        "48, 360, 2, 180"})
+    @CsvSource({
+        "24, 180, 1, 180",
+        "120, 180, 5, 36",
+        "120, 360, 5, 72",
+        "240, 180, 10, 18",
+        "48, 180, 2, 90",
+        "48, 360, 2, 180"
+    })
     void theShutterThatIsSeen(double captured, double degrees, double step, double seen) {
         double radians = Math.toRadians(degrees);
-        assertThat(Math.toDegrees(new PlayedShutter(radians, step).seenRadians())).isEqualTo(seen, within(1e-9));
+        assertThat(Math.toDegrees(new PlayedShutter(radians, step).seenRadians()))
+                .isEqualTo(seen, within(1e-9));
         // 360 · exposure · capture rate / step.
         double exposure = PlayedShutter.exposureSeconds(radians, captured);
         assertThat(360 * exposure * captured / step).isEqualTo(seen, within(1e-9));
@@ -117,13 +135,15 @@ final class RampOutsideTest {
     @ParameterizedTest
     @CsvSource({"5, 2.5", "10, 5", "4, 2"})
     void framesToAverage_forAHalfTurn(double step, double frames) {
-        assertThat(new PlayedShutter(2 * Math.PI, step).framesToAverage(Math.PI)).isEqualTo(frames, within(1e-12));
+        assertThat(new PlayedShutter(2 * Math.PI, step).framesToAverage(Math.PI))
+                .isEqualTo(frames, within(1e-12));
     }
 
     @ParameterizedTest
     @CsvSource({"180, 24, 48", "172.8, 24, 50", "180, 25, 50", "90, 120, 480", "180, 1000, 2000"})
     void exposure(double degrees, double rate, double below) {
-        assertThat(1 / PlayedShutter.exposureSeconds(Math.toRadians(degrees), rate)).isEqualTo(below, within(1e-9));
+        assertThat(1 / PlayedShutter.exposureSeconds(Math.toRadians(degrees), rate))
+                .isEqualTo(below, within(1e-9));
     }
 
     @Test
@@ -140,7 +160,9 @@ final class RampOutsideTest {
         CaptureMode half = new CaptureMode(240, 0.5);
         List<CaptureMode> modes = List.of(half, new CaptureMode(24, 1), new CaptureMode(60, 1), wide);
         assertThat(CaptureMode.findLeast(modes, CaptureMode.leastRate(24, 0.2))).isEqualTo(Optional.of(wide));
-        assertThat(CaptureMode.findLeast(modes, CaptureMode.leastRate(24, 0.15))).isEqualTo(Optional.of(half));
-        assertThat(CaptureMode.findLeast(modes, CaptureMode.leastRate(24, 0.05))).isEmpty();
+        assertThat(CaptureMode.findLeast(modes, CaptureMode.leastRate(24, 0.15)))
+                .isEqualTo(Optional.of(half));
+        assertThat(CaptureMode.findLeast(modes, CaptureMode.leastRate(24, 0.05)))
+                .isEmpty();
     }
 }

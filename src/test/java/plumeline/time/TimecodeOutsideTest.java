@@ -14,7 +14,7 @@ import plumeline.time.Timecode.Meaning;
 
 /// Labels and frames as others print them.
 @Outside(
-        source = "an open library for timeline interchange (Apache-2.0), its own tests on time; npm smpte-timecode 1.3.6,"
+        source = "an open library for timeline interchange (Apache-2.0), its own tests; npm smpte-timecode 1.3.6,"
                 + " run 2026-11-25; SMPTE ST 12-1, from memory",
         place = "timecode at 24, 23.976, 29.97 with and without drop-frame; labels refused",
         kind = "other program")
@@ -68,8 +68,13 @@ final class TimecodeOutsideTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"3599, 00:00:59;59", "3600, 00:01:00;04", "35964, 00:10:00;00", "215784, 01:00:00;00",
-        "1084319, 05:01:30;03"})
+    @CsvSource({
+        "3599, 00:00:59;59",
+        "3600, 00:01:00;04",
+        "35964, 00:10:00;00",
+        "215784, 01:00:00;00",
+        "1084319, 05:01:30;03"
+    })
     void dropFrame_at5994(long frame, String label) {
         check(TWICE, frame, label);
         assertThat(TWICE.framesPerDay()).isEqualTo(5_178_816);
@@ -91,8 +96,7 @@ final class TimecodeOutsideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"01:01:00;00", "01:01:00;01", "01:00:60;00", "00:61:00;00", "24:00:00;00", "01:00:00;30"})
+    @ValueSource(strings = {"01:01:00;00", "01:01:00;01", "01:00:60;00", "00:61:00;00", "24:00:00;00", "01:00:00;30"})
     void dropFrame_refuses(String label) {
         assertThat(DROP.read(label)).isInstanceOf(Meaning.Nothing.class);
     }
@@ -125,7 +129,7 @@ final class TimecodeOutsideTest {
 
     @Test
     @Outside(
-            source = "D. Heidelberger, a page on drop-frame timecode (2010); dropframetimecode.org: 2 · 60 − 2 · 6 = 108",
+            source = "D. Heidelberger, a page on drop-frame timecode (2010); dropframetimecode.org: 2*60-2*6=108",
             kind = "worked example",
             printedDigits = 2)
     void anHourOfLabels_isLongerThanAnHour_orNearlyOne() {

@@ -67,7 +67,8 @@ final class TimecodeTest {
 
     @Test
     void labelsThatDontExist_sayWhy() {
-        checkNothing(DROP, "01:01:00;01", "is one of the labels that drop-frame leaves out: this minute begins with ;02");
+        checkNothing(
+                DROP, "01:01:00;01", "is one of the labels that drop-frame leaves out: this minute begins with ;02");
         checkNothing(DROP, "24:00:00;00", "is no time of a clock, which ends at 23:59:59");
         checkNothing(DROP, "01:00:00;30", "has frame 30, and a second's last is 29");
         checkNothing(DROP, "1:00:00;00", "isn't two digits each of hours, minutes, seconds and frames: 01:00:00:00");

@@ -110,7 +110,8 @@ final class BeatInquiry implements Inquiry<BeatInquiry.Inputs> {
     private static Draft draft(Inputs inputs, Notes notes) {
         List<Item> items = new ArrayList<>();
         for (int n = 1; n <= inputs.count(); n++) {
-            items.add(Item.of("frame_" + n, inputs.beats().frame(n - 1), "1").following(new Course.Jumping()));
+            items.add(Item.of("frame_" + n, (double) inputs.beats().frame(n - 1), "1")
+                    .following(new Course.Jumping()));
         }
         items.add(Item.of("drift", inputs.beats().driftFrames(inputs.count()), "frames")
                 .following(new Course.Jumping()));
@@ -123,7 +124,9 @@ final class BeatInquiry implements Inquiry<BeatInquiry.Inputs> {
         double drift = beats.driftFrames(inputs.count());
         List<String> because = new ArrayList<>();
         because.add("A beat is " + Print.number(interval, 4) + " frames"
-                + (beats.isWhole() ? ": every beat falls on a frame's start." : ", so that cuts are up to half a frame off."));
+                + (beats.isWhole()
+                        ? ": every beat falls on a frame's start."
+                        : ", so that cuts are up to half a frame off."));
         if (Math.abs(drift) >= SOME) {
             because.add("Adding up whole frames instead is " + Print.number(Math.abs(drift), 2) + " frames too "
                     + (drift > 0 ? "late" : "early") + " after " + inputs.count()

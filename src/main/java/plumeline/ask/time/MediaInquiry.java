@@ -77,8 +77,7 @@ final class MediaInquiry implements Inquiry<MediaInquiry.Inputs> {
                 Key.required(
                         "seconds",
                         "how long the camera runs",
-                        Shape.AnyOf.of(
-                                amount(Kind.TIME, "0.001 s", "86400 s"), amount(Kind.NUMBER, "0.001", "86400"))),
+                        Shape.AnyOf.of(amount(Kind.TIME, "0.001 s", "86400 s"), amount(Kind.NUMBER, "0.001", "86400"))),
                 Key.optional("count", "how many such takes", new Shape.Whole(1, 100_000)));
         return new Shape.Keys(
                 List.of(

@@ -59,6 +59,16 @@ final class Ramp {
             return SourceFrames.of(retime, capturePerSecond, wholeFrames());
         }
 
+        /// Counts screen frames that repeat the one before though no hold was asked for.
+        int stuck(SourceFrames seen) {
+            int stuck = 0;
+            for (int n = 1; n < seen.count(); n++) {
+                boolean isHeld = retime.speedAt(n - 1) == 0 && retime.speedAt(n - 0.5) == 0;
+                stuck += seen.shown(n) == seen.shown(n - 1) && !isHeld ? 1 : 0;
+            }
+            return stuck;
+        }
+
         /// The camera's rates with their size as a share of the widest. A mode whose size isn't told is as wide.
         List<CaptureMode> captureModes() {
             double widest = widestPixels();

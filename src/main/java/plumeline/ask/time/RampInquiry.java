@@ -21,6 +21,7 @@ import plumeline.text.Shape;
 import plumeline.text.Shape.Key;
 import plumeline.time.CaptureMode;
 import plumeline.time.Retime;
+import plumeline.time.SourceFrames;
 
 /// The question `ramp` in text.
 final class RampInquiry implements Inquiry<Ramp.Inputs> {
@@ -62,7 +63,8 @@ final class RampInquiry implements Inquiry<Ramp.Inputs> {
                 Key.required(
                         "at",
                         "time or frames on the screen from the shot's first",
-                        Shape.AnyOf.of(amount(Kind.TIME, "0 s", "3600 s"), amount(Kind.FRAMES, "0 frames", "432000 frames"))),
+                        Shape.AnyOf.of(
+                                amount(Kind.TIME, "0 s", "3600 s"), amount(Kind.FRAMES, "0 frames", "432000 frames"))),
                 Key.required("speed", "playback speed, of real time", amount(Kind.SHARE, "-100000 %", "100000 %"))
                         .hint("real time as 100 %, a fifth of it as 20 %", ""));
         Shape mode = Shape.Keys.of(
@@ -78,7 +80,8 @@ final class RampInquiry implements Inquiry<Ramp.Inputs> {
                 Key.optional(
                         "ease", "how the speed runs between keys", new Shape.Choice(List.of("straight", "smooth"))),
                 Key.optional("capture_rate", "the camera's frame rate", rate),
-                Key.optional("modes", "rates that the camera has", new Shape.Items(Shape.AnyOf.of(rate, mode), 1, 100)));
+                Key.optional(
+                        "modes", "rates that the camera has", new Shape.Items(Shape.AnyOf.of(rate, mode), 1, 100)));
     }
 
     private static Shape amount(Kind kind, String low, String high) {
@@ -88,9 +91,10 @@ final class RampInquiry implements Inquiry<Ramp.Inputs> {
     @Override
     public Ramp.Inputs read(Given given) {
         double timeline = given.si("timeline_rate");
-        Retime.Ease ease = given.text("ease", "straight", "speeds run in straight lines").equals("smooth")
-                ? Retime.Ease.SMOOTH
-                : Retime.Ease.STRAIGHT;
+        Retime.Ease ease =
+                given.text("ease", "straight", "speeds run in straight lines").equals("smooth")
+                        ? Retime.Ease.SMOOTH
+                        : Retime.Ease.STRAIGHT;
         List<Retime.Key> keys = keys(given, timeline);
         List<Ramp.Mode> modes = given.maps("modes", "rate").stream()
                 .map(mode -> new Ramp.Mode(mode.si("rate"), mode.findSi("across")))
@@ -166,18 +170,23 @@ final class RampInquiry implements Inquiry<Ramp.Inputs> {
     private static Draft draft(Ramp.Inputs inputs, double chosen, Notes notes) {
         double real = inputs.realSeconds();
         double least = inputs.leastPerSecond();
+        SourceFrames seen = inputs.framesAt(chosen);
         List<Item> items = List.of(
                 Item.of("screen_time", inputs.screenSeconds(), "s"),
                 Item.of("real_time", real, "s"),
                 Item.of("source_frames", real * chosen, "1"),
                 Item.of("least_capture_rate", least, "fps"),
                 Item.of("chosen_rate", chosen, "fps"),
-                Item.of("repeated_frames", inputs.framesAt(chosen).repeated(), "1")
-                        .following(new Course.Jumping()),
+                Item.of("repeated_frames", seen.repeated(), "1").following(new Course.Jumping()),
                 Item.of("light_change", CaptureMode.lightStops(chosen, inputs.timelinePerSecond()), "stops"));
         List<Criterion> criteria = List.of(
-                new Criterion("the capture rate", CaptureMode.isEnough(chosen, least) ? Math.max(0, chosen - least) : chosen - least),
+                new Criterion("the capture rate", rateMargin(chosen, least)),
                 new Criterion("the camera's rates", inputs.hasMode(chosen) ? 1 : -1));
-        return new Draft(items, criteria, Verdict.HOLDS, notes);
+        return new Draft(items, criteria, inputs.stuck(seen) > 0 ? Verdict.TIGHT : Verdict.HOLDS, notes);
+    }
+
+    /// Rounding doesn't make a rate too slow.
+    private static double rateMargin(double chosen, double least) {
+        return CaptureMode.isEnough(chosen, least) ? Math.max(0, chosen - least) : chosen - least;
     }
 }

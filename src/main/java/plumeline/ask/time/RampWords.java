@@ -43,8 +43,8 @@ final class RampWords {
                 because,
                 attempts,
                 List.of(
-                        "Lamps whose light pulses may show at another rate: ask lamp-flicker at "
-                                + Words.rate(chosen) + ".",
+                        "Lamps whose light pulses may show at another rate: ask lamp-flicker at " + Words.rate(chosen)
+                                + ".",
                         "Moves, falls and ink go by the table's time: what shall be seen must happen within its "
                                 + seconds(inputs.realSeconds()) + "."),
                 List.of(
@@ -67,8 +67,8 @@ final class RampWords {
         because.add(
                 Math.abs(chosen / least - 1) < 1e-9
                         ? need + ": " + light(chosen) + "."
-                        : need + ": " + light(least) + "; it is shot at " + Words.rate(chosen) + ": "
-                                + light(chosen) + ".");
+                        : need + ": " + light(least) + "; it is shot at " + Words.rate(chosen) + ": " + light(chosen)
+                                + ".");
     }
 
     /// `2.3 stops more light than at 24 fps with the same shutter angle`.
@@ -98,17 +98,26 @@ final class RampWords {
     }
 
     private void sayRepeats() {
-        if (frames.repeated() > 0) {
-            because.add(frames.repeated() + " of " + frames.count() + " screen frames show the same as the one before"
-                    + (isEnough() ? "." : ": " + Words.rate(chosen) + " is too slow."));
+        int repeated = frames.repeated();
+        int stuck = inputs.stuck(frames);
+        if (repeated > stuck) {
+            because.add(count(repeated - stuck) + " in holds, as asked.");
         }
-        if (inputs.retime().rests(0, inputs.frames())) {
-            because.add("Where the speed is 0 %, or nearly so on its way there, frames repeat at any rate; the least rate"
-                    + " is that of the slowest speed written.");
+        if (stuck > 0) {
+            because.add(count(stuck)
+                    + (isEnough()
+                            ? " where the speed runs to or through 0 %, slower than any speed written: no rate is quite"
+                                    + " enough there."
+                            : ": " + Words.rate(chosen) + " is too slow."));
         }
         if (!inputs.hasMode(chosen)) {
             because.add("The camera has no mode of " + Words.rate(chosen) + ".");
         }
+    }
+
+    private String count(int repeats) {
+        return repeats + " of " + frames.count() + " screen frames " + (repeats == 1 ? "shows" : "show")
+                + " the same as the one before";
     }
 
     /// What each rate that is enough costs.
@@ -137,12 +146,12 @@ final class RampWords {
     }
 
     private String across(Ramp.Mode mode) {
-        if (!isSmaller(mode)) {
+        if (mode.acrossPixels().isEmpty()) {
             return "";
         }
         double across = mode.acrossPixels().getAsDouble();
-        return ", " + Print.number(across, 0) + " px across of " + Print.number(inputs.widestPixels(), 0) + " px ("
-                + Print.share(across / inputs.widestPixels(), 0) + ")";
+        String said = " and " + Print.number(across, 0) + " px across";
+        return isSmaller(mode) ? said + ", " + Print.share(across / inputs.widestPixels(), 0) + " of the widest" : said;
     }
 
     private void tryRates() {
@@ -150,19 +159,30 @@ final class RampWords {
         if (isEnough() && inputs.hasMode(chosen)) {
             double back = CaptureMode.lightStops(least, chosen);
             if (inputs.capturePerSecond().isPresent() && back > 0.05) {
-                attempts.add(Words.rate(least) + " is enough: " + stops(back) + " less light.");
+                attempts.add(Words.rate(least) + " is enough and needs " + stops(back) + " less light.");
             }
+            tryHold();
             return;
         }
         String slowest = "no slower than " + percent(inputs.timelinePerSecond() / chosen) + " at " + Words.rate(chosen);
         attempts.add(CaptureMode.findLeast(inputs.captureModes(), least)
-                .map(mode -> "Shoot at " + Words.rate(mode.framesPerSecond()) + ": " + light(mode.framesPerSecond()) + ".")
+                .map(mode ->
+                        "Shoot at " + Words.rate(mode.framesPerSecond()) + ": " + light(mode.framesPerSecond()) + ".")
                 .orElseGet(() -> inputs.modes().isEmpty()
                         ? "Shoot at " + Words.rate(least) + " or faster, or go " + slowest + "."
                         : "The camera has no rate that is enough: go no slower than "
                                 + percent(inputs.timelinePerSecond() / Ramp.fastest(inputs)) + " at "
                                 + Words.rate(Ramp.fastest(inputs))
                                 + ", or blend frames in the edit where the picture bears it."));
+    }
+
+    private void tryHold() {
+        int stuck = inputs.stuck(frames);
+        int faster = inputs.stuck(inputs.framesAt(4 * chosen));
+        if (stuck > 0) {
+            attempts.add("Jump there, by two speeds at one time, or shoot faster: at " + Words.rate(4 * chosen) + " "
+                    + faster + (faster == 1 ? " frame repeats." : " frames repeat."));
+        }
     }
 
     /// What a half-open shutter looks like at the fastest speed, and what brings its smear back.
@@ -175,8 +195,9 @@ final class RampWords {
         String speed = percent(fastest);
         double seen = new PlayedShutter(USUAL_RADIANS, step).seenRadians();
         because.add("At " + speed + " one captured frame in " + Print.number(step, 2) + " is seen: a shutter of 180 deg"
-                + " looks like " + degrees(seen) + ", and motion stutters.");
-        PlayedShutter open = new PlayedShutter(new PlayedShutter(USUAL_RADIANS, step).openedRadians(USUAL_RADIANS), step);
+                + " looks like " + degrees(seen) + (seen < USUAL_RADIANS / 2 ? ", and motion may stutter." : "."));
+        PlayedShutter open =
+                new PlayedShutter(new PlayedShutter(USUAL_RADIANS, step).openedRadians(USUAL_RADIANS), step);
         double average = open.framesToAverage(USUAL_RADIANS);
         String opened = "For natural smear at " + speed + " open to " + degrees(open.openRadians());
         attempts.add(
