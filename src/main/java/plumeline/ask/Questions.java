@@ -8,6 +8,7 @@ import plumeline.ask.colour.ColourQuestions;
 import plumeline.ask.effect.EffectQuestions;
 import plumeline.ask.light.LightQuestions;
 import plumeline.ask.picture.PictureQuestions;
+import plumeline.ask.time.TimeQuestions;
 import plumeline.ask.water.WaterQuestions;
 
 /// The questions that can be asked.
@@ -32,7 +33,10 @@ public final class Questions {
             "lamp-flicker",
             "cut-flash",
             "label",
-            "white-balance");
+            "white-balance",
+            "ramp",
+            "beat",
+            "media");
 
     private Questions() {}
 
@@ -73,6 +77,9 @@ public final class Questions {
             case "white-balance" -> Optional.of(ColourQuestions.whiteBalance());
             case "lamp-flicker" -> Optional.of(LightQuestions.lampFlicker());
             case "cut-flash" -> Optional.of(LightQuestions.cutFlash());
+            case "ramp" -> Optional.of(TimeQuestions.ramp());
+            case "beat" -> Optional.of(TimeQuestions.beat());
+            case "media" -> Optional.of(TimeQuestions.media());
             default -> Optional.empty();
         };
     }

@@ -229,6 +229,47 @@ final class ContractKeysTest {
             ---
             light: {daylight: 7500 K}
             """),
+            Map.entry("ramp", """
+            timeline_rate: 24 fps
+            speeds:
+            - {at: 0 s, speed: 100 %}
+            - {at: 24 frames, speed: 20 %}
+            - {at: 4 s, speed: -50 %}
+            ease: smooth
+            capture_rate: 120 fps
+            modes: [24 fps, 120 fps, {rate: 240 fps, across: 1920 px, readout: 6 ms}]
+            ---
+            timeline_rate: 23.976 fps
+            speeds: [{at: 2 s, speed: 0 %}]
+            """),
+            Map.entry("beat", """
+            tempo: 128 bpm
+            rate: 24 fps
+            first: 0.5 s
+            bars: 8
+            beats_per_bar: 3
+            ---
+            tempo: 97.5 bpm
+            rate: 29.97 fps
+            """),
+            Map.entry("media", """
+            bit_rate: 400 Mb/s
+            takes: [{seconds: 30 s, count: 40}, {seconds: 8}]
+            copies: 2
+            card: 256 GB
+            ---
+            size: [1920 px, 1080 px]
+            depth: 12
+            rate: 1000 fps
+            ratio: "5:1"
+            samples: 1
+            takes: [{seconds: 2 s, count: 6}]
+            ---
+            size: [1920 px, 1080 px]
+            depth: 10
+            rate: 24 fps
+            takes: [{seconds: 2 s}]
+            """),
             Map.entry("gel", """
             from: 3200 K
             to: [0.33, 0.34]
