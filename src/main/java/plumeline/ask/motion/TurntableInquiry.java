@@ -23,6 +23,7 @@ final class TurntableInquiry implements Inquiry<Turning.Inputs> {
     private static final String SEEN = "seen_from_above";
     private static final String CLOCKWISE = "clockwise";
     private static final String FACING = "facing_at_start";
+    private static final String SHORT = "facing";
     private static final String FRAMES = "frames";
     private static final String RATE = "rate";
     private static final String DIAMETER = "diameter";
@@ -64,12 +65,13 @@ final class TurntableInquiry implements Inquiry<Turning.Inputs> {
 
     @Override
     public Shape shape() {
+        Shape turn = amount(Kind.ANGLE, "-36000 deg", "36000 deg");
         Shape label = Shape.Keys.of(
-                Key.required("arc", "how far it reaches round the thing", amount(Kind.ANGLE, "0.1 deg", "360 deg")),
-                Key.optional(
-                        FACING,
-                        "its middle's turn from the lens, + clockwise seen from above",
-                        amount(Kind.ANGLE, "-36000 deg", "36000 deg")));
+                        Key.required(
+                                "arc", "how far it reaches round the thing", amount(Kind.ANGLE, "0.1 deg", "360 deg")),
+                        Key.optional(FACING, "its middle's turn from the lens, + clockwise seen from above", turn),
+                        Key.optional(SHORT, "the same as " + FACING, turn))
+                .with(new Shape.Rule.AtMostOne(List.of(FACING, SHORT)));
         return Shape.Keys.of(
                         Key.optional(SPEED, "how fast it turns", amount(Kind.TURN_RATE, "0.001 deg/s", "3600 deg/s")),
                         Key.optional(TIME, "how long one whole turn takes", amount(Kind.TIME, "0.1 s", "1000000 s")),
@@ -101,7 +103,7 @@ final class TurntableInquiry implements Inquiry<Turning.Inputs> {
     @Override
     public Turning.Inputs read(Given given) {
         double speed = given.findSi(SPEED).orElseGet(() -> TURN / given.si(TIME));
-        boolean isClockwise = given.text(SEEN, CLOCKWISE, "most motors turn so unless told otherwise")
+        boolean isClockwise = given.text(SEEN, CLOCKWISE, "the way in which facing is counted")
                 .equals(CLOCKWISE);
         Turning.Turn turn = new Turning.Turn(speed, isClockwise ? 1 : -1);
         double rate = given.si(RATE);
@@ -109,8 +111,9 @@ final class TurntableInquiry implements Inquiry<Turning.Inputs> {
         double within = Math.min(
                 given.si("within", "30 deg", "farther round a logo is too narrow to read (common practice)"), Math.PI);
         Given label = given.map("label");
-        double start =
-                label.findSi(FACING).orElseGet(() -> assumedStart(label, -turn.sign() * speed * frames / rate / 2));
+        double start = label.has(FACING) || label.has(SHORT)
+                ? label.si(label.has(FACING) ? FACING : SHORT)
+                : assumedStart(label, -turn.sign() * speed * frames / rate / 2);
         return new Turning.Inputs(
                 turn, new Turning.Label(label.si("arc"), start, within), rate, frames, front(given, rate));
     }

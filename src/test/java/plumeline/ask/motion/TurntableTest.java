@@ -52,6 +52,12 @@ final class TurntableTest {
     }
 
     @Test
+    void facing_isTheSameInShort() {
+        Answer answer = answer("turntable", "speed: 60 deg/s\nframes: 24\n" + PASS.replace("_at_start", ""));
+        assertThat(number(answer, "facing_end")).isEqualTo(80, within(1e-9));
+    }
+
+    @Test
     void spreads_carryThrough() {
         Answer answer = answer("turntable", "speed: 60 deg/s ± 6 deg/s\nframes: 24\n" + PASS);
         assertThat(spread(answer, "sweep").high()).isGreaterThan(60);
