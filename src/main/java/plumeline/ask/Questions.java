@@ -7,6 +7,7 @@ import plumeline.answer.Question;
 import plumeline.ask.colour.ColourQuestions;
 import plumeline.ask.effect.EffectQuestions;
 import plumeline.ask.light.LightQuestions;
+import plumeline.ask.motion.MotionQuestions;
 import plumeline.ask.picture.PictureQuestions;
 import plumeline.ask.time.TimeQuestions;
 import plumeline.ask.water.WaterQuestions;
@@ -32,6 +33,8 @@ public final class Questions {
             "gel",
             "lamp-flicker",
             "cut-flash",
+            "move",
+            "turntable",
             "label",
             "white-balance",
             "ramp",
@@ -59,6 +62,8 @@ public final class Questions {
         return switch (name) {
             case "framing" -> Optional.of(PictureQuestions.framing());
             case "reveal" -> Optional.of(PictureQuestions.reveal());
+            case "move" -> Optional.of(MotionQuestions.move());
+            case "turntable" -> Optional.of(MotionQuestions.turntable());
             case "beads" -> Optional.of(WaterQuestions.beads());
             case "sweat" -> Optional.of(WaterQuestions.sweat());
             case "float" -> Optional.of(WaterQuestions.floats());

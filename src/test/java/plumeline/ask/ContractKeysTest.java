@@ -274,6 +274,48 @@ final class ContractKeysTest {
             from: 3200 K
             to: [0.33, 0.34]
             """),
+            Map.entry("move", """
+            by: 600 mm
+            in: 8 s
+            profile: trapezoid
+            limits: {speed: 80 mm/s, acceleration: 200 mm/s2, jerk: 900 mm/s3}
+            repeats: 0.1 mm
+            triggered: no
+            view:
+              distance: 962 mm
+              focal_length: 100 mm
+              sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+              rate: 24 fps
+              shutter: 180 deg
+            ---
+            by: 30 deg
+            in: 4 s
+            limits: {speed: 20 deg/s, acceleration: 40 deg/s2, jerk: 90 deg/s3}
+            view:
+              distance: 962 mm
+              focal_length: 100 mm
+              sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+            """),
+            Map.entry("turntable", """
+            speed: 10 rpm
+            seen_from_above: counter-clockwise
+            label: {arc: 82 deg, facing_at_start: 30 deg}
+            within: 30 deg
+            rate: 24 fps
+            frames: 24
+            diameter: 42 mm
+            view:
+              distance: 962 mm
+              focal_length: 100 mm
+              sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+              rate: 24 fps
+              shutter: 180 deg
+            ---
+            time: 6 s
+            label: {arc: 82 deg}
+            rate: 24 fps
+            frames: 24
+            """),
             Map.entry("lamp-flicker", """
             pulse_rate: 100 Hz
             rate: 24 fps

@@ -45,6 +45,8 @@ final class QuestionsTest {
                         "gel",
                         "lamp-flicker",
                         "cut-flash",
+                        "move",
+                        "turntable",
                         "label",
                         "white-balance",
                         "ramp",
@@ -123,7 +125,7 @@ final class QuestionsTest {
         }
         assertThat(values)
                 .isEqualTo(
-                        12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13 + 7 + 17 + 2);
+                        12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13 + 5 + 5 + 7 + 17 + 2);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {
