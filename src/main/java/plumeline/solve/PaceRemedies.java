@@ -258,8 +258,8 @@ final class PaceRemedies {
                 .orElse("");
     }
 
-    /// What is played faster leaves out captured frames: a shutter as much wider shows the same smear, and takes in more
-    /// light.
+    /// What is played faster leaves out captured frames: a shutter as much wider shows the same smear, and takes in
+    /// more light.
     private String shutter(WantLine line, double times) {
         Capture capture = coupling().capture();
         double degrees = capture.exposureSeconds() * capture.framesPerSecond() * WHOLE_TURN;

@@ -124,8 +124,8 @@ final class QuestionsTest {
             }
         }
         assertThat(values)
-                .isEqualTo(
-                        12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13 + 5 + 5 + 7 + 17 + 2);
+                .isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13 + 5 + 5 + 7
+                        + 17 + 2);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -47,8 +47,10 @@ class CouplingTest {
         assertThat(of("rate: 120 fps", "speed: [[0 frames, 100 %], [24 frames, 20 %]]\n    frames: 48")
                         .listNotes())
                 .last()
-                .isEqualTo("At 100 % it smears as with a shutter of 36 deg; 360 deg would look like 72 deg, 1 stop lighter.");
-        assertThat(of("rate: 120 fps", "speed: 20 %\n    frames: 48").listNotes()).hasSize(1);
+                .isEqualTo("At 100 % it smears as with a shutter of 36 deg; 360 deg would look like 72 deg, 1 stop"
+                        + " lighter.");
+        assertThat(of("rate: 120 fps", "speed: 20 %\n    frames: 48").listNotes())
+                .hasSize(1);
     }
 
     /// Half a second, then a ramp whose mean is 60 % of half a second: slow from 0.8 s to 1.6 s.
@@ -62,8 +64,11 @@ class CouplingTest {
             assertThat(window.fromSeconds()).isCloseTo(0.8, within(1e-9));
             assertThat(window.toSeconds()).isCloseTo(1.6, within(1e-9));
         });
-        assertThat(of("rate: 120 fps", "speed: 20 %\n    frames: 48").findWindow()).isEmpty();
-        assertThat(of("rate: 120 fps", "speed: [[0 frames, 100 %], [24 frames, 20 %], [48 frames, 100 %]]\n    frames: 48")
+        assertThat(of("rate: 120 fps", "speed: 20 %\n    frames: 48").findWindow())
+                .isEmpty();
+        assertThat(of(
+                                "rate: 120 fps",
+                                "speed: [[0 frames, 100 %], [24 frames, 20 %], [48 frames, 100 %]]\n    frames: 48")
                         .findWindow())
                 .isEmpty();
     }

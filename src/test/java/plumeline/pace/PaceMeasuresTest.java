@@ -31,7 +31,8 @@ class PaceMeasuresTest {
 
     @Test
     void whatIsMissing_isSaid() {
-        assertThat(missing(PacePlan.plan("rate: 24 fps", "moves: {slide: {by: [50 mm, 0 mm], in: 1 s}}", "reachable: slide")))
+        assertThat(missing(PacePlan.plan(
+                        "rate: 24 fps", "moves: {slide: {by: [50 mm, 0 mm], in: 1 s}}", "reachable: slide")))
                 .startsWith("Not known: what makes slide.");
         assertThat(missing(PacePlan.plan("rate: 24 fps", SLIDE, "smear: bean, under: 9 px")))
                 .startsWith("Nothing lets bean go");
@@ -61,27 +62,32 @@ class PaceMeasuresTest {
                 "rate: 24 fps",
                 "moves: {pan: {machine: head, by: 10 deg, in: 10 s, triggered: yes}}\n    passes: {one: {}, other: {}}",
                 "registers: [one, other], within: 50 px, when: start");
-        assertThat(50 - PacePlan.margin(text))
-                .isCloseTo(Math.toRadians(0.02) * 1000 / 9 / 0.009375, within(0.01));
+        assertThat(50 - PacePlan.margin(text)).isCloseTo(Math.toRadians(0.02) * 1000 / 9 / 0.009375, within(0.01));
     }
 
-    /// Half a second after its ramp a machine that swung over 0.2 mm at 5 Hz, damped 3 %, still swings over 0.2·e^(−0.471).
+    /// Half a second after its ramp a machine that swung over 0.2 mm at 5 Hz, damped 3 %, still swings over
+    /// 0.2·e^(−0.471).
     @Test
     void whatSways_countsLessTheLongerAgo() {
         String text = PacePlan.plan(
                         "rate: 24 fps",
-                        "moves: {slide: {machine: slider, by: [60 mm, 0 mm], in: 2 s, profile: trapezoid, triggered: yes}}\n"
+                        "moves: {slide: {machine: slider, by: [60 mm, 0 mm], in: 2 s, profile: trapezoid,"
+                                + " triggered: yes}}\n"
                                 + "    passes: {one: {}, other: {}}\n    frames: 72",
                         "registers: [one, other], within: 50 px, when: 2.5 s")
-                .replace("repeats: 0.1 mm}\n    plate", "repeats: 0 mm,"
-                        + " sways: {by: 0.2 mm, rate: 5 Hz, damping: 3 %}}\n    plate");
+                .replace(
+                        "repeats: 0.1 mm}\n    plate",
+                        "repeats: 0 mm," + " sways: {by: 0.2 mm, rate: 5 Hz, damping: 3 %}}\n    plate");
         double left = 0.2 * Math.exp(-2 * Math.PI * 5 * 0.03 * 0.5);
         assertThat(50 - PacePlan.margin(text)).isCloseTo(left * PacePlan.PIXELS_PER_MM, within(0.02));
     }
 
     @Test
     void aHungThingThatIsCarried_isUnknown() {
-        String text = PacePlan.plan("rate: 24 fps", SLIDE.replace("in: 1 s", "in: 1 s, carries: hero"), "holds_still: hero, under: 1 px")
+        String text = PacePlan.plan(
+                        "rate: 24 fps",
+                        SLIDE.replace("in: 1 s", "in: 1 s, carries: hero"),
+                        "holds_still: hero, under: 1 px")
                 .replace("turn: 0 deg", "lines: 2");
         assertThat(PacePlan.gauge(text).findUnknown(PacePlan.paced(text))).isPresent();
         String still = text.replace(", carries: hero", "");

@@ -17,9 +17,8 @@ class PaceOutsideTest {
     @ParameterizedTest
     @CsvSource({"24, 180 deg, 40", "24, 1/100 s, 40", "120, 180 deg, 10", "48, 90 deg, 75"})
     void smear_isSpeedByExposure(double rate, String shutter, double speed) {
-        double exposure = shutter.endsWith("deg")
-                ? Double.parseDouble(shutter.replace(" deg", "")) / 360 / rate
-                : 1.0 / 100;
+        double exposure =
+                shutter.endsWith("deg") ? Double.parseDouble(shutter.replace(" deg", "")) / 360 / rate : 1.0 / 100;
         String text = PacePlan.plan(
                 "rate: " + rate + " fps, shutter: " + shutter,
                 "moves: {slide: {machine: slider, by: [" + speed + " mm, 0 mm], in: 1 s}}",
@@ -37,8 +36,8 @@ class PaceOutsideTest {
         assertThat(PacePlan.margin(text)).isCloseTo(20 - Math.toRadians(72) * 33 / 48 * PX, within(0.01));
     }
 
-    /// A falling bean is let go 200 mm above the lens's height; the picture is 182.25 mm high there, so it leaves at 291
-    /// mm under the hand with √(2 · 9.81 · 0.291) = 2.39 m/s, air hardly slowing a gram.
+    /// A falling bean is let go 200 mm above the lens's height; the picture is 182.25 mm high there, so it leaves at
+    /// 291 mm under the hand with √(2 · 9.81 · 0.291) = 2.39 m/s, air hardly slowing a gram.
     @Test
     void smear_ofAPiece_isThatAtThePicturesLowerEdge() {
         String text = PacePlan.plan(
@@ -51,7 +50,8 @@ class PaceOutsideTest {
         assertThat(100 - PacePlan.margin(text)).isCloseTo(speed / 480 * px, within(0.6));
     }
 
-    /// 50 mm/s at 24 frames a second: up to 1.042 mm; triggered nothing of it; 0.1 mm that the slider repeats comes to it.
+    /// 50 mm/s at 24 frames a second: up to 1.042 mm; triggered nothing of it; 0.1 mm that the slider repeats comes to
+    /// it.
     @ParameterizedTest
     @CsvSource({"24, 50, no", "24, 50, yes", "120, 10, no", "48, 5, no"})
     void passes_lieApartByHalfAFramesTravelAndWhatRepeats(double rate, double speed, String triggered) {
@@ -77,25 +77,36 @@ class PaceOutsideTest {
         "'by: [-20 mm, 0 mm], in: 0.5 s, profile: trapezoid', -60"
     })
     void moves_useSharesOfTheirLimits(String move, double margin) {
-        String text = PacePlan.plan(
-                "rate: 24 fps", "moves: {slide: {machine: slider, " + move + "}}", "reachable: slide");
+        String text =
+                PacePlan.plan("rate: 24 fps", "moves: {slide: {machine: slider, " + move + "}}", "reachable: slide");
         assertThat(PacePlan.margin(text)).isCloseTo(margin, within(0.02));
     }
 
     /// The timeline's rate over the slowest speed: 20 % of 24 needs 120.
     @ParameterizedTest
     @CsvSource({
-        "120, 20 %, 0", "120, '[[0 frames, 100 %], [12 frames, 100 %], [24 frames, 20 %]]', 0", "24, 50 %, -24",
-        "240, 10 %, 0", "48, 100 %, 24", "24, 200 %, 12", "119.88, 20 %, -0.12"
+        "120, 20 %, 0",
+        "120, '[[0 frames, 100 %], [12 frames, 100 %], [24 frames, 20 %]]', 0",
+        "24, 50 %, -24",
+        "240, 10 %, 0",
+        "48, 100 %, 24",
+        "24, 200 %, 12",
+        "119.88, 20 %, -0.12"
     })
     void wholeFrames_areTheRateOverTheLeast(double rate, String speed, double margin) {
-        String text = PacePlan.plan("rate: " + rate + " fps", "speed: " + speed + "\n    frames: 48", "whole_frames: shot");
+        String text =
+                PacePlan.plan("rate: " + rate + " fps", "speed: " + speed + "\n    frames: 48", "whole_frames: shot");
         assertThat(PacePlan.margin(text)).isCloseTo(margin, within(2e-4));
     }
 
     /// 5 rpm at 25 frames a second, as brief B3 has it, would turn 36 deg in 30 frames; here 60 deg in 24 at 24.
     @ParameterizedTest
-    @CsvSource({"-30 deg, 60 deg, 30, 24, 0", "-30 deg, 60 deg, 20, 10, 6", "-60 deg, 60 deg, 30, 12, 0", "0 deg, 360 deg, 30, 2, 0"})
+    @CsvSource({
+        "-30 deg, 60 deg, 30, 24, 0",
+        "-30 deg, 60 deg, 20, 10, 6",
+        "-60 deg, 60 deg, 30, 12, 0",
+        "0 deg, 360 deg, 30, 2, 0"
+    })
     void labels_areReadWhileTheirMiddleIsNear(String turn, String by, int within, int wanted, double margin) {
         String text = PacePlan.plan(
                 "rate: 24 fps",
@@ -109,7 +120,8 @@ class PaceOutsideTest {
     @Test
     void judder_isTravelFromFrameToFrame() {
         String moves = "moves: {slide: {machine: slider, by: [48 mm, 0 mm], in: 1 s}}";
-        assertThat(PacePlan.margin(PacePlan.plan("rate: 24 fps", moves, "judder_free: hero, under: 30 px, when: start")))
+        assertThat(PacePlan.margin(
+                        PacePlan.plan("rate: 24 fps", moves, "judder_free: hero, under: 30 px, when: start")))
                 .isCloseTo(30 - 2 * PX, within(0.01));
         assertThat(PacePlan.margin(PacePlan.plan("rate: 24 fps", moves, "judder_free: hero, when: start")))
                 .isCloseTo(100.0 / 168 - 100 * 2 * PX / 3840, within(1e-4));

@@ -86,8 +86,7 @@ final class PacePlan {
     static Paced at(String text, double frame) {
         Stage stage = stage(read(text));
         Stage.Laid laid = stage.laid(stage.startValues());
-        return new Paced(
-                stage, Arrays.stream(stage.startValues()).boxed().toList(), laid.scene(frame), laid);
+        return new Paced(stage, Arrays.stream(stage.startValues()).boxed().toList(), laid.scene(frame), laid);
     }
 
     static double margin(String text) {

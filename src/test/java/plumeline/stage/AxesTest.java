@@ -58,8 +58,7 @@ final class AxesTest {
     /// From 50 to 70 mm at 0.6 m the thin lens's picture grows from 50·600/550 to 70·600/530.
     @Test
     void zoom_changesTheScale() {
-        assertThat(at(2, "axis: zoom, by: 20 mm").picture().imageMetres())
-                .isCloseTo(0.07 * 0.6 / 0.53, within(1e-9));
+        assertThat(at(2, "axis: zoom, by: 20 mm").picture().imageMetres()).isCloseTo(0.07 * 0.6 / 0.53, within(1e-9));
         assertThat(at(0, "axis: zoom, by: 20 mm").picture().imageMetres()).isCloseTo(0.05 * 0.6 / 0.55, within(1e-9));
     }
 
@@ -77,7 +76,8 @@ final class AxesTest {
         assertThat(stage.endSeconds("one")).isEqualTo(2);
     }
 
-    /// Seven segments: 600 mm in 4 s by 400 mm/s² and 800 mm/s³ peak at 200 mm/s; a quarter of the time on 50 mm are done.
+    /// Seven segments: 600 mm in 4 s by 400 mm/s² and 800 mm/s³ peak at 200 mm/s; a quarter of the time on 50 mm are
+    /// done.
     @Test
     void sCurve_usesItsMachinesJerk() {
         Stage stage = Staged.stage(
