@@ -16,6 +16,9 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
     /// Instants of a move that follows what it keeps.
     private static final int INSTANTS = 400;
 
+    /// A shot that holds one frame throughout takes no time on the table.
+    private static final double LEAST_SECONDS = 1e-3;
+
     /// What a run asks.
     static Asked of(Run run, Limits limits) {
         return new Asked(run.peakSpeed(), run.peakAcceleration(), Usage.way(run, limits), Usage.of(run, limits));
@@ -25,7 +28,7 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
     /// four-hundredth of the shot.
     static Asked ofPan(Paced at, Limits limits) {
         Stage stage = at.stage();
-        double step = stage.lastSeconds() / INSTANTS;
+        double step = Math.max(stage.lastSeconds(), LEAST_SECONDS) / INSTANTS;
         double speed = 0;
         double acceleration = 0;
         double low = 0;

@@ -32,8 +32,11 @@ public final class Shift {
         return scene.aim().depthMetres(body.middle()) > 0 && scene.view(body).depth(body.middle()) > 0;
     }
 
-    /// The way of a thing's middle in the picture, px.
+    /// The way of a thing's middle in the picture, px; far where it has none, as it comes to be behind the lens.
     static double ofMiddle(Scene from, Scene to, int thing) {
+        if (!isBefore(from, thing) || !isBefore(to, thing)) {
+            return -Subject.BEHIND;
+        }
         Point one = at(from, from.things().get(thing));
         Point other = at(to, to.things().get(thing));
         return Math.hypot(scale(to) * other.x() - scale(from) * one.x(), scale(to) * other.y() - scale(from) * one.y());
@@ -45,6 +48,9 @@ public final class Shift {
 
     /// The way of its surface about its own axis, px.
     static double ofSurface(Scene from, Scene to, int thing) {
+        if (!isBefore(from, thing)) {
+            return 0;
+        }
         Body body = from.things().get(thing);
         double turned =
                 to.things().get(thing).pose().turnRadians() - body.pose().turnRadians();
@@ -64,6 +70,9 @@ public final class Shift {
     /// How far a place goes in the picture where it is moved, px.
     static double ofPlace(Scene scene, Body seen, Vec place, Vec by) {
         Projection view = scene.view(seen);
+        if (!(scene.aim().depthMetres(place) > 0) || !(scene.aim().depthMetres(place.plus(by)) > 0)) {
+            return -Subject.BEHIND;
+        }
         Point one = view.project(place);
         Point other = view.project(place.plus(by));
         return scale(scene) * Math.hypot(other.x() - one.x(), other.y() - one.y());

@@ -43,7 +43,7 @@ final class MachineNotes {
         List<String> all = new ArrayList<>();
         for (int i = 0; i < stage.shot().moves().size(); i++) {
             Move move = stage.shot().moves().get(i);
-            if (move.machine().isPresent() && !isWanted(stage, move)) {
+            if (move.machine().isPresent() && !isWanted(stage, move) && shotSeconds(stage) > 0) {
                 Kit.Machine machine = move.machine().get();
                 stage.findRun(i, si).ifPresent(run -> {
                     notes.findTooFar(move, machine, run).ifPresent(all::add);

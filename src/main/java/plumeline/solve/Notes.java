@@ -18,7 +18,9 @@ final class Notes {
         double last = stage.lastSeconds();
         for (var move : stage.shot().moves()) {
             double end = stage.endSeconds(move.name());
-            if (end > last + 1e-6) {
+            if (last <= 0) {
+                notes.add(move.name() + " is never seen: the shot holds one frame.");
+            } else if (end > last + 1e-6) {
                 notes.add(move.name() + " is not over when the last frame ends: it takes " + Print.seconds(end, 2)
                         + ", the shot " + Print.seconds(last, 2) + " of real time."
                         + MachineNotes.toEnd(stage, move, si));

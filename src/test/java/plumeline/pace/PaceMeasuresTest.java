@@ -116,4 +116,20 @@ class PaceMeasuresTest {
         assertThat(PacePlan.gauge(text).findTight(PacePlan.paced(text)))
                 .hasValueSatisfying(words -> assertThat(words).startsWith("Within the ± of its speed slider"));
     }
+
+    /// A camera that turns away, or slides past, has the can behind it: that fails by far.
+    @Test
+    void whatComesBehindTheLens_failsByFar() {
+        for (String move :
+                new String[] {"machine: head, axis: pan, by: 170 deg", "machine: slider, by: [0 mm, 3000 mm]"}) {
+            for (String want : new String[] {
+                "smear: hero, under: 9 px, when: 23 frames",
+                "judder_free: hero, when: 22 frames",
+                "holds_still: hero, under: 9 px, when: end"
+            }) {
+                String text = PacePlan.plan("rate: 24 fps", "moves: {one: {" + move + ", in: 1 s}}", want);
+                assertThat(PacePlan.margin(text)).as(move + want).isLessThan(-20);
+            }
+        }
+    }
 }

@@ -169,6 +169,13 @@ final class SentencesTest {
     }
 
     @Test
+    void shotThatHoldsOneFrame_saysThatItsMoveIsNeverSeen() {
+        assertThat(movingNotes("by: [100 mm, 0 mm], in: 2 s", "frames: 24", "speed: 0 %")
+                        .getFirst())
+                .isEqualTo("slide is never seen: the shot holds one frame.");
+    }
+
+    @Test
     void wantOverAMove_saysWhereItIsWorst() {
         String text = Solved.text(
                 "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: ahead, f_number: 8}",
