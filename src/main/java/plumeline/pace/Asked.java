@@ -16,14 +16,22 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
     /// Instants of a move that follows what it keeps.
     private static final int INSTANTS = 400;
 
-    /// What a run asks.
-    static Asked of(Run run, Limits limits) {
+    /// Gives what a run asks.
+    ///
+    /// @param run the run
+    /// @param limits the machine's
+    /// @return what it asks
+    public static Asked of(Run run, Limits limits) {
         return new Asked(run.peakSpeed(), run.peakAcceleration(), Usage.way(run, limits), Usage.of(run, limits));
     }
 
-    /// What a pan asks that keeps things in the picture: by differences of its turn, which a ramp's corner rounds by a
-    /// four-hundredth of the shot.
-    static Asked ofPan(Paced at, Limits limits) {
+    /// Gives what a pan asks that keeps things in the picture: by differences of its turn, which a ramp's corner rounds
+    /// by a four-hundredth of the shot.
+    ///
+    /// @param at the shot at any instant
+    /// @param limits the machine's
+    /// @return what it asks
+    public static Asked ofPan(Paced at, Limits limits) {
         Stage stage = at.stage();
         double step = stage.lastSeconds() / INSTANTS;
         double speed = 0;
