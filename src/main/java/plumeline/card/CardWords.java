@@ -13,6 +13,10 @@ final class CardWords {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
+    static String small(String words) {
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    }
+
     /// A figure with the side that it is to; what is nothing has none.
     static String side(String figure, double si, String more, String less, String none) {
         return figure.matches("0(\\.0+)? .*") ? none : figure + " " + (si < 0 ? less : more);

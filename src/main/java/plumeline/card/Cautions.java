@@ -128,6 +128,12 @@ public final class Cautions {
                 DEFERENCE);
     }
 
+    /// What cards after the first of a shot's moves begin with.
+    static List<String> ofFurtherMoves() {
+        return List.of("A machine moves: the shot's first move card begins with the cautions. Read them out before it is"
+                + " switched on.");
+    }
+
     /// What a light card begins with.
     static List<String> ofLamps(boolean hasTank) {
         List<String> all = new ArrayList<>(List.of(

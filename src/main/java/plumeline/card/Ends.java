@@ -39,27 +39,27 @@ record Ends(MoveCard card) {
         boolean isCamera = card.move().listCarried().isEmpty()
                 || card.move().listCarried().stream()
                         .anyMatch(named -> named.name().equals("camera"));
-        return isCamera ? "the lens point" : card.move().listCarried().getFirst().name();
+        return isCamera ? "The lens point" : card.move().listCarried().getFirst().name();
     }
 
     String atGo() {
         return switch (axis()) {
             case SLIDE, LIFT ->
                 carried() + " is " + card.place(place(0)) + ". GO is the " + end(way().times(-1)) + " end of its way.";
-            case FOCUS -> "focused " + focus(0) + " from the lens point.";
-            case ZOOM -> "focal length " + focal(0) + ".";
-            case TURNTABLE -> "as it is set: 0 deg. The turntable card says how.";
-            case PAN, TILT, ROLL -> "as it is set: 0 deg.";
+            case FOCUS -> "Focused " + focus(0) + " from the lens point.";
+            case ZOOM -> "Focal length " + focal(0) + ".";
+            case TURNTABLE -> "As it is set: 0 deg. The turntable card says how.";
+            case PAN, TILT, ROLL -> "As it is set: 0 deg.";
         };
     }
 
     String atEnd() {
         return switch (axis()) {
             case SLIDE, LIFT ->
-                card.figures().way(Math.abs(card.axis().at(endSeconds()))) + " on: " + carried() + " is "
+                card.figures().way(Math.abs(card.axis().at(endSeconds()))) + " on: " + CardWords.small(carried()) + " is "
                         + card.place(place(endSeconds())) + ", at the " + end(way()) + " end.";
-            case FOCUS -> "focused " + focus(endSeconds()) + " from the lens point.";
-            case ZOOM -> "focal length " + focal(endSeconds()) + ".";
+            case FOCUS -> "Focused " + focus(endSeconds()) + " from the lens point.";
+            case ZOOM -> "Focal length " + focal(endSeconds()) + ".";
             case PAN, TILT, ROLL, TURNTABLE -> way(endSeconds()) + seen() + ".";
         };
     }

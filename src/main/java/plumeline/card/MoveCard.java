@@ -32,13 +32,12 @@ import plumeline.stage.Stage;
 /// One axis's move: its ends and which of them is GO, its time, profile and keys, what it asks of its machine, when to
 /// start that, how long to wait after it.
 ///
-/// @param id the card's id
-/// @param title its title
+/// @param head what stands at its head
 /// @param axis the move
 /// @param values the marks' values, SI
 /// @param film the film's rate
 /// @param print the papers' figures
-record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Quantity film, Print print) {
+record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, Print print) {
     private static final int QUARTERS = 4;
 
     /// Less than this nobody sees of a thing that sways, px.
@@ -50,6 +49,21 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
         values = List.copyOf(values);
     }
 
+    /// What stands at a card's head.
+    ///
+    /// @param id the card's id
+    /// @param title its title
+    /// @param cautions what to take care of
+    record Head(String id, String title, List<String> cautions) {
+        Head {
+            cautions = List.copyOf(cautions);
+        }
+
+        Card card(List<Card.Part> parts) {
+            return new Card(id, title, cautions, parts);
+        }
+    }
+
     Card card() {
         List<Card.Part> parts = new ArrayList<>();
         parts.add(new Card.Part.Fact("What moves", what()));
@@ -57,14 +71,20 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
         parts.add(new Card.Part.Fact("At its end", new Ends(this).atEnd()));
         parts.add(new Card.Part.Fact("Time", time()));
         parts.add(new Card.Part.Fact("Profile", profile()));
-        if (move().isEven() && !axis.isFollowing()) {
-            parts.add(new Card.Part.Fact("Run-up", runUp()));
+        if (move().machine().isPresent()) {
+            if (isEven()) {
+                parts.add(new Card.Part.Fact("Run-up", runUp()));
+            }
+            parts.add(new Card.Part.Fact("Asked of it", asked()));
+            parts.add(new Card.Part.Fact("Start", start()));
+            parts.add(new Card.Part.Fact("Settling", settling()));
         }
-        parts.add(new Card.Part.Fact("Asked of it", asked()));
-        parts.add(new Card.Part.Fact("Start", start()));
-        parts.add(new Card.Part.Fact("Settling", settling()));
         parts.add(keys());
-        return new Card(id, title, Cautions.ofMoves(), parts);
+        return head.card(parts);
+    }
+
+    private boolean isEven() {
+        return move().isEven() && !axis.isFollowing();
     }
 
     Move move() {
@@ -100,19 +120,19 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
     }
 
     private String what() {
-        String carried = move().listCarried().isEmpty() ? "the camera" : names(move().listCarried());
+        String carried = move().listCarried().isEmpty() ? "The camera" : names(move().listCarried());
         String words = switch (move().axis()) {
-            case SLIDE -> CardWords.capital(carried) + " slides";
-            case LIFT -> CardWords.capital(carried) + " goes up or down";
-            case PAN -> CardWords.capital(carried) + " pans";
-            case TILT -> CardWords.capital(carried) + " tilts";
-            case ROLL -> CardWords.capital(carried) + " rolls about where it looks";
-            case TURNTABLE -> CardWords.capital(carried) + " turns";
+            case SLIDE -> carried + " slides";
+            case LIFT -> carried + (stage().wayOf(axis.index(), si()).z() < 0 ? " goes down" : " goes up");
+            case PAN -> carried + " pans";
+            case TILT -> carried + " tilts";
+            case ROLL -> carried + " rolls about where it looks";
+            case TURNTABLE -> carried + " turns";
             case FOCUS -> "The focus is pulled";
             case ZOOM -> "The lens zooms";
         };
         String kept = move().kept().isEmpty() ? "" : ", to keep " + names(move().kept()) + " in the picture's middle";
-        return words + move().machine().map(one -> ", by " + one.name()).orElse("") + kept + ".";
+        return words + move().machine().map(one -> ", by " + one.name()).orElse("; what makes it isn't written") + kept + ".";
     }
 
     private String time() {
@@ -139,17 +159,17 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
         String speed = figures().speed(asks.speed());
         String both = "highest speed " + speed + ", highest acceleration " + figures().acceleration(asks.acceleration());
         if (axis.isFollowing()) {
-            return "as what it keeps asks: " + both + ".";
+            return "As what it keeps asks: " + both + ".";
         }
         return switch (axis.run()) {
-            case CubicRun _ -> "by its own keys, from rest to rest: " + both + ".";
+            case CubicRun _ -> "By its own keys, from rest to rest: " + both + ".";
             case Travel travel ->
                 switch (travel.profile()) {
-                    case EVEN -> "even: " + speed + " throughout.";
-                    case SMOOTH -> "smooth: " + both + ".";
-                    case TRAPEZOID -> "trapezoid: " + ramps(travel) + "; " + both + ".";
+                    case EVEN -> "Even: " + speed + " throughout.";
+                    case SMOOTH -> "Smooth: " + both + ".";
+                    case TRAPEZOID -> "Trapezoid: " + ramps(travel) + "; " + both + ".";
                     case S_CURVE ->
-                        "s-curve: " + ramps(travel) + ", the first and last "
+                        "S-curve: " + ramps(travel) + ", the first and last "
                                 + Print.seconds(travel.jerkSeconds(), 2) + " of each rounded; " + both + ".";
                 };
         };
@@ -170,33 +190,34 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
     private String runUp() {
         Optional<RunUp> up = findRunUp();
         if (up.isEmpty()) {
-            return "not known: write " + machineName()
+            return "Not known: write " + machineName()
                     + "'s acceleration. It has to run at its speed before the first frame.";
         }
         String seconds = Print.seconds(up.get().seconds(), 2);
         String way = figures().way(up.get().distance());
         double start = axis.firstSeconds() - up.get().seconds();
-        return "set it " + way + " before where it stands at GO and start it " + seconds + " before its time, "
-                + when(start) + ": it then runs at its speed. Leave " + way + " and " + seconds
-                + " to stop in at the other end.";
+        return "Start it " + when(start) + ", " + way + " before where it stands at GO: it then comes there at its speed."
+                + " Leave it " + way + " and " + seconds + " to stop in at its end.";
     }
 
     private static String when(double seconds) {
-        return Print.seconds(Math.abs(seconds), 2) + (seconds < 0 ? " before GO" : " after GO");
+        return Math.abs(seconds) < 0.005
+                ? "at GO"
+                : Print.seconds(Math.abs(seconds), 2) + (seconds < 0 ? " before GO" : " after GO");
     }
 
     private String asked() {
         Asked asks = asks();
         List<String> words = new ArrayList<>();
         add(words, "speed", asks.usage().speed(), figures().speed(asks.speed()), figures()::speed);
-        if (!move().isEven()) {
+        if (!isEven()) {
             double share = asks.usage().acceleration();
             add(words, "acceleration", share, figures().acceleration(asks.acceleration()), figures()::acceleration);
         }
         add(words, "travel", asks.usage().travel(), figures().way(asks.way()), figures()::way);
         return words.isEmpty()
-                ? "not known what " + machineName() + " does at most: write its travel, speed and acceleration."
-                : String.join("; ", words) + ".";
+                ? "Not known what " + machineName() + " does at most: write its travel, speed and acceleration."
+                : CardWords.capital(String.join("; ", words)) + ".";
     }
 
     private void add(
@@ -210,10 +231,10 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
 
     private String start() {
         if (move().isTriggered()) {
-            return "triggered: camera and machine start together, at the same captured frame in every take.";
+            return "Triggered: camera and machine start together, at the same captured frame in every take.";
         }
         double half = asks().speed() / Capture.of(stage().shot(), film).framesPerSecond() / 2;
-        return "free-running: roll first, start it on GO by hand or voice. Takes may lie half a captured frame apart,"
+        return "Free-running: roll first, start it on GO by hand or voice. Takes may lie half a captured frame apart,"
                 + " up to " + figures().difference(half) + " of its way.";
     }
 
@@ -222,7 +243,7 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
         OptionalDouble hertz = si(machine, "sways.rate");
         OptionalDouble damping = si(machine, "sways.damping");
         if (hertz.isEmpty() || damping.isEmpty()) {
-            return "how long it goes on swinging isn't known: watch the picture large after it stops, count, and write "
+            return "How long it goes on swinging isn't known: watch the picture large after it stops, count, and write "
                     + machineName() + "'s sways.";
         }
         Swing swing = new Swing(hertz.getAsDouble(), damping.getAsDouble());
@@ -271,7 +292,7 @@ record MoveCard(String id, String title, MovedAxis axis, List<Double> values, Qu
                     axis.firstSeconds() + (axis.lastSeconds() - axis.firstSeconds()) * quarter / QUARTERS;
             rows.add(List.of(Print.seconds(seconds, 2), new Ends(this).way(seconds), frame(seconds)));
         }
-        return new Card.Part.Grid(List.of("After GO", "From where it stands at GO", "Screen frame"), rows);
+        return new Card.Part.Grid(List.of("After GO", "Way from GO", "Screen frame"), rows);
     }
 
     private String frame(double seconds) {

@@ -34,6 +34,10 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
         return answer.shot() + ".card." + kind;
     }
 
+    private MoveCard.Head head(String kind, String title) {
+        return new MoveCard.Head(id(kind), title, Cautions.ofFurtherMoves());
+    }
+
     List<Card> list() {
         List<Card> all = new ArrayList<>();
         MovedAxis.Found found = MovedAxis.of(answer);
@@ -44,6 +48,10 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
         moves.values().forEach(axes -> addOnce(all, axes.stream().flatMap(this::turntable).toList()));
         addRamp(all);
         addRegistrations(all);
+        if (!moves.isEmpty()) {
+            Card first = all.getFirst();
+            all.set(0, new Card(first.id(), first.title(), Cautions.ofMoves(), first.parts()));
+        }
         return all;
     }
 
@@ -75,7 +83,7 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
 
     private Stream<OfPass> move(MovedAxis axis) {
         String name = axis.move().name();
-        Card card = new MoveCard(id("move." + name), "Move card: " + name, axis, values(), film(), print).card();
+        Card card = new MoveCard(head("move." + name, "Move card: " + name), axis, values(), film(), print).card();
         return Stream.of(new OfPass(axis.pass(), name, card));
     }
 
@@ -91,8 +99,7 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
                         axis.pass(),
                         name,
                         new TurntableCard(
-                                        id("turntable." + name),
-                                        "Turntable card: " + name,
+                                        head("turntable." + name, "Turntable card: " + name),
                                         axis,
                                         stage.thingIndex(name),
                                         values(),
@@ -122,8 +129,8 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
         int number = 0;
         for (RegistrationCard.Passes passes : sets.values()) {
             number++;
-            String id = id("registration" + (number == 1 ? "" : "." + number));
-            all.add(new RegistrationCard(id, passes, values(), film()).card());
+            MoveCard.Head head = head("registration" + (number == 1 ? "" : "." + number), "Registration card");
+            all.add(new RegistrationCard(head, passes, values(), film()).card());
         }
     }
 

@@ -81,7 +81,7 @@ record RampPage(String id, Stage stage, Quantity film) {
                 : source.repeated() + " of " + source.count() + " screen frames show the same captured frame as the one"
                         + " before";
         String skipped = source.skipped() == 0 ? "none is left out" : source.skipped() + " captured frames are left out";
-        return "from captured frame " + (first + 1) + " to " + (last + 1) + " at " + Coupling.rate(rate) + "; "
+        return "From captured frame " + (first + 1) + " to " + (last + 1) + " at " + Coupling.rate(rate) + "; "
                 + repeated + "; " + skipped + ".";
     }
 

@@ -16,11 +16,11 @@ import plumeline.stage.Stage;
 
 /// Passes that shall lie on each other: how far apart they may come at worst, part by part, and what helps.
 ///
-/// @param id the card's id
+/// @param head what stands at its head
 /// @param passes what shall lie on each other
 /// @param values the marks' values, SI
 /// @param film the film's rate
-record RegistrationCard(String id, Passes passes, List<Double> values, Quantity film) {
+record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, Quantity film) {
     /// What is taken where no want says how near.
     private static final double USUAL_PIXELS = 1;
 
@@ -65,7 +65,7 @@ record RegistrationCard(String id, Passes passes, List<Double> values, Quantity 
                         + (apart.pixels() <= mostPixels() + ROUNDING ? "within " : "more than ")
                         + PassesApart.text(mostPixels())
                         + (passes.wants().isEmpty() ? ", which is taken as no want says how near." : ", the limit.")));
-        parts.add(new Card.Part.Grid(List.of("What", "At worst"), budget(apart)));
+        parts.add(new Card.Part.Grid(List.of("At worst", "By"), budget(apart)));
         parts.add(new Card.Part.Fact("What helps", help(apart)));
         longer(parts);
         parts.add(
@@ -74,7 +74,7 @@ record RegistrationCard(String id, Passes passes, List<Double> values, Quantity 
                                 + " table. Same start of the machine, from the same side."));
         parts.add(new Card.Part.Tick("Lay first, middle and last frame of both passes over each other, difference view:"
                 + " what shows is the miss."));
-        return new Card(id, "Registration card", Cautions.ofMoves(), parts);
+        return head.card(parts);
     }
 
     private String cut() {
@@ -87,18 +87,18 @@ record RegistrationCard(String id, Passes passes, List<Double> values, Quantity 
     private List<List<String>> budget(PassesApart apart) {
         Registration parts = apart.registration();
         List<List<String>> rows = new ArrayList<>();
-        rows.add(row("As the plan has them", apart.plannedPixels()));
-        rows.add(row("Half a captured frame's travel", parts.phasePixels()));
-        rows.add(row("What machines repeat", parts.repeatsPixels()));
-        rows.add(row("What still sways", parts.residuePixels()));
-        rows.add(row("Focus and zoom that repeat", parts.breathingPixels()));
-        rows.add(row("All of it", apart.pixels()));
-        rows.add(row("Allowed", mostPixels()));
+        rows.add(row("how far apart the plan has them", apart.plannedPixels()));
+        rows.add(row("half a captured frame's travel, where camera and move don't start together", parts.phasePixels()));
+        rows.add(row("what the machines repeat", parts.repeatsPixels()));
+        rows.add(row("what still sways", parts.residuePixels()));
+        rows.add(row("focus and zoom that repeat", parts.breathingPixels()));
+        rows.add(row("all of it together", apart.pixels()));
+        rows.add(row("that is allowed", mostPixels()));
         return rows;
     }
 
     private static List<String> row(String what, double pixels) {
-        return List.of(what, pixels > 0 ? PassesApart.text(pixels) : "0 px");
+        return List.of(pixels > 0 ? PassesApart.text(pixels) : "0 px", what);
     }
 
     private String help(PassesApart apart) {
@@ -106,7 +106,7 @@ record RegistrationCard(String id, Passes passes, List<Double> values, Quantity 
         double left = mostPixels() - apart.plannedPixels();
         double rest = now.restPixels();
         if (now.sumPixels() <= left + ROUNDING) {
-            return "nothing is needed.";
+            return "Nothing is needed.";
         }
         OptionalDouble slower = left > 0 ? now.findSlower(left) : OptionalDouble.empty();
         OptionalDouble rate = left > 0 ? now.findRate(left) : OptionalDouble.empty();
@@ -118,7 +118,7 @@ record RegistrationCard(String id, Passes passes, List<Double> values, Quantity 
             words.add("or camera and machine started together: " + PassesApart.text(apart.plannedPixels() + rest));
         }
         return words.isEmpty()
-                ? "no slower move, no faster rate, no triggered start: without half a frame's travel it is still "
+                ? "No slower move, no faster rate, no triggered start: without half a frame's travel it is still "
                         + PassesApart.text(apart.plannedPixels() + rest)
                         + ". A machine that repeats better or less of it in the picture does."
                 : CardWords.capital(String.join("; ", words)) + ".";
@@ -152,7 +152,7 @@ record RegistrationCard(String id, Passes passes, List<Double> values, Quantity 
             if (each < cut.frames()) {
                 parts.add(new Card.Part.Fact(
                         "Longer looks",
-                        "at " + Print.number(each, 0) + " frames a look the film cuts "
+                        "At " + Print.number(each, 0) + " frames a look the film cuts "
                                 + Print.number(film.si() / each, 1) + " times a second, and each cut shows the miss; at "
                                 + Print.number(2 * each, 0) + " frames " + Print.number(film.si() / each / 2, 1)
                                 + " times."));

@@ -15,13 +15,12 @@ import plumeline.stage.Stage;
 
 /// How a thing on a turntable is set before GO, when its label reads, and which start puts that in the shot's middle.
 ///
-/// @param id the card's id
-/// @param title its title
+/// @param head what stands at its head
 /// @param axis the turntable's move
 /// @param thing the index of the thing that it carries
 /// @param values the marks' values, SI
 /// @param film the film's rate
-record TurntableCard(String id, String title, MovedAxis axis, int thing, List<Double> values, Quantity film) {
+record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double> values, Quantity film) {
     /// A label reads within this of the lens where no want says so: common practice.
     private static final double USUAL_RADIANS = Math.toRadians(30);
 
@@ -60,11 +59,11 @@ record TurntableCard(String id, String title, MovedAxis axis, int thing, List<Do
         List<Card.Part> parts = new ArrayList<>();
         parts.add(new Card.Part.Fact("Set it", setting(first)));
         parts.add(new Card.Part.Fact("It turns", turns(speed)));
-        parts.add(new Card.Part.Fact("At the end", "the middle of " + label() + " looks " + aside(last) + "."));
+        parts.add(new Card.Part.Fact("At the end", "The middle of " + label() + " looks " + aside(last) + "."));
         parts.add(new Card.Part.Fact("It reads", reads()));
         parts.add(new Card.Part.Fact("In the middle", middle(first)));
         runUp().ifPresent(words -> parts.add(new Card.Part.Fact("Run-up", words)));
-        return new Card(id, title, Cautions.ofMoves(), parts);
+        return head.card(parts);
     }
 
     /// A turn from the lens in words.
@@ -82,7 +81,7 @@ record TurntableCard(String id, String title, MovedAxis axis, int thing, List<Do
                 ? " Line it up with the lens by eye, plate at its zero."
                 : " Turn the plate until it looks at the lens, call that 0, then go " + CardWords.turned(first)
                         + " by its scale, seen from above.";
-        return "at GO the middle of " + placed().name() + "'s " + label().substring(4) + " looks " + aside(first)
+        return "At GO the middle of " + placed().name() + "'s " + label().substring(4) + " looks " + aside(first)
                 + ", seen from above." + tape + turn;
     }
 
@@ -170,7 +169,7 @@ record TurntableCard(String id, String title, MovedAxis axis, int thing, List<Do
             }
         }
         String within = "within " + Print.fineDegrees(within()) + " of the lens";
-        return words.isEmpty() ? "never in this shot: it isn't " + within + "." : within + " in "
+        return words.isEmpty() ? "Never in this shot: it isn't " + within + "." : CardWords.capital(within) + " in "
                 + String.join(" and in ", words) + ".";
     }
 
@@ -179,13 +178,13 @@ record TurntableCard(String id, String title, MovedAxis axis, int thing, List<Do
         double half = stage().retime().realSeconds(stage().frames() / 2.0);
         double off = facing(half);
         if (Math.abs(off) < SET_RADIANS) {
-            return "it looks at the lens in the shot's middle, " + Print.seconds(half, 2) + " after GO.";
+            return "It looks at the lens in the shot's middle, " + Print.seconds(half, 2) + " after GO.";
         }
         double start = Math.IEEEremainder(first - off, TURN);
-        return "in the shot's middle, " + Print.seconds(half, 2) + " after GO, it looks " + aside(off)
+        return "In the shot's middle, " + Print.seconds(half, 2) + " after GO, it looks " + aside(off)
                 + ". To have it at the lens there, set it at GO " + aside(start)
                 + placed().turn()
-                        .map(mark -> ": turn " + Print.number(
+                        .map(mark -> ": " + placed().name() + "'s turn " + Print.number(
                                 Math.toDegrees(Math.IEEEremainder(turnRadians(mark) - off, TURN)), 1)
                                 + " deg in the plan")
                         .orElse("")
@@ -197,9 +196,9 @@ record TurntableCard(String id, String title, MovedAxis axis, int thing, List<Do
             return Optional.empty();
         }
         return Optional.of(RunUp.find(axis.run().peakSpeed(), MachineLimits.of(axis.move().machine()))
-                .map(up -> "the plate needs " + Print.fineDegrees(up.distance()) + " and "
+                .map(up -> "The plate needs " + Print.fineDegrees(up.distance()) + " and "
                         + Print.seconds(up.seconds(), 2) + " to come to speed: set it that much back and start it "
                         + Print.seconds(up.seconds(), 2) + " early.")
-                .orElse("not known: write its acceleration. It has to turn at its speed before the first frame."));
+                .orElse("Not known: write its acceleration. It has to turn at its speed before the first frame."));
     }
 }

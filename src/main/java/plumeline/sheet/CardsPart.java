@@ -103,6 +103,7 @@ final class CardsPart {
             row.forEach(cell -> line.add(cell.isEmpty() ? Rows.cell("blank", "") : Rows.cell("filled", cell)));
             body.add(line);
         }
-        return Markup.of("table", Rows.head(grid.heads()), body).with("class", "grid");
+        boolean isTold = grid.rows().stream().flatMap(List::stream).noneMatch(String::isEmpty);
+        return Markup.of("table", Rows.head(grid.heads()), body).with("class", isTold ? "grid told" : "grid");
     }
 }

@@ -18,9 +18,9 @@ import plumeline.sketch.Stretch;
 /// A line over two rulers, words beside it.
 final class LineChart {
     private static final double WIDTH = 690;
-    private static final double HEIGHT = 300;
+    private static final double HEIGHT = 240;
     private static final double RIGHT = 22;
-    private static final double TOP = 34;
+    private static final double TOP = 40;
 
     /// Between two figures of a ruler, pixels.
     private static final double LEAST_ACROSS = 64;
