@@ -189,6 +189,23 @@ public final class Given {
         return all;
     }
 
+    /// Lists the maps of a list of which each may also be written as one of its quantities alone.
+    ///
+    /// @param key the key
+    /// @param alone the key of that quantity in the map
+    /// @return what each holds, in order; empty where the key isn't there
+    public List<Given> maps(String key, String alone) {
+        List<Given> all = new ArrayList<>();
+        for (Node each : values.list(key)) {
+            String at = values.path(key) + "[" + (all.size() + 1) + "]";
+            Node.Mapping map = each instanceof Node.Mapping written
+                    ? written
+                    : new Node.Mapping(List.of(new Node.Entry(alone, each.place(), each)), each.place());
+            all.add(new Given(Values.of(map, at, ledger), ledger));
+        }
+        return all;
+    }
+
     /// Lists the quantities of a list.
     ///
     /// @param key the key

@@ -43,6 +43,22 @@ public interface Inquiry<I> {
         return new double[0];
     }
 
+    /// Tells whether its answer can be listed row by row too.
+    ///
+    /// @return true where [#table] does it
+    default boolean hasTable() {
+        return false;
+    }
+
+    /// Lists its answer row by row: a line of heads, then a line a row, columns parted by spaces.
+    ///
+    /// @param inputs the inputs
+    /// @param settled what was chosen
+    /// @return text, with a line end behind it
+    default String table(I inputs, double[] settled) {
+        throw new UnsupportedOperationException(name() + " has no table");
+    }
+
     /// Answers.
     ///
     /// @param inputs the inputs

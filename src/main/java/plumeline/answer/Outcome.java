@@ -19,6 +19,11 @@ public sealed interface Outcome {
         }
     }
 
+    /// It was answered row by row.
+    ///
+    /// @param text a line of heads, then a line a row, with a line end behind it
+    record Listed(String text) implements Outcome {}
+
     /// The input is wrong; every problem that was found.
     ///
     /// @param problems the problems in the order of the text, at least one

@@ -66,6 +66,32 @@ public final class Question {
     /// @param beside the files that it may name
     /// @return the answer, or every problem of the input
     public Outcome answer(byte[] bytes, String file, Beside beside) {
+        return answer(bytes, file, beside, Form.WHOLE);
+    }
+
+    /// Tells whether its answer can be listed row by row too.
+    ///
+    /// @return true where [#list] does it
+    public boolean hasTable() {
+        return inquiry.hasTable();
+    }
+
+    /// Answers an input row by row.
+    ///
+    /// @param bytes YAML or JSON in UTF-8
+    /// @param file its name, as messages say it
+    /// @param beside the files that it may name
+    /// @return the rows, or every problem of the input
+    public Outcome list(byte[] bytes, String file, Beside beside) {
+        return answer(bytes, file, beside, Form.ROWS);
+    }
+
+    private enum Form {
+        WHOLE,
+        ROWS
+    }
+
+    private Outcome answer(byte[] bytes, String file, Beside beside, Form form) {
         Document document = Document.read(bytes, file);
         Optional<Node> root = document.findRoot();
         if (root.isEmpty()) {
@@ -77,16 +103,19 @@ public final class Question {
         if (!problems.isEmpty() || !(root.get() instanceof Node.Mapping map)) {
             return new Outcome.Refused(problems.isEmpty() ? nothing(file) : problems);
         }
-        return answer(inquiry, Given.of(map, beside));
+        return answer(inquiry, Given.of(map, beside), form);
     }
 
-    private static <I> Outcome answer(Inquiry<I> inquiry, Given given) {
+    private static <I> Outcome answer(Inquiry<I> inquiry, Given given, Form form) {
         I inputs = inquiry.read(given);
         if (!given.problems().isEmpty()) {
             return new Outcome.Refused(Problem.merge(given.problems(), List.of()));
         }
-        Words words = new Words(given.unit());
         double[] settled = inquiry.settle(inputs, given.unit());
+        if (form == Form.ROWS) {
+            return new Outcome.Listed(inquiry.table(inputs, settled));
+        }
+        Words words = new Words(given.unit());
         Draft draft = inquiry.answer(inputs, settled, words);
         Spreads spreads = new Spreads(draft);
         if (!given.spreads().isEmpty()) {

@@ -270,8 +270,19 @@ public final class Words {
             case "px" -> pixels(value);
             case "min" -> Print.number(value, Math.abs(value) < 10 ? 1 : 0) + " min";
             case "degC" -> Print.number(value, 1) + " degC";
+            case "fps" -> rate(value);
             default -> significant(value) + " " + unit;
         };
+    }
+
+    /// A frame rate: three digits that count, a broadcast one (24000/1001) as crews write it.
+    ///
+    /// @param framesPerSecond the rate, 1/s
+    /// @return the text
+    public static String rate(double framesPerSecond) {
+        double whole = framesPerSecond * 1.001;
+        boolean isBroadcast = Math.abs(whole - Math.rint(whole)) < 1e-6 && framesPerSecond > 1;
+        return (isBroadcast ? Print.number(framesPerSecond, 3) : significant(framesPerSecond)) + " fps";
     }
 
     /// Three digits that count.

@@ -7,7 +7,9 @@ import plumeline.answer.Question;
 import plumeline.ask.colour.ColourQuestions;
 import plumeline.ask.effect.EffectQuestions;
 import plumeline.ask.light.LightQuestions;
+import plumeline.ask.motion.MotionQuestions;
 import plumeline.ask.picture.PictureQuestions;
+import plumeline.ask.time.TimeQuestions;
 import plumeline.ask.water.WaterQuestions;
 
 /// The questions that can be asked.
@@ -31,8 +33,13 @@ public final class Questions {
             "gel",
             "lamp-flicker",
             "cut-flash",
+            "move",
+            "turntable",
             "label",
-            "white-balance");
+            "white-balance",
+            "ramp",
+            "beat",
+            "media");
 
     private Questions() {}
 
@@ -55,6 +62,8 @@ public final class Questions {
         return switch (name) {
             case "framing" -> Optional.of(PictureQuestions.framing());
             case "reveal" -> Optional.of(PictureQuestions.reveal());
+            case "move" -> Optional.of(MotionQuestions.move());
+            case "turntable" -> Optional.of(MotionQuestions.turntable());
             case "beads" -> Optional.of(WaterQuestions.beads());
             case "sweat" -> Optional.of(WaterQuestions.sweat());
             case "float" -> Optional.of(WaterQuestions.floats());
@@ -73,6 +82,9 @@ public final class Questions {
             case "white-balance" -> Optional.of(ColourQuestions.whiteBalance());
             case "lamp-flicker" -> Optional.of(LightQuestions.lampFlicker());
             case "cut-flash" -> Optional.of(LightQuestions.cutFlash());
+            case "ramp" -> Optional.of(TimeQuestions.ramp());
+            case "beat" -> Optional.of(TimeQuestions.beat());
+            case "media" -> Optional.of(TimeQuestions.media());
             default -> Optional.empty();
         };
     }

@@ -19,26 +19,32 @@ final class AskCommand implements Command {
                 2,
                 List.of(
                         Usage.flag("--example", "Prints a filled example that runs as it is."),
-                        Usage.flag("--json", "Prints the answer as JSON.")));
+                        Usage.flag("--json", "Prints the answer as JSON."),
+                        Usage.flag("--table", "Lists the answer row by row, where a question has rows: ramp.")));
     }
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         List<String> plain = given.plain();
         if (plain.isEmpty()) {
-            if (given.has("--example")) {
-                throw new Refusal("--example needs the name of a question", "Type: plumeline ask NAME --example");
+            for (String option : List.of("--example", "--table")) {
+                if (given.has(option)) {
+                    throw new Refusal(option + " needs the name of a question", "Type: plumeline ask NAME " + option);
+                }
             }
             console.answer(list());
             return Outcome.ANSWERED;
         }
         Question question = find(plain.getFirst());
         if (given.has("--example")) {
-            if (plain.size() > 1 || given.has("--json")) {
+            if (plain.size() > 1 || given.has("--json") || given.has("--table")) {
                 throw new Refusal("--example prints the example and takes nothing else", "Leave the rest out.");
             }
             console.answer(question.example());
             return Outcome.ANSWERED;
+        }
+        if (given.has("--table")) {
+            checkTable(question, given);
         }
         if (plain.size() < 2) {
             throw new Refusal(
@@ -47,13 +53,36 @@ final class AskCommand implements Command {
         }
         PlainFile.Content content = PlainFile.read(plain.get(1), console);
         var beside = FilesBeside.of(plain.get(1));
-        return tell(question.answer(content.bytes().toArray(), content.name(), beside), given.has("--json"), console);
+        byte[] bytes = content.bytes().toArray();
+        var outcome = given.has("--table")
+                ? question.list(bytes, content.name(), beside)
+                : question.answer(bytes, content.name(), beside);
+        return tell(outcome, given.has("--json"), console);
+    }
+
+    private static void checkTable(Question question, Arguments given) throws Refusal {
+        if (!question.hasTable()) {
+            var names = Questions.listAll().stream()
+                    .filter(Question::hasTable)
+                    .map(Question::name)
+                    .toList();
+            throw new Refusal(
+                    question.name() + " has no rows to list; --table is for " + String.join(", ", names),
+                    "Leave --table out.");
+        }
+        if (given.has("--json")) {
+            throw new Refusal("--table is plain text and takes no --json", "Leave one of them out.");
+        }
     }
 
     private static Outcome tell(plumeline.answer.Outcome outcome, boolean asJson, Console console) throws IOException {
         return switch (outcome) {
             case plumeline.answer.Outcome.Answered answered -> {
                 console.answer(asJson ? answered.answer().toJson() : answered.toText());
+                yield Outcome.ANSWERED;
+            }
+            case plumeline.answer.Outcome.Listed(String text) -> {
+                console.answer(text);
                 yield Outcome.ANSWERED;
             }
             case plumeline.answer.Outcome.Refused(List<Problem> problems) -> {
@@ -93,6 +122,9 @@ final class AskCommand implements Command {
             rehearsals.add(new Rehearsal(List.of(name, "--example"), ""));
             rehearsals.add(new Rehearsal(List.of(name, "-"), question.example()));
             rehearsals.add(new Rehearsal(List.of(name, Rehearsal.FILE, "--json"), question.example()));
+            if (question.hasTable()) {
+                rehearsals.add(new Rehearsal(List.of(name, "-", "--table"), question.example()));
+            }
         }
         return rehearsals;
     }

@@ -306,7 +306,7 @@ final class KitGrammar {
                         "how it swings on once it has stopped",
                         Keys.of(
                                 may("by", "how far at first", either(from0(Kind.LENGTH), from0(Kind.ANGLE))),
-                                must("rate", "how often a second", over(Kind.RATE)),
+                                must("rate", "how often a second", over(Kind.FREQUENCY)),
                                 must("damping", "share of critical damping", share("0.1 %", "90 %")))),
                 may("triggered", "whether its start is triggered", yesNo()));
     }

@@ -82,12 +82,16 @@ final class WantWords {
             case "beads_stay" -> "Spray a spare in the shot's light and wait ten minutes.";
             case "sweats", "stays_dry" -> "Read the probe on it and the hygrometer beside it, lamps on.";
             case "line_hidden" -> "Shoot a few frames and magnify: no line.";
-            case "ink_reaches", "clear_until", "veiled_by", "rises", "falls_through", "smear" ->
+            case "ink_reaches", "clear_until", "veiled_by", "rises", "falls_through" ->
                 "Shoot one test take and count frames.";
             case "see_through" -> "Look along the water at a white card behind it, beside last take's still.";
             case "lit", "even", "ratio", "dark", "steady_light" -> "Meter at the thing at the taking rate and shutter.";
             case "edges" -> "Eye at the lens, room dark: look at both rims, and shoot a still to count their width.";
             case "highlight", "no_highlight", "no_shadow" -> "Eye at the lens: look where it lies on the thing.";
+            case "smear" -> "Stop one take where it is fastest and count how far an edge is drawn out.";
+            case "judder_free" -> "Play a take at the film's speed on the largest monitor: no stutter.";
+            case "whole_frames" -> "Read rate and mode off the camera.";
+            case "reachable" -> "Run the whole move once at speed, camera and cables on, a hand at the stop.";
             case "registers", "holds_still", "matched" ->
                 "Lay first, middle and last frames of both passes over each other.";
             case "readable" -> "Read it aloud off the monitor while the move runs.";

@@ -31,6 +31,11 @@ final class PaceRemedies {
     /// Nobody waits for a move that is run slower by more than this.
     private static final double MOST_TIMES = 4;
 
+    /// So many steps are tried one by one; what is slower by more in longer ones.
+    private static final int FINE_STEPS = 5;
+
+    private static final double COARSER = 1.25;
+
     private static final double SAME = 1e-9;
     private static final double WHOLE_TURN = 360;
 
@@ -207,12 +212,15 @@ final class PaceRemedies {
         if (first <= now * (1 + SAME)) {
             first += PLAYBACK_STEP;
         }
-        for (int i = 0; first + i * PLAYBACK_STEP <= MOST_TIMES * now * (1 + SAME); i++) {
-            double times = (first + i * PLAYBACK_STEP) / now;
+        double played = first;
+        while (played <= MOST_TIMES * now * (1 + SAME)) {
+            double times = played / now;
             Optional<Otherwise.Trial> trial = otherwise.findTrial(slowed(times), line.id());
             if (trial.isPresent()) {
-                return Optional.of(slowSentence(times, trial.get()));
+                return Optional.of(slowSentence(line, times, trial.get()));
             }
+            double next = played < first + FINE_STEPS * PLAYBACK_STEP ? played + PLAYBACK_STEP : COARSER * played;
+            played = Math.rint(next / PLAYBACK_STEP) * PLAYBACK_STEP;
         }
         return Optional.empty();
     }
@@ -225,7 +233,7 @@ final class PaceRemedies {
         };
     }
 
-    private String slowSentence(double times, Otherwise.Trial trial) {
+    private String slowSentence(WantLine line, double times, Otherwise.Trial trial) {
         List<String> runs = new ArrayList<>();
         for (Move move : otherwise.shot().moves()) {
             move.findTime()
@@ -235,7 +243,7 @@ final class PaceRemedies {
         String playback = otherwise.shot().playback() instanceof Playback.Constant(double speed, var _)
                 ? "play at " + Coupling.speed(speed * times)
                 : "play all of it at " + Coupling.speed(times) + " of its speeds";
-        return "Run " + String.join(", ", runs) + ", " + playback + shutter(times) + "." + trial.cost();
+        return "Run " + String.join(", ", runs) + ", " + playback + "." + trial.cost() + shutter(line, times);
     }
 
     private String peak(Otherwise.Trial trial, Move move) {
@@ -250,15 +258,24 @@ final class PaceRemedies {
                 .orElse("");
     }
 
-    /// What is played faster leaves out captured frames: a shutter as much wider shows the same smear.
-    private String shutter(double times) {
+    /// What is played faster leaves out captured frames: a shutter as much wider shows the same smear, and takes in
+    /// more light.
+    private String shutter(WantLine line, double times) {
         Capture capture = coupling().capture();
         double degrees = capture.exposureSeconds() * capture.framesPerSecond() * WHOLE_TURN;
         double wider = Math.min(WHOLE_TURN, degrees * times);
-        return wider > degrees * (1 + 1e-3)
-                ? "; a shutter of " + Print.number(wider, 0) + " deg keeps the smear "
-                        + (degrees * times > WHOLE_TURN * (1 + 1e-3) ? "as natural as it can be" : "as it is")
-                : "";
+        if (wider <= degrees * (1 + 1e-3) || line.word().equals("smear")) {
+            return "";
+        }
+        List<Otherwise.Key> keys = new ArrayList<>(slowed(times));
+        keys.add(key("camera.shutter", figure(Math.rint(wider)) + " deg"));
+        return otherwise
+                .findTrial(keys, line.id())
+                .map(trial -> " With a shutter of " + Print.number(wider, 0) + " deg, "
+                        + Coupling.stopsText(Math.log(wider / degrees) / Math.log(2)) + " more light, it smears "
+                        + (degrees * times > WHOLE_TURN * (1 + 1e-3) ? "nearly as before." : "as before.")
+                        + trial.cost())
+                .orElse("");
     }
 
     /// The time in which the machine can make the move that a want is about.

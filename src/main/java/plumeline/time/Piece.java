@@ -19,7 +19,8 @@ record Piece(double from, double to, double speedFrom, double speedTo, Retime.Ea
     }
 
     double speed(double frame) {
-        return isEven() ? speedFrom : speedFrom + (speedTo - speedFrom) * ease.risen(share(frame));
+        double risen = isEven() ? 0 : ease.risen(share(frame));
+        return speedFrom * (1 - risen) + speedTo * risen;
     }
 
     private double share(double frame) {

@@ -11,7 +11,8 @@ import plumeline.quantity.FrameRate;
 /// exist, but for every tenth minute's. Frames are never dropped. It is defined for 29.97 and 59.94 only. With N labels
 /// a second, d dropped a minute and m minutes `frame = N · (3600 H + 60 M + S) + F − d · (m − floor(m / 10))`.
 ///
-/// **Source:** SMPTE ST 12-1:2014, from memory; the rates are those which the OpenTimelineIO library lists from it.
+/// **Source:** SMPTE ST 12-1:2014, from memory; the rates are those which an open library for timeline interchange
+/// lists from it.
 ///
 /// @param rate one of [#rates]
 /// @param counting drop-frame for 30000/1001 and 60000/1001 only

@@ -28,6 +28,7 @@ public final class Asking {
     public static Answer answer(Outcome outcome) {
         return switch (outcome) {
             case Outcome.Answered answered -> answered.answer();
+            case Outcome.Listed listed -> throw new AssertionError(listed.text());
             case Outcome.Refused refused -> throw new AssertionError(refused.problems());
         };
     }
@@ -39,6 +40,7 @@ public final class Asking {
     public static List<String> problems(Outcome outcome) {
         return switch (outcome) {
             case Outcome.Answered answered -> throw new AssertionError(answered.answer());
+            case Outcome.Listed listed -> throw new AssertionError(listed.text());
             case Outcome.Refused refused -> {
                 List<String> texts = new ArrayList<>();
                 for (Problem problem : refused.problems()) {

@@ -229,9 +229,92 @@ final class ContractKeysTest {
             ---
             light: {daylight: 7500 K}
             """),
+            Map.entry("ramp", """
+            timeline_rate: 24 fps
+            speeds:
+            - {at: 0 s, speed: 100 %}
+            - {at: 24 frames, speed: 20 %}
+            - {at: 4 s, speed: -50 %}
+            ease: smooth
+            capture_rate: 120 fps
+            modes: [24 fps, 120 fps, {rate: 240 fps, across: 1920 px, readout: 6 ms}]
+            ---
+            timeline_rate: 23.976 fps
+            speeds: [{at: 2 s, speed: 0 %}]
+            """),
+            Map.entry("beat", """
+            tempo: 128 bpm
+            rate: 24 fps
+            first: 0.5 s
+            bars: 8
+            beats_per_bar: 3
+            ---
+            tempo: 97.5 bpm
+            rate: 29.97 fps
+            """),
+            Map.entry("media", """
+            bit_rate: 400 Mb/s
+            takes: [{seconds: 30 s, count: 40}, {seconds: 8}]
+            copies: 2
+            card: 256 GB
+            ---
+            size: [1920 px, 1080 px]
+            depth: 12
+            rate: 1000 fps
+            ratio: "5:1"
+            samples: 1
+            takes: [{seconds: 2 s, count: 6}]
+            ---
+            size: [1920 px, 1080 px]
+            depth: 10
+            rate: 24 fps
+            takes: [{seconds: 2 s}]
+            """),
             Map.entry("gel", """
             from: 3200 K
             to: [0.33, 0.34]
+            """),
+            Map.entry("move", """
+            by: 600 mm
+            in: 8 s
+            profile: trapezoid
+            limits: {speed: 80 mm/s, acceleration: 200 mm/s2, jerk: 900 mm/s3}
+            repeats: 0.1 mm
+            triggered: no
+            view:
+              distance: 962 mm
+              focal_length: 100 mm
+              sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+              rate: 24 fps
+              shutter: 180 deg
+            ---
+            by: 30 deg
+            in: 4 s
+            limits: {speed: 20 deg/s, acceleration: 40 deg/s2, jerk: 90 deg/s3}
+            view:
+              distance: 962 mm
+              focal_length: 100 mm
+              sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+            """),
+            Map.entry("turntable", """
+            speed: 10 rpm
+            seen_from_above: counter-clockwise
+            label: {arc: 82 deg, facing_at_start: 30 deg}
+            within: 30 deg
+            rate: 24 fps
+            frames: 24
+            diameter: 42 mm
+            view:
+              distance: 962 mm
+              focal_length: 100 mm
+              sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
+              rate: 24 fps
+              shutter: 180 deg
+            ---
+            time: 6 s
+            label: {arc: 82 deg}
+            rate: 24 fps
+            frames: 24
             """),
             Map.entry("lamp-flicker", """
             pulse_rate: 100 Hz

@@ -45,8 +45,13 @@ final class QuestionsTest {
                         "gel",
                         "lamp-flicker",
                         "cut-flash",
+                        "move",
+                        "turntable",
                         "label",
-                        "white-balance");
+                        "white-balance",
+                        "ramp",
+                        "beat",
+                        "media");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -118,7 +123,9 @@ final class QuestionsTest {
                 values++;
             }
         }
-        assertThat(values).isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13);
+        assertThat(values)
+                .isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13 + 5 + 5 + 7
+                        + 17 + 2);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

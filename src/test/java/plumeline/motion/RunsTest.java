@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /// Every kind of run against stepping through it: its acceleration adds up to its speed, its speed to its place, and no
@@ -129,6 +131,42 @@ final class RunsTest {
                 .isEqualTo(1, within(1e-12));
         assertThat(RunUp.find(0.075, Limits.UNKNOWN)).isEmpty();
         assertThat(Usage.of(even, Limits.UNKNOWN).worst()).isZero();
+    }
+
+    /// Drawn speeds, limits and distances: it gets there, at the end's speed, within every limit, and runs even only at
+    /// the top speed.
+    @Test
+    void sevenSegments_getThereWithinTheirLimits() {
+        Random random = new Random(15);
+        int found = 0;
+        for (int i = 0; i < 2000; i++) {
+            Limits limits =
+                    Limits.of(0.1 + random.nextDouble(), 0.1 + 3 * random.nextDouble(), 0.1 + 30 * random.nextDouble());
+            double start = limits.speed() * random.nextDouble();
+            double end = limits.speed() * random.nextDouble();
+            double distance = 2 * random.nextDouble();
+            Optional<SevenSegments> segments = SevenSegments.find(distance, start, end, limits);
+            if (segments.isPresent()) {
+                checkWithin(segments.get(), distance, limits);
+                found++;
+            }
+        }
+        assertThat(found).isGreaterThan(1000).isLessThan(2000);
+    }
+
+    private static void checkWithin(SevenSegments segments, double distance, Limits limits) {
+        CubicRun run = segments.toRun();
+        double last = run.lastSeconds();
+        assertThat(last).isEqualTo(segments.seconds(), within(1e-12 * last));
+        assertThat(run.at(last)).isEqualTo(distance, within(1e-9));
+        assertThat(run.speedAt(0)).isEqualTo(segments.startSpeed(), within(1e-9));
+        assertThat(run.speedAt(last)).isEqualTo(segments.endSpeed(), within(1e-6));
+        assertThat(run.peakSpeed()).isLessThanOrEqualTo(limits.speed() * (1 + 1e-9));
+        assertThat(run.peakAcceleration()).isLessThanOrEqualTo(limits.acceleration() * (1 + 1e-6));
+        assertThat(run.peakJerk()).isLessThanOrEqualTo(limits.jerk() * (1 + 1e-6));
+        boolean isEven = segments.evenSeconds() > 1e-9;
+        assertThat(!isEven || segments.peakSpeed() >= limits.speed() * (1 - 1e-9))
+                .isTrue();
     }
 
     @Test

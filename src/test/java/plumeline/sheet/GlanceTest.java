@@ -56,14 +56,14 @@ final class GlanceTest {
         Document page = page(PLAN.replace("wants: [{", "wants: [{sharp_enough: wide}, {"));
         assertThat(texts(page, "p", "limiting").getFirst())
                 .startsWith("unknown")
-                .contains("Not known: one.1 (sharp_enough). Of the rest, one.2 (fills): Least leeway: ");
+                .contains("Not known: one.1 (sharp enough). Of the rest, one.2 (fills): Least leeway: ");
         assertThat(texts(page, "span", "verdict")).doesNotContain("tight");
         Document known = page(PLAN);
         assertThat(texts(known, "p", "limiting").getFirst()).startsWith("holds one.1 (fills): ");
         Document failing = page(PLAN.replace("20 %", "70 %").replace("wants: [{", "wants: [{sharp_enough: wide}, {"));
         assertThat(texts(failing, "p", "limiting").getFirst())
                 .startsWith("fails one.2 (fills): ")
-                .endsWith("Not known: one.1 (sharp_enough).");
+                .endsWith("Not known: one.1 (sharp enough).");
     }
 
     /// 120 mm in 1 s by a slider that does 80 mm/s can't be run: that is said before anything is set.

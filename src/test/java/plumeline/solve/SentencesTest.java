@@ -164,8 +164,8 @@ final class SentencesTest {
                         "slide is not over when the last frame ends: it takes 2.5 s, the shot 2 s of real time.",
                         "slide needs 160 mm/s, slider does 80 mm/s. Run it in 5 s and play at 130 %, or give the shot"
                                 + " 240 frames.",
-                        "50 % needs 120 fps: 2.3 stops more light and slide in 2 s. 96 frames of the film are 2 s on the"
-                                + " table, 48 captured frames.");
+                        "50 % needs 120 fps: 2.3 stops more light and slide in 2 s. 96 frames of the film are 2 s"
+                                + " on the table, 48 captured frames.");
     }
 
     @Test
@@ -202,8 +202,8 @@ final class SentencesTest {
     void fastSlide_saysTimeAndPlayback() {
         assertThat(notes("profile: even"))
                 .containsExactly(
-                        "slide goes 712.5 mm with run-up and run-out, slider has 600 mm. Run it with profile: trapezoid, which"
-                                + " speeds up on its way, shorten it, or take a longer machine.",
+                        "slide goes 712.5 mm with run-up and run-out, slider has 600 mm. Run it with profile:"
+                                + " trapezoid, which speeds up on its way, shorten it, or take a longer machine.",
                         "slide needs 150 mm/s, slider does 80 mm/s. Run it in 7.6 s, play at 190 %.");
         // With ramps of 80/200 = 0.4 s it takes 7.5 + 0.4 s.
         assertThat(notes("profile: trapezoid"))

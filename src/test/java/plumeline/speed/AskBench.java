@@ -19,7 +19,22 @@ import plumeline.ask.Questions;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class AskBench {
     /// Which question.
-    @Param({"framing", "reveal", "float", "hang", "tank", "line", "sweat", "beads", "ink", "clear-water", "fall"})
+    @Param({
+        "framing",
+        "reveal",
+        "float",
+        "hang",
+        "tank",
+        "line",
+        "sweat",
+        "beads",
+        "ink",
+        "clear-water",
+        "fall",
+        "ramp",
+        "beat",
+        "media"
+    })
     public String name = "";
 
     /// The answer to the example.

@@ -20,11 +20,13 @@ final class Staged {
           cameras:
             main:
               sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
-              modes: [{rate: 24 fps}, {rate: 240 fps, across: 1920 px}]
+              modes: [{rate: 24 fps}, {rate: 240 fps, across: 1920 px},
+                {rate: 100 fps, across: 1920 px, width: 18 mm}]
           lenses: {fifty: {focal_length: 50 mm}}
           lights: {strip: {panel: [300 mm, 1200 mm]}, tubes: {tube: [600 mm, 30 mm]}}
           machines:
             slider: {travel: 600 mm, speed: 80 mm/s, acceleration: 200 mm/s2, repeats: 0.1 mm}
+            jerked: {speed: 200 mm/s, acceleration: 400 mm/s2, jerk: 800 mm/s3}
             plate: {speed: 12 rpm, repeats: 0.1 deg}
             head: {speed: 20 deg/s, repeats: 0.02 deg}
           tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 8 mm}}

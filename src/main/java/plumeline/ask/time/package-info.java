@@ -1,0 +1,5 @@
+/// The questions on time: speed ramps, beats, media.
+@NullMarked
+package plumeline.ask.time;
+
+import org.jspecify.annotations.NullMarked;

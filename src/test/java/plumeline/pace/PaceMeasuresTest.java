@@ -1,0 +1,119 @@
+package plumeline.pace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import plumeline.stage.Gauge;
+
+class PaceMeasuresTest {
+    private static final String SLIDE = "moves: {slide: {machine: slider, by: [50 mm, 0 mm], in: 1 s}}";
+
+    private static String missing(String text) {
+        return ((Gauge.Reading.Missing<Paced>) PacePlan.reading(text)).reason();
+    }
+
+    @Test
+    void standing_saysWhatIsMeasuredAndWhatIsAllowed() {
+        assertThat(PacePlan.standing(PacePlan.plan("rate: 24 fps", SLIDE, "smear: hero, under: 9 px, when: start")))
+                .isEqualTo("hero smears over 12.3 px while a frame is exposed for 1/48 s; 9 px is allowed.");
+        assertThat(PacePlan.standing(PacePlan.plan(
+                        "rate: 24 fps",
+                        SLIDE + "\n    passes: {one: {}, other: {}}",
+                        "registers: [one, other], within: 2 px, when: start")))
+                .isEqualTo("hero may lie 13.5 px apart: 12.3 px by half a captured frame's travel, as camera and move"
+                        + " don't start together, 1.2 px by what the machines repeat; 2 px is allowed.");
+        assertThat(PacePlan.standing(PacePlan.plan("rate: 24 fps", SLIDE, "reachable: slide")))
+                .isEqualTo("slide asks of slider: speed 50 mm/s of 80 mm/s, way 62.5 mm of 600.0 mm.");
+        assertThat(PacePlan.standing(PacePlan.plan("rate: 48 fps", "speed: 20 %", "whole_frames: shot")))
+                .isEqualTo("Its slowest speed is 20 %, which needs 120 fps; it is captured at 48 fps.");
+    }
+
+    @Test
+    void whatIsMissing_isSaid() {
+        assertThat(missing(PacePlan.plan(
+                        "rate: 24 fps", "moves: {slide: {by: [50 mm, 0 mm], in: 1 s}}", "reachable: slide")))
+                .startsWith("Not known: what makes slide.");
+        assertThat(missing(PacePlan.plan("rate: 24 fps", SLIDE, "smear: bean, under: 9 px")))
+                .startsWith("Nothing lets bean go");
+        String unmeasured = PacePlan.plan(
+                "rate: 24 fps",
+                "moves: {slide: {by: [50 mm, 0 mm], in: 1 s}}\n    passes: {one: {}, other: {}}",
+                "registers: [one, other], within: 2 px");
+        assertThat(PacePlan.gauge(unmeasured).findUnknown(PacePlan.paced(unmeasured)))
+                .hasValueSatisfying(reason -> assertThat(reason).startsWith("Not known: how well slide repeats."));
+    }
+
+    /// Passes that the plan itself has 3 mm apart can't lie on each other.
+    @Test
+    void passes_thatArePlacedApart_countThatToo() {
+        String text = PacePlan.plan(
+                "rate: 24 fps",
+                "passes: {one: {}, other: {place.hero.at.x: 3 mm}}",
+                "registers: [one, other], within: 50 px");
+        assertThat(50 - PacePlan.margin(text)).isCloseTo(3 * PacePlan.PIXELS_PER_MM, within(0.01));
+        assertThat(PacePlan.standing(text)).contains("as the passes are written");
+    }
+
+    /// 0.02 deg of a pan in pixels: f(1 + m) = 111.1 mm by 9.375 µm a pixel.
+    @Test
+    void aPansRepeats_countByAngle() {
+        String text = PacePlan.plan(
+                "rate: 24 fps",
+                "moves: {pan: {machine: head, by: 10 deg, in: 10 s, triggered: yes}}\n    passes: {one: {}, other: {}}",
+                "registers: [one, other], within: 50 px, when: start");
+        assertThat(50 - PacePlan.margin(text)).isCloseTo(Math.toRadians(0.02) * 1000 / 9 / 0.009375, within(0.01));
+    }
+
+    /// Half a second after its ramp a machine that swung over 0.2 mm at 5 Hz, damped 3 %, still swings over
+    /// 0.2·e^(−0.471).
+    @Test
+    void whatSways_countsLessTheLongerAgo() {
+        String text = PacePlan.plan(
+                        "rate: 24 fps",
+                        "moves: {slide: {machine: slider, by: [60 mm, 0 mm], in: 2 s, profile: trapezoid,"
+                                + " triggered: yes}}\n"
+                                + "    passes: {one: {}, other: {}}\n    frames: 72",
+                        "registers: [one, other], within: 50 px, when: 2.5 s")
+                .replace(
+                        "repeats: 0.1 mm}\n    plate",
+                        "repeats: 0 mm," + " sways: {by: 0.2 mm, rate: 5 Hz, damping: 3 %}}\n    plate");
+        double left = 0.2 * Math.exp(-2 * Math.PI * 5 * 0.03 * 0.5);
+        assertThat(50 - PacePlan.margin(text)).isCloseTo(left * PacePlan.PIXELS_PER_MM, within(0.02));
+    }
+
+    @Test
+    void aHungThingThatIsCarried_isUnknown() {
+        String text = PacePlan.plan(
+                        "rate: 24 fps",
+                        SLIDE.replace("in: 1 s", "in: 1 s, carries: hero"),
+                        "holds_still: hero, under: 1 px")
+                .replace("turn: 0 deg", "lines: 2");
+        assertThat(PacePlan.gauge(text).findUnknown(PacePlan.paced(text))).isPresent();
+        String still = text.replace(", carries: hero", "");
+        assertThat(PacePlan.gauge(still).findUnknown(PacePlan.paced(still))).isEmpty();
+        assertThat(PacePlan.gauge(still).findCaution(PacePlan.paced(still)))
+                .hasValueSatisfying(caution -> assertThat(caution).startsWith("It hangs: wait"));
+    }
+
+    /// A pan that keeps a can in the middle beside a slide of v at distance d turns v/d at first.
+    @Test
+    void aPanThatKeeps_isAskedOfItsHead() {
+        String text = PacePlan.plan(
+                "rate: 24 fps",
+                "moves: {slide: {machine: slider, by: [80 mm, 0 mm], in: 1 s, profile: even},"
+                        + " pan: {machine: head, keeps: hero}}",
+                "reachable: pan");
+        double degrees = Math.toDegrees(0.08);
+        assertThat(PacePlan.gauge(text).parts(PacePlan.paced(text))[0])
+                .isCloseTo(100 * (1 - degrees / 20), within(0.1));
+    }
+
+    @Test
+    void within_aMachinesOwnSpread_isTight() {
+        String text = PacePlan.plan("rate: 24 fps", SLIDE.replace("50 mm", "78 mm"), "reachable: slide")
+                .replace("speed: 80 mm/s,", "speed: 80 mm/s ± 5 mm/s,");
+        assertThat(PacePlan.gauge(text).findTight(PacePlan.paced(text)))
+                .hasValueSatisfying(words -> assertThat(words).startsWith("Within the ± of its speed slider"));
+    }
+}
