@@ -45,8 +45,8 @@ public final class Cards {
     /// @param plan the shot's plan
     /// @param answer the findings on the shot
     /// @param unit the papers' unit of length
-    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card, the look card, move
-    /// cards, turntable cards, the ramp page, registration cards; none where a shot has nothing of it
+    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card, the look card,
+    /// move cards, turntable cards, the ramp page, registration cards; none where a shot has nothing of it
     public static List<Card> of(Plan plan, ShotAnswer answer, PaperUnit unit) {
         Cards cards = new Cards(plan, answer, unit);
         List<Card> all = new ArrayList<>();

@@ -130,8 +130,9 @@ public final class Cautions {
 
     /// What cards after the first of a shot's moves begin with.
     static List<String> ofFurtherMoves() {
-        return List.of("A machine moves: the shot's first move card begins with the cautions. Read them out before it is"
-                + " switched on.");
+        return List.of(
+                "A machine moves: the shot's first move card begins with the cautions. Read them out before it is"
+                        + " switched on.");
     }
 
     /// What a light card begins with.

@@ -39,7 +39,9 @@ record Ends(MoveCard card) {
         boolean isCamera = card.move().listCarried().isEmpty()
                 || card.move().listCarried().stream()
                         .anyMatch(named -> named.name().equals("camera"));
-        return isCamera ? "The lens point" : card.move().listCarried().getFirst().name();
+        return isCamera
+                ? "The lens point"
+                : card.move().listCarried().getFirst().name();
     }
 
     String atGo() {
@@ -56,8 +58,8 @@ record Ends(MoveCard card) {
     String atEnd() {
         return switch (axis()) {
             case SLIDE, LIFT ->
-                card.figures().way(Math.abs(card.axis().at(endSeconds()))) + " on: " + CardWords.small(carried()) + " is "
-                        + card.place(place(endSeconds())) + ", at the " + end(way()) + " end.";
+                card.figures().way(Math.abs(card.axis().at(endSeconds()))) + " on: " + CardWords.small(carried())
+                        + " is " + card.place(place(endSeconds())) + ", at the " + end(way()) + " end.";
             case FOCUS -> "Focused " + focus(endSeconds()) + " from the lens point.";
             case ZOOM -> "Focal length " + focal(endSeconds()) + ".";
             case PAN, TILT, ROLL, TURNTABLE -> way(endSeconds()) + seen() + ".";
@@ -87,8 +89,7 @@ record Ends(MoveCard card) {
     }
 
     private String focal(double seconds) {
-        return card.print()
-                .length(card.scene(seconds).picture().lens().focalLengthMetres(), Print.Hand.MOTOR);
+        return card.print().length(card.scene(seconds).picture().lens().focalLengthMetres(), Print.Hand.MOTOR);
     }
 
     /// How far it has got since GO.

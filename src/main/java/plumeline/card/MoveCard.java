@@ -132,7 +132,8 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
             case ZOOM -> "The lens zooms";
         };
         String kept = move().kept().isEmpty() ? "" : ", to keep " + names(move().kept()) + " in the picture's middle";
-        return words + move().machine().map(one -> ", by " + one.name()).orElse("; what makes it isn't written") + kept + ".";
+        return words + move().machine().map(one -> ", by " + one.name()).orElse("; what makes it isn't written") + kept
+                + ".";
     }
 
     private String time() {
@@ -157,7 +158,8 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
     private String profile() {
         Asked asks = asks();
         String speed = figures().speed(asks.speed());
-        String both = "highest speed " + speed + ", highest acceleration " + figures().acceleration(asks.acceleration());
+        String both =
+                "highest speed " + speed + ", highest acceleration " + figures().acceleration(asks.acceleration());
         if (axis.isFollowing()) {
             return "As what it keeps asks: " + both + ".";
         }
@@ -169,8 +171,8 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
                     case SMOOTH -> "Smooth: " + both + ".";
                     case TRAPEZOID -> "Trapezoid: " + ramps(travel) + "; " + both + ".";
                     case S_CURVE ->
-                        "S-curve: " + ramps(travel) + ", the first and last "
-                                + Print.seconds(travel.jerkSeconds(), 2) + " of each rounded; " + both + ".";
+                        "S-curve: " + ramps(travel) + ", the first and last " + Print.seconds(travel.jerkSeconds(), 2)
+                                + " of each rounded; " + both + ".";
                 };
         };
     }
@@ -196,8 +198,9 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
         String seconds = Print.seconds(up.get().seconds(), 2);
         String way = figures().way(up.get().distance());
         double start = axis.firstSeconds() - up.get().seconds();
-        return "Start it " + when(start) + ", " + way + " before where it stands at GO: it then comes there at its speed."
-                + " Leave it " + way + " and " + seconds + " to stop in at its end.";
+        return "Start it " + when(start) + ", " + way
+                + " before where it stands at GO: it then comes there at its speed." + " Leave it " + way + " and "
+                + seconds + " to stop in at its end.";
     }
 
     private static String when(double seconds) {
@@ -221,7 +224,11 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
     }
 
     private void add(
-            List<String> words, String key, double share, String asked, java.util.function.DoubleFunction<String> text) {
+            List<String> words,
+            String key,
+            double share,
+            String asked,
+            java.util.function.DoubleFunction<String> text) {
         machine()
                 .flatMap(written -> written.findQuantity(key))
                 .ifPresent(most -> words.add((key.equals("travel") ? "way" : key) + " " + asked + " of "
@@ -288,8 +295,7 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
     private Card.Part keys() {
         List<List<String>> rows = new ArrayList<>();
         for (int quarter = 0; quarter <= QUARTERS; quarter++) {
-            double seconds =
-                    axis.firstSeconds() + (axis.lastSeconds() - axis.firstSeconds()) * quarter / QUARTERS;
+            double seconds = axis.firstSeconds() + (axis.lastSeconds() - axis.firstSeconds()) * quarter / QUARTERS;
             rows.add(List.of(Print.seconds(seconds, 2), new Ends(this).way(seconds), frame(seconds)));
         }
         return new Card.Part.Grid(List.of("After GO", "Way from GO", "Screen frame"), rows);
@@ -311,7 +317,12 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
 
     /// A place on the table in words, from the zero mark.
     String place(Vec at) {
-        return CardWords.side(print.length(Math.abs(at.x())), at.x(), "to camera right", "to camera left", "on the centreline")
+        return CardWords.side(
+                        print.length(Math.abs(at.x())),
+                        at.x(),
+                        "to camera right",
+                        "to camera left",
+                        "on the centreline")
                 + ", "
                 + CardWords.side(
                         print.length(Math.abs(at.y())),

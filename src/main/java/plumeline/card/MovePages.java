@@ -42,10 +42,14 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
         List<Card> all = new ArrayList<>();
         MovedAxis.Found found = MovedAxis.of(answer);
         Map<String, List<MovedAxis>> moves = new LinkedHashMap<>();
-        found.moved().forEach(axis ->
-                moves.computeIfAbsent(axis.move().name(), _ -> new ArrayList<>()).add(axis));
-        moves.values().forEach(axes -> addOnce(all, axes.stream().flatMap(this::move).toList()));
-        moves.values().forEach(axes -> addOnce(all, axes.stream().flatMap(this::turntable).toList()));
+        found.moved()
+                .forEach(axis -> moves.computeIfAbsent(axis.move().name(), _ -> new ArrayList<>())
+                        .add(axis));
+        moves.values()
+                .forEach(axes -> addOnce(all, axes.stream().flatMap(this::move).toList()));
+        moves.values()
+                .forEach(axes ->
+                        addOnce(all, axes.stream().flatMap(this::turntable).toList()));
         addRamp(all);
         addRegistrations(all);
         if (!moves.isEmpty()) {
@@ -120,12 +124,15 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
         List<WantLine> wants = answer.posed().stages().getFirst().stage().shot().wants().stream()
                 .filter(want -> want.word().equals("registers"))
                 .toList();
-        wants.forEach(want -> put(sets, want.subjects().stream().map(Named::name).toList(), wants));
+        wants.forEach(
+                want -> put(sets, want.subjects().stream().map(Named::name).toList(), wants));
         plan.cuts().stream()
                 .filter(cut -> cut.shot().name().equals(answer.shot()))
                 .filter(cut -> !cut.alternate().isEmpty())
                 .forEach(cut -> put(
-                        sets, cut.alternate().stream().map(Named::name).distinct().toList(), wants));
+                        sets,
+                        cut.alternate().stream().map(Named::name).distinct().toList(),
+                        wants));
         int number = 0;
         for (RegistrationCard.Passes passes : sets.values()) {
             number++;
@@ -146,7 +153,11 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
             return;
         }
         List<WantLine> near = wants.stream()
-                .filter(want -> want.subjects().stream().map(Named::name).sorted().toList().equals(key))
+                .filter(want -> want.subjects().stream()
+                        .map(Named::name)
+                        .sorted()
+                        .toList()
+                        .equals(key))
                 .toList();
         List<Cut> cuts = plan.cuts().stream()
                 .filter(cut -> cut.shot().name().equals(answer.shot()))

@@ -41,13 +41,20 @@ record RampPage(String id, Stage stage, Quantity film) {
         return (double) stage.frames();
     }
 
+    /// A straight line needs no drawing.
+    private boolean isOneSpeed() {
+        return stage.shot().playback() instanceof Playback.Constant;
+    }
+
     Card card() {
         List<Card.Part> parts = new ArrayList<>();
         parts.add(new Card.Part.Fact("Action", action()));
         parts.add(new Card.Part.Fact("It takes", String.join(" ", coupling().listNotes())));
         parts.add(new Card.Part.Fact("Frames", shown()));
         keys(parts);
-        parts.add(chart());
+        if (!isOneSpeed()) {
+            parts.add(chart());
+        }
         modes(parts);
         return new Card(id, "Ramp page", List.of(), parts);
     }
@@ -58,8 +65,7 @@ record RampPage(String id, Stage stage, Quantity film) {
             return between(window.get().fromSeconds(), window.get().toSeconds()) + " It is then played at "
                     + Coupling.speed(coupling().slowest()) + ".";
         }
-        return between(0, stage.lastSeconds())
-                + (stage.shot().playback() instanceof Playback.Constant ? "" : " No speed is held for a while.");
+        return between(0, stage.lastSeconds()) + (isOneSpeed() ? "" : " No speed is held for a while.");
     }
 
     private static String between(double from, double to) {
@@ -80,7 +86,8 @@ record RampPage(String id, Stage stage, Quantity film) {
                 ? "no captured frame is shown twice on end"
                 : source.repeated() + " of " + source.count() + " screen frames show the same captured frame as the one"
                         + " before";
-        String skipped = source.skipped() == 0 ? "none is left out" : source.skipped() + " captured frames are left out";
+        String skipped =
+                source.skipped() == 0 ? "none is left out" : source.skipped() + " captured frames are left out";
         return "From captured frame " + (first + 1) + " to " + (last + 1) + " at " + Coupling.rate(rate) + "; "
                 + repeated + "; " + skipped + ".";
     }
@@ -159,11 +166,16 @@ record RampPage(String id, Stage stage, Quantity film) {
             return;
         }
         boolean isTold = modes.stream().anyMatch(mode -> mode.bitRate().isPresent());
-        List<String> heads = new ArrayList<>(List.of("Rate", "Light", "Pixels across", "For " + Coupling.speed(coupling().slowest())));
+        List<String> heads = new ArrayList<>(List.of(
+                "Rate",
+                "Light",
+                "Pixels across",
+                "For " + Coupling.speed(coupling().slowest())));
         if (isTold) {
             heads.add("A take");
         }
-        parts.add(new Card.Part.Grid(heads, modes.stream().map(mode -> row(mode, isTold)).toList()));
+        parts.add(new Card.Part.Grid(
+                heads, modes.stream().map(mode -> row(mode, isTold)).toList()));
     }
 
     private List<String> row(Kit.Mode mode, boolean isTold) {
@@ -175,11 +187,12 @@ record RampPage(String id, Stage stage, Quantity film) {
                 Math.abs(stops) < 0.05
                         ? "as at " + Coupling.rate(film.si())
                         : Coupling.stopsText(Math.abs(stops)) + (stops > 0 ? " more" : " less"),
-                Long.toString(mode.acrossPixels()
-                        .orElse(stage.shot().camera().body().acrossPixels())),
+                Long.toString(
+                        mode.acrossPixels().orElse(stage.shot().camera().body().acrossPixels())),
                 CaptureMode.isEnough(rate, coupling().leastRate()) ? "enough" : "shows frames twice"));
         if (isTold) {
-            OptionalDouble bits = mode.bitRate().stream().mapToDouble(Quantity::si).findFirst();
+            OptionalDouble bits =
+                    mode.bitRate().stream().mapToDouble(Quantity::si).findFirst();
             row.add(
                     bits.isPresent()
                             ? Print.number(bits.getAsDouble() * stage.lastSeconds() / 8e9, 2) + " GB"

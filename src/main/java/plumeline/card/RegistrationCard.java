@@ -8,7 +8,6 @@ import plumeline.motion.Registration;
 import plumeline.pace.Coupling;
 import plumeline.pace.PassesApart;
 import plumeline.plan.Cut;
-import plumeline.plan.Named;
 import plumeline.plan.WantLine;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
@@ -68,10 +67,9 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
         parts.add(new Card.Part.Grid(List.of("At worst", "By"), budget(apart)));
         parts.add(new Card.Part.Fact("What helps", help(apart)));
         longer(parts);
-        parts.add(
-                new Card.Part.Tick(
-                        "Between passes nothing is touched but what changes: no focus, no iris, no head, no hand on the"
-                                + " table. Same start of the machine, from the same side."));
+        parts.add(new Card.Part.Tick(
+                "Between passes nothing is touched but what changes: no focus, no iris, no head, no hand on the"
+                        + " table. Same start of the machine, from the same side."));
         parts.add(new Card.Part.Tick("Lay first, middle and last frame of both passes over each other, difference view:"
                 + " what shows is the miss."));
         return head.card(parts);
@@ -88,7 +86,8 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
         Registration parts = apart.registration();
         List<List<String>> rows = new ArrayList<>();
         rows.add(row("how far apart the plan has them", apart.plannedPixels()));
-        rows.add(row("half a captured frame's travel, where camera and move don't start together", parts.phasePixels()));
+        rows.add(
+                row("half a captured frame's travel, where camera and move don't start together", parts.phasePixels()));
         rows.add(row("what the machines repeat", parts.repeatsPixels()));
         rows.add(row("what still sways", parts.residuePixels()));
         rows.add(row("focus and zoom that repeat", parts.breathingPixels()));
@@ -112,8 +111,8 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
         OptionalDouble rate = left > 0 ? now.findRate(left) : OptionalDouble.empty();
         List<String> words = new ArrayList<>();
         slower.ifPresent(times -> words.add("the move " + up(times, 1) + " times slower, played as much faster"));
-        rate.ifPresent(least -> words.add(
-                "or " + Print.number(Math.ceil(least - ROUNDING), 0) + " fps and more with the move as it is" + mode(least)));
+        rate.ifPresent(least -> words.add("or " + Print.number(Math.ceil(least - ROUNDING), 0)
+                + " fps and more with the move as it is" + mode(least)));
         if (left > 0 && now.phasePixels() > 0 && now.isMetTriggered(left)) {
             words.add("or camera and machine started together: " + PassesApart.text(apart.plannedPixels() + rest));
         }
@@ -153,7 +152,8 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
                 parts.add(new Card.Part.Fact(
                         "Longer looks",
                         "At " + Print.number(each, 0) + " frames a look the film cuts "
-                                + Print.number(film.si() / each, 1) + " times a second, and each cut shows the miss; at "
+                                + Print.number(film.si() / each, 1)
+                                + " times a second, and each cut shows the miss; at "
                                 + Print.number(2 * each, 0) + " frames " + Print.number(film.si() / each / 2, 1)
                                 + " times."));
                 return;

@@ -69,13 +69,17 @@ record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double>
     /// A turn from the lens in words.
     private static String aside(double radians) {
         return CardWords.side(
-                Print.fineDegrees(Math.abs(radians)), radians, "clockwise of the lens", "anticlockwise of the lens", "at the lens");
+                Print.fineDegrees(Math.abs(radians)),
+                radians,
+                "clockwise of the lens",
+                "anticlockwise of the lens",
+                "at the lens");
     }
 
     private String setting(double first) {
         String turn = placed().turn()
-                .map(mark -> " The protractor reads " + CardWords.turned(turnRadians(mark))
-                        + " from straight to the crew.")
+                .map(mark ->
+                        " The protractor reads " + CardWords.turned(turnRadians(mark)) + " from straight to the crew.")
                 .orElse("");
         String tape = Math.abs(first) < SET_RADIANS
                 ? " Line it up with the lens by eye, plate at its zero."
@@ -169,8 +173,9 @@ record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double>
             }
         }
         String within = "within " + Print.fineDegrees(within()) + " of the lens";
-        return words.isEmpty() ? "Never in this shot: it isn't " + within + "." : CardWords.capital(within) + " in "
-                + String.join(" and in ", words) + ".";
+        return words.isEmpty()
+                ? "Never in this shot: it isn't " + within + "."
+                : CardWords.capital(within) + " in " + String.join(" and in ", words) + ".";
     }
 
     /// Where it has to look at GO so that it looks at the lens in the shot's middle.
@@ -184,8 +189,8 @@ record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double>
         return "In the shot's middle, " + Print.seconds(half, 2) + " after GO, it looks " + aside(off)
                 + ". To have it at the lens there, set it at GO " + aside(start)
                 + placed().turn()
-                        .map(mark -> ": " + placed().name() + "'s turn " + Print.number(
-                                Math.toDegrees(Math.IEEEremainder(turnRadians(mark) - off, TURN)), 1)
+                        .map(mark -> ": " + placed().name() + "'s turn "
+                                + Print.number(Math.toDegrees(Math.IEEEremainder(turnRadians(mark) - off, TURN)), 1)
                                 + " deg in the plan")
                         .orElse("")
                 + ".";
@@ -195,7 +200,8 @@ record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double>
         if (!axis.move().isEven()) {
             return Optional.empty();
         }
-        return Optional.of(RunUp.find(axis.run().peakSpeed(), MachineLimits.of(axis.move().machine()))
+        return Optional.of(RunUp.find(
+                        axis.run().peakSpeed(), MachineLimits.of(axis.move().machine()))
                 .map(up -> "The plate needs " + Print.fineDegrees(up.distance()) + " and "
                         + Print.seconds(up.seconds(), 2) + " to come to speed: set it that much back and start it "
                         + Print.seconds(up.seconds(), 2) + " early.")

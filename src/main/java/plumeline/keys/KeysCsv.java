@@ -109,8 +109,8 @@ public final class KeysCsv {
         String tail = "," + (axis.isRound() ? "deg" : "mm") + END;
         Stage stage = axis.stage();
         int frames = (int) stage.frames();
-        SourceFrames source = SourceFrames.of(
-                stage.retime(), Capture.of(stage.shot(), film).framesPerSecond(), frames);
+        SourceFrames source =
+                SourceFrames.of(stage.retime(), Capture.of(stage.shot(), film).framesPerSecond(), frames);
         for (int frame = 0; frame < frames; frame++) {
             double seconds = stage.retime().realSeconds(frame);
             out.append(head).append("frame,").append(Integer.toString(frame));

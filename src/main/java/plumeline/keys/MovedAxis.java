@@ -78,8 +78,7 @@ public final class MovedAxis {
     private static Optional<MovedAxis> find(ShotAnswer.Run shot, int index, double[] values) {
         Stage stage = shot.stage();
         if (!stage.shot().moves().get(index).kept().isEmpty()) {
-            return Optional.of(
-                    new MovedAxis(shot, index, new Way.Followed(FollowedTurn.of(stage, values)), 0));
+            return Optional.of(new MovedAxis(shot, index, new Way.Followed(FollowedTurn.of(stage, values)), 0));
         }
         return stage.findRun(index, values)
                 .map(run -> new MovedAxis(

@@ -32,9 +32,10 @@ public record PassesApart(double frame, int thing, double plannedPixels, Registr
     public static PassesApart worst(List<Stage> passes, List<Double> values, Quantity film) {
         Registers registers = new Registers(passes, film, 0);
         Stage stage = passes.getFirst();
-        Stage.Laid laid = stage.laid(values.stream().mapToDouble(Double::doubleValue).toArray());
+        Stage.Laid laid =
+                stage.laid(values.stream().mapToDouble(Double::doubleValue).toArray());
         long last = stage.frames() - 1;
-        int steps = (int) Math.clamp(last, 1, MOST_INSTANTS);
+        int steps = Math.clamp(last, 1, MOST_INSTANTS);
         PassesApart worst = at(registers, new Paced(stage, values, laid.scene(0), laid));
         for (int i = 1; i <= steps; i++) {
             Scene scene = laid.scene(Math.rint((double) last * i / steps));

@@ -38,9 +38,13 @@ final class LineChart {
 
     private LineChart(String id, Card.Part.Chart chart) {
         this.chart = chart;
-        page = new Page(id, chart.name() + ": " + chart.across().words() + " to the right, "
-                + chart.up().words() + " upward");
-        left = 12 + TICK + 4
+        page = new Page(
+                id,
+                chart.name() + ": " + chart.across().words() + " to the right, "
+                        + chart.up().words() + " upward");
+        left = 12
+                + TICK
+                + 4
                 + figures(chart.up(), LEAST_UP / HEIGHT).stream()
                         .mapToDouble(figure -> Lettering.width(text(figure)))
                         .max()

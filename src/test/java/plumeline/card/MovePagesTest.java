@@ -20,7 +20,8 @@ final class MovePagesTest {
           cameras:
             main:
               sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}
-              modes: [{rate: 24 fps}, {rate: 60 fps}, {rate: 120 fps, bit_rate: 400 Mb/s}, {rate: 240 fps, across: 1920 px}]
+              modes:
+                [{rate: 24 fps}, {rate: 60 fps}, {rate: 120 fps, bit_rate: 400 Mb/s}, {rate: 240 fps, across: 1920 px}]
           lenses: {macro: {focal_length: 100 mm}}
           machines:
             rail: {travel: 600 mm, speed: 80 mm/s, acceleration: 200 mm/s2 typical, repeats: 0.1 mm}
@@ -51,7 +52,8 @@ final class MovePagesTest {
         Card card = card(
                 cards(plan(
                         "24 fps",
-                        "moves: {slide: {machine: rail, by: [-600 mm, 0 mm], in: 8 s, profile: trapezoid}}\nspeed: 200 %\n")),
+                        "moves: {slide: {machine: rail, by: [-600 mm, 0 mm], in: 8 s, profile: trapezoid}}\n"
+                                + "speed: 200 %\n")),
                 "Move card: slide");
         assertThat(fact(card, "What moves")).isEqualTo("The camera slides, by rail.");
         assertThat(fact(card, "At GO"))
@@ -90,10 +92,12 @@ final class MovePagesTest {
                 .isEqualTo("Speed 50 mm/s of 80 mm/s; way 612.5 mm of 600.0 mm, more than rail does.");
         assertThat(fact(card, "Start")).startsWith("Triggered: ");
         assertThat(fact(card, "Time"))
-                .isEqualTo("12 s on the table, from 1 s after GO until 13 s after GO. The shot is over 10 s after GO: let"
-                        + " it run on.");
+                .isEqualTo(
+                        "12 s on the table, from 1 s after GO until 13 s after GO. The shot is over 10 s after GO: let"
+                                + " it run on.");
         assertThat(rows(card, 0).getLast()).containsExactly("13 s", "600.0 mm", "after the shot");
-        Card open = card(cards(plan("24 fps", moves).replace(", acceleration: 200 mm/s2 typical", "")), "Move card: slide");
+        Card open =
+                card(cards(plan("24 fps", moves).replace(", acceleration: 200 mm/s2 typical", "")), "Move card: slide");
         assertThat(fact(open, "Run-up")).startsWith("Not known: write rail's acceleration.");
     }
 
@@ -107,8 +111,9 @@ final class MovePagesTest {
                 .replace("aim: ahead", "aim: ahead, focus: 1000 mm");
         Card card = card(cards(plan), "Move card: slide");
         assertThat(fact(card, "Settling"))
-                .isEqualTo("4 swings a second, 5 % of critical damping; when it stops the picture swings 11.9 px to each"
-                        + " side. Wait 3.1 s until that is under a quarter of a pixel, then go again.");
+                .isEqualTo(
+                        "4 swings a second, 5 % of critical damping; when it stops the picture swings 11.9 px to each"
+                                + " side. Wait 3.1 s until that is under a quarter of a pixel, then go again.");
         String dead = plan.replace("by: 1 mm,", "by: 0.01 mm,");
         assertThat(fact(card(cards(dead), "Move card: slide"), "Settling")).endsWith("nothing of it is seen.");
     }
@@ -119,7 +124,8 @@ final class MovePagesTest {
         Card card = card(
                 cards(plan(
                         "24 fps",
-                        "moves: {slide: {machine: rail, by: [-600 mm, 0 mm], in: 12 s}, pan: {machine: head, keeps: [hero]}}\n")),
+                        "moves: {slide: {machine: rail, by: [-600 mm, 0 mm], in: 12 s},"
+                                + " pan: {machine: head, keeps: [hero]}}\n")),
                 "Move card: pan");
         assertThat(fact(card, "What moves"))
                 .isEqualTo("The camera pans, by head, to keep hero in the picture's middle.");
@@ -134,7 +140,8 @@ final class MovePagesTest {
     void cautions_standInFullOnTheFirstCard() {
         List<Card> all = cards(plan(
                 "24 fps",
-                "moves: {slide: {machine: rail, by: [-600 mm, 0 mm], in: 12 s}, turn: {machine: plate, carries: hero, by: 60 deg, in: 1 s}}\n"));
+                "moves: {slide: {machine: rail, by: [-600 mm, 0 mm], in: 12 s},"
+                        + " turn: {machine: plate, carries: hero, by: 60 deg, in: 1 s}}\n"));
         assertThat(all)
                 .extracting(Card::title)
                 .containsExactly("Move card: slide", "Move card: turn", "Turntable card: hero");
@@ -150,7 +157,8 @@ final class MovePagesTest {
     /// frame is shown five times there.
     @Test
     void rampPage_saysWhenTheActionMustHappen_andWhatItTakes() {
-        String speed = "frames: 120\nspeed: [[0 frames, 100 %], [12 frames, 100 %], [24 frames, 20 %], [120 frames, 20 %]]\n";
+        String speed =
+                "frames: 120\nspeed: [[0 frames, 100 %], [12 frames, 100 %], [24 frames, 20 %], [120 frames, 20 %]]\n";
         Card card = card(cards(plan("24 fps", speed)), "Ramp page");
         assertThat(fact(card, "Action"))
                 .isEqualTo("The action must happen between 0.8 s and 1.6 s after GO. It is then played at 20 %.");
@@ -177,7 +185,8 @@ final class MovePagesTest {
 
     @Test
     void chart_isRealTimeOverScreenTime_withItsSpeeds() {
-        String speed = "frames: 120\nspeed: [[0 frames, 100 %], [12 frames, 100 %], [24 frames, 20 %], [120 frames, 20 %]]\n";
+        String speed =
+                "frames: 120\nspeed: [[0 frames, 100 %], [12 frames, 100 %], [24 frames, 20 %], [120 frames, 20 %]]\n";
         Card.Part.Chart chart = card(cards(plan("24 fps", speed)), "Ramp page").parts().stream()
                 .filter(Card.Part.Chart.class::isInstance)
                 .map(Card.Part.Chart.class::cast)
@@ -198,22 +207,23 @@ final class MovePagesTest {
         assertThat(cards(plan("24 fps", "frames: 48\n"))).isEmpty();
     }
 
-    /// The label's middle is 30 deg anticlockwise at GO and turns 60 deg/s: it faces the lens after 0.5 s; within 30 deg
-    /// it is all the time, within 20 deg for 2/3 s, which are 16 frames from the fifth on. 60 deg/s at 90 deg/s²: 2/3 s and 20 deg.
+    /// The label's middle is 30 deg anticlockwise at GO and turns 60 deg/s: it faces the lens after 0.5 s; within 30
+    /// deg it is all the time, within 20 deg for 2/3 s, which are 16 frames from the fifth on. 60 deg/s at 90
+    /// deg/s²: 2/3 s and 20 deg.
     @Test
     void turntable_tellsItsStartAngle_andWhenItReads() {
         String moves = "moves: {turn: {machine: plate, carries: hero, by: 60 deg, in: 1 s}}\n";
         Card card = card(cards(plan("24 fps", moves)), "Turntable card: hero");
         assertThat(fact(card, "Set it"))
-                .startsWith("At GO the middle of hero's label looks 30.0 deg anticlockwise of the lens, seen from above.")
+                .startsWith(
+                        "At GO the middle of hero's label looks 30.0 deg anticlockwise of the lens, seen from above.")
                 .endsWith("The protractor reads 30.0 deg anticlockwise from straight to the crew.");
         assertThat(fact(card, "It turns"))
                 .isEqualTo("60.0 deg clockwise seen from above, 60 deg/s (10 rpm), 2.5 deg a screen frame.");
         assertThat(fact(card, "At the end")).isEqualTo("The middle of its label looks 30.0 deg clockwise of the lens.");
         assertThat(fact(card, "It reads"))
                 .isEqualTo("Within 30.0 deg of the lens in screen frames 1 to 24 (0 s to 1 s after GO).");
-        assertThat(fact(card, "In the middle"))
-                .isEqualTo("It looks at the lens in the shot's middle, 0.5 s after GO.");
+        assertThat(fact(card, "In the middle")).isEqualTo("It looks at the lens in the shot's middle, 0.5 s after GO.");
         assertThat(fact(card, "Run-up")).contains("20.0 deg and 0.67 s");
         Card near = card(
                 cards(plan("24 fps", moves + "wants: [{readable: hero, within: 20 deg, for: 12 frames}]\n")),
@@ -232,8 +242,10 @@ final class MovePagesTest {
         assertThat(fact(card, "It reads"))
                 .isEqualTo("Within 30.0 deg of the lens in screen frames 1 to 24 (0 s to 1 s after GO).");
         assertThat(fact(card, "In the middle"))
-                .isEqualTo("In the shot's middle, 1 s after GO, it looks 30.0 deg anticlockwise of the lens. To have it at"
-                        + " the lens there, set it at GO 40.0 deg clockwise of the lens: hero's turn 40 deg in the plan.");
+                .isEqualTo(
+                        "In the shot's middle, 1 s after GO, it looks 30.0 deg anticlockwise of the lens. To have it at"
+                                + " the lens there, set it at GO 40.0 deg clockwise of the lens: hero's turn 40 deg in"
+                                + " the plan.");
     }
 
     /// As the brief of the job has it: a metre's picture of 3840 px over 324 mm; 10 mm/s at 120 fps are 10/240 mm =
@@ -253,15 +265,18 @@ final class MovePagesTest {
         assertThat(fact(card, "At worst"))
                 .startsWith("hero may lie 1.7 px apart at screen frame ")
                 .endsWith("more than 1.5 px, the limit.");
-        assertThat(rows(card, 0)).extracting(List::getFirst).containsExactly(
-                "0 px", "0.5 px", "1.2 px", "0 px", "0 px", "1.7 px", "1.5 px");
+        assertThat(rows(card, 0))
+                .extracting(List::getFirst)
+                .containsExactly("0 px", "0.5 px", "1.2 px", "0 px", "0 px", "1.7 px", "1.5 px");
         // 1.5 − 1.185 leaves 0.315 of 0.494 px: 1.57 times slower, rounded up; 188.3 fps.
         assertThat(fact(card, "What helps"))
-                .isEqualTo("The move 1.6 times slower, played as much faster; or 189 fps and more with the move as it is"
-                        + " (the body's 240 fps); or camera and machine started together: 1.2 px.");
+                .isEqualTo(
+                        "The move 1.6 times slower, played as much faster; or 189 fps and more with the move as it is"
+                                + " (the body's 240 fps); or camera and machine started together: 1.2 px.");
         assertThat(fact(card, "Longer looks"))
-                .isEqualTo("At 6 frames a look the film cuts 4 times a second, and each cut shows the miss; at 12 frames"
-                        + " 2 times.");
+                .isEqualTo(
+                        "At 6 frames a look the film cuts 4 times a second, and each cut shows the miss; at 12 frames"
+                                + " 2 times.");
         Card near = card(cards(plan.replace("within: 1.5 px", "within: 1 px")), "Registration card");
         assertThat(fact(near, "What helps")).startsWith("No slower move").contains("still 1.2 px");
         Card untold = card(cards(plan.replaceAll("\n +wants: .*", "")), "Registration card");
@@ -287,7 +302,8 @@ final class MovePagesTest {
     void inches_areThePapersUnit() {
         String plan = plan(
                         "24 fps",
-                        "moves: {push: {machine: rail, by: [0 mm, 254 mm], in: 5 s}, rack: {axis: focus, by: -50.8 mm, in: 2 s, profile: smooth}}\n")
+                        "moves: {push: {machine: rail, by: [0 mm, 254 mm], in: 5 s},"
+                                + " rack: {axis: focus, by: -50.8 mm, in: 2 s, profile: smooth}}\n")
                 .replace("papers: mm", "papers: in");
         List<Card> all = cards(CardsTest.solve(plan), PaperUnit.INCHES);
         Card card = card(all, "Move card: push");

@@ -43,8 +43,8 @@ final class KeysCsvTest {
     private static final List<String> LINES = text(KEYS).lines().toList();
 
     private static KeysCsv keys(String plan) {
-        return KeysCsv.of(Solve.film(
-                Plans.read(plan.getBytes(UTF_8), "plan.yaml").plan().orElseThrow()));
+        return KeysCsv.of(
+                Solve.film(Plans.read(plan.getBytes(UTF_8), "plan.yaml").plan().orElseThrow()));
     }
 
     private static String text(KeysCsv keys) {

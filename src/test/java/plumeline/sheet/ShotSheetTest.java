@@ -86,7 +86,6 @@ final class ShotSheetTest {
                         "The three things that kill it")
                 .containsSubsequence("Light card", "Look card", "Move card: slide", "Ramp page", "Registration card")
                 .containsSubsequence("The picture", "Across the picture");
-        assertThat(heads("spin")).containsSubsequence("Move card: turn", "Turntable card: hero");
         assertThat(heads("looks")).doesNotContain("Effect", "The tank from the side");
     }
 
