@@ -46,6 +46,21 @@ public record Card(String id, String title, List<String> cautions, List<Part> pa
         /// @param text what is wanted
         record Ask(String name, String text) implements Part {}
 
+        /// A line drawn in a field, for what a table doesn't show at a glance.
+        ///
+        /// @param name what it shows, in words
+        /// @param across what is told from left to right
+        /// @param up what is told from below upward
+        /// @param line its corners, each across and up, in order
+        /// @param notes words beside it
+        record Chart(String name, Axis across, Axis up, List<Corner> line, List<Note> notes) implements Part {
+            /// Copies the lists.
+            public Chart {
+                line = List.copyOf(line);
+                notes = List.copyOf(notes);
+            }
+        }
+
         /// A table; a cell without text is a box to write in.
         ///
         /// @param heads what its columns are
@@ -58,4 +73,22 @@ public record Card(String id, String title, List<String> cautions, List<Part> pa
             }
         }
     }
+
+    /// An axis of a chart.
+    ///
+    /// @param words what it counts, with its unit
+    /// @param last where it ends; it begins at 0
+    public record Axis(String words, double last) {}
+
+    /// A place on a chart.
+    ///
+    /// @param across along the one axis
+    /// @param up along the other
+    public record Corner(double across, double up) {}
+
+    /// Words beside a chart's line.
+    ///
+    /// @param at the place on the line
+    /// @param words a few
+    public record Note(Corner at, String words) {}
 }

@@ -27,7 +27,7 @@ import plumeline.want.Suspension;
 import plumeline.wet.CarriedTank;
 
 /// The cards of a shot: its tank's, its ink's, one for each thing that shall be in the water, one for each that hangs,
-/// its lamps', its looks'.
+/// its lamps', its looks', its moves'.
 public final class Cards {
     private final Plan plan;
     private final ShotAnswer answer;
@@ -45,10 +45,8 @@ public final class Cards {
     /// @param plan the shot's plan
     /// @param answer the findings on the shot
     /// @param unit the papers' unit of length
-    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card, the look
-    ///     card; none where the
-    /// shot
-    ///     has neither tank nor ink nor lines nor lamps
+    /// @return the tank card first, then the recipe card, float cards, hang cards, the light card, the look card,
+    /// move cards, turntable cards, the ramp page, registration cards; none where a shot has nothing of it
     public static List<Card> of(Plan plan, ShotAnswer answer, PaperUnit unit) {
         Cards cards = new Cards(plan, answer, unit);
         List<Card> all = new ArrayList<>();
@@ -57,6 +55,7 @@ public final class Cards {
         cards.addFloats(all);
         cards.addHangs(all);
         cards.addLights(all);
+        all.addAll(new MovePages(plan, answer, cards.print).list());
         return all;
     }
 

@@ -118,6 +118,23 @@ public final class Cautions {
         return all;
     }
 
+    /// What a card of a machine that moves begins with.
+    static List<String> ofMoves() {
+        return List.of(
+                "Moving machines: fingers, hair, sleeves, cables and hung lines clear of rail, arm and plate from end"
+                        + " stop to end stop; nobody reaches in while it is switched on.",
+                "Once slowly without the product before the first run, and after anything was shifted; say it aloud"
+                        + " before each run; one person at the stop, who watches nothing else.",
+                DEFERENCE);
+    }
+
+    /// What cards after the first of a shot's moves begin with.
+    static List<String> ofFurtherMoves() {
+        return List.of(
+                "A machine moves: the shot's first move card begins with the cautions. Read them out before it is"
+                        + " switched on.");
+    }
+
     /// What a light card begins with.
     static List<String> ofLamps(boolean hasTank) {
         List<String> all = new ArrayList<>(List.of(

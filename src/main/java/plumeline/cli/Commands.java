@@ -14,6 +14,7 @@ final class Commands {
                 new AskCommand(),
                 new SolveCommand(),
                 new PapersCommand(),
+                new MovesCommand(),
                 new InkCommand(),
                 new LessonCommand(),
                 new KeepCommand(),

@@ -52,7 +52,7 @@ public final class Main {
     private static Outcome dispatch(List<String> words, Console console) throws Refusal, IOException {
         String first = words.isEmpty() ? "help" : words.getFirst();
         if (first.equals("--version") || first.equals("-V")) {
-            console.answer("plumeline " + Version.text() + "\n");
+            console.answer("plumeline " + version() + "\n");
             return Outcome.ANSWERED;
         }
         if (first.equals("--help") || first.equals("-h")) {
@@ -84,5 +84,11 @@ public final class Main {
         var text = new java.io.StringWriter();
         e.printStackTrace(new java.io.PrintWriter(text));
         return text.toString();
+    }
+
+    /// The version that the jar says it is; a folder of classes has none.
+    private static String version() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return version == null ? "(unpacked)" : version;
     }
 }

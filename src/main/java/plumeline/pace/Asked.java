@@ -19,14 +19,22 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
     /// A shot that holds one frame throughout takes no time on the table.
     private static final double LEAST_SECONDS = 1e-3;
 
-    /// What a run asks.
-    static Asked of(Run run, Limits limits) {
+    /// Gives what a run asks.
+    ///
+    /// @param run the run
+    /// @param limits the machine's
+    /// @return what it asks
+    public static Asked of(Run run, Limits limits) {
         return new Asked(run.peakSpeed(), run.peakAcceleration(), Usage.way(run, limits), Usage.of(run, limits));
     }
 
-    /// What a pan asks that keeps things in the picture: by differences of its turn, which a ramp's corner rounds by a
-    /// four-hundredth of the shot.
-    static Asked ofPan(Paced at, Limits limits) {
+    /// Gives what a pan asks that keeps things in the picture: by differences of its turn, which a ramp's corner rounds
+    /// by a four-hundredth of the shot.
+    ///
+    /// @param at the shot at any instant
+    /// @param limits the machine's
+    /// @return what it asks
+    public static Asked ofPan(Paced at, Limits limits) {
         Stage stage = at.stage();
         double step = Math.max(stage.lastSeconds(), LEAST_SECONDS) / INSTANTS;
         double speed = 0;

@@ -87,7 +87,7 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
     ///
     /// @param rate 1/s
     /// @return such as `119.88 fps`
-    static String rate(double rate) {
+    public static String rate(double rate) {
         String text = Print.number(rate, 2);
         return (text.contains(".") ? text.replaceFirst("0+$", "").replaceFirst("[.]$", "") : text) + " fps";
     }

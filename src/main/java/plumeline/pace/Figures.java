@@ -47,6 +47,14 @@ public record Figures(Move.Axis axis, PaperUnit papers) {
         return number(own(si)) + " " + unit() + "/s2";
     }
 
+    /// Gives a way that is smaller than a motor sets.
+    ///
+    /// @param si metres or radians, ≥ 0
+    /// @return such as `0.21 mm`, to two decimals
+    public String difference(double si) {
+        return Print.number(own(si), 2) + " " + unit();
+    }
+
     private static String number(double value) {
         String text = Print.number(value, value < 10 ? 2 : value < 100 ? 1 : 0);
         return text.contains(".") ? text.replaceFirst("0+$", "").replaceFirst("[.]$", "") : text;

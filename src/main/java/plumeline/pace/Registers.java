@@ -144,7 +144,7 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
     }
 
     /// By how many pixels a thing is off where a machine is off by so much.
-    private static double pixels(Paced at, int index, int thing, double off) {
+    static double pixels(Paced at, int index, int thing, double off) {
         Scene now = at.now();
         Body body = now.things().get(thing);
         Move move = at.stage().shot().moves().get(index);

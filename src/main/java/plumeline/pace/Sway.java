@@ -14,9 +14,14 @@ import plumeline.motion.Travel;
 /// @param size what a ramp leaves, metres or radians
 /// @param rampSeconds when the first ramp is over; 0 where it is over before the move begins
 /// @param lastSeconds when the last one is
-record Sway(Swing swing, double size, double rampSeconds, double lastSeconds) {
-    /// @param measured how far it swings after a ramp, where that was measured
-    static Sway of(Run run, Swing swing, OptionalDouble measured) {
+public record Sway(Swing swing, double size, double rampSeconds, double lastSeconds) {
+    /// Gives how a machine sways in the course of a move.
+    ///
+    /// @param run the move
+    /// @param swing how its machine swings
+    /// @param measured how far it swings after a ramp, metres or radians, where that was measured
+    /// @return the sway; of size 0 where it isn't known
+    public static Sway of(Run run, Swing swing, OptionalDouble measured) {
         return switch (run) {
             case Travel travel -> {
                 boolean hasRamps = travel.profile() == Profile.TRAPEZOID || travel.profile() == Profile.S_CURVE;
@@ -30,8 +35,11 @@ record Sway(Swing swing, double size, double rampSeconds, double lastSeconds) {
         };
     }
 
-    /// How far it may sway at a time of the move.
-    double at(double seconds) {
+    /// Gives how far it may sway.
+    ///
+    /// @param seconds real seconds of the move
+    /// @return metres or radians, from the middle to one side
+    public double at(double seconds) {
         double since = seconds >= lastSeconds ? seconds - lastSeconds : seconds - rampSeconds;
         return since <= 0 ? size : size * Math.exp(-2 * Math.PI * swing.hertz() * swing.damping() * since);
     }

@@ -6,7 +6,7 @@ import plumeline.card.Card;
 import plumeline.card.Cards;
 import plumeline.sketch.Markup;
 
-/// The cards of a shot with water or hung things: cautions first, then words, figures and boxes to write in.
+/// The cards of a shot: cautions first, then words, figures and boxes to write in.
 final class CardsPart {
     private final Subject subject;
     private final Changes changes;
@@ -30,7 +30,7 @@ final class CardsPart {
                     case Card.Part.Chip(String name, String _, String text) ->
                         facts.add(new Rows.Pair(key(card, name), text));
                     case Card.Part.Ask(String name, String text) -> facts.add(new Rows.Pair(key(card, name), text));
-                    case Card.Part.Say _, Card.Part.Tick _, Card.Part.Grid _ -> {}
+                    case Card.Part.Say _, Card.Part.Tick _, Card.Part.Grid _, Card.Part.Chart _ -> {}
                 }
             }
         }
@@ -57,7 +57,7 @@ final class CardsPart {
         for (Card.Part part : card.parts()) {
             boolean isRow = switch (part) {
                 case Card.Part.Fact _, Card.Part.Ask _, Card.Part.Chip _ -> true;
-                case Card.Part.Say _, Card.Part.Tick _, Card.Part.Grid _ -> false;
+                case Card.Part.Say _, Card.Part.Tick _, Card.Part.Grid _, Card.Part.Chart _ -> false;
             };
             if (isRow && !isOpen) {
                 rows = Markup.of("tbody");
@@ -77,6 +77,7 @@ final class CardsPart {
             case Card.Part.Chip(String name, String code, String text) -> row(card, name, chip(code, text));
             case Card.Part.Ask(String name, String text) -> row(card, name, asked(text));
             case Card.Part.Grid grid -> grid(grid);
+            case Card.Part.Chart chart -> DrawingsPart.figure(LineChart.of(card.id() + ".chart", chart), "");
         };
     }
 
@@ -102,6 +103,7 @@ final class CardsPart {
             row.forEach(cell -> line.add(cell.isEmpty() ? Rows.cell("blank", "") : Rows.cell("filled", cell)));
             body.add(line);
         }
-        return Markup.of("table", Rows.head(grid.heads()), body).with("class", "grid");
+        boolean isTold = grid.rows().stream().flatMap(List::stream).noneMatch(String::isEmpty);
+        return Markup.of("table", Rows.head(grid.heads()), body).with("class", isTold ? "grid told" : "grid");
     }
 }

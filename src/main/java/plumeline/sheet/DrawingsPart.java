@@ -166,7 +166,7 @@ final class DrawingsPart {
                         + unit + ". A dotted side goes on further than is drawn. Others as set.")));
     }
 
-    private static Markup figure(Drawing drawing, String caption) {
+    static Markup figure(Drawing drawing, String caption) {
         Markup scrolled = Markup.of("div", drawing.picture())
                 .with("class", "drawing")
                 .with("role", "group")

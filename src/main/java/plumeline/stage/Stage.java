@@ -264,6 +264,15 @@ public final class Stage {
         return motions.get(move).way().vectorIn(values);
     }
 
+    /// Gives the way of a turn, of focus or zoom in one figure.
+    ///
+    /// @param move the move's index in the shot
+    /// @param values the marks' values, SI
+    /// @return radians, clockwise seen from above for an upright axis, or metres; 0 for a way in space
+    public double figureOf(int move, double[] values) {
+        return motions.get(move).way().figureIn(values);
+    }
+
     /// Gives when a move starts.
     ///
     /// @param move the move's index in the shot

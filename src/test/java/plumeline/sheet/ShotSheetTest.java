@@ -69,6 +69,7 @@ final class ShotSheetTest {
                         "Float card: flacon",
                         "Hang card: bottle (flacon)",
                         "Light card",
+                        "Ramp page",
                         "What must be true on the screen",
                         "The picture",
                         "Leeway at full size",
@@ -83,6 +84,7 @@ final class ShotSheetTest {
                         "Light, in pass green",
                         "Passes",
                         "The three things that kill it")
+                .containsSubsequence("Light card", "Look card", "Move card: slide", "Ramp page", "Registration card")
                 .containsSubsequence("The picture", "Across the picture");
         assertThat(heads("looks")).doesNotContain("Effect", "The tank from the side");
     }

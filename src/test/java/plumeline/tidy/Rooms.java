@@ -49,7 +49,8 @@ final class Rooms {
             "ask: liquid answer sight optics light flicker mirror colour motion time water ink fall sound search",
             "draw: solve timeline sketch",
             "press:",
-            "card: solve",
+            "keys: solve",
+            "card: keys",
             "sheet: draw card press",
             "cli: *");
 
@@ -104,7 +105,7 @@ final class Rooms {
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
                 "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "pace", "roots"));
+                "pace", "roots", "keys"));
         return silent;
     }
 
