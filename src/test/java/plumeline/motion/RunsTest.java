@@ -1,7 +1,6 @@
 package plumeline.motion;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -177,22 +176,5 @@ final class RunsTest {
         assertThat(travel.peakJerk()).isEqualTo(32 * 0.6 / 64, within(1e-12));
         assertThat(Usage.of(travel, limits).jerk()).isEqualTo(30, within(1e-9));
         assertThat(travel.at(4)).isEqualTo(0.6);
-    }
-
-    @Test
-    void together_theSlowestAxisSetsTheTime() {
-        List<Together.Way> ways = List.of(
-                new Together.Way(0.6, Profile.EVEN, Limits.of(0.08, FREE, FREE)),
-                new Together.Way(-1, Profile.SMOOTH, Limits.of(0.5, FREE, FREE)));
-        assertThat(Together.leastSeconds(ways)).isEqualTo(7.5, within(1e-12));
-        Together together = new Together(List.of(
-                new Together.Move(Axis.SLIDE, -0.5, Travel.inThirds(0.6, 8.5, Profile.EVEN)),
-                new Together.Move(Axis.PAN, 0, Travel.inThirds(-1, 7.5, Profile.SMOOTH))));
-        assertThat(together.firstSeconds()).isEqualTo(-0.5);
-        assertThat(together.lastSeconds()).isEqualTo(8);
-        assertThat(together.listAt(0).getFirst()).isEqualTo(0.6 * 0.5 / 8.5, within(1e-12));
-        assertThat(together.listAt(7.5).getLast()).isEqualTo(-1);
-        assertThat(Axis.PAN.measure()).isEqualTo(Axis.Measure.ANGLE);
-        assertThatThrownBy(() -> new Together(List.of())).isInstanceOf(IllegalArgumentException.class);
     }
 }

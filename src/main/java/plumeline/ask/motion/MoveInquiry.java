@@ -11,8 +11,8 @@ import plumeline.answer.Inquiry;
 import plumeline.answer.Item;
 import plumeline.answer.Verdict;
 import plumeline.answer.Words;
-import plumeline.motion.Axis;
 import plumeline.motion.Limits;
+import plumeline.motion.Measure;
 import plumeline.motion.Profile;
 import plumeline.motion.Registration;
 import plumeline.motion.Travel;
@@ -121,7 +121,7 @@ final class MoveInquiry implements Inquiry<Moving.Inputs> {
         boolean isTriggered = given.text("triggered", "no", "most cameras run free of the move")
                 .equals("yes");
         return new Moving.Inputs(
-                isAngle ? Axis.Measure.ANGLE : Axis.Measure.LENGTH,
+                isAngle ? Measure.ANGLE : Measure.LENGTH,
                 given.si("by"),
                 given.si("in"),
                 profile,
@@ -214,7 +214,7 @@ final class MoveInquiry implements Inquiry<Moving.Inputs> {
     }
 
     private static Draft draft(Moving.Inputs inputs, Notes notes) {
-        boolean isAngle = inputs.measure() == Axis.Measure.ANGLE;
+        boolean isAngle = inputs.measure() == Measure.ANGLE;
         double scale = isAngle ? 180 / Math.PI : 1e3;
         String unit = isAngle ? "deg" : "mm";
         Travel travel = inputs.travel();

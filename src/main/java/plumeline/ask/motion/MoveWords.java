@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.answer.Answer.Notes;
 import plumeline.answer.Words;
-import plumeline.motion.Axis;
 import plumeline.motion.Limits;
+import plumeline.motion.Measure;
 import plumeline.motion.Profile;
 import plumeline.motion.Registration;
 import plumeline.motion.RunUp;
@@ -120,7 +120,7 @@ final class MoveWords {
                 + told.words().length(view.distanceMetres()) + ": 1 px is "
                 + Words.fineMillimetres(1 / view.pixelsPerMetre());
         said.add(
-                inputs.measure() == Axis.Measure.LENGTH
+                inputs.measure() == Measure.LENGTH
                         ? at + ", across the line of sight."
                         : at + ", 0.01 deg " + Print.number(seen.pixels() * Math.toRadians(0.01), 2)
                                 + " px where what is looked at is "

@@ -2,8 +2,8 @@ package plumeline.ask.motion;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import plumeline.motion.Axis;
 import plumeline.motion.Limits;
+import plumeline.motion.Measure;
 import plumeline.motion.Profile;
 import plumeline.motion.Registration;
 import plumeline.motion.Travel;
@@ -32,7 +32,7 @@ final class Moving {
     /// @param seen how it is seen
     /// @param mostPixels how far passes may lie apart
     record Inputs(
-            Axis.Measure measure,
+            Measure measure,
             double by,
             double seconds,
             Profile profile,

@@ -2,7 +2,7 @@ package plumeline.ask.motion;
 
 import java.util.List;
 import plumeline.answer.Words;
-import plumeline.motion.Axis;
+import plumeline.motion.Measure;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
 
@@ -10,7 +10,7 @@ import plumeline.quantity.Print;
 ///
 /// @param words how sentences say lengths
 /// @param measure whether a way is a length or an angle
-record Told(Words words, Axis.Measure measure) {
+record Told(Words words, Measure measure) {
     /// What the answers to questions on moves warn of.
     static final List<String> CAUTIONS = List.of(
             "A move starts without asking: fingers, hair, cables and glass out of its way and its pinch points; its"
@@ -31,7 +31,7 @@ record Told(Words words, Axis.Measure measure) {
     }
 
     private boolean isAngle() {
-        return measure == Axis.Measure.ANGLE;
+        return measure == Measure.ANGLE;
     }
 
     private boolean isMetric() {
