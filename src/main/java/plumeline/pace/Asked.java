@@ -16,6 +16,9 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
     /// Instants of a move that follows what it keeps.
     private static final int INSTANTS = 400;
 
+    /// A held shot takes no time, s.
+    private static final double GLIMPSE_SECONDS = 1e-3;
+
     /// Gives what a run asks.
     ///
     /// @param run the run
@@ -33,7 +36,7 @@ public record Asked(double speed, double acceleration, double way, Usage usage) 
     /// @return what it asks
     public static Asked ofPan(Paced at, Limits limits) {
         Stage stage = at.stage();
-        double step = stage.lastSeconds() / INSTANTS;
+        double step = Math.max(stage.lastSeconds(), GLIMPSE_SECONDS) / INSTANTS;
         double speed = 0;
         double acceleration = 0;
         double low = 0;
