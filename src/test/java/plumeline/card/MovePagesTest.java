@@ -291,9 +291,9 @@ final class MovePagesTest {
                 .containsExactly("0 px", "0.5 px", "1.2 px", "0 px", "0 px", "1.7 px", "1.5 px");
         // 1.5 − 1.185 leaves 0.315 of 0.494 px: 1.57 times slower, rounded up; 188.3 fps.
         assertThat(fact(card, "What helps"))
-                .isEqualTo(
-                        "The move 1.6 times slower, played as much faster; or 189 fps and more with the move as it is"
-                                + " (the body's 240 fps); or camera and machine started together: 1.2 px.");
+                .isEqualTo("The move 1.6 times slower (slide in 19.2 s), played at 640 %; or 189 fps and more "
+                        + "with the move as it is"
+                        + " (the body's 240 fps); or camera and machine started together: 1.2 px.");
         assertThat(fact(card, "Longer looks"))
                 .isEqualTo(
                         "At 6 frames a look the film cuts 4 times a second, and each cut shows the miss; at 12 frames"
