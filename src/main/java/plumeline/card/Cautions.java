@@ -131,7 +131,7 @@ public final class Cautions {
     /// What cards after the first of a shot's moves begin with.
     static List<String> ofFurtherMoves() {
         return List.of(
-                "A machine moves: the shot's first move card begins with the cautions. Read them out before it is"
+                "A machine moves: the shot's first such card begins with the cautions. Read them out before it is"
                         + " switched on.");
     }
 

@@ -121,13 +121,16 @@ record MoveCard(Head head, MovedAxis axis, List<Double> values, Quantity film, P
 
     private String what() {
         String carried = move().listCarried().isEmpty() ? "The camera" : names(move().listCarried());
+        String es = move().listCarried().size() > 1 ? "" : "es";
+        String s = move().listCarried().size() > 1 ? "" : "s";
         String words = switch (move().axis()) {
-            case SLIDE -> carried + " slides";
-            case LIFT -> carried + (stage().wayOf(axis.index(), si()).z() < 0 ? " goes down" : " goes up");
-            case PAN -> carried + " pans";
-            case TILT -> carried + " tilts";
-            case ROLL -> carried + " rolls about where it looks";
-            case TURNTABLE -> carried + " turns";
+            case SLIDE -> carried + " slide" + s;
+            case LIFT ->
+                carried + (stage().wayOf(axis.index(), si()).z() < 0 ? " go" + es + " down" : " go" + es + " up");
+            case PAN -> carried + " pan" + s;
+            case TILT -> carried + " tilt" + s;
+            case ROLL -> carried + " roll" + s + " about where it looks";
+            case TURNTABLE -> carried + " turn" + s;
             case FOCUS -> "The focus is pulled";
             case ZOOM -> "The lens zooms";
         };

@@ -52,9 +52,9 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
                         addOnce(all, axes.stream().flatMap(this::turntable).toList()));
         addRamp(all);
         addRegistrations(all);
-        if (!moves.isEmpty()) {
-            Card first = all.getFirst();
-            all.set(0, new Card(first.id(), first.title(), Cautions.ofMoves(), first.parts()));
+        if (!all.isEmpty() && !all.getFirst().cautions().isEmpty()) {
+            Card first = all.removeFirst();
+            all.addFirst(new Card(first.id(), first.title(), Cautions.ofMoves(), first.parts()));
         }
         return all;
     }
@@ -85,7 +85,11 @@ record MovePages(Plan plan, ShotAnswer answer, Print print) {
         }
     }
 
+    /// A pan has no card where it has no time: its shot is held.
     private Stream<OfPass> move(MovedAxis axis) {
+        if (axis.isFollowing() && axis.stage().lastSeconds() <= 0) {
+            return Stream.of();
+        }
         String name = axis.move().name();
         Card card = new MoveCard(head("move." + name, "Move card: " + name), axis, values(), film(), print).card();
         return Stream.of(new OfPass(axis.pass(), name, card));

@@ -52,7 +52,7 @@ record RampPage(String id, Stage stage, Quantity film) {
         parts.add(new Card.Part.Fact("It takes", String.join(" ", coupling().listNotes())));
         parts.add(new Card.Part.Fact("Frames", shown()));
         keys(parts);
-        if (!isOneSpeed()) {
+        if (!isOneSpeed() && stage.lastSeconds() > 0) {
             parts.add(chart());
         }
         modes(parts);
@@ -60,6 +60,9 @@ record RampPage(String id, Stage stage, Quantity film) {
     }
 
     private String action() {
+        if (stage.lastSeconds() <= 0) {
+            return "One instant is held all the time: the one at GO.";
+        }
         Optional<Coupling.Window> window = coupling().findWindow();
         if (window.isPresent()) {
             return between(window.get().fromSeconds(), window.get().toSeconds()) + " It is then played at "

@@ -8,6 +8,8 @@ import plumeline.motion.Registration;
 import plumeline.pace.Coupling;
 import plumeline.pace.PassesApart;
 import plumeline.plan.Cut;
+import plumeline.plan.Playback;
+import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
@@ -110,7 +112,7 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
         OptionalDouble slower = left > 0 ? now.findSlower(left) : OptionalDouble.empty();
         OptionalDouble rate = left > 0 ? now.findRate(left) : OptionalDouble.empty();
         List<String> words = new ArrayList<>();
-        slower.ifPresent(times -> words.add("the move " + up(times, 1) + " times slower, played as much faster"));
+        slower.ifPresent(times -> words.add(slower(Math.ceil(times * 10 - ROUNDING) / 10)));
         rate.ifPresent(least -> words.add("or " + Print.number(Math.ceil(least - ROUNDING), 0)
                 + " fps and more with the move as it is" + mode(least)));
         if (left > 0 && now.phasePixels() > 0 && now.isMetTriggered(left)) {
@@ -123,10 +125,17 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
                 : CardWords.capital(String.join("; ", words)) + ".";
     }
 
-    /// Rounded up, so that nobody does less than is needed.
-    private static String up(double value, int places) {
-        double step = Math.pow(10, places);
-        return Print.number(Math.ceil(value * step - ROUNDING) / step, places);
+    /// The move in so many times its time, rounded up so that nobody does less than is needed, and played so.
+    private String slower(double times) {
+        Shot shot = passes.stages().getFirst().shot();
+        String runs = shot.moves().stream()
+                .flatMap(move -> move.findTime().stream()
+                        .map(time -> move.name() + " in " + Print.seconds(time.si() * times, 1)))
+                .collect(Collectors.joining(", "));
+        String played = shot.playback() instanceof Playback.Constant(double speed, var _)
+                ? "played at " + Coupling.speed(speed * times)
+                : "played " + Print.number(times, 1) + " times as fast";
+        return "the move " + Print.number(times, 1) + " times slower (" + runs + "), " + played;
     }
 
     private String mode(double least) {

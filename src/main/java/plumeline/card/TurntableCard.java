@@ -12,6 +12,7 @@ import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.MachineLimits;
 import plumeline.stage.Stage;
+import plumeline.stage.StagedMark;
 
 /// How a thing on a turntable is set before GO, when its label reads, and which start puts that in the shot's middle.
 ///
@@ -78,8 +79,7 @@ record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double>
 
     private String setting(double first) {
         String turn = placed().turn()
-                .map(mark ->
-                        " The protractor reads " + CardWords.turned(turnRadians(mark)) + " from straight to the crew.")
+                .map(_ -> " The protractor reads " + CardWords.turned(turnRadians()) + " from straight to the crew.")
                 .orElse("");
         String tape = Math.abs(first) < SET_RADIANS
                 ? " Line it up with the lens by eye, plate at its zero."
@@ -89,13 +89,17 @@ record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double>
                 + ", seen from above." + tape + turn;
     }
 
-    private double turnRadians(Mark mark) {
-        for (int i = 0; i < stage().marks().size(); i++) {
-            if (stage().marks().get(i).mark().path().equals(mark.path())) {
-                return mark instanceof Mark.Fixed fixed ? fixed.quantity().si() : values.get(i);
+    /// How the plan has it turned at GO, clockwise; 0 where it doesn't say.
+    private double turnRadians() {
+        return switch (placed().turn().orElse(null)) {
+            case null -> 0;
+            case Mark.Fixed fixed -> fixed.quantity().si();
+            case Mark mark -> {
+                List<Mark> marks =
+                        stage().marks().stream().map(StagedMark::mark).toList();
+                yield values.get(marks.indexOf(mark));
             }
-        }
-        return mark instanceof Mark.Fixed fixed ? fixed.quantity().si() : 0;
+        };
     }
 
     private String turns(double speed) {
@@ -188,12 +192,8 @@ record TurntableCard(MoveCard.Head head, MovedAxis axis, int thing, List<Double>
         double start = Math.IEEEremainder(first - off, TURN);
         return "In the shot's middle, " + Print.seconds(half, 2) + " after GO, it looks " + aside(off)
                 + ". To have it at the lens there, set it at GO " + aside(start)
-                + placed().turn()
-                        .map(mark -> ": " + placed().name() + "'s turn "
-                                + Print.number(Math.toDegrees(Math.IEEEremainder(turnRadians(mark) - off, TURN)), 1)
-                                + " deg in the plan")
-                        .orElse("")
-                + ".";
+                + ": " + placed().name() + "'s turn "
+                + Print.number(Math.toDegrees(Math.IEEEremainder(turnRadians() - off, TURN)), 1) + " deg in the plan.";
     }
 
     private Optional<String> runUp() {

@@ -31,9 +31,9 @@ final class FollowedTurn {
         this.run = run;
     }
 
-    /// Tables a pan from GO until the shot and every move in it are over.
+    /// Tables a pan from GO until the shot and every move in it are over; of a shot that is held, for an instant.
     static FollowedTurn of(Stage stage, double[] values) {
-        double last = stage.lastSeconds();
+        double last = Math.max(stage.lastSeconds(), STEP_SECONDS);
         for (int i = 0; i < stage.shot().moves().size(); i++) {
             var other = stage.findRun(i, values);
             last = other.isPresent()

@@ -18,9 +18,14 @@ final class WantsPart {
     }
 
     void addTo(Markup section) {
-        section.add(Markup.of("h2", "What must be true on the screen"));
-        Stream.concat(subject.answer().wants().stream(), subject.answer().filmWants().stream())
-                .forEach(want -> section.add(want(changes, subject.name(), want)));
+        List<Markup> wants = Stream.concat(subject.answer().wants().stream(), subject.answer().filmWants().stream())
+                .map(want -> want(changes, subject.name(), want))
+                .toList();
+        if (!wants.isEmpty()) {
+            section.add(Markup.of("div", Markup.of("h2", "What must be true on the screen"), wants.getFirst())
+                    .with("class", "together"));
+            section.add(wants.subList(1, wants.size()));
+        }
     }
 
     /// One want.

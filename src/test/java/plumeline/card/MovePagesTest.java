@@ -150,7 +150,7 @@ final class MovePagesTest {
                 .anyMatch(caution -> caution.contains("fingers, hair, sleeves, cables and hung lines"))
                 .anyMatch(caution -> caution.contains("one person at the stop"))
                 .contains(Cautions.DEFERENCE);
-        assertThat(all.get(1).cautions()).hasSize(1).allMatch(caution -> caution.contains("first move card"));
+        assertThat(all.get(1).cautions()).hasSize(1).allMatch(caution -> caution.contains("first such card"));
     }
 
     /// 12 frames at 100 % (0.5 s), 12 down to 20 % at 60 % on average (0.3 s), 96 at 20 % (0.8 s). At 24 fps a captured
@@ -198,6 +198,27 @@ final class MovePagesTest {
         assertThat(chart.notes()).extracting(Card.Note::words).containsExactly("100 %", "20 %");
         assertThat(chart.notes().getFirst().at().up()).isCloseTo(0.25, within(1e-9));
         assertThat(chart.notes().getLast().at().up()).isCloseTo(1.2, within(1e-9));
+    }
+
+    /// Backward 12 frames and a third of one until the speed is 0: that is GO, 12.33/24 = 0.514 s before the first
+    /// frame's instant; frame 13 is a twelfth of a frame past it (0.003 s), the end 5.5 frames more (0.233 s).
+    @Test
+    void playedBackward_countsFromTheEarliestInstant_andAHoldIsOneInstant() {
+        String back = "frames: 24\nspeed: [[0 frames, -100 %], [12 frames, -100 %], [13 frames, 50 %],"
+                + " [24 frames, 50 %]]\n";
+        Card card = card(cards(plan("24 fps", back)), "Ramp page");
+        assertThat(rows(card, 0))
+                .containsExactly(
+                        List.of("1", "-100 %", "0.514 s"),
+                        List.of("13", "-100 %", "0.014 s"),
+                        List.of("14", "50 %", "0.003 s"),
+                        List.of("the end", "50 %", "0.233 s"));
+        assertThat(fact(card, "Action")).startsWith("The action must happen between 0 and 0.23 s after GO.");
+        String held = "frames: 24\nmoves: {pan: {machine: head, keeps: [hero]}}\n"
+                + "speed: [[0 frames, 0 %], [9 frames, 0 %]]\n";
+        assertThat(cards(plan("24 fps", held))).hasSize(1);
+        assertThat(fact(card(cards(plan("24 fps", held)), "Ramp page"), "Action"))
+                .isEqualTo("One instant is held all the time: the one at GO.");
     }
 
     @Test
@@ -270,9 +291,9 @@ final class MovePagesTest {
                 .containsExactly("0 px", "0.5 px", "1.2 px", "0 px", "0 px", "1.7 px", "1.5 px");
         // 1.5 − 1.185 leaves 0.315 of 0.494 px: 1.57 times slower, rounded up; 188.3 fps.
         assertThat(fact(card, "What helps"))
-                .isEqualTo(
-                        "The move 1.6 times slower, played as much faster; or 189 fps and more with the move as it is"
-                                + " (the body's 240 fps); or camera and machine started together: 1.2 px.");
+                .isEqualTo("The move 1.6 times slower (slide in 19.2 s), played at 640 %; or 189 fps and more "
+                        + "with the move as it is"
+                        + " (the body's 240 fps); or camera and machine started together: 1.2 px.");
         assertThat(fact(card, "Longer looks"))
                 .isEqualTo(
                         "At 6 frames a look the film cuts 4 times a second, and each cut shows the miss; at 12 frames"
