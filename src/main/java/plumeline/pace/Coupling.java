@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import plumeline.plan.Kit;
 import plumeline.plan.Move;
 import plumeline.plan.Playback;
-import plumeline.quantity.Kind;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Stage;
@@ -116,16 +115,14 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
         return !(stage.shot().playback() instanceof Playback.Constant(double speed, var _) && speed == 1);
     }
 
-    /// The time a move has: from its start until the shot is over.
+    /// The time a move has: its own, and no longer than from its start until the shot is over.
     private OptionalDouble findSeconds(Move move) {
         if (move.travel().isEmpty()) {
             return OptionalDouble.empty();
         }
-        double start = move.start()
-                .map(from -> from.kind() == Kind.FRAMES ? from.si() / film.si() : from.si())
-                .orElse(0.0);
-        double left = stage.lastSeconds() - start;
-        return left > 0 ? OptionalDouble.of(left) : OptionalDouble.empty();
+        double left = stage.lastSeconds() - stage.startSeconds(stage.shot().moves().indexOf(move));
+        double own = move.findTime().map(Quantity::si).orElse(Double.POSITIVE_INFINITY);
+        return left > 0 ? OptionalDouble.of(Math.min(own, left)) : OptionalDouble.empty();
     }
 
     /// Says all of it in one sentence: the slowest speed, the rate that it needs, what that takes of light, and how

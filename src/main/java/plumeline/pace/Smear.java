@@ -30,8 +30,7 @@ record Smear(Subject subject, Capture capture, double mostPixels) implements Pic
     @Override
     public String standing(Paced at) {
         Scene to = at.later(capture.exposureSeconds());
-        double turned = Shift.ofSurface(at.now(), to, subject.index());
-        String how = turned > pixels(at) / 2 ? ", most of it by its turn" : "";
+        String how = Shift.ofMiddle(at.now(), to, subject.index()) < pixels(at) / 2 ? ", most of it by its turn" : "";
         return subject.name() + " smears over " + Pixels.text(pixels(at)) + " while a frame is exposed for "
                 + Pixels.exposure(capture) + how + "; " + Pixels.text(mostPixels) + " is allowed.";
     }

@@ -15,6 +15,7 @@ import plumeline.plan.Move;
 import plumeline.plan.Shot;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
+import plumeline.time.Retime;
 
 /// The moves of a shot as numbers: what each carries, and how far it has got at a real time.
 final class Motions {
@@ -133,7 +134,7 @@ final class Motions {
 
     private Motions() {}
 
-    static List<Motion> of(Shot shot, Slots slots, double secondsPerFrame) {
+    static List<Motion> of(Shot shot, Slots slots, Retime retime) {
         List<Motion> motions = new ArrayList<>();
         for (Move move : shot.moves()) {
             List<Integer> kept = move.kept().stream()
@@ -144,7 +145,7 @@ final class Motions {
                     move.axis(),
                     move.listCarried().stream().map(named -> named.name()).toList(),
                     kept.isEmpty() ? way(move, slots) : new Way.Following(),
-                    move.start().map(start -> seconds(start, secondsPerFrame)).orElse(0.0),
+                    move.start().map(start -> seconds(start, retime)).orElse(0.0),
                     move.findTime().map(Quantity::si).orElse(Double.MIN_NORMAL),
                     move.profile().map(Motions::profile).orElse(Profile.EVEN),
                     MachineLimits.of(move.machine()),
@@ -166,8 +167,9 @@ final class Motions {
         return -1;
     }
 
-    private static double seconds(Quantity start, double secondsPerFrame) {
-        return start.kind() == Kind.FRAMES ? start.si() * secondsPerFrame : start.si();
+    /// Frames are screen time: on the table they pass as the shot is played.
+    private static double seconds(Quantity start, Retime retime) {
+        return start.kind() == Kind.FRAMES ? retime.realSeconds(start.si()) : start.si();
     }
 
     private static Way way(Move move, Slots slots) {

@@ -69,10 +69,10 @@ public final class Stage {
                     placed.tied().stream().map(slots::of).toList()));
         }
         double framesPerSecond = plan.film().rate().si();
-        motions = Motions.of(effective, slots, 1 / framesPerSecond);
         Retime written = Lengths.retime(effective.playback(), framesPerSecond);
-        frames = Lengths.frames(plan, base, motions, written);
+        frames = Lengths.frames(plan, base, Motions.of(effective, slots, written), written);
         retime = written.fromEarliest((double) frames);
+        motions = Motions.of(effective, slots, retime);
         tank = effective.findTank().map(TankWalls::of);
         camera = CameraStand.of(effective, slots);
         List<Mark> hand = effective.findRelease().map(Release::marks).orElse(List.of());

@@ -36,15 +36,19 @@ record Reaches(WantLine line, Camera camera) implements Want {
 
     @Override
     public double[] parts(Moments moments) {
-        Scene scene = moments.at(0);
         Kit.Lens lens = camera.lens();
         double aperture = lens.fNumbers()
-                .map(numbers -> Parts.MILLIMETRES * apertureMetres(numbers, scene.picture()))
+                .map(numbers -> Parts.MILLIMETRES
+                        * apertureMetres(numbers, moments.at(0).picture()))
                 .orElse(LOOSE);
         if (lens.nearest().isEmpty()) {
             return new double[] {LOOSE, aperture};
         }
-        double fromSensor = scene.picture().focusMetres() + sensorBehindMetres(scene.picture());
+        double fromSensor = moments.during(line.when()).stream()
+                .map(Scene::picture)
+                .mapToDouble(picture -> picture.focusMetres() + sensorBehindMetres(picture))
+                .min()
+                .orElseThrow();
         return new double[] {
             Parts.MILLIMETRES * (fromSensor - lens.nearest().get().si()), aperture
         };

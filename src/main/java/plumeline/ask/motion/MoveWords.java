@@ -18,6 +18,9 @@ import plumeline.quantity.Print;
 
 /// The sentences of `move`.
 final class MoveWords {
+    /// Ways are told to so much, metres or radians, and one that may not be passed is rounded down.
+    private static final double LEAST_WAY = 1e-4;
+
     private final Moving.Inputs inputs;
     private final Travel travel;
     private final Limits limits;
@@ -153,8 +156,12 @@ final class MoveWords {
 
     private void addSlower(List<String> attempts) {
         if (inputs.by() > limits.travel() * (1 + Moving.NEAR)) {
-            attempts.add("Shorten the move to " + told.way(limits.travel())
-                    + " at the most, or take a device with more travel.");
+            double left = limits.travel() - (Usage.way(travel, limits) - inputs.by());
+            attempts.add(
+                    left > 0
+                            ? "Shorten the move to " + told.way(Math.floor(left / LEAST_WAY + Moving.NEAR) * LEAST_WAY)
+                                    + " at the most, or take a device with more travel."
+                            : "Take a device with more travel.");
             return;
         }
         Optional<Moving.Nearest> own = Moving.findNearest(inputs, inputs.profile());
@@ -173,7 +180,8 @@ final class MoveWords {
         Moving.Inputs slower = nearest.inputs();
         String seconds = String.format(Locale.ROOT, "%.1f", slower.seconds());
         boolean isTenths = Math.abs(Double.parseDouble(seconds) - slower.seconds()) < Moving.NEAR;
-        return "Run it in " + (isTenths ? seconds + " s" : Print.seconds(slower.seconds(), 3)) + how + ", play at "
+        double millis = Math.ceil(slower.seconds() * 1e3 - 1e-6) / 1e3;
+        return "Run it in " + (isTenths ? seconds + " s" : Print.seconds(millis, 3)) + how + ", play at "
                 + Print.share(nearest.playback(), 0) + ": " + (how.isEmpty() ? "the same" : "as long")
                 + " on the screen, at most " + told.speed(slower.travel().peakSpeed())
                 + slower.seen()
@@ -181,12 +189,14 @@ final class MoveWords {
                         .orElse("") + ".";
     }
 
-    private static String shown(Moving.Inputs slower, Moving.Seen seen, double playback) {
-        double open = seen.view().exposureSeconds() * seen.view().rate() * playback;
+    /// The blur of the fastest instant is kept by a shutter as much wider as that is slower.
+    private String shown(Moving.Inputs slower, Moving.Seen seen, double playback) {
+        double wider = inputs.blurPixels(seen) / slower.blurPixels(seen);
+        double open = seen.view().exposureSeconds() * seen.view().rate() * wider;
         return ", " + Words.pixels(slower.blurPixels(seen)) + " of blur and "
                 + fine(slower.passes(seen).sumPixels()) + " from pass to pass"
                 + (open <= 1 + Moving.NEAR && playback > 1
-                        ? "; a shutter of " + Print.number(360 * open, 0) + " deg keeps the blur of the screen's speed"
+                        ? "; a shutter of " + Print.number(360 * open, 0) + " deg keeps the blur as it is"
                         : "");
     }
 
