@@ -3,7 +3,6 @@ package plumeline.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeSet;
 import plumeline.pace.Coupling;
 import plumeline.plan.Kit;
@@ -24,6 +23,8 @@ import plumeline.time.SourceFrames;
 record RampPage(String id, Stage stage, Quantity film) {
     /// Corners of the line that is drawn.
     private static final int CORNERS = 240;
+
+    private static final double BITS_PER_GIGABYTE = 8e9;
 
     boolean isNeeded() {
         return coupling().isPlayed();
@@ -51,11 +52,11 @@ record RampPage(String id, Stage stage, Quantity film) {
         parts.add(new Card.Part.Fact("Action", action()));
         parts.add(new Card.Part.Fact("It takes", String.join(" ", coupling().listNotes())));
         parts.add(new Card.Part.Fact("Frames", shown()));
+        modes(parts);
         keys(parts);
         if (!isOneSpeed() && stage.lastSeconds() > 0) {
             parts.add(chart());
         }
-        modes(parts);
         return new Card(id, "Ramp page", List.of(), parts);
     }
 
@@ -163,44 +164,27 @@ record RampPage(String id, Stage stage, Quantity film) {
         return notes;
     }
 
+    /// What each of the body's rates costs.
     private void modes(List<Card.Part> parts) {
-        List<Kit.Mode> modes = stage.shot().camera().body().modes();
-        if (modes.isEmpty()) {
-            return;
+        for (Kit.Mode mode : stage.shot().camera().body().modes()) {
+            parts.add(new Card.Part.Fact("At " + Coupling.rate(mode.rate().si()), costs(mode)));
         }
-        boolean isTold = modes.stream().anyMatch(mode -> mode.bitRate().isPresent());
-        List<String> heads = new ArrayList<>(List.of(
-                "Rate",
-                "Light",
-                "Pixels across",
-                "For " + Coupling.speed(coupling().slowest())));
-        if (isTold) {
-            heads.add("A take");
-        }
-        parts.add(new Card.Part.Grid(
-                heads, modes.stream().map(mode -> row(mode, isTold)).toList()));
     }
 
-    private List<String> row(Kit.Mode mode, boolean isTold) {
+    private String costs(Kit.Mode mode) {
         double rate = mode.rate().si();
         boolean isSet = Math.abs(rate - coupling().capture().framesPerSecond()) <= 1e-6 * rate;
         double stops = coupling().stops(rate);
-        List<String> row = new ArrayList<>(List.of(
-                Coupling.rate(rate) + (isSet ? ", as set" : ""),
-                Math.abs(stops) < 0.05
-                        ? "as at " + Coupling.rate(film.si())
-                        : Coupling.stopsText(Math.abs(stops)) + (stops > 0 ? " more" : " less"),
-                Long.toString(
-                        mode.acrossPixels().orElse(stage.shot().camera().body().acrossPixels())),
-                CaptureMode.isEnough(rate, coupling().leastRate()) ? "enough" : "shows frames twice"));
-        if (isTold) {
-            OptionalDouble bits =
-                    mode.bitRate().stream().mapToDouble(Quantity::si).findFirst();
-            row.add(
-                    bits.isPresent()
-                            ? Print.number(bits.getAsDouble() * stage.lastSeconds() / 8e9, 2) + " GB"
-                            : "not known");
-        }
-        return row;
+        String light = Math.abs(stops) < 0.05
+                ? "light as at " + Coupling.rate(film.si())
+                : Coupling.stopsText(Math.abs(stops)) + (stops > 0 ? " more" : " less") + " light";
+        long across = mode.acrossPixels().orElse(stage.shot().camera().body().acrossPixels());
+        String enough = CaptureMode.isEnough(rate, coupling().leastRate())
+                ? "enough for " + Coupling.speed(coupling().slowest())
+                : "shows frames twice at " + Coupling.speed(coupling().slowest());
+        String data = mode.bitRate()
+                .map(bits -> ", " + Print.number(bits.si() * stage.lastSeconds() / BITS_PER_GIGABYTE, 2) + " GB a take")
+                .orElse("");
+        return (isSet ? "As set: " : "") + light + ", " + across + " px across, " + enough + data + ".";
     }
 }

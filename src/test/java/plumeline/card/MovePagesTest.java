@@ -175,12 +175,13 @@ final class MovePagesTest {
                         List.of("25", "20 %", "0.8 s"),
                         List.of("the end", "20 %", "1.6 s"));
         // log2(60/24) = 1.32, log2(120/24) = 2.32, log2(240/24) = 3.32; 400 Mb/s for 1.6 s are 0.08 GB.
-        assertThat(rows(card, 1))
-                .containsExactly(
-                        List.of("24 fps, as set", "as at 24 fps", "3840", "shows frames twice", "not known"),
-                        List.of("60 fps", "1.3 stops more", "3840", "shows frames twice", "not known"),
-                        List.of("120 fps", "2.3 stops more", "3840", "enough", "0.08 GB"),
-                        List.of("240 fps", "3.3 stops more", "1920", "enough", "not known"));
+        assertThat(fact(card, "At 24 fps"))
+                .isEqualTo("As set: light as at 24 fps, 3840 px across, shows frames twice at 20 %.");
+        assertThat(fact(card, "At 60 fps"))
+                .isEqualTo("1.3 stops more light, 3840 px across, shows frames twice at 20 %.");
+        assertThat(fact(card, "At 120 fps"))
+                .isEqualTo("2.3 stops more light, 3840 px across, enough for 20 %, 0.08 GB a take.");
+        assertThat(fact(card, "At 240 fps")).isEqualTo("3.3 stops more light, 1920 px across, enough for 20 %.");
     }
 
     @Test
