@@ -120,7 +120,8 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
         if (move.travel().isEmpty()) {
             return OptionalDouble.empty();
         }
-        double left = stage.lastSeconds() - stage.startSeconds(stage.shot().moves().indexOf(move));
+        double left =
+                stage.lastSeconds() - stage.startSeconds(stage.shot().moves().indexOf(move));
         double own = move.findTime().map(Quantity::si).orElse(Double.POSITIVE_INFINITY);
         return left > 0 ? OptionalDouble.of(Math.min(own, left)) : OptionalDouble.empty();
     }

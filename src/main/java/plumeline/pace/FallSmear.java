@@ -11,7 +11,7 @@ import plumeline.stage.PieceRelease;
 import plumeline.stage.Scene;
 
 /// A falling piece smears less than a limit while a frame is exposed: where it is fastest in the picture, at the
-/// picture's lower edge or where it lands.
+/// picture's lower edge, where it lands or where the shot ends; or where it is at an instant.
 ///
 /// Margin in captured px at the piece's own distance.
 ///
@@ -19,7 +19,9 @@ import plumeline.stage.Scene;
 /// @param pieces what falls
 /// @param capture how the shot is captured
 /// @param mostPixels the limit, px
-record FallSmear(String name, PieceRelease pieces, Capture capture, double mostPixels) implements Gauge<Paced> {
+/// @param isOfWhole whether the whole shot counts
+record FallSmear(String name, PieceRelease pieces, Capture capture, double mostPixels, boolean isOfWhole)
+        implements Gauge<Paced> {
     @Override
     public String unit() {
         return "px";
@@ -27,11 +29,6 @@ record FallSmear(String name, PieceRelease pieces, Capture capture, double mostP
 
     @Override
     public boolean restsOnMarks() {
-        return true;
-    }
-
-    @Override
-    public boolean isOfWhole() {
         return true;
     }
 
@@ -48,8 +45,20 @@ record FallSmear(String name, PieceRelease pieces, Capture capture, double mostP
         return pieces.fall(PieceRelease.findMedium(at.stage(), hand(at)).orElse(Medium.AIR));
     }
 
+    /// Where it is fastest in the picture; at the hand where it isn't in the picture then.
+    private Fall.At fastest(Paced at, Fall fall) {
+        Fall.At gone = fall.at(leaves(at));
+        double end = at.stage().frames() > 1 ? at.stage().lastSeconds() : Double.POSITIVE_INFINITY;
+        double seconds = (isOfWhole ? end : at.now().realSeconds()) - at.stage().releaseSeconds();
+        if (seconds >= gone.seconds()) {
+            return isOfWhole || seconds == gone.seconds() ? gone : fall.at(0);
+        }
+        double fallen = seconds <= 0 ? 0 : Roots.end(under -> fall.at(under).seconds() < seconds, 0, gone.metres());
+        return fall.at(fallen);
+    }
+
     /// How far under the hand it leaves the picture or lands, m.
-    private double lowest(Paced at) {
+    private double leaves(Paced at) {
         Scene scene = scene(at);
         double half = scene.picture().heightTangent() / 2;
         Vec hand = hand(at);
@@ -63,16 +72,16 @@ record FallSmear(String name, PieceRelease pieces, Capture capture, double mostP
                 PieceRelease.wayMetres(at.stage(), hand));
     }
 
-    private double metresPerSecond(Paced at) {
-        return fall(at).at(lowest(at)).metresPerSecond();
+    private double pixels(Paced at) {
+        return pixels(at, fastest(at, fall(at)));
     }
 
-    private double pixels(Paced at) {
+    private double pixels(Paced at, Fall.At there) {
         Scene scene = scene(at);
-        Vec place = hand(at).minus(new Vec(0, 0, lowest(at)));
+        Vec place = hand(at).minus(new Vec(0, 0, there.metres()));
         double depth = scene.projection().depth(place);
         return depth > 0
-                ? metresPerSecond(at) * capture.exposureSeconds() * Shift.scale(scene) / depth
+                ? there.metresPerSecond() * capture.exposureSeconds() * Shift.scale(scene) / depth
                 : -Subject.BEHIND;
     }
 
@@ -90,14 +99,15 @@ record FallSmear(String name, PieceRelease pieces, Capture capture, double mostP
         if (fall.netNewtons() <= 0 || !fall.moves()) {
             return Optional.of(name + " doesn't fall there. Weigh it again.");
         }
-        return fall.isKnownAt(metresPerSecond(at))
+        return fall.isKnownAt(fastest(at, fall).metresPerSecond())
                 ? Optional.empty()
                 : Optional.of("Not computed: it falls faster than its drag is known. Time a drop.");
     }
 
     @Override
     public String standing(Paced at) {
-        return name + " falls at " + Print.number(metresPerSecond(at), 2) + " m/s at its fastest in the picture and"
+        return name + " falls at " + Print.number(fastest(at, fall(at)).metresPerSecond(), 2) + " m/s"
+                + (isOfWhole ? " at its fastest in the picture" : " then") + " and"
                 + " smears over " + Pixels.text(pixels(at)) + " while a frame is exposed for "
                 + Pixels.exposure(capture) + "; " + Pixels.text(mostPixels) + " is allowed.";
     }
@@ -108,7 +118,8 @@ record FallSmear(String name, PieceRelease pieces, Capture capture, double mostP
                 pieces.piece(),
                 PieceRelease.findMedium(at.stage(), hand(at)).orElse(Medium.AIR),
                 pieces.piece().drag().lowShare());
-        double times = fast.at(lowest(at)).metresPerSecond() / metresPerSecond(at);
+        double times = fastest(at, fast).metresPerSecond()
+                / Math.max(fastest(at, fall(at)).metresPerSecond(), Double.MIN_NORMAL);
         return times * pixels(at) > mostPixels
                 ? Optional.of("With the least drag that such pieces have it smears over "
                         + Pixels.text(times * pixels(at)) + ". Drop one and look.")

@@ -1,5 +1,6 @@
 package plumeline.pace;
 
+import java.util.List;
 import java.util.Optional;
 import plumeline.quantity.Print;
 import plumeline.stage.Scene;
@@ -63,6 +64,16 @@ record Judder(Subject subject, Shown shown, Limit limit) implements PictureGauge
         String from = limit.isUsual() ? ", as usual: the picture's width in seven seconds at 24 frames a second" : "";
         return subject.name() + " goes " + text(isLast(at) ? 0 : travelled(at)) + " from one shown frame to the next; "
                 + text(limit.most()) + " is allowed" + from + ".";
+    }
+
+    /// Slower on the screen is all that helps: longer there, or less far.
+    @Override
+    public List<String> listAttempts(Paced at) {
+        double times = travelled(at) / limit.most();
+        return times > 1 && !isLast(at)
+                ? List.of("Give its way " + Print.number(Math.ceil(at.stage().frames() * times), 0)
+                        + " frames of the film instead of " + at.stage().frames() + ", or let it go less far.")
+                : List.of();
     }
 
     @Override

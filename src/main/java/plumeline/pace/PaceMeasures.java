@@ -10,6 +10,7 @@ import plumeline.plan.Plan;
 import plumeline.plan.Release;
 import plumeline.plan.Shot;
 import plumeline.plan.WantLine;
+import plumeline.plan.When;
 import plumeline.plan.Written;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
@@ -50,7 +51,7 @@ public final class PaceMeasures {
     /// @return true where it is judged there
     public static boolean isJudgedIn(WantLine line, String pass) {
         return !line.word().equals("registers")
-                || line.subjects().getFirst().name().equals(pass);
+                || line.pass().orElse(line.subjects().getFirst().name()).equals(pass);
     }
 
     /// Reads a want.
@@ -101,7 +102,8 @@ public final class PaceMeasures {
                 || !release.piece().name().equals(name())) {
             return missing("Nothing lets " + name() + " go: write release: {piece: " + name() + ", at: …}.");
         }
-        return of(new FallSmear(name(), PieceRelease.of(release), capture, si("under")));
+        return of(new FallSmear(
+                name(), PieceRelease.of(release), capture, si("under"), line.when() instanceof When.Whole));
     }
 
     private Gauge.Reading<Paced> judder() {

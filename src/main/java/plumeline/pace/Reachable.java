@@ -9,6 +9,7 @@ import plumeline.plan.Kit;
 import plumeline.plan.Move;
 import plumeline.quantity.Origin;
 import plumeline.quantity.PaperUnit;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Gauge;
 import plumeline.stage.MachineLimits;
@@ -96,11 +97,18 @@ record Reachable(Move move, int index, Kit.Machine machine, PaperUnit papers) im
         Figures figures = figures();
         List<String> words = new ArrayList<>();
         add(words, "speed", figures.speed(asked.speed()));
-        if (!move.isEven()) {
-            add(words, "acceleration", figures.acceleration(asked.acceleration()));
+        if (!move.isEven() || !move.kept().isEmpty()) {
+            double least = asked.usage().acceleration() * limits().acceleration();
+            boolean usesItAll = asked.acceleration() > least * (1 + ROUNDING);
+            add(words, "acceleration", (usesItAll ? "at least " : "") + figures.acceleration(least));
+        }
+        if (asked.usage().jerk() > 0) {
+            words.add("jerk " + Print.share(asked.usage().jerk(), 0) + " of its own");
         }
         add(words, "travel", figures.way(asked.way()));
-        return move.name() + " asks of " + machine.name() + ": " + String.join(", ", words) + ".";
+        return words.isEmpty()
+                ? "Nothing that " + machine.name() + " is known to be limited in bears on " + move.name() + "."
+                : move.name() + " asks of " + machine.name() + ": " + String.join(", ", words) + ".";
     }
 
     private void add(List<String> words, String key, String asked) {
@@ -141,7 +149,10 @@ record Reachable(Move move, int index, Kit.Machine machine, PaperUnit papers) im
 
     @Override
     public Optional<String> findCaution(Paced at) {
-        boolean isRunUpOpen = move.isEven() && !machine.written().has("acceleration");
+        boolean isRunUpOpen = move.isEven()
+                && move.kept().isEmpty()
+                && !machine.written().has("acceleration")
+                && !machine.written().has("jerk");
         return isRunUpOpen
                 ? Optional.of("Its run-up isn't counted: write " + machine.name() + "'s acceleration.")
                 : Optional.empty();

@@ -123,7 +123,7 @@ record Readable(Subject subject, double withinRadians, double wantedFrames) impl
         double frames = window.frames();
         return "The middle of " + subject.name() + "'s label is " + within + " for "
                 + Print.number(frames < 10 ? frames : Math.floor(frames + 1e-9), 1) + " frames on end, from frame "
-                + Print.number(Math.floor(window.from()) + 1, 0) + " on" + wanted;
+                + Print.number(Math.ceil(window.from() - 1e-9) + 1, 0) + " on" + wanted;
     }
 
     @Override

@@ -12,6 +12,7 @@ import plumeline.motion.Registration;
 import plumeline.motion.Run;
 import plumeline.motion.Swing;
 import plumeline.plan.Move;
+import plumeline.plan.Shot;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Gauge;
@@ -74,9 +75,12 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
                         0,
                         0));
         double most = -1;
+        List<Scene> others = differing(at).stream()
+                .map(pass -> pass.scene(at.si(), at.now().frame()))
+                .toList();
         for (int thing = 0; thing < at.now().things().size(); thing++) {
             if (Shift.isBefore(at.now(), thing)) {
-                Apart apart = apart(at, thing);
+                Apart apart = apart(at, thing, others);
                 if (apart.pixels() > most) {
                     most = apart.pixels();
                     worst = apart;
@@ -92,7 +96,20 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
                 : Registration.Start.FREE;
     }
 
-    private Apart apart(Paced at, int thing) {
+    /// The passes in which camera, things or moves are otherwise than in the one that is looked at: lamps alone put
+    /// nothing elsewhere.
+    private List<Stage> differing(Paced at) {
+        Shot own = at.stage().shot();
+        return passes.stream()
+                .filter(pass -> !pass.shot().placed().equals(own.placed())
+                        || !pass.shot().moves().equals(own.moves())
+                        || !pass.shot().camera().equals(own.camera())
+                        || !pass.shot().playback().equals(own.playback())
+                        || !pass.shot().findTank().equals(own.findTank()))
+                .toList();
+    }
+
+    private Apart apart(Paced at, int thing, List<Scene> others) {
         Scene now = at.now();
         Scene next = at.later(GLIMPSE_SECONDS);
         double speed = Shift.ofThing(now, next, thing) / GLIMPSE_SECONDS;
@@ -116,25 +133,24 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
         double rate = Capture.of(at.stage().shot(), film).framesPerSecond();
         Registration registration =
                 new Registration(new Registration.Move(speed, rate, start(at)), repeats, sways, breathes);
-        return new Apart(thing, planned(at, thing), registration);
+        return new Apart(thing, planned(at, thing, others), registration);
     }
 
     /// How far the thing is from where the other passes have it at the same frame.
-    private double planned(Paced at, int thing) {
+    private static double planned(Paced at, int thing, List<Scene> others) {
         double most = 0;
-        for (Stage pass : passes) {
-            int there = pass.thingIndex(at.stage().shot().placed().get(thing).name());
-            Scene scene = pass.scene(at.si(), at.now().frame());
-            if (there >= 0 && Shift.isBefore(scene, there)) {
-                most = Math.max(most, between(at.now(), thing, scene, there));
+        for (Scene scene : others) {
+            // Passes place the same things in the same order: overrides reach into what the shot has.
+            if (thing < scene.things().size() && Shift.isBefore(scene, thing)) {
+                most = Math.max(most, between(at.now(), scene, thing));
             }
         }
         return most;
     }
 
-    private static double between(Scene one, int thing, Scene other, int there) {
+    private static double between(Scene one, Scene other, int thing) {
         Point a = place(one, one.things().get(thing));
-        Point b = place(other, other.things().get(there));
+        Point b = place(other, other.things().get(thing));
         return Math.hypot(a.x() - b.x(), a.y() - b.y());
     }
 
@@ -168,9 +184,15 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
             case TILT -> scale * off * (1 + seen.y() * seen.y());
             case ROLL -> scale * off * Math.hypot(seen.x(), seen.y());
             case TURNTABLE -> off * body.solid().reachMetres() * Shift.pixelsPerMetre(now, body);
-            case FOCUS -> scale * Math.hypot(seen.x(), seen.y()) * Math.abs(grown(now.picture(), off, 0) - 1);
-            case ZOOM -> scale * Math.hypot(seen.x(), seen.y()) * Math.abs(grown(now.picture(), 0, off) - 1);
+            case FOCUS -> scale * edge(seen, now, body) * Math.abs(grown(now.picture(), off, 0) - 1);
+            case ZOOM -> scale * edge(seen, now, body) * Math.abs(grown(now.picture(), 0, off) - 1);
         };
+    }
+
+    /// How far from the picture's middle a thing reaches at most, a tangent.
+    private static double edge(Point seen, Scene now, Body body) {
+        return Math.hypot(seen.x(), seen.y())
+                + body.ballMetres() / now.view(body).depth(body.middle());
     }
 
     /// By how much the picture grows with the focus or the focal length: a thin lens breathes so, a lens made not to
@@ -208,6 +230,10 @@ record Registers(List<Stage> passes, Quantity film, double mostPixels) implement
 
     @Override
     public Optional<String> findUnknown(Paced at) {
+        Optional<String> timeless = Subject.findTimeless(at);
+        if (timeless.isPresent()) {
+            return timeless;
+        }
         for (int thing = 0; thing < at.now().things().size(); thing++) {
             Subject subject =
                     new Subject(thing, at.stage().shot().placed().get(thing).name());

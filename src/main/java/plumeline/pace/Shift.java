@@ -79,8 +79,12 @@ public final class Shift {
         double scale = pixelsPerMetre(from, body);
         Point one = at(from, body);
         Point other = at(to, then);
-        double x = scale(to) * other.x() - scale(from) * one.x() + scale * from.aim().right().dot(arc);
-        double y = scale(to) * other.y() - scale(from) * one.y() + scale * from.aim().up().dot(arc);
+        double x = scale(to) * other.x()
+                - scale(from) * one.x()
+                + scale * from.aim().right().dot(arc);
+        double y = scale(to) * other.y()
+                - scale(from) * one.y()
+                + scale * from.aim().up().dot(arc);
         return Math.hypot(x, y);
     }
 

@@ -12,6 +12,18 @@ record Subject(int index, String name) {
     static final double BEHIND = -1000;
 
     Optional<String> findUnknown(Paced at) {
+        return findTimeless(at).or(() -> findUncovered(at));
+    }
+
+    /// A move that has a way and no time for it.
+    static Optional<String> findTimeless(Paced at) {
+        return at.stage().shot().moves().stream()
+                .filter(move -> move.travel().isPresent() && move.findTime().isEmpty())
+                .findFirst()
+                .map(move -> "Not known: in which time " + move.name() + " goes. Write `in`, or `keys`.");
+    }
+
+    private Optional<String> findUncovered(Paced at) {
         return at.now()
                         .lines()
                         .at(java.util.List.of(at.now().things().get(index)))

@@ -170,7 +170,10 @@ final class KitMeaning {
                     key.value(),
                     "kit.machines." + entry.key() + "." + key.key(),
                     "P-MACHINE-01",
-                    Written.quantityOf(key.value()).map(Quantity::valueText).orElse("") + ", on a machine that goes "
+                    Written.quantityOf(Tree.find(key.value(), "by").orElse(key.value()))
+                                    .map(Quantity::valueText)
+                                    .orElse("")
+                            + ", on a machine that goes "
                             + (along ? "along a line" : "round"),
                     along ? "in units of length" : "in units of angle",
                     "Make two machines where one goes along and another round.");

@@ -187,6 +187,7 @@ final class ShotMeaning {
         list(entry.value(), at, "carries", carried, "a thing or light of the shot, or camera", "the shot");
         checkKeys(entry.value(), at + ".keys");
         checkAxis(entry.value(), at);
+        checkKeeps(entry.value(), at);
         var by = Tree.find(entry.value(), "by");
         if (by.isPresent()) {
             if (fitsAxis(entry.value(), by.get(), at + ".by")) checkWay(entry.value(), by.get(), at + ".by");
@@ -268,6 +269,50 @@ final class ShotMeaning {
         }
     }
 
+    /// A pan that keeps things goes where they are: nothing else says where, or when.
+    private void checkKeeps(Node move, String at) {
+        if (!Tree.has(move, "keeps")) return;
+        for (String key : List.of("by", "in", "start", "profile", "keys")) {
+            Tree.find(move, key)
+                    .ifPresent(node -> issues.add(
+                            node,
+                            at + "." + key,
+                            "P-MOVE-05",
+                            "given beside keeps",
+                            "left out: a pan that keeps things in the picture follows them",
+                            "Leave it out, or make two moves of it."));
+        }
+        axisOf(move)
+                .filter(axis -> axis != Move.Axis.PAN)
+                .ifPresent(axis -> issues.add(
+                        Tree.find(move, "axis").orElseThrow(),
+                        at + ".axis",
+                        "P-MOVE-05",
+                        axis.word() + ", beside keeps",
+                        "pan: only a pan keeps things in the picture",
+                        "Leave it out."));
+    }
+
+    /// A lift goes straight up or down, a slide is level.
+    private void checkLevel(Move.Axis axis, Node by, String field) {
+        var items = Written.itemsOf(by);
+        for (int i = 0; i < items.size(); i++) {
+            boolean isUp = i == 2;
+            boolean isNothing =
+                    Setting.of(items.get(i)) instanceof Setting.Value(Quantity quantity) && quantity.si() == 0;
+            if (isNothing || axis == Move.Axis.LIFT == isUp) continue;
+            issues.add(
+                    items.get(i),
+                    field + "[" + (i + 1) + "]",
+                    "P-MOVE-01",
+                    "xyz".charAt(i) + " on the axis " + axis.word(),
+                    axis == Move.Axis.LIFT ? "[0 mm, 0 mm, z]" : "x and y alone",
+                    axis == Move.Axis.LIFT
+                            ? "Try [0 mm, 0 mm, 100 mm]."
+                            : "Leave the axis out, or make two moves of it.");
+        }
+    }
+
     /// Whether a way is said as its axis has it.
     private boolean fitsAxis(Node move, Node by, String field) {
         var axis = axisOf(move);
@@ -285,6 +330,9 @@ final class ShotMeaning {
             case ANGLE -> by instanceof Node.Scalar && !isLength;
             case LENGTH -> isLength || isBare;
         };
+        if (fits && sort == Move.Axis.Sort.WAY) {
+            axis.ifPresent(one -> checkLevel(one, by, field));
+        }
         if (!fits) {
             issues.add(
                     by,

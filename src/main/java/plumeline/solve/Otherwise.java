@@ -86,6 +86,11 @@ final class Otherwise {
             return judged.stage();
         }
 
+        /// A want's margin, the worst of its runs, in its unit.
+        double margin(Judged.Line line) {
+            return line.parts().mapToDouble(part -> parts[part]).min().orElse(0);
+        }
+
         double[] values() {
             return si.clone();
         }
@@ -222,15 +227,16 @@ final class Otherwise {
         }
     }
 
-    /// Tries other keys, and tells what is lost by them.
+    /// Tries other keys, and tells what is lost by them. For a want that is tight as it is, those with which it isn't.
     ///
     /// @param keys the keys
     /// @param id the want that shall hold
     Optional<Trial> findTrial(List<Key> keys, String id) {
+        boolean isTight = here().holds(here().line(id));
         return find(keys)
                 .filter(there -> there.holds(there.line(id)))
                 .map(Otherwise::finer)
-                .filter(there -> there.holds(there.line(id)))
+                .filter(there -> there.holds(there.line(id)) && !(isTight && there.isTight(id)))
                 .map(there -> new Trial(
                         there,
                         there.judged.lines().stream()

@@ -32,12 +32,15 @@ final class PaceRemedies {
     private static final double MOST_TIMES = 4;
 
     /// So many steps are tried one by one; what is slower by more in longer ones.
-    private static final int FINE_STEPS = 5;
+    private static final int FINE_STEPS = 3;
 
-    private static final double COARSER = 1.25;
+    private static final double COARSER = 1.4;
 
     private static final double SAME = 1e-9;
     private static final double WHOLE_TURN = 360;
+
+    /// A smear that differs by less looks the same.
+    private static final double LITTLE = 0.02;
 
     private final Otherwise otherwise;
     private final Quantity film;
@@ -52,11 +55,18 @@ final class PaceRemedies {
         return switch (line.word()) {
             case "whole_frames" -> present(findRate(line, coupling().leastRate()), findFaster(line));
             case "reachable" -> present(findMade(line));
-            case "registers" -> present(findTriggered(line), findRate(line, 0), findSlower(line, 1));
-            case "smear" -> present(findShutter(line), findSlower(line, 1), findRate(line, 0));
-            case "judder_free" -> present(findSlower(line, 1));
+            case "registers" ->
+                present(findTriggered(line), findRate(line, 0), findSlower(line, needed(line, "within")));
+            case "smear" -> present(findShutter(line), findSlower(line, needed(line, "under")), findRate(line, 0));
             default -> List.of();
         };
+    }
+
+    /// How many times slower it has to be at least: what is measured over what is allowed.
+    private double needed(WantLine line, String key) {
+        double most = line.written().findQuantity(key).map(Quantity::si).orElse(1.0);
+        double margin = otherwise.here().margin(otherwise.here().line(line.id()));
+        return Math.max(1, (most - margin) / most);
     }
 
     @SafeVarargs
@@ -92,11 +102,11 @@ final class PaceRemedies {
                 .filter(rate -> rate.si() > now * (1 + SAME) && rate.si() >= least * (1 - SAME))
                 .sorted(Comparator.comparingDouble(Quantity::si))
                 .flatMap(rate -> otherwise.findTrial(List.of(key("camera.rate", rate.toText())), line.id()).stream()
-                        .map(trial -> rateSentence(rate, trial)))
+                        .map(trial -> rateSentence(line, rate, trial)))
                 .findFirst();
     }
 
-    private String rateSentence(Quantity rate, Otherwise.Trial trial) {
+    private String rateSentence(WantLine line, Quantity rate, Otherwise.Trial trial) {
         Coupling there = Coupling.of(trial.there().stage(), film);
         double stops = there.stops(rate.si()) - there.stops(coupling().capture().framesPerSecond());
         String across = otherwise.shot().camera().body().modes().stream()
@@ -105,7 +115,8 @@ final class PaceRemedies {
                 .mapToObj(pixels -> ", " + pixels + " px across there")
                 .findFirst()
                 .orElse("");
-        return (there.slowest() < 1 - SAME ? there.sentence() + " " : "") + "Set camera.rate " + rate.valueText() + ", "
+        boolean isAsked = line.word().equals("whole_frames") && there.slowest() < 1 - SAME;
+        return (isAsked ? there.sentence() + " " : "") + "Set camera.rate " + rate.valueText() + ", "
                 + Coupling.stopsText(stops) + " more light than now at the same shutter angle" + across + "."
                 + trial.cost();
     }
@@ -243,7 +254,7 @@ final class PaceRemedies {
         String playback = otherwise.shot().playback() instanceof Playback.Constant(double speed, var _)
                 ? "play at " + Coupling.speed(speed * times)
                 : "play all of it at " + Coupling.speed(times) + " of its speeds";
-        return "Run " + String.join(", ", runs) + ", " + playback + "." + trial.cost() + shutter(line, times);
+        return "Run " + String.join(", ", runs) + ", " + playback + "." + trial.cost() + shutter(line, times, trial);
     }
 
     private String peak(Otherwise.Trial trial, Move move) {
@@ -258,24 +269,40 @@ final class PaceRemedies {
                 .orElse("");
     }
 
-    /// What is played faster leaves out captured frames: a shutter as much wider shows the same smear, and takes in
-    /// more light.
-    private String shutter(WantLine line, double times) {
+    /// What is run slower smears less: a shutter as much wider shows the same, and takes in more light.
+    private String shutter(WantLine line, double times, Otherwise.Trial slower) {
         Capture capture = coupling().capture();
         double degrees = capture.exposureSeconds() * capture.framesPerSecond() * WHOLE_TURN;
-        double wider = Math.min(WHOLE_TURN, degrees * times);
-        if (wider <= degrees * (1 + 1e-3) || line.word().equals("smear")) {
-            return "";
+        double before = new Smear(stage(), otherwise.si(), capture.exposureSeconds()).pixels();
+        double after = new Smear(slower.there().stage(), slower.there().values(), capture.exposureSeconds()).pixels();
+        double wider = after > 0 ? Math.min(WHOLE_TURN, degrees * before / after) : degrees;
+        if (wider <= degrees * (1 + LITTLE) || line.word().equals("smear")) {
+            return uneven(times);
         }
         List<Otherwise.Key> keys = new ArrayList<>(slowed(times));
         keys.add(key("camera.shutter", figure(Math.rint(wider)) + " deg"));
-        return otherwise
-                .findTrial(keys, line.id())
-                .map(trial -> " With a shutter of " + Print.number(wider, 0) + " deg, "
-                        + Coupling.stopsText(Math.log(wider / degrees) / Math.log(2)) + " more light, it smears "
-                        + (degrees * times > WHOLE_TURN * (1 + 1e-3) ? "nearly as before." : "as before.")
-                        + trial.cost())
-                .orElse("");
+        return uneven(times)
+                + otherwise
+                        .findTrial(keys, line.id())
+                        .map(trial -> " With a shutter of " + Print.number(wider, 0) + " deg, "
+                                + Coupling.stopsText(Math.log(wider / degrees) / Math.log(2))
+                                + " more light, it smears "
+                                + asFar(after * wider / degrees / before)
+                                + trial.cost())
+                        .orElse("");
+    }
+
+    private static String asFar(double share) {
+        return share > 1 - LITTLE ? "as before." : Print.share(share, 0) + " as far as before.";
+    }
+
+    /// Playback that takes no whole number of captured frames for each that is shown.
+    private String uneven(double times) {
+        double step = fastest() * times * coupling().capture().framesPerSecond() / film.si();
+        boolean isConstant = otherwise.shot().playback() instanceof Playback.Constant;
+        return isConstant && Math.abs(step - Math.rint(step)) > SAME * step
+                ? " Captured frames are then left out unevenly: look at a test, or play by whole multiples."
+                : "";
     }
 
     /// The time in which the machine can make the move that a want is about.

@@ -40,7 +40,11 @@ final class Smear {
         return "What moves " + times + (pixels > 0 ? ", a thing over " + Print.number(pixels, 1) + " px" : "") + ".";
     }
 
-    /// The farthest that a placed thing goes in the picture, px.
+    /// The farthest that a placed thing goes in the picture while a frame is exposed, px.
+    double pixels() {
+        return pixels(seconds);
+    }
+
     private double pixels(double exposed) {
         double last = stage.frames() - 1.0;
         double most = 0;

@@ -362,6 +362,14 @@ public final class Stage {
             return scene(retime.frameAt(realSeconds, (double) frames), realSeconds);
         }
 
+        /// Gives where the camera stands and looks at an instant on the table.
+        ///
+        /// @param realSeconds real seconds after GO
+        /// @return the aim
+        public Aim aimAt(double realSeconds) {
+            return moved(first, carried(atStart, values, realSeconds), values, realSeconds);
+        }
+
         private Scene scene(double frame, double seconds) {
             List<Body> now = carried(atStart, values, seconds);
             Aim aim = moved(first, now, values, seconds);

@@ -17,7 +17,7 @@ class CouplingTest {
     void sentence_saysRateLightAndTheMovesTime() {
         Coupling coupling = of(
                 "rate: 24 fps",
-                "moves: {slide: {machine: slider, by: [50 mm, 0 mm], in: 0.9 s}}\n    speed: 20 %\n    frames: 115");
+                "moves: {slide: {machine: slider, by: [50 mm, 0 mm], in: 0.96 s}}\n    speed: 20 %\n    frames: 115");
         assertThat(coupling.sentence()).isEqualTo("20 % needs 120 fps: 2.3 stops more light and slide in 0.96 s.");
     }
 

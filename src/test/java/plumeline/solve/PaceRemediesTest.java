@@ -44,13 +44,14 @@ final class PaceRemediesTest {
         assertThat(want(text).verdict()).isIn(Verdict.HOLDS, Verdict.TIGHT);
     }
 
-    /// 600 mm in 4 s need 200 mm/s; with 80 mm/s and 200 mm/s² they take 7.9 s: 197.5 %, typed in as 200 %.
+    /// 600 mm in 4 s need 200 mm/s; with 80 mm/s and 200 mm/s² they take 7.9 s: 197.5 %, typed in as 200 %: 78.9 mm/s
+    /// with twice the exposure smear 79 % as far as 200 mm/s.
     @Test
     void aMoveTooFast_isRunSlowerAndPlayedFaster() {
         String text = TEXT.replace("WANT", "reachable: slide");
         assertThat(want(text).attempts().getFirst())
                 .isEqualTo("Run slide in 8 s (at most 78.9 mm/s), play at 200 %. With a shutter of 360 deg, 1 stop more"
-                        + " light, it smears as before.");
+                        + " light, it smears 79 % as far as before.");
         checkHolds(text.replace("in: 4 s", "in: 8 s").replace("speed: 100 %", "speed: 200 %"));
         String note = "slide needs 200 mm/s";
         assertThat(Solved.shot(text).notes()).noneMatch(line -> line.startsWith(note));
