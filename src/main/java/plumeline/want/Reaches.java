@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumeline.optics.Optics;
 import plumeline.plan.Camera;
 import plumeline.plan.Kit;
 import plumeline.plan.WantLine;
@@ -84,7 +85,10 @@ record Reaches(WantLine line, Camera camera) implements Want {
     }
 
     private double sensorBehindMetres(Picture picture) {
-        return camera.findSensorBehind().map(Quantity::si).orElse(picture.imageMetres());
+        double focal = picture.lens().focalLengthMetres();
+        return camera.findSensorBehind()
+                .map(Quantity::si)
+                .orElse(focal * (1 + Optics.magnificationAt(picture.lens(), picture.focusMetres())));
     }
 
     private static double apertureMetres(Kit.FNumbers numbers, Picture picture) {

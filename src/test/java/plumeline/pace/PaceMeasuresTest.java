@@ -132,4 +132,74 @@ class PaceMeasuresTest {
             }
         }
     }
+
+    /// A pan beside an even slide runs up and out with it: what the slide's sudden end would ask counts for nothing.
+    /// 150 mm in 3 s seen from 700 mm turn at most 50/700 rad a second.
+    @Test
+    void aPanBesideAnEvenSlide_isNotAskedToStopAtOnce() {
+        for (int frames : new int[] {72, 73, 80, 96}) {
+            String text = PacePlan.plan(
+                            "rate: 24 fps",
+                            "moves: {slide: {machine: slider, by: [150 mm, 0 mm], in: 3 s, profile: even},"
+                                    + " pan: {machine: head, keeps: hero}}\n    frames: " + frames,
+                            "reachable: pan")
+                    .replace("[0 mm, -1000 mm, 61 mm]", "[-75 mm, -700 mm, 61 mm]");
+            assertThat(PacePlan.margin(text)).isCloseTo(100 * (1 - Math.toDegrees(50.0 / 700) / 20), within(0.3));
+        }
+    }
+
+    /// Passes are compared once, in the first that is named, or in the one that the want names.
+    @Test
+    void passes_areComparedInThePassThatIsNamed() {
+        String text = PacePlan.plan(
+                "rate: 24 fps", SLIDE + "\n    passes: {one: {}, other: {}}", "registers: [one, other], within: 2 px");
+        var line = PacePlan.read(text).shots().getFirst().wants().getFirst();
+        assertThat(PaceMeasures.isJudgedIn(line, "one")).isTrue();
+        assertThat(PaceMeasures.isJudgedIn(line, "other")).isFalse();
+        var named = PacePlan.read(text.replace("within: 2 px", "within: 2 px, pass: other"))
+                .shots()
+                .getFirst()
+                .wants()
+                .getFirst();
+        assertThat(PaceMeasures.isJudgedIn(named, "other")).isTrue();
+        assertThat(PaceMeasures.isJudgedIn(named, "one")).isFalse();
+    }
+
+    @Test
+    void aMoveWithoutATime_leavesTheMeasureUnknown() {
+        for (String want : new String[] {"smear: hero, under: 9 px", "registers: [one, other], within: 2 px"}) {
+            String text = PacePlan.plan(
+                    "rate: 24 fps", SLIDE.replace(", in: 1 s", "") + "\n    passes: {one: {}, other: {}}", want);
+            assertThat(PacePlan.gauge(text).findUnknown(PacePlan.paced(text)))
+                    .contains("Not known: in which time slide goes. Write `in`, or `keys`.");
+        }
+    }
+
+    /// 100 % to nothing and back: near nothing no rate is enough.
+    @Test
+    void aSpeedThroughNothing_isTight_aHoldIsNot() {
+        String through = PacePlan.plan(
+                "rate: 24 fps",
+                "speed: [[0 frames, 100 %], [24 frames, 0 %], [48 frames, 100 %]]\n    frames: 48",
+                "whole_frames: shot");
+        assertThat(PacePlan.margin(through)).isZero();
+        assertThat(PacePlan.gauge(through).findTight(PacePlan.paced(through)))
+                .contains("Where its speed comes to nothing 24 frames show the same as the one before.");
+        String held = PacePlan.plan(
+                "rate: 24 fps",
+                "speed: [[0 frames, 100 %], [24 frames, 100 %], [25 frames, 0 %], [48 frames, 0 %]]\n    frames: 48",
+                "whole_frames: shot");
+        assertThat(PacePlan.gauge(held).findTight(PacePlan.paced(held))).isEmpty();
+    }
+
+    /// 96 mm in 48 frames are 2 mm a frame, 23.7 px: for 10 px it takes 114 frames.
+    @Test
+    void judder_saysHowManyFramesItsWayTakes() {
+        String text = PacePlan.plan(
+                "rate: 24 fps",
+                "moves: {slide: {by: [96 mm, 0 mm], in: 2 s}}\n    frames: 48",
+                "judder_free: hero, under: 10 px, when: start");
+        assertThat(PacePlan.gauge(text).listAttempts(PacePlan.paced(text)))
+                .containsExactly("Give its way 114 frames of the film instead of 48, or let it go less far.");
+    }
 }

@@ -140,4 +140,38 @@ class PaceOutsideTest {
                 "holds_still: hero, under: 1000 px, when: 24 frames");
         assertThat(PacePlan.margin(text)).isCloseTo(1000 - 24 * PX, within(0.01));
     }
+
+    /// A can that goes to camera right and turns clockwise seen from above, its front to camera left: the one takes off
+    /// what the other gives, and the larger of middle and front counts.
+    @Test
+    void aWayAndATurn_addUpWithTheirSigns() {
+        String moves = "moves: {way: {machine: slider, carries: hero, by: [20 mm, 0 mm], in: 1 s},"
+                + " turn: {machine: plate, carries: hero, by: TURN deg, in: 1 s}}";
+        double way = 20.0 / 48 * PX;
+        double turn = Math.toRadians(72) * 33 / 48 * PX;
+        for (int sign : new int[] {1, -1}) {
+            String text = PacePlan.plan(
+                    "rate: 24 fps",
+                    moves.replace("TURN", Integer.toString(72 * sign)),
+                    "smear: hero, under: 50 px, when: start");
+            assertThat(50 - PacePlan.margin(text)).isCloseTo(Math.max(way, Math.abs(way - sign * turn)), within(0.05));
+        }
+    }
+
+    /// Before it is let go a piece doesn't smear; a tenth of a second after it goes 0.98 m/s; a shot that is over then
+    /// has it no faster.
+    @Test
+    void smear_ofAPiece_isWhatTheShotSees() {
+        String release = "release: {piece: bean, at: [0 mm, 0 mm, 100 mm], start: 0.1 s}\n    frames: 48";
+        String camera = "rate: 24 fps, shutter: 180 deg";
+        double tenth = 981 * 0.1 * 10 / 1000;
+        assertThat(PacePlan.margin(PacePlan.plan(camera, release, "smear: bean, under: 200 px, when: start")))
+                .isCloseTo(200, within(1e-6));
+        double there = tenth * 1000 / 48 * PX;
+        assertThat(200 - PacePlan.margin(PacePlan.plan(camera, release, "smear: bean, under: 200 px, when: 0.2 s")))
+                .isCloseTo(there, within(0.01 * there));
+        String brief = PacePlan.plan(
+                camera, release.replace("frames: 48", "frames: 24\n    speed: 20 %"), "smear: bean, under: 200 px");
+        assertThat(200 - PacePlan.margin(brief)).isCloseTo(there, within(0.01 * there));
+    }
 }

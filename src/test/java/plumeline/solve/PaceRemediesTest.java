@@ -98,4 +98,23 @@ final class PaceRemediesTest {
                 .anyMatch(line -> line.matches(
                         "Shutter [0-9.]+ deg, [0-9.]+ stops? more light\\. But one\\.2 \\(lit\\)" + " fails then\\."));
     }
+
+    /// A placing error of 2 mm makes 23.7 px of 24 tight. Nothing moves, so no start and no rate helps, but that with
+    /// half the pixels.
+    @Test
+    void aTightWant_isOfferedOnlyWhatLeavesRoom() {
+        String text = TEXT.replace(
+                        "moves: {slide: {machine: slider, by: [-600 mm, 0 mm], in: 4 s, profile: trapezoid}}", "")
+                .replace("other: {}", "other: {place.hero.at: [2 mm, 0 mm]}")
+                .replace("WANT", "registers: [one, other], within: 24 px");
+        WantAnswer answer = want(text);
+        assertThat(answer.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(answer.attempts())
+                .containsExactly(
+                        "Set camera.rate 240 fps, 3.3 stops more light than now at the same shutter angle, 1920"
+                                + " px across there.");
+        assertThat(want(text.replace("rate: 24 fps, shutter", "rate: 240 fps, shutter"))
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
 }

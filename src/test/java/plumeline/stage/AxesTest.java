@@ -99,4 +99,18 @@ final class AxesTest {
         assertThat(cropped.picture().heightMetres()).isCloseTo(whole.picture().heightMetres() / 2, within(1e-12));
         assertThat(cropped.picture().pixelMetres()).isCloseTo(whole.picture().pixelMetres(), within(1e-12));
     }
+
+    /// At 200 % twelve screen frames are a second on the table; a release by frames goes by the same map.
+    @Test
+    void aStartInFrames_isScreenTime() {
+        Stage stage = Staged.stage(
+                "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 48 mm], aim: ahead, focus: hero}",
+                Staged.HERO,
+                "moves: {one: {by: [100 mm, 0 mm], in: 1 s, start: 12 frames}}",
+                "speed: 200 %",
+                "frames: 48");
+        assertThat(stage.startSeconds(0)).isCloseTo(1, within(1e-12));
+        assertThat(stage.endSeconds("one")).isCloseTo(2, within(1e-12));
+        assertThat(stage.scene(stage.startValues(), 18).aim().eye().x()).isCloseTo(0.05, within(1e-12));
+    }
 }

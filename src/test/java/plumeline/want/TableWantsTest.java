@@ -133,6 +133,20 @@ final class TableWantsTest {
         assertThat(focusMargin(measured)).isEqualTo(280 + 95 - 350, within(1e-6));
     }
 
+    /// Pulled from 600 mm to 300 mm the lens comes nearer than it focuses.
+    @Test
+    void reaches_countsWhereTheFocusIsPulledTo() {
+        Plan plan = Wanted.plan(
+                CAMERA,
+                PAIR,
+                "moves: {pull: {axis: focus, by: -300 mm, in: 1 s}}",
+                "frames: 48",
+                "wants: [{reaches: camera}]");
+        var stage = Wanted.stage(plan);
+        var moments = new Moments(stage, stage.startValues(), java.util.List.of(0.0, 47.0), new Recall());
+        assertThat(Wanted.want(plan).parts(moments)[0]).isEqualTo(300 + Plain.image(50, 300) - 350, within(1e-6));
+    }
+
     private static double focusMargin(String camera) {
         Plan plan = Wanted.plan(camera, PAIR, "wants: [{reaches: camera}]");
         var stage = Wanted.stage(plan);
