@@ -1,6 +1,8 @@
 package plumeline.pace;
 
 import java.util.Optional;
+import plumeline.geom.Body;
+import plumeline.geom.Point;
 import plumeline.stage.Scene;
 
 /// A thing smears less than a limit while a frame is exposed: by the camera's move, its own, or its turn.
@@ -37,8 +39,25 @@ record Smear(Subject subject, Capture capture, double mostPixels) implements Pic
 
     @Override
     public Optional<String> findCaution(Paced at) {
-        return at.stage().isMoving()
-                ? Optional.empty()
-                : Optional.of("Nothing moves in this shot, so nothing smears: how the set sways isn't counted.");
+        if (at.stage().shot().moves().isEmpty()) {
+            return Optional.of("Nothing moves in this shot, so nothing smears: how the set sways isn't counted.");
+        }
+        if (Shift.isBefore(at.now(), subject.index()) && !isInPicture(at.now())) {
+            return Optional.of(subject.name() + " is outside the picture then: say with when which instant counts.");
+        }
+        boolean sways = at.stage().shot().moves().stream()
+                .anyMatch(move -> move.machine()
+                        .filter(machine -> machine.written().has("sways"))
+                        .isPresent());
+        return sways ? Optional.of("What sways after a ramp isn't in this figure.") : Optional.empty();
+    }
+
+    /// Whether any of it may be in the picture.
+    private boolean isInPicture(Scene scene) {
+        Body body = scene.things().get(subject.index());
+        Point seen = scene.view(body).project(body.middle());
+        double reach = body.ballMetres() / scene.view(body).depth(body.middle());
+        return Math.abs(seen.x()) < scene.picture().widthTangent() / 2 + reach
+                && Math.abs(seen.y()) < scene.picture().heightTangent() / 2 + reach;
     }
 }

@@ -202,4 +202,14 @@ class PaceMeasuresTest {
         assertThat(PacePlan.gauge(text).listAttempts(PacePlan.paced(text)))
                 .containsExactly("Give its way 114 frames of the film instead of 48, or let it go less far.");
     }
+
+    /// The picture is 36/111.1 wide: a can 300 mm aside at a metre is out of it by more than its size.
+    @Test
+    void smearOutsideThePicture_isSaid() {
+        String text = PacePlan.plan("rate: 24 fps", SLIDE, "smear: hero, under: 9 px, when: start");
+        assertThat(PacePlan.gauge(text).findCaution(PacePlan.paced(text))).isEmpty();
+        String aside = text.replace("at: [0 mm, 0 mm]", "at: [300 mm, 0 mm]");
+        assertThat(PacePlan.gauge(aside).findCaution(PacePlan.paced(aside)))
+                .contains("hero is outside the picture then: say with when which instant counts.");
+    }
 }
