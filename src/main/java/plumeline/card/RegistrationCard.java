@@ -25,6 +25,9 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
     /// What is taken where no want says how near.
     private static final double USUAL_PIXELS = 1;
 
+    /// Nobody waits for a move that is slower by more than this.
+    private static final double MOST_TIMES = 4;
+
     private static final double ROUNDING = 1e-9;
 
     RegistrationCard {
@@ -112,17 +115,22 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
         OptionalDouble slower = left > 0 ? now.findSlower(left) : OptionalDouble.empty();
         OptionalDouble rate = left > 0 ? now.findRate(left) : OptionalDouble.empty();
         List<String> words = new ArrayList<>();
-        slower.ifPresent(times -> words.add(slower(Math.ceil(times * 10 - ROUNDING) / 10)));
-        rate.ifPresent(least -> words.add("or " + Print.number(Math.ceil(least - ROUNDING), 0)
-                + " fps and more with the move as it is" + mode(least)));
+        slower.stream()
+                .filter(times -> times <= MOST_TIMES)
+                .forEach(times -> words.add(slower(Math.ceil(times * 10 - ROUNDING) / 10)));
+        rate.ifPresent(least -> words.add(
+                Print.number(Math.ceil(least - ROUNDING), 0) + " fps and more with the move as it is" + mode(least)));
         if (left > 0 && now.phasePixels() > 0 && now.isMetTriggered(left)) {
-            words.add("or camera and machine started together: " + PassesApart.text(apart.plannedPixels() + rest));
+            words.add("camera and machine started together: " + PassesApart.text(apart.plannedPixels() + rest));
+        }
+        if (now.residuePixels() > 0) {
+            words.add("the machine started so much earlier that what sways has died down by then");
         }
         return words.isEmpty()
                 ? "No slower move, no faster rate, no triggered start: without half a frame's travel it is still "
                         + PassesApart.text(apart.plannedPixels() + rest)
                         + ". A machine that repeats better or less of it in the picture does."
-                : CardWords.capital(String.join("; ", words)) + ".";
+                : CardWords.capital(String.join("; or ", words)) + ".";
     }
 
     /// The move in so many times its time, rounded up so that nobody does less than is needed, and played so.
@@ -150,7 +158,7 @@ record RegistrationCard(MoveCard.Head head, Passes passes, List<Double> values, 
                 .filter(rate -> rate >= least * (1 - ROUNDING))
                 .findFirst()
                 .map(rate -> " (the body's " + Coupling.rate(rate) + ")")
-                .orElse(" (the body has none so fast)");
+                .orElse(" (at as many px; the body has none so fast)");
     }
 
     /// The longer a look stands, the fewer cuts show the miss.

@@ -60,6 +60,10 @@ public final class KeysCsv {
         }
         for (MovedAxis axis : found.moved()) {
             String name = name(answer.shot(), axis.pass(), axis.move().name());
+            if (axis.isTooMuch()) {
+                notes.add(name + " asks more than "
+                        + axis.move().machine().orElseThrow().name() + " does: see solve before a machine runs it");
+            }
             if (Double.isInfinite(axis.resolution())) {
                 notes.add(name + " has no step rows: "
                         + axis.move()
@@ -118,6 +122,10 @@ public final class KeysCsv {
             append(out, seconds, axis.at(seconds) * perSi, axis.speedAt(seconds) * perSi);
             out.append(tail);
         }
+        double end = stage.lastSeconds();
+        out.append(head).append("end,,,");
+        append(out, end, axis.at(end) * perSi, 0);
+        out.append(tail);
         if (axis.countSteps() > MOST_STEPS) {
             return;
         }

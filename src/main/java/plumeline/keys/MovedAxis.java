@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.motion.DeviceStep;
 import plumeline.motion.Run;
+import plumeline.motion.Usage;
 import plumeline.plan.Move;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.MachineLimits;
@@ -13,6 +14,9 @@ import plumeline.stage.Stage;
 /// One move of a solved shot, or of one of its passes: where its axis is at each real time.
 public final class MovedAxis {
     private final ShotAnswer.Run shot;
+    /// What was computed may miss a limit by so much.
+    private static final double LITTLE = 1e-6;
+
     private final int index;
     private final Way way;
     private final double startSeconds;
@@ -108,6 +112,14 @@ public final class MovedAxis {
     /// @return the pass's where it is of one
     public Stage stage() {
         return shot.stage();
+    }
+
+    /// Tells whether it asks more of its machine than that does.
+    ///
+    /// @return false where no machine is written, and for a pan that follows
+    public boolean isTooMuch() {
+        return way instanceof Way.Driven driven
+                && Usage.of(driven.run(), MachineLimits.of(move().machine())).worst() > 1 + LITTLE;
     }
 
     /// Gives the move's index in the shot.

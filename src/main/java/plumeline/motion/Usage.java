@@ -67,11 +67,18 @@ public record Usage(double speed, double acceleration, double jerk, double trave
         }
         boolean isEven = run instanceof Travel travel && travel.profile() == Profile.EVEN;
         double ups = isEven
-                ? RunUp.find(run.peakSpeed(), limits)
+                ? RunUp.find(run.peakSpeed(), withoutJerk(limits))
                         .map(up -> 2 * up.distance())
                         .orElse(0.0)
                 : 0;
         return high - low + ups;
+    }
+
+    /// Run-up and run-out count as v²/2a; by the jerk alone where no acceleration is known.
+    private static Limits withoutJerk(Limits limits) {
+        return Double.isFinite(limits.acceleration())
+                ? limits.withMotion(limits.speed(), limits.acceleration(), Double.POSITIVE_INFINITY)
+                : limits;
     }
 
     /// Gives the largest of the shares.

@@ -5,15 +5,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import plumeline.fall.Fall;
+import plumeline.fall.Medium;
+import plumeline.geom.Vec;
 import plumeline.plan.Kit;
 import plumeline.plan.Move;
 import plumeline.plan.Playback;
+import plumeline.plan.Release;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.stage.PieceRelease;
 import plumeline.stage.Stage;
 import plumeline.time.CaptureMode;
 import plumeline.time.PlayedShutter;
 import plumeline.time.Retime;
+import plumeline.time.SourceFrames;
 
 /// What a shot's playback speed drags along: the capture rate, light, the time its moves have, what is recorded.
 ///
@@ -27,6 +33,7 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
     /// With a shutter under 120 deg movement begins to look chopped: common practice.
     private static final double NATURAL_RADIANS = Math.toRadians(120);
 
+    private static final long MOST_FRAMES = 500_000;
     private static final double BITS_PER_GIGABYTE = 8e9;
 
     /// Reads a shot.
@@ -132,6 +139,7 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
     /// @return such as `20 % needs 120 fps: 2.3 stops more light and slide in 0.96 s.`
     public String sentence() {
         double rate = findEnough().map(mode -> mode.rate().si()).orElse(leastRate());
+        String taken = rate > leastRate() * (1 + SAME_RATE) ? " at least, " + rate(rate) + " of what the body has" : "";
         double stops = stops(rate);
         List<String> drags = new ArrayList<>();
         if (Math.abs(stops) >= 0.05) {
@@ -141,7 +149,7 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
             findSeconds(move).ifPresent(seconds -> drags.add(move.name() + " in " + Print.seconds(seconds, 2)));
         }
         String all = drags.isEmpty() ? "" : ": " + joined(drags);
-        return speed(slowest) + " needs " + rate(rate) + all + ".";
+        return speed(slowest) + " needs " + rate(leastRate()) + taken + all + ".";
     }
 
     private static String joined(List<String> words) {
@@ -194,8 +202,22 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
                 .findFirst()
                 .orElse("");
         return stage.frames() + " frames of the film are " + Print.seconds(seconds, 2) + " on the table, "
-                + Print.number(Math.ceil(seconds * capture.framesPerSecond() - 1e-6), 0) + " captured frames" + data
+                + captured() + " captured frames" + data
                 + ".";
+    }
+
+    /// From the first captured frame that is shown to the last, both counted.
+    private long captured() {
+        int frames = (int) Math.min(stage.frames(), MOST_FRAMES);
+        SourceFrames shown = SourceFrames.of(stage.retime(), capture.framesPerSecond(), frames);
+        long least = Long.MAX_VALUE;
+        long most = 0;
+        for (int frame = 0; frame < frames; frame++) {
+            least = Math.min(least, shown.shown(frame));
+            most = Math.max(most, shown.shown(frame));
+        }
+        double whole = stage.retime().spanSeconds((double) stage.frames()) * capture.framesPerSecond();
+        return Math.max(most - least + 1, (long) Math.ceil(whole - 1e-6));
     }
 
     /// What a take fills of a card, run-up and handles not counted, where the mode's bit rate is written.
@@ -247,6 +269,40 @@ public record Coupling(Stage stage, Quantity film, Capture capture, double slowe
             }
         }
         return window;
+    }
+
+    /// Finds what is let go outside the stretch that is played at the slowest speed.
+    ///
+    /// @param si the marks' values, SI
+    /// @return a sentence; empty where it meets it, where nothing is let go, and where no stretch is slowest
+    public Optional<String> findMissed(double[] si) {
+        Optional<Window> window = findWindow();
+        Optional<Release> release = stage.shot().findRelease();
+        if (window.isEmpty() || release.isEmpty()) {
+            return Optional.empty();
+        }
+        double from = stage.releaseSeconds();
+        double to = release.get() instanceof Release.OfPieces pieces
+                ? from + fallSeconds(PieceRelease.of(pieces), si)
+                : Double.POSITIVE_INFINITY;
+        boolean isMissed =
+                to < window.get().fromSeconds() || from > window.get().toSeconds();
+        return isMissed
+                ? Optional.of("What is let go " + Print.seconds(from, 2) + " after GO"
+                        + (Double.isFinite(to) ? " has landed by " + Print.seconds(to, 2) : "") + ", but "
+                        + speed(slowest) + " is played from "
+                        + Print.seconds(window.get().fromSeconds(), 2) + " to "
+                        + Print.seconds(window.get().toSeconds(), 2) + ": let it go then, or move the ramp.")
+                : Optional.empty();
+    }
+
+    private double fallSeconds(PieceRelease pieces, double[] si) {
+        Vec hand = stage.findMouth(si).orElse(Vec.ZERO);
+        Fall fall = pieces.fall(PieceRelease.findMedium(stage, hand).orElse(Medium.AIR));
+        return fall.netNewtons() > 0 && fall.moves()
+                ? pieces.overSeconds()
+                        + fall.at(PieceRelease.wayMetres(stage, hand)).seconds()
+                : Double.POSITIVE_INFINITY;
     }
 
     private boolean isSlowest(double speed) {

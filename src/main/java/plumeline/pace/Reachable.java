@@ -83,7 +83,10 @@ record Reachable(Move move, int index, Kit.Machine machine, PaperUnit papers) im
                     + " acceleration.");
         }
         return move.kept().isEmpty() && at.stage().findRun(index, at.si()).isEmpty()
-                ? Optional.of("Not known: how far " + move.name() + " goes, or in which time.")
+                ? Optional.of(
+                        move.findTime().isEmpty()
+                                ? "Not known: in which time " + move.name() + " goes. Write `in`, or `keys`."
+                                : "Not known: how far " + move.name() + " goes.")
                 : Optional.empty();
     }
 
@@ -97,13 +100,13 @@ record Reachable(Move move, int index, Kit.Machine machine, PaperUnit papers) im
         Figures figures = figures();
         List<String> words = new ArrayList<>();
         add(words, "speed", figures.speed(asked.speed()));
-        if (!move.isEven() || !move.kept().isEmpty()) {
+        if ((!move.isEven() || !move.kept().isEmpty()) && Double.isFinite(limits().acceleration())) {
             double least = asked.usage().acceleration() * limits().acceleration();
             boolean usesItAll = asked.acceleration() > least * (1 + ROUNDING);
             add(words, "acceleration", (usesItAll ? "at least " : "") + figures.acceleration(least));
         }
         if (asked.usage().jerk() > 0) {
-            words.add("jerk " + Print.share(asked.usage().jerk(), 0) + " of its own");
+            words.add("jerk " + Print.share(asked.usage().jerk(), 0) + " of what it does");
         }
         add(words, "travel", figures.way(asked.way()));
         return words.isEmpty()
@@ -153,6 +156,12 @@ record Reachable(Move move, int index, Kit.Machine machine, PaperUnit papers) im
                 && move.kept().isEmpty()
                 && !machine.written().has("acceleration")
                 && !machine.written().has("jerk");
+        Asked.Jump jump = findAsked(at).map(Asked::jump).orElse(Asked.Jump.NONE);
+        if (jump.by() > 0) {
+            return Optional.of("Its turn rate jumps by " + figures().speed(jump.by()) + " "
+                    + Print.seconds(jump.seconds(), 2) + " after GO, where another edge of what it keeps becomes the"
+                    + " outermost: the head lags there. Keep one thing, or fewer.");
+        }
         return isRunUpOpen
                 ? Optional.of("Its run-up isn't counted: write " + machine.name() + "'s acceleration.")
                 : Optional.empty();

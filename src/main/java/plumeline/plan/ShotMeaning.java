@@ -346,7 +346,10 @@ final class ShotMeaning {
                             }
                             + axis.map(one -> ", on the axis " + one.word()).orElse(""),
                     switch (sort) {
-                        case WAY -> "Try [600 mm, 0 mm].";
+                        case WAY ->
+                            axis.filter(one -> one == Move.Axis.LIFT).isPresent()
+                                    ? "Try [0 mm, 0 mm, 100 mm]."
+                                    : "Try [600 mm, 0 mm].";
                         case ANGLE -> "Try 20 deg.";
                         case LENGTH -> "Try 200 mm.";
                     });

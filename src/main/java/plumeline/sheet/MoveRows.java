@@ -64,7 +64,7 @@ final class MoveRows {
     private String words(Move move) {
         List<String> words = new ArrayList<>();
         words.add(carried(move) + way(move));
-        move.duration().ifPresent(duration -> words.add("in " + duration.valueText() + " of real time"));
+        move.findTime().ifPresent(duration -> words.add("in " + duration.valueText() + " of real time"));
         move.start()
                 .ifPresentOrElse(
                         start -> words.add("starting "

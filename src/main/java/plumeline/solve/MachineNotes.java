@@ -43,6 +43,7 @@ final class MachineNotes {
         List<String> all = new ArrayList<>();
         for (int i = 0; i < stage.shot().moves().size(); i++) {
             Move move = stage.shot().moves().get(i);
+            findBareTurn(move).ifPresent(all::add);
             if (move.machine().isPresent() && !isWanted(stage, move) && shotSeconds(stage) > 0) {
                 Kit.Machine machine = move.machine().get();
                 stage.findRun(i, si).ifPresent(run -> {
@@ -52,6 +53,18 @@ final class MachineNotes {
             }
         }
         return all;
+    }
+
+    /// A turn that nothing is written of turns the camera, which a turntable's shouldn't.
+    private static Optional<String> findBareTurn(Move move) {
+        boolean isBare =
+                move.travel().filter(Move.Travel.Round.class::isInstance).isPresent()
+                        && move.listCarried().isEmpty()
+                        && !move.written().has("axis");
+        return isBare
+                ? Optional.of(move.name() + " turns the camera, as nothing is written that it carries. Write carries:"
+                        + " THING for a turntable, axis: pan for a pan.")
+                : Optional.empty();
     }
 
     /// A want says it with what helps.

@@ -33,7 +33,9 @@ final class Notes {
             }
         }
         notes.addAll(MachineNotes.of(stage, si, unit));
-        notes.addAll(Coupling.of(stage, film).listNotes());
+        Coupling coupling = Coupling.of(stage, film);
+        notes.addAll(coupling.listNotes());
+        coupling.findMissed(si).ifPresent(notes::add);
         notes.addAll(LampNotes.of(stage, si));
         return notes;
     }

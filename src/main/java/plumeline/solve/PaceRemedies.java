@@ -109,6 +109,12 @@ final class PaceRemedies {
     private String rateSentence(WantLine line, Quantity rate, Otherwise.Trial trial) {
         Coupling there = Coupling.of(trial.there().stage(), film);
         double stops = there.stops(rate.si()) - there.stops(coupling().capture().framesPerSecond());
+        String crop = otherwise.shot().camera().body().modes().stream()
+                .filter(mode -> mode.rate().equals(rate))
+                .flatMap(mode -> mode.width().stream())
+                .findFirst()
+                .map(width -> ", which uses " + width.valueText() + " of the sensor's width: frame it anew")
+                .orElse("");
         String across = otherwise.shot().camera().body().modes().stream()
                 .filter(mode -> mode.rate().equals(rate))
                 .flatMapToLong(mode -> mode.acrossPixels().stream())
@@ -117,7 +123,7 @@ final class PaceRemedies {
                 .orElse("");
         boolean isAsked = line.word().equals("whole_frames") && there.slowest() < 1 - SAME;
         return (isAsked ? there.sentence() + " " : "") + "Set camera.rate " + rate.valueText() + ", "
-                + Coupling.stopsText(stops) + " more light than now at the same shutter angle" + across + "."
+                + Coupling.stopsText(stops) + " more light than now at the same shutter angle" + across + crop + "."
                 + trial.cost();
     }
 
@@ -194,6 +200,12 @@ final class PaceRemedies {
                 keys.add(new Otherwise.Key(path + "keys", keyed(move, times)));
             }
         }
+        otherwise
+                .shot()
+                .findRelease()
+                .flatMap(release -> release.findStart())
+                .filter(start -> start.kind() != Kind.FRAMES)
+                .ifPresent(start -> keys.add(key("release.start", seconds(start.si() * times))));
         return keys;
     }
 
@@ -248,13 +260,35 @@ final class PaceRemedies {
         List<String> runs = new ArrayList<>();
         for (Move move : otherwise.shot().moves()) {
             move.findTime()
-                    .ifPresent(in ->
-                            runs.add(move.name() + " in " + Print.seconds(in.si() * times, 2) + peak(trial, move)));
+                    .ifPresent(in -> runs.add(move.name() + " in " + Print.seconds(in.si() * times, 2)
+                            + peak(trial, move) + started(move.start(), times)));
         }
         String playback = otherwise.shot().playback() instanceof Playback.Constant(double speed, var _)
                 ? "play at " + Coupling.speed(speed * times)
                 : "play all of it at " + Coupling.speed(times) + " of its speeds";
-        return "Run " + String.join(", ", runs) + ", " + playback + "." + trial.cost() + shutter(line, times, trial);
+        return "Run " + String.join(", ", runs) + ", " + playback + "." + trial.cost() + released(times)
+                + shutter(line, times, trial);
+    }
+
+    private static String started(Optional<Quantity> start, double times) {
+        return start.filter(from -> from.kind() != Kind.FRAMES && from.si() > 0)
+                .map(from -> " from " + Print.seconds(from.si() * times, 2) + " on")
+                .orElse("");
+    }
+
+    /// What is let go keeps its own time: played faster it is faster on the screen.
+    private String released(double times) {
+        return otherwise
+                .shot()
+                .findRelease()
+                .map(release -> " What is let go doesn't slow down with it: on the screen it goes "
+                        + Print.number(times, 1) + " times as fast"
+                        + release.findStart()
+                                .filter(start -> start.kind() != Kind.FRAMES && start.si() > 0)
+                                .map(start -> "; let it go at " + Print.seconds(start.si() * times, 2))
+                                .orElse("")
+                        + ".")
+                .orElse("");
     }
 
     private String peak(Otherwise.Trial trial, Move move) {

@@ -91,4 +91,25 @@ class CouplingTest {
         assertThat(coupling.stage().lastSeconds()).isCloseTo(1, within(1e-12));
         assertThat(coupling.stage().retime().realSeconds(0)).isCloseTo(1, within(1e-12));
     }
+
+    /// A bean let go at 0.1 s from 61 mm lands 0.11 s later: long before the ramp is slow at 0.8 s.
+    @Test
+    void whatIsLetGoBeforeTheRamp_isSaid() {
+        String ramp = "speed: [[0 frames, 100 %], [12 frames, 100 %], [24 frames, 20 %], [120 frames, 20 %]]\n"
+                + "    frames: 120\n    release: {piece: bean, at: [0 mm, 0 mm, 61 mm], start: START}";
+        Coupling early = of("rate: 120 fps", ramp.replace("START", "0.1 s"));
+        assertThat(early.findMissed(early.stage().startValues()))
+                .contains(
+                        "What is let go 0.1 s after GO has landed by 0.21 s, but 20 % is played from 0.8 s to 1.6 s:"
+                                + " let it go then, or move the ramp.");
+        Coupling right = of("rate: 120 fps", ramp.replace("START", "0.9 s"));
+        assertThat(right.findMissed(right.stage().startValues())).isEmpty();
+    }
+
+    /// 30 fps would do, the body has 48.
+    @Test
+    void sentence_whereTheBodyHasMore_saysBoth() {
+        assertThat(of("rate: 24 fps", "speed: 80 %").sentence())
+                .isEqualTo("80 % needs 30 fps at least, 48 fps of what the body has: 1 stop more light.");
+    }
 }

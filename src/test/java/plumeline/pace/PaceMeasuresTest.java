@@ -212,4 +212,34 @@ class PaceMeasuresTest {
         assertThat(PacePlan.gauge(aside).findCaution(PacePlan.paced(aside)))
                 .contains("hero is outside the picture then: say with when which instant counts.");
     }
+
+    /// A machine of which only some limits are known is judged by those.
+    @Test
+    void aLimitThatIsNotKnown_isLeftOut() {
+        for (String profile : new String[] {"trapezoid", "smooth", "s-curve", "even"}) {
+            String text = PacePlan.plan(
+                            "rate: 24 fps",
+                            SLIDE.replace("in: 1 s", "in: 1 s, profile: " + profile),
+                            "reachable: slide")
+                    .replace("speed: 80 mm/s, acceleration: 200 mm/s2,", "speed: 100 mm/s,");
+            assertThat(PacePlan.standing(text))
+                    .startsWith("slide asks of slider: speed ")
+                    .doesNotContain("acceleration");
+        }
+    }
+
+    /// A pan that keeps two things one behind the other turns by the nearer's edge until the farther's is outside:
+    /// there its rate jumps, and that is no acceleration.
+    @Test
+    void aPanThatKeepsSeveral_saysWhereItsRateJumps() {
+        String text = PacePlan.plan(
+                        "rate: 24 fps",
+                        "moves: {slide: {machine: slider, by: [-500 mm, 0 mm], in: 6.6 s, profile: trapezoid},"
+                                + " pan: {machine: head, keeps: [hero, back]}}",
+                        "reachable: pan")
+                .replace("place: {", "place: {back: {thing: can, at: [0 mm, 400 mm]}, ");
+        assertThat(PacePlan.gauge(text).findCaution(PacePlan.paced(text)))
+                .hasValueSatisfying(words -> assertThat(words).startsWith("Its turn rate jumps by "));
+        assertThat(PacePlan.margin(text)).isGreaterThan(50);
+    }
 }

@@ -164,8 +164,8 @@ final class SentencesTest {
                         "slide is not over when the last frame ends: it takes 2.5 s, the shot 2 s of real time.",
                         "slide needs 160 mm/s, slider does 80 mm/s. Run it in 5 s and play at 130 %, or give the shot"
                                 + " 240 frames.",
-                        "50 % needs 120 fps: 2.3 stops more light and slide in 2 s. 96 frames of the film are 2 s"
-                                + " on the table, 48 captured frames.");
+                        "50 % needs 48 fps at least, 120 fps of what the body has: 2.3 stops more light and slide in 2"
+                                + " s. 96 frames of the film are 2 s on the table, 49 captured frames.");
     }
 
     @Test
