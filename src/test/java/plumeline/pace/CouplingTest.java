@@ -99,9 +99,8 @@ class CouplingTest {
                 + "    frames: 120\n    release: {piece: bean, at: [0 mm, 0 mm, 61 mm], start: START}";
         Coupling early = of("rate: 120 fps", ramp.replace("START", "0.1 s"));
         assertThat(early.findMissed(early.stage().startValues()))
-                .contains(
-                        "What is let go 0.1 s after GO has landed by 0.21 s, but 20 % is played from 0.8 s to 1.6 s:"
-                                + " let it go then, or move the ramp.");
+                .contains("What is let go 0.1 s after GO has landed by 0.21 s, but 20 % is played from 0.8 s to 1.6 s:"
+                        + " let it go then, or move the ramp.");
         Coupling right = of("rate: 120 fps", ramp.replace("START", "0.9 s"));
         assertThat(right.findMissed(right.stage().startValues())).isEmpty();
     }
