@@ -53,15 +53,16 @@ final class MovesCommandTest {
         String text = out.toString(UTF_8);
         assertThat(text).startsWith(HEAD + "one,,slide,slide,rail,frame,0,0,0,0,25,mm\r\n");
         assertThat(text).contains("\r\none,,slide,slide,rail,frame,24,24,0.96,24,25,mm\r\n");
+        assertThat(text).contains("\r\none,,slide,slide,rail,end,,,1,25,0,mm\r\n");
         assertThat(text).endsWith("\r\none,,slide,slide,rail,step,,,1,25,25,mm\r\n");
-        assertThat(text.lines()).hasSize(1 + 25 + 5);
+        assertThat(text.lines()).hasSize(1 + 25 + 1 + 5);
     }
 
     @Test
     void moves_saysWhatIsntInIt() {
         assertThat(run(PLAN, "moves", "-")).isEqualTo(Outcome.ANSWERED);
         assertThat(err.toString(UTF_8)).isEqualTo("two: pan has no step rows: write head's resolution\n");
-        assertThat(out.toString(UTF_8).lines()).hasSize(1 + 25 + 5 + 25);
+        assertThat(out.toString(UTF_8).lines()).hasSize(1 + 25 + 1 + 5 + 25 + 1);
     }
 
     @Test
