@@ -19,6 +19,7 @@ import org.bytedeco.ffmpeg.global.avformat;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.Pointer;
+import org.bytedeco.javacpp.PointerPointer;
 import plumeline.clip.Clips.Reading;
 import plumeline.sound.HeldSound;
 import plumeline.sound.Speaker;
@@ -27,8 +28,8 @@ import plumeline.sound.Speaker;
 final class SoundTrack implements AutoCloseable {
     /// The containers that are opened: none of them names other files or addresses to be fetched.
     private static final String CONTAINERS =
-            "aac,ac3,aiff,amr,ape,asf,avi,caf,eac3,flac,flv,matroska,webm,mov,mp4,m4a,3gp,3g2,mj2,mp3,mpeg,mpegts,mxf,ogg,"
-                    + "tta,w64,wav,wv";
+            "aac,ac3,aiff,amr,ape,asf,avi,caf,eac3,flac,flv,matroska,webm,mov,mp4,m4a,3gp,3g2,mj2,mp3,mpeg,mpegts,"
+                    + "mxf,ogg,tta,w64,wav,wv";
 
     private static final String AS_WAV = "Have its sound written into a WAV file, and name that.";
 
@@ -59,7 +60,7 @@ final class SoundTrack implements AutoCloseable {
             status = avformat.avformat_open_input(container, name, new AVInputFormat(new Pointer()), options);
         }
         avutil.av_dict_free(options);
-        if (status < 0 || avformat.avformat_find_stream_info(container, new AVDictionary()) < 0) {
+        if (status < 0 || avformat.avformat_find_stream_info(container, new PointerPointer<>(new Pointer())) < 0) {
             throw new UnreadableClip("which is no WAV file and no clip that can be read here", AS_WAV);
         }
     }

@@ -10,8 +10,8 @@ package plumeline.sound;
 record Biquad(double b0, double b1, double b2, double a1, double a2) {
     /// Gives the filter of the same analogue prototype at another rate.
     ///
-    /// The figures are those of `(Vh s² + Vb s k/q + V0) / (s² + s k/q + 1)` by the bilinear transform with its pole's
-    /// frequency kept, `k = tan(π f / rate)`. Solved for k, q, Vh, Vb and V0: with `d = 1 − a1 + a2`,
+    /// The figures are those of `(Vh s² + Vb s k/q + V0) / (s² + s k/q + 1)` by the bilinear transform with its
+    /// pole's frequency kept, `k = tan(π f / rate)`. Solved for k, q, Vh, Vb and V0: with `d = 1 − a1 + a2`,
     /// `k² = (1 + a1 + a2) / d`, `k/q = 2 (1 − a2) / d`, `Vh = (b0 − b1 + b2) / d`,
     /// `Vb = (b0 − b2) / (1 − a2)`, `V0 = (b0 + b1 + b2) / (1 + a1 + a2)`.
     ///

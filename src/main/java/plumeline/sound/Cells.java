@@ -17,6 +17,7 @@ final class Cells {
     private static final double ABSOLUTE_GATE_LUFS = -70;
     private static final double RELATIVE_GATE_DECIBELS = -10;
     private static final double RANGE_GATE_DECIBELS = -20;
+    private static final double ROUNDING_LU = 1e-9;
     private static final double RANGE_LOW = 0.10;
     private static final double RANGE_HIGH = 0.95;
 
@@ -106,10 +107,13 @@ final class Cells {
         double[] powers = powers(SHORT_TERM, HOP);
         double[] heard = gated(powers, power(ABSOLUTE_GATE_LUFS));
         double gate = mean(heard) * StrictMath.pow(10, RANGE_GATE_DECIBELS / 10);
-        double[] kept = Arrays.stream(heard).filter(each -> each >= gate).sorted().toArray();
-        return kept.length == 0
-                ? none(powers)
-                : new Level.At(lufs(percentile(kept, RANGE_HIGH)) - lufs(percentile(kept, RANGE_LOW)));
+        double[] kept =
+                Arrays.stream(heard).filter(each -> each >= gate).sorted().toArray();
+        if (kept.length == 0) {
+            return none(powers);
+        }
+        double apart = lufs(percentile(kept, RANGE_HIGH)) - lufs(percentile(kept, RANGE_LOW));
+        return new Level.At(apart < ROUNDING_LU ? 0 : apart);
     }
 
     /// The value nearest to a share of the way from the first to the last, halves up.

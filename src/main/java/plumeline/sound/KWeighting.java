@@ -8,8 +8,8 @@ package plumeline.sound;
 /// **Source:** ITU-R BS.1770-5, Annex 1, Tables 1 and 2.
 final class KWeighting {
     private static final double TABLES_HERTZ = 48_000;
-    private static final Biquad SHELF = new Biquad(
-            1.53512485958697, -2.69169618940638, 1.19839281085285, -1.69065929318241, 0.73248077421585);
+    private static final Biquad SHELF =
+            new Biquad(1.53512485958697, -2.69169618940638, 1.19839281085285, -1.69065929318241, 0.73248077421585);
     private static final Biquad HIGH_PASS = new Biquad(1, -2, 1, -1.99004745483398, 0.99007225036621);
 
     /// What is left of a filter is put to nothing below this, far under any sample: so small numbers are slow.

@@ -172,7 +172,8 @@ record Peaks(Level truePeak, Level samplePeak) {
             return false;
         }
 
-        /// Puts samples first − 24 up to first + block + 24 into the rows; nothing sounds before the sound and after it.
+        /// Puts samples first − 24 up to first + block + 24 into the rows; nothing sounds before the sound and after
+        /// it.
         private void fill(long first) {
             long from = Math.max(0, first - SIDE);
             long to = Math.min(sound.samples(), first + BLOCK + SIDE);

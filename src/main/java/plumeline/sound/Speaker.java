@@ -105,13 +105,14 @@ public enum Speaker {
     static long mask(List<Speaker> speakers) {
         long mask = 0;
         for (Speaker each : speakers) {
-            mask |= each == PLACELESS ? 0 : 1L << each.ordinal();
+            mask |= each == PLACELESS ? 0 : 1L << List.of(values()).indexOf(each);
         }
         return mask;
     }
 
     /// Gives how much its channel's power counts: 1.41 for surrounds 60° to 120° from the front, 0 for low-frequency
-    /// effects, else 1. Back channels are the surrounds (110°) where none is at the side, else they stand behind 120°.
+    /// effects, else 1. Back channels are the surrounds (110°) where none is at the side, else they stand behind
+    /// 120°.
     ///
     /// **Source:** ITU-R BS.1770-5, Annex 1 Table 3 and Annex 3 Table 4 (the latter from memory).
     ///
@@ -121,8 +122,7 @@ public enum Speaker {
         return switch (this) {
             case LOW -> 0;
             case SIDE_LEFT, SIDE_RIGHT -> SURROUND_WEIGHT;
-            case BACK_LEFT, BACK_RIGHT ->
-                all.contains(SIDE_LEFT) || all.contains(SIDE_RIGHT) ? 1 : SURROUND_WEIGHT;
+            case BACK_LEFT, BACK_RIGHT -> all.contains(SIDE_LEFT) || all.contains(SIDE_RIGHT) ? 1 : SURROUND_WEIGHT;
             default -> 1;
         };
     }

@@ -61,15 +61,14 @@ final class VoiceSynth {
     static VoiceSynth of(Guide.Heard event, int index, SampleGrid grid) {
         long frame = grid.frameAt(event.sample());
         int rate = grid.samplesPerSecond();
-        long samples =
-                switch (event.voice()) {
-                    case Voice.Click _ -> (long) (CLICK_SECONDS * rate);
-                    case Voice.Tick _ -> (long) (TICK_SECONDS * rate);
-                    case Voice.Whoosh(List<Double> speeds) -> grid.sample(frame + speeds.size()) - event.sample();
-                    case Voice.Pour(long length) -> length;
-                    case Voice.Fizz(long length) -> length;
-                    case Voice.Tone(long length) -> length;
-                };
+        long samples = switch (event.voice()) {
+            case Voice.Click _ -> (long) (CLICK_SECONDS * rate);
+            case Voice.Tick _ -> (long) (TICK_SECONDS * rate);
+            case Voice.Whoosh(List<Double> speeds) -> grid.sample(frame + speeds.size()) - event.sample();
+            case Voice.Pour(long length) -> length;
+            case Voice.Fizz(long length) -> length;
+            case Voice.Tone(long length) -> length;
+        };
         List<Double> levels = event.voice() instanceof Voice.Whoosh(List<Double> speeds) ? shares(speeds) : List.of();
         return new VoiceSynth(new Place(event.voice(), levels, frame, grid), samples, SEED * (2L * index + 1));
     }
@@ -80,7 +79,9 @@ final class VoiceSynth {
             fastest = Math.max(fastest, Math.abs(each));
         }
         double most = fastest;
-        return speeds.stream().map(each -> most == 0 ? 0 : Math.abs(each) / most).toList();
+        return speeds.stream()
+                .map(each -> most == 0 ? 0 : Math.abs(each) / most)
+                .toList();
     }
 
     private static double pitch(Voice voice) {
@@ -97,16 +98,15 @@ final class VoiceSynth {
 
     /// Gives the next sample.
     double next() {
-        double value =
-                switch (heard.voice()) {
-                    case Voice.Click(Voice.Beat beat) ->
-                        (beat == Voice.Beat.FIRST ? 0.5 : 0.35) * sine() * dying(CLICK_SECONDS / 5);
-                    case Voice.Tick _ -> tick();
-                    case Voice.Whoosh _ -> whoosh();
-                    case Voice.Pour _ -> pour();
-                    case Voice.Fizz _ -> fizz();
-                    case Voice.Tone _ -> 0.15 * sine();
-                };
+        double value = switch (heard.voice()) {
+            case Voice.Click(Voice.Beat beat) ->
+                (beat == Voice.Beat.FIRST ? 0.5 : 0.35) * sine() * dying(CLICK_SECONDS / 5);
+            case Voice.Tick _ -> tick();
+            case Voice.Whoosh _ -> whoosh();
+            case Voice.Pour _ -> pour();
+            case Voice.Fizz _ -> fizz();
+            case Voice.Tone _ -> 0.15 * sine();
+        };
         double faded = value * fade();
         i++;
         return faded;

@@ -160,7 +160,9 @@ public final class Wav {
     }
 
     private static byte[] end(ByteBuffer out) {
-        return out.array();
+        byte[] all = new byte[out.capacity()];
+        out.get(0, all);
+        return all;
     }
 
     /// Whether a length that a file gives can't be one.

@@ -20,8 +20,20 @@ final class WavWalk {
 
     /// The end of a subformat's GUID, the same for all that stand for a plain format's number.
     private static final List<Byte> SUBFORMAT_END = List.of(
-            (byte) 0, (byte) 0, (byte) 0, (byte) 0, (byte) 0x10, (byte) 0, (byte) 0x80, (byte) 0, (byte) 0,
-            (byte) 0xAA, (byte) 0, (byte) 0x38, (byte) 0x9B, (byte) 0x71);
+            (byte) 0,
+            (byte) 0,
+            (byte) 0,
+            (byte) 0,
+            (byte) 0x10,
+            (byte) 0,
+            (byte) 0x80,
+            (byte) 0,
+            (byte) 0,
+            (byte) 0xAA,
+            (byte) 0,
+            (byte) 0x38,
+            (byte) 0x9B,
+            (byte) 0x71);
 
     private static final Map<Integer, String> NAMES = Map.of(
             2, "ADPCM", 6, "A-law", 7, "µ-law", 0x11, "ADPCM", 0x50, "MPEG", 0x55, "MP3", 0x92, "AC-3", 0xFF, "AAC");
@@ -138,7 +150,7 @@ final class WavWalk {
     }
 
     private Reading sound(Format format, int data, long claimed) {
-        long there = bytes.limit() - data;
+        long there = (long) bytes.limit() - data;
         boolean isLong = Wav.isUnknown(claimed) && longData >= 0;
         long length = isLong ? longData : claimed;
         boolean isOpen = !isLong && (Wav.isUnknown(claimed) || claimed == 0);

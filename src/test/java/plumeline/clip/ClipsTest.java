@@ -103,8 +103,7 @@ final class ClipsTest {
 
     @Test
     void damagedClips_areReadAsFarAsTheyGo_orRefused() throws IOException {
-        byte[] good = Files.readAllBytes(
-                MadeClip.write(folder.resolve("mix.mp4"), 48_000, 1, tone(20_000, 997, 0.1)));
+        byte[] good = Files.readAllBytes(MadeClip.write(folder.resolve("mix.mp4"), 48_000, 1, tone(20_000, 997, 0.1)));
         Random chance = new Random(3);
         for (int n = 0; n < 60; n++) {
             byte[] bytes = java.util.Arrays.copyOf(good, 40 + chance.nextInt(good.length - 40));

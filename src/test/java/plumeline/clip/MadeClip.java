@@ -24,6 +24,7 @@ public final class MadeClip {
     /// Writes rows of samples into a clip: AAC where the name ends in mp4, else 16-bit samples; one track each time.
     public static Path write(Path file, int rate, int tracks, float[]... rows) {
         boolean isAac = file.toString().endsWith(".mp4");
+        avutil.av_log_set_level(avutil.AV_LOG_QUIET);
         AVFormatContext out = new AVFormatContext(null);
         check(avformat.avformat_alloc_output_context2(out, new AVOutputFormat(new Pointer()), null, file.toString()));
         AVCodec codec = avcodec.avcodec_find_encoder(isAac ? avcodec.AV_CODEC_ID_AAC : avcodec.AV_CODEC_ID_PCM_S16LE);

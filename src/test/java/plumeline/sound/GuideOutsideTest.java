@@ -34,8 +34,7 @@ final class GuideOutsideTest {
         TempoGrid tempo = new TempoGrid(new BigDecimal("120"), BigDecimal.ZERO, GRID);
         List<Guide.Heard> events = new ArrayList<>();
         for (int beat = 0; beat < 20; beat++) {
-            events.add(heard(
-                    tempo.sample(beat), new Voice.Click(beat % 4 == 0 ? Voice.Beat.FIRST : Voice.Beat.OTHER)));
+            events.add(heard(tempo.sample(beat), new Voice.Click(beat % 4 == 0 ? Voice.Beat.FIRST : Voice.Beat.OTHER)));
         }
         double[] left = rows(Guide.of(GRID, 300, events).sound())[0];
         assertThat(left).hasSize(480_480);
@@ -53,18 +52,26 @@ final class GuideOutsideTest {
     /// Speed falls from three times real time to a half and rises again; level and pitch do as well.
     @Test
     void whoosh_followsItsSpeed() {
-        List<Double> speeds =
-                IntStream.range(0, 300).mapToObj(n -> 0.5 + 2.5 * Math.pow((n - 150) / 150.0, 2)).toList();
-        double[] left = rows(Guide.of(GRID, 300, List.of(heard(0, new Voice.Whoosh(speeds)))).sound())[0];
+        List<Double> speeds = IntStream.range(0, 300)
+                .mapToObj(n -> 0.5 + 2.5 * Math.pow((n - 150) / 150.0, 2))
+                .toList();
+        double[] left = rows(
+                Guide.of(GRID, 300, List.of(heard(0, new Voice.Whoosh(speeds)))).sound())[0];
         int compared = 0;
         double full = 0.09 / Math.sqrt(2);
         for (int n = 5; n < 290; n += 10) {
             int from = (int) GRID.sample(n);
             int to = (int) GRID.sample(n + 10);
-            double share = speeds.subList(n, n + 10).stream().mapToDouble(v -> v).average().orElseThrow() / 3;
+            double share = speeds.subList(n, n + 10).stream()
+                            .mapToDouble(v -> v)
+                            .average()
+                            .orElseThrow()
+                    / 3;
             double level = 20 * Math.log10(Math.sqrt(power(left, from, to)) / (full * share));
             assertThat(level).as("frame " + n).isBetween(-2.5, 2.5);
-            assertThat(middleHertz(left, from, to) / (1800 * share)).as("frame " + n).isBetween(0.7, 1.4);
+            assertThat(middleHertz(left, from, to) / (1800 * share))
+                    .as("frame " + n)
+                    .isBetween(0.7, 1.4);
             compared++;
         }
         assertThat(compared).isEqualTo(29);
@@ -77,9 +84,15 @@ final class GuideOutsideTest {
     void backwardSpeed_soundsAsForward_andAHoldIsSilent() {
         List<Double> back = IntStream.range(0, 60).mapToObj(_ -> -1.5).toList();
         List<Double> still = IntStream.range(0, 60).mapToObj(_ -> 0.0).toList();
-        double[] left = rows(Guide.of(GRID, 60, List.of(heard(0, new Voice.Whoosh(back)))).sound())[0];
-        assertThat(10 * Math.log10(power(left, 2000, 90_000) / (0.09 * 0.09 / 2))).isEqualTo(0, within(1.5));
-        assertThat(power(rows(Guide.of(GRID, 60, List.of(heard(0, new Voice.Whoosh(still)))).sound())[0], 0, 96_000))
+        double[] left = rows(
+                Guide.of(GRID, 60, List.of(heard(0, new Voice.Whoosh(back)))).sound())[0];
+        assertThat(10 * Math.log10(power(left, 2000, 90_000) / (0.09 * 0.09 / 2)))
+                .isEqualTo(0, within(1.5));
+        assertThat(power(
+                        rows(Guide.of(GRID, 60, List.of(heard(0, new Voice.Whoosh(still))))
+                                .sound())[0],
+                        0,
+                        96_000))
                 .isZero();
     }
 
@@ -105,7 +118,8 @@ final class GuideOutsideTest {
 
     @Test
     void everything_atOnce_staysUnderThreeDecibelsBelowFullScale_andIsTheSameAgain() {
-        List<Double> speeds = IntStream.range(0, 120).mapToObj(n -> 0.2 + n / 60.0).toList();
+        List<Double> speeds =
+                IntStream.range(0, 120).mapToObj(n -> 0.2 + n / 60.0).toList();
         List<Guide.Heard> events = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             events.add(heard(4000, new Voice.Click(Voice.Beat.FIRST)));
@@ -119,15 +133,18 @@ final class GuideOutsideTest {
         assertThat(guide.loweredDecibels()).isGreaterThan(3);
         double peak = Tones.value(Loudness.of(guide.sound()).samplePeak());
         assertThat(peak).isBetween(-3.6, -3.5);
-        assertThat(Wav.write24(guide.sound())).isEqualTo(Wav.write24(Guide.of(GRID, 120, events).sound()));
+        assertThat(Wav.write24(guide.sound()))
+                .isEqualTo(Wav.write24(Guide.of(GRID, 120, events).sound()));
         assertThat(Guide.of(GRID, 120, events.subList(0, 1)).loweredDecibels()).isZero();
     }
 
     /// A pour's pitch falls, fizz is high.
     @Test
     void placeholders_areToldApart() {
-        double[] pour = rows(Guide.of(GRID, 60, List.of(heard(0, new Voice.Pour(96_000)))).sound())[0];
-        double[] fizz = rows(Guide.of(GRID, 60, List.of(heard(0, new Voice.Fizz(96_000)))).sound())[0];
+        double[] pour = rows(
+                Guide.of(GRID, 60, List.of(heard(0, new Voice.Pour(96_000)))).sound())[0];
+        double[] fizz = rows(
+                Guide.of(GRID, 60, List.of(heard(0, new Voice.Fizz(96_000)))).sound())[0];
         assertThat(zeros(pour, 1000, 20_000)).isGreaterThan((int) (1.6 * zeros(pour, 70_000, 89_000)));
         assertThat(zeros(fizz, 1000, 20_000)).isGreaterThan(4 * zeros(pour, 1000, 20_000));
     }

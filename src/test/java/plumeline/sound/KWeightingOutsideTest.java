@@ -41,7 +41,9 @@ final class KWeightingOutsideTest {
         // The same by derivation, through another rate and back.
         Biquad there = KWeighting.shelf(44_100).at(44_100, 48_000);
         double radians = 2 * Math.PI * hertz / 48_000;
-        assertThat(10 * Math.log10(there.power(radians) / KWeighting.shelf(48_000).power(radians)))
+        assertThat(10
+                        * Math.log10(
+                                there.power(radians) / KWeighting.shelf(48_000).power(radians)))
                 .isEqualTo(0, within(1e-9));
     }
 

@@ -31,7 +31,8 @@ final class LoudnessMeterOutsideTest {
             close(line, found.momentary(), row[6], filters);
             close(line, found.shortTerm(), row[7], filters);
             close(line, found.range(), row[8], 0.01);
-            // Nothing is looked for at finer places than eight; white noise is up to half the rate, where both fall off.
+            // Nothing is looked for at finer places than eight; white noise is up to half the rate, where both fall
+            // off.
             double peak = Tones.value(found.truePeak());
             double exact = Double.parseDouble(row[10]);
             assertThat(peak).as(line).isBetween(exact - (row[3].equals("1.0") ? 0.9 : 0.1), exact + 0.05);
@@ -67,8 +68,8 @@ final class LoudnessMeterOutsideTest {
 
     private static List<String> lines() throws IOException {
         var stream = LoudnessMeterOutsideTest.class.getResourceAsStream("/outside/sound/meter.csv");
-        try (var reader = new BufferedReader(
-                new InputStreamReader(Objects.requireNonNull(stream), StandardCharsets.UTF_8))) {
+        try (var reader =
+                new BufferedReader(new InputStreamReader(Objects.requireNonNull(stream), StandardCharsets.UTF_8))) {
             return reader.lines().filter(line -> !line.startsWith("#")).toList();
         }
     }

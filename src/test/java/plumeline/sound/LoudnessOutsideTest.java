@@ -111,7 +111,8 @@ final class LoudnessOutsideTest {
     @Test
     void signal13_mostMomentary_whereverItBegins() {
         for (int i = 0; i < 20; i++) {
-            Loudness found = meter(Tones.stereo().silence(i * 0.02).then(0.4, -23).silence(1));
+            Loudness found =
+                    meter(Tones.stereo().silence(i * 0.02).then(0.4, -23).silence(1));
             check(found.momentary(), -23, -22.9936);
         }
     }
@@ -119,17 +120,17 @@ final class LoudnessOutsideTest {
     @Test
     void signals11And14_risingTones() {
         for (int i = 0; i < 20; i++) {
-            Loudness three = meter(Tones.stereo().silence(i * 0.15).then(3, -38 + i).silence(3 - i * 0.15));
+            Loudness three =
+                    meter(Tones.stereo().silence(i * 0.15).then(3, -38 + i).silence(3 - i * 0.15));
             assertThat(Tones.value(three.shortTerm())).isEqualTo(-38 + i, within(EBU_LU));
-            Loudness short4 = meter(Tones.stereo().silence(i * 0.02).then(0.4, -38 + i).silence(0.4 - i * 0.02));
+            Loudness short4 =
+                    meter(Tones.stereo().silence(i * 0.02).then(0.4, -38 + i).silence(0.4 - i * 0.02));
             assertThat(Tones.value(short4.momentary())).isEqualTo(-38 + i, within(EBU_LU));
         }
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             10 | -20 -30
             5  | -20 -15
             20 | -40 -20

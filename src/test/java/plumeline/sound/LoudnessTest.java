@@ -28,7 +28,8 @@ final class LoudnessTest {
         assertThat(Tones.value(oneBlock.integrated())).isEqualTo(-20, within(0.1));
         assertThat(oneBlock.shortTerm()).isEqualTo(TOO_SHORT);
         assertThat(oneBlock.range()).isEqualTo(TOO_SHORT);
-        assertThat(Loudness.of(new HeldSound(48_000, List.of(Speaker.CENTRE), new float[0])).truePeak())
+        assertThat(Loudness.of(new HeldSound(48_000, List.of(Speaker.CENTRE), new float[0]))
+                        .truePeak())
                 .isEqualTo(SILENT);
     }
 
@@ -42,13 +43,13 @@ final class LoudnessTest {
 
     @Test
     void loudnessFollowsGain_andOneChannelCountsOnce() {
-        double stereo = Tones.value(
-                Loudness.of(Tones.stereo().then(3, -20).sound()).integrated());
-        double quieter = Tones.value(
-                Loudness.of(Tones.stereo().then(3, -26).sound()).integrated());
-        double mono = Tones.value(Loudness.of(
-                        Tones.of(48_000, 1000, Speaker.CENTRE).then(3, -20).sound())
-                .integrated());
+        double stereo =
+                Tones.value(Loudness.of(Tones.stereo().then(3, -20).sound()).integrated());
+        double quieter =
+                Tones.value(Loudness.of(Tones.stereo().then(3, -26).sound()).integrated());
+        double mono = Tones.value(
+                Loudness.of(Tones.of(48_000, 1000, Speaker.CENTRE).then(3, -20).sound())
+                        .integrated());
         assertThat(stereo - quieter).isEqualTo(6, within(1e-5));
         assertThat(stereo - mono).isEqualTo(10 * Math.log10(2), within(1e-5));
     }
@@ -64,7 +65,8 @@ final class LoudnessTest {
 
     @Test
     void tooSlowASound_isOurMistake() {
-        assertThatThrownBy(() -> Loudness.of(Tones.of(7999, 100, Speaker.CENTRE).then(1, -3).sound()))
+        assertThatThrownBy(() -> Loudness.of(
+                        Tones.of(7999, 100, Speaker.CENTRE).then(1, -3).sound()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a sound of 7999 samples a second");
     }

@@ -84,7 +84,8 @@ final class PeaksOutsideTest {
             double fade = Math.exp(-Math.pow((i - count / 2 - 1 / 16.0) / 400, 2));
             row[i] = (float) (0.5 * fade * Math.cos(2 * Math.PI * perSample * (i - count / 2 - 1 / 16.0)));
         }
-        double found = Tones.value(Loudness.of(new HeldSound(48_000, List.of(Speaker.CENTRE), row)).truePeak());
+        double found = Tones.value(
+                Loudness.of(new HeldSound(48_000, List.of(Speaker.CENTRE), row)).truePeak());
         assertThat(20 * Math.log10(0.5) - found).isBetween(-0.01, worstDecibels + 0.01);
     }
 
@@ -97,7 +98,8 @@ final class PeaksOutsideTest {
         Sound sound = new HeldSound(48_000, List.of(Speaker.CENTRE), pulse);
         assertThat(Tones.value(Loudness.of(sound).truePeak())).isEqualTo(20 * Math.log10(0.5), within(1e-9));
         // An edge overshoots by Gibbs's 9 % of its height.
-        double edge = Tones.value(Loudness.of(new HeldSound(48_000, List.of(Speaker.CENTRE), steady)).truePeak());
+        double edge = Tones.value(Loudness.of(new HeldSound(48_000, List.of(Speaker.CENTRE), steady))
+                .truePeak());
         assertThat(Math.pow(10, edge / 20) / 0.25).isBetween(1.05, 1.16);
     }
 }

@@ -73,8 +73,8 @@ final class SampleGridOutsideTest {
         assertThat(grid.firstFrom(24_000)).isZero();
         assertThat(grid.firstFrom(0)).isEqualTo(-1);
         // 124 bpm: beat 32 at 15.483871 s, 743 225.8 samples.
-        TempoGrid odd = new TempoGrid(
-                new BigDecimal("124"), BigDecimal.ZERO, new SampleGrid(48_000, new FrameRate(25, 1)));
+        TempoGrid odd =
+                new TempoGrid(new BigDecimal("124"), BigDecimal.ZERO, new SampleGrid(48_000, new FrameRate(25, 1)));
         assertThat(odd.sample(32)).isEqualTo(743_226);
         assertThat(odd.frame(32)).isEqualTo(387);
     }

@@ -71,9 +71,7 @@ final class Tones {
         int fade = rate / 100;
         for (int i = 0; i < count; i++) {
             double level = Math.min(1, Math.min(i, count - 1 - i) / (double) fade);
-            row[i] = (float) (peak
-                    * level
-                    * Math.sin(2 * Math.PI * perSample * i + Math.toRadians(phaseDegrees)));
+            row[i] = (float) (peak * level * Math.sin(2 * Math.PI * perSample * i + Math.toRadians(phaseDegrees)));
         }
         return new HeldSound(rate, List.of(Speaker.LEFT, Speaker.RIGHT), row, row.clone());
     }

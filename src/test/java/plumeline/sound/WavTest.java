@@ -21,7 +21,9 @@ final class WavTest {
         out.put(head.getBytes(ISO_8859_1)).putInt(0).put("WAVE".getBytes(ISO_8859_1));
         for (int i = 0; i < chunks.length; i += 2) {
             byte[] body = (byte[]) chunks[i + 1];
-            out.put(((String) chunks[i]).getBytes(ISO_8859_1)).putInt(body.length).put(body);
+            out.put(((String) chunks[i]).getBytes(ISO_8859_1))
+                    .putInt(body.length)
+                    .put(body);
             if (body.length % 2 == 1) {
                 out.put((byte) 0);
             }
@@ -128,7 +130,8 @@ final class WavTest {
 
     @Test
     void refusals_sayWhatIsThere() {
-        assertThat(refused(new byte[0])).isEqualTo(new Wav.Reading.Refused(Wav.Kind.OTHER_FILE, "nothing: it is empty"));
+        assertThat(refused(new byte[0]))
+                .isEqualTo(new Wav.Reading.Refused(Wav.Kind.OTHER_FILE, "nothing: it is empty"));
         assertThat(refused("ID3 something else".getBytes(ISO_8859_1)).kind()).isEqualTo(Wav.Kind.OTHER_FILE);
         byte[] cut = file("RIFF", "fmt ", format(1, 2, 48_000, 16), "data", new byte[20]);
         claim(cut, "data", 4000);
@@ -138,20 +141,25 @@ final class WavTest {
         assertThat(refused(file("RIFF", "fmt ", format(0x55, 2, 48_000, 16), "data", new byte[20])))
                 .isEqualTo(new Wav.Reading.Refused(
                         Wav.Kind.COMPRESSED, "sound that is compressed or coded, format 85 (MP3)"));
-        assertThat(refused(file("RIFF", "fmt ", format(1, 0, 48_000, 16), "data", new byte[20])).kind())
+        assertThat(refused(file("RIFF", "fmt ", format(1, 0, 48_000, 16), "data", new byte[20]))
+                        .kind())
                 .isEqualTo(Wav.Kind.DAMAGED);
-        assertThat(refused(file("RIFF", "fmt ", format(1, 2, 0, 16), "data", new byte[20])).found())
+        assertThat(refused(file("RIFF", "fmt ", format(1, 2, 0, 16), "data", new byte[20]))
+                        .found())
                 .isEqualTo("2 channels of 0 samples a second");
-        assertThat(refused(file("RIFF", "fmt ", format(3, 2, 48_000, 24), "data", new byte[20])).kind())
+        assertThat(refused(file("RIFF", "fmt ", format(3, 2, 48_000, 24), "data", new byte[20]))
+                        .kind())
                 .isEqualTo(Wav.Kind.DAMAGED);
         assertThat(refused(file("RIFF", "data", new byte[20])).found()).isEqualTo("sound without a format before it");
-        assertThat(refused(file("RIFF", "fmt ", format(1, 2, 48_000, 16))).kind()).isEqualTo(Wav.Kind.CUT_SHORT);
+        assertThat(refused(file("RIFF", "fmt ", format(1, 2, 48_000, 16))).kind())
+                .isEqualTo(Wav.Kind.CUT_SHORT);
         byte[] odd = ByteBuffer.allocate(8)
                 .order(ByteOrder.LITTLE_ENDIAN)
                 .putFloat(1)
                 .putFloat(Float.NaN)
                 .array();
-        assertThat(refused(file("RIFF", "fmt ", format(3, 1, 48_000, 32), "data", odd)).found())
+        assertThat(refused(file("RIFF", "fmt ", format(3, 1, 48_000, 32), "data", odd))
+                        .found())
                 .isEqualTo("a sample that is no number, the 2. of all");
     }
 
@@ -165,8 +173,7 @@ final class WavTest {
                 new HeldSound(48_000, List.of(Speaker.LEFT, Speaker.SIDE_LEFT, Speaker.SIDE_RIGHT), new float[3][4]));
         Wav.Reading.Read told = (Wav.Reading.Read) Wav.read(ByteBuffer.wrap(sides));
         assertThat(told.places()).isEqualTo(Wav.Places.TOLD);
-        assertThat(told.sound().speakers())
-                .containsExactly(Speaker.LEFT, Speaker.SIDE_LEFT, Speaker.SIDE_RIGHT);
+        assertThat(told.sound().speakers()).containsExactly(Speaker.LEFT, Speaker.SIDE_LEFT, Speaker.SIDE_RIGHT);
         assertThat(Speaker.ofMask(3, 3)).containsExactly(Speaker.LEFT, Speaker.RIGHT, Speaker.PLACELESS);
     }
 
@@ -174,7 +181,15 @@ final class WavTest {
     void garbage_isReadOrRefused_neverThrown() {
         Random chance = new Random(9);
         byte[] good = file(
-                "RF64", "ds64", new byte[28], "LIST", new byte[3], "fmt ", format(1, 2, 48_000, 24), "data", new byte[60]);
+                "RF64",
+                "ds64",
+                new byte[28],
+                "LIST",
+                new byte[3],
+                "fmt ",
+                format(1, 2, 48_000, 24),
+                "data",
+                new byte[60]);
         for (int n = 0; n < 20_000; n++) {
             byte[] file = java.util.Arrays.copyOf(good, chance.nextInt(good.length + 1));
             for (int k = chance.nextInt(6); k > 0 && file.length > 0; k--) {
@@ -182,7 +197,10 @@ final class WavTest {
             }
             if (Wav.read(ByteBuffer.wrap(file)) instanceof Wav.Reading.Read(Sound sound, Wav.Places _)) {
                 int count = (int) Math.min(4, sound.samples());
-                sound.read(sound.samples() - count, count, new double[sound.speakers().size()][count]);
+                sound.read(
+                        sound.samples() - count,
+                        count,
+                        new double[sound.speakers().size()][count]);
             }
         }
     }
