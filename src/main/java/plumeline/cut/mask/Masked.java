@@ -27,7 +27,7 @@ public final class Masked {
     private final List<String> notes;
     private final ClipSize size;
 
-    private Masked(String shot, ShotAnswer.Run run, double[] values, Quantity film) {
+    Masked(String shot, ShotAnswer.Run run, double[] values, Quantity film) {
         this.shot = shot;
         pass = run.pass();
         stage = run.stage();
