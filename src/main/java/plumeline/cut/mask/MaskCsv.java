@@ -15,14 +15,15 @@ import plumeline.stage.Sightlines;
 /// picture, x right, y down, the first pixel's middle at 0.5; x1_close … the same places of the line as the exposure
 /// ends, empty where not seen so then; half1, half2: how far the mask reaches to each side there, the sum of the next
 /// columns, the way of its blur not counted: width (half the line's own), edge, swing, sway, px; smear1, smear2: how far
-/// each end goes while the shutter is open, px; X1 … Z2 its ends on the table as the exposure begins, mm; why: what is
+/// each end goes while the shutter is open, px; slip1, slip2: how far each goes in half a captured frame, by which camera
+/// and moves may be apart where they don't start together, px; X1 … Z2 its ends on the table as the exposure begins, mm; why: what is
 /// in the way of a stretch that isn't computed.
 ///
 /// **Source:** RFC 4180, section 2.
 final class MaskCsv {
     static final String HEAD = "shot,pass,kind,delivery,frame,captured,seconds,file,line,stretch,seen,x1,y1,x2,y2,"
             + "x1_close,y1_close,x2_close,y2_close,half1,half2,width1,width2,edge,swing1,swing2,sway1,sway2,smear1,"
-            + "smear2,X1,Y1,Z1,X2,Y2,Z2,why\r\n";
+            + "smear2,slip1,slip2,X1,Y1,Z1,X2,Y2,Z2,why\r\n";
 
     private static final double MILLIMETRES = 1000;
     private static final int PIXEL_PLACES = 4;
@@ -57,13 +58,15 @@ final class MaskCsv {
             margins(part.from().margins(), part.to().margins());
             smear(part.from());
             smear(part.to());
+            figure(part.from().slipPixels());
+            figure(part.to().slipPixels());
             place(part.from().place());
             place(part.to().place());
             out.append("\r\n");
         }
         for (MaskFrame.Gap gap : frame.gaps()) {
             head(row);
-            out.append(gap.strand()).append(",,unknown,").append(",".repeat(19));
+            out.append(gap.strand()).append(",,unknown,").append(",".repeat(21));
             place(gap.from());
             place(gap.to());
             out.append(why(gap.trouble())).append("\r\n");
@@ -112,10 +115,7 @@ final class MaskCsv {
     }
 
     private void smear(MaskFrame.End end) {
-        if (end.closes().isPresent()) {
-            Point closes = end.closes().get();
-            Figures.add(out, Math.hypot(closes.x() - end.opens().x(), closes.y() - end.opens().y()), PIXEL_PLACES);
-        }
+        end.smearPixels().ifPresent(pixels -> Figures.add(out, pixels, PIXEL_PLACES));
         out.append(',');
     }
 
@@ -126,7 +126,7 @@ final class MaskCsv {
         }
     }
 
-    private static String why(Sightlines.Trouble trouble) {
+    static String why(Sightlines.Trouble trouble) {
         return switch (trouble) {
             case NONE -> "";
             case SURFACE -> "seen through the water's surface";

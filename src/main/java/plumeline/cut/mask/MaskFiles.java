@@ -2,7 +2,9 @@ package plumeline.cut.mask;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
@@ -16,11 +18,16 @@ import java.util.stream.Stream;
 ///
 /// Bytes are made when they are asked for, each file on its own; several threads may ask.
 public final class MaskFiles {
+    private static final int MOST_KEPT = 4000;
+
     private final Masked masked;
     private final MaskNumbers numbers;
 
     /// Where nothing moves, one mask, picture and drawing serve all frames.
     private final Supplier<MaskFrame> still;
+
+    /// Masks that more than one file may ask for, as outlines.
+    private final Map<Long, MaskFrame> kept = new ConcurrentHashMap<>();
 
     private final Supplier<byte[]> painted;
     private final Supplier<byte[]> drawn;
@@ -83,18 +90,17 @@ public final class MaskFiles {
 
     private Stream<MaskFile> pair(String folder, long number, long captured) {
         String name = folder() + folder + digits(number);
-        Supplier<MaskFrame> frame = once(() -> frame(captured));
         return Stream.of(
                 new MaskFile(
                         name + ".png",
                         masked.isStill()
                                 ? painted
-                                : () -> MattePng.of(masked.size(), frame.get().patches())),
+                                : () -> MattePng.of(masked.size(), frame(captured).patches())),
                 new MaskFile(
                         name + ".svg",
                         masked.isStill()
                                 ? drawn
-                                : () -> MaskSvg.of(masked.size(), frame.get().patches())));
+                                : () -> MaskSvg.of(masked.size(), frame(captured).patches())));
     }
 
     /// Works something out when it is first asked for, and keeps it.
@@ -116,7 +122,12 @@ public final class MaskFiles {
     }
 
     private MaskFrame frame(long captured) {
-        return masked.isStill() ? still.get() : masked.frame(captured);
+        if (masked.isStill()) {
+            return still.get();
+        }
+        return kept.size() < MOST_KEPT || kept.containsKey(captured)
+                ? kept.computeIfAbsent(captured, masked::frame)
+                : masked.frame(captured);
     }
 
     private byte[] csv() {

@@ -2,6 +2,7 @@ package plumeline.cut.mask;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plumeline.geom.Point;
 import plumeline.geom.Vec;
 import plumeline.stage.PlaceSight;
@@ -12,6 +13,7 @@ import plumeline.stage.Sightlines;
 /// @param captured the captured frame, 0 at GO
 /// @param parts straight parts of strands in the picture, or just beyond its sides
 /// @param gaps stretches that aren't computed
+/// @param patches what is painted out, strand by strand
 public record MaskFrame(long captured, List<Part> parts, List<Gap> gaps, List<Patches> patches) {
     /// Copies the lists.
     public MaskFrame {
@@ -25,8 +27,18 @@ public record MaskFrame(long captured, List<Part> parts, List<Gap> gaps, List<Pa
     /// @param place where it is as the exposure begins, metres
     /// @param opens where it shows then, px from the picture's upper left corner
     /// @param closes where the same place of the strand shows as the exposure ends, if that is computed, px
+    /// @param slipPixels how far that place goes in the time by which camera and moves may be apart, px
     /// @param margins how wide the mask is there
-    public record End(Vec place, Point opens, Optional<Point> closes, Margins margins) {}
+    public record End(Vec place, Point opens, Optional<Point> closes, double slipPixels, Margins margins) {
+        /// Gives how far that place goes while the shutter is open.
+        ///
+        /// @return px; empty where it isn't seen so then
+        public OptionalDouble smearPixels() {
+            return closes.stream()
+                    .mapToDouble(point -> Math.hypot(point.x() - opens.x(), point.y() - opens.y()))
+                    .findFirst();
+        }
+    }
 
     /// A part of a strand that shows straight to 0.02 px.
     ///
@@ -43,7 +55,25 @@ public record MaskFrame(long captured, List<Part> parts, List<Gap> gaps, List<Pa
     /// @param from its end toward the thing, metres
     /// @param to its other end, metres
     /// @param trouble what is in the way
-    public record Gap(String strand, Vec from, Vec to, Sightlines.Trouble trouble) {}
+    /// @param about where its ends would show if nothing were in the way, px; none where that is behind the lens
+    public record Gap(String strand, Vec from, Vec to, Sightlines.Trouble trouble, List<Point> about) {
+        /// Copies the list.
+        public Gap {
+            about = List.copyOf(about);
+        }
+
+        /// Tells whether it may be in the picture.
+        ///
+        /// @param size the clip's size
+        /// @return false where both ends would show beyond the same side
+        public boolean mayShow(ClipSize size) {
+            return about.size() == 2
+                    && about.stream().anyMatch(point -> point.x() > 0)
+                    && about.stream().anyMatch(point -> point.x() < size.acrossPixels())
+                    && about.stream().anyMatch(point -> point.y() > 0)
+                    && about.stream().anyMatch(point -> point.y() < size.downPixels());
+        }
+    }
 
     /// What is painted out of one strand.
     ///

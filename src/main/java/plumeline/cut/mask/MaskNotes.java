@@ -2,6 +2,8 @@ package plumeline.cut.mask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import plumeline.plan.Move;
 import plumeline.plan.Shot;
 import plumeline.quantity.Print;
@@ -32,5 +34,19 @@ final class MaskNotes {
                     + " ms: the masks hold a line's place in the first row and in the last.");
         }
         return notes;
+    }
+
+    /// What of a pass isn't masked.
+    static List<String> gaps(List<MaskFrame> frames, ClipSize size) {
+        Set<String> notes = new TreeSet<>();
+        for (MaskFrame frame : frames) {
+            for (MaskFrame.Gap gap : frame.gaps()) {
+                if (gap.mayShow(size)) {
+                    notes.add("A stretch of " + gap.strand() + " isn't masked, as it is "
+                            + MaskCsv.why(gap.trouble()) + ": look there by eye.");
+                }
+            }
+        }
+        return List.copyOf(notes);
     }
 }

@@ -3,7 +3,6 @@ package plumeline.cut.mask;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import plumeline.plan.Plan;
 import plumeline.quantity.Quantity;
@@ -44,6 +43,7 @@ public final class Masked {
         Set<String> all = new LinkedHashSet<>(swings.notes());
         strands.forEach(strand -> strand.assumed().forEach(assumed -> all.add("Assumed: " + assumed + ".")));
         all.addAll(MaskNotes.of(stage, strands, shutter));
+        all.addAll(MaskNotes.gaps(List.of(frame(0), frame(lastShown() / 2), frame(lastShown())), size));
         notes = List.copyOf(all);
     }
 
@@ -186,15 +186,5 @@ public final class Masked {
             patches.add(mask.patches());
         }
         return new MaskFrame(captured, parts, gaps, patches);
-    }
-
-    /// Finds a strand's margins where it leaves its thing, as the masks have them.
-    ///
-    /// @param captured a captured frame, 0 at GO
-    /// @return the widest margins in that frame; nothing where none of it is in the picture
-    public Optional<Margins> findWidest(long captured) {
-        return frame(captured).parts().stream()
-                .flatMap(part -> List.of(part.from().margins(), part.to().margins()).stream())
-                .reduce((one, other) -> one.sumPixels() >= other.sumPixels() ? one : other);
     }
 }

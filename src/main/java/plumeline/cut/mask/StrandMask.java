@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import plumeline.geom.Pinhole;
 import plumeline.geom.Point;
 import plumeline.geom.Vec;
 import plumeline.stage.PlaceSight;
@@ -17,7 +18,9 @@ final class StrandMask {
     /// Instants of an exposure by their places in the course.
     private static final int OPENS = 0;
 
+    private static final int MIDDLE = 1;
     private static final int CLOSES = 2;
+    private static final int SLIPS = 3;
 
     private final Strand strand;
     private final Course course;
@@ -77,21 +80,48 @@ final class StrandMask {
             seen.add(course.seen(i));
             mirrored.add(course.mirrored(i));
         }
-        List<Tracing.Trace> traces =
-                seen.stream().map(one -> one.trace(course.tank())).toList();
+        List<Tracing.Trace> traces = traces(seen);
         add(seen, traces);
         for (Tracing.Gap gap : traces.get(OPENS).gaps()) {
             Strand.Ends ends = course.ends().get(OPENS);
-            gaps.add(new MaskFrame.Gap(strand.name(), ends.at(gap.from()), ends.at(gap.to()), gap.trouble()));
+            List<Vec> both = List.of(ends.at(gap.from()), ends.at(gap.to()));
+            gaps.add(new MaskFrame.Gap(
+                    strand.name(), both.getFirst(), both.getLast(), gap.trouble(), about(both)));
         }
-        boolean isWet = course.ends().stream()
-                .anyMatch(ends -> Math.min(ends.foot().z(), ends.far().z())
-                        < course.tank().map(TankWalls::waterLineMetres).orElse(Double.NEGATIVE_INFINITY));
-        if (isWet) {
-            add(
-                    mirrored,
-                    mirrored.stream().map(one -> one.trace(course.tank())).toList());
+        if (mayBeMirrored()) {
+            add(mirrored, traces(mirrored));
         }
+    }
+
+    /// Whether some of it is under water, and the lens too low to see through the surface from above.
+    private boolean mayBeMirrored() {
+        double line = course.tank().map(TankWalls::waterLineMetres).orElse(Double.NEGATIVE_INFINITY);
+        return course.ends().stream()
+                        .anyMatch(ends ->
+                                Math.min(ends.foot().z(), ends.far().z()) < line)
+                && course.scenes().stream()
+                        .anyMatch(scene -> scene.aim().eye().z() < line);
+    }
+
+    /// The strand at all instants but the middle one, which lies between.
+    private List<Tracing.Trace> traces(List<Tracing> tracings) {
+        List<Tracing.Trace> all = new ArrayList<>();
+        for (int i = 0; i < tracings.size(); i++) {
+            if (i != MIDDLE) {
+                all.add(tracings.get(i).trace(course.tank()));
+            }
+        }
+        return all;
+    }
+
+    /// Where places would show with nothing in the way.
+    private List<Point> about(List<Vec> places) {
+        Scene scene = course.scenes().get(OPENS);
+        Pinhole view = new Pinhole(scene.aim());
+        return places.stream()
+                .filter(place -> view.depth(place) > PlaceSight.NEAREST_METRES)
+                .map(place -> course.size().pixel(scene, view.project(place)))
+                .toList();
     }
 
     private void add(List<Tracing> tracings, List<Tracing.Trace> traces) {
@@ -113,10 +143,18 @@ final class StrandMask {
         Optional<Point> closes = tracings.size() > CLOSES
                 ? tracings.get(CLOSES).find(vertex.share(), way)
                 : Optional.of(vertex.at());
+        double slips = tracings.size() > SLIPS
+                ? tracings.get(SLIPS)
+                        .find(vertex.share(), way)
+                        .map(point -> Math.hypot(
+                                point.x() - vertex.at().x(), point.y() - vertex.at().y()))
+                        .orElse(0.0)
+                : 0;
         return new MaskFrame.End(
                 course.ends().get(OPENS).at(vertex.share()),
                 vertex.at(),
                 closes,
+                slips,
                 margins(tracings.get(OPENS), OPENS, way, vertex));
     }
 

@@ -283,6 +283,7 @@ final class ByHand {
         double[] one = {from[0], from[2]};
         double[] two = {place[0], place[2]};
         double[] three = {place[0], place[1]};
+        double step = 0;
         for (int i = 0; i < 20_000; i++) {
             double[] p1 = {one[0], OUTER, one[1]};
             double[] p2 = {two[0], INNER, two[1]};
@@ -294,12 +295,13 @@ final class ByHand {
             // Given these ways, each coordinate is that of springs in a row.
             double x = (place[0] - from[0]) / (a + b + c + d);
             double z = (WATER - from[2]) / (a + b + c);
+            step = Math.abs(from[2] + a * z - one[1]);
             one = new double[] {from[0] + a * x, from[2] + a * z};
             two = new double[] {from[0] + (a + b) * x, from[2] + (a + b) * z};
             three = new double[] {place[0] - d * x, INNER + (place[1] - INNER) * c / (c + d)};
         }
-        // Where the surface is struck right at the pane, two corners fall into one, and the mean says nothing.
-        if (Math.hypot(two[0] - three[0], INNER - three[1]) < 2) {
+        // Where the surface is struck right at the pane, two corners near one another, and the mean is slow.
+        if (step > 1e-9) {
             return Optional.empty();
         }
         return pixel("mirrored", new double[] {one[0], OUTER, one[1]}, at);

@@ -36,7 +36,13 @@ final class Held {
     private Held() {}
 
     static Plan plan(String... lines) {
-        String text = HEAD + "    " + String.join("\n    ", lines) + "\ncut:\n  - {shot: one, frames: 48}\n";
+        return planWith("", "", lines);
+    }
+
+    /// The same with something else in its head.
+    static Plan planWith(String given, String changed, String... lines) {
+        String head = given.isEmpty() ? HEAD : HEAD.replace(given, changed);
+        String text = head + "    " + String.join("\n    ", lines) + "\ncut:\n  - {shot: one, frames: 48}\n";
         var reading = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml");
         return reading.plan()
                 .orElseThrow(() -> new AssertionError(
