@@ -79,14 +79,19 @@ public sealed interface PlaceSight {
         TankView endless = new TankView(view.aim(), view.wall(), view.water(), Double.POSITIVE_INFINITY);
         Vec image = new Vec(place.x(), place.y(), 2 * line - place.z());
         List<Vec> path = endless.path(image);
-        if (!(place.z() < line) || !tank.walls().isOver(place) || path.size() < 4 || path.get(2).z() >= line) {
+        if (!(place.z() < line)
+                || !tank.walls().isOver(place)
+                || path.size() < 4
+                || path.get(2).z() >= line) {
             return none;
         }
         Vec inner = path.get(2);
         Vec way = image.minus(inner);
         boolean isTotal = Math.hypot(way.x(), way.y()) / way.lengthMetres() * Layer.WATER_INDEX >= 1;
         Vec struck = inner.plus(way.times((line - inner.z()) / way.z()));
-        return isTotal && isThroughFace(view, tank.walls(), path) && tank.walls().isOver(struck)
+        return isTotal
+                        && isThroughFace(view, tank.walls(), path)
+                        && tank.walls().isOver(struck)
                 ? straight(new Pinhole(view.aim()), Way.MIRRORED, path.get(1))
                 : none;
     }

@@ -85,7 +85,11 @@ public record Strand(
                         i,
                         Sort.RIG,
                         0,
-                        placed.get(i).written().findQuantity("rig.diameter").orElseThrow().si(),
+                        placed.get(i)
+                                .written()
+                                .findQuantity("rig.diameter")
+                                .orElseThrow()
+                                .si(),
                         lengths(placed.get(i), "rig.to"),
                         List.of()));
             }
@@ -138,12 +142,11 @@ public record Strand(
         Body body = scene.things().get(thing);
         double from = fromMetres(stage, values, body);
         Vec held = body.place(new Vec(0, 0, from));
-        Vec end =
-                switch (to.size()) {
-                    case 0 -> held.plus(new Vec(0, 0, REACH_METRES));
-                    case 1 -> new Vec(held.x(), held.y(), to.getFirst());
-                    default -> carried(stage.standing(thing, values), body.pose());
-                };
+        Vec end = switch (to.size()) {
+            case 0 -> held.plus(new Vec(0, 0, REACH_METRES));
+            case 1 -> new Vec(held.x(), held.y(), to.getFirst());
+            default -> carried(stage.standing(thing, values), body.pose());
+        };
         Vec way = end.minus(held);
         if (!(way.lengthMetres() > LEAST)) {
             return new Ends(held, end);
@@ -186,14 +189,13 @@ public record Strand(
         Vec own = body.own(body.place(Vec.ZERO).plus(way));
         double left = own.z() > 0 ? body.solid().heightMetres() - fromMetres : fromMetres;
         double through = Math.max(0, left) / Math.max(Math.abs(own.z()), LEAST);
-        double side =
-                switch (body.solid()) {
-                    case Solid.Revolved round -> sideMetres(round, fromMetres, own);
-                    case Solid.Box box ->
-                        Math.min(
-                                box.widthMetres() / 2 / Math.max(Math.abs(own.x()), LEAST),
-                                box.depthMetres() / 2 / Math.max(Math.abs(own.y()), LEAST));
-                };
+        double side = switch (body.solid()) {
+            case Solid.Revolved round -> sideMetres(round, fromMetres, own);
+            case Solid.Box box ->
+                Math.min(
+                        box.widthMetres() / 2 / Math.max(Math.abs(own.x()), LEAST),
+                        box.depthMetres() / 2 / Math.max(Math.abs(own.y()), LEAST));
+        };
         return Math.min(through, side);
     }
 

@@ -200,8 +200,8 @@ record LineHidden(WantLine line, int thing, List<Strand> strands, double underPi
             return List.of(all);
         }
         return List.of(
-                new double[] {0, surface - THIN_METRES / 2}, new double[] {surface + THIN_METRES / 2, seen.lengthMetres
-                });
+                new double[] {0, surface - THIN_METRES / 2},
+                new double[] {surface + THIN_METRES / 2, seen.lengthMetres});
     }
 
     private double behind(Moments moments, Scene scene, Seen seen, double pixels) {

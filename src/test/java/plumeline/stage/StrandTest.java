@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import plumeline.geom.Vec;
 
-/// Where lines and rigs leave their things, where they end, and what moves take along. The flacon is 42 mm wide to 90 mm
-/// and has a neck of 20 mm to 118 mm.
+/// Where lines and rigs leave their things, where they end, and what moves take along. The flacon is 42 mm wide to 90
+/// mm and has a neck of 20 mm to 118 mm.
 final class StrandTest {
     private static Strand.Ends ends(int strand, double frame, String... lines) {
         Stage stage = Staged.stage(lines);
@@ -73,8 +73,9 @@ final class StrandTest {
     /// Half a turn on its plate brings a rod behind it before it; a slide takes line and rod along.
     @Test
     void whatCarriesTheThing_carriesTheOtherEnds() {
-        String place = "place: {hero: {thing: flacon, at: [0 mm, 0 mm, 100 mm], lines: 1, line: {to: [5 mm, 0 mm, 900 mm]},"
-                + " rig: {diameter: 6 mm, to: [0 mm, 300 mm, 159 mm]}}}";
+        String place =
+                "place: {hero: {thing: flacon, at: [0 mm, 0 mm, 100 mm], lines: 1, line: {to: [5 mm, 0 mm, 900 mm]},"
+                        + " rig: {diameter: 6 mm, to: [0 mm, 300 mm, 159 mm]}}}";
         String spin = "moves: {spin: {machine: plate, carries: hero, by: 180 deg, in: 1 s, profile: even}}";
         check(ends(0, 24, Staged.CAMERA, place, spin, "frames: 48").far(), -5, 0, 900);
         check(ends(1, 24, Staged.CAMERA, place, spin, "frames: 48").far(), 0, -300, 159);

@@ -14,9 +14,8 @@ public record ClipSize(int acrossPixels, int downPixels) {
     /// @param picture the picture
     /// @return its pixels, rounded to whole ones
     public static ClipSize of(Picture picture) {
-        return new ClipSize(
-                (int) Math.rint(picture.widthMetres() / picture.pixelMetres()),
-                (int) Math.rint(picture.heightMetres() / picture.pixelMetres()));
+        return new ClipSize((int) Math.rint(picture.widthMetres() / picture.pixelMetres()), (int)
+                Math.rint(picture.heightMetres() / picture.pixelMetres()));
     }
 
     /// Pixels that a tangent of 1 has.

@@ -33,7 +33,8 @@ record Grain(Point x, Point y, Point z) {
         // Neither step is seen so: as through air.
         double depth = Math.max(scene.aim().depthMetres(place), PlaceSight.NEAREST_METRES);
         double scale = ClipSize.scalePixels(scene) / depth / STEP_METRES;
-        return new Point(scale * scene.aim().right().dot(step), -scale * scene.aim().up().dot(step));
+        return new Point(
+                scale * scene.aim().right().dot(step), -scale * scene.aim().up().dot(step));
     }
 
     /// What a way in space moves.
@@ -55,7 +56,8 @@ record Grain(Point x, Point y, Point z) {
     double acrossPixels(Vec way) {
         Point along = of(way);
         double length = Math.hypot(along.x(), along.y());
-        Vec aside = way.cross(Math.abs(way.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0)).unit();
+        Vec aside =
+                way.cross(Math.abs(way.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0)).unit();
         Point one = of(aside);
         Point other = of(aside.cross(way));
         if (!(length > 0)) {

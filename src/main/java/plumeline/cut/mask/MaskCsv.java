@@ -8,16 +8,16 @@ import plumeline.stage.Sightlines;
 
 /// The lines and rigs of a pass as comma-separated values: a row a straight part of each in each frame.
 ///
-/// Columns: shot, pass, kind (`source`: a captured frame; `screen`: a screen frame), delivery (empty for the film), frame
-/// (captured frame from GO, or screen frame, from 0), captured (the captured frame that is shown), seconds (real, from
-/// GO, as its exposure begins), file (number of its mask's file); line, stretch, seen (`air`, `pane`, `water`,
+/// Columns: shot, pass, kind (`source`: a captured frame; `screen`: a screen frame), delivery (empty for the film),
+/// frame (captured frame from GO, or screen frame, from 0), captured (the captured frame that is shown), seconds (real,
+/// from GO, as its exposure begins), file (number of its mask's file); line, stretch, seen (`air`, `pane`, `water`,
 /// `mirrored`, `unknown`); x1, y1 and x2, y2: its ends as the exposure begins, px from the upper left corner of the
 /// picture, x right, y down, the first pixel's middle at 0.5; x1_close … the same places of the line as the exposure
 /// ends, empty where not seen so then; half1, half2: how far the mask reaches to each side there, the sum of the next
-/// columns, the way of its blur not counted: width (half the line's own), edge, swing, sway, px; smear1, smear2: how far
-/// each end goes while the shutter is open, px; slip1, slip2: how far each goes in half a captured frame, by which camera
-/// and moves may be apart where they don't start together, px; X1 … Z2 its ends on the table as the exposure begins, mm; why: what is
-/// in the way of a stretch that isn't computed.
+/// columns, the way of its blur not counted: width (half the line's own), edge, swing, sway, px; smear1, smear2: how
+/// far each end goes while the shutter is open, px; slip1, slip2: how far each goes in half a captured frame, by which
+/// camera and moves may be apart where they don't start together, px; X1 … Z2 its ends on the table as the exposure
+/// begins, mm; why: what is in the way of a stretch that isn't computed.
 ///
 /// **Source:** RFC 4180, section 2.
 final class MaskCsv {
@@ -78,8 +78,18 @@ final class MaskCsv {
     }
 
     private void head(Row row) {
-        out.append(masked.shot()).append(',').append(masked.pass()).append(',').append(row.kind()).append(',');
-        out.append(row.delivery()).append(',').append(row.frame()).append(',').append(row.captured()).append(',');
+        out.append(masked.shot())
+                .append(',')
+                .append(masked.pass())
+                .append(',')
+                .append(row.kind())
+                .append(',');
+        out.append(row.delivery())
+                .append(',')
+                .append(row.frame())
+                .append(',')
+                .append(row.captured())
+                .append(',');
         Figures.add(out, masked.shutter().opensSeconds(row.captured()), TIME_PLACES);
         out.append(',').append(row.file()).append(',');
     }

@@ -66,7 +66,11 @@ public final class MaskFiles {
     ///
     /// @return how many there are
     public long count() {
-        return 1 + 2 * (numbers.pastCaptured() - numbers.firstCaptured() + numbers.screens().size());
+        return 1
+                + 2
+                        * (numbers.pastCaptured()
+                                - numbers.firstCaptured()
+                                + numbers.screens().size());
     }
 
     /// Gives the files one by one.
@@ -95,12 +99,14 @@ public final class MaskFiles {
                         name + ".png",
                         masked.isStill()
                                 ? painted
-                                : () -> MattePng.of(masked.size(), frame(captured).patches())),
+                                : () -> MattePng.of(
+                                        masked.size(), frame(captured).patches())),
                 new MaskFile(
                         name + ".svg",
                         masked.isStill()
                                 ? drawn
-                                : () -> MaskSvg.of(masked.size(), frame(captured).patches())));
+                                : () -> MaskSvg.of(
+                                        masked.size(), frame(captured).patches())));
     }
 
     /// Works something out when it is first asked for, and keeps it.
@@ -133,8 +139,7 @@ public final class MaskFiles {
     private byte[] csv() {
         MaskCsv csv = new MaskCsv(masked);
         for (long captured = numbers.firstCaptured(); captured < numbers.pastCaptured(); captured++) {
-            csv.add(
-                    new MaskCsv.Row("source", "", captured, captured, numbers.goFrame() + captured), frame(captured));
+            csv.add(new MaskCsv.Row("source", "", captured, captured, numbers.goFrame() + captured), frame(captured));
         }
         for (MaskNumbers.Screen screen : numbers.screens()) {
             csv.add(

@@ -17,9 +17,11 @@ final class MaskNotes {
     static List<String> of(Stage stage, List<Strand> strands, Shutter shutter) {
         Shot shot = stage.shot();
         List<String> notes = new ArrayList<>();
-        notes.add("The masks follow the plan as it is solved. Lay the first one over the take: where the line lies beside"
-                + " its mask, shift all of them by as much.");
-        if (shot.placed().size() > strands.stream().map(Strand::thing).distinct().count()) {
+        notes.add(
+                "The masks follow the plan as it is solved. Lay the first one over the take: where the line lies beside"
+                        + " its mask, shift all of them by as much.");
+        if (shot.placed().size()
+                > strands.stream().map(Strand::thing).distinct().count()) {
             notes.add("What stands before a line isn't cut out of its mask.");
         }
         if (stage.isMoving() && shutter.slipSeconds() > 0) {
@@ -42,8 +44,8 @@ final class MaskNotes {
         for (MaskFrame frame : frames) {
             for (MaskFrame.Gap gap : frame.gaps()) {
                 if (gap.mayShow(size)) {
-                    notes.add("A stretch of " + gap.strand() + " isn't masked, as it is "
-                            + MaskCsv.why(gap.trouble()) + ": look there by eye.");
+                    notes.add("A stretch of " + gap.strand() + " isn't masked, as it is " + MaskCsv.why(gap.trouble())
+                            + ": look there by eye.");
                 }
             }
         }

@@ -50,7 +50,8 @@ public record MaskNumbers(long goFrame, long firstCaptured, long pastCaptured, L
         long first = Math.max(-handles, clip.startFrame() - clip.goFrame());
         long past = last + 1 + handles;
         if (clip.frames().isPresent()) {
-            past = Math.min(past, clip.startFrame() - clip.goFrame() + clip.frames().getAsLong());
+            past = Math.min(
+                    past, clip.startFrame() - clip.goFrame() + clip.frames().getAsLong());
         }
         return new MaskNumbers(clip.goFrame(), first, Math.max(first, past), screens);
     }

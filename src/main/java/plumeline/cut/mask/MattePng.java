@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.zip.CRC32;
 import plumeline.geom.Point;
 
-/// A mask as a matte picture: 8-bit grey, white where to paint out, black elsewhere; its edges hard, every touched pixel
-/// white. Rows are told by how they differ from the row above, so that a picture costs what its edges cost.
+/// A mask as a matte picture: 8-bit grey, white where to paint out, black elsewhere; its edges hard, every touched
+/// pixel white. Rows are told by how they differ from the row above, so that a picture costs what its edges cost.
 ///
 /// **Source:** ISO/IEC 15948 (PNG), clauses 5 and 9 (filter type 2), 11.
 final class MattePng {

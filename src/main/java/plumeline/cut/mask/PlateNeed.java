@@ -104,7 +104,12 @@ public record PlateNeed(
     private static long count(Masked masked, String name, Strand.Sort sort) {
         return masked.strands().stream()
                 .filter(strand -> strand.sort() == sort
-                        && masked.stage().shot().placed().get(strand.thing()).name().equals(name))
+                        && masked.stage()
+                                .shot()
+                                .placed()
+                                .get(strand.thing())
+                                .name()
+                                .equals(name))
                 .count();
     }
 
@@ -138,7 +143,8 @@ public record PlateNeed(
             }
         }
         if (!unsure.isEmpty()) {
-            all.add("How well " + String.join(", ", unsure) + " repeats isn't known: lay both over each other, difference"
+            all.add("How well " + String.join(", ", unsure)
+                    + " repeats isn't known: lay both over each other, difference"
                     + " view, before anything is struck.");
         }
         all.add(settings(plan, masked));
@@ -149,11 +155,13 @@ public record PlateNeed(
         Scene start = masked.sceneAt(0);
         Print print = new Print(plan.film().papersOrDefault());
         double exposure = masked.shutter().exposureSeconds();
-        return "Leave all else as it is: lens " + masked.stage().shot().camera().lens().name() + ", focus "
+        return "Leave all else as it is: lens "
+                + masked.stage().shot().camera().lens().name() + ", focus "
                 + print.length(start.picture().focusMetres()) + " from the lens point as seen, f/"
                 + Print.number(start.picture().fNumber(), 1) + ", exposure "
                 + (exposure > 0.5 ? Print.seconds(exposure, 1) : "1/" + Print.number(1 / exposure, 0) + " s")
-                + ", sensitivity, white, lamps and their levels, what stands about. Record it by the same codec and curve.";
+                + ", sensitivity, white, lamps and their levels, what stands about. Record it by the same codec"
+                + " and curve.";
     }
 
     private static List<String> cautions(Masked masked, Set<String> held) {
@@ -167,8 +175,10 @@ public record PlateNeed(
                     .isPresent();
             boolean hangs = shot.placed().get(thing).isHung();
             if (isWet) {
-                all.add("Lift " + name + " out with a hand beneath it: out of the water its lines bear all of it, over glass.");
-                all.add("Without " + name + " the water stands lower: fill to the mark again, and wait until it is still and"
+                all.add("Lift " + name
+                        + " out with a hand beneath it: out of the water its lines bear all of it, over glass.");
+                all.add("Without " + name
+                        + " the water stands lower: fill to the mark again, and wait until it is still and"
                         + " clear.");
             } else if (hangs) {
                 all.add("Take " + name + " down with a hand beneath it; nobody's head under it.");

@@ -2,8 +2,8 @@ package plumeline.cut.mask;
 
 import java.util.Arrays;
 
-/// Packs bytes that come in long runs of few values: one deflate block with a fixed code of our own, in which the longest
-/// run takes two bits, and the checksum without touching a byte twice. The same bytes on every machine.
+/// Packs bytes that come in long runs of few values: one deflate block with a fixed code of our own, in which the
+/// longest run takes two bits, and the checksum without touching a byte twice. The same bytes on every machine.
 ///
 /// **Source:** RFC 1950 (zlib, Adler-32) and RFC 1951 (deflate), sections 3.2.2 to 3.2.7.
 final class RunDeflate {

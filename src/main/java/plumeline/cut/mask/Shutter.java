@@ -16,8 +16,7 @@ import plumeline.quantity.Quantity;
 /// @param readoutSeconds how much later the last row is exposed than the first, s; 0 where it isn't known
 /// @param slipSeconds how far off the frames may be from the moves: half a frame's time where a move doesn't start with
 ///     the camera, else 0, s
-public record Shutter(
-        double framesPerSecond, double exposureSeconds, double readoutSeconds, double slipSeconds) {
+public record Shutter(double framesPerSecond, double exposureSeconds, double readoutSeconds, double slipSeconds) {
     /// Reads a shot's shutter.
     ///
     /// @param shot the shot or pass

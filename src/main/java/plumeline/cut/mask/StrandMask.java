@@ -85,8 +85,7 @@ final class StrandMask {
         for (Tracing.Gap gap : traces.get(OPENS).gaps()) {
             Strand.Ends ends = course.ends().get(OPENS);
             List<Vec> both = List.of(ends.at(gap.from()), ends.at(gap.to()));
-            gaps.add(new MaskFrame.Gap(
-                    strand.name(), both.getFirst(), both.getLast(), gap.trouble(), about(both)));
+            gaps.add(new MaskFrame.Gap(strand.name(), both.getFirst(), both.getLast(), gap.trouble(), about(both)));
         }
         if (mayBeMirrored()) {
             add(mirrored, traces(mirrored));
@@ -97,10 +96,8 @@ final class StrandMask {
     private boolean mayBeMirrored() {
         double line = course.tank().map(TankWalls::waterLineMetres).orElse(Double.NEGATIVE_INFINITY);
         return course.ends().stream()
-                        .anyMatch(ends ->
-                                Math.min(ends.foot().z(), ends.far().z()) < line)
-                && course.scenes().stream()
-                        .anyMatch(scene -> scene.aim().eye().z() < line);
+                        .anyMatch(ends -> Math.min(ends.foot().z(), ends.far().z()) < line)
+                && course.scenes().stream().anyMatch(scene -> scene.aim().eye().z() < line);
     }
 
     /// The strand at all instants but the middle one, which lies between.
@@ -140,14 +137,14 @@ final class StrandMask {
     }
 
     private MaskFrame.End end(List<Tracing> tracings, PlaceSight.Way way, Tracing.Vertex vertex) {
-        Optional<Point> closes = tracings.size() > CLOSES
-                ? tracings.get(CLOSES).find(vertex.share(), way)
-                : Optional.of(vertex.at());
+        Optional<Point> closes =
+                tracings.size() > CLOSES ? tracings.get(CLOSES).find(vertex.share(), way) : Optional.of(vertex.at());
         double slips = tracings.size() > SLIPS
                 ? tracings.get(SLIPS)
                         .find(vertex.share(), way)
                         .map(point -> Math.hypot(
-                                point.x() - vertex.at().x(), point.y() - vertex.at().y()))
+                                point.x() - vertex.at().x(),
+                                point.y() - vertex.at().y()))
                         .orElse(0.0)
                 : 0;
         return new MaskFrame.End(

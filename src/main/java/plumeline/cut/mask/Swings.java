@@ -70,7 +70,8 @@ final class Swings {
             if (carries(moves.get(i), placed.name())
                     && stage.wayOf(i, values).lengthMetres() > 0
                     && stage.findRun(i, values).isPresent()) {
-                swings += pendulumMetres(strand, ends, i, stage.findRun(i, values).get());
+                swings +=
+                        pendulumMetres(strand, ends, i, stage.findRun(i, values).get());
             }
         }
         notes.add(placed.name() + " is taken to hang up to " + Print.number((off + swings) * 1000, 1)
@@ -118,7 +119,8 @@ final class Swings {
             return new Line.Hung(mass, Math.max(0, mass - immersed.net().value()), isWet ? DRAGGED : 0);
         }
         if (isWet) {
-            notes.add("What " + placed.name() + " weighs in the water isn't known: it swings as in air, which is less.");
+            notes.add(
+                    "What " + placed.name() + " weighs in the water isn't known: it swings as in air, which is less.");
         }
         return Line.Hung.inAir(1);
     }

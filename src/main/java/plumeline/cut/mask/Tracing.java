@@ -190,9 +190,21 @@ final class Tracing {
             Vec low = walls.outside().low();
             Vec high = walls.outside().high();
             List<double[]> planes = List.of(
-                    new double[] {low.x(), high.x(), walls.inside().low().x(), walls.inside().high().x()},
-                    new double[] {low.y(), high.y(), walls.inside().low().y(), walls.inside().high().y()},
-                    new double[] {walls.waterLineMetres(), high.z(), walls.inside().low().z()});
+                    new double[] {
+                        low.x(),
+                        high.x(),
+                        walls.inside().low().x(),
+                        walls.inside().high().x()
+                    },
+                    new double[] {
+                        low.y(),
+                        high.y(),
+                        walls.inside().low().y(),
+                        walls.inside().high().y()
+                    },
+                    new double[] {
+                        walls.waterLineMetres(), high.z(), walls.inside().low().z()
+                    });
             double[] from = {ends.foot().x(), ends.foot().y(), ends.foot().z()};
             double[] to = {ends.far().x(), ends.far().y(), ends.far().z()};
             double near = NEAR_METRES / Math.max(ends.lengthMetres(), NEAR_METRES);
@@ -308,8 +320,9 @@ final class Tracing {
                 return best;
             }
             best = new Vertex(middle, at.get());
-            double done =
-                    ((at.get().x() - from.at().x()) * x + (at.get().y() - from.at().y()) * y) / (x * x + y * y);
+            double done = ((at.get().x() - from.at().x()) * x
+                            + (at.get().y() - from.at().y()) * y)
+                    / (x * x + y * y);
             if (done < far) {
                 low = middle;
             } else {

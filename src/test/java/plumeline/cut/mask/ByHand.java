@@ -91,7 +91,9 @@ final class ByHand {
             case 1 -> new double[] {round(500 + 400 * random.nextDouble())};
             default ->
                 new double[] {
-                    round(-80 + 160 * random.nextDouble()), round(60 * random.nextDouble()), round(600 + 300 * random.nextDouble())
+                    round(-80 + 160 * random.nextDouble()),
+                    round(60 * random.nextDouble()),
+                    round(600 + 300 * random.nextDouble())
                 };
         };
         rigTo = new double[] {
@@ -143,12 +145,25 @@ final class ByHand {
             lines.add("moves:");
         }
         for (Run run : runs) {
-            lines.add(switch (run.axis()) {
-                case "slide" -> text("  slide: {machine: free, by: [%s mm, %s mm], in: %s s, profile: %s}", run.x(), run.y(), run.seconds(), run.profile());
-                case "carry" -> text("  carry: {machine: free, carries: hero, by: [%s mm, 0 mm], in: %s s, profile: %s}", run.x(), run.seconds(), run.profile());
-                case "turntable" -> text("  spin: {machine: round, carries: hero, by: %s deg, in: %s s, profile: %s}", run.x(), run.seconds(), run.profile());
-                default -> text("  %s_: {machine: round, axis: %s, by: %s deg, in: %s s, profile: %s}", run.axis(), run.axis(), run.x(), run.seconds(), run.profile());
-            });
+            lines.add(
+                    switch (run.axis()) {
+                        case "slide" ->
+                            text(
+                                    "  slide: {machine: free, by: [%s mm, %s mm], in: %s s, profile: %s}",
+                                    run.x(), run.y(), run.seconds(), run.profile());
+                        case "carry" ->
+                            text(
+                                    "  carry: {machine: free, carries: hero, by: [%s mm, 0 mm], in: %s s, profile: %s}",
+                                    run.x(), run.seconds(), run.profile());
+                        case "turntable" ->
+                            text(
+                                    "  spin: {machine: round, carries: hero, by: %s deg, in: %s s, profile: %s}",
+                                    run.x(), run.seconds(), run.profile());
+                        default ->
+                            text(
+                                    "  %s_: {machine: round, axis: %s, by: %s deg, in: %s s, profile: %s}",
+                                    run.axis(), run.axis(), run.x(), run.seconds(), run.profile());
+                    });
         }
         return lines.toArray(String[]::new);
     }
@@ -170,7 +185,10 @@ final class ByHand {
     }
 
     private double moved(String axis, double at) {
-        return runs.stream().filter(run -> run.axis().equals(axis)).mapToDouble(run -> run.x() * run.share(at)).sum();
+        return runs.stream()
+                .filter(run -> run.axis().equals(axis))
+                .mapToDouble(run -> run.x() * run.share(at))
+                .sum();
     }
 
     /// A strand at an instant.
@@ -245,7 +263,10 @@ final class ByHand {
     }
 
     double[] eyeAt(double at) {
-        double y = runs.stream().filter(run -> run.axis().equals("slide")).mapToDouble(run -> run.y() * run.share(at)).sum();
+        double y = runs.stream()
+                .filter(run -> run.axis().equals("slide"))
+                .mapToDouble(run -> run.y() * run.share(at))
+                .sum();
         return new double[] {eye[0] + moved("slide", at), eye[1] + y, eye[2]};
     }
 

@@ -52,7 +52,10 @@ final class Held {
     static Masked masked(Plan plan) {
         Stage stage = Stage.of(plan, plan.shots().getFirst());
         return new Masked(
-                "one", new ShotAnswer.Run("", stage), stage.startValues(), plan.film().rate());
+                "one",
+                new ShotAnswer.Run("", stage),
+                stage.startValues(),
+                plan.film().rate());
     }
 
     static Masked masked(String... lines) {

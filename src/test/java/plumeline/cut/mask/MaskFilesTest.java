@@ -44,7 +44,8 @@ final class MaskFilesTest {
         assertThat(numbers.screens().get(47)).isEqualTo(new MaskNumbers.Screen("", 47, 96 + 23));
         List<MaskFiles.MaskFile> all = files(plan);
         assertThat(find(all, "one/screen/0000018.png").bytes().get())
-                .isEqualTo(find(all, "one/source/00864" + shown + ".png").bytes().get())
+                .isEqualTo(
+                        find(all, "one/source/00864" + shown + ".png").bytes().get())
                 .isNotEqualTo(find(all, "one/source/0086400.png").bytes().get());
     }
 
@@ -95,7 +96,8 @@ final class MaskFilesTest {
                 .startsWith("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"3840\" height=\"2160\""
                         + " viewBox=\"0 0 3840 2160\">\n<path id=\"hero-line\"");
         String csv = new String(all.getFirst().bytes().get(), StandardCharsets.UTF_8);
-        List<String> rows = csv.lines().filter(line -> line.startsWith("one,,source,,0,")).toList();
+        List<String> rows =
+                csv.lines().filter(line -> line.startsWith("one,,source,,0,")).toList();
         assertThat(rows).hasSize(1);
         assertThat(rows.getFirst()).startsWith("one,,source,,0,0,0,86400,hero-line,1,air,1920,877.3333,1920,-384,");
         assertThat(csv).contains("one,,screen,,18,");

@@ -145,7 +145,9 @@ final class MaskOutsideTest {
         Optional<ByHand.Shown> there = hand.shown(strand.at(share), at);
         for (double off : new double[] {-0.003, 0.003}) {
             Optional<ByHand.Shown> near = hand.shown(strand.at(share + off), at);
-            if (there.isEmpty() || near.isEmpty() || !near.get().seen().equals(there.get().seen())) {
+            if (there.isEmpty()
+                    || near.isEmpty()
+                    || !near.get().seen().equals(there.get().seen())) {
                 return Optional.empty();
             }
         }
@@ -166,12 +168,11 @@ final class MaskOutsideTest {
             if (row.line().equals(line) && row.seen().equals(shown.seen())) {
                 double x = row.pixels()[2] - row.pixels()[0];
                 double y = row.pixels()[3] - row.pixels()[1];
-                double share = ((shown.x() - row.pixels()[0]) * x + (shown.y() - row.pixels()[1]) * y) / (x * x + y * y);
+                double share =
+                        ((shown.x() - row.pixels()[0]) * x + (shown.y() - row.pixels()[1]) * y) / (x * x + y * y);
                 double to = Math.clamp(share, 0, 1);
                 least = Math.min(
-                        least,
-                        Math.hypot(
-                                row.pixels()[0] + to * x - shown.x(), row.pixels()[1] + to * y - shown.y()));
+                        least, Math.hypot(row.pixels()[0] + to * x - shown.x(), row.pixels()[1] + to * y - shown.y()));
             }
         }
         return least;
@@ -220,7 +221,8 @@ final class MaskOutsideTest {
         String name = String.format(Locale.ROOT, "one/source/%07d.png", numbers.goFrame() + captured);
         for (MaskFiles.MaskFile file : MaskFiles.of(masked, numbers).files()) {
             if (file.name().equals(name)) {
-                BufferedImage image = ImageIO.read(new ByteArrayInputStream(file.bytes().get()));
+                BufferedImage image =
+                        ImageIO.read(new ByteArrayInputStream(file.bytes().get()));
                 assertThat(image.getRaster().getNumBands()).isEqualTo(1);
                 assertThat(image.getSampleModel().getSampleSize(0)).isEqualTo(8);
                 return image.getData();

@@ -147,10 +147,8 @@ final class MaskedTest {
                 "camera: {body: main, lens: fifty, at: [0 mm, -700 mm, 900 mm], tilt: -45 deg, focus: 1000 mm}",
                 "tank: {tank: glass, at: [0 mm, 30 mm], water: 260 mm}",
                 "place: {hero: {thing: flacon, at: [0 mm, 0 mm, 80 mm], lines: 1, line: {diameter: 0.3 mm}}}");
-        assertThat(masked.frame(0).parts()).allSatisfy(part -> assertThat(part.from()
-                        .place()
-                        .z())
-                .isGreaterThan(0.268));
+        assertThat(masked.frame(0).parts())
+                .allSatisfy(part -> assertThat(part.from().place().z()).isGreaterThan(0.268));
         assertThat(masked.frame(0).gaps()).isNotEmpty();
         assertThat(joined(masked)).contains("A stretch of hero-line isn't masked");
     }
@@ -179,8 +177,10 @@ final class MaskedTest {
                 + " line: {diameter: 0.3 mm}}}";
         String other = "place: {hero: {thing: flacon, at: [15 mm, -10 mm, 80 mm], turn: 90 deg, tilt: 20 deg,"
                 + " tied: [30 mm], line: {diameter: 0.3 mm}}}";
-        MaskFrame before = Held.masked(Held.planWith(kit, square, front, tank, one)).frame(0);
-        MaskFrame beside = Held.masked(Held.planWith(kit, square, side, tank, other)).frame(0);
+        MaskFrame before =
+                Held.masked(Held.planWith(kit, square, front, tank, one)).frame(0);
+        MaskFrame beside =
+                Held.masked(Held.planWith(kit, square, side, tank, other)).frame(0);
         assertThat(before.parts()).hasSameSizeAs(beside.parts()).hasSizeGreaterThan(3);
         for (int i = 0; i < before.parts().size(); i++) {
             MaskFrame.Part a = before.parts().get(i);
@@ -196,7 +196,12 @@ final class MaskedTest {
     void passesWithoutLineOrRig_haveNoMask() {
         Plan plan = Held.plan(CAMERA + "}", "place: {hero: {thing: flacon, at: [0 mm, 0 mm]}}");
         Stage stage = Stage.of(plan, plan.shots().getFirst());
-        assertThat(new Masked("one", new ShotAnswer.Run("", stage), stage.startValues(), plan.film().rate()).strands())
+        assertThat(new Masked(
+                                "one",
+                                new ShotAnswer.Run("", stage),
+                                stage.startValues(),
+                                plan.film().rate())
+                        .strands())
                 .isEmpty();
     }
 }

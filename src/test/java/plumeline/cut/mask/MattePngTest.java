@@ -28,7 +28,8 @@ final class MattePngTest {
     @Test
     void aBox_isEveryPixelThatItTouches() throws IOException {
         for (double wider : new double[] {0, 0.01}) {
-            BufferedImage image = read(new ClipSize(40, 30), List.of(box(10 - wider, 5 - wider, 20 + wider, 25 + wider)));
+            BufferedImage image =
+                    read(new ClipSize(40, 30), List.of(box(10 - wider, 5 - wider, 20 + wider, 25 + wider)));
             int off = wider > 0 ? 1 : 0;
             for (int y = 0; y < 30; y++) {
                 for (int x = 0; x < 40; x++) {
@@ -100,7 +101,8 @@ final class MattePngTest {
         BufferedImage image = read(new ClipSize(3840, 2160), List.of());
         assertThat(image.getWidth()).isEqualTo(3840);
         assertThat(image.getHeight()).isEqualTo(2160);
-        assertThat(Arrays.stream(image.getRaster().getSamples(0, 0, 3840, 2160, 0, (int[]) null)).max())
+        assertThat(Arrays.stream(image.getRaster().getSamples(0, 0, 3840, 2160, 0, (int[]) null))
+                        .max())
                 .hasValue(0);
     }
 }
