@@ -51,6 +51,7 @@ final class Rooms {
             "press:",
             "keys: solve",
             "card: keys",
+            "cut: keys timeline sound",
             "sheet: draw card press",
             "cli: *");
 
@@ -105,7 +106,7 @@ final class Rooms {
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
                 "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "pace", "roots", "keys"));
+                "pace", "roots", "keys", "cut"));
         return silent;
     }
 
