@@ -50,6 +50,7 @@ final class Rooms {
             "draw: solve timeline sketch",
             "press:",
             "keys: solve",
+            "cut: keys timeline sound",
             "card: keys",
             "sheet: draw card press",
             "cli: *");
@@ -105,7 +106,7 @@ final class Rooms {
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
                 "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "pace", "roots", "keys"));
+                "pace", "roots", "keys", "cut"));
         return silent;
     }
 
