@@ -3,9 +3,9 @@ package plumeline.look;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import plumeline.plan.Cut;
-import plumeline.plan.Named;
 import plumeline.plan.Plan;
+import plumeline.timeline.Span;
+import plumeline.timeline.Timeline;
 
 /// A look as the film shows it, between two cuts.
 ///
@@ -13,47 +13,20 @@ import plumeline.plan.Plan;
 /// @param pass the pass; empty for the shot itself
 /// @param frames how long it is seen, screen frames, ≥ 1
 public record CutLooks(String shot, String pass, long frames) {
-    /// Looks of one entry of the cut that are laid out; further ones repeat what stands there.
-    private static final int MOST = 5000;
-
-    /// Longer is as good as endless, frames.
-    private static final long LONGEST = 1_000_000;
-
-    /// Lays out a film's cut. A look that goes on over a cut is one.
+    /// Lists the looks of a timeline. A look that goes on over a cut is one.
     ///
-    /// @param plan the plan
-    /// @return the looks in their order; none without `cut`
-    public static List<CutLooks> ofFilm(Plan plan) {
+    /// @param timeline the film's, or a cut-down's
+    /// @return the looks in their order
+    public static List<CutLooks> of(Timeline timeline) {
         List<CutLooks> all = new ArrayList<>();
-        for (Cut cut : plan.cuts()) {
-            for (CutLooks look : ofCut(cut)) {
-                boolean goesOn = !all.isEmpty()
-                        && all.getLast().shot.equals(look.shot)
-                        && all.getLast().pass.equals(look.pass);
-                if (goesOn) {
-                    CutLooks before = all.removeLast();
-                    all.add(new CutLooks(look.shot, look.pass, Math.min(LONGEST, before.frames + look.frames)));
-                } else {
-                    all.add(look);
-                }
-            }
+        for (Span span : timeline.spans()) {
+            boolean goesOn = !all.isEmpty()
+                    && all.getLast().shot.equals(span.shot())
+                    && all.getLast().pass.equals(span.pass());
+            long before = goesOn ? all.removeLast().frames : 0;
+            all.add(new CutLooks(span.shot(), span.pass(), before + span.frames()));
         }
         return all;
-    }
-
-    private static List<CutLooks> ofCut(Cut cut) {
-        String shot = cut.shot().name();
-        if (cut.alternate().isEmpty()) {
-            String pass = cut.pass().map(Named::name).orElse("");
-            return List.of(new CutLooks(shot, pass, Math.min(LONGEST, cut.frames())));
-        }
-        List<CutLooks> looks = new ArrayList<>();
-        long each = cut.each().orElse(cut.frames());
-        for (long left = cut.frames(); left > 0 && looks.size() < MOST; left -= each) {
-            Named pass = cut.alternate().get(looks.size() % cut.alternate().size());
-            looks.add(new CutLooks(shot, pass.name(), Math.min(LONGEST, Math.min(each, left))));
-        }
-        return looks;
     }
 
     /// Finds where a film cuts between some looks of a shot and nothing else.
@@ -65,7 +38,7 @@ public record CutLooks(String shot, String pass, long frames) {
     public static List<List<CutLooks>> between(Plan plan, String shot, Set<String> passes) {
         List<List<CutLooks>> stretches = new ArrayList<>();
         List<CutLooks> now = new ArrayList<>();
-        for (CutLooks look : ofFilm(plan)) {
+        for (CutLooks look : of(Timeline.of(plan))) {
             if (look.shot.equals(shot) && passes.contains(look.pass)) {
                 now.add(look);
             } else {

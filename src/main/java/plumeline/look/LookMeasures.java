@@ -21,6 +21,7 @@ import plumeline.quantity.Quantity;
 import plumeline.stage.Gauge;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.timeline.Timeline;
 
 /// From a want on looks, or on how a lamp pulses, as written to what it measures.
 public final class LookMeasures {
@@ -90,15 +91,15 @@ public final class LookMeasures {
         };
     }
 
-    /// Counts all cuts of a film.
+    /// Counts all cuts of a film and of its cut-downs.
     ///
     /// @param plan the plan
-    /// @return the count; empty where the film has fewer than two looks
-    public static Optional<FlashCount> findCuts(Plan plan) {
-        List<CutLooks> looks = CutLooks.ofFilm(plan);
-        return looks.size() > 1
-                ? Optional.of(new FlashCount(FrameRate.of(plan.film().rate()), looks))
-                : Optional.empty();
+    /// @return a count for each that has two looks or more, the film's first
+    public static List<FlashCount> listCuts(Plan plan) {
+        return Timeline.listAll(plan).stream()
+                .map(timeline -> new FlashCount(timeline.rate(), CutLooks.of(timeline)))
+                .filter(count -> count.looks().size() > 1)
+                .toList();
     }
 
     private Gauge.Reading<Looks> steady() {
@@ -112,10 +113,10 @@ public final class LookMeasures {
     private Gauge.Reading<Looks> flashes() {
         List<String> passes = line.subjects().stream().map(Named::name).toList();
         if (passes.getFirst().equals("cuts")) {
-            return findCuts(plan)
-                    .<Gauge.Reading<Looks>>map(
-                            count -> new Gauge.Reading.Of<>(new FlashSafe(List.of(count), List.of())))
-                    .orElseGet(() -> new Gauge.Reading.Missing<>("Not known: what is cut. Write the film's cut."));
+            List<FlashCount> cuts = listCuts(plan);
+            return cuts.isEmpty()
+                    ? new Gauge.Reading.Missing<>("Not known: what is cut. Write the film's cut.")
+                    : new Gauge.Reading.Of<>(new FlashSafe(cuts, List.of()));
         }
         FrameRate rate = FrameRate.of(film);
         List<FlashCount> stretches = CutLooks.between(plan, base.name(), new LinkedHashSet<>(passes)).stream()

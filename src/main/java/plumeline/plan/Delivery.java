@@ -1,5 +1,6 @@
 package plumeline.plan;
 
+import java.util.List;
 import java.util.Optional;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Ratio;
@@ -41,6 +42,13 @@ public record Delivery(
         return size.map(s -> (double) s.acrossPixels() / s.downPixels())
                 .or(() -> ratio.map(r -> (double) r.across() / r.down()))
                 .orElseThrow();
+    }
+
+    /// Lists the entries of its own cut.
+    ///
+    /// @return the entries; empty where it shows the film's
+    public List<Cut> listCuts() {
+        return Cut.list(Tree.items(written.node(), "cut"));
     }
 
     /// Tells whether a copy without titles is wanted.

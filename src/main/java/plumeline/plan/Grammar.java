@@ -36,6 +36,8 @@ final class Grammar {
     // How much a plan may hold: far above any film of a minute, far below what would hang a program.
     static final int SHOTS = 200;
     static final int CUTS = 2000;
+    /// Looks that follow each other in a cut.
+    static final int TURNS = 20_000;
     static final int WANTS = 200;
     /// Things, lamps, moves or passes of a shot, each.
     static final int IN_SHOT = 100;
@@ -56,7 +58,8 @@ final class Grammar {
                 may("things", "the crew's products", KitGrammar.things()),
                 may("kit", "what there is to work with", KitGrammar.kit()),
                 must("shots", "the shots", new Shape.Named("a shot", shot())),
-                may("cut", "the shots in the film's order", new Items(cut(), 1, CUTS)),
+                may("cut", "the shots in the film's order", cuts()),
+                may("overlays", "pictures laid over the film", new Items(overlay(), 1, CUTS)),
                 may("cues", "sound cues", new Items(cue(), 1, CUTS)),
                 may(
                         "titles",
@@ -71,6 +74,10 @@ final class Grammar {
                 must("rate", "the rate at which it is shown", over(Kind.RATE)),
                 may("frames", "its length", frames()),
                 may("tempo", "the music's tempo", over(Kind.TEMPO)),
+                may("first_beat", "when beat 1 falls, from the film's first frame", from0(Kind.TIME)),
+                may("starts", "the timecode of the film's first frame", timecode()),
+                may("timecode", "how its timecode counts", word(Cut.DROP, "non-drop")),
+                may("handles", "recorded frames kept before and after what is shown", fromNone()),
                 may("papers", "the papers' unit of length", word("mm", "in")),
                 may(
                         "air",
@@ -90,6 +97,7 @@ final class Grammar {
                         may("textless", "whether a copy without titles is wanted", yesNo()),
                         may("loudness", "its loudness", any(Kind.LOUDNESS)),
                         may("true_peak", "its highest true peak", any(Kind.TRUE_PEAK)),
+                        may("cut", "a cut of its own, as the film's", cuts()),
                         may(
                                 "keep_out",
                                 "what must stay free at each side",
@@ -131,6 +139,7 @@ final class Grammar {
                         either(any(Kind.SHARE), new Shape.Curve(from0(Kind.FRAMES), any(Kind.SHARE), 1))),
                 may("ease", "how the curve goes between its keys", word("straight", "smooth")),
                 may("frames", "its own length", frames()),
+                may("clip", "the take that is used", clip()),
                 may(
                         "crop",
                         "where a delivery's crop stands, from the picture's middle",
@@ -232,7 +241,7 @@ final class Grammar {
                                         Forms.vector(mark(Kind.LENGTH, Range.ANY), 2))),
                         may("in", "in which time on the table", over(Kind.TIME)),
                         may("start", "when it starts", start()),
-                        may("profile", "how it speeds up", word("even", "trapezoid", "s-curve", "smooth")),
+                        may("profile", "how it speeds up", word(Move.Profile.words())),
                         may(
                                 "keys",
                                 "where it is at which time after its start, of its way, by a monotone cubic",
@@ -279,24 +288,93 @@ final class Grammar {
                         may("pass", "the pass", name("a pass")),
                         may("alternate", "passes that alternate", new Items(name("a pass"), 2, 50)),
                         may("each", "how long each of them is seen", frames()),
-                        may("from_beat", "the beat it begins on", new Shape.Whole(1, 1_000_000)))
+                        may("from_beat", "the beat it begins on", new Shape.Whole(1, 1_000_000)),
+                        may("from", "the shot's own frame that it begins with", fromNone()),
+                        may(
+                                "reframe",
+                                "how the picture lies in the finished one, for all deliveries or for some",
+                                either(reframe(), new Shape.Named("a delivery", reframe()))))
                 .with(
                         atMostOne("pass", "alternate"),
                         new Shape.Rule.Needs("alternate", "each"),
                         new Shape.Rule.Needs("each", "alternate"));
     }
 
+    private static Shape cuts() {
+        return new Items(cut(), 1, CUTS);
+    }
+
+    private static Shape reframe() {
+        return new Items(
+                Keys.of(
+                        must("at", "the frame, from the entry's first", fromNone()),
+                        may("scale", "how large, where 100 % fills the delivery", share("1 %", "10000 %")),
+                        may(
+                                "place",
+                                "where its middle goes, of the finished picture",
+                                Forms.pair("x", "y", share("-1000 %", "1000 %"))),
+                        may("turn", "its turn, clockwise as seen", any(Kind.ANGLE)),
+                        may("profile", "how it gets there from the key before", word(Move.Profile.words()))),
+                1,
+                CUTS);
+    }
+
+    /// What a take's file is called and where in it the shot begins.
+    private static Shape clip() {
+        return Keys.of(
+                may("file", "its file, from the plan's folder", text()),
+                may("reel", "its reel", new Shape.Written("[A-Za-z0-9_-]{1,32}", "letters, digits, _ and -", "A003")),
+                may("starts", "the timecode of its first frame", timecode()),
+                may("go", "which of its frames, from 0, is recorded at GO", fromNone()),
+                may("frames", "how many frames were recorded", frames()));
+    }
+
+    private static Shape overlay() {
+        return Keys.of(
+                must("overlay", "what is laid over", ownName("steam")),
+                must("over", "the instant it begins at", instant()),
+                may("frames", "how long it is seen", frames()),
+                may("file", "its file, from the plan's folder", text()),
+                may(
+                        "black",
+                        "where its black sits, taken off before",
+                        new Shape.Amount(Kind.SHARE, Range.between("0 %", "99 %"), Shape.Mark.FIXED)),
+                may("range", "of which range", word("full", "video")),
+                may("transfer", "on which scale", word("display", "linear")),
+                may("level", "how strongly it is laid on", someShare()));
+    }
+
     private static Shape cue() {
         return Keys.of(
                 must("sound", "what is heard", text()),
-                must(
-                        "sync",
-                        "the instant it meets",
-                        Keys.of(
-                                must("shot", "the shot", name("a shot")),
-                                may("pass", "the pass", name("a pass")),
-                                must("when", "the instant", Forms.when()))),
-                may("lead", "how much earlier it begins", start()));
+                must("sync", "the instant it meets", instant()),
+                may("lead", "how much earlier it begins", start()),
+                may("lasts", "how long it is heard from its beginning", either(over(Kind.TIME), over(Kind.FRAMES))),
+                may("layer", "the layer it belongs to", ownName("effects")),
+                may("of", "the placed thing it follows", name(PLACED)));
+    }
+
+    private static Shape instant() {
+        return Keys.of(
+                must("shot", "the shot", name("a shot")),
+                may("pass", "the pass", name("a pass")),
+                must("when", "the instant", Forms.when()));
+    }
+
+    /// A count of frames that may be none, with its unit or bare.
+    private static Shape fromNone() {
+        return either(
+                new Shape.Whole(0, Forms.MOST_FRAMES),
+                new Shape.Amount(
+                        Kind.FRAMES, Range.between("0 frames", Forms.MOST_FRAMES + " frames"), Shape.Mark.FIXED));
+    }
+
+    private static Shape ownName(String example) {
+        return new Shape.Written("[a-z0-9_-]{1,40}", "a name of small letters, digits, _ and -", example);
+    }
+
+    private static Shape timecode() {
+        return new Shape.Written("[0-9]{2}:[0-9]{2}:[0-9]{2}[:;][0-9]{2}", "a timecode", "01:00:00:00");
     }
 
     private static Shape wants() {

@@ -3,6 +3,7 @@ package plumeline.plan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import plumeline.quantity.Kind;
 import plumeline.text.Nearest;
 import plumeline.text.Node;
 import plumeline.text.Place;
@@ -45,6 +46,19 @@ final class Issues {
                 shown(name.name()),
                 allowed(known, what, home),
                 attempt(name.name(), known, home));
+    }
+
+    /// Says where a count of frames isn't whole.
+    void wholeFrames(Node node, String field) {
+        var count = Written.quantityOf(node).filter(q -> q.kind() == Kind.FRAMES);
+        if (count.isEmpty() || count.get().si() == Math.rint(count.get().si())) return;
+        add(
+                node,
+                field,
+                "P-FRAMES-01",
+                count.get().valueText(),
+                "whole frames",
+                "Try " + Math.round(count.get().si()) + " frames.");
     }
 
     private static String allowed(Collection<String> known, String what, String home) {

@@ -160,7 +160,25 @@ public record Move(
         /// As a trapezoid, with limited jerk.
         S_CURVE,
         /// Least jerk.
-        SMOOTH
+        SMOOTH;
+
+        /// Gives its word in a plan.
+        ///
+        /// @return such as `s-curve`
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        static String[] words() {
+            return Arrays.stream(values()).map(Profile::word).toArray(String[]::new);
+        }
+
+        static Profile of(String word) {
+            return Arrays.stream(values())
+                    .filter(profile -> profile.word().equals(word))
+                    .findFirst()
+                    .orElseThrow();
+        }
     }
 
     /// How far a move goes.

@@ -1,13 +1,17 @@
 package plumeline.plan;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import plumeline.quantity.FrameRate;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Quantity;
 import plumeline.text.Node;
 import plumeline.text.Place;
+import plumeline.time.Beats;
+import plumeline.time.Timecode;
 
 /// A whole plan, read without problems.
 ///
@@ -28,6 +32,8 @@ public record Plan(
         List<Shot> shots,
         CutList cutList,
         List<WantLine> wants) {
+    /// Handles where nothing is written, recorded frames: a second's worth at 24 (common practice).
+    private static final long HANDLES = 24;
 
     /// The text that a plan was read from.
     ///
@@ -46,12 +52,14 @@ public record Plan(
     /// The film's cut with what lies on it.
     ///
     /// @param cuts the cut's entries in their order; empty where the plan has no `cut`
+    /// @param overlays the pictures laid over it
     /// @param cues the sound cues
     /// @param titles the titles, one entry a shot and language
-    public record CutList(List<Cut> cuts, List<Cue> cues, List<Title> titles) {
+    public record CutList(List<Cut> cuts, List<Overlay> overlays, List<Cue> cues, List<Title> titles) {
         /// Copies the lists.
         public CutList {
             cuts = List.copyOf(cuts);
+            overlays = List.copyOf(overlays);
             cues = List.copyOf(cues);
             titles = List.copyOf(titles);
         }
@@ -88,16 +96,96 @@ public record Plan(
         return cutList.cuts();
     }
 
+    /// An instant of a shot in the film.
+    ///
+    /// @param shot the shot
+    /// @param pass the pass of it, where written
+    /// @param when the instant
+    public record Sync(Named shot, Optional<Named> pass, When when) {}
+
     /// A sound cue.
     ///
     /// @param sound what is heard
-    /// @param shot the shot that it falls in
-    /// @param pass the pass of it, where written
-    /// @param when the instant that its sync point meets
-    /// @param lead how many frames or seconds the sound begins earlier
+    /// @param sync the instant that its sync point meets
     /// @param written all keys as written
-    public record Cue(
-            String sound, Named shot, Optional<Named> pass, When when, Optional<Quantity> lead, Written written) {}
+    public record Cue(String sound, Sync sync, Written written) {
+        /// Finds how much earlier it begins.
+        ///
+        /// @return frames or seconds; empty where it begins at its sync point
+        public Optional<Quantity> findLead() {
+            return written.findQuantity("lead");
+        }
+
+        /// Finds how long it is heard from its beginning.
+        ///
+        /// @return frames or seconds, where written
+        public Optional<Quantity> findLength() {
+            return written.findQuantity("lasts");
+        }
+
+        /// Finds the layer it belongs to.
+        ///
+        /// @return the layer, where written
+        public Optional<String> findLayer() {
+            return written.findWord("layer");
+        }
+
+        /// Finds the placed thing that it follows.
+        ///
+        /// @return the thing's name in the shot, where written
+        public Optional<Named> findFollowed() {
+            return written.listNames("of").stream().findFirst();
+        }
+    }
+
+    /// A picture laid over the film by a screen blend.
+    ///
+    /// @param name what is laid over
+    /// @param over the instant it begins at
+    /// @param written all keys as written: `file`, `frames`, `black`, `range`, `transfer`, `level`
+    public record Overlay(String name, Sync over, Written written) {
+        /// Finds its file.
+        ///
+        /// @return the path from the plan's folder, where written
+        public Optional<String> findFile() {
+            return written.findWord("file");
+        }
+
+        /// Finds how long it is seen.
+        ///
+        /// @return screen frames; empty where it is seen until its entry ends
+        public OptionalLong findFrames() {
+            return KitBuilder.whole(written, "frames");
+        }
+
+        /// Gives where its black sits.
+        ///
+        /// @return a share of full, 0 to less than 1; 0 where not written
+        public double blackOrDefault() {
+            return written.findQuantity("black").map(Quantity::si).orElse(0.0);
+        }
+
+        /// Gives how strongly it is laid on.
+        ///
+        /// @return a share, over 0 to 1; 1 where not written
+        public double levelOrDefault() {
+            return written.findQuantity("level").map(Quantity::si).orElse(1.0);
+        }
+
+        /// Gives the range that its black point is of.
+        ///
+        /// @return `full` or `video`; `full` where not written
+        public String rangeOrDefault() {
+            return written.findWord("range").orElse("full");
+        }
+
+        /// Gives the scale that its black point is on.
+        ///
+        /// @return `display` or `linear`; `display` where not written
+        public String transferOrDefault() {
+            return written.findWord("transfer").orElse("display");
+        }
+    }
 
     /// A title over a shot, in one language.
     ///
@@ -128,6 +216,46 @@ public record Plan(
         /// @return the unit
         public PaperUnit papersOrDefault() {
             return papers.orElse(PaperUnit.MILLIMETRES);
+        }
+
+        /// Gives the exact rate at which the film is shown.
+        ///
+        /// @return the rate
+        public FrameRate exactRate() {
+            return FrameRate.of(rate);
+        }
+
+        /// Finds the frames of its music's beats, beat 1 at `first_beat`, else with the film's first frame.
+        ///
+        /// @return the beats, 0 for beat 1; empty where no tempo is written
+        public Optional<Beats> findBeats() {
+            return tempo.map(beat -> new Beats(
+                    beat.exactValue(),
+                    written.findQuantity("first_beat").map(Quantity::exactSi).orElse(BigDecimal.ZERO),
+                    exactRate()));
+        }
+
+        /// Finds how its frames are labelled.
+        ///
+        /// @return the timecode; empty where the film's rate has none
+        public Optional<Timecode> findTimecode() {
+            boolean drops =
+                    written.findWord("timecode").filter(Cut.DROP::equals).isPresent();
+            return Timecode.find(exactRate(), drops ? Timecode.Counting.DROP : Timecode.Counting.NON_DROP);
+        }
+
+        /// Gives the label of the film's first frame.
+        ///
+        /// @return a timecode, an hour where not written
+        public String startOrDefault() {
+            return written.findWord("starts").orElse("01:00:00:00");
+        }
+
+        /// Gives how many recorded frames are kept before and after what is shown.
+        ///
+        /// @return frames, 24 where not written
+        public long handlesOrDefault() {
+            return KitBuilder.whole(written, "handles").orElse(HANDLES);
         }
     }
 }

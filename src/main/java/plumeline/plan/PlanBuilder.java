@@ -3,7 +3,6 @@ package plumeline.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import plumeline.quantity.Kind;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Ratio;
@@ -29,7 +28,7 @@ final class PlanBuilder {
                 things,
                 kit,
                 Tree.entries(root, "shots").stream().map(shots::shot).toList(),
-                new Plan.CutList(cuts(root), cues(root), titles(root)),
+                new Plan.CutList(Cut.list(Tree.items(root, "cut")), overlays(root), cues(root), titles(root)),
                 wants("film", Tree.items(root, "wants")));
     }
 
@@ -68,36 +67,28 @@ final class PlanBuilder {
         return w.findQuantity(path).map(q -> q.si()).orElse(0.0);
     }
 
-    private static List<Cut> cuts(Node root) {
-        var out = new ArrayList<Cut>();
-        for (Node item : Tree.items(root, "cut")) {
+    private static List<Plan.Overlay> overlays(Node root) {
+        var out = new ArrayList<Plan.Overlay>();
+        for (Node item : Tree.items(root, "overlays")) {
             var w = new Written((Node.Mapping) item, item.place());
-            OptionalLong each = KitBuilder.whole(w, "each");
-            out.add(new Cut(
-                    w.listNames("shot").getFirst(),
-                    w.listNames("pass").stream().findFirst(),
-                    KitBuilder.whole(w, "frames").orElseThrow(),
-                    w.listNames("alternate"),
-                    each,
-                    w));
+            out.add(new Plan.Overlay(w.findWord("overlay").orElseThrow(), sync(w, "over"), w));
         }
         return out;
+    }
+
+    private static Plan.Sync sync(Written owner, String key) {
+        var w = owner.findNode(key)
+                .map(n -> new Written((Node.Mapping) n, n.place()))
+                .orElseThrow();
+        return new Plan.Sync(
+                w.listNames("shot").getFirst(), w.listNames("pass").stream().findFirst(), when(w));
     }
 
     private static List<Plan.Cue> cues(Node root) {
         var out = new ArrayList<Plan.Cue>();
         for (Node item : Tree.items(root, "cues")) {
             var w = new Written((Node.Mapping) item, item.place());
-            var sync = w.findNode("sync")
-                    .map(n -> new Written((Node.Mapping) n, n.place()))
-                    .orElseThrow();
-            out.add(new Plan.Cue(
-                    w.findWord("sound").orElseThrow(),
-                    sync.listNames("shot").getFirst(),
-                    sync.listNames("pass").stream().findFirst(),
-                    sync.has("when") ? when(sync) : new When.Start(),
-                    w.findQuantity("lead"),
-                    w));
+            out.add(new Plan.Cue(w.findWord("sound").orElseThrow(), sync(w, "sync"), w));
         }
         return out;
     }

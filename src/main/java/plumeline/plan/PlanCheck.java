@@ -105,7 +105,7 @@ final class PlanCheck {
         var names = Names.of(root);
         var issues = new Issues();
         new KitMeaning(root, issues).check();
-        new PlanMeaning(root, names, issues).check();
+        new FilmMeaning(root, names, issues).check();
         for (var shot : Tree.entries(root, "shots")) {
             var path = "shots." + shot.key();
             var own = shotProblems(shot, path, names);

@@ -102,7 +102,7 @@ final class ShotMeaning {
             if (Setting.of(focus) instanceof Setting.Other) placed(camera.get(), at, "focus");
         });
         new KitMeaning(shot, issues).checkRate(camera.get(), at + ".rate", "rate");
-        Tree.find(shot, "frames").ifPresent(n -> PlanMeaning.wholeFrames(n, path + ".frames", issues));
+        Tree.find(shot, "frames").ifPresent(n -> issues.wholeFrames(n, path + ".frames"));
     }
 
     private void checkPlaced(Node.Entry entry) {

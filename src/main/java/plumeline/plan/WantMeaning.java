@@ -87,7 +87,7 @@ final class WantMeaning {
             checkList(want, at, key, own.lights(), "a light of the shot", lights());
         checkList(want, at, "pass", own.passes(), "a pass", isFilm() ? "a shot" : home + ".passes");
         for (var key : List.of("frames", "for", "when")) {
-            Tree.find(want, key).ifPresent(n -> PlanMeaning.wholeFrames(n, at + "." + key, issues));
+            Tree.find(want, key).ifPresent(n -> issues.wholeFrames(n, at + "." + key));
         }
         checkKeys(want, word, meant, at);
     }

@@ -1,5 +1,6 @@
 package plumeline.quantity;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /// A quantity as written: `4000 lx at 1 m ± 15 % typical`.
@@ -45,6 +46,21 @@ public record Quantity(String digits, double value, Unit unit, Basis basis, Spre
     /// @return the SI value
     public double si() {
         return unit.kind() == Kind.RATE ? FrameRate.roundBroadcast(value) : unit.toSi(value);
+    }
+
+    /// Gives the number as it was typed.
+    ///
+    /// @return the value in the written unit; of a fraction such as `1/3` the nearest double
+    public BigDecimal exactValue() {
+        return digits.indexOf('/') < 0 ? new BigDecimal(digits) : BigDecimal.valueOf(value);
+    }
+
+    /// Gives the value in SI units as it was typed, for units that are a whole or decimal part of SI's: `0.1 s` is a
+    /// tenth.
+    ///
+    /// @return the SI value; of a fraction such as `1/3` the nearest double
+    public BigDecimal exactSi() {
+        return exactValue().multiply(BigDecimal.valueOf(unit.factor()));
     }
 
     /// Gives the 95 % half-width in SI units.

@@ -95,7 +95,7 @@ final class EffectRows {
 
     private void sounds() {
         String sounds = subject.plan().cutList().cues().stream()
-                .filter(cue -> cue.shot().name().equals(subject.name()))
+                .filter(cue -> cue.sync().shot().name().equals(subject.name()))
                 .map(this::sound)
                 .collect(Collectors.joining("; "));
         if (!sounds.isEmpty()) {
@@ -104,10 +104,10 @@ final class EffectRows {
     }
 
     private String sound(Plan.Cue cue) {
-        String lead = cue.lead()
+        String lead = cue.findLead()
                 .map(time -> ", begins " + told.quantity(time) + " earlier")
                 .orElse("");
-        return cue.sound() + " meets " + instant(cue.when()) + lead;
+        return cue.sound() + " meets " + instant(cue.sync().when()) + lead;
     }
 
     private static String instant(When when) {

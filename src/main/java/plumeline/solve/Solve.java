@@ -159,7 +159,7 @@ public final class Solve {
     }
 
     private WantAnswer filmWant(WantLine line, List<ShotAnswer> answers) {
-        if (line.word().equals("flash_safe")) {
+        if (FilmCuts.answers(line)) {
             return FilmCuts.answer(line, plan);
         }
         WantAnswer worst = null;

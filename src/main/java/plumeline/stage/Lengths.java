@@ -1,39 +1,21 @@
 package plumeline.stage;
 
 import java.util.List;
-import plumeline.plan.Cut;
 import plumeline.plan.Plan;
-import plumeline.plan.Playback;
 import plumeline.plan.Shot;
 import plumeline.time.Retime;
+import plumeline.timeline.Played;
 
-/// How long a shot is on the screen, and its retime map.
+/// How long a shot is on the screen.
 final class Lengths {
     /// No shot is taken to be longer than this, screen frames: an hour at 120 a second.
     private static final long MOST_FRAMES = 432_000;
 
     private Lengths() {}
 
-    static Retime retime(Playback playback, double framesPerSecond) {
-        return switch (playback) {
-            case Playback.Constant constant -> Retime.constant(constant.speed(), framesPerSecond);
-            case Playback.Curve curve ->
-                new Retime(
-                        curve.keys().stream()
-                                .map(key -> new Retime.Key(key.frame(), key.speed()))
-                                .toList(),
-                        curve.ease() == Playback.Ease.SMOOTH ? Retime.Ease.SMOOTH : Retime.Ease.STRAIGHT,
-                        framesPerSecond);
-        };
-    }
-
     /// The longest use in the cut, else the shot's own frames, else as long as its moves; one frame at least.
     static long frames(Plan plan, Shot shot, List<Motions.Motion> motions, Retime retime) {
-        long used = plan.cuts().stream()
-                .filter(cut -> cut.shot().name().equals(shot.name()))
-                .mapToLong(Cut::frames)
-                .max()
-                .orElse(0);
+        long used = Played.usedFrames(plan, shot.name());
         if (used > 0) {
             return used;
         }

@@ -16,6 +16,7 @@ import plumeline.plan.Shot;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.time.Retime;
+import plumeline.timeline.Framing;
 
 /// The moves of a shot as numbers: what each carries, and how far it has got at a real time.
 final class Motions {
@@ -147,7 +148,7 @@ final class Motions {
                     kept.isEmpty() ? way(move, slots) : new Way.Following(),
                     move.start().map(start -> seconds(start, retime)).orElse(0.0),
                     move.findTime().map(Quantity::si).orElse(Double.MIN_NORMAL),
-                    move.profile().map(Motions::profile).orElse(Profile.EVEN),
+                    move.profile().map(Framing::profile).orElse(Profile.EVEN),
                     MachineLimits.of(move.machine()),
                     move.listKeys().stream()
                             .map(key -> new FreeKeys.Key(
@@ -191,15 +192,6 @@ final class Motions {
                         slots.of(marks.get(1)),
                         marks.size() > 2 ? slots.of(marks.get(2)) : Slots.ZERO);
             }
-        };
-    }
-
-    private static Profile profile(Move.Profile written) {
-        return switch (written) {
-            case EVEN -> Profile.EVEN;
-            case TRAPEZOID -> Profile.TRAPEZOID;
-            case S_CURVE -> Profile.S_CURVE;
-            case SMOOTH -> Profile.SMOOTH;
         };
     }
 }

@@ -20,6 +20,7 @@ import plumeline.plan.When;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantity;
 import plumeline.time.Retime;
+import plumeline.timeline.Played;
 
 /// A shot, or one of its passes, turned into numbers once, ready to be posed at any frame for any values of its marks.
 ///
@@ -69,7 +70,7 @@ public final class Stage {
                     placed.tied().stream().map(slots::of).toList()));
         }
         double framesPerSecond = plan.film().rate().si();
-        Retime written = Lengths.retime(effective.playback(), framesPerSecond);
+        Retime written = Played.retime(effective.playback(), framesPerSecond);
         frames = Lengths.frames(plan, base, Motions.of(effective, slots, written), written);
         retime = written.fromEarliest((double) frames);
         motions = Motions.of(effective, slots, retime);

@@ -12,10 +12,14 @@ public final class SourceFrames {
     /// Positions are counted in steps of one over this, captured frames.
     private static final double STEPS = 1e9;
 
-    private final double[] positions;
+    private final Retime filmed;
+    private final double capturedPerSecond;
+    private final int frames;
 
-    private SourceFrames(double[] positions) {
-        this.positions = positions;
+    private SourceFrames(Retime filmed, double capturedPerSecond, int frames) {
+        this.filmed = filmed;
+        this.capturedPerSecond = capturedPerSecond;
+        this.frames = frames;
     }
 
     /// Looks up all frames of a shot.
@@ -28,19 +32,14 @@ public final class SourceFrames {
         if (!(capturedPerSecond > 0)) {
             throw new IllegalArgumentException("a capture rate of " + capturedPerSecond);
         }
-        Retime filmed = retime.fromEarliest(frames);
-        double[] positions = new double[frames];
-        for (int n = 0; n < frames; n++) {
-            positions[n] = Math.rint(filmed.realSeconds(n) * capturedPerSecond * STEPS) / STEPS;
-        }
-        return new SourceFrames(positions);
+        return new SourceFrames(retime.fromEarliest(frames), capturedPerSecond, frames);
     }
 
     /// Gives how many screen frames there are.
     ///
     /// @return the count
     public int count() {
-        return positions.length;
+        return frames;
     }
 
     /// Gives where between captured frames a screen frame is.
@@ -48,7 +47,10 @@ public final class SourceFrames {
     /// @param frame a screen frame, 0 to count − 1
     /// @return captured frames from the earliest instant, ≥ 0
     public double position(int frame) {
-        return positions[frame];
+        if (frame < 0 || frame >= frames) {
+            throw new IndexOutOfBoundsException("frame " + frame + " of " + frames);
+        }
+        return Math.rint(filmed.realSeconds(frame) * capturedPerSecond * STEPS) / STEPS;
     }
 
     /// Gives the captured frame that is seen.
@@ -56,7 +58,7 @@ public final class SourceFrames {
     /// @param frame a screen frame, 0 to count − 1
     /// @return its number, from 0 at the earliest instant
     public long shown(int frame) {
-        return (long) Math.floor(positions[frame] + 0.5);
+        return (long) Math.floor(position(frame) + 0.5);
     }
 
     /// Gives by how much a screen frame is past the captured frame that is seen.
@@ -64,7 +66,7 @@ public final class SourceFrames {
     /// @param frame a screen frame, 0 to count − 1
     /// @return captured frames, from −1/2 to less than 1/2
     public double phase(int frame) {
-        return positions[frame] - shown(frame);
+        return position(frame) - shown(frame);
     }
 
     /// Counts the screen frames that show the same as the one before.
@@ -72,7 +74,7 @@ public final class SourceFrames {
     /// @return how many
     public int repeated() {
         int repeated = 0;
-        for (int n = 1; n < positions.length; n++) {
+        for (int n = 1; n < frames; n++) {
             repeated += shown(n) == shown(n - 1) ? 1 : 0;
         }
         return repeated;
@@ -83,7 +85,7 @@ public final class SourceFrames {
     /// @return how many
     public long skipped() {
         long skipped = 0;
-        for (int n = 1; n < positions.length; n++) {
+        for (int n = 1; n < frames; n++) {
             skipped += Math.max(0, Math.abs(shown(n) - shown(n - 1)) - 1);
         }
         return skipped;

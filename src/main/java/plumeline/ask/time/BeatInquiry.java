@@ -1,6 +1,5 @@
 package plumeline.ask.time;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.answer.Answer.Notes;
@@ -81,20 +80,9 @@ final class BeatInquiry implements Inquiry<BeatInquiry.Inputs> {
         FrameRate rate = FrameRate.of(given.quantity("rate"));
         given.si(FIRST, "0 s", "the music begins with the film");
         Quantity first = given.has(FIRST) ? given.quantity(FIRST) : Quantities.get("0 s");
-        Beats beats = new Beats(exact(given.quantity("tempo")), exactSi(first), rate);
+        Beats beats = new Beats(given.quantity("tempo").exactValue(), first.exactSi(), rate);
         int bars = (int) given.si("bars", "4", "a phrase of four");
         return new Inputs(beats, bars, (int) given.si("beats_per_bar", "4", "four to the bar"), rate);
-    }
-
-    /// A quantity's number as it was written; a fraction to sixteen digits.
-    private static BigDecimal exact(Quantity quantity) {
-        return quantity.digits().indexOf('/') < 0
-                ? new BigDecimal(quantity.digits())
-                : BigDecimal.valueOf(quantity.value());
-    }
-
-    private static BigDecimal exactSi(Quantity time) {
-        return exact(time).multiply(BigDecimal.valueOf(time.unit().factor()));
     }
 
     @Override

@@ -1,0 +1,90 @@
+package plumeline.timeline;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+import plumeline.plan.Pass;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.plan.Written;
+import plumeline.time.Timecode;
+
+/// The take of a shot's pass that the film uses, as far as the plan knows it.
+///
+/// Frames are labels of the clip's timecode, counted at the film's rate from 00:00:00:00: the recorded frame k after GO
+/// has the label `goFrame + k`. A take that the plan doesn't name is missing: it gets a name, and GO at 01:00:00:00.
+///
+/// @param name what it is called: its file's name without folder and ending, else the shot's with its pass
+/// @param file its file from the plan's folder; empty where the take is missing
+/// @param reel its reel
+/// @param goFrame the label of the frame recorded at GO
+/// @param startFrame the label of its first frame; where nothing is written, as many before GO as there are handles
+/// @param frames how many were recorded, where known
+public record Clip(
+        String name, Optional<String> file, String reel, long goFrame, long startFrame, OptionalLong frames) {
+    private static final String HOUR = "01:00:00:00";
+    private static final String NONE = "00:00:00:00";
+
+    /// Finds the clip of a shot's pass. Of a shot with passes each pass has its own, which it names by overrides
+    /// (`clip.file`).
+    ///
+    /// @param plan the plan
+    /// @param shot the shot's name
+    /// @param pass the pass's name; empty for the shot itself
+    /// @return the clip
+    public static Clip of(Plan plan, String shot, String pass) {
+        Shot whole = plan.findShot(shot).orElseThrow();
+        Optional<Pass> found = whole.findPass(pass);
+        boolean isOwn = found.isEmpty()
+                || found.get().overrides().keySet().stream()
+                        .anyMatch(key -> key.equals("clip") || key.equals("clip.file"));
+        Written written = found.map(Pass::effective).orElse(whole).written();
+        Optional<String> file = isOwn ? written.findWord("clip.file") : Optional.empty();
+        String made = pass.isEmpty() ? shot : shot + "-" + pass;
+        String name = file.map(Clip::bare).orElse(made);
+        Optional<Long> go = written.findQuantity("clip.go").map(each -> Math.round(each.si()));
+        long start;
+        long goFrame;
+        if (file.isPresent()) {
+            start = frame(plan, written.findWord("clip.starts").orElse(NONE));
+            goFrame = start + go.orElse(0L);
+        } else {
+            goFrame = frame(plan, HOUR);
+            start = goFrame - plan.film().handlesOrDefault();
+        }
+        OptionalLong frames = file.isPresent()
+                ? written.findQuantity("clip.frames").stream()
+                        .mapToLong(each -> Math.round(each.si()))
+                        .findFirst()
+                : OptionalLong.empty();
+        return new Clip(
+                name, file, written.findWord("clip.reel").filter(reel -> isOwn).orElse(name), goFrame, start, frames);
+    }
+
+    private static String bare(String file) {
+        String last = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+        int dot = last.lastIndexOf('.');
+        return dot > 0 ? last.substring(0, dot) : last;
+    }
+
+    /// The frame of a label at the film's rate; labels of a rate without timecode count its whole frames.
+    static long frame(Plan plan, String label) {
+        Optional<Timecode> timecode = plan.film().findTimecode();
+        if (timecode.isPresent() && timecode.get().read(label) instanceof Timecode.Meaning.Frame(long frame)) {
+            return frame;
+        }
+        long seconds = 0;
+        for (int i = 0; i < 3; i++) {
+            seconds = 60 * seconds + Long.parseLong(label.substring(3 * i, 3 * i + 2));
+        }
+        long perSecond = Math.ceilDiv(
+                plan.film().exactRate().numerator(), plan.film().exactRate().denominator());
+        return seconds * perSecond + Long.parseLong(label.substring(9));
+    }
+
+    /// Tells whether the plan names no take.
+    ///
+    /// @return true where it is missing
+    public boolean isMissing() {
+        return file.isEmpty();
+    }
+}
