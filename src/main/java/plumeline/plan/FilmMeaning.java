@@ -284,14 +284,12 @@ final class FilmMeaning {
         }
         var followed = Tree.find(cue, "of").flatMap(Written::named);
         var sync = Tree.find(cue, "sync");
-        if (followed.isEmpty() || sync.isEmpty() || !knowsShot(sync.get())) return;
+        if (followed.isEmpty() || sync.isEmpty()) return;
         var shot = shotOf(sync.get());
+        var inside = names.shots().get(shot);
+        if (inside == null) return;
         issues.known(
-                followed.get(),
-                path + ".of",
-                names.shots().get(shot).placed().keySet(),
-                "a placed thing",
-                "shots." + shot + ".place");
+                followed.get(), path + ".of", inside.placed().keySet(), "a placed thing", "shots." + shot + ".place");
     }
 
     private void checkInstant(Node owner, String key, String path) {

@@ -54,7 +54,7 @@ final class FilmCuts {
         return Timeline.listAll(plan).stream()
                 .filter(timeline -> CutLooks.of(timeline).size() > 1)
                 .map(this::flashSafe)
-                .min(Comparator.comparing(WantAnswer::verdict).thenComparing(FilmCuts::marginOf))
+                .min(Comparator.comparing(WantAnswer::verdict).thenComparingDouble(FilmCuts::marginOf))
                 .orElseGet(() -> unknown("Not known: what is cut. Write the film's cut, of two looks or more."));
     }
 
@@ -85,7 +85,7 @@ final class FilmCuts {
         }
         return all.stream()
                 .map(timeline -> onBeat(timeline, beats.get()))
-                .min(Comparator.comparing(WantAnswer::verdict).thenComparing(FilmCuts::marginOf))
+                .min(Comparator.comparing(WantAnswer::verdict).thenComparingDouble(FilmCuts::marginOf))
                 .orElseThrow();
     }
 

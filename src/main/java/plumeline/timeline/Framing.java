@@ -25,17 +25,16 @@ public record Framing(double scale, double x, double y, double turnRadians) {
     /// @param frame frames from the entry's first, whole or between
     /// @return the framing
     public static Framing at(List<Cut.Reframe> keys, double frame) {
+        int next = 0;
+        while (next < keys.size() && frame >= keys.get(next).frame()) {
+            next++;
+        }
         if (keys.isEmpty()) {
             return PLAIN;
         }
-        Cut.Reframe before = keys.getFirst();
-        for (Cut.Reframe key : keys) {
-            if (frame < key.frame()) {
-                return key == before ? of(key) : between(before, key, frame);
-            }
-            before = key;
-        }
-        return of(before);
+        return next == 0 || next == keys.size()
+                ? of(keys.get(Math.max(0, next - 1)))
+                : between(keys.get(next - 1), keys.get(next), frame);
     }
 
     private static Framing of(Cut.Reframe key) {
