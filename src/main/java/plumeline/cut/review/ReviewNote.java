@@ -53,6 +53,10 @@ public record ReviewNote(
         public boolean isEmpty() {
             return (shot + pass + shotFrame + sourceTimecode).isEmpty();
         }
+
+        boolean isPlaceOf(Landing other) {
+            return shot.equals(other.shot) && pass.equals(other.pass) && shotFrame.equals(other.shotFrame);
+        }
     }
 
     /// Copies the list.

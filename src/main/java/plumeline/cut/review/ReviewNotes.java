@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.function.LongFunction;
 import java.util.stream.Stream;
 import plumeline.cut.review.ReviewNote.Landing;
+import plumeline.plan.Plan;
 import plumeline.text.Problem;
+import plumeline.timeline.Clip;
+import plumeline.timeline.Timeline;
 
 /// A list of review notes.
 ///
@@ -49,7 +52,28 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
         return new NotesReader(file, clock).read(bytes);
     }
 
-    /// Fills in where notes land that don't say it. What is filled in stays: it was so in the note's version.
+    /// Gives where each frame of a film lands. The label of a take that the plan doesn't name counts from GO at
+    /// 01:00:00:00.
+    ///
+    /// @param plan the plan
+    /// @param timeline its film's timeline, or a delivery's
+    /// @return from a frame of the film to what is shown there; all empty outside the film
+    public static LongFunction<Landing> shown(Plan plan, Timeline timeline) {
+        return frame -> timeline.findSpan(frame)
+                .map(span -> new Landing(
+                        span.shot(),
+                        span.pass(),
+                        Long.toString(span.shotFrameAt(frame)),
+                        plan.film()
+                                .findTimecode()
+                                .map(timecode -> timecode.label(
+                                        Clip.of(plan, span.shot(), span.pass()).goFrame() + span.sourceFrame(frame)))
+                                .orElse("")))
+                .orElse(new Landing("", "", "", ""));
+    }
+
+    /// Fills in where notes land that don't say it, and the label where their place is the same. Another place that is
+    /// filled in stays: it was so in the note's version.
     ///
     /// @param shown where each frame of the film lands
     /// @return the list with every landing filled in
@@ -57,7 +81,12 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
         return new ReviewNotes(
                 otherColumns,
                 notes.stream()
-                        .map(note -> note.landing().isEmpty() ? note.landedAt(shown.apply(note.frame())) : note)
+                        .map(note -> {
+                            Landing now = shown.apply(note.frame());
+                            return note.landing().isEmpty() || note.landing().isPlaceOf(now)
+                                    ? note.landedAt(now)
+                                    : note;
+                        })
                         .toList());
     }
 
@@ -70,7 +99,7 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
         List<String> moved = new ArrayList<>();
         for (ReviewNote note : notes) {
             Landing now = shown.apply(note.frame());
-            if (!note.landing().isEmpty() && !note.landing().equals(now)) {
+            if (!note.landing().isEmpty() && !note.landing().isPlaceOf(now)) {
                 moved.add("At " + clock.label(note.frame()) + " the note of " + said(note) + " is on "
                         + place(note.landing()) + "; the film shows " + place(now) + " there by now.");
             }

@@ -11,9 +11,12 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import plumeline.cut.review.ReviewNote.Landing;
 import plumeline.cut.review.ReviewNote.Standing;
+import plumeline.plan.Plan;
+import plumeline.plan.Plans;
 import plumeline.quantity.FrameRate;
 import plumeline.text.Problem;
 import plumeline.time.Timecode;
+import plumeline.timeline.Timeline;
 
 /// Lists of notes as people and their programs write them.
 final class ReviewNotesTest {
@@ -163,6 +166,45 @@ final class ReviewNotesTest {
         assertThat(ReviewNotes.read(text.replace("00:01:00;02", "00:01:00;01").getBytes(UTF_8), "n", late)
                         .problems())
                 .hasSize(1);
+    }
+
+    /// Filmed at 48 and played in real time, the shot's frame n is the recorded frame 2n, 12 after the file's first.
+    @Test
+    void notesOfAPlan_landOnShotPassAndTake() {
+        Plan plan = Plans.read("""
+                        plumeline: 1
+                        film: {rate: 24 fps, starts: "00:59:50:00"}
+                        kit:
+                          cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
+                          lenses: {fifty: {focal_length: 50 mm}}
+                        shots:
+                          one:
+                            camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], rate: 48 fps}
+                            clip: {file: a.mov, starts: "10:00:00:00", go: 12}
+                            passes: {a: {}, b: {clip.file: b.mov}}
+                        cut: [{shot: one, frames: 30, alternate: [a, b], each: 10, from: 5}]
+                        """.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        Timeline timeline = Timeline.of(plan);
+        FilmClock clock = FilmClock.find(plan, timeline).orElseThrow();
+        String text = "version,timecode,author,note,done\n1,00:59:50:12,,,\n1,00:59:50:03,,,\n1,00:59:51:06,,,\n";
+        ReviewNotes.Reading reading = ReviewNotes.read(text.getBytes(UTF_8), "n.csv", clock);
+        assertThat(reading.problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.toText())
+                        .contains("notes.3.timecode is 00:59:51:06, outside the film; must be within the film,"
+                                + " 00:59:50:00 to 00:59:51:05"));
+        ReviewNotes notes = ReviewNotes.read(text.replace("51:06", "51:05").getBytes(UTF_8), "n.csv", clock)
+                .notes()
+                .orElseThrow()
+                .landed(ReviewNotes.shown(plan, timeline));
+        assertThat(notes.notes())
+                .extracting(ReviewNote::landing)
+                .containsExactly(
+                        new Landing("one", "b", "17", "10:00:01:22"),
+                        // The pass a names no file of its own, so its take is missing and its GO at an hour.
+                        new Landing("one", "a", "8", "01:00:00:16"),
+                        new Landing("one", "a", "34", "01:00:02:20"));
+        assertThat(notes.listMoved(clock, ReviewNotes.shown(plan, timeline))).isEmpty();
     }
 
     /// Whatever stands in the cells.
