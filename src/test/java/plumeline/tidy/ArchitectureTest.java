@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 final class ArchitectureTest {
     /// Libraries and the rooms that may know them. A library that is not here may be known by none.
     private static final Map<String, Set<String>> HOMES = Map.of(
-            "tools.jackson.", Set.of("solve", "cli"),
+            "tools.jackson.", Set.of("solve", "cut", "cli"),
             "org.snakeyaml.", Set.of("text"),
             "org.locationtech.jts.", Set.of("sight"),
             "org.hipparchus.", Set.of("search"),

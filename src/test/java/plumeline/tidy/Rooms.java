@@ -50,6 +50,7 @@ final class Rooms {
             "draw: solve timeline sketch",
             "press:",
             "keys: solve",
+            "cut: keys timeline sound",
             "card: keys",
             "cut: keys timeline sound",
             "sheet: draw card press",
