@@ -1,8 +1,11 @@
 package plumeline.pace;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import plumeline.plan.Delivery;
 import plumeline.plan.Move;
 import plumeline.plan.Named;
 import plumeline.plan.Placed;
@@ -17,9 +20,15 @@ import plumeline.quantity.Quantity;
 import plumeline.stage.Gauge;
 import plumeline.stage.PieceRelease;
 import plumeline.stage.Stage;
+import plumeline.timeline.Timeline;
+import plumeline.timeline.Use;
 
 /// From a want on moves and time as written to what it measures.
 public final class PaceMeasures {
+    /// What a film lacks whose cuts can't be laid beside beats.
+    public static final String NO_BEAT =
+            "Not known: the beats, or what is cut. Write the music's tempo, film: {tempo: 120 bpm}, and the film's cut.";
+
     private final WantLine line;
     private final Plan plan;
     private final Stage stage;
@@ -38,7 +47,15 @@ public final class PaceMeasures {
     /// @return true for moves and time
     public static boolean isOne(String word) {
         return switch (word) {
-            case "smear", "judder_free", "whole_frames", "reachable", "registers", "readable", "holds_still" -> true;
+            case "smear",
+                    "judder_free",
+                    "whole_frames",
+                    "reachable",
+                    "registers",
+                    "readable",
+                    "holds_still",
+                    "sharp_enough",
+                    "on_beat" -> true;
             default -> false;
         };
     }
@@ -70,8 +87,27 @@ public final class PaceMeasures {
             case "reachable" -> reader.reachable();
             case "registers" -> reader.registers();
             case "readable" -> reader.readable();
+            case "sharp_enough" -> reader.sharpEnough();
+            case "on_beat" ->
+                listOnBeat(line, plan).stream()
+                        .min(Comparator.comparingLong(OnBeat::margin))
+                        .map(PaceMeasures::of)
+                        .orElseGet(() -> missing(NO_BEAT));
             default -> reader.holdsStill();
         };
+    }
+
+    /// Lists how a film's cut and those of its cut-downs stand to the music's beats.
+    ///
+    /// @param line a want `on_beat`
+    /// @param plan the plan
+    /// @return one a timeline, the film's first; empty without a tempo or a cut
+    public static List<OnBeat> listOnBeat(WantLine line, Plan plan) {
+        long within = (long) Math.floor(
+                line.written().findQuantity("within").map(Quantity::si).orElse(0.0));
+        return plan.film().findBeats().stream()
+                .flatMap(beats -> Timeline.listAll(plan).stream().map(timeline -> new OnBeat(timeline, beats, within)))
+                .toList();
     }
 
     private static Gauge.Reading<Paced> of(Gauge<Paced> gauge) {
@@ -112,6 +148,24 @@ public final class PaceMeasures {
                 .map(under -> new Judder.Limit(under.si(), under.kind() == Kind.SHARE, false))
                 .orElse(Judder.Limit.USUAL);
         return of(new Judder(subject(), new Shown(stage.retime(), capture.framesPerSecond()), limit));
+    }
+
+    private Gauge.Reading<Paced> sharpEnough() {
+        Optional<Delivery> sizeless = line.subjects().stream()
+                .flatMap(named -> plan.findDelivery(named.name()).stream())
+                .filter(delivery -> delivery.size().isEmpty())
+                .findFirst();
+        if (sizeless.isPresent()) {
+            return missing("Not known: how many pixels " + sizeless.get().name()
+                    + " has. Write its size: [1080 px, 1920 px].");
+        }
+        List<SharpEnough.Of> shown = line.subjects().stream()
+                .flatMap(named -> plan.findDelivery(named.name()).stream())
+                .map(delivery -> new SharpEnough.Of(
+                        delivery, Use.list(plan, delivery, stage.shot().name(), stage.pass(), stage.frames())))
+                .toList();
+        double least = line.written().has("least") ? si("least") : 1;
+        return of(new SharpEnough(shown, least, line.when()));
     }
 
     private Gauge.Reading<Paced> readable() {

@@ -251,6 +251,16 @@ public record Plan(
             return written.findWord("starts").orElse("01:00:00:00");
         }
 
+        /// Gives the count of the label of the film's first frame.
+        ///
+        /// @return frames from 00:00:00:00; 0 where the film's rate has no timecode
+        public long startFrame() {
+            return findTimecode()
+                    .map(timecode -> timecode.read(startOrDefault()))
+                    .map(meaning -> meaning instanceof Timecode.Meaning.Frame(long frame) ? frame : 0L)
+                    .orElse(0L);
+        }
+
         /// Gives how many recorded frames are kept before and after what is shown.
         ///
         /// @return frames, 24 where not written

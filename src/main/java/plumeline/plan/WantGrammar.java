@@ -315,7 +315,11 @@ final class WantGrammar {
                 under(Shape.Need.OPTIONAL, Kind.PIXELS, Kind.SHARE));
         add("see_through", Subject.THING, "the water before it is clear enough", may("least", "light left", share()));
         add("veiled_by", Subject.THING, "the ink veils it", part(), may("time", "from the release", from0(Kind.TIME)));
-        add("sharp_enough", Subject.DELIVERIES, "enough pixels are left for the delivery");
+        add(
+                "sharp_enough",
+                Subject.DELIVERIES,
+                "enough captured pixels are left for each delivered one",
+                may("least", "captured pixels for one delivered, 100 % where not written", over(Kind.SHARE)));
     }
 
     static boolean isWord(String word) {

@@ -97,6 +97,7 @@ final class WantWords {
             case "readable" -> "Read it aloud off the monitor while the move runs.";
             case "flash_safe" -> "Count light and dark pairs in the worst second before anyone watches the cut.";
             case "on_beat" -> "Play the cut with the track and look at the last hit.";
+            case "sharp_enough" -> "Look at a take at full size in every delivery's crop.";
             default -> "Shoot a short test and look at it.";
         };
     }

@@ -227,7 +227,7 @@ final class Judged {
     /// that matters to it.
     String withMoment(String sentence, Instance instance, double[] si) {
         Stage stage = instance.run().stage();
-        if (!stage.isMoving() || !(instance.want().line().when() instanceof When.Whole) || !sentence.endsWith(".")) {
+        if (stage.isSteady() || !(instance.want().line().when() instanceof When.Whole) || !sentence.endsWith(".")) {
             return sentence;
         }
         double least = Double.POSITIVE_INFINITY;
@@ -275,7 +275,7 @@ final class Judged {
     /// The same wants with the instants that are worst for some want at some values, and the ends, standing for the
     /// whole.
     Judged withWorstFrames(double[] si) {
-        if (!stage().isMoving()) {
+        if (stage().isSteady()) {
             return this;
         }
         TreeSet<Double> worst = new TreeSet<>(frames);

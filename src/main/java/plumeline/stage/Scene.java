@@ -44,4 +44,19 @@ public record Scene(
     public Projection view(Body body) {
         return lines.at(List.of(body)).projection();
     }
+
+    /// Gives the same view with the picture turned about the optical axis.
+    ///
+    /// @param body a body
+    /// @param turnRadians the turn, clockwise as seen
+    /// @return the view of it
+    public Projection view(Body body, double turnRadians) {
+        if (turnRadians == 0) {
+            return view(body);
+        }
+        Aim turned = new Aim(aim.eye(), aim.turnRadians(), aim.tiltRadians(), aim.rollRadians() - turnRadians);
+        Optional<TankWalls> tank =
+                lines instanceof Sightlines.WithTank with ? Optional.of(with.walls()) : Optional.empty();
+        return TankWalls.lines(tank, turned).at(List.of(body)).projection();
+    }
 }

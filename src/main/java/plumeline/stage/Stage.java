@@ -43,18 +43,21 @@ public final class Stage {
     }
 
     private final Shot shot;
+    private final String pass;
     private final List<StagedMark> marks;
     private final List<Standing> things = new ArrayList<>();
     private final List<LampStand> lamps = new ArrayList<>();
     private final List<Motions.Motion> motions;
     private final Retime retime;
     private final long frames;
+    private final boolean isReframed;
     private final CameraStand camera;
     private final Optional<TankWalls> tank;
     private final List<Slots.Slot> mouth;
 
-    private Stage(Plan plan, Shot base, Shot effective) {
+    private Stage(Plan plan, Shot base, Shot effective, String pass) {
         shot = effective;
+        this.pass = pass;
         marks = base.marks().stream()
                 .map(mark -> MarkRanges.of(mark, base, plan))
                 .toList();
@@ -71,6 +74,7 @@ public final class Stage {
         }
         double framesPerSecond = plan.film().rate().si();
         Retime written = Played.retime(effective.playback(), framesPerSecond);
+        isReframed = Lengths.isReframed(plan, base);
         frames = Lengths.frames(plan, base, Motions.of(effective, slots, written), written);
         retime = written.fromEarliest((double) frames);
         motions = Motions.of(effective, slots, retime);
@@ -103,7 +107,7 @@ public final class Stage {
     /// @param shot one of its shots
     /// @return the stage
     public static Stage of(Plan plan, Shot shot) {
-        return new Stage(plan, shot, shot);
+        return new Stage(plan, shot, shot, "");
     }
 
     /// Stages one of a shot's passes.
@@ -113,7 +117,7 @@ public final class Stage {
     /// @param pass the name of one of its passes
     /// @return the stage, by the shot's own marks
     public static Stage of(Plan plan, Shot shot, String pass) {
-        return new Stage(plan, shot, shot.findPass(pass).orElseThrow().effective());
+        return new Stage(plan, shot, shot.findPass(pass).orElseThrow().effective(), pass);
     }
 
     /// Gives the shot as staged: the pass's where one is staged.
@@ -121,6 +125,13 @@ public final class Stage {
     /// @return the shot
     public Shot shot() {
         return shot;
+    }
+
+    /// Gives the pass that is staged.
+    ///
+    /// @return its name; empty for the shot itself
+    public String pass() {
+        return pass;
     }
 
     /// Gives the marks in the order of the values.
@@ -186,6 +197,15 @@ public final class Stage {
     /// @return heights over its base along its axis, metres, one a line; empty where `tied` isn't written
     public List<Double> tiesMetres(int thing, double[] values) {
         return things.get(thing).tied().stream().map(tie -> tie.in(values)).toList();
+    }
+
+    /// Gives a placed thing as it stands before any move.
+    ///
+    /// @param thing its index in [Scene#things]
+    /// @param values the marks' values, SI
+    /// @return the body
+    public Body standing(int thing, double[] values) {
+        return things.get(thing).posed(values);
     }
 
     /// Finds where something is let go: the nozzle's mouth, or the hand.
@@ -287,6 +307,13 @@ public final class Stage {
     /// @return true where it has a move
     public boolean isMoving() {
         return !motions.isEmpty() && frames > 1;
+    }
+
+    /// Tells whether every frame of it is the same picture, laid the same way into the finished one.
+    ///
+    /// @return true where nothing moves and no cut reframes it
+    public boolean isSteady() {
+        return !isMoving() && !(isReframed && frames > 1);
     }
 
     /// Finds the camera's machine-made way from start to end, for drawing.

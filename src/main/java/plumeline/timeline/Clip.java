@@ -66,8 +66,12 @@ public record Clip(
         return dot > 0 ? last.substring(0, dot) : last;
     }
 
-    /// The frame of a label at the film's rate; labels of a rate without timecode count its whole frames.
-    static long frame(Plan plan, String label) {
+    /// Gives the frame of a label at the film's rate; labels of a rate without timecode count its whole frames.
+    ///
+    /// @param plan the plan
+    /// @param label a timecode as the plan writes it
+    /// @return frames from 00:00:00:00
+    public static long frame(Plan plan, String label) {
         Optional<Timecode> timecode = plan.film().findTimecode();
         if (timecode.isPresent() && timecode.get().read(label) instanceof Timecode.Meaning.Frame(long frame)) {
             return frame;

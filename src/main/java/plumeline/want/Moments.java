@@ -23,7 +23,7 @@ public final class Moments {
     ///
     /// @param stage the shot
     /// @param values its marks' values, SI
-    /// @param frames the screen frames that stand for the whole of the shot where it moves, at least one
+    /// @param frames the screen frames that stand for the whole of the shot where it changes, at least one
     /// @param recall what was asked before
     public Moments(Stage stage, double[] values, List<Double> frames, Recall recall) {
         this.stage = stage;
@@ -81,9 +81,9 @@ public final class Moments {
     /// Gives the shot at the instants that count for a want.
     ///
     /// @param when the want's instants
-    /// @return one scene, or several in order for the whole of a moving shot
+    /// @return one scene, or several in order for the whole of a shot that changes
     public List<Scene> during(When when) {
-        if (!(when instanceof When.Whole) || !stage.isMoving()) {
+        if (!(when instanceof When.Whole) || stage.isSteady()) {
             return List.of(at(stage.frameOf(when)));
         }
         List<Scene> scenes = new ArrayList<>(frames.size());

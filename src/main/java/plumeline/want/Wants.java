@@ -8,7 +8,6 @@ import plumeline.ink.Estimate;
 import plumeline.lit.LightMeasures;
 import plumeline.look.LookMeasures;
 import plumeline.pace.PaceMeasures;
-import plumeline.plan.Delivery;
 import plumeline.plan.Named;
 import plumeline.plan.Placed;
 import plumeline.plan.Plan;
@@ -20,6 +19,7 @@ import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.timeline.Use;
 import plumeline.wet.Lacks;
 
 /// From a want as written to a want that can be judged.
@@ -208,7 +208,7 @@ public final class Wants {
     /// @return true for `inside` and its like
     public static boolean isJudgedByShot(WantLine line) {
         return switch (line.word()) {
-            case "inside", "clear", "reaches", "tank_carries" -> true;
+            case "inside", "sharp_enough", "clear", "reaches", "tank_carries" -> true;
             default -> false;
         };
     }
@@ -244,8 +244,10 @@ public final class Wants {
     }
 
     private static Want inside(WantLine line, Plan plan, Stage stage) {
-        List<Delivery> deliveries = line.subjects().stream()
+        List<Inside.In> deliveries = line.subjects().stream()
                 .flatMap(named -> plan.findDelivery(named.name()).stream())
+                .map(delivery -> new Inside.In(
+                        delivery, Use.list(plan, delivery, stage.shot().name(), stage.pass(), stage.frames())))
                 .toList();
         List<Named> of = line.written().listNames("of");
         List<Integer> things = of.isEmpty() || isAll(of) ? allThings(stage) : things(of, stage);

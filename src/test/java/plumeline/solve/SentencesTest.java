@@ -43,7 +43,8 @@ final class SentencesTest {
                 "{inside: wide, of: side} | HOLDS"
                         + " | Inside; side is 14.5 % of the camera picture's height from wide's lower side.",
                 "{stays_under: hero} | UNKNOWN | The shot has no tank.",
-                "{sharp_enough: wide} | UNKNOWN | not computed yet"
+                "{sharp_enough: wide} | UNKNOWN"
+                        + " | Not known: how many pixels wide has. Write its size: [1080 px, 1920 px]."
             })
     void row_saysWhichThingAndWhichSide(String want, Verdict verdict, String sentence) {
         check(answer(ROW, want), verdict, sentence);

@@ -147,13 +147,14 @@ final class SolveTest {
     }
 
     @Test
-    void notComputedYet_isUnknown_andItsFreeMarkStaysOpen() {
+    void unknown_leavesItsFreeMarkOpen() {
         ShotAnswer answer = Solved.shot(Solved.text(
                 CAMERA,
                 "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}",
                 "lights: {key: {light: strip, at: free}}",
                 "wants: [{sharp_enough: wide}]"));
-        assertThat(Solved.want(answer, 1).because()).containsExactly("not computed yet");
+        assertThat(Solved.want(answer, 1).because())
+                .containsExactly("Not known: how many pixels wide has. Write its size: [1080 px, 1920 px].");
         assertThat(Solved.mark(answer, "key.x").setting()).isEqualTo(new MarkAnswer.Setting.Open());
     }
 

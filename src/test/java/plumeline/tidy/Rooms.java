@@ -51,7 +51,9 @@ final class Rooms {
             "draw: solve timeline sketch",
             "press:",
             "keys: solve",
+            "cut: keys timeline sound",
             "card: keys",
+            "cut: keys timeline sound",
             "sheet: draw card press",
             "cli: *");
 
@@ -106,7 +108,7 @@ final class Rooms {
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
                 "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "pace", "roots", "keys"));
+                "pace", "roots", "keys", "cut"));
         return silent;
     }
 

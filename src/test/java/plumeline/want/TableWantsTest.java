@@ -216,8 +216,9 @@ final class TableWantsTest {
     }
 
     @Test
-    void notComputed_saysSo() {
+    void withoutAFact_theWantIsUnknownAndSaysWhich() {
         Plan plan = Wanted.plan(CAMERA, PAIR, "wants: [{sharp_enough: wide}]");
-        assertThat(Wanted.want(plan).findUnknown()).contains("not computed yet");
+        assertThat(Wanted.want(plan).findUnknown())
+                .contains("Not known: how many pixels wide has. Write its size: [1080 px, 1920 px].");
     }
 }
