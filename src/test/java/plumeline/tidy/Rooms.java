@@ -53,7 +53,6 @@ final class Rooms {
             "keys: solve",
             "cut: keys timeline sound",
             "card: keys",
-            "cut: keys timeline sound",
             "sheet: draw card press",
             "cli: *");
 
