@@ -50,7 +50,7 @@ public final class Post {
     private final List<Timeline> timelines;
     private final List<PostFile> files = new ArrayList<>();
     private final List<PostPapers.Opened> opened = new ArrayList<>();
-    private final List<String> missing = new ArrayList<>();
+    private final LinkedHashSet<String> missing = new LinkedHashSet<>();
     private final LinkedHashSet<String> lost = new LinkedHashSet<>();
     private final List<PostPapers.Plate> plates = new ArrayList<>();
     private final List<MaskFiles> masks = new ArrayList<>();
@@ -105,7 +105,7 @@ public final class Post {
                 film,
                 new PostPapers.Content(
                         opened,
-                        missing,
+                        List.copyOf(missing),
                         List.copyOf(lost),
                         timelines.stream()
                                 .map(timeline -> Sounds.laid(plan, timeline))
