@@ -185,7 +185,8 @@ final class Grammar {
                         "tied",
                         "heights from its base where lines leave it",
                         new Items(mark(Kind.LENGTH, Range.NOT_NEGATIVE), 1, 8)),
-                may("line", "the line it hangs on", line()));
+                may("line", "the line it hangs on", line()),
+                may("rig", "a rod that holds it", rig()));
     }
 
     private static Shape line() {
@@ -193,7 +194,18 @@ final class Grammar {
                 may("diameter", "its diameter", over(Kind.LENGTH)),
                 may("strength", "as labelled, unknotted", over(Kind.FORCE)),
                 may("material", "what it is made of", word("nylon", "fluorocarbon")),
-                may("knot", "share of the strength that is left at the knot", someShare()));
+                may("knot", "share of the strength that is left at the knot", someShare()),
+                may(
+                        "to",
+                        "where its upper end is: a height over the table, straight up, or a place x, y, z",
+                        either(any(Kind.LENGTH), Forms.vector(any(Kind.LENGTH), 3))));
+    }
+
+    private static Shape rig() {
+        return Keys.of(
+                must("diameter", "its diameter", over(Kind.LENGTH)),
+                may("from", "the height on the thing's axis that it points at, from its base", from0(Kind.LENGTH)),
+                must("to", "where its other end is, x, y, z", Forms.vector(any(Kind.LENGTH), 3)));
     }
 
     private static Shape light() {

@@ -122,6 +122,25 @@ final class ShotMeaning {
         var thing = Tree.scalar(entry.value(), "thing").map(Node.Scalar::text).orElse("");
         int index = 0;
         for (Node tie : tied) checkTie(tie, at + ".tied[" + ++index + "]", thing);
+        Tree.find(entry.value(), "rig").flatMap(rig -> Tree.find(rig, "from")).ifPresent(from -> {
+            checkRig(from, at + ".rig.from", thing);
+        });
+    }
+
+    private void checkRig(Node from, String field, String thing) {
+        var height = Optional.ofNullable(names.heights().get(thing));
+        var asked = Written.quantityOf(from);
+        if (height.isPresent()
+                && asked.isPresent()
+                && asked.get().si() > height.get().si() * (1 + ROUNDING)) {
+            issues.add(
+                    from,
+                    field,
+                    "P-RIG-01",
+                    asked.get().valueText(),
+                    "at most " + height.get().valueText() + ", the height of " + Issues.shown(thing),
+                    "Measure from its base to where the rod points at its axis; leave it out for the middle.");
+        }
     }
 
     private void checkTie(Node tie, String field, String thing) {

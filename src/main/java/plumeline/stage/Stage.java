@@ -199,6 +199,15 @@ public final class Stage {
         return things.get(thing).tied().stream().map(tie -> tie.in(values)).toList();
     }
 
+    /// Gives a placed thing as it stands before any move.
+    ///
+    /// @param thing its index in [Scene#things]
+    /// @param values the marks' values, SI
+    /// @return the body
+    public Body standing(int thing, double[] values) {
+        return things.get(thing).posed(values);
+    }
+
     /// Finds where something is let go: the nozzle's mouth, or the hand.
     ///
     /// @param values the marks' values, SI

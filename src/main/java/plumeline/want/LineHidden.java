@@ -21,33 +21,36 @@ import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
 import plumeline.stage.Stage;
+import plumeline.stage.Strand;
 import plumeline.wet.Lacks;
 
 /// The lines that a thing hangs on aren't seen: thin enough, behind an opaque body, or out of the picture.
 ///
 /// Margin in px, a part a line: the best of how much thinner than `under` the line is where it shows widest, how far it
-/// is inside the outline of what hides it, and how far it is beyond the picture's edge. A line goes straight up from
-/// its tie, or from the middle of the top where `tied` isn't written, and counts from where it leaves the thing. One
-/// part more, none of the margin, is how far its sight lines are from leaving what is computed, in mm, so that leeway
-/// ends there.
+/// is inside the outline of what hides it, and how far it is beyond the picture's edge. Where a line runs says
+/// [Strand]; it counts from where it leaves the thing to where it goes out of the picture's upper edge. One part more,
+/// none of the margin, is how far its sight lines are from leaving what is computed, in mm, so that leeway ends there.
 ///
 /// @param line as written
 /// @param thing index of the thing
-/// @param lines how many lines
+/// @param strands its lines
 /// @param underPixels the width that no longer shows, px
 /// @param hung the line
-record LineHidden(WantLine line, int thing, int lines, double underPixels, HangingLine hung) implements Want {
+record LineHidden(WantLine line, int thing, List<Strand> strands, double underPixels, HangingLine hung)
+        implements Want {
     /// Pixels that a mask is wider than the line on each side (common practice).
     private static final double MASK_EDGE_PIXELS = 2;
 
     /// More than this beyond an edge reads as this.
     private static final double FAR_PIXELS = 1000;
 
-    /// Nobody follows a line farther up than this, metres.
-    private static final double REACH_METRES = 2;
-
     private static final double NEAREST_METRES = 0.02;
     private static final double THIN_METRES = 1e-6;
+
+    /// Copies the list.
+    LineHidden {
+        strands = List.copyOf(strands);
+    }
 
     /// Makes the want, or one that says what is missing.
     static Want of(WantLine line, int thing, Placed placed, double underPixels) {
@@ -55,9 +58,8 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
             return new NotComputed(line, placed.name() + " hangs on no line: write lines or tied.");
         }
         Optional<HangingLine> hung = HangingLine.find(placed);
-        int lines = Math.max(1, placed.tied().size());
         return hung.isPresent()
-                ? new LineHidden(line, thing, lines, underPixels, hung.get())
+                ? new LineHidden(line, thing, Strand.lines(thing, placed), underPixels, hung.get())
                 : new NotComputed(
                         line,
                         "Measure the line that " + placed.name() + " hangs on: write its line: {diameter: 0.2 mm}.");
@@ -71,18 +73,29 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     /// One line at one instant: what of it is in the picture's height.
     ///
     /// @param foot where it leaves the thing, metres
-    /// @param topMetres the height at which it leaves the picture, metres; the foot's where none of it is in
-    private record Seen(Vec foot, double topMetres) {
-        Vec at(double height) {
-            return new Vec(foot.x(), foot.y(), height);
+    /// @param way its direction from there
+    /// @param lengthMetres how far from there it leaves the picture, metres; 0 where none of it is in
+    private record Seen(Vec foot, Vec way, double lengthMetres) {
+        Vec at(double metres) {
+            return foot.plus(way.times(metres));
         }
 
         boolean isNothing() {
-            return topMetres - foot.z() < THIN_METRES;
+            return lengthMetres < THIN_METRES;
         }
 
-        Body between(double low, double high, double diameterMetres) {
-            return new Body(Solid.cylinder(diameterMetres, high - low), new Pose(at(low), 0, 0));
+        /// How far along it is at a height; endless where it runs level.
+        double atHeight(double height) {
+            return (height - foot.z()) / way.z();
+        }
+
+        Body between(double[] part, double diameterMetres) {
+            double length = part[1] - part[0];
+            double lean = Math.atan2(Math.hypot(way.x(), way.y()), way.z());
+            double turn = lean == 0 ? 0 : Math.atan2(-way.y(), way.x());
+            Vec middle = at((part[0] + part[1]) / 2);
+            Vec base = lean == 0 ? at(part[0]) : middle.minus(new Vec(0, 0, length / 2));
+            return new Body(Solid.cylinder(diameterMetres, length), new Pose(base, turn, lean));
         }
     }
 
@@ -96,6 +109,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     @Override
     public double[] parts(Moments moments) {
         return Parts.worst(moments.during(line.when()), scene -> {
+            int lines = strands.size();
             double[] parts = new double[lines + 1];
             parts[lines] = Parts.FAR_MILLIMETRES;
             for (int i = 0; i < lines; i++) {
@@ -111,7 +125,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
 
     @Override
     public double margin(double[] parts) {
-        return Arrays.stream(parts, 0, lines).min().orElseThrow();
+        return Arrays.stream(parts, 0, strands.size()).min().orElseThrow();
     }
 
     /// How each stretch of a line is seen, under and over the water.
@@ -122,7 +136,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
             all.add(
                     part[1] - part[0] < THIN_METRES
                             ? scene.lines().at(List.of(scene.things().get(thing)))
-                            : scene.lines().at(List.of(seen.between(part[0], part[1], hung.diameterMetres()))));
+                            : scene.lines().at(List.of(seen.between(part, hung.diameterMetres()))));
         }
         return all;
     }
@@ -135,9 +149,9 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
             return new Shows(0, 0, FAR_PIXELS);
         }
         Point foot = view.project(seen.foot);
-        double up = foot.y() - scene.picture().heightTangent() / 2;
+        double up = lower(view, seen, foot.y()) - scene.picture().heightTangent() / 2;
         double aside = Math.abs(foot.x()) - scene.picture().widthTangent() / 2;
-        double out = pixels * Math.max(up, aside);
+        double out = pixels * Math.max(up, aside(view, scene.picture(), seen, aside));
         if (seen.isNothing()) {
             return new Shows(0, -FAR_PIXELS, out);
         }
@@ -146,6 +160,25 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
             widest = Math.max(widest, Math.max(wide(view, seen.at(part[0])), wide(view, seen.at(part[1]))));
         }
         return new Shows(pixels * widest, behind(moments, scene, seen, pixels), out);
+    }
+
+    /// How low it comes in the picture: to its foot, or to the other end where it goes down.
+    private static double lower(Projection view, Seen seen, double footTangent) {
+        Vec far = seen.at(seen.lengthMetres);
+        return seen.way.z() >= 0 || seen.isNothing() || view.depth(far) <= NEAREST_METRES
+                ? footTangent
+                : Math.min(footTangent, view.project(far).y());
+    }
+
+    /// How far beyond a side it is wholly, m on a plane 1 m ahead; its foot's way out where it goes straight up.
+    private static double aside(Projection view, Picture picture, Seen seen, double footTangent) {
+        Vec far = seen.at(seen.lengthMetres);
+        if (seen.isNothing() || seen.way.z() == 1 || view.depth(far) <= NEAREST_METRES) {
+            return footTangent;
+        }
+        double foot = view.project(seen.foot).x();
+        double end = view.project(far).x();
+        return Math.max(Math.min(foot, end), Math.min(-foot, -end)) - picture.widthTangent() / 2;
     }
 
     /// As the thing itself is seen: past the tank, or through its wall.
@@ -159,14 +192,16 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
 
     /// What of it is under the water and what over it.
     private static List<double[]> stretches(Stage stage, Seen seen) {
-        double foot = seen.foot.z();
-        double surface = stage.findTank().map(walls -> walls.waterLineMetres()).orElse(foot);
-        if (surface <= foot || surface >= seen.topMetres) {
-            return List.of(new double[] {foot, seen.topMetres});
+        double[] all = {0, seen.lengthMetres};
+        double surface = stage.findTank()
+                .map(walls -> seen.atHeight(walls.waterLineMetres()))
+                .orElse(0.0);
+        if (!(surface > 0) || surface >= seen.lengthMetres) {
+            return List.of(all);
         }
         return List.of(
-                new double[] {foot, surface - THIN_METRES / 2},
-                new double[] {surface + THIN_METRES / 2, seen.topMetres});
+                new double[] {0, surface - THIN_METRES / 2},
+                new double[] {surface + THIN_METRES / 2, seen.lengthMetres});
     }
 
     private double behind(Moments moments, Scene scene, Seen seen, double pixels) {
@@ -182,32 +217,33 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
                 hiders.add(scene.things().get(i));
             }
         }
-        Body thread = seen.between(seen.foot.z(), seen.topMetres, hung.diameterMetres());
+        Body thread = seen.between(new double[] {0, seen.lengthMetres}, hung.diameterMetres());
         return hiders.isEmpty() || Parts.inFrontMetres(scene, thread) <= 0
                 ? -FAR_PIXELS
                 : pixels * moments.recall().hidden(view(scene), thread, hiders).least();
     }
 
     private Seen seen(Moments moments, Scene scene, int index) {
-        Body body = scene.things().get(thing);
-        List<Double> ties = moments.stage().tiesMetres(thing, moments.values());
-        Vec foot = foot(body, ties.isEmpty() ? body.solid().heightMetres() : ties.get(index));
+        Strand.Ends ends = strands.get(index).at(moments.stage(), moments.values(), scene);
+        Vec foot = ends.foot();
+        Vec way = ends.lengthMetres() > THIN_METRES ? ends.far().minus(foot).unit() : Vec.UP;
         Projection view = view(scene);
-        double tilt = scene.aim().forward().z();
-        double reach = REACH_METRES;
-        if (tilt < 0) {
-            reach = Math.min(reach, (scene.aim().depthMetres(foot) - NEAREST_METRES) / -tilt);
+        double toward = scene.aim().forward().dot(way);
+        double reach = ends.lengthMetres();
+        if (toward < 0) {
+            reach = Math.min(reach, (scene.aim().depthMetres(foot) - NEAREST_METRES) / -toward);
         }
-        double low = foot.z();
-        double high = low + Math.max(reach, 0);
-        if (view.depth(foot) <= NEAREST_METRES || over(view, scene.picture(), foot) >= 0) {
-            return new Seen(foot, low);
+        Seen all = new Seen(foot, way, Math.max(reach, 0));
+        boolean isFootOver = view.depth(foot) <= NEAREST_METRES || over(view, scene.picture(), foot) >= 0;
+        boolean isFarOver = over(view, scene.picture(), all.at(all.lengthMetres)) >= 0;
+        if (isFootOver && (isFarOver || way.z() > 0)) {
+            return new Seen(foot, way, 0);
         }
-        Seen all = new Seen(foot, high);
-        if (over(view, scene.picture(), all.at(high)) < 0) {
+        if (isFootOver || !isFarOver) {
             return all;
         }
-        return new Seen(foot, Roots.end(height -> over(view, scene.picture(), all.at(height)) < 0, low, high));
+        double leaves = Roots.end(metres -> over(view, scene.picture(), all.at(metres)) < 0, 0, all.lengthMetres);
+        return new Seen(foot, way, leaves);
     }
 
     /// How far over the picture's upper edge, m on a plane 1 m ahead; what is beside or behind the lens is over it.
@@ -215,25 +251,11 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
         return view.depth(place) <= NEAREST_METRES ? 1 : view.project(place).y() - picture.heightTangent() / 2;
     }
 
-    /// Where a line from a place of its axis leaves a body straight upwards: through an end or through the side.
-    private static Vec foot(Body body, double tieMetres) {
-        double lean = body.pose().leanRadians();
-        double height = body.solid().heightMetres();
-        double left = Math.cos(lean) > 0 ? height - tieMetres : tieMetres;
-        double radius = switch (body.solid()) {
-            case Solid.Revolved round -> round.radiusAtMetres(tieMetres);
-            case Solid.Box box -> box.widthMetres() / 2;
-        };
-        double through = Math.max(0, left) / Math.max(Math.abs(Math.cos(lean)), 1e-9);
-        double side = radius / Math.max(Math.abs(Math.sin(lean)), 1e-9);
-        return body.place(new Vec(0, 0, tieMetres)).plus(new Vec(0, 0, Math.min(through, side)));
-    }
-
     /// Where a sight line to it isn't computed.
     @Override
     public Optional<String> findUnknown(Moments moments) {
         for (Scene scene : moments.during(line.when())) {
-            for (int i = 0; i < lines; i++) {
+            for (int i = 0; i < strands.size(); i++) {
                 for (Sightlines.Seeing seeing : seeings(moments, scene, i)) {
                     if (!seeing.isCovered()) {
                         return Optional.of(
@@ -249,7 +271,7 @@ record LineHidden(WantLine line, int thing, int lines, double underPixels, Hangi
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
         Shows worst = null;
         for (Scene scene : moments.during(line.when())) {
-            for (int i = 0; i < lines; i++) {
+            for (int i = 0; i < strands.size(); i++) {
                 Shows shows = shows(moments, scene, i);
                 if (worst == null || shows.margin(underPixels) < worst.margin(underPixels)) {
                     worst = shows;

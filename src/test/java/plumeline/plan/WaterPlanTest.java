@@ -66,6 +66,16 @@ final class WaterPlanTest {
     }
 
     @Test
+    void rigs_pointAtTheThing() {
+        assertThat(only("mass: 200 g", "rig: {diameter: 6 mm, from: 123 mm, to: [0 mm, 0 mm, 900 mm]}", "rim: yes"))
+                .isEqualTo("P-RIG-01 123 mm; at most 122 mm, the height of product. Measure from its base to where the"
+                        + " rod points at its axis; leave it out for the middle.");
+        assertThat(only("mass: 200 g", "rig: {diameter: 6 mm}", "rim: yes")).contains("to");
+        assertThat(only("mass: 200 g", "lines: 1, line: {to: [0 mm, 0 mm]}", "rim: yes"))
+                .contains("[0 mm, 0 mm, 900 mm]");
+    }
+
+    @Test
     void ties_areOnTheThing() {
         assertThat(only("mass: 200 g", "tied: [140 mm]", "rim: yes"))
                 .isEqualTo("P-TIE-02 140 mm; at most 122 mm, the height of product. Measure from its base to where the"

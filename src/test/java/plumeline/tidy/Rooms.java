@@ -52,6 +52,7 @@ final class Rooms {
             "keys: solve",
             "cut: keys timeline sound",
             "card: keys",
+            "cut: keys timeline sound",
             "sheet: draw card press",
             "cli: *");
 

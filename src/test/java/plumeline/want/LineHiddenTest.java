@@ -86,6 +86,29 @@ final class LineHiddenTest {
         assertThat(wet.unknown()).isEqualTo("known");
     }
 
+    /// Its upper end at 250 mm is under the picture's edge: as wide there as anywhere; a line that is held down to the
+    /// floor runs through the picture as one that goes up does.
+    @Test
+    void aLineThatEnds_isSeenToItsEnd() {
+        double wide = 0.25 * 0.1 * 3840 / 36;
+        String up = "lines: 1, line: {diameter: 0.25 mm, to: 230 mm}";
+        assertThat(ended(up, "0 mm, 40 mm]").margin()).isEqualTo(1 - wide, within(1e-6));
+        String aslant = "lines: 1, line: {diameter: 0.25 mm, to: [400 mm, 0 mm, 400 mm]}";
+        assertThat(ended(aslant, "0 mm, 40 mm]").margin()).isEqualTo(1 - wide, within(1e-6));
+        String down = "lines: 1, line: {diameter: 0.25 mm, to: 0 mm}";
+        assertThat(ended(down, "0 mm, 140 mm]").margin()).isEqualTo(1 - wide, within(1e-6));
+        assertThat(ended(down, "0 mm, 400 mm]").margin()).isEqualTo(1 - wide, within(1e-6));
+    }
+
+    private static Wet ended(String placed, String at) {
+        return Wet.changed(
+                BODY,
+                placed,
+                "{line_hidden: hero}",
+                TANK + "\n" + PLACE,
+                AWAY + "\n" + PLACE.replace("0 mm, 80 mm]", at));
+    }
+
     @Test
     void whatIsMissing_isNamed() {
         assertThat(Wet.of(BODY, "", "{line_hidden: hero}").unknown())

@@ -25,7 +25,8 @@ final class TimelineRulerTest {
             shots:
               rise:
                 camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], rate: 96 fps}
-                speed: [[0 frames, 100 %%], [24 frames, 100 %%], [48 frames, 25 %%], [72 frames, -50 %%], [96 frames, 0 %%]]
+                speed: [[0 frames, 100 %%], [24 frames, 100 %%],
+                  [48 frames, 25 %%], [58 frames, 25 %%], [72 frames, -50 %%], [96 frames, 0 %%]]
               wait:
                 camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}
                 passes: {warm: {}, cool: {camera.f_number: 4}}

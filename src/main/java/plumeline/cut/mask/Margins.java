@@ -1,0 +1,19 @@
+package plumeline.cut.mask;
+
+/// How wide a mask is to each side of a strand's middle line at a place, part by part, px.
+///
+/// @param widthPixels half of the strand's own width
+/// @param edgePixels for its soft edge
+/// @param swingPixels for what hangs and swings
+/// @param swayPixels for what machines sway
+public record Margins(double widthPixels, double edgePixels, double swingPixels, double swayPixels) {
+    /// Pixels that a mask is wider than the line on each side (common practice).
+    public static final double EDGE_PIXELS = 2;
+
+    /// Gives all of it.
+    ///
+    /// @return px
+    public double sumPixels() {
+        return widthPixels + edgePixels + swingPixels + swayPixels;
+    }
+}
