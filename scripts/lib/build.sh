@@ -89,15 +89,17 @@ warm_up() {
   make_cache papers "${path//@/$app}:${papers//@/$app}" ask keep
 }
 
-# make_cache NAME CLASSPATH COMMAND...: rehearses all commands but those named and keeps what they loaded.
+# make_cache NAME CLASSPATH COMMAND...: rehearses all commands but those named and keeps what they loaded. Native access is
+# what the decoders of clips need; the cache wants the flags with which the program is started.
 make_cache() {
   local conf=$app/$1.conf new=$app/$1.new name=$1 classes=$2
   shift 2
   if {
-    "$java" -XX:AOTMode=record -XX:AOTConfiguration="$conf" -XX:+UseSerialGC -Xlog:disable -cp "$classes" \
+    "$java" -XX:AOTMode=record -XX:AOTConfiguration="$conf" -XX:+UseSerialGC \
+      --enable-native-access=ALL-UNNAMED -Xlog:disable -cp "$classes" \
       plumeline.cli.Training "$@" &&
-      "$java" -XX:AOTMode=create -XX:AOTConfiguration="$conf" -XX:AOTCache="$new" -XX:+UseSerialGC -Xlog:disable \
-        -cp "$classes" && [[ -s $new ]]
+      "$java" -XX:AOTMode=create -XX:AOTConfiguration="$conf" -XX:AOTCache="$new" -XX:+UseSerialGC \
+        --enable-native-access=ALL-UNNAMED -Xlog:disable -cp "$classes" && [[ -s $new ]]
   } >> "$app/training.log" 2>&1 9>&-; then
     mv -f "$new" "$app/$name.aot"
   else
@@ -120,22 +122,23 @@ make_build() {
     say "the build failed; all that Maven said is in $root/target/build.log"
     return 1
   fi
-  path=@/plumeline.jar papers='@'
+  path=@/plumeline.jar papers='@' clips='@'
   for jar in "$work"/app/lib/*.jar; do
     case ${jar##*/} in
       batik* | commons-* | fontbox* | graphics2d* | icu4j* | openhtmltopdf* | pdfbox* | xml* | xmpbox*)
         papers=$papers:@/lib/${jar##*/}
         ;;
+      ffmpeg* | javacpp*) clips=$clips:@/lib/${jar##*/} ;;
       *) path=$path:@/lib/${jar##*/} ;;
     esac
   done
-  papers=${papers#@:}
+  papers=${papers#@:} clips=${clips#@:}
   name=app.${work##*.}
   app=$root/target/$name java=$JAVA_HOME/bin/java
   date_jars "$work/app" || return 1
   mv "$work/app" "$app" || return 1
   warm_up
-  printf '%s\n' "$name" "$java" "$path" "$papers" "$sum" > "$work/ready"
+  printf '%s\n' "$name" "$java" "$path" "$papers" "$clips" "$sum" > "$work/ready"
   # Dated at the build's start: a source saved while it ran counts as newer.
   touch -r "$work/start" "$work/ready"
   mv -f "$work/ready" "$root/target/ready" || return 1

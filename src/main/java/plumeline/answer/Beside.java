@@ -1,7 +1,6 @@
 package plumeline.answer;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.nio.ByteBuffer;
 
 /// The files that lie beside a question and that it names, as whoever asks hands them in.
 public interface Beside {
@@ -15,17 +14,44 @@ public interface Beside {
     /// @return its first bytes, or why there are none
     File find(String name, int mostBytes);
 
+    /// Looks a sound up: as [#find], but what isn't a WAV file already is given as one where whoever hands files in can
+    /// decode it, as a clip's sound.
+    ///
+    /// @param name as the question names it
+    /// @param mostBytes how many bytes are wanted of it at most, ≥ 0
+    /// @return the WAV file's first bytes, or those of what it is instead, or why there are none
+    default File findSound(String name, int mostBytes) {
+        return find(name, mostBytes);
+    }
+
     /// What was found under a name.
     sealed interface File {
         /// A file's first bytes.
         final class There implements File {
             private final byte[] bytes;
 
+            private There(byte[] bytes, Taken taken) {
+                this.bytes = taken == Taken.COPIED ? bytes.clone() : bytes;
+            }
+
             /// Takes the bytes.
             ///
             /// @param bytes the bytes, copied
             public There(byte[] bytes) {
-                this.bytes = bytes.clone();
+                this(bytes, Taken.COPIED);
+            }
+
+            /// Takes the bytes of what may be long.
+            ///
+            /// @param bytes the bytes, not copied and not to be changed any more
+            /// @return the file
+            public static There ofOwn(byte[] bytes) {
+                return new There(bytes, Taken.OWN);
+            }
+
+            private enum Taken {
+                COPIED,
+                OWN
             }
 
             /// Gives the bytes.
@@ -33,6 +59,13 @@ public interface Beside {
             /// @return a copy
             public byte[] toArray() {
                 return bytes.clone();
+            }
+
+            /// Gives the bytes to read.
+            ///
+            /// @return a view of them that can't be written
+            public ByteBuffer view() {
+                return ByteBuffer.wrap(bytes).asReadOnlyBuffer();
             }
         }
 
@@ -48,7 +81,14 @@ public interface Beside {
     ///
     /// @return the same files
     default Beside once() {
-        Map<String, File> found = new HashMap<>();
-        return (name, mostBytes) -> found.computeIfAbsent(mostBytes + " " + name, _ -> find(name, mostBytes));
+        return new Once(this);
+    }
+
+    /// Gives these files, and those that come with a question where there is nothing of their name.
+    ///
+    /// @param others the files that come with the question
+    /// @return both
+    default Beside or(Beside others) {
+        return new Both(this, others);
     }
 }

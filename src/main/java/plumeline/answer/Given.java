@@ -161,6 +161,15 @@ public final class Given {
         return ledger.beside.find(values.text(key), mostBytes);
     }
 
+    /// Looks up the sound that a key names.
+    ///
+    /// @param key a key that must be there
+    /// @param mostBytes how many bytes are wanted of it at most, ≥ 0
+    /// @return a WAV file's first bytes, or those of what it is instead, or why there are none
+    public Beside.File sound(String key, int mostBytes) {
+        return ledger.beside.findSound(values.text(key), mostBytes);
+    }
+
     /// Gets a map.
     ///
     /// @param key a key that must be there

@@ -17,6 +17,14 @@ public interface Inquiry<I> {
     /// @return one line without a full stop
     String asks();
 
+    /// Gives the files that its example names, so that this runs wherever it is put; a file of the asker's own under
+    /// the same name goes before them.
+    ///
+    /// @return the files
+    default Beside files() {
+        return Beside.NOTHING;
+    }
+
     /// Gives its grammar.
     ///
     /// @return the shape of its input

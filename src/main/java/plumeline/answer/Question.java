@@ -103,7 +103,7 @@ public final class Question {
         if (!problems.isEmpty() || !(root.get() instanceof Node.Mapping map)) {
             return new Outcome.Refused(problems.isEmpty() ? nothing(file) : problems);
         }
-        return answer(inquiry, Given.of(map, beside), form);
+        return answer(inquiry, Given.of(map, beside.or(inquiry.files())), form);
     }
 
     private static <I> Outcome answer(Inquiry<I> inquiry, Given given, Form form) {

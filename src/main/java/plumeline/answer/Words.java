@@ -271,6 +271,7 @@ public final class Words {
             case "min" -> Print.number(value, Math.abs(value) < 10 ? 1 : 0) + " min";
             case "degC" -> Print.number(value, 1) + " degC";
             case "fps" -> rate(value);
+            case "LUFS", "LU", "dBTP", "dB" -> Print.number(value, 1) + " " + unit;
             default -> significant(value) + " " + unit;
         };
     }

@@ -9,6 +9,7 @@ import plumeline.ask.effect.EffectQuestions;
 import plumeline.ask.light.LightQuestions;
 import plumeline.ask.motion.MotionQuestions;
 import plumeline.ask.picture.PictureQuestions;
+import plumeline.ask.sound.SoundQuestions;
 import plumeline.ask.time.TimeQuestions;
 import plumeline.ask.water.WaterQuestions;
 
@@ -39,7 +40,8 @@ public final class Questions {
             "white-balance",
             "ramp",
             "beat",
-            "media");
+            "media",
+            "loudness");
 
     private Questions() {}
 
@@ -85,6 +87,7 @@ public final class Questions {
             case "ramp" -> Optional.of(TimeQuestions.ramp());
             case "beat" -> Optional.of(TimeQuestions.beat());
             case "media" -> Optional.of(TimeQuestions.media());
+            case "loudness" -> Optional.of(SoundQuestions.loudness());
             default -> Optional.empty();
         };
     }

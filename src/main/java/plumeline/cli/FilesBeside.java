@@ -2,14 +2,21 @@ package plumeline.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import plumeline.answer.Beside;
+import plumeline.clip.Clips;
+import plumeline.sound.Sound;
+import plumeline.sound.Wav;
 
 /// The files that a question names: relative to the question's own folder, or to the current one where it comes from
 /// standard input. Only plain files are opened, so that none of them keeps the program waiting.
 final class FilesBeside implements Beside {
+    private static final int HEAD_BYTES = 12;
+
     private final Path folder;
 
     private FilesBeside(Path folder) {
@@ -25,6 +32,50 @@ final class FilesBeside implements Beside {
 
     @Override
     public File find(String name, int mostBytes) {
+        return look(name, path -> {
+            try (InputStream in = Files.newInputStream(path)) {
+                return new File.There(in.readNBytes(mostBytes));
+            }
+        });
+    }
+
+    /// A WAV file's bytes as they are; any other file's sound is decoded, and given as a WAV file of floating-point
+    /// samples.
+    @Override
+    public File findSound(String name, int mostBytes) {
+        return look(name, path -> {
+            byte[] head;
+            try (InputStream in = Files.newInputStream(path)) {
+                head = in.readNBytes(HEAD_BYTES);
+            }
+            if (Wav.isOne(ByteBuffer.wrap(head))) {
+                byte[] bytes = read(path, mostBytes);
+                if (!(Wav.read(ByteBuffer.wrap(bytes)) instanceof Wav.Reading.Refused(Wav.Kind kind, String _)
+                        && kind == Wav.Kind.COMPRESSED)) {
+                    return File.There.ofOwn(bytes);
+                }
+            }
+            return switch (Clips.sound(path, mostBytes / Float.BYTES)) {
+                case Clips.Reading.Read(Sound sound) -> File.There.ofOwn(Wav.writeFloat(sound));
+                case Clips.Reading.Refused(String given, String attempt) ->
+                    new File.Absent(name + ", " + given, attempt);
+            };
+        });
+    }
+
+    private static byte[] read(Path path, int mostBytes) throws IOException {
+        byte[] bytes = new byte[(int) Math.min(mostBytes, Files.size(path))];
+        try (InputStream in = Files.newInputStream(path)) {
+            int count = in.readNBytes(bytes, 0, bytes.length);
+            return count == bytes.length ? bytes : Arrays.copyOf(bytes, count);
+        }
+    }
+
+    private interface Opening {
+        File of(Path path) throws IOException;
+    }
+
+    private File look(String name, Opening opening) {
         if (name.isBlank()) {
             return new File.Absent("a file without a name", "Name a file.");
         }
@@ -42,9 +93,7 @@ final class FilesBeside implements Beside {
             if (!Files.isRegularFile(path)) {
                 return new File.Absent(name + ", which is no plain file", "Copy what it gives into a file.");
             }
-            try (InputStream in = Files.newInputStream(path)) {
-                return new File.There(in.readNBytes(mostBytes));
-            }
+            return opening.of(path);
         } catch (InvalidPathException e) {
             return new File.Absent("what no file can be called here", "Give the file another name.");
         } catch (IOException e) {

@@ -252,6 +252,14 @@ final class ContractKeysTest {
             tempo: 97.5 bpm
             rate: 29.97 fps
             """),
+            Map.entry("loudness", """
+            file: example-tone.wav
+            target: -23 LUFS
+            true_peak: -1 dBTP
+            within: 0.5 LU
+            ---
+            file: example-tone.wav
+            """),
             Map.entry("media", """
             bit_rate: 400 Mb/s
             takes: [{seconds: 30 s, count: 40}, {seconds: 8}]
@@ -392,9 +400,10 @@ final class ContractKeysTest {
             rate: 120 fps
             """));
 
-    /// A lamp, whatever file is named.
-    private static final Beside LAMP = (_, _) ->
-            new Beside.File.There(WrittenLamp.bytes(WrittenLamp.round().lm63(List.of(0.0))));
+    /// A lamp, whatever file is named but a sound.
+    private static final Beside LAMP = (name, _) -> name.endsWith(".wav")
+            ? new Beside.File.Absent(name, "")
+            : new Beside.File.There(WrittenLamp.bytes(WrittenLamp.round().lm63(List.of(0.0))));
 
     private static List<String> rows(String question) {
         return List.of(ROWS.get(question).split("---\n"));

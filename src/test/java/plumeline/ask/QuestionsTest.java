@@ -51,7 +51,8 @@ final class QuestionsTest {
                         "white-balance",
                         "ramp",
                         "beat",
-                        "media");
+                        "media",
+                        "loudness");
         for (Question question : Questions.listAll()) {
             assertThat(Questions.find(question.name())).isPresent();
             assertThat(question.asks()).isNotBlank().doesNotContain("\n").doesNotEndWith(".");
@@ -125,7 +126,7 @@ final class QuestionsTest {
         }
         assertThat(values)
                 .isEqualTo(12 + 18 + 8 + 5 + 7 + 5 + 3 + 3 + 7 + 3 + 6 + 7 + 7 + 10 + 3 + 2 + 7 + 4 + 7 + 13 + 5 + 5 + 7
-                        + 17 + 2);
+                        + 17 + 2 + 7);
     }
 
     private static void checkNumber(JsonNode there, double number, String unit) {

@@ -13,7 +13,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plumeline.answer.Beside;
+import plumeline.clip.MadeClip;
 import plumeline.light.WrittenLamp;
+import plumeline.sound.HeldSound;
+import plumeline.sound.Speaker;
+import plumeline.sound.Wav;
 
 /// Files that a question names are found from its own folder.
 final class FilesBesideTest {
@@ -88,5 +92,55 @@ final class FilesBesideTest {
         Beside.File file = beside.find("lamps/key.ies", 10);
         assertThat(file).isInstanceOf(Beside.File.There.class);
         assertThat(((Beside.File.There) file).toArray()).asString(UTF_8).isEqualTo("IESNA:LM-6");
+    }
+
+    private Outcome askLoudness(String file) throws IOException {
+        Path question = folder.resolve("ask.yaml");
+        Files.writeString(question, "file: " + file + "\ntarget: -20 LUFS\nwithin: 1 LU\n");
+        out.reset();
+        err.reset();
+        var console = new Console(new ByteArrayInputStream(new byte[0]), out, err);
+        return Main.run(List.of("ask", "loudness", question.toString()), console);
+    }
+
+    private static float[] tone() {
+        float[] row = new float[96_000];
+        for (int i = 0; i < row.length; i++) {
+            row[i] = (float) (0.1 * Math.sin(2 * Math.PI * 1000 * i / 48_000));
+        }
+        return row;
+    }
+
+    @Test
+    void soundsOfClips_areDecoded_andThoseOfWavFilesRead() throws IOException {
+        float[] row = tone();
+        MadeClip.write(folder.resolve("mix.mp4"), 48_000, 1, row, row);
+        Files.write(
+                folder.resolve("mix.wav"),
+                Wav.write24(new HeldSound(48_000, List.of(Speaker.LEFT, Speaker.RIGHT), row, row)));
+        for (String name : List.of("mix.mp4", "mix.wav")) {
+            assertThat(askLoudness(name)).as(err.toString(UTF_8)).isEqualTo(Outcome.ANSWERED);
+            assertThat(out.toString(UTF_8)).startsWith("loudness: holds\n  integrated       -20 LUFS\n");
+        }
+    }
+
+    @Test
+    void soundsThatCantBeHad_areRefused() throws IOException {
+        assertThat(askLoudness("mix.mov")).isEqualTo(Outcome.REFUSED);
+        assertThat(err.toString(UTF_8)).contains("ask.yaml:1:7 file is mix.mov, which is not there");
+        Files.writeString(folder.resolve("notes.mov"), "no clip");
+        assertThat(askLoudness("notes.mov")).isEqualTo(Outcome.REFUSED);
+        assertThat(err.toString(UTF_8))
+                .contains(
+                        "ask.yaml:1:7 file is notes.mov, which is no WAV file and no clip that can be read here; must be a"
+                                + " WAV file, or a clip with one track of sound");
+        MadeClip.write(folder.resolve("two.mov"), 48_000, 2, tone());
+        assertThat(askLoudness("two.mov")).isEqualTo(Outcome.REFUSED);
+        assertThat(err.toString(UTF_8)).contains("two.mov, a clip with 2 tracks of sound");
+        Files.write(
+                folder.resolve("cut.wav"),
+                java.util.Arrays.copyOf(Wav.write24(new HeldSound(48_000, List.of(Speaker.CENTRE), tone())), 500));
+        assertThat(askLoudness("cut.wav")).isEqualTo(Outcome.REFUSED);
+        assertThat(err.toString(UTF_8)).contains("of which 456 are there");
     }
 }

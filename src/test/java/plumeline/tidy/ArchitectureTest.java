@@ -20,17 +20,18 @@ import org.junit.jupiter.api.Test;
 /// Holds the arrows between the rooms, the homes of the libraries and the bans, on the compiled classes.
 final class ArchitectureTest {
     /// Libraries and the rooms that may know them. A library that is not here may be known by none.
-    private static final Map<String, Set<String>> HOMES = Map.of(
-            "tools.jackson.", Set.of("solve", "cut", "cli"),
-            "org.snakeyaml.", Set.of("text"),
-            "org.locationtech.jts.", Set.of("sight"),
-            "org.hipparchus.", Set.of("search"),
-            "com.openhtmltopdf.", Set.of("press"),
-            "org.apache.pdfbox.", Set.of("press"),
-            "org.apache.fontbox.", Set.of("press"),
-            "com.google.zxing.", Set.of("sheet"),
-            "com.ibm.icu.", Set.of("press"),
-            "org.w3c.dom.", Set.of("press"));
+    private static final Map<String, Set<String>> HOMES = Map.ofEntries(
+            Map.entry("tools.jackson.", Set.of("solve", "cut", "cli")),
+            Map.entry("org.snakeyaml.", Set.of("text")),
+            Map.entry("org.locationtech.jts.", Set.of("sight")),
+            Map.entry("org.hipparchus.", Set.of("search")),
+            Map.entry("com.openhtmltopdf.", Set.of("press")),
+            Map.entry("org.apache.pdfbox.", Set.of("press")),
+            Map.entry("org.apache.fontbox.", Set.of("press")),
+            Map.entry("com.google.zxing.", Set.of("sheet")),
+            Map.entry("com.ibm.icu.", Set.of("press")),
+            Map.entry("org.w3c.dom.", Set.of("press")),
+            Map.entry("org.bytedeco.", Set.of("clip")));
 
     /// What physics may know of `quantity`: exact rates and ratios.
     private static final Set<String> EXACT = Set.of("FrameRate", "Ratio");

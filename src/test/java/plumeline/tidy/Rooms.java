@@ -32,6 +32,7 @@ final class Rooms {
             "ink: water",
             "fall: water",
             "sound: time",
+            "clip: sound",
             "flicker: quantity ranges",
             "plan: quantity text time",
             "take: quantity",
