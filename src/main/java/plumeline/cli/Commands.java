@@ -1,5 +1,6 @@
 package plumeline.cli;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import plumeline.text.Nearest;
@@ -15,6 +16,7 @@ final class Commands {
                 new SolveCommand(),
                 new PapersCommand(),
                 new MovesCommand(),
+                new PostCommand(),
                 new InkCommand(),
                 new LessonCommand(),
                 new KeepCommand(),
@@ -63,5 +65,34 @@ final class Commands {
         return Nearest.find(word, words)
                 .map(near -> "Try " + before + near + ".")
                 .orElse(otherwise);
+    }
+
+    /// `help [COMMAND]`: lists the commands, or tells what one of them takes.
+    private static final class HelpCommand implements Command {
+        @Override
+        public Usage usage() {
+            return new Usage(
+                    "help", "Lists the commands, or tells what one of them takes.", "[COMMAND]", 0, 1, List.of());
+        }
+
+        @Override
+        public Outcome run(Arguments given, Console console) throws Refusal, IOException {
+            if (given.plain().isEmpty()) {
+                console.answer(overview());
+                return Outcome.ANSWERED;
+            }
+            String name = given.plain().getFirst();
+            var command = find(name);
+            if (command.isEmpty()) {
+                throw unknown(name);
+            }
+            console.answer(command.get().usage().toText());
+            return Outcome.ANSWERED;
+        }
+
+        @Override
+        public List<Rehearsal> rehearsals() {
+            return List.of(new Rehearsal(List.of(), ""), new Rehearsal(List.of("help"), ""));
+        }
     }
 }

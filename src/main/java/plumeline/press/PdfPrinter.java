@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -60,6 +61,8 @@ public final class PdfPrinter {
             PDMarkInfo tagged = new PDMarkInfo();
             tagged.setMarked(true);
             whole.getDocumentCatalog().setMarkInfo(tagged);
+            // The id that a part was given by the clock would stay.
+            whole.getDocument().getTrailer().removeItem(COSName.ID);
             whole.setDocumentId(documentId(planSha256));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             whole.save(bytes);

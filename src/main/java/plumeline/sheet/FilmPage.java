@@ -95,7 +95,7 @@ final class FilmPage {
     }
 
     /// Cuts a title to what fits a running line; a letter as wide as it is high counts twice.
-    private static String shortened(String title) {
+    static String shortened(String title) {
         int room = LINE;
         for (int at = 0; at < title.length(); at = title.offsetByCodePoints(at, 1)) {
             room -= title.codePointAt(at) >= 0x1100 ? 2 : 1;

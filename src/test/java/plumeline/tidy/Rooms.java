@@ -53,7 +53,8 @@ final class Rooms {
             "keys: solve",
             "cut: keys timeline sound",
             "card: keys",
-            "sheet: draw card press",
+            "sheet: draw card press cut",
+            "post: sheet",
             "cli: *");
 
     /// Pure functions of numbers.
@@ -107,7 +108,7 @@ final class Rooms {
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
                 "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "pace", "roots", "keys", "cut"));
+                "pace", "roots", "keys", "cut", "post"));
         return silent;
     }
 

@@ -111,8 +111,13 @@ public final class EditList {
     private Step.Loss event(int number, Step step) {
         Clip clip = takes.clip(step.span());
         double read = readPerSecond(step);
+        long from = clip.goFrame() + step.sourceFrame();
         long frames = Math.max(1, Step.moved(step.frames(), Math.abs(read), step.rate()));
-        long first = clip.goFrame() + step.sourceFrame() - (read < 0 ? frames - 1 : 0);
+        if (read < 0 && frames > from + 1) {
+            // No label comes before the clock's first.
+            frames = Math.max(1, from + 1);
+        }
+        long first = read < 0 ? from - frames + 1 : from;
         String reel = String.format(Locale.ROOT, "%-8s", reels.name(clip.reel()));
         line(String.format(
                 Locale.ROOT,
@@ -125,8 +130,8 @@ public final class EditList {
                 record(step.past())));
         if (!step.isPlain()) {
             // Readers take colons only here; whether labels are dropped is said above.
-            String from = timecode.label(first).replace(';', ':');
-            line("M2   " + reel + " " + speed(read) + "                " + from);
+            String label = timecode.label(first).replace(';', ':');
+            line("M2   " + reel + " " + speed(read) + "                " + label);
         }
         line("* FROM CLIP NAME: " + clip.name());
         clip.file()
@@ -231,6 +236,7 @@ public final class EditList {
     private void tellRest() {
         boolean hasOverlays = !Laid.listOverlays(plan, timeline).isEmpty();
         boolean hasTitles = !plan.cutList().titles().isEmpty();
+        notes.addAll(Laid.listLost(plan, timeline));
         if (hasOverlays || hasTitles) {
             notes.add("Overlays, titles and sounds stand as markers only: this list holds one layer of picture.");
         }

@@ -68,6 +68,23 @@ record Laid<T>(T what, long first, long past, long sync) {
         return sorted(all);
     }
 
+    /// What has no place in a cut, in sentences.
+    static List<String> listLost(Plan plan, Timeline timeline) {
+        List<String> lost = new ArrayList<>();
+        for (Plan.Overlay overlay : plan.cutList().overlays()) {
+            if (timeline.findFrame(overlay.over()).isEmpty()) {
+                lost.add("The overlay " + overlay.name()
+                        + " isn't in it: this cut doesn't show the instant that it begins" + " at.");
+            }
+        }
+        for (Plan.Cue cue : plan.cutList().cues()) {
+            if (timeline.findFrame(cue.sync()).isEmpty()) {
+                lost.add("The sound " + cue.sound() + " isn't in it: this cut doesn't show the instant that it meets.");
+            }
+        }
+        return lost;
+    }
+
     /// Puts what overlaps onto different layers, as few as need be.
     static <T> List<List<Laid<T>>> layered(List<Laid<T>> sorted) {
         List<List<Laid<T>>> layers = new ArrayList<>();

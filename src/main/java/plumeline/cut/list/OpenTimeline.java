@@ -79,6 +79,7 @@ public final class OpenTimeline {
                     + (most == 1 ? " recorded frame" : " recorded frames")
                     + "; the frames really shown stand in their metadata.");
         }
+        notes.addAll(Laid.listLost(plan, timeline));
         for (Plan.Overlay overlay : plan.cutList().overlays()) {
             if (overlay.findFile().isEmpty()) {
                 notes.add("The overlay " + overlay.name() + " has no file yet.");

@@ -49,7 +49,7 @@ final class NotCarried {
         if (run.stage().shot().placed().stream().anyMatch(Placed::isHung)) {
             notes.add("The lines that things hang on aren't in it.");
         }
-        notes.add("Round things have " + Shell.SIDES + " flat sides; colours only tell parts apart; lamps give no"
+        notes.add("Round things have " + Shell.SIDES + " flat sides; greys only tell parts apart; lamps give no"
                 + " light.");
         return notes;
     }

@@ -21,24 +21,26 @@ final class Parts {
     /// How far the table's top goes on past what stands on it.
     private static final double TABLE_EDGE_METRES = 0.3;
 
-    /// What a surface looks like: plain, to tell parts apart.
+    /// What a surface looks like: a grey, to tell parts apart.
     enum Look {
         /// A product.
-        THING("thing", List.of(0.75, 0.75, 0.75, 1.0), 0.5),
+        THING("thing", 0.75, 1, 0.5),
         /// A lamp, card or flag.
-        LAMP("lamp", List.of(1.0, 0.9, 0.6, 1.0), 0.9),
+        LAMP("lamp", 0.95, 1, 0.9),
         /// A tank's panes.
-        GLASS("glass", List.of(0.8, 0.9, 0.95, 0.15), 0.05),
+        GLASS("glass", 0.9, 0.15, 0.05),
         /// The table's top.
-        TABLE("table", List.of(0.35, 0.35, 0.35, 1.0), 0.9);
+        TABLE("table", 0.35, 1, 0.9);
 
         private final String word;
-        private final List<Double> colour;
+        private final double grey;
+        private final double covers;
         private final double roughness;
 
-        Look(String word, List<Double> colour, double roughness) {
+        Look(String word, double grey, double covers, double roughness) {
             this.word = word;
-            this.colour = colour;
+            this.grey = grey;
+            this.covers = covers;
             this.roughness = roughness;
         }
 
@@ -48,7 +50,7 @@ final class Parts {
 
         /// Red, green, blue, linear, and how much it covers, each 0 to 1.
         List<Double> colour() {
-            return colour;
+            return List.of(grey, grey, grey, covers);
         }
 
         double roughness() {

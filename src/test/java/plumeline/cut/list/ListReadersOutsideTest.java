@@ -85,7 +85,8 @@ final class ListReadersOutsideTest {
 
     private static String clip(int frames, String scalar) {
         return """
-                {"OTIO_SCHEMA":"Clip.2","metadata":{},"name":"a","source_range":{"OTIO_SCHEMA":"TimeRange.1","duration":{\
+                {"OTIO_SCHEMA":"Clip.2","metadata":{},"name":"a","source_range":{\
+                "OTIO_SCHEMA":"TimeRange.1","duration":{\
                 "OTIO_SCHEMA":"RationalTime.1","rate":24.0,"value":%d.0},"start_time":{"OTIO_SCHEMA":"RationalTime.1",\
                 "rate":24.0,"value":0.0}},"effects":[{"OTIO_SCHEMA":"LinearTimeWarp.1","metadata":{},"name":"",\
                 "effect_name":"LinearTimeWarp","enabled":true,"time_scalar":%s}],"markers":[],"enabled":true,\

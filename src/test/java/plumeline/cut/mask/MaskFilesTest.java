@@ -1,6 +1,7 @@
 package plumeline.cut.mask;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -8,6 +9,8 @@ import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import plumeline.plan.Plan;
+import plumeline.solve.FilmAnswer;
+import plumeline.solve.Solve;
 
 /// Which frames get masks, under which names, and that the screen's copies are those of the frames shown.
 final class MaskFilesTest {
@@ -74,6 +77,24 @@ final class MaskFilesTest {
         assertThat(numbers.goFrame()).isEqualTo(2 * 86400 + 10);
         assertThat(numbers.firstCaptured()).isEqualTo(-10);
         assertThat(numbers.pastCaptured()).isEqualTo(90);
+    }
+
+    /// Cut to without a pass, to one, and not to the other: all three may be recorded.
+    @Test
+    void passes_haveMasksOfTheirOwn_andTheShotWhereItIsCut() {
+        List<String> lines = new ArrayList<>(List.of(RAMPED));
+        lines.add("passes: {low: {place.hero.at.z: 30 mm}, high: {place.hero.at.z: 50 mm}}");
+        FilmAnswer film = Solve.film(Held.plan(lines.toArray(String[]::new)));
+        List<Masked> all = Masked.listAll(film);
+        assertThat(all.stream().map(Masked::pass)).containsExactly("", "low", "high");
+        assertThat(all.stream()
+                        .map(each -> MaskFiles.of(each, MaskNumbers.of(film.plan(), each))
+                                .folder()))
+                .containsExactly("one", "one-low", "one-high");
+        assertThat(MaskNumbers.of(film.plan(), all.get(1)).screens()).isEmpty();
+        double higher = all.get(1).frame(0).parts().getFirst().from().opens().y()
+                - all.get(2).frame(0).parts().getFirst().from().opens().y();
+        assertThat(higher).isEqualTo(20 * 0.1 * 3840 / 36, within(1e-6));
     }
 
     @Test

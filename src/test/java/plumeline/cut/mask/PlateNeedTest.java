@@ -29,8 +29,8 @@ final class PlateNeedTest {
         assertThat(need.without()).containsExactly("hero", "hero's lines");
         assertThat(need.does().getLast())
                 .isEqualTo("Leave all else as it is: lens macro, focus 1100 mm from the lens point as seen, f/8,"
-                        + " exposure 1/240 s, sensitivity, white, lamps and their levels, what stands about. Record it by"
-                        + " the same codec and curve.");
+                        + " exposure 1/240 s, sensitivity, white, lamps and their levels, what stands about. Record it"
+                        + " by the same codec and curve.");
         assertThat(need.cautions())
                 .containsExactly(
                         "Lift hero out with a hand beneath it: out of the water its lines bear all of it, over glass.",

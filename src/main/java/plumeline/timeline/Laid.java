@@ -1,0 +1,128 @@
+package plumeline.timeline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import plumeline.plan.Plan;
+import plumeline.quantity.Kind;
+import plumeline.quantity.Quantity;
+
+/// Something beside the cut's pictures, an overlay, a title or a sound, in the film's time.
+///
+/// @param <T> what it is
+/// @param what the same as the plan has it
+/// @param begin where it begins, frames from the film's first; a sound may begin before the film, which then lacks that
+///     part
+/// @param end where it ends, frames, at most the film's; after `begin`
+/// @param sync the instant that it meets, frames; `begin` for what meets none
+public record Laid<T>(T what, double begin, double end, double sync) {
+    /// Gives the first frame of it that the film has.
+    ///
+    /// @return the frame nearest to its begin, halves up, 0 at least
+    public long firstFrame() {
+        return Math.max(0, nearest(begin));
+    }
+
+    /// Gives the frame after its last.
+    ///
+    /// @return the frame nearest to its end, halves up, one after its first at least
+    public long pastFrame() {
+        return Math.max(firstFrame() + 1, nearest(end));
+    }
+
+    /// Gives the frame nearest to the instant that it meets.
+    ///
+    /// @return the frame, halves up
+    public long syncFrame() {
+        return nearest(sync);
+    }
+
+    /// Lists the overlays that a timeline shows. One whose length isn't written is seen until the entry ends in which
+    /// it begins.
+    ///
+    /// @param plan the plan
+    /// @param timeline the timeline
+    /// @return the overlays by where they begin, then as the plan has them
+    public static List<Laid<Plan.Overlay>> listOverlays(Plan plan, Timeline timeline) {
+        List<Laid<Plan.Overlay>> all = new ArrayList<>();
+        for (Plan.Overlay overlay : plan.cutList().overlays()) {
+            OptionalDouble at = timeline.findFrame(overlay.over());
+            if (at.isPresent()) {
+                double begin = (double) nearest(at.getAsDouble());
+                double end = overlay.findFrames().isPresent()
+                        ? begin + overlay.findFrames().getAsLong()
+                        : entryEnd(timeline, overlay.over());
+                all.add(new Laid<>(overlay, begin, within(timeline, end), begin));
+            }
+        }
+        return sorted(all);
+    }
+
+    /// Lists the titles of a language. A title is seen wherever its shot is, as long as that is.
+    ///
+    /// @param plan the plan
+    /// @param timeline the timeline
+    /// @param language the language, as the plan has it
+    /// @return the titles by where they begin
+    public static List<Laid<Plan.Title>> listTitles(Plan plan, Timeline timeline, String language) {
+        List<Laid<Plan.Title>> all = new ArrayList<>();
+        for (Plan.Title title : plan.cutList().titles()) {
+            for (Timeline.Entry entry : timeline.entries()) {
+                if (title.language().equals(language)
+                        && entry.cut().shot().name().equals(title.shot())) {
+                    double begin = (double) entry.first();
+                    all.add(new Laid<>(title, begin, (double) entry.past(), begin));
+                }
+            }
+        }
+        return sorted(all);
+    }
+
+    /// Lists the sounds that a timeline has. One whose length isn't written is heard until the entry ends in which it
+    /// meets its instant.
+    ///
+    /// @param plan the plan
+    /// @param timeline the timeline
+    /// @return the sounds by where they begin, then as the plan has them
+    public static List<Laid<Plan.Cue>> listCues(Plan plan, Timeline timeline) {
+        List<Laid<Plan.Cue>> all = new ArrayList<>();
+        for (Plan.Cue cue : plan.cutList().cues()) {
+            OptionalDouble at = timeline.findFrame(cue.sync());
+            if (at.isPresent()) {
+                double sync = at.getAsDouble();
+                double begin =
+                        sync - cue.findLead().map(lead -> frames(lead, plan)).orElse(0.0);
+                double end = cue.findLength()
+                        .map(length -> begin + frames(length, plan))
+                        .orElseGet(() -> entryEnd(timeline, cue.sync()));
+                all.add(new Laid<>(cue, begin, Math.max(within(timeline, end), begin), sync));
+            }
+        }
+        return sorted(all);
+    }
+
+    private static <T> List<Laid<T>> sorted(List<Laid<T>> all) {
+        // Stable: what begins together stays in the plan's order.
+        all.sort(Comparator.comparingDouble(Laid::begin));
+        return List.copyOf(all);
+    }
+
+    private static double entryEnd(Timeline timeline, Plan.Sync sync) {
+        return (double) timeline.findEntry(sync).map(Timeline.Entry::past).orElseGet(timeline::frames);
+    }
+
+    private static double within(Timeline timeline, double end) {
+        return Math.min((double) timeline.frames(), end);
+    }
+
+    private static double frames(Quantity length, Plan plan) {
+        return length.kind() == Kind.FRAMES
+                ? length.si()
+                : length.si() * plan.film().exactRate().framesPerSecond();
+    }
+
+    private static long nearest(double frame) {
+        return (long) Math.floor(frame + 0.5);
+    }
+}
