@@ -341,7 +341,10 @@ final class ListsTest {
                   lenses: {fifty: {focal_length: 50 mm}}
                 shots:
                   one: {camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}}
-                  two: {camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}, speed: -100 %, clip: {file: b.mov}}
+                  two:
+                    camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}
+                    speed: -100 %
+                    clip: {file: b.mov}
                 cut: [{shot: one, frames: 24}, {shot: two, frames: 30}]
                 overlays: [{overlay: steam, over: {shot: one, when: start}}]
                 cues: [{sound: click, sync: {shot: one, when: start}}]
