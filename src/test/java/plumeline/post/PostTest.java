@@ -129,7 +129,7 @@ final class PostTest {
                 .contains(
                         "later is to be 2 s long, and which shots it takes isn't written: write deliver.later.cut, a list"
                                 + " like the film's.",
-                        "The sound fizz meets an instant of hung that the cut doesn't show.",
+                        "The sound fizz isn't in the film, which doesn't show the instant of hung that it meets.",
                         "The title over still isn't written in de.",
                         "In wide a border shows at frame 36 (still): the picture is scaled to 80 % there. Scale it up, or"
                                 + " move and turn it less.")

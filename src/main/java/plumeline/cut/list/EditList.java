@@ -187,10 +187,7 @@ public final class EditList {
     private List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
-            marks.add(new Mark(
-                    cue.syncFrame(),
-                    "GREEN",
-                    "sound: " + cue.what().sound()));
+            marks.add(new Mark(cue.syncFrame(), "GREEN", "sound: " + cue.what().sound()));
         }
         for (Laid<Plan.Overlay> overlay : Laid.listOverlays(plan, timeline)) {
             marks.add(new Mark(

@@ -20,8 +20,7 @@ public record FilmClock(Timecode timecode, long startFrame, long frames) {
         return plan.film()
                 .findTimecode()
                 .filter(_ -> timeline.frames() > 0)
-                .map(timecode ->
-                        new FilmClock(timecode, plan.film().startFrame(), timeline.frames()));
+                .map(timecode -> new FilmClock(timecode, plan.film().startFrame(), timeline.frames()));
     }
 
     /// Gives the label of a frame.
