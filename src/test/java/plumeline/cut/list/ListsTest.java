@@ -360,9 +360,10 @@ final class ListsTest {
         assertThat(read.events.getFirst().sourceOut).isEqualTo(21);
         assertThat(listed.notes())
                 .contains(
-                        "The overlay steam isn't in short's own cut, which doesn't show the instant of one at which it begins.")
-                .contains(
-                        "The sound click isn't in short's own cut, which doesn't show the instant of one that it meets.");
+                        "The overlay steam isn't in short's own cut, which doesn't show the instant of one at which it"
+                                + " begins.")
+                .contains("The sound click isn't in short's own cut, which doesn't show the instant of one that it"
+                        + " meets.");
         OtioReader otio = new OtioReader(OpenTimeline.of(plan, timeline, BESIDE).json(), 24);
         assertThat(otio.tracks).extracting(OtioReader.Track::name).containsExactly("picture", "guide");
         assertThat(otio.tracks.getFirst().items().getFirst().start()).isEqualTo(20);
