@@ -102,7 +102,7 @@ final class PostCommand implements Command {
     private static String toPlan(Path folder, String plan) throws Refusal {
         Path there = plan.equals("-")
                 ? Path.of("").toAbsolutePath()
-                : PlainFile.toPath(plan).toAbsolutePath().getParent();
+                : PlainFile.toPath(plan).toAbsolutePath().resolveSibling("");
         Path way = folder.toAbsolutePath().normalize().relativize(there.normalize());
         String text = way.toString().replace('\\', '/');
         return text.isEmpty() ? "" : text + "/";

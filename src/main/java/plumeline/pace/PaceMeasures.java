@@ -27,7 +27,8 @@ import plumeline.timeline.Use;
 public final class PaceMeasures {
     /// What a film lacks whose cuts can't be laid beside beats.
     public static final String NO_BEAT =
-            "Not known: the beats, or what is cut. Write the music's tempo, film: {tempo: 120 bpm}, and the film's cut.";
+            "Not known: the beats, or what is cut. Write the music's tempo, film: {tempo: 120 bpm}, and the film's"
+                    + " cut.";
 
     private final WantLine line;
     private final Plan plan;

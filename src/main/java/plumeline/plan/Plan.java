@@ -251,14 +251,28 @@ public record Plan(
             return written.findWord("starts").orElse("01:00:00:00");
         }
 
+        /// Gives the count of a label.
+        ///
+        /// @param label a timecode; at a rate that has none, its labels count the rate's whole frames
+        /// @return frames from 00:00:00:00
+        public long frameOf(String label) {
+            Optional<Timecode> timecode = findTimecode();
+            if (timecode.isPresent() && timecode.get().read(label) instanceof Timecode.Meaning.Frame(long frame)) {
+                return frame;
+            }
+            long seconds = 0;
+            for (int i = 0; i < 3; i++) {
+                seconds = 60 * seconds + Long.parseLong(label.substring(3 * i, 3 * i + 2));
+            }
+            long perSecond = Math.ceilDiv(exactRate().numerator(), exactRate().denominator());
+            return seconds * perSecond + Long.parseLong(label.substring(9));
+        }
+
         /// Gives the count of the label of the film's first frame.
         ///
-        /// @return frames from 00:00:00:00; 0 where the film's rate has no timecode
+        /// @return frames from 00:00:00:00
         public long startFrame() {
-            return findTimecode()
-                    .map(timecode -> timecode.read(startOrDefault()))
-                    .map(meaning -> meaning instanceof Timecode.Meaning.Frame(long frame) ? frame : 0L)
-                    .orElse(0L);
+            return frameOf(startOrDefault());
         }
 
         /// Gives how many recorded frames are kept before and after what is shown.

@@ -247,6 +247,11 @@ final class WantGrammar {
                 must("within", "how far they may be off", over(Kind.PIXELS)));
         add("holds_still", Subject.THING, "it moves less than this", under(Shape.Need.REQUIRED, Kind.PIXELS));
         add("on_beat", Subject.CUTS, "the cuts are on the beat", within(Kind.FRAMES));
+        add(
+                "sharp_enough",
+                Subject.DELIVERIES,
+                "enough captured pixels are left for each delivered one",
+                may("least", "captured pixels for one delivered, 100 % where not written", over(Kind.SHARE)));
     }
 
     /// Words whose further keys their own issues name; the contract gives only the words, so these are few.
@@ -315,11 +320,6 @@ final class WantGrammar {
                 under(Shape.Need.OPTIONAL, Kind.PIXELS, Kind.SHARE));
         add("see_through", Subject.THING, "the water before it is clear enough", may("least", "light left", share()));
         add("veiled_by", Subject.THING, "the ink veils it", part(), may("time", "from the release", from0(Kind.TIME)));
-        add(
-                "sharp_enough",
-                Subject.DELIVERIES,
-                "enough captured pixels are left for each delivered one",
-                may("least", "captured pixels for one delivered, 100 % where not written", over(Kind.SHARE)));
     }
 
     static boolean isWord(String word) {

@@ -21,26 +21,19 @@ import plumeline.timeline.Timeline;
 final class Lacking {
     private final FilmAnswer film;
     private final Plan plan;
-    private final List<Timeline> timelines;
     private final List<String> all = new ArrayList<>();
 
-    private Lacking(FilmAnswer film, List<Timeline> timelines) {
+    private Lacking(FilmAnswer film) {
         this.film = film;
-        this.timelines = timelines;
         plan = film.plan();
     }
 
-    static List<String> list(FilmAnswer film, List<Timeline> timelines) {
-        Lacking lacking = new Lacking(film, timelines);
+    static List<String> list(FilmAnswer film) {
+        Lacking lacking = new Lacking(film);
         lacking.addCuts();
-        lacking.addInstants();
         lacking.addTitles();
-        plan(film).deliveries().forEach(lacking::addBorders);
+        film.plan().deliveries().forEach(lacking::addBorders);
         return lacking.all;
-    }
-
-    private static Plan plan(FilmAnswer film) {
-        return film.plan();
     }
 
     private void addCuts() {
@@ -55,26 +48,6 @@ final class Lacking {
                         + ".cut, a list like the film's.");
             }
         }
-    }
-
-    /// Sounds and overlays at instants that no timeline shows.
-    private void addInstants() {
-        for (Plan.Cue cue : plan.cutList().cues()) {
-            if (isUnseen(cue.sync())) {
-                all.add("The sound " + cue.sound() + " meets an instant of "
-                        + cue.sync().shot().name() + " that the cut doesn't show.");
-            }
-        }
-        for (Plan.Overlay overlay : plan.cutList().overlays()) {
-            if (isUnseen(overlay.over())) {
-                all.add("The overlay " + overlay.name() + " begins at an instant of "
-                        + overlay.over().shot().name() + " that the cut doesn't show.");
-            }
-        }
-    }
-
-    private boolean isUnseen(Plan.Sync sync) {
-        return timelines.stream().noneMatch(timeline -> timeline.findFrame(sync).isPresent());
     }
 
     private void addTitles() {

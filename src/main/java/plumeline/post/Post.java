@@ -64,7 +64,7 @@ public final class Post {
         addMasks();
         addMoves();
         addNotes(notes);
-        missing.addAll(Lacking.list(film, timelines));
+        missing.addAll(Lacking.list(film));
     }
 
     /// Prepares what post opens.

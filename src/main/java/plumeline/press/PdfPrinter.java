@@ -61,8 +61,9 @@ public final class PdfPrinter {
             PDMarkInfo tagged = new PDMarkInfo();
             tagged.setMarked(true);
             whole.getDocumentCatalog().setMarkInfo(tagged);
-            // The id that a part was given by the clock would stay.
+            // What a part was given by the clock would stay.
             whole.getDocument().getTrailer().removeItem(COSName.ID);
+            whole.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
             whole.setDocumentId(documentId(planSha256));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             whole.save(bytes);

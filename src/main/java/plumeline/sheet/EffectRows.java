@@ -2,6 +2,7 @@ package plumeline.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plumeline.plan.Kit;
 import plumeline.plan.Placed;
@@ -24,6 +25,9 @@ final class EffectRows {
         told = new Told(subject.print());
         subject.shot().findTank().ifPresent(this::tank);
         subject.shot().placed().stream().filter(Placed::isHung).forEach(this::hung);
+        subject.shot().placed().stream()
+                .filter(placed -> placed.written().has("rig"))
+                .forEach(this::rig);
         subject.shot().findRelease().ifPresent(this::release);
         sounds();
     }
@@ -53,7 +57,31 @@ final class EffectRows {
                 ? placed.lines().getAsLong() + (placed.lines().getAsLong() == 1 ? " line" : " lines")
                 : placed.tied().size() + (placed.tied().size() == 1 ? " line" : " lines")
                         + ", tied where its marks say";
-        rows.add(new Rows.Pair(placed.name() + " hangs", "on " + lines + ": see its card."));
+        String held = place(placed, "line.to").map(to -> ", held " + to).orElse("");
+        rows.add(new Rows.Pair(placed.name() + " hangs", "on " + lines + held + ": see its card."));
+    }
+
+    private void rig(Placed placed) {
+        String from = placed.written()
+                .findQuantity("rig.from")
+                .map(height -> told.quantity(height) + " up its axis")
+                .orElse("the middle of its axis");
+        rows.add(new Rows.Pair(
+                placed.name() + "'s rig",
+                "a rod of "
+                        + told.quantity(
+                                placed.written().findQuantity("rig.diameter").orElseThrow()) + " from "
+                        + from + " to what holds it " + place(placed, "rig.to").orElseThrow()
+                        + "; it is painted out."));
+    }
+
+    private Optional<String> place(Placed placed, String path) {
+        List<Quantity> to = placed.written().listQuantities(path);
+        return switch (to.size()) {
+            case 0 -> Optional.empty();
+            case 1 -> Optional.of("at height " + told.quantity(to.getFirst()));
+            default -> Optional.of("at " + to.stream().map(told::quantity).collect(Collectors.joining(", ")));
+        };
     }
 
     private void release(Release release) {
@@ -107,7 +135,11 @@ final class EffectRows {
         String lead = cue.findLead()
                 .map(time -> ", begins " + told.quantity(time) + " earlier")
                 .orElse("");
-        return cue.sound() + " meets " + instant(cue.sync().when()) + lead;
+        String length =
+                cue.findLength().map(time -> ", lasts " + told.quantity(time)).orElse("");
+        String followed =
+                cue.findFollowed().map(named -> ", follows " + named.name()).orElse("");
+        return cue.sound() + " meets " + instant(cue.sync().when()) + lead + length + followed;
     }
 
     private static String instant(When when) {

@@ -6,7 +6,6 @@ import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.Written;
-import plumeline.time.Timecode;
 
 /// The take of a shot's pass that the film uses, as far as the plan knows it.
 ///
@@ -45,10 +44,10 @@ public record Clip(
         long start;
         long goFrame;
         if (file.isPresent()) {
-            start = frame(plan, written.findWord("clip.starts").orElse(NONE));
+            start = plan.film().frameOf(written.findWord("clip.starts").orElse(NONE));
             goFrame = start + go.orElse(0L);
         } else {
-            goFrame = frame(plan, HOUR);
+            goFrame = plan.film().frameOf(HOUR);
             start = goFrame - plan.film().handlesOrDefault();
         }
         OptionalLong frames = file.isPresent()
@@ -64,25 +63,6 @@ public record Clip(
         String last = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
         int dot = last.lastIndexOf('.');
         return dot > 0 ? last.substring(0, dot) : last;
-    }
-
-    /// Gives the frame of a label at the film's rate; labels of a rate without timecode count its whole frames.
-    ///
-    /// @param plan the plan
-    /// @param label a timecode as the plan writes it
-    /// @return frames from 00:00:00:00
-    public static long frame(Plan plan, String label) {
-        Optional<Timecode> timecode = plan.film().findTimecode();
-        if (timecode.isPresent() && timecode.get().read(label) instanceof Timecode.Meaning.Frame(long frame)) {
-            return frame;
-        }
-        long seconds = 0;
-        for (int i = 0; i < 3; i++) {
-            seconds = 60 * seconds + Long.parseLong(label.substring(3 * i, 3 * i + 2));
-        }
-        long perSecond = Math.ceilDiv(
-                plan.film().exactRate().numerator(), plan.film().exactRate().denominator());
-        return seconds * perSecond + Long.parseLong(label.substring(9));
     }
 
     /// Tells whether the plan names no take.

@@ -17,25 +17,39 @@ import plumeline.quantity.Quantity;
 /// @param end where it ends, frames, at most the film's; after `begin`
 /// @param sync the instant that it meets, frames; `begin` for what meets none
 public record Laid<T>(T what, double begin, double end, double sync) {
+    /// What was computed may miss a whole frame by so much.
+    private static final double NEAR = 1e-6;
+
+    /// Gives the frame in which it begins.
+    ///
+    /// @return a frame, below 0 before the film
+    public long beginFrame() {
+        return frameOf(begin);
+    }
+
     /// Gives the first frame of it that the film has.
     ///
-    /// @return the frame nearest to its begin, halves up, 0 at least
+    /// @return the frame in which it begins, 0 at least
     public long firstFrame() {
-        return Math.max(0, nearest(begin));
+        return Math.max(0, beginFrame());
     }
 
     /// Gives the frame after its last.
     ///
-    /// @return the frame nearest to its end, halves up, one after its first at least
+    /// @return a frame, one after its first at least
     public long pastFrame() {
-        return Math.max(firstFrame() + 1, nearest(end));
+        return Math.max(firstFrame() + 1, -frameOf(-end));
     }
 
-    /// Gives the frame nearest to the instant that it meets.
+    /// Gives the frame in which the instant falls that it meets.
     ///
-    /// @return the frame, halves up
+    /// @return a frame of the film
     public long syncFrame() {
-        return nearest(sync);
+        return frameOf(sync);
+    }
+
+    private static long frameOf(double frames) {
+        return (long) Math.floor(frames + NEAR);
     }
 
     /// Lists the overlays that a timeline shows. One whose length isn't written is seen until the entry ends in which
@@ -49,7 +63,7 @@ public record Laid<T>(T what, double begin, double end, double sync) {
         for (Plan.Overlay overlay : plan.cutList().overlays()) {
             OptionalDouble at = timeline.findFrame(overlay.over());
             if (at.isPresent()) {
-                double begin = (double) nearest(at.getAsDouble());
+                double begin = (double) frameOf(at.getAsDouble());
                 double end = overlay.findFrames().isPresent()
                         ? begin + overlay.findFrames().getAsLong()
                         : entryEnd(timeline, overlay.over());
@@ -102,6 +116,29 @@ public record Laid<T>(T what, double begin, double end, double sync) {
         return sorted(all);
     }
 
+    /// Lists what a timeline has no place for.
+    ///
+    /// @param plan the plan
+    /// @param timeline the timeline
+    /// @return a sentence each, overlays first
+    public static List<String> listLost(Plan plan, Timeline timeline) {
+        String cut = timeline.delivery().isEmpty() ? "the film" : timeline.delivery() + "'s own cut";
+        List<String> lost = new ArrayList<>();
+        for (Plan.Overlay overlay : plan.cutList().overlays()) {
+            if (timeline.findFrame(overlay.over()).isEmpty()) {
+                lost.add("The overlay " + overlay.name() + " isn't in " + cut + ", which doesn't show the instant of "
+                        + overlay.over().shot().name() + " at which it begins.");
+            }
+        }
+        for (Plan.Cue cue : plan.cutList().cues()) {
+            if (timeline.findFrame(cue.sync()).isEmpty()) {
+                lost.add("The sound " + cue.sound() + " isn't in " + cut + ", which doesn't show the instant of "
+                        + cue.sync().shot().name() + " that it meets.");
+            }
+        }
+        return lost;
+    }
+
     private static <T> List<Laid<T>> sorted(List<Laid<T>> all) {
         // Stable: what begins together stays in the plan's order.
         all.sort(Comparator.comparingDouble(Laid::begin));
@@ -120,9 +157,5 @@ public record Laid<T>(T what, double begin, double end, double sync) {
         return length.kind() == Kind.FRAMES
                 ? length.si()
                 : length.si() * plan.film().exactRate().framesPerSecond();
-    }
-
-    private static long nearest(double frame) {
-        return (long) Math.floor(frame + 0.5);
     }
 }

@@ -131,9 +131,8 @@ final class FilesBesideTest {
         Files.writeString(folder.resolve("notes.mov"), "no clip");
         assertThat(askLoudness("notes.mov")).isEqualTo(Outcome.REFUSED);
         assertThat(err.toString(UTF_8))
-                .contains(
-                        "ask.yaml:1:7 file is notes.mov, which is no WAV file and no clip that can be read here; must"
-                                + " be a WAV file, or a clip with one track of sound");
+                .contains("ask.yaml:1:7 file is notes.mov, which is no WAV file and no clip that can be read here; must"
+                        + " be a WAV file, or a clip with one track of sound");
         MadeClip.write(folder.resolve("two.mov"), 48_000, 2, tone());
         assertThat(askLoudness("two.mov")).isEqualTo(Outcome.REFUSED);
         assertThat(err.toString(UTF_8)).contains("two.mov, a clip with 2 tracks of sound");

@@ -31,12 +31,14 @@ final class PostTest {
               later: {ratio: "9:16", size: [1080 px, 1920 px], length: 2 s}
             things: {tin: {diameter: 76 mm, height: 96 mm, body: opaque}}
             kit:
-              cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 1920 px}, modes: [{rate: 25 fps}, {rate: 50 fps}]}}
+              cameras:
+                main: {sensor: {width: 36 mm, height: 20.25 mm, across: 1920 px}, modes: [{rate: 25 fps}, {rate: 50 fps}]}
               lenses: {fifty: {focal_length: 50 mm}}
               machines: {slider: {travel: 600 mm, speed: 80 mm/s}}
             shots:
               hung:
-                camera: {body: main, lens: fifty, at: [0 mm, -900 mm, 59 mm], aim: ahead, rate: 50 fps, shutter: 180 deg}
+                camera: {body: main, lens: fifty, at: [0 mm, -900 mm, 59 mm], aim: ahead, rate: 50 fps,
+                  shutter: 180 deg}
                 place: {hero: {thing: tin, at: [0 mm, 0 mm, 10 mm], lines: 1, line: {diameter: 0.4 mm}}}
                 moves: {slide: {machine: slider, carries: camera, by: [20 mm, 0 mm], in: 1 s, profile: smooth}}
                 speed: [[0 frames, 100 %], [10 frames, 100 %], [30 frames, 50 %]]
@@ -127,12 +129,12 @@ final class PostTest {
         assertThat(missing)
                 .anyMatch(line -> line.startsWith("The take still is missing"))
                 .contains(
-                        "later is to be 2 s long, and which shots it takes isn't written: write deliver.later.cut, a list"
-                                + " like the film's.",
-                        "The sound fizz meets an instant of hung that the cut doesn't show.",
+                        "later is to be 2 s long, and which shots it takes isn't written: write deliver.later.cut, a"
+                                + " list like the film's.",
+                        "The sound fizz isn't in the film, which doesn't show the instant of hung that it meets.",
                         "The title over still isn't written in de.",
-                        "In wide a border shows at frame 36 (still): the picture is scaled to 80 % there. Scale it up, or"
-                                + " move and turn it less.")
+                        "In wide a border shows at frame 36 (still): the picture is scaled to 80 % there. Scale it up,"
+                                + " or move and turn it less.")
                 .anyMatch(line -> line.contains("steam has no file"));
     }
 

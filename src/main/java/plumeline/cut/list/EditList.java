@@ -11,6 +11,7 @@ import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
 import plumeline.time.Timecode;
 import plumeline.timeline.Clip;
+import plumeline.timeline.Laid;
 import plumeline.timeline.Span;
 import plumeline.timeline.Timeline;
 
@@ -59,7 +60,7 @@ public final class EditList {
         this.plan = plan;
         this.timeline = timeline;
         this.timecode = timecode;
-        startFrame = Clip.frame(plan, plan.film().startOrDefault());
+        startFrame = plan.film().startFrame();
         steps = Steps.of(timeline);
         takes = Takes.of(plan, steps);
         reels = Reels.of(takes.clips().values().stream().map(Clip::reel).toList());
@@ -186,19 +187,16 @@ public final class EditList {
     private List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
-            marks.add(new Mark(
-                    Math.clamp(cue.sync(), 0, timeline.frames() - 1),
-                    "GREEN",
-                    "sound: " + cue.what().sound()));
+            marks.add(new Mark(cue.syncFrame(), "GREEN", "sound: " + cue.what().sound()));
         }
         for (Laid<Plan.Overlay> overlay : Laid.listOverlays(plan, timeline)) {
             marks.add(new Mark(
-                    overlay.first(), "CYAN", "overlay: " + overlay.what().name() + until(overlay)));
+                    overlay.firstFrame(), "CYAN", "overlay: " + overlay.what().name() + until(overlay)));
         }
         for (String language : languages(plan)) {
             for (Laid<Plan.Title> title : Laid.listTitles(plan, timeline, language)) {
                 marks.add(new Mark(
-                        title.first(),
+                        title.firstFrame(),
                         "YELLOW",
                         "title, " + language + ": " + title.what().text() + until(title)));
             }
@@ -215,7 +213,7 @@ public final class EditList {
     }
 
     private String until(Laid<?> laid) {
-        return " (to " + record(laid.past()) + ")";
+        return " (to " + record(laid.pastFrame()) + ")";
     }
 
     private void tellRamps(Step.Loss worst) {

@@ -15,6 +15,7 @@ import plumeline.plan.Plan;
 import plumeline.quantity.FrameRate;
 import plumeline.time.Timecode;
 import plumeline.timeline.Clip;
+import plumeline.timeline.Laid;
 import plumeline.timeline.Span;
 import plumeline.timeline.Timeline;
 import tools.jackson.core.JsonGenerator;
@@ -126,7 +127,7 @@ public final class OpenTimeline {
             String title = plan.film().title().orElse("Film")
                     + (timeline.delivery().isEmpty() ? "" : ", " + timeline.delivery());
             json.object("Timeline.1", title, this::film, () -> {
-                json.time("global_start_time", Clip.frame(plan, plan.film().startOrDefault()));
+                json.time("global_start_time", plan.film().startFrame());
                 out.writeName("tracks");
                 json.plain("Stack.1", "tracks", () -> {
                     out.writeNullProperty("source_range");
@@ -172,13 +173,13 @@ public final class OpenTimeline {
                                 "the cut to " + entry.cut().shot().name()));
             }
             for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
-                json.marker(cue.sync(), cue.what().sound(), "GREEN", "the instant that the sound meets");
+                json.marker(cue.syncFrame(), cue.what().sound(), "GREEN", "the instant that the sound meets");
             }
         }
 
         private void tracks() {
             track("picture", "Video", true, () -> steps.forEach(this::step));
-            List<List<Laid<Plan.Overlay>>> layers = Laid.layered(Laid.listOverlays(plan, timeline));
+            List<List<Laid<Plan.Overlay>>> layers = layered(Laid.listOverlays(plan, timeline));
             for (int i = 0; i < layers.size(); i++) {
                 List<Laid<Plan.Overlay>> layer = layers.get(i);
                 track(numbered("overlays", i), "Video", true, () -> fill(layer, this::overlay));
@@ -194,6 +195,22 @@ public final class OpenTimeline {
             sounds();
         }
 
+        /// Puts what overlaps onto different layers, as few as need be.
+        private static <T> List<List<Laid<T>>> layered(List<Laid<T>> sorted) {
+            List<List<Laid<T>>> layers = new ArrayList<>();
+            for (Laid<T> one : sorted) {
+                layers.stream()
+                        .filter(layer -> layer.getLast().pastFrame() <= one.firstFrame())
+                        .findFirst()
+                        .orElseGet(() -> {
+                            layers.add(new ArrayList<>());
+                            return layers.getLast();
+                        })
+                        .add(one);
+            }
+            return layers;
+        }
+
         private void sounds() {
             Map<String, List<Laid<Plan.Cue>>> byLayer = new LinkedHashMap<>();
             for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
@@ -201,7 +218,7 @@ public final class OpenTimeline {
                         .add(cue);
             }
             byLayer.forEach((name, cues) -> {
-                List<List<Laid<Plan.Cue>>> layers = Laid.layered(cues);
+                List<List<Laid<Plan.Cue>>> layers = layered(cues);
                 for (int i = 0; i < layers.size(); i++) {
                     List<Laid<Plan.Cue>> layer = layers.get(i);
                     track(numbered(name, i), "Audio", true, () -> fill(layer, this::cue));
@@ -240,11 +257,11 @@ public final class OpenTimeline {
         private <T> void fill(List<Laid<T>> laid, Consumer<Laid<T>> writer) {
             long done = 0;
             for (Laid<T> one : laid) {
-                if (one.shownFirst() > done) {
-                    json.gap(one.shownFirst() - done);
+                if (one.firstFrame() > done) {
+                    json.gap(one.firstFrame() - done);
                 }
                 writer.accept(one);
-                done = one.past();
+                done = one.pastFrame();
             }
         }
 
@@ -326,7 +343,7 @@ public final class OpenTimeline {
 
         private void overlay(Laid<Plan.Overlay> laid) {
             Plan.Overlay overlay = laid.what();
-            long frames = laid.past() - laid.shownFirst();
+            long frames = laid.pastFrame() - laid.firstFrame();
             json.object(
                     "Clip.2",
                     overlay.name(),
@@ -350,7 +367,7 @@ public final class OpenTimeline {
 
         private void title(Laid<Plan.Title> laid) {
             Plan.Title title = laid.what();
-            long frames = laid.past() - laid.first();
+            long frames = laid.pastFrame() - laid.beginFrame();
             json.plain("Clip.2", title.text(), () -> {
                 json.item(0, frames, () -> {});
                 json.media(() -> json.plain("GeneratorReference.1", title.text(), () -> {
@@ -367,19 +384,19 @@ public final class OpenTimeline {
 
         private void cue(Laid<Plan.Cue> laid) {
             Plan.Cue cue = laid.what();
-            long cutOff = laid.shownFirst() - laid.first();
+            long cutOff = laid.firstFrame() - laid.beginFrame();
             json.object(
                     "Clip.2",
                     cue.sound(),
                     () -> {
-                        out.writeNumberProperty("sync_frame", laid.sync());
+                        out.writeNumberProperty("sync_frame", laid.syncFrame());
                         out.writeStringProperty("shot", cue.sync().shot().name());
                         out.writeBooleanProperty(
                                 "length_is_written", cue.findLength().isPresent());
                     },
                     () -> {
-                        json.item(cutOff, cutOff + laid.past() - laid.shownFirst(), () -> {});
-                        json.media(() -> json.missing(cue.sound(), 0, laid.past() - laid.first()));
+                        json.item(cutOff, cutOff + laid.pastFrame() - laid.firstFrame(), () -> {});
+                        json.media(() -> json.missing(cue.sound(), 0, laid.pastFrame() - laid.beginFrame()));
                     });
         }
     }

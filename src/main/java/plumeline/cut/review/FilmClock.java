@@ -3,7 +3,6 @@ package plumeline.cut.review;
 import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.time.Timecode;
-import plumeline.timeline.Clip;
 import plumeline.timeline.Timeline;
 
 /// The film's timecode from its first frame to its last.
@@ -21,8 +20,7 @@ public record FilmClock(Timecode timecode, long startFrame, long frames) {
         return plan.film()
                 .findTimecode()
                 .filter(_ -> timeline.frames() > 0)
-                .map(timecode ->
-                        new FilmClock(timecode, Clip.frame(plan, plan.film().startOrDefault()), timeline.frames()));
+                .map(timecode -> new FilmClock(timecode, plan.film().startFrame(), timeline.frames()));
     }
 
     /// Gives the label of a frame.

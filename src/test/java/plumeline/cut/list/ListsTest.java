@@ -341,7 +341,10 @@ final class ListsTest {
                   lenses: {fifty: {focal_length: 50 mm}}
                 shots:
                   one: {camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}}
-                  two: {camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}, speed: -100 %, clip: {file: b.mov}}
+                  two:
+                    camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}
+                    speed: -100 %
+                    clip: {file: b.mov}
                 cut: [{shot: one, frames: 24}, {shot: two, frames: 30}]
                 overlays: [{overlay: steam, over: {shot: one, when: start}}]
                 cues: [{sound: click, sync: {shot: one, when: start}}]
@@ -356,8 +359,11 @@ final class ListsTest {
                 .isEqualTo(1);
         assertThat(read.events.getFirst().sourceOut).isEqualTo(21);
         assertThat(listed.notes())
-                .contains("The overlay steam isn't in it: this cut doesn't show the instant that it begins at.")
-                .contains("The sound click isn't in it: this cut doesn't show the instant that it meets.");
+                .contains(
+                        "The overlay steam isn't in short's own cut, which doesn't show the instant of one at which it"
+                                + " begins.")
+                .contains("The sound click isn't in short's own cut, which doesn't show the instant of one that it"
+                        + " meets.");
         OtioReader otio = new OtioReader(OpenTimeline.of(plan, timeline, BESIDE).json(), 24);
         assertThat(otio.tracks).extracting(OtioReader.Track::name).containsExactly("picture", "guide");
         assertThat(otio.tracks.getFirst().items().getFirst().start()).isEqualTo(20);
