@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongFunction;
+import plumeline.cut.cue.CueSheet;
 import plumeline.cut.list.EditList;
 import plumeline.cut.list.OpenTimeline;
 import plumeline.cut.mask.MaskFiles;
@@ -108,7 +109,7 @@ public final class Post {
                         List.copyOf(missing),
                         List.copyOf(lost),
                         timelines.stream()
-                                .map(timeline -> Sounds.laid(plan, timeline))
+                                .map(timeline -> Sounds.laid(film, timeline))
                                 .toList(),
                         plates));
         taker.accept(text(PAGE, papers.html()));
@@ -156,6 +157,7 @@ public final class Post {
     }
 
     private void addSounds(Timeline timeline) {
+        lost.addAll(CueSheet.of(film, timeline).notes());
         for (Sounds.Made made : Sounds.list(film, timeline)) {
             files.add(bytes(made.name(), made.bytes()::get));
             opened.add(new PostPapers.Opened(made.name(), made.words()));

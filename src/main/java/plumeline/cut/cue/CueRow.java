@@ -15,7 +15,8 @@ public record CueRow(String sound, String layer, Span shows, String thing, Place
     /// An instant of a sound.
     ///
     /// @param frame the film's frame nearest to it, halves up
-    /// @param sample its own sample at 48 kHz, the nearest; of an instant between two frames it isn't the frame's first
+    /// @param sample its own sample at 48 kHz, the nearest; of an instant between two frames it isn't the frame's
+    /// first
     /// @param pan where it is heard from, −1 at the left edge of the finished picture, 1 at the right
     public record Place(long frame, long sample, double pan) {}
 

@@ -52,8 +52,7 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
                         + (before == 1 ? " frame" : " frames") + " before the film, which lacks that part.");
             }
         }
-        return new CueSheet(
-                rows, plan.film().findTimecode(), plan.film().startFrame(), notes);
+        return new CueSheet(rows, plan.film().findTimecode(), plan.film().startFrame(), notes);
     }
 
     private static Optional<CueRow> row(
@@ -104,6 +103,17 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
         return timecode.map(labels -> labels.label(startFrame + frame)).orElse("");
     }
 
+    /// Gives how a sound pans, in words.
+    ///
+    /// @param row a sound of the sheet
+    /// @return such as `-40 %, 0 %, 25 %` at in, sync and out, or one figure where it stays
+    public String pan(CueRow row) {
+        String from = CueCsv.percent(row.in().pan());
+        String at = CueCsv.percent(row.sync().pan());
+        String to = CueCsv.percent(row.out().pan());
+        return from.equals(at) && at.equals(to) ? at + " %" : from + " %, " + at + " %, " + to + " %";
+    }
+
     /// Gives the sheet as comma-separated values, a row a sound below a row of names; lines end with CRLF.
     ///
     /// **Source:** RFC 4180, section 2.
@@ -113,8 +123,8 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
         return CueCsv.write(this);
     }
 
-    /// Gives the sounds as a track of cues for players: in and out in milliseconds of the film, what is before its first
-    /// frame left out.
+    /// Gives the sounds as a track of cues for players: in and out in milliseconds of the film, what is before its
+    /// first frame left out.
     ///
     /// **Source:** W3C WebVTT, file structure.
     ///
