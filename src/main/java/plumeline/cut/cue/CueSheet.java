@@ -26,6 +26,9 @@ import plumeline.timeline.Timeline;
 /// @param startFrame the label of the film's first frame, counted from 00:00:00:00
 /// @param notes what isn't in it, in sentences
 public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long startFrame, List<String> notes) {
+    /// What is as near to a frame as this is that frame: seconds at a broadcast rate are exact to far less.
+    private static final double WHOLE_FRAMES = 1e-9;
+
     /// Copies the lists.
     public CueSheet {
         rows = List.copyOf(rows);
@@ -83,10 +86,11 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
 
     /// The sample of an instant: exact of a whole frame, else the nearest.
     private static long sample(double frame, SampleGrid grid) {
-        long whole = (long) Math.floor(frame);
-        if (frame == whole) {
-            return grid.sample(whole);
+        long near = nearest(frame);
+        if (Math.abs(frame - near) < WHOLE_FRAMES) {
+            return grid.sample(near);
         }
+        long whole = (long) Math.floor(frame);
         double between = (frame - whole) * grid.samplesPerSecond() / grid.rate().framesPerSecond();
         return grid.sample(whole) + nearest(between);
     }

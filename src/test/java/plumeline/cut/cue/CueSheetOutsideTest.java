@@ -52,7 +52,7 @@ final class CueSheetOutsideTest {
               - {shot: slid, frames: 90}
               - {shot: ramped, frames: 90}
             cues:
-              - {sound: "pour, slow", sync: {shot: slid, when: 45 frames}, lead: 30 frames, lasts: 2.002 s, layer: liquid}
+              - {sound: "pour, slow", sync: {shot: slid, when: 45 frames}, lead: 30 frames, lasts: 2.002 s, layer: wet}
               - {sound: 'a "soft" click --> on', sync: {shot: ramped, when: start}, lead: 0.2 s, lasts: 0.5 s, of: hero}
               - {sound: whoosh & air <low>, sync: {shot: ramped, when: 40 frames}, lead: 20 frames}
               - {sound: hiss, sync: {shot: slid, when: start}, lead: 3 frames, lasts: 1 s}
@@ -107,7 +107,7 @@ final class CueSheetOutsideTest {
         // 30 000/1001 frames a second: frame n begins at 1601.6 n. The film begins at 01:00:00;00.
         assertThat(row("pour").subList(2, 15))
                 .containsExactly(
-                        "liquid",
+                        "wet",
                         "slid",
                         "",
                         "hero",
@@ -184,8 +184,7 @@ final class CueSheetOutsideTest {
         assertThat(blocks).hasSize(5);
         assertThat(blocks[1]).contains("00:00:00.000 --> 00:00:00.900");
         // Sample 24024 is 500.5 ms; 120120 is 2502.5 ms: halves go up.
-        assertThat(blocks[2])
-                .contains("00:00:00.501 --> 00:00:02.503\npour, slow [liquid]: slid, hero; sync 01:00:01;15");
+        assertThat(blocks[2]).contains("00:00:00.501 --> 00:00:02.503\npour, slow [wet]: slid, hero; sync 01:00:01;15");
     }
 
     private static long milliseconds(Matcher matcher, int from) {
