@@ -54,6 +54,7 @@ public final class Post {
     private final LinkedHashSet<String> lost = new LinkedHashSet<>();
     private final List<PostPapers.Plate> plates = new ArrayList<>();
     private final List<MaskFiles> masks = new ArrayList<>();
+    private Optional<PostPapers> drawn = Optional.empty();
 
     private Post(FilmAnswer film, Optional<ReviewNotes> notes, String toPlan) {
         this.film = film;
@@ -101,18 +102,24 @@ public final class Post {
                 taker.accept(bytes(MASKS + file.name(), () -> file.bytes().get()));
             }
         }
-        PostPapers papers = PostPapers.of(
-                film,
-                new PostPapers.Content(
-                        opened,
-                        List.copyOf(missing),
-                        List.copyOf(lost),
-                        timelines.stream()
-                                .map(timeline -> Sounds.laid(plan, timeline))
-                                .toList(),
-                        plates));
-        taker.accept(text(PAGE, papers.html()));
-        taker.accept(bytes(PRINT, papers::pdf));
+        taker.accept(bytes(PAGE, () -> papers().html().getBytes(UTF_8)));
+        taker.accept(bytes(PRINT, () -> papers().pdf()));
+    }
+
+    /// The papers, drawn once.
+    private synchronized PostPapers papers() {
+        if (drawn.isEmpty()) {
+            var content = new PostPapers.Content(
+                    opened,
+                    List.copyOf(missing),
+                    List.copyOf(lost),
+                    timelines.stream()
+                            .map(timeline -> Sounds.laid(plan, timeline))
+                            .toList(),
+                    plates);
+            drawn = Optional.of(PostPapers.of(film, content));
+        }
+        return drawn.get();
     }
 
     /// Bytes made when they are wanted.
