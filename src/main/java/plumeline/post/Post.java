@@ -48,6 +48,7 @@ public final class Post {
     private final FilmAnswer film;
     private final Plan plan;
     private final List<Timeline> timelines;
+    private final List<Sounds> sounds;
     private final List<PostFile> files = new ArrayList<>();
     private final List<PostPapers.Opened> opened = new ArrayList<>();
     private final LinkedHashSet<String> missing = new LinkedHashSet<>();
@@ -61,7 +62,8 @@ public final class Post {
         plan = film.plan();
         timelines = Timeline.listAll(plan);
         timelines.forEach(timeline -> addLists(timeline, toPlan));
-        timelines.forEach(this::addSounds);
+        sounds = timelines.stream().map(timeline -> new Sounds(film, timeline)).toList();
+        sounds.forEach(this::addSounds);
         addMasks();
         addMoves();
         addNotes(notes);
@@ -113,9 +115,7 @@ public final class Post {
                     opened,
                     List.copyOf(missing),
                     List.copyOf(lost),
-                    timelines.stream()
-                            .map(timeline -> Sounds.laid(plan, timeline))
-                            .toList(),
+                    sounds.stream().map(Sounds::laid).toList(),
                     plates);
             drawn = Optional.of(PostPapers.of(film, content));
         }
@@ -162,8 +162,9 @@ public final class Post {
         }
     }
 
-    private void addSounds(Timeline timeline) {
-        for (Sounds.Made made : Sounds.list(film, timeline)) {
+    private void addSounds(Sounds heard) {
+        missing.addAll(heard.notes());
+        for (Sounds.Made made : heard.list()) {
             files.add(bytes(made.name(), made.bytes()::get));
             opened.add(new PostPapers.Opened(made.name(), made.words()));
         }

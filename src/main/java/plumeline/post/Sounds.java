@@ -1,8 +1,15 @@
 package plumeline.post;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import plumeline.cut.cue.CueRow;
+import plumeline.cut.cue.CueSheet;
+import plumeline.cut.cue.GuideTrack;
 import plumeline.draw.time.Heard;
 import plumeline.plan.Plan;
 import plumeline.sheet.PostPapers;
@@ -12,20 +19,55 @@ import plumeline.timeline.Timeline;
 
 /// What is heard along a timeline: cue sheets, guide track, rows of the papers.
 final class Sounds {
-    private Sounds() {}
+    private final FilmAnswer film;
+    private final Timeline timeline;
+    private final CueSheet sheet;
+
+    Sounds(FilmAnswer film, Timeline timeline) {
+        this.film = film;
+        this.timeline = timeline;
+        sheet = CueSheet.of(film, timeline);
+    }
 
     /// A file.
     record Made(String name, String words, Supplier<byte[]> bytes) {}
 
     static String guideName(Timeline timeline) {
-        return "";
+        return before(timeline) + "guide.wav";
     }
 
-    static List<Made> list(FilmAnswer film, Timeline timeline) {
-        return List.of();
+    private static String before(Timeline timeline) {
+        return timeline.delivery().isEmpty() ? "" : timeline.delivery() + "-";
     }
 
-    static PostPapers.Laid laid(Plan plan, Timeline timeline) {
+    List<String> notes() {
+        return sheet.notes();
+    }
+
+    List<Made> list() {
+        String of = timeline.delivery().isEmpty() ? "" : " of " + timeline.delivery() + "'s own cut";
+        List<Made> all = new ArrayList<>();
+        all.add(new Made(
+                guideName(timeline),
+                "sound to cut by" + of + ", 48 kHz, 24 bit, as long as the film: beats, cuts, noise that follows the"
+                        + " speed of ramps, a placeholder for each sound.",
+                () -> GuideTrack.of(film, timeline).wav()));
+        if (!sheet.rows().isEmpty()) {
+            all.add(new Made(
+                    before(timeline) + "cues.csv",
+                    "the cue sheet" + of + ": in, sync point and out as frames, timecode and samples, layer and pan.",
+                    () -> sheet.csv().getBytes(UTF_8)));
+            all.add(new Made(
+                    before(timeline) + "cues.vtt",
+                    "the same as cues for a player.",
+                    () -> sheet.webVtt().getBytes(UTF_8)));
+        }
+        return all;
+    }
+
+    /// What the papers say of it.
+    PostPapers.Laid laid() {
+        Plan plan = film.plan();
         List<Heard> heard = new ArrayList<>();
         for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
             heard.add(new Heard(cue.what().sound(), cue.begin(), cue.sync(), cue.end()));
@@ -43,6 +85,32 @@ final class Sounds {
                         title.begin(),
                         title.sync(),
                         title.end())));
-        return new PostPapers.Laid(timeline, heard, List.of());
+        return new PostPapers.Laid(
+                timeline, heard, sheet.rows().stream().map(this::row).collect(Collectors.toList()));
+    }
+
+    private PostPapers.CueRow row(CueRow row) {
+        List<String> words = new ArrayList<>();
+        words.add("in " + instant(row.in()) + ", meets " + row.shows().name() + " at " + instant(row.sync()) + ", out "
+                + instant(row.out()));
+        if (!row.layer().isEmpty()) {
+            words.add("layer " + row.layer());
+        }
+        words.add(
+                row.thing().isEmpty()
+                        ? "pan in the middle"
+                        : "pan " + pan(row.in()) + ", " + pan(row.sync()) + ", " + pan(row.out()) + " with "
+                                + row.thing());
+        return new PostPapers.CueRow(row.sound(), String.join("; ", words) + ".");
+    }
+
+    private String instant(CueRow.Place place) {
+        String label = place.frame() < 0 ? "" : sheet.label(place.frame());
+        return "frame " + place.frame() + (label.isEmpty() ? "" : " (" + label + ")");
+    }
+
+    private static String pan(CueRow.Place place) {
+        long percent = Math.round(100 * Math.abs(place.pan()));
+        return percent == 0 ? "C" : String.format(Locale.ROOT, "%s %d %%", place.pan() < 0 ? "L" : "R", percent);
     }
 }

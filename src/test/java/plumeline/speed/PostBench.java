@@ -23,8 +23,8 @@ import plumeline.post.Post;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.Solve;
 
-/// Everything that post opens of a film of a minute in 40 shots, one sort of file at a time; every fourth shot has a thing
-/// that hangs on a line, each a ramp and a move, captured at 96 on 24.
+/// Everything that post opens of a film of a minute in 40 shots, one sort of file at a time; every fourth shot has a
+/// thing that hangs on a line, each a ramp and a move, captured at 96 on 24.
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -63,7 +63,8 @@ public class PostBench {
                         speed: [[0 frames, 100 %%], [12 frames, 100 %%], [30 frames, 25 %%]]
                     """.formatted(i, hung).indent(0));
             cut.append("  - {shot: s%d, frames: 36}\n".formatted(i));
-            cues.append("  - {sound: whoosh, sync: {shot: s%d, when: 12 frames}, lead: 6 frames, of: hero}\n".formatted(i));
+            cues.append(
+                    "  - {sound: whoosh, sync: {shot: s%d, when: 12 frames}, lead: 6 frames, of: hero}\n".formatted(i));
         }
         film = Solve.film(Plans.read((plan.toString() + cut + cues).getBytes(UTF_8), "minute.yaml")
                 .plan()

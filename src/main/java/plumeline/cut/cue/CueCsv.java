@@ -7,8 +7,24 @@ import plumeline.quantity.Print;
 /// The cue sheet as comma-separated values.
 final class CueCsv {
     private static final List<String> NAMES = List.of(
-            "number", "sound", "layer", "shot", "pass", "thing", "in", "in_frame", "in_sample", "sync", "sync_frame",
-            "sync_sample", "out", "out_frame", "out_sample", "pan_in_percent", "pan_sync_percent", "pan_out_percent");
+            "number",
+            "sound",
+            "layer",
+            "shot",
+            "pass",
+            "thing",
+            "in",
+            "in_frame",
+            "in_sample",
+            "sync",
+            "sync_frame",
+            "sync_sample",
+            "out",
+            "out_frame",
+            "out_sample",
+            "pan_in_percent",
+            "pan_sync_percent",
+            "pan_out_percent");
 
     private CueCsv() {}
 

@@ -52,20 +52,18 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
                         + (before == 1 ? " frame" : " frames") + " before the film, which lacks that part.");
             }
         }
-        return new CueSheet(
-                rows, plan.film().findTimecode(), plan.film().startFrame(), notes);
+        return new CueSheet(rows, plan.film().findTimecode(), plan.film().startFrame(), notes);
     }
 
     private static Optional<CueRow> row(
             Plan plan, Timeline timeline, Laid<Plan.Cue> laid, SampleGrid grid, Panning panning) {
-        long sync = Math.clamp(nearest(laid.sync()), 0L, Math.max(0, timeline.frames() - 1));
-        return timeline.findSpan(sync).map(span -> {
+        return timeline.findSpan(laid.syncFrame()).map(span -> {
             String thing = followed(plan, laid.what(), span);
-            CueRow.Place in = place(laid.begin(), span, thing, grid, panning);
-            CueRow.Place end = place(laid.end(), span, thing, grid, panning);
+            CueRow.Place in = place(laid.begin(), laid.beginFrame(), span, thing, grid, panning);
+            CueRow.Place end = place(laid.end(), laid.pastFrame(), span, thing, grid, panning);
             CueRow.Place out = new CueRow.Place(
                     Math.max(in.frame() + 1, end.frame()), Math.max(in.sample() + 1, end.sample()), end.pan());
-            CueRow.Place meets = place(laid.sync(), span, thing, grid, panning);
+            CueRow.Place meets = place(laid.sync(), laid.syncFrame(), span, thing, grid, panning);
             return new CueRow(laid.what().sound(), laid.what().findLayer().orElse(""), span, thing, in, meets, out);
         });
     }
@@ -77,9 +75,10 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
         });
     }
 
-    private static CueRow.Place place(double frame, Span span, String thing, SampleGrid grid, Panning panning) {
-        double pan = thing.isEmpty() ? 0 : panning.at(span, thing, frame);
-        return new CueRow.Place(nearest(frame), sample(frame, grid), pan);
+    private static CueRow.Place place(
+            double at, long frame, Span span, String thing, SampleGrid grid, Panning panning) {
+        double pan = thing.isEmpty() ? 0 : panning.at(span, thing, at);
+        return new CueRow.Place(frame, sample(at, grid), pan);
     }
 
     /// The sample of an instant: exact of a whole frame, else the nearest.
@@ -113,8 +112,8 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
         return CueCsv.write(this);
     }
 
-    /// Gives the sounds as a track of cues for players: in and out in milliseconds of the film, what is before its first
-    /// frame left out.
+    /// Gives the sounds as a track of cues for players: in and out in milliseconds of the film, what is before its
+    /// first frame left out.
     ///
     /// **Source:** W3C WebVTT, file structure.
     ///

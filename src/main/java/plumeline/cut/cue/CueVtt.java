@@ -55,6 +55,9 @@ final class CueVtt {
 
     /// One line that can be taken for nothing else: neither tags nor arrows nor an end of the cue.
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replaceAll("[\\r\\n]+", " ");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replaceAll("[\\r\\n]+", " ");
     }
 }

@@ -17,13 +17,13 @@ import plumeline.sound.Wav;
 import plumeline.timeline.Span;
 import plumeline.timeline.Timeline;
 
-/// A guide track for a timeline: a click a beat, a tick a cut, noise that follows the speed over every entry whose speed
-/// changes, and a placeholder for each sound of the cue sheet.
+/// A guide track for a timeline: a click a beat, a tick a cut, noise that follows the speed over every entry whose
+/// speed changes, and a placeholder for each sound of the cue sheet.
 ///
 /// Beats are those of the film's tempo from `first_beat` on, the first of every four higher. Looks that alternate
-/// within an entry tick softer than entries do. Of the sheet's sounds, what pours or fizzes by its name bubbles or hisses
-/// from in to out, what whooshes follows the speed (where that is steady, it swells to its sync point), and anything
-/// else is a short tone at its sync point.
+/// within an entry tick softer than entries do. Of the sheet's sounds, what pours or fizzes by its name bubbles or
+/// hisses from in to out, what whooshes follows the speed (where that is steady, it swells to its sync point), and
+/// anything else is a short tone at its sync point.
 ///
 /// @param sheet the sounds in it
 /// @param guide the track
@@ -56,8 +56,11 @@ public record GuideTrack(CueSheet sheet, Guide guide) {
         if (tempo.isEmpty()) {
             return;
         }
-        BigDecimal first =
-                plan.film().written().findQuantity("first_beat").map(Quantity::exactSi).orElse(BigDecimal.ZERO);
+        BigDecimal first = plan.film()
+                .written()
+                .findQuantity("first_beat")
+                .map(Quantity::exactSi)
+                .orElse(BigDecimal.ZERO);
         TempoGrid beats = new TempoGrid(tempo.get().exactValue(), first, grid);
         long past = grid.sample(timeline.frames());
         for (long beat = 0; beats.sample(beat) < past; beat++) {
@@ -92,7 +95,9 @@ public record GuideTrack(CueSheet sheet, Guide guide) {
             Optional<Span> span = timeline.findSpan(frame);
             if (span.isPresent()) {
                 long to = Math.min(past, span.get().past());
-                if (span.get().played().isRamped(span.get().shotFrameAt(frame), span.get().shotFrameAt(to))) {
+                if (span.get()
+                        .played()
+                        .isRamped(span.get().shotFrameAt(frame), span.get().shotFrameAt(to))) {
                     return true;
                 }
                 frame = to - 1;

@@ -63,17 +63,17 @@ final class Panning {
             return 0;
         }
         Extent extent = Sight.extent(scene.view(body), body);
-        Point middle =
-                new Point((extent.left() + extent.right()) / 2, (extent.bottom() + extent.top()) / 2);
+        Point middle = new Point((extent.left() + extent.right()) / 2, (extent.bottom() + extent.top()) / 2);
         if (delivery.isEmpty()) {
             return middle.x() / scene.picture().widthTangent();
         }
         Shot shot = film.plan().findShot(span.shot()).orElseThrow();
         Frame crop = Frame.of(
-                scene.picture(), delivery.get(), shot.cropOrDefault(delivery.get().name()));
+                scene.picture(),
+                delivery.get(),
+                shot.cropOrDefault(delivery.get().name()));
         Timeline.Entry entry = timeline.entries().get(span.entry());
-        Framing framing =
-                Framing.at(entry.cut().listReframes(delivery.get().name()), frame - (double) entry.first());
+        Framing framing = Framing.at(entry.cut().listReframes(delivery.get().name()), frame - (double) entry.first());
         return new Window(scene.picture(), crop, framing).finished(middle).x();
     }
 }

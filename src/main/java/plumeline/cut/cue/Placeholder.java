@@ -19,8 +19,7 @@ final class Placeholder {
     private Placeholder() {}
 
     static Guide.Heard of(CueRow row, Timeline timeline, SampleGrid grid) {
-        double way = Math.clamp(
-                (double) (row.sync().sample() - row.in().sample()) / row.samples(), 0.0, 1.0);
+        double way = Math.clamp((double) (row.sync().sample() - row.in().sample()) / row.samples(), 0.0, 1.0);
         Pan pan = new Pan(row.in().pan(), row.sync().pan(), row.out().pan(), way);
         String name = row.sound().toLowerCase(Locale.ROOT);
         if (has(name, WHOOSHES)) {
@@ -41,7 +40,8 @@ final class Placeholder {
         return words.stream().anyMatch(name::contains);
     }
 
-    /// The speed that is seen; where that is steady a swell to the sync point, even if it is the first frame or the last.
+    /// The speed that is seen; where that is steady a swell to the sync point, even if it is the first frame or the
+    /// last.
     private static List<Double> speeds(CueRow row, Timeline timeline) {
         long first = row.in().frame();
         long past = row.out().frame();
