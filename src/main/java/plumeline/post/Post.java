@@ -150,7 +150,8 @@ public final class Post {
         files.add(new PostFile(base + ".otio", out -> out.write(open.json().getBytes(UTF_8))));
         opened.add(new PostPapers.Opened(
                 base + ".otio", "open timeline of " + of(timeline) + ": picture, overlays, titles, sounds, markers."));
-        missing.addAll(open.notes());
+        missing.addAll(open.listMissing());
+        open.findLoss().ifPresent(lost::add);
         switch (EditList.of(plan, timeline)) {
             case EditList.Result.Listed(String text, List<String> notes) -> {
                 files.add(text(base + ".edl", text));
