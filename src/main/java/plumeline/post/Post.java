@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongFunction;
-import plumeline.cut.cue.CueSheet;
 import plumeline.cut.list.EditList;
 import plumeline.cut.list.OpenTimeline;
 import plumeline.cut.mask.MaskFiles;
@@ -49,19 +48,22 @@ public final class Post {
     private final FilmAnswer film;
     private final Plan plan;
     private final List<Timeline> timelines;
+    private final List<Sounds> sounds;
     private final List<PostFile> files = new ArrayList<>();
     private final List<PostPapers.Opened> opened = new ArrayList<>();
     private final LinkedHashSet<String> missing = new LinkedHashSet<>();
     private final LinkedHashSet<String> lost = new LinkedHashSet<>();
     private final List<PostPapers.Plate> plates = new ArrayList<>();
     private final List<MaskFiles> masks = new ArrayList<>();
+    private Optional<PostPapers> drawn = Optional.empty();
 
     private Post(FilmAnswer film, Optional<ReviewNotes> notes, String toPlan) {
         this.film = film;
         plan = film.plan();
         timelines = Timeline.listAll(plan);
         timelines.forEach(timeline -> addLists(timeline, toPlan));
-        timelines.forEach(this::addSounds);
+        sounds = timelines.stream().map(timeline -> new Sounds(film, timeline)).toList();
+        sounds.forEach(this::addSounds);
         addMasks();
         addMoves();
         addNotes(notes);
@@ -102,18 +104,22 @@ public final class Post {
                 taker.accept(bytes(MASKS + file.name(), () -> file.bytes().get()));
             }
         }
-        PostPapers papers = PostPapers.of(
-                film,
-                new PostPapers.Content(
-                        opened,
-                        List.copyOf(missing),
-                        List.copyOf(lost),
-                        timelines.stream()
-                                .map(timeline -> Sounds.laid(film, timeline))
-                                .toList(),
-                        plates));
-        taker.accept(text(PAGE, papers.html()));
-        taker.accept(bytes(PRINT, papers::pdf));
+        taker.accept(bytes(PAGE, () -> papers().html().getBytes(UTF_8)));
+        taker.accept(bytes(PRINT, () -> papers().pdf()));
+    }
+
+    /// The papers, drawn once.
+    private synchronized PostPapers papers() {
+        if (drawn.isEmpty()) {
+            var content = new PostPapers.Content(
+                    opened,
+                    List.copyOf(missing),
+                    List.copyOf(lost),
+                    sounds.stream().map(Sounds::laid).toList(),
+                    plates);
+            drawn = Optional.of(PostPapers.of(film, content));
+        }
+        return drawn.get();
     }
 
     /// Bytes made when they are wanted.
@@ -144,7 +150,8 @@ public final class Post {
         files.add(new PostFile(base + ".otio", out -> out.write(open.json().getBytes(UTF_8))));
         opened.add(new PostPapers.Opened(
                 base + ".otio", "open timeline of " + of(timeline) + ": picture, overlays, titles, sounds, markers."));
-        missing.addAll(open.notes());
+        missing.addAll(open.listMissing());
+        open.findLoss().ifPresent(lost::add);
         switch (EditList.of(plan, timeline)) {
             case EditList.Result.Listed(String text, List<String> notes) -> {
                 files.add(text(base + ".edl", text));
@@ -156,9 +163,9 @@ public final class Post {
         }
     }
 
-    private void addSounds(Timeline timeline) {
-        lost.addAll(CueSheet.of(film, timeline).notes());
-        for (Sounds.Made made : Sounds.list(film, timeline)) {
+    private void addSounds(Sounds heard) {
+        missing.addAll(heard.notes());
+        for (Sounds.Made made : heard.list()) {
             files.add(bytes(made.name(), made.bytes()::get));
             opened.add(new PostPapers.Opened(made.name(), made.words()));
         }

@@ -4,7 +4,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import plumeline.cut.cue.CueRow;
 import plumeline.cut.cue.CueSheet;
 import plumeline.cut.cue.GuideTrack;
@@ -17,59 +19,54 @@ import plumeline.timeline.Timeline;
 
 /// What is heard along a timeline: cue sheets, guide track, rows of the papers.
 final class Sounds {
-    private Sounds() {}
+    private final FilmAnswer film;
+    private final Timeline timeline;
+    private final CueSheet sheet;
+
+    Sounds(FilmAnswer film, Timeline timeline) {
+        this.film = film;
+        this.timeline = timeline;
+        sheet = CueSheet.of(film, timeline);
+    }
 
     /// A file.
     record Made(String name, String words, Supplier<byte[]> bytes) {}
 
-    private static String base(Timeline timeline) {
-        return timeline.delivery().isEmpty() ? "film" : timeline.delivery();
-    }
-
     static String guideName(Timeline timeline) {
-        return base(timeline) + "-guide.wav";
+        return before(timeline) + "guide.wav";
     }
 
-    static List<Made> list(FilmAnswer film, Timeline timeline) {
-        List<Made> made = new ArrayList<>();
-        if (!film.plan().cutList().cues().isEmpty()) {
-            made.add(new Made(
-                    base(timeline) + "-cues.csv",
-                    "cue sheet: in, sync point and out of each sound as timecode, frames and samples at 48 kHz,"
-                            + " with its pan.",
-                    () -> CueSheet.of(film, timeline).csv().getBytes(UTF_8)));
-            made.add(new Made(
-                    base(timeline) + "-cues.vtt",
-                    "the same as WebVTT, to be shown over the picture.",
-                    () -> CueSheet.of(film, timeline).webVtt().getBytes(UTF_8)));
-        }
-        made.add(new Made(
+    private static String before(Timeline timeline) {
+        return timeline.delivery().isEmpty() ? "" : timeline.delivery() + "-";
+    }
+
+    List<String> notes() {
+        return sheet.notes();
+    }
+
+    List<Made> list() {
+        String of = timeline.delivery().isEmpty() ? "" : " of " + timeline.delivery() + "'s own cut";
+        List<Made> all = new ArrayList<>();
+        all.add(new Made(
                 guideName(timeline),
-                "guide track, 24 bits at 48 kHz: beats, cuts, noise that follows each ramp, a placeholder for each"
-                        + " sound.",
+                "sound to cut by" + of + ", 48 kHz, 24 bit, as long as the film: beats, cuts, noise that follows the"
+                        + " speed of ramps, a placeholder for each sound.",
                 () -> GuideTrack.of(film, timeline).wav()));
-        return made;
+        if (!sheet.rows().isEmpty()) {
+            all.add(new Made(
+                    before(timeline) + "cues.csv",
+                    "the cue sheet" + of + ": in, sync point and out as frames, timecode and samples, layer and pan.",
+                    () -> sheet.csv().getBytes(UTF_8)));
+            all.add(new Made(
+                    before(timeline) + "cues.vtt",
+                    "the same as cues for a player.",
+                    () -> sheet.webVtt().getBytes(UTF_8)));
+        }
+        return all;
     }
 
-    /// The cue sheet as the papers have it.
-    private static List<PostPapers.CueRow> rows(CueSheet sheet) {
-        return sheet.rows().stream()
-                .map(row -> new PostPapers.CueRow(
-                        row.sound(),
-                        label(sheet, row.in()) + " in, " + label(sheet, row.sync()) + " sync, "
-                                + label(sheet, row.out()) + " out; with "
-                                + row.shows().name() + (row.thing().isEmpty() ? "" : ": " + row.thing())
-                                + (row.layer().isEmpty() ? "" : "; layer " + row.layer()) + "; pan "
-                                + sheet.pan(row)))
-                .toList();
-    }
-
-    private static String label(CueSheet sheet, CueRow.Place place) {
-        String label = sheet.label(place.frame());
-        return label.isEmpty() ? "frame " + place.frame() : label;
-    }
-
-    static PostPapers.Laid laid(FilmAnswer film, Timeline timeline) {
+    /// What the papers say of it.
+    PostPapers.Laid laid() {
         Plan plan = film.plan();
         List<Heard> heard = new ArrayList<>();
         for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
@@ -88,6 +85,32 @@ final class Sounds {
                         title.begin(),
                         title.sync(),
                         title.end())));
-        return new PostPapers.Laid(timeline, heard, rows(CueSheet.of(film, timeline)));
+        return new PostPapers.Laid(
+                timeline, heard, sheet.rows().stream().map(this::row).collect(Collectors.toList()));
+    }
+
+    private PostPapers.CueRow row(CueRow row) {
+        List<String> words = new ArrayList<>();
+        words.add("in " + instant(row.in()) + ", meets " + row.shows().name() + " at " + instant(row.sync()) + ", out "
+                + instant(row.out()));
+        if (!row.layer().isEmpty()) {
+            words.add("layer " + row.layer());
+        }
+        words.add(
+                row.thing().isEmpty()
+                        ? "pan in the middle"
+                        : "pan " + pan(row.in()) + ", " + pan(row.sync()) + ", " + pan(row.out()) + " with "
+                                + row.thing());
+        return new PostPapers.CueRow(row.sound(), String.join("; ", words) + ".");
+    }
+
+    private String instant(CueRow.Place place) {
+        String label = place.frame() < 0 ? "" : sheet.label(place.frame());
+        return "frame " + place.frame() + (label.isEmpty() ? "" : " (" + label + ")");
+    }
+
+    private static String pan(CueRow.Place place) {
+        long percent = Math.round(100 * Math.abs(place.pan()));
+        return percent == 0 ? "C" : String.format(Locale.ROOT, "%s %d %%", place.pan() < 0 ? "L" : "R", percent);
     }
 }

@@ -14,7 +14,7 @@ import plumeline.timeline.Span;
 public record CueRow(String sound, String layer, Span shows, String thing, Place in, Place sync, Place out) {
     /// An instant of a sound.
     ///
-    /// @param frame the film's frame nearest to it, halves up
+    /// @param frame the film's frame in which it falls; of an end the one after the last
     /// @param sample its own sample at 48 kHz, the nearest; of an instant between two frames it isn't the frame's
     /// first
     /// @param pan where it is heard from, −1 at the left edge of the finished picture, 1 at the right

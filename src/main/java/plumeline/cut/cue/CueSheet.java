@@ -60,14 +60,13 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
 
     private static Optional<CueRow> row(
             Plan plan, Timeline timeline, Laid<Plan.Cue> laid, SampleGrid grid, Panning panning) {
-        long sync = Math.clamp(nearest(laid.sync()), 0L, Math.max(0, timeline.frames() - 1));
-        return timeline.findSpan(sync).map(span -> {
+        return timeline.findSpan(laid.syncFrame()).map(span -> {
             String thing = followed(plan, laid.what(), span);
-            CueRow.Place in = place(laid.begin(), span, thing, grid, panning);
-            CueRow.Place end = place(laid.end(), span, thing, grid, panning);
+            CueRow.Place in = place(laid.begin(), laid.beginFrame(), span, thing, grid, panning);
+            CueRow.Place end = place(laid.end(), laid.pastFrame(), span, thing, grid, panning);
             CueRow.Place out = new CueRow.Place(
                     Math.max(in.frame() + 1, end.frame()), Math.max(in.sample() + 1, end.sample()), end.pan());
-            CueRow.Place meets = place(laid.sync(), span, thing, grid, panning);
+            CueRow.Place meets = place(laid.sync(), laid.syncFrame(), span, thing, grid, panning);
             return new CueRow(laid.what().sound(), laid.what().findLayer().orElse(""), span, thing, in, meets, out);
         });
     }
@@ -79,9 +78,10 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
         });
     }
 
-    private static CueRow.Place place(double frame, Span span, String thing, SampleGrid grid, Panning panning) {
-        double pan = thing.isEmpty() ? 0 : panning.at(span, thing, frame);
-        return new CueRow.Place(nearest(frame), sample(frame, grid), pan);
+    private static CueRow.Place place(
+            double at, long frame, Span span, String thing, SampleGrid grid, Panning panning) {
+        double pan = thing.isEmpty() ? 0 : panning.at(span, thing, at);
+        return new CueRow.Place(frame, sample(at, grid), pan);
     }
 
     /// The sample of an instant: exact of a whole frame, else the nearest.
@@ -90,9 +90,7 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
         if (Math.abs(frame - near) < WHOLE_FRAMES) {
             return grid.sample(near);
         }
-        long whole = (long) Math.floor(frame);
-        double between = (frame - whole) * grid.samplesPerSecond() / grid.rate().framesPerSecond();
-        return grid.sample(whole) + nearest(between);
+        return nearest(grid.rate().secondsOf(frame) * grid.samplesPerSecond());
     }
 
     private static long nearest(double value) {
@@ -107,11 +105,8 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
         return timecode.map(labels -> labels.label(startFrame + frame)).orElse("");
     }
 
-    /// Gives how a sound pans, in words.
-    ///
-    /// @param row a sound of the sheet
-    /// @return such as `-40 %, 0 %, 25 %` at in, sync and out, or one figure where it stays
-    public String pan(CueRow row) {
+    /// How a sound pans, in per cent at in, sync and out: `-40 %, 0 %, 25 %`, or one figure where it stays.
+    String pan(CueRow row) {
         String from = CueCsv.percent(row.in().pan());
         String at = CueCsv.percent(row.sync().pan());
         String to = CueCsv.percent(row.out().pan());

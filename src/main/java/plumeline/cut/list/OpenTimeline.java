@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import plumeline.plan.Cut;
 import plumeline.plan.Delivery;
@@ -70,23 +71,38 @@ public final class OpenTimeline {
     ///
     /// @return sentences
     public List<String> notes() {
-        List<String> notes = new ArrayList<>(takes.notes());
+        List<String> notes = new ArrayList<>(listMissing());
+        findLoss().ifPresent(notes::add);
+        return notes;
+    }
+
+    /// Lists what is missing: takes, overlays' files, instants that the cut doesn't show.
+    ///
+    /// @return sentences
+    public List<String> listMissing() {
+        List<String> missing = new ArrayList<>(takes.notes());
+        missing.addAll(Laid.listLost(plan, timeline));
+        for (Plan.Overlay overlay : plan.cutList().overlays()) {
+            if (overlay.findFile().isEmpty()) {
+                missing.add("The overlay " + overlay.name() + " has no file yet.");
+            }
+        }
+        return missing;
+    }
+
+    /// Finds what the steps of ramps lose.
+    ///
+    /// @return a sentence; empty where every frame is the one that the film shows
+    public Optional<String> findLoss() {
         long most = 0;
         for (Step step : steps) {
             most = Math.max(most, step.loss(step.speedPerSecond()).frames());
         }
-        if (most > 0) {
-            notes.add("Clips of one speed differ from what the film shows by up to " + most
-                    + (most == 1 ? " recorded frame" : " recorded frames")
-                    + "; the frames really shown stand in their metadata.");
-        }
-        notes.addAll(Laid.listLost(plan, timeline));
-        for (Plan.Overlay overlay : plan.cutList().overlays()) {
-            if (overlay.findFile().isEmpty()) {
-                notes.add("The overlay " + overlay.name() + " has no file yet.");
-            }
-        }
-        return notes;
+        return most == 0
+                ? Optional.empty()
+                : Optional.of("Clips of one speed differ from what the film shows by up to " + most
+                        + (most == 1 ? " recorded frame" : " recorded frames")
+                        + "; the frames really shown stand in their metadata.");
     }
 
     /// Gives the text.
