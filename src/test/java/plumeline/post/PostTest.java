@@ -32,7 +32,9 @@ final class PostTest {
             things: {tin: {diameter: 76 mm, height: 96 mm, body: opaque}}
             kit:
               cameras:
-                main: {sensor: {width: 36 mm, height: 20.25 mm, across: 1920 px}, modes: [{rate: 25 fps}, {rate: 50 fps}]}
+                main:
+                  sensor: {width: 36 mm, height: 20.25 mm, across: 1920 px}
+                  modes: [{rate: 25 fps}, {rate: 50 fps}]
               lenses: {fifty: {focal_length: 50 mm}}
               machines: {slider: {travel: 600 mm, speed: 80 mm/s}}
             shots:
