@@ -26,6 +26,9 @@ import plumeline.timeline.Timeline;
 /// @param startFrame the label of the film's first frame, counted from 00:00:00:00
 /// @param notes what isn't in it, in sentences
 public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long startFrame, List<String> notes) {
+    /// What is as near to a frame as this is that frame: seconds at a broadcast rate are exact to far less.
+    private static final double WHOLE_FRAMES = 1e-9;
+
     /// Copies the lists.
     public CueSheet {
         rows = List.copyOf(rows);
@@ -83,12 +86,11 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
 
     /// The sample of an instant: exact of a whole frame, else the nearest.
     private static long sample(double frame, SampleGrid grid) {
-        long whole = (long) Math.floor(frame);
-        if (frame == whole) {
-            return grid.sample(whole);
+        long near = nearest(frame);
+        if (Math.abs(frame - near) < WHOLE_FRAMES) {
+            return grid.sample(near);
         }
-        double between = (frame - whole) * grid.samplesPerSecond() / grid.rate().framesPerSecond();
-        return grid.sample(whole) + nearest(between);
+        return nearest(grid.rate().secondsOf(frame) * grid.samplesPerSecond());
     }
 
     private static long nearest(double value) {
@@ -101,6 +103,14 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
     /// @return such as `01:00:04:12`; empty where the film's rate has no timecode
     public String label(long frame) {
         return timecode.map(labels -> labels.label(startFrame + frame)).orElse("");
+    }
+
+    /// How a sound pans, in per cent at in, sync and out: `-40 %, 0 %, 25 %`, or one figure where it stays.
+    String pan(CueRow row) {
+        String from = CueCsv.percent(row.in().pan());
+        String at = CueCsv.percent(row.sync().pan());
+        String to = CueCsv.percent(row.out().pan());
+        return from.equals(at) && at.equals(to) ? at + " %" : from + " %, " + at + " %, " + to + " %";
     }
 
     /// Gives the sheet as comma-separated values, a row a sound below a row of names; lines end with CRLF.

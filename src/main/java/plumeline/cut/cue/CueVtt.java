@@ -27,15 +27,11 @@ final class CueVtt {
     }
 
     private static String words(CueRow row, CueSheet sheet) {
-        String from = CueCsv.percent(row.in().pan());
-        String at = CueCsv.percent(row.sync().pan());
-        String to = CueCsv.percent(row.out().pan());
-        boolean isStill = from.equals(at) && at.equals(to);
         String meets = sheet.label(row.sync().frame());
         return row.sound() + (row.layer().isEmpty() ? "" : " [" + row.layer() + "]") + ": "
                 + row.shows().name() + (row.thing().isEmpty() ? "" : ", " + row.thing()) + "; sync "
                 + (meets.isEmpty() ? "frame " + row.sync().frame() : meets) + "; pan "
-                + (isStill ? at + " %" : from + " %, " + at + " %, " + to + " %");
+                + sheet.pan(row);
     }
 
     /// The nearest millisecond, halves up.

@@ -29,7 +29,7 @@ import plumeline.timeline.Timeline;
 /// @param guide the track
 public record GuideTrack(CueSheet sheet, Guide guide) {
     private static final int BEATS_PER_BAR = 4;
-    private static final double BEAT_DECIBELS = -6;
+    private static final double BEAT_DECIBELS = -3;
     private static final double LOOK_DECIBELS = -8;
     private static final double RAMP_DECIBELS = -4;
 
