@@ -85,7 +85,7 @@ show_progress() {
 warm_up() {
   say 'preparing a quick start'
   rm -f "$app"/*.aot "$app/training.log"
-  make_cache plumeline "${path//@/$app}" papers demo
+  make_cache plumeline "${path//@/$app}" papers demo post
   make_cache papers "${path//@/$app}:${papers//@/$app}" ask keep
 }
 

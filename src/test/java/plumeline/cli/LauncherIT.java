@@ -94,6 +94,25 @@ final class LauncherIT {
         assertThat(run.err()).startsWith("plumeline: there is no command no-such-command");
     }
 
+    /// What draws pages isn't on the class path of every command.
+    @Test
+    @Order(3)
+    void post_hasWhatItsPapersNeed() throws Exception {
+        Path plan = folder.resolve("one.yaml");
+        Files.writeString(plan, """
+                plumeline: 1
+                film: {rate: 24 fps}
+                kit:
+                  cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
+                  lenses: {fifty: {focal_length: 50 mm}}
+                shots: {one: {camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}}}
+                cut: [{shot: one, frames: 24}]
+                """);
+        Run run = run("post", plan.toString());
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(folder.resolve("post/post.pdf")).isNotEmptyFile();
+    }
+
     @Test
     @Order(3)
     void readerThatStops_leavesNothingOnStandardError() throws Exception {
