@@ -48,7 +48,18 @@ final class FilmCuts {
     }
 
     private WantAnswer flashSafe() {
-        return Timeline.listAll(plan).stream()
+        List<Timeline> all = Timeline.listAll(plan);
+        if (all.stream().allMatch(timeline -> CutLooks.of(timeline).size() == 1) && !all.isEmpty()) {
+            return new WantAnswer(
+                    line.id(),
+                    text(),
+                    Verdict.NO_OBJECTION_FOUND,
+                    new WantAnswer.Margin.None(),
+                    List.of("One look throughout: no cut changes it.", FlashCount.CAUTION),
+                    List.of(),
+                    "");
+        }
+        return all.stream()
                 .filter(timeline -> CutLooks.of(timeline).size() > 1)
                 .map(this::flashSafe)
                 .min(Comparator.comparing(WantAnswer::verdict).thenComparingDouble(FilmCuts::marginOf))
