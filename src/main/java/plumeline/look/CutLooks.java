@@ -29,7 +29,7 @@ public record CutLooks(String shot, String pass, long frames) {
         return all;
     }
 
-    /// Finds where a film cuts between some looks of a shot and nothing else.
+    /// Finds where a film, or one of its cut-downs, cuts between some looks of a shot and nothing else.
     ///
     /// @param plan the plan
     /// @param shot the shot's name
@@ -37,16 +37,18 @@ public record CutLooks(String shot, String pass, long frames) {
     /// @return stretches of two looks or more, in the film's order
     public static List<List<CutLooks>> between(Plan plan, String shot, Set<String> passes) {
         List<List<CutLooks>> stretches = new ArrayList<>();
-        List<CutLooks> now = new ArrayList<>();
-        for (CutLooks look : of(Timeline.of(plan))) {
-            if (look.shot.equals(shot) && passes.contains(look.pass)) {
-                now.add(look);
-            } else {
-                stretches.add(List.copyOf(now));
-                now.clear();
+        for (Timeline timeline : Timeline.listAll(plan)) {
+            List<CutLooks> now = new ArrayList<>();
+            for (CutLooks look : of(timeline)) {
+                if (look.shot.equals(shot) && passes.contains(look.pass)) {
+                    now.add(look);
+                } else {
+                    stretches.add(List.copyOf(now));
+                    now.clear();
+                }
             }
+            stretches.add(now);
         }
-        stretches.add(now);
         return stretches.stream().filter(stretch -> stretch.size() > 1).toList();
     }
 }

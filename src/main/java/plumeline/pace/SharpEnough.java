@@ -27,6 +27,9 @@ import plumeline.timeline.Use;
 record SharpEnough(List<Of> shown, double least, When when) implements Gauge<Paced> {
     private static final double NEAR = 1e-9;
 
+    /// What a delivery doesn't show lacks no pixels.
+    private static final double UNSEEN = 100;
+
     SharpEnough {
         shown = List.copyOf(shown);
     }
@@ -55,10 +58,15 @@ record SharpEnough(List<Of> shown, double least, When when) implements Gauge<Pac
     }
 
     @Override
+    public boolean isIdle(Paced at) {
+        return worst(at).isEmpty();
+    }
+
+    @Override
     public double[] parts(Paced at) {
         return shown.stream()
                 .mapToDouble(
-                        of -> worst(at, of).map(left -> left.each() - least).orElse(0.0))
+                        of -> worst(at, of).map(left -> left.each() - least).orElse(UNSEEN))
                 .map(margin -> Math.abs(margin) < NEAR ? 0 : margin)
                 .toArray();
     }

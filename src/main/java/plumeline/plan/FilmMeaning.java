@@ -55,7 +55,11 @@ final class FilmMeaning {
             Tree.find(delivery.value(), "length").ifPresent(n -> checkSum(n, path + ".length", own, path + ".cut"));
         }
         int index = 0;
-        for (Node item : Tree.items(root, "overlays")) checkInstant(item, "over", "overlays[" + ++index + "]");
+        for (Node item : Tree.items(root, "overlays")) {
+            var path = "overlays[" + ++index + "]";
+            checkInstant(item, "over", path);
+            Tree.find(item, "file").ifPresent(file -> issues.beside(file, path + ".file"));
+        }
         index = 0;
         for (Node item : Tree.items(root, "cues")) checkCue(item, "cues[" + ++index + "]");
         for (var title : Tree.entries(root, "titles")) {

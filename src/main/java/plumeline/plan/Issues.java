@@ -48,6 +48,19 @@ final class Issues {
                 attempt(name.name(), known, home));
     }
 
+    /// Says where a file isn't named by a path from the plan's folder.
+    void beside(Node node, String field) {
+        if (!(node instanceof Node.Scalar file) || !file.text().matches("/.*|\\\\.*|[A-Za-z][A-Za-z0-9+.-]*:.*"))
+            return;
+        add(
+                node,
+                field,
+                "P-CLIP-02",
+                shown(file.text()),
+                "a path from the plan's folder, so that it is found wherever both are",
+                "Try takes/A003.mov, or ../footage/A003.mov.");
+    }
+
     /// Says where a count of frames isn't whole.
     void wholeFrames(Node node, String field) {
         var count = Written.quantityOf(node).filter(q -> q.kind() == Kind.FRAMES);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import plumeline.text.Node;
 
 /// Puts keys over other keys: a variant over its thing, a pass's overrides over its shot. Every value keeps the place
@@ -22,6 +23,9 @@ final class Overlay {
             "tilt", List.of("aim"),
             "speed", List.of("squeeze_time"),
             "squeeze_time", List.of("speed"));
+
+    /// Keys that an override may bring in one by one.
+    static final Set<String> MADE = Set.of("clip");
 
     private Overlay() {}
 
@@ -79,7 +83,11 @@ final class Overlay {
             var rest = without(root, RIVALS.getOrDefault(key, List.of()));
             return Optional.of(replace(rest, one));
         }
-        var entry = Tree.entry(root, key);
+        var entry = Tree.entry(root, key)
+                .or(() -> MADE.contains(key)
+                        ? Optional.of(
+                                new Node.Entry(key, value.keyPlace(), new Node.Mapping(List.of(), value.keyPlace())))
+                        : Optional.empty());
         if (entry.isEmpty()) return Optional.empty();
         var keyPlace = entry.get().keyPlace();
         var inner = path.subList(1, path.size());

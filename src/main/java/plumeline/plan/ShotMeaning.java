@@ -103,6 +103,27 @@ final class ShotMeaning {
         });
         new KitMeaning(shot, issues).checkRate(camera.get(), at + ".rate", "rate");
         Tree.find(shot, "frames").ifPresent(n -> issues.wholeFrames(n, path + ".frames"));
+        checkClip();
+    }
+
+    private void checkClip() {
+        var clip = Tree.find(shot, "clip");
+        if (clip.isEmpty()) return;
+        Tree.find(clip.get(), "file").ifPresent(file -> issues.beside(file, path + ".clip.file"));
+        for (var key : new String[] {"go", "frames"}) {
+            Tree.find(clip.get(), key).ifPresent(n -> issues.wholeFrames(n, path + ".clip." + key));
+        }
+        var go = Tree.find(clip.get(), "go");
+        var frames = Tree.find(clip.get(), "frames").flatMap(Written::quantityOf);
+        var at = go.flatMap(Written::quantityOf);
+        if (at.isEmpty() || frames.isEmpty() || at.get().si() < frames.get().si()) return;
+        issues.add(
+                go.get(),
+                path + ".clip.go",
+                "P-CLIP-01",
+                at.get().valueText(),
+                "less than the clip's " + Math.round(frames.get().si()) + " frames",
+                "Count from the clip's first frame, 0.");
     }
 
     private void checkPlaced(Node.Entry entry) {

@@ -135,16 +135,12 @@ public final class Post {
         return new PostFile(name, out -> out.write(text.getBytes(UTF_8)));
     }
 
-    private static String base(Timeline timeline) {
-        return timeline.delivery().isEmpty() ? "film" : timeline.delivery();
-    }
-
     private static String of(Timeline timeline) {
         return timeline.delivery().isEmpty() ? "the film" : timeline.delivery() + "'s own cut";
     }
 
     private void addLists(Timeline timeline, String toPlan) {
-        String base = base(timeline);
+        String base = timeline.name();
         OpenTimeline open =
                 OpenTimeline.of(plan, timeline, new OpenTimeline.Beside(toPlan, Sounds.guideName(timeline)));
         files.add(new PostFile(base + ".otio", out -> out.write(open.json().getBytes(UTF_8))));

@@ -37,7 +37,7 @@ final class Sounds {
     }
 
     private static String before(Timeline timeline) {
-        return timeline.delivery().isEmpty() ? "" : timeline.delivery() + "-";
+        return timeline.delivery().isEmpty() ? "" : timeline.name() + ".";
     }
 
     List<String> notes() {
@@ -49,7 +49,7 @@ final class Sounds {
         List<Made> all = new ArrayList<>();
         all.add(new Made(
                 guideName(timeline),
-                "sound to cut by" + of + ", 48 kHz, 24 bit, as long as the film: beats, cuts, noise that follows the"
+                "sound to cut by" + of + ", 48 kHz, 24 bit, as long as that cut: beats, cuts, noise that follows the"
                         + " speed of ramps, a placeholder for each sound.",
                 () -> GuideTrack.of(film, timeline).wav()));
         if (!sheet.rows().isEmpty()) {

@@ -114,7 +114,7 @@ public final class PostPapers {
                                         + " the product, L and R from the picture's middle."),
                         Rows.pairs(rows, Changes.none(), Changes.Of.CUT, Changes.FILM))
                 .with("class", "shot")
-                .with("id", "cues." + TimelinePart.name(laid.timeline()));
+                .with("id", "cues." + laid.timeline().name());
     }
 
     /// Gives the papers as one page that opens offline, from phone width to A4.

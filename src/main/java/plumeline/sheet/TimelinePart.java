@@ -24,10 +24,6 @@ final class TimelinePart {
         this.timeline = timeline;
     }
 
-    static String name(Timeline timeline) {
-        return timeline.delivery().isEmpty() ? "film" : timeline.delivery();
-    }
-
     static String of(Timeline timeline) {
         return timeline.delivery().isEmpty() ? "" : " of " + timeline.delivery();
     }
@@ -48,7 +44,7 @@ final class TimelinePart {
                                         + " on the table from each shot's GO; sounds, titles and overlays, a stroke"
                                         + " where they meet the picture."))
                 .with("class", "shot")
-                .with("id", "timeline." + name(timeline));
+                .with("id", "timeline." + timeline.name());
         for (Drawing drawing : TimelineRuler.draw(plan, timeline, laid.heard())) {
             section.add(DrawingsPart.figure(drawing, ""));
         }

@@ -16,6 +16,7 @@ import plumeline.plan.WantLine;
 import plumeline.plan.When;
 import plumeline.plume.InkRecord;
 import plumeline.stage.Stage;
+import plumeline.timeline.Played;
 import plumeline.want.Wants;
 
 /// Finds the marks of a film's shots and answers its wants.
@@ -142,8 +143,7 @@ public final class Solve {
     }
 
     private boolean isInFilm(Shot shot) {
-        return plan.cuts().isEmpty()
-                || plan.cuts().stream().anyMatch(cut -> cut.shot().name().equals(shot.name()));
+        return plan.cuts().isEmpty() || Played.usedFrames(plan, shot.name()) > 0;
     }
 
     private Optional<Double> share(String shot, String thing, When when) {

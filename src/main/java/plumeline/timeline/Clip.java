@@ -10,7 +10,8 @@ import plumeline.plan.Written;
 /// The take of a shot's pass that the film uses, as far as the plan knows it.
 ///
 /// Frames are labels of the clip's timecode, counted at the film's rate from 00:00:00:00: the recorded frame k after GO
-/// has the label `goFrame + k`. A take that the plan doesn't name is missing: it gets a name, and GO at 01:00:00:00.
+/// has the label `goFrame + k`. A take that the plan doesn't name is missing: it gets a name of shot and pass, and its
+/// GO is at 01:00:00:00 unless its timecode is written.
 ///
 /// @param name what it is called: its file's name without folder and ending, else the shot's with its pass
 /// @param file its file from the plan's folder; empty where the take is missing
@@ -38,25 +39,24 @@ public record Clip(
                         .anyMatch(key -> key.equals("clip") || key.equals("clip.file"));
         Written written = found.map(Pass::effective).orElse(whole).written();
         Optional<String> file = isOwn ? written.findWord("clip.file") : Optional.empty();
-        String made = pass.isEmpty() ? shot : shot + "-" + pass;
-        String name = file.map(Clip::bare).orElse(made);
-        Optional<Long> go = written.findQuantity("clip.go").map(each -> Math.round(each.si()));
-        long start;
-        long goFrame;
-        if (file.isPresent()) {
-            start = plan.film().frameOf(written.findWord("clip.starts").orElse(NONE));
-            goFrame = start + go.orElse(0L);
-        } else {
-            goFrame = plan.film().frameOf(HOUR);
-            start = goFrame - plan.film().handlesOrDefault();
-        }
-        OptionalLong frames = file.isPresent()
-                ? written.findQuantity("clip.frames").stream()
-                        .mapToLong(each -> Math.round(each.si()))
-                        .findFirst()
-                : OptionalLong.empty();
+        String name = file.map(Clip::bare).orElse(pass.isEmpty() ? shot : shot + "." + pass);
+        OptionalLong go = written.findQuantity("clip.go").stream()
+                .mapToLong(each -> Math.round(each.si()))
+                .findFirst();
+        Optional<String> starts = written.findWord("clip.starts");
+        boolean isTold = file.isPresent() || starts.isPresent();
+        long start = plan.film().frameOf(starts.orElse(isTold ? NONE : HOUR));
+        long handles = go.orElse(plan.film().handlesOrDefault());
+        OptionalLong frames = written.findQuantity("clip.frames").stream()
+                .mapToLong(each -> Math.round(each.si()))
+                .findFirst();
         return new Clip(
-                name, file, written.findWord("clip.reel").filter(reel -> isOwn).orElse(name), goFrame, start, frames);
+                name,
+                file,
+                written.findWord("clip.reel").filter(_ -> isOwn).orElse(name),
+                isTold ? start + go.orElse(0) : start,
+                isTold ? start : start - handles,
+                frames);
     }
 
     private static String bare(String file) {

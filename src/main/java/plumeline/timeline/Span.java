@@ -1,5 +1,8 @@
 package plumeline.timeline;
 
+import java.util.OptionalDouble;
+import plumeline.roots.Roots;
+
 /// A stretch that shows one shot's pass without a break: an entry of the cut, or one look's turn of an entry in which
 /// looks alternate.
 ///
@@ -11,6 +14,9 @@ package plumeline.timeline;
 /// @param shotFrame the shot's own screen frame shown first
 /// @param played how the shot runs
 public record Span(int entry, String shot, String pass, long first, long frames, long shotFrame, Played played) {
+    /// Instants that miss each other by less are one, s.
+    private static final double NEAR = 1e-9;
+
     /// Gives the film's frame after its last.
     ///
     /// @return the frame
@@ -32,6 +38,26 @@ public record Span(int entry, String shot, String pass, long first, long frames,
     /// @return screen frames from the shot's first
     public long shotFrameAt(long frame) {
         return shotFrame + frame - first;
+    }
+
+    /// Finds where it shows an instant of its shot's table, first of several.
+    ///
+    /// @param realSeconds real seconds after GO
+    /// @return the film's frames, whole or between; empty where it doesn't show it
+    public OptionalDouble findFrame(double realSeconds) {
+        for (long frame = first; frame < past(); frame++) {
+            double own = (double) shotFrameAt(frame);
+            double now = played.retime().realSeconds(own) - realSeconds;
+            double next = played.retime().realSeconds(own + 1) - realSeconds;
+            if (Math.abs(now) < NEAR) {
+                return OptionalDouble.of((double) frame);
+            }
+            if (now * next < 0 && Math.abs(next) >= NEAR) {
+                double at = Roots.end(part -> (played.retime().realSeconds(own + part) - realSeconds) * now > 0, 0, 1);
+                return OptionalDouble.of((double) frame + at);
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /// Gives the recorded frame that is seen.

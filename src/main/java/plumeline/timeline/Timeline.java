@@ -23,6 +23,8 @@ import plumeline.quantity.Quantity;
 /// @param entries the cut's entries with their places
 /// @param spans stretches of one shot's pass each, in order, without gaps
 public record Timeline(String delivery, FrameRate rate, List<Entry> entries, List<Span> spans) {
+    private static final String FILM = "film";
+
     /// Copies the lists.
     public Timeline {
         entries = List.copyOf(entries);
@@ -39,15 +41,6 @@ public record Timeline(String delivery, FrameRate rate, List<Entry> entries, Lis
         /// @return the frame
         public long past() {
             return first + cut.frames();
-        }
-
-        boolean shows(Plan.Sync sync) {
-            boolean isPass = sync.pass().isEmpty()
-                    || cut.pass().map(Named::name).equals(sync.pass().map(Named::name))
-                    || cut.alternate().stream()
-                            .anyMatch(pass ->
-                                    pass.name().equals(sync.pass().orElseThrow().name()));
-            return cut.shot().name().equals(sync.shot().name()) && isPass;
         }
     }
 
@@ -126,6 +119,13 @@ public record Timeline(String delivery, FrameRate rate, List<Entry> entries, Lis
         return Played.of(plan, effective, Played.usedFrames(plan, name));
     }
 
+    /// Gives what files and pages call it.
+    ///
+    /// @return `film`, or the delivery's name; `film.own` where a delivery is called `film`
+    public String name() {
+        return delivery.isEmpty() ? FILM : delivery.equals(FILM) ? FILM + ".own" : delivery;
+    }
+
     /// Gives how long it is.
     ///
     /// @return frames; 0 without a cut
@@ -156,37 +156,47 @@ public record Timeline(String delivery, FrameRate rate, List<Entry> entries, Lis
     /// @param sync the instant
     /// @return the entry; empty where none shows it
     public Optional<Entry> findEntry(Plan.Sync sync) {
-        return entries.stream()
-                .filter(entry -> entry.shows(sync) && findIn(entry, sync.when()).isPresent())
-                .findFirst();
+        return find(sync).map(seen -> entries.get(seen.span().entry()));
     }
 
-    /// Finds the film's frame at which an instant of a shot is seen, where the shot is first cut so that it is. The
-    /// start and the end are those of what that entry shows; an instant on the table may fall between two frames.
+    /// Finds the film's frame at which an instant of a shot, or of one of its passes, is first seen. The start and the
+    /// end are those of what the entry shows that has it first; an instant on the table may fall between two
+    /// frames.
     ///
     /// @param sync the instant
     /// @return frames from the film's first; empty where the cut doesn't show it
     public OptionalDouble findFrame(Plan.Sync sync) {
-        return findEntry(sync).map(entry -> findIn(entry, sync.when())).orElse(OptionalDouble.empty());
+        return find(sync).map(seen -> OptionalDouble.of(seen.frame())).orElse(OptionalDouble.empty());
     }
 
-    private OptionalDouble findIn(Entry entry, When when) {
-        Cut cut = entry.cut();
-        double frame = switch (when) {
-            case When.Start _, When.Whole _ -> (double) cut.fromOrDefault();
-            case When.End _ -> (double) (cut.pastFrame() - 1);
-            case When.AtFrame(long own) -> (double) own;
-            case When.AtTime(Quantity time) ->
-                spans.stream()
-                        .filter(span -> span.first() == entry.first())
+    /// Where an instant is seen.
+    private record Seen(Span span, double frame) {}
+
+    private Optional<Seen> find(Plan.Sync sync) {
+        List<Span> shown = spans.stream()
+                .filter(span -> span.shot().equals(sync.shot().name())
+                        && sync.pass()
+                                .map(Named::name)
+                                .filter(pass -> !pass.equals(span.pass()))
+                                .isEmpty())
+                .toList();
+        return switch (sync.when()) {
+            case When.Start _, When.Whole _ ->
+                shown.stream().findFirst().map(span -> new Seen(span, (double) span.first()));
+            case When.End _ ->
+                shown.stream()
+                        .filter(span -> span.entry() == shown.getFirst().entry())
+                        .reduce((_, later) -> later)
+                        .map(span -> new Seen(span, (double) (span.past() - 1)));
+            case When.AtFrame(long own) ->
+                shown.stream()
+                        .filter(span -> own >= span.shotFrame() && own < span.shotFrame() + span.frames())
                         .findFirst()
-                        .map(Span::played)
-                        .map(played -> played.retime().frameAt(time.si(), (double) played.frames()))
-                        .orElseThrow();
+                        .map(span -> new Seen(span, (double) (span.first() + own - span.shotFrame())));
+            case When.AtTime(Quantity time) ->
+                shown.stream()
+                        .flatMap(span -> span.findFrame(time.si()).stream().mapToObj(frame -> new Seen(span, frame)))
+                        .findFirst();
         };
-        boolean isShown = frame >= cut.fromOrDefault() && frame < cut.pastFrame();
-        return isShown
-                ? OptionalDouble.of((double) (entry.first() - cut.fromOrDefault()) + frame)
-                : OptionalDouble.empty();
     }
 }

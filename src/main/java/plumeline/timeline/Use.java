@@ -24,14 +24,16 @@ public record Use(long first, long past, List<Cut.Reframe> keys) {
     /// @param shot the shot's name
     /// @param pass the pass's name; empty for the shot itself
     /// @param frames how many screen frames the shot has
-    /// @return the uses in the cut's order; where it has none, the whole shot as its crop has it
+    /// @return the uses in the cut's order; none where it shows other shots only; of a shot that no cut has, the
+    /// whole
+    ///     shot as its crop has it
     public static List<Use> list(Plan plan, Delivery delivery, String shot, String pass, long frames) {
         List<Cut> cuts = delivery.listCuts().isEmpty() ? plan.cuts() : delivery.listCuts();
         List<Use> uses = cuts.stream()
                 .filter(cut -> cut.shot().name().equals(shot) && shows(cut, pass))
                 .map(cut -> new Use(cut.fromOrDefault(), cut.pastFrame(), cut.listReframes(delivery.name())))
                 .toList();
-        return uses.isEmpty() ? List.of(new Use(0, frames, List.of())) : uses;
+        return Played.usedFrames(plan, shot) == 0 ? List.of(new Use(0, frames, List.of())) : uses;
     }
 
     private static boolean shows(Cut cut, String pass) {

@@ -83,10 +83,18 @@ record Inside(WantLine line, List<In> deliveries, List<Integer> things) implemen
         return parts;
     }
 
+    /// Whether no delivery shows any of it.
+    @Override
+    public boolean isIdle(Moments moments) {
+        return deliveries.stream().allMatch(in -> in.uses().isEmpty());
+    }
+
     /// Which thing comes nearest to, or goes over, which side of which delivery; with what the per cents are of.
     @Override
     public Optional<String> findStanding(Moments moments, PaperUnit papers) {
-        return Parts.findBehind(moments, line.when(), things).or(() -> worstStanding(moments));
+        return isIdle(moments)
+                ? Optional.of("None of these deliveries shows this shot.")
+                : Parts.findBehind(moments, line.when(), things).or(() -> worstStanding(moments));
     }
 
     private Optional<String> worstStanding(Moments moments) {

@@ -123,10 +123,43 @@ final class TimelineTest {
         assertThat(at(plan, timeline, "shot: one, when: 99 frames")).isEqualTo(-1);
     }
 
+    /// Looks alternate: an instant of one of them is where that one is seen.
+    @Test
+    void instantsOfAPass_areWhereThatPassIsSeen() {
+        Plan plan = plan("- {shot: one, frames: 10}\n- {shot: two, frames: 24, alternate: [a, b], each: 6}");
+        Timeline timeline = Timeline.of(plan);
+        assertThat(at(plan, timeline, "shot: two, when: start")).isEqualTo(10);
+        assertThat(at(plan, timeline, "shot: two, pass: b, when: start")).isEqualTo(16);
+        assertThat(at(plan, timeline, "shot: two, pass: a, when: end")).isEqualTo(27);
+        assertThat(at(plan, timeline, "shot: two, pass: b, when: end")).isEqualTo(33);
+        assertThat(at(plan, timeline, "shot: two, pass: b, when: 3 frames")).isEqualTo(-1);
+        assertThat(at(plan, timeline, "shot: two, pass: b, when: 7 frames")).isEqualTo(17);
+        assertThat(timeline.findEntry(sync(plan, "shot: two, pass: b, when: start"))
+                        .orElseThrow()
+                        .first())
+                .isEqualTo(10);
+    }
+
+    /// Forward for 20 frames' worth, then back: what lies before the entry is passed again within it.
+    @Test
+    void anInstantThatIsPassedTwice_isFoundWhereItIsShown() {
+        Plan plan = plan("- {shot: two, frames: 10, from: 12}\n- {shot: two, frames: 22}");
+        Timeline timeline = Timeline.of(plan);
+        double seconds = timeline.spans().getFirst().played().retime().realSeconds(15);
+        assertThat(timeline.spans().getFirst().findFrame(seconds)).hasValueCloseTo(3.0, within());
+        double early = timeline.spans().getFirst().played().retime().realSeconds(2);
+        assertThat(timeline.spans().get(1).findFrame(early)).hasValueCloseTo(12.0, within());
+        assertThat(timeline.spans().getFirst().findFrame(99)).isEmpty();
+    }
+
     private static double at(Plan plan, Timeline timeline, String sync) {
+        return timeline.findFrame(sync(plan, sync)).orElse(-1);
+    }
+
+    private static Plan.Sync sync(Plan plan, String sync) {
         String text = plan.source().text() + "cues: [{sound: tick, sync: {" + sync + "}}]\n";
         Plan with = Plans.read(text.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
-        return timeline.findFrame(with.cutList().cues().getFirst().sync()).orElse(-1);
+        return with.cutList().cues().getFirst().sync();
     }
 
     @Test
@@ -150,10 +183,63 @@ final class TimelineTest {
         assertThat(whole.reel()).isEqualTo("A003");
         assertThat(whole.goFrame()).isEqualTo(864_012);
         assertThat(Clip.of(plan, "two", "a").isMissing()).isTrue();
-        assertThat(Clip.of(plan, "two", "a").name()).isEqualTo("two-a");
+        assertThat(Clip.of(plan, "two", "a").name()).isEqualTo("two.a");
         Clip own = Clip.of(plan, "two", "b");
         assertThat(own.name()).isEqualTo("b 2");
         assertThat(own.goFrame()).isEqualTo(864_005);
+    }
+
+    /// A name can't have a dot, so that `two-a` and pass a of `two` are two names.
+    @Test
+    void namesOfPasses_areNoOtherShots() {
+        Plan plan = plan("- {shot: two, frames: 12}");
+        assertThat(Clip.of(plan, "two", "a").name()).isEqualTo("two.a");
+        Plan film = plan("", ", length: 1 s, cut: [{shot: one, frames: 24}]", "- {shot: one, frames: 30}");
+        Plan called = Plans.read(film.source().text().replace("short:", "film:").getBytes(UTF_8), "p.yaml")
+                .plan()
+                .orElseThrow();
+        assertThat(Timeline.listAll(called)).extracting(Timeline::name).containsExactly("film", "film.own");
+    }
+
+    @Test
+    void aTakeThatIsMissing_mayHaveItsTimecodeWritten() {
+        Plan plan = plan("- {shot: two, frames: 12}");
+        String text = plan.source()
+                .text()
+                .replace("file: takes/A003.mov, ", "")
+                .replace("go: 12 frames}", "go: 12, frames: 99}");
+        Plan missing = Plans.read(text.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        Clip clip = Clip.of(missing, "two", "");
+        assertThat(clip.isMissing()).isTrue();
+        assertThat(clip.goFrame()).isEqualTo(864_012);
+        assertThat(clip.startFrame()).isEqualTo(864_000);
+        assertThat(clip.frames()).hasValue(99);
+    }
+
+    /// A pass may name its take though the shot names none.
+    @Test
+    void aPass_mayNameItsTakeAlone() {
+        Plan plan = plan("- {shot: two, frames: 12}");
+        String text = plan.source().text().replaceAll("    clip: .*\n", "");
+        Plan alone = Plans.read(text.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        assertThat(Clip.of(alone, "two", "b").file()).contains("takes/b 2.mov");
+        assertThat(Clip.of(alone, "two", "").isMissing()).isTrue();
+    }
+
+    /// A delivery's own cut that doesn't have a shot shows none of it; a shot that no cut has is judged whole.
+    @Test
+    void uses_areThoseOfTheDeliverysCut() {
+        Plan plan = plan("", ", length: 1 s, cut: [{shot: one, frames: 24}]", "- {shot: two, frames: 30, from: 4}");
+        assertThat(Use.list(plan, plan.findDelivery("short").orElseThrow(), "two", "", 34))
+                .isEmpty();
+        assertThat(Use.list(plan, plan.findDelivery("wide").orElseThrow(), "two", "", 34))
+                .containsExactly(new Use(4, 34, List.of()));
+        Plan none = Plans.read(
+                        plan.source().text().replaceAll("(?s)cut:\n.*", "").getBytes(UTF_8), "p.yaml")
+                .plan()
+                .orElseThrow();
+        assertThat(Use.list(none, none.findDelivery("wide").orElseThrow(), "two", "", 34))
+                .containsExactly(new Use(0, 34, List.of()));
     }
 
     @Test

@@ -57,9 +57,9 @@ public final class MaskFiles {
 
     /// Gives the folder that all of them are in.
     ///
-    /// @return `SHOT`, or `SHOT-PASS`
+    /// @return `SHOT`, or `SHOT.PASS`
     public String folder() {
-        return masked.shot() + (masked.pass().isEmpty() ? "" : "-" + masked.pass());
+        return masked.shot() + (masked.pass().isEmpty() ? "" : "." + masked.pass());
     }
 
     /// Counts the files.

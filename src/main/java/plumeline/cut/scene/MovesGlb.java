@@ -50,7 +50,7 @@ public final class MovesGlb {
         }
 
         String name() {
-            return pass.isEmpty() ? shot : shot + "-" + pass;
+            return pass.isEmpty() ? shot : shot + "." + pass;
         }
     }
 

@@ -47,8 +47,10 @@ final class RulerRow {
         this.first = first;
         this.past = past;
         scale = (WIDTH - 2 * EDGE) / framesARow;
-        String of = timeline.delivery().isEmpty() ? "film" : timeline.delivery();
-        page = new Page("timeline." + of + "." + first, "Frames " + first + " to " + (past - 1) + " of the " + of);
+        page = new Page(
+                "timeline." + timeline.name() + "." + first,
+                "Frames " + first + " to " + (past - 1) + " of "
+                        + (timeline.delivery().isEmpty() ? "the film" : timeline.delivery()));
     }
 
     Drawing draw() {
