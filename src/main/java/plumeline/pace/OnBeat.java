@@ -1,5 +1,6 @@
 package plumeline.pace;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import plumeline.stage.Gauge;
@@ -87,16 +88,44 @@ public record OnBeat(Timeline timeline, Beats beats, long within) implements Gau
                 + (most() == 0 ? "on a beat." : "at most " + counted(most()) + " off a beat.");
     }
 
-    /// Lists how the worst cuts would come onto their beats.
+    /// Lists what would bring all cuts onto their beats: other lengths of the entries before them, the film as long as
+    /// it is; of a last entry that would lose all its frames nothing is said.
     ///
-    /// @return sentences, the worst first; empty where none is off
+    /// @return a sentence; empty where none is off
     public List<String> listAttempts() {
-        return off().stream()
-                .limit(TOLD)
-                .map(missed -> "Begin " + missed.entry().cut().shot().name() + " at frame " + missed.frame()
-                        + ", beat " + (missed.beat() + 1) + ": the entries before it have to be "
-                        + counted(Math.abs(missed.off())) + (missed.off() > 0 ? " shorter." : " longer."))
-                .toList();
+        if (off().isEmpty()) {
+            return List.of();
+        }
+        List<Timeline.Entry> entries = timeline.entries();
+        List<String> changes = new ArrayList<>();
+        long first = 0;
+        for (int i = 0; i < entries.size(); i++) {
+            boolean isLast = i == entries.size() - 1;
+            long past = isLast ? timeline.frames() : beatAfter(first, entries.get(i + 1));
+            long frames = past - first;
+            if (frames < 1) {
+                return List.of();
+            }
+            Timeline.Entry entry = entries.get(i);
+            if (frames != entry.cut().frames()) {
+                changes.add((i + 1) + ", " + entry.cut().shot().name() + ", " + counted(frames) + " (now "
+                        + entry.cut().frames() + ")");
+            }
+            first = past;
+        }
+        String rest = changes.size() > TOLD ? ", and " + (changes.size() - TOLD) + " more likewise" : "";
+        return List.of("Make entry "
+                + String.join("; ", changes.subList(0, Math.min(TOLD, changes.size()))) + rest
+                + ": then every cut is on a beat.");
+    }
+
+    /// The frame of the beat nearest to a cut that leaves the entry before it a frame at least.
+    private long beatAfter(long first, Timeline.Entry entry) {
+        long beat = missed(entry).beat();
+        while (beats.frame(beat) <= first) {
+            beat++;
+        }
+        return beats.frame(beat);
     }
 
     /// The nearest beat from beat 1 on, the earlier one of two as near.

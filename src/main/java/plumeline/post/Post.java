@@ -210,6 +210,10 @@ public final class Post {
 
     private void addNotes(Optional<ReviewNotes> notes) {
         if (timelines.isEmpty() || FilmClock.find(plan, timelines.getFirst()).isEmpty()) {
+            if (!timelines.isEmpty()) {
+                lost.add("There is no " + NOTES + ": review notes stand at a timecode, and "
+                        + plan.film().rate().valueText() + " has none.");
+            }
             return;
         }
         FilmClock clock = FilmClock.find(plan, timelines.getFirst()).get();

@@ -9,6 +9,7 @@ import plumeline.plan.Plan;
 import plumeline.quantity.Print;
 import plumeline.sketch.Markup;
 import plumeline.time.Timecode;
+import plumeline.timeline.ScreenBlend;
 import plumeline.timeline.Timeline;
 
 /// The page for the editor: what to open, in which order, what is missing, what is delivered.
@@ -48,7 +49,7 @@ final class EditorPart {
     }
 
     private String clock() {
-        String rate = plan.film().exactRate().toText();
+        String rate = plan.film().rate().valueText();
         String labels = plan.film()
                 .findTimecode()
                 .map(timecode -> ", timecode "
@@ -56,7 +57,8 @@ final class EditorPart {
                         + " from " + timecode.label(plan.film().startFrame()))
                 .orElse(", a rate without timecode");
         return rate + labels + ". A clip's timecode counts its recorded frames at the film's rate; handles of "
-                + plan.film().handlesOrDefault() + " recorded frames.";
+                + plan.film().handlesOrDefault() + " recorded frames"
+                + (plan.film().written().has("handles") ? "." : ", as none are written.");
     }
 
     private Markup files() {
@@ -74,13 +76,20 @@ final class EditorPart {
             String black = overlay.blackOrDefault() > 0
                     ? "its black sits at b = " + Print.share(overlay.blackOrDefault(), 1) + " of "
                             + overlay.rangeOrDefault() + " range on the " + overlay.transferOrDefault()
-                            + " scale: first (x − b)/(1 − b), then the screen blend"
+                            + " scale: first (x − b)/(1 − b), which makes "
+                            + Print.share(new ScreenBlend(overlay.blackOrDefault(), 1).lifted(0.5), 1)
+                            + " of 50 %, then the screen blend"
                     : "a screen blend on the " + overlay.transferOrDefault() + " scale, " + overlay.rangeOrDefault()
                             + " range, its black at 0";
             rows.add(new Rows.Pair(
                     overlay.name(),
                     overlay.findFile().orElse("no file yet") + ", over "
                             + overlay.over().shot().name()
+                            + overlay.over()
+                                    .pass()
+                                    .map(pass -> ", " + pass.name())
+                                    .orElse("")
+                            + where(overlay)
                             + (frames.isPresent() ? " for " + frames.getAsLong() + " frames" : " until its entry ends")
                             + "; " + black
                             + (overlay.levelOrDefault() < 1
@@ -89,6 +98,23 @@ final class EditorPart {
                             + "."));
         }
         return Rows.pairs(rows, Changes.none(), Changes.Of.CUT, Changes.FILM);
+    }
+
+    /// Where the film has it.
+    private String where(Plan.Overlay overlay) {
+        return content.timelines().stream()
+                .map(PostPapers.Laid::timeline)
+                .filter(timeline -> timeline.findFrame(overlay.over()).isPresent())
+                .findFirst()
+                .map(timeline -> {
+                    long frame = (long) timeline.findFrame(overlay.over()).orElseThrow();
+                    String label = plan.film()
+                            .findTimecode()
+                            .map(timecode -> " (" + timecode.label(plan.film().startFrame() + frame) + ")")
+                            .orElse("");
+                    return TimelinePart.of(timeline) + " from frame " + frame + label;
+                })
+                .orElse("");
     }
 
     private List<Rows.Pair> deliveries() {

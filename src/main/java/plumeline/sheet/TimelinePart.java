@@ -16,6 +16,9 @@ import plumeline.timeline.Timeline;
 
 /// The timeline as a ruler, and its entries in a table.
 final class TimelinePart {
+    /// Speeds a frame that differ by less are one.
+    private static final double KNEE = 1e-9;
+
     private final Plan plan;
     private final Timeline timeline;
 
@@ -54,7 +57,8 @@ final class TimelinePart {
 
     private String length() {
         double seconds = timeline.rate().secondsOf((double) timeline.frames());
-        return timeline.frames() + " frames at " + timeline.rate().toText() + ", " + Print.number(seconds, 2) + " s"
+        return timeline.frames() + " frames at " + plan.film().rate().valueText() + ", " + Print.number(seconds, 2)
+                + " s"
                 + plan.film()
                         .tempo()
                         .map(tempo -> ", " + tempo.valueText()
@@ -86,7 +90,9 @@ final class TimelinePart {
     private String words(Timeline.Entry entry, List<Span> spans) {
         Cut cut = entry.cut();
         List<String> words = new ArrayList<>();
-        words.add("frames " + entry.first() + " to " + (entry.past() - 1) + label(entry.first()));
+        words.add(
+                (cut.frames() == 1 ? "frame " + entry.first() : "frames " + entry.first() + " to " + (entry.past() - 1))
+                        + label(entry.first()));
         cut.findBeat().ifPresent(beat -> words.add("from beat " + beat));
         if (cut.fromOrDefault() > 0) {
             words.add("from the shot's frame " + cut.fromOrDefault());
@@ -117,12 +123,28 @@ final class TimelinePart {
         Span span = spans.getFirst();
         double from = (double) span.shotFrame();
         double last = (double) (spans.getLast().shotFrame() + spans.getLast().frames() - 1);
-        boolean isRamped = span.played().isRamped(span.shotFrame(), (long) last + 1);
-        double first = 100 * span.played().retime().speedAt(from);
-        return isRamped
-                ? "a ramp from " + Print.number(first, 1) + " % to "
-                        + Print.number(100 * span.played().retime().speedAt(last), 1) + " %"
-                : "at " + Print.number(first, 1) + " %";
+        if (!span.played().isRamped(span.shotFrame(), (long) last + 1)) {
+            return "at " + percent(span, from);
+        }
+        List<String> knees = new ArrayList<>();
+        double rise = 0;
+        for (double frame = from; frame < last; frame++) {
+            double next = span.played().retime().speedAt(frame + 1)
+                    - span.played().retime().speedAt(frame);
+            boolean isKnee = frame == from || Math.abs(next - rise) > KNEE && next * rise <= 0;
+            if (isKnee && (knees.isEmpty() || !knees.getLast().equals(percent(span, frame)))) {
+                knees.add(percent(span, frame));
+            }
+            rise = next;
+        }
+        if (!knees.getLast().equals(percent(span, last))) {
+            knees.add(percent(span, last));
+        }
+        return "a ramp: " + String.join(", ", knees);
+    }
+
+    private static String percent(Span span, double frame) {
+        return Print.number(100 * span.played().retime().speedAt(frame), 1) + " %";
     }
 
     /// Which recorded frames all spans of its pass in the entry go through.
@@ -141,7 +163,8 @@ final class TimelinePart {
         Optional<Timecode> timecode = plan.film().findTimecode();
         long go = clip.goFrame();
         String range = timecode.isPresent()
-                ? timecode.get().label(go + least) + " to " + timecode.get().label(go + most)
+                ? timecode.get().label(go + least) + " to and with "
+                        + timecode.get().label(go + most)
                 : "recorded frames " + least + " to " + most + " from GO";
         return clip.name() + (clip.isMissing() ? " (missing)" : "") + " " + range;
     }

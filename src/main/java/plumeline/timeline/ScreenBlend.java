@@ -35,18 +35,4 @@ public record ScreenBlend(double black, double level) {
     public double of(double below, double over) {
         return 1 - (1 - below) * (1 - level * lifted(over));
     }
-
-    /// Gives the share of full that a code value stands for.
-    ///
-    /// **Source:** ITU-R BT.709-6 and BT.2100-2 table 9, from memory: video range runs from 16 to 235 of 8 bits,
-    /// and as many times more for each further bit; full range from 0 to the largest code.
-    ///
-    /// @param code the code value
-    /// @param bits bits a value, 8 to 16
-    /// @param isVideo whether it is of the video range
-    /// @return a share of full, less than 0 and more than 1 outside the video range
-    static double share(int code, int bits, boolean isVideo) {
-        double step = Math.scalb(1.0, bits - 8);
-        return isVideo ? (code / step - 16) / 219 : code / (Math.scalb(1.0, bits) - 1);
-    }
 }

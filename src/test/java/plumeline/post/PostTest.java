@@ -148,10 +148,12 @@ final class PostTest {
                 .replace("&#39;", "'");
         assertThat(page)
                 .contains("Open in this order", "film.otio", "masks/hung/", "What is missing")
-                .contains("first (x − b)/(1 − b), then the screen blend", "b = 6 % of video range")
+                .contains(
+                        "first (x − b)/(1 − b), which makes 46.8 % of 50 %, then the screen blend",
+                        "b = 6 % of video range", "from frame 36 (01:00:01:11)")
                 .contains("Timeline of short", "Without hero, hero's line")
                 .contains("Reframed: at frame 36 scaled to 80 %")
-                .contains("frames 0 to 35 from 01:00:00:00, from beat 1, a ramp from 100 % to 50 %");
+                .contains("frames 0 to 35 from 01:00:00:00, from beat 1, a ramp: 100 %, 50 %");
     }
 
     @Test

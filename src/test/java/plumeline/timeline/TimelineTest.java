@@ -274,8 +274,5 @@ final class TimelineTest {
         assertThat(blend.of(0.3, 1)).isEqualTo(1);
         assertThat(blend.lifted(0.53)).isCloseTo(0.5, within());
         assertThat(new ScreenBlend(0.06, 0.5).of(0.2, 0.53)).isCloseTo(1 - 0.8 * 0.75, within());
-        assertThat(ScreenBlend.share(16, 8, true)).isZero();
-        assertThat(ScreenBlend.share(940, 10, true)).isEqualTo(1);
-        assertThat(ScreenBlend.share(1023, 10, false)).isEqualTo(1);
     }
 }

@@ -179,7 +179,7 @@ final class RulerRow {
             group.add(Shapes.run(Pen.OUTLINE, thinned(line)));
             said = sayKnees(span, from, to, line, span.first() == entry(span).first() ? said.anew() : said);
         }
-        y += Lettering.ROW + SPEED + AIR;
+        y += Lettering.ROW + SPEED + AIR + (least < 0 ? Lettering.ROW : 0);
     }
 
     private static double speed(Span span, long frame) {
@@ -195,6 +195,10 @@ final class RulerRow {
         }
     }
 
+    private double entryEnd(Span span) {
+        return x((double) entry(span).past());
+    }
+
     private Timeline.Entry entry(Span span) {
         return timeline.entries().get(span.entry());
     }
@@ -207,11 +211,13 @@ final class RulerRow {
             double rise = frame == from ? 0 : now - speed(span, frame - 1);
             double next = speed(span, Math.min(to, frame + 1)) - now;
             boolean isKnee = frame == from || Math.abs(rise) > 1e-9 && rise * next <= 1e-15;
-            String words = Print.number(100 * now, 0) + " %";
+            String words = Print.number(100 * now, 0).replace('-', '−') + " %";
             double left = x((double) frame) + 3;
-            if (isKnee && !words.equals(said.words()) && left >= said.past()) {
+            boolean hasRoom = left >= said.past() && left + Lettering.width(words) <= entryEnd(span) + AIR;
+            if (isKnee && !words.equals(said.words()) && hasRoom) {
                 double row = y;
-                y = line.get((int) (frame - from)).y() - Lettering.ROW;
+                double at = line.get((int) (frame - from)).y();
+                y = now < 0 ? at + 2 : at - Lettering.ROW;
                 say(left, words);
                 y = row;
                 said = new Said(words, left + Lettering.width(words) + 6);
@@ -284,7 +290,7 @@ final class RulerRow {
             }
             double at = x((double) frame);
             strokes.add(new Stretch(new Spot(at, edge), new Spot(at, edge + 2 * TICK)));
-            String words = (strokes.size() == 1 ? "beat " : "") + (beat + 1);
+            String words = String.valueOf(beat + 1);
             double left = Math.max(2, at - Lettering.width(words) / 2);
             if (left >= free) {
                 say(left, words);
