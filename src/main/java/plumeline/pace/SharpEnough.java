@@ -75,8 +75,7 @@ record SharpEnough(List<Of> shown, double least, When when) implements Gauge<Pac
         Shot shot = at.stage().shot();
         Picture picture = at.now().picture();
         Frame crop = Frame.of(
-                        picture, of.delivery(), shot.cropOrDefault(of.delivery().name()))
-                .in(Frame.WHOLE);
+                picture, of.delivery(), shot.cropOrDefault(of.delivery().name()));
         double captured = picture.widthMetres() / picture.pixelMetres();
         double pixels = captured * (crop.right() - crop.left());
         List<Left> all = new ArrayList<>();

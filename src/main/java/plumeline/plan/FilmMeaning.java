@@ -131,6 +131,14 @@ final class FilmMeaning {
             if (beat.isPresent()) checkBeat(beat.get(), field + ".from_beat", next, index);
             if (frames.isEmpty()) return;
             next += frames.get();
+            if (next <= Grammar.FILM || next - frames.get() > Grammar.FILM) continue;
+            issues.add(
+                    Tree.find(item, "frames").orElse(item),
+                    field + ".frames",
+                    "P-CUT-09",
+                    frames.get() + ", which makes the cut " + next + " frames long",
+                    "at most " + Grammar.FILM + " frames of a cut, an hour at 120 fps",
+                    "Split the film into several plans.");
         }
     }
 

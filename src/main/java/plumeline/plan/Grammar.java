@@ -38,6 +38,8 @@ final class Grammar {
     static final int CUTS = 2000;
     /// Looks that follow each other in a cut.
     static final int TURNS = 20_000;
+    /// Frames of a cut: an hour at 120 a second.
+    static final long FILM = 432_000;
     static final int WANTS = 200;
     /// Things, lamps, moves or passes of a shot, each.
     static final int IN_SHOT = 100;

@@ -50,13 +50,15 @@ final class Issues {
 
     /// Says where a file isn't named by a path from the plan's folder.
     void beside(Node node, String field) {
-        if (!(node instanceof Node.Scalar file) || !file.text().matches("/.*|\\\\.*|[A-Za-z][A-Za-z0-9+.-]*:.*"))
-            return;
+        if (!(node instanceof Node.Scalar file)) return;
+        boolean isElsewhere = file.text().matches("/.*|\\\\.*|[A-Za-z][A-Za-z0-9+.-]*:.*");
+        boolean isNamed = file.text().matches(".*[^/\\\\.\\s][^/\\\\]*");
+        if (!isElsewhere && isNamed) return;
         add(
                 node,
                 field,
                 "P-CLIP-02",
-                shown(file.text()),
+                isNamed ? shown(file.text()) : "no file's name",
                 "a path from the plan's folder, so that it is found wherever both are",
                 "Try takes/A003.mov, or ../footage/A003.mov.");
     }

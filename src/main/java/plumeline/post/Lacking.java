@@ -69,7 +69,7 @@ final class Lacking {
         }
     }
 
-    /// Where a reframed picture leaves a border.
+    /// Where a crop or a reframed picture leaves a border.
     private void addBorders(Delivery delivery) {
         Timeline timeline = Timeline.of(plan, delivery);
         for (Timeline.Entry entry : timeline.entries()) {
@@ -77,7 +77,7 @@ final class Lacking {
             String name = entry.cut().shot().name();
             Optional<ShotAnswer> answer =
                     film.shots().stream().filter(one -> one.shot().equals(name)).findFirst();
-            if (keys.isEmpty() || answer.isEmpty()) {
+            if (answer.isEmpty()) {
                 continue;
             }
             Picture picture = answer.get()
@@ -89,13 +89,17 @@ final class Lacking {
                     .picture();
             Shot shot = plan.findShot(name).orElseThrow();
             Frame crop = Frame.of(picture, delivery, shot.cropOrDefault(delivery.name()));
-            for (long frame = 0; frame < entry.cut().frames(); frame++) {
+            long frames = keys.isEmpty() ? 1 : entry.cut().frames();
+            for (long frame = 0; frame < frames; frame++) {
                 Framing framing = Framing.at(keys, (double) frame);
                 if (!new Window(picture, crop, framing).isCovered()) {
                     all.add("In " + delivery.name() + " a border shows at frame " + (entry.first() + frame) + " ("
                             + name
-                            + "): the picture is scaled to " + Print.share(framing.scale(), 1)
-                            + " there. Scale it up, or move and turn it less.");
+                            + "): "
+                            + (keys.isEmpty()
+                                    ? "its crop goes over the picture's edge. Move the crop, or scale it up."
+                                    : "the picture is scaled to " + Print.share(framing.scale(), 1)
+                                            + " there. Scale it up, or move and turn it less."));
                     break;
                 }
             }

@@ -19,6 +19,8 @@ import plumeline.timeline.Timeline;
 
 /// What is heard along a timeline: cue sheets, guide track, rows of the papers.
 final class Sounds {
+    private static final double LONGEST_SECONDS = 1200;
+
     private final FilmAnswer film;
     private final Timeline timeline;
     private final CueSheet sheet;
@@ -32,8 +34,13 @@ final class Sounds {
     /// A file.
     record Made(String name, String words, Supplier<byte[]> bytes) {}
 
+    /// The guide's file; empty for a cut so long that a track of it would be larger than memory.
     static String guideName(Timeline timeline) {
-        return before(timeline) + "guide.wav";
+        return hasGuide(timeline) ? before(timeline) + "guide.wav" : "";
+    }
+
+    private static boolean hasGuide(Timeline timeline) {
+        return timeline.rate().secondsOf((double) timeline.frames()) <= LONGEST_SECONDS;
     }
 
     private static String before(Timeline timeline) {
@@ -41,17 +48,24 @@ final class Sounds {
     }
 
     List<String> notes() {
-        return sheet.notes();
+        List<String> notes = new ArrayList<>(sheet.notes());
+        if (!hasGuide(timeline)) {
+            notes.add("There is no guide track: the cut is longer than 20 minutes.");
+        }
+        return notes;
     }
 
     List<Made> list() {
         String of = timeline.delivery().isEmpty() ? "" : " of " + timeline.delivery() + "'s own cut";
         List<Made> all = new ArrayList<>();
-        all.add(new Made(
-                guideName(timeline),
-                "sound to cut by" + of + ", 48 kHz, 24 bit, as long as that cut: beats, cuts, noise that follows the"
-                        + " speed of ramps, a placeholder for each sound.",
-                () -> GuideTrack.of(film, timeline).wav()));
+        if (hasGuide(timeline)) {
+            all.add(new Made(
+                    guideName(timeline),
+                    "sound to cut by" + of
+                            + ", 48 kHz, 24 bit, as long as that cut: beats, cuts, noise that follows the"
+                            + " speed of ramps, a placeholder for each sound.",
+                    () -> GuideTrack.of(film, timeline).wav()));
+        }
         if (!sheet.rows().isEmpty()) {
             all.add(new Made(
                     before(timeline) + "cues.csv",

@@ -80,7 +80,7 @@ public final class PostPapers {
         title = FilmRows.title(plan);
         sections.add(new EditorPart(plan, title, content).section().toText());
         for (Laid laid : content.timelines()) {
-            sections.add(TimelinePart.section(plan, laid).toText());
+            sections.add(TimelinePart.section(film, laid).toText());
         }
         for (Laid laid : content.timelines()) {
             if (!laid.cues().isEmpty()) {

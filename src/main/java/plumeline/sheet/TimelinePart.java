@@ -1,14 +1,18 @@
 package plumeline.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plumeline.draw.time.TimelineRuler;
 import plumeline.plan.Cut;
 import plumeline.plan.Plan;
 import plumeline.quantity.Print;
 import plumeline.sketch.Drawing;
 import plumeline.sketch.Markup;
+import plumeline.solve.FilmAnswer;
 import plumeline.time.Timecode;
 import plumeline.timeline.Clip;
 import plumeline.timeline.Span;
@@ -19,11 +23,13 @@ final class TimelinePart {
     /// Speeds a frame that differ by less are one.
     private static final double KNEE = 1e-9;
 
+    private final FilmAnswer film;
     private final Plan plan;
     private final Timeline timeline;
 
-    private TimelinePart(Plan plan, Timeline timeline) {
-        this.plan = plan;
+    private TimelinePart(FilmAnswer film, Timeline timeline) {
+        this.film = film;
+        plan = film.plan();
         this.timeline = timeline;
     }
 
@@ -31,8 +37,8 @@ final class TimelinePart {
         return timeline.delivery().isEmpty() ? "" : " of " + timeline.delivery();
     }
 
-    static Markup section(Plan plan, PostPapers.Laid laid) {
-        return new TimelinePart(plan, laid.timeline()).section(laid);
+    static Markup section(FilmAnswer film, PostPapers.Laid laid) {
+        return new TimelinePart(film, laid.timeline()).section(laid);
     }
 
     private Markup section(PostPapers.Laid laid) {
@@ -42,13 +48,14 @@ final class TimelinePart {
                         Rows.flowing(Markup.of("p").with("class", "length"), length()),
                         Markup.of(
                                 "p",
-                                "Under each other: entries of the cut, short strokes where looks change; the speed over"
+                                "Under each other: entries of the cut, short strokes where looks change, and what is seen"
+                                        + " where they begin; the speed over"
                                         + " a thin line for a hold; frames; beats, where the film has a tempo; seconds"
                                         + " on the table from each shot's GO; sounds, titles and overlays, a stroke"
                                         + " where they meet the picture."))
                 .with("class", "shot")
                 .with("id", "timeline." + timeline.name());
-        for (Drawing drawing : TimelineRuler.draw(plan, timeline, laid.heard())) {
+        for (Drawing drawing : TimelineRuler.draw(film, timeline, laid.heard())) {
             section.add(DrawingsPart.figure(drawing, ""));
         }
         return section.add(
@@ -73,12 +80,10 @@ final class TimelinePart {
 
     private List<Rows.Pair> entries() {
         List<Rows.Pair> rows = new ArrayList<>();
+        Map<Integer, List<Span>> byEntry = timeline.spans().stream().collect(Collectors.groupingBy(Span::entry));
         for (int i = 0; i < timeline.entries().size(); i++) {
             Timeline.Entry entry = timeline.entries().get(i);
-            int index = i;
-            List<Span> spans = timeline.spans().stream()
-                    .filter(span -> span.entry() == index)
-                    .toList();
+            List<Span> spans = byEntry.getOrDefault(i, List.of());
             rows.add(new Rows.Pair(
                     (i + 1) + ": " + entry.cut().shot().name()
                             + entry.cut().pass().map(pass -> ", " + pass.name()).orElse(""),
@@ -100,15 +105,12 @@ final class TimelinePart {
         words.add(speed(spans));
         cut.each().ifPresent(each -> words.add("looks of " + each + " frames each"));
         List<String> sources = new ArrayList<>();
-        for (Span span : spans) {
-            String source = source(span);
-            if (spans.stream()
-                    .filter(one -> one.pass().equals(span.pass()))
-                    .findFirst()
-                    .equals(Optional.of(span))) {
-                sources.add(source);
-            }
-        }
+        spans.stream()
+                .collect(Collectors.groupingBy(Span::pass, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(this::source)
+                .forEach(sources::add);
         return String.join(", ", words) + ". " + String.join("; ", sources) + ".";
     }
 
@@ -147,23 +149,21 @@ final class TimelinePart {
         return Print.number(100 * span.played().retime().speedAt(frame), 1) + " %";
     }
 
-    /// Which recorded frames all spans of its pass in the entry go through.
-    private String source(Span span) {
-        Clip clip = Clip.of(plan, span.shot(), span.pass());
+    /// Which recorded frames the spans of one pass in an entry go through.
+    private String source(List<Span> spans) {
+        Clip clip = Clip.of(plan, spans.getFirst().shot(), spans.getFirst().pass());
         long least = Long.MAX_VALUE;
         long most = Long.MIN_VALUE;
-        for (Span one : timeline.spans()) {
-            if (one.entry() == span.entry() && one.pass().equals(span.pass())) {
-                for (long frame = one.first(); frame < one.past(); frame++) {
-                    least = Math.min(least, one.sourceFrame(frame));
-                    most = Math.max(most, one.sourceFrame(frame));
-                }
+        for (Span one : spans) {
+            for (long frame = one.first(); frame < one.past(); frame++) {
+                least = Math.min(least, one.sourceFrame(frame));
+                most = Math.max(most, one.sourceFrame(frame));
             }
         }
         Optional<Timecode> timecode = plan.film().findTimecode();
         long go = clip.goFrame();
         String range = timecode.isPresent()
-                ? timecode.get().label(go + least) + " to and with "
+                ? timecode.get().label(go + least) + " through "
                         + timecode.get().label(go + most)
                 : "recorded frames " + least + " to " + most + " from GO";
         return clip.name() + (clip.isMissing() ? " (missing)" : "") + " " + range;

@@ -6,6 +6,7 @@ import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.Written;
+import plumeline.text.Node;
 
 /// The take of a shot's pass that the film uses, as far as the plan knows it.
 ///
@@ -24,8 +25,8 @@ public record Clip(
     private static final String HOUR = "01:00:00:00";
     private static final String NONE = "00:00:00:00";
 
-    /// Finds the clip of a shot's pass. Of a shot with passes each pass has its own, which it names by overrides
-    /// (`clip.file`).
+    /// Finds the clip of a shot's pass. Each pass has a take of its own: its file and reel are those that its overrides
+    /// name (`clip.file`), whatever the shot's own take is called; the rest of `clip` counts for all passes.
     ///
     /// @param plan the plan
     /// @param shot the shot's name
@@ -34,9 +35,8 @@ public record Clip(
     public static Clip of(Plan plan, String shot, String pass) {
         Shot whole = plan.findShot(shot).orElseThrow();
         Optional<Pass> found = whole.findPass(pass);
-        boolean isOwn = found.isEmpty()
-                || found.get().overrides().keySet().stream()
-                        .anyMatch(key -> key.equals("clip") || key.equals("clip.file"));
+        boolean isOwn = found.isEmpty() || writes(found.get(), "file");
+        boolean hasReel = found.isEmpty() || writes(found.get(), "reel");
         Written written = found.map(Pass::effective).orElse(whole).written();
         Optional<String> file = isOwn ? written.findWord("clip.file") : Optional.empty();
         String name = file.map(Clip::bare).orElse(pass.isEmpty() ? shot : shot + "." + pass);
@@ -53,10 +53,16 @@ public record Clip(
         return new Clip(
                 name,
                 file,
-                written.findWord("clip.reel").filter(_ -> isOwn).orElse(name),
+                written.findWord("clip.reel").filter(_ -> hasReel).orElse(name),
                 isTold ? start + go.orElse(0) : start,
                 isTold ? start : start - handles,
                 frames);
+    }
+
+    private static boolean writes(Pass pass, String key) {
+        return pass.overrides().containsKey("clip." + key)
+                || pass.overrides().get("clip") instanceof Node.Mapping clip
+                        && clip.find(key).isPresent();
     }
 
     private static String bare(String file) {

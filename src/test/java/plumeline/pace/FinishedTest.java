@@ -50,6 +50,31 @@ final class FinishedTest {
                 .isEqualTo("Capture at 120 fps or slower: 3840 px across are enough.");
     }
 
+    /// A crop over the picture's edge leaves a border, and what is seen is as sharp as before.
+    @Test
+    void sharpEnough_ofACropOverTheEdge_isAsElsewhere() {
+        String text = sharp("[1920 px, 1080 px]", "rate: 24 fps", "[{shot: one, frames: 48}]");
+        assertThat(PacePlan.margin(text.replace("wants:", "crop: {wide: [10 %, 0 %]}\n    wants:")))
+                .isEqualTo(PacePlan.margin(text));
+    }
+
+    /// A delivery that doesn't show the shot asks nothing of it.
+    @Test
+    void sharpEnough_ofAShotThatIsntShown_isIdle() {
+        String text = sharp(
+                        "[1920 px, 1080 px], cut: [{shot: two, frames: 9}]", "rate: 24 fps", "[{shot: one, frames: 9}]")
+                .replace(
+                        "shots:\n", "shots:\n  two: {camera: {body: main, lens: macro, at: [0 mm, -900 mm, 61 mm]}}\n");
+        var plan = PacePlan.read(text);
+        var stage = plumeline.stage.Stage.of(plan, plan.findShot("one").orElseThrow());
+        var line = plan.findShot("one").orElseThrow().wants().getFirst();
+        var gauge = ((plumeline.stage.Gauge.Reading.Of<Paced>) PaceMeasures.of(line, plan, stage)).gauge();
+        var laid = stage.laid(stage.startValues());
+        Paced at = new Paced(stage, java.util.List.of(), laid.scene(0), laid);
+        assertThat(gauge.isIdle(at)).isTrue();
+        assertThat(gauge.parts(at)[0]).isPositive();
+    }
+
     @Test
     void sharpEnough_leastIsWhatIsWanted() {
         String text = sharp("[1920 px, 1080 px]", "rate: 24 fps", "[{shot: one, frames: 48}]");

@@ -168,6 +168,17 @@ final class PostTest {
     }
 
     @Test
+    void aCropOverThePicturesEdge_isSaid() {
+        String text = PLAN.replace("  still:\n", "  still:\n    crop: {wide: [10 %, 0 %]}\n")
+                .replaceAll("reframe: .*}", "pass: x}")
+                .replace(", pass: x}", "}");
+        Plan plan = Plans.read(text.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        assertThat(Post.of(Solve.film(plan), Optional.empty(), "").listMissing())
+                .contains("In wide a border shows at frame 36 (still): its crop goes over the picture's edge. Move the"
+                        + " crop, or scale it up.");
+    }
+
+    @Test
     void withoutACut_theRestIsThereAndTheLackIsSaid() {
         String text = PLAN.replaceAll("(?s)\ncut:.*?\noverlays", "\noverlays").replace(", frames: 60", "");
         Plan plan = Plans.read(text.getBytes(UTF_8), "p.yaml").plan().orElseThrow();

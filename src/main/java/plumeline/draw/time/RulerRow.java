@@ -2,6 +2,7 @@ package plumeline.draw.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.quantity.Print;
 import plumeline.sketch.Box;
@@ -13,6 +14,7 @@ import plumeline.sketch.Pen;
 import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
+import plumeline.solve.FilmAnswer;
 import plumeline.time.Beats;
 import plumeline.timeline.Span;
 import plumeline.timeline.Timeline;
@@ -22,6 +24,7 @@ final class RulerRow {
     private static final double WIDTH = 700;
     private static final double EDGE = 14;
     private static final double SPEED = 56;
+    private static final double PICTURE = 56;
     private static final double TICK = 7;
     private static final double AIR = 8;
     private static final double LEAST_TICK = 4.5;
@@ -30,9 +33,11 @@ final class RulerRow {
     private static final int[] FRAME_STEPS = {1, 2, 5, 6, 10, 12, 24, 25, 48, 50, 60, 100, 120, 240};
     private static final double[] SECOND_STEPS = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 60, 120, 600};
 
+    private final FilmAnswer film;
     private final Timeline timeline;
     private final Plan plan;
     private final List<Heard> heard;
+    private final Speeds speeds;
     private final long first;
     private final long past;
     private final double scale;
@@ -40,8 +45,17 @@ final class RulerRow {
     private final List<Markup> letters = new ArrayList<>();
     private double y = 4;
 
-    RulerRow(Plan plan, Timeline timeline, List<Heard> heard, long first, long past, long framesARow) {
-        this.plan = plan;
+    RulerRow(
+            FilmAnswer film,
+            Timeline timeline,
+            List<Heard> heard,
+            Speeds speeds,
+            long first,
+            long past,
+            long framesARow) {
+        this.speeds = speeds;
+        this.film = film;
+        plan = film.plan();
         this.timeline = timeline;
         this.heard = heard;
         this.first = first;
@@ -53,6 +67,21 @@ final class RulerRow {
                         + (timeline.delivery().isEmpty() ? "the film" : timeline.delivery()));
     }
 
+    /// The fastest and the slowest of a film; a hold counts as one of them.
+    record Speeds(double least, double most) {
+        static Speeds of(Timeline timeline) {
+            double most = 0;
+            double least = 0;
+            for (Span span : timeline.spans()) {
+                for (long frame = span.first(); frame < span.past(); frame++) {
+                    most = Math.max(most, speed(span, frame));
+                    least = Math.min(least, speed(span, frame));
+                }
+            }
+            return new Speeds(least, most);
+        }
+    }
+
     Drawing draw() {
         say(EDGE, heading());
         y += Lettering.ROW;
@@ -60,6 +89,7 @@ final class RulerRow {
                 .filter(span -> span.past() > first && span.first() < past)
                 .toList();
         drawEntries(spans);
+        drawPictures(spans);
         drawSpeed(spans);
         drawFrames();
         drawBeats();
@@ -124,6 +154,28 @@ final class RulerRow {
         y = line + AIR + 4;
     }
 
+    /// What is seen where an entry begins, as far as it has room.
+    private void drawPictures(List<Span> spans) {
+        Markup group = page.group("pictures");
+        double bottom = y;
+        for (Span span : spans) {
+            Timeline.Entry entry = entry(span);
+            if (span.first() != entry.first() || span.first() < first) {
+                continue;
+            }
+            double left = x((double) span.first()) + 3;
+            double room = x((double) entry.past()) - left - 3;
+            Optional<SmallPicture> picture =
+                    SmallPicture.find(film, span).filter(one -> one.aspect() * PICTURE <= room);
+            if (picture.isPresent()) {
+                double right = left + picture.get().aspect() * PICTURE;
+                picture.get().draw(new Box(left, y, right, y + PICTURE)).forEach(group::add);
+                bottom = y + PICTURE + AIR;
+            }
+        }
+        y = bottom;
+    }
+
     /// Strokes where an entry begins and ends within the row.
     private List<Markup> ends(Timeline.Entry entry, double left, double right, double line) {
         List<Markup> ends = new ArrayList<>();
@@ -156,16 +208,8 @@ final class RulerRow {
 
     /// The speed as a line over the one of a hold, on one scale for the whole film.
     private void drawSpeed(List<Span> spans) {
-        double most = 0;
-        double least = 0;
-        for (Span span : timeline.spans()) {
-            for (long frame = span.first(); frame < span.past(); frame++) {
-                most = Math.max(most, speed(span, frame));
-                least = Math.min(least, speed(span, frame));
-            }
-        }
-        double pixels = SPEED / Math.max(most - least, 1e-9);
-        double hold = y + Lettering.ROW + most * pixels;
+        double pixels = SPEED / Math.max(speeds.most() - speeds.least(), 1e-9);
+        double hold = y + Lettering.ROW + speeds.most() * pixels;
         Markup group = page.group("speed");
         group.add(Shapes.line(Pen.HATCH, new Spot(EDGE, hold), new Spot(x((double) past), hold)));
         Said said = new Said("", 0);
@@ -179,7 +223,7 @@ final class RulerRow {
             group.add(Shapes.run(Pen.OUTLINE, thinned(line)));
             said = sayKnees(span, from, to, line, span.first() == entry(span).first() ? said.anew() : said);
         }
-        y += Lettering.ROW + SPEED + AIR + (least < 0 ? Lettering.ROW : 0);
+        y += Lettering.ROW + SPEED + AIR + (speeds.least() < 0 ? Lettering.ROW : 0);
     }
 
     private static double speed(Span span, long frame) {

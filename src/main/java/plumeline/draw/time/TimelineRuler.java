@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumeline.plan.Plan;
 import plumeline.sketch.Drawing;
+import plumeline.solve.FilmAnswer;
 import plumeline.time.Beats;
 import plumeline.timeline.Timeline;
 
@@ -18,19 +19,20 @@ public final class TimelineRuler {
 
     /// Draws a timeline.
     ///
-    /// @param plan the plan
+    /// @param film the findings on the film
     /// @param timeline the film's, or a cut-down's
     /// @param heard what lies along it, in the order in which it is drawn
     /// @return the drawings, the film's beginning first
-    public static List<Drawing> draw(Plan plan, Timeline timeline, List<Heard> heard) {
+    public static List<Drawing> draw(FilmAnswer film, Timeline timeline, List<Heard> heard) {
         List<Drawing> drawings = new ArrayList<>();
-        List<Long> starts = starts(plan, timeline);
+        List<Long> starts = starts(film.plan(), timeline);
         long widest = 1;
         for (int i = 0; i + 1 < starts.size(); i++) {
             widest = Math.max(widest, starts.get(i + 1) - starts.get(i));
         }
+        RulerRow.Speeds speeds = RulerRow.Speeds.of(timeline);
         for (int i = 0; i + 1 < starts.size(); i++) {
-            drawings.add(new RulerRow(plan, timeline, heard, starts.get(i), starts.get(i + 1), widest).draw());
+            drawings.add(new RulerRow(film, timeline, heard, speeds, starts.get(i), starts.get(i + 1), widest).draw());
         }
         return drawings;
     }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.sketch.Drawing;
+import plumeline.solve.Solve;
 import plumeline.timeline.Timeline;
 
 /// The ruler has every entry, beat and sound of a film, on its own sheet.
@@ -40,7 +41,7 @@ final class TimelineRulerTest {
         Plan plan = Plans.read(PLAN.formatted(film, last).getBytes(UTF_8), "p.yaml")
                 .plan()
                 .orElseThrow();
-        return TimelineRuler.draw(plan, Timeline.of(plan), List.of(heard));
+        return TimelineRuler.draw(Solve.film(plan), Timeline.of(plan), List.of(heard));
     }
 
     private static List<String> words(Drawing drawing) {
@@ -91,6 +92,35 @@ final class TimelineRulerTest {
             }
         }
         assertThat(letters).isGreaterThan(40);
+    }
+
+    /// A tin in the middle of each entry's picture; what stands beside the picture isn't drawn over its edge.
+    @Test
+    void entries_showTheirFirstFrame_asFarAsThePictureGoes() {
+        String text = PLAN.formatted("", 90)
+                .replace("kit:", "things: {tin: {diameter: 76 mm, height: 96 mm, body: opaque}}\nkit:")
+                .replace(
+                        "  wait:\n    camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm]}",
+                        "  wait:\n    camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 59 mm], aim: ahead}\n"
+                                + "    place: {hero: {thing: tin, at: [200 mm, 0 mm]}}");
+        Plan plan = Plans.read(text.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        String svg = TimelineRuler.draw(Solve.film(plan), Timeline.of(plan), List.of())
+                .get(1)
+                .toSvg();
+        String pictures = svg.substring(svg.indexOf("pictures"), svg.indexOf("speed\""));
+        Matcher frame = Pattern.compile("<rect x=\"([0-9.]+)\"[^>]* width=\"([0-9.]+)\"")
+                .matcher(pictures);
+        assertThat(frame.find()).isTrue();
+        double right = Double.parseDouble(frame.group(1)) + Double.parseDouble(frame.group(2));
+        Matcher tin = Pattern.compile("<path d=\"M([^Z]*)Z\"").matcher(pictures);
+        assertThat(tin.find()).isTrue();
+        double most = Pattern.compile("([0-9.]+) [0-9.]+")
+                .matcher(tin.group(1))
+                .results()
+                .mapToDouble(spot -> Double.parseDouble(spot.group(1)))
+                .max()
+                .orElseThrow();
+        assertThat(most).isCloseTo(right, org.assertj.core.data.Offset.offset(0.02));
     }
 
     /// A minute is drawn in ten rows, whatever its shots.
