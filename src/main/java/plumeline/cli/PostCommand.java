@@ -196,7 +196,7 @@ final class PostCommand implements Command {
                 Optional<Path> path = left.isEmpty() ? Optional.empty() : find(left.get());
                 if (path.isPresent() && !isWritten(path.get())) {
                     Files.delete(path.get());
-                    leave(path.get().getParent());
+                    leave(path.get().resolveSibling(""));
                     gone++;
                 }
             }
@@ -244,7 +244,7 @@ final class PostCommand implements Command {
             Path one = emptied;
             while (!one.equals(whole) && isEmpty(one)) {
                 Files.delete(one);
-                one = one.getParent();
+                one = one.resolveSibling("");
             }
         }
 

@@ -48,9 +48,8 @@ final class MaskedTest {
         assertThat(masked.size()).isEqualTo(new ClipSize(3840, 2160));
         assertThat(masked.isStill()).isTrue();
         assertThat(joined(masked))
-                .contains(
-                        "They don't hold the placing error: lay the first one over the take, and shift all of them by as"
-                                + " much as the line lies beside it, up to ± 54 px (placing columns).")
+                .contains("They don't hold the placing error: lay the first one over the take, and shift all of them by"
+                        + " as much as the line lies beside it, up to ± 54 px (placing columns).")
                 .contains("What stands before a line, an edge of its own thing too, isn't cut out of its mask.")
                 .doesNotContain("swing");
     }
