@@ -101,10 +101,10 @@ final class PapersCommand implements Command {
                 changes);
         console.say("plumeline: drawing the page");
         Papers papers = Papers.of(answer, printed);
-        PlainFile.write(folder.resolve(PAGE), papers.html().getBytes(UTF_8));
+        PlainFile.lay(folder.resolve(PAGE), papers.html().getBytes(UTF_8));
         console.say("plumeline: setting the print");
-        PlainFile.write(folder.resolve(PRINT), papers.pdf());
-        PlainFile.write(folder.resolve(MARKS), Papers.marksCsv(answer).getBytes(UTF_8));
+        PlainFile.lay(folder.resolve(PRINT), papers.pdf());
+        PlainFile.lay(folder.resolve(MARKS), Papers.marksCsv(answer).getBytes(UTF_8));
     }
 
     /// The JDK lends a font to the printer by a temporary file, which it deletes when it shuts down.

@@ -86,14 +86,36 @@ final class PlainFile {
         void to(OutputStream out) throws IOException;
     }
 
-    /// Writes a file whole: aside first, then moved over the old one in one step. A link is followed, and what it
-    /// points to is replaced; the old file's permissions are kept.
+    /// How sure a file must be on the disk before it takes its place.
+    private enum Hold {
+        /// Somebody's own work: on the disk before the old one goes, so that a power cut leaves one of both.
+        KEPT,
+        /// Made from a plan at any time: as the system writes it.
+        MADE_AGAIN
+    }
+
+    /// Writes a file whole: aside first, to the disk, then moved over the old one in one step. A link is followed, and
+    /// what it points to is replaced; the old file's permissions are kept.
     static void write(Path file, byte[] bytes) throws IOException {
         write(file, (Writing) out -> out.write(bytes));
     }
 
     /// As `write` of bytes, for what is too long to be in memory twice.
     static void write(Path file, Writing content) throws IOException {
+        write(file, content, Hold.KEPT);
+    }
+
+    /// As `write`, for what can be made again: never half there either, but nobody waits for the disk.
+    static void lay(Path file, byte[] bytes) throws IOException {
+        lay(file, (Writing) out -> out.write(bytes));
+    }
+
+    /// As `lay` of bytes, for what is too long to be in memory twice.
+    static void lay(Path file, Writing content) throws IOException {
+        write(file, content, Hold.MADE_AGAIN);
+    }
+
+    private static void write(Path file, Writing content, Hold hold) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path folder = target.getParent();
         if (folder == null) {
@@ -107,7 +129,7 @@ final class PlainFile {
         Path aside = folder.resolve(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".new");
         try {
-            writeAside(aside, content);
+            writeAside(aside, content, hold);
             if (Files.exists(target)) {
                 keepPermissions(target, aside);
             }
@@ -179,7 +201,7 @@ final class PlainFile {
         }
     }
 
-    private static void writeAside(Path aside, Writing content) throws IOException {
+    private static void writeAside(Path aside, Writing content, Hold hold) throws IOException {
         try (FileChannel channel = FileChannel.open(
                         aside,
                         StandardOpenOption.CREATE,
@@ -187,7 +209,9 @@ final class PlainFile {
                         StandardOpenOption.WRITE);
                 OutputStream out = Channels.newOutputStream(channel)) {
             content.to(out);
-            channel.force(true);
+            if (hold == Hold.KEPT) {
+                channel.force(true);
+            }
         }
     }
 

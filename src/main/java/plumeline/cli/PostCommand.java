@@ -1,13 +1,26 @@
 package plumeline.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import plumeline.cut.review.FilmClock;
@@ -23,6 +36,9 @@ import plumeline.timeline.Timeline;
 /// `post PLAN`: solves the plan and writes everything that post opens.
 final class PostCommand implements Command {
     private static final int MOST_TOLD = 8;
+
+    /// What the last run wrote, a line a file: SHA-256, two spaces, name.
+    private static final String LIST = ".plumeline-files";
 
     @Override
     public Usage usage() {
@@ -117,13 +133,11 @@ final class PostCommand implements Command {
                 : Optional.of(PlainFile.read(named.orElse(kept.toString()), console));
     }
 
-    /// Writes all files and says how far it is; takes away masks of an earlier cut.
+    /// Writes all files and says how far it is; takes away what an earlier run wrote and this one doesn't.
     private static final class Writer {
-        private static final Pattern MASK = Pattern.compile("[0-9]+\\.(png|svg)");
-
         private final Path folder;
         private final Console console;
-        private final Set<Path> written = new HashSet<>();
+        private final List<Left> written = new ArrayList<>();
 
         Writer(Path folder, Console console) {
             this.folder = folder;
@@ -137,7 +151,7 @@ final class PostCommand implements Command {
                 post.forEach(file -> {
                     left.hear(written.size() / all);
                     try {
-                        write(file);
+                        written.add(write(file));
                     } catch (IOException failed) {
                         throw new UncheckedIOException(failed);
                     }
@@ -147,34 +161,122 @@ final class PostCommand implements Command {
             }
             int gone = takeAway();
             if (gone > 0) {
-                console.say("plumeline: took away " + gone + " masks of an earlier cut");
+                console.say("plumeline: took away " + gone + (gone == 1 ? " file" : " files")
+                        + " of an earlier run, unchanged since");
             }
+            StringBuilder list = new StringBuilder();
+            written.forEach(one -> list.append(one.line()).append('\n'));
+            PlainFile.write(folder.resolve(LIST), list.toString().getBytes(UTF_8));
         }
 
-        private void write(PostFile file) throws IOException {
+        private Left write(PostFile file) throws IOException {
             Path path = folder.resolve(file.name());
-            PlainFile.write(path, (PlainFile.Writing) file.content()::writeTo);
-            written.add(path);
+            MessageDigest digest = digest();
+            PlainFile.Writing content = out -> file.content().writeTo(new DigestOutputStream(out, digest));
+            if (file.name().equals(Post.NOTES)) {
+                PlainFile.write(path, content); // What reviewers wrote can't be made again.
+            } else {
+                PlainFile.lay(path, content);
+            }
+            return new Left(HexFormat.of().formatHex(digest.digest()), file.name());
         }
 
         private int takeAway() throws IOException {
-            Set<Path> folders = new HashSet<>();
-            for (Path path : written) {
-                if (MASK.matcher(path.getFileName().toString()).matches()) {
-                    folders.add(path.getParent());
-                }
+            Path list = folder.resolve(LIST);
+            if (!Files.isRegularFile(list)) {
+                return 0;
             }
+            Set<String> names = new HashSet<>();
+            written.forEach(one -> names.add(one.name()));
+            names.add(Post.NOTES);
+            names.add(LIST);
             int gone = 0;
-            for (Path one : folders) {
-                try (Stream<Path> files = Files.list(one)) {
-                    for (Path file : files.toList()) {
-                        boolean isOld = !written.contains(file)
-                                && MASK.matcher(file.getFileName().toString()).matches();
-                        gone += isOld && Files.deleteIfExists(file) ? 1 : 0;
-                    }
+            for (String line : new String(Files.readAllBytes(list), UTF_8).split("\n")) {
+                Optional<Left> left = Left.read(line).filter(one -> !names.contains(one.name()));
+                Optional<Path> path = left.isEmpty() ? Optional.empty() : find(left.get());
+                if (path.isPresent() && !isWritten(path.get())) {
+                    Files.delete(path.get());
+                    leave(path.get().resolveSibling(""));
+                    gone++;
                 }
             }
             return gone;
+        }
+
+        /// The file in the folder that a line is of, where its bytes are those that were written.
+        private Optional<Path> find(Left left) throws IOException {
+            Path whole = folder.toRealPath();
+            Path path;
+            try {
+                path = whole.resolve(left.name());
+            } catch (InvalidPathException e) {
+                return Optional.empty(); // Not from here.
+            }
+            if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
+                    || !path.equals(path.toRealPath())
+                    || !path.startsWith(whole)) {
+                return Optional.empty();
+            }
+            MessageDigest digest = digest();
+            try (InputStream in = new DigestInputStream(Files.newInputStream(path), digest)) {
+                in.transferTo(OutputStream.nullOutputStream());
+            }
+            return HexFormat.of().formatHex(digest.digest()).equals(left.sum()) ? Optional.of(path) : Optional.empty();
+        }
+
+        /// Whether it is a file of this run, by another name: links, or a disk to which small and capital are one.
+        private boolean isWritten(Path path) throws IOException {
+            for (Left one : written) {
+                Path now = folder.resolve(one.name());
+                if (now.getFileName()
+                                .toString()
+                                .equalsIgnoreCase(path.getFileName().toString())
+                        && Files.isSameFile(now, path)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        /// Takes away folders that are empty now, up to post's own.
+        private void leave(Path emptied) throws IOException {
+            Path whole = folder.toRealPath();
+            Path one = emptied;
+            while (!one.equals(whole) && isEmpty(one)) {
+                Files.delete(one);
+                one = one.resolveSibling("");
+            }
+        }
+
+        private static boolean isEmpty(Path one) throws IOException {
+            try (Stream<Path> files = Files.list(one)) {
+                return files.findAny().isEmpty();
+            }
+        }
+
+        private static MessageDigest digest() {
+            try {
+                return MessageDigest.getInstance("SHA-256");
+            } catch (NoSuchAlgorithmException e) {
+                throw new IllegalStateException("every Java has SHA-256", e);
+            }
+        }
+    }
+
+    /// A file that a run left.
+    ///
+    /// @param sum the SHA-256 of its bytes, in hexadecimal
+    /// @param name its name in the folder, folders parted by `/`
+    private record Left(String sum, String name) {
+        private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  (.+)");
+
+        String line() {
+            return sum + "  " + name;
+        }
+
+        static Optional<Left> read(String line) {
+            Matcher matcher = LINE.matcher(line);
+            return matcher.matches() ? Optional.of(new Left(matcher.group(1), matcher.group(2))) : Optional.empty();
         }
     }
 

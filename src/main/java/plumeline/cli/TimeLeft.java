@@ -14,7 +14,10 @@ final class TimeLeft implements Progress {
     private static final double NEXT_SECONDS = 5;
     private static final double NEXT_SHARE = 0.2;
 
-    /// The pace isn't told by less.
+    /// The pace isn't told by less time: the first pieces are the odd ones, and the program itself is still warming up.
+    private static final double LEAST_SECONDS = 2;
+
+    /// Nor by less of the work.
     private static final double LEAST_SHARE = 0.01;
 
     /// The pace is that since so many lines ago: work that was begun earlier comes in leaps.
@@ -58,8 +61,9 @@ final class TimeLeft implements Progress {
         nextSeconds = seconds + Math.max(NEXT_SECONDS, seconds * NEXT_SHARE);
         Heard first = heard.getFirst();
         double gained = share - first.share();
-        double left = (1 - share) / gained * (seconds - first.seconds());
-        console.say(line(share, gained < LEAST_SHARE ? Double.POSITIVE_INFINITY : left) + more.get());
+        double took = seconds - first.seconds();
+        boolean isPace = gained >= LEAST_SHARE && took >= LEAST_SECONDS;
+        console.say(line(share, isPace ? (1 - share) / gained * took : Double.POSITIVE_INFINITY) + more.get());
         heard.addLast(new Heard(seconds, share));
         if (heard.size() > LINES) {
             heard.removeFirst();

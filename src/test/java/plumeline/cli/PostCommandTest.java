@@ -82,10 +82,62 @@ final class PostCommandTest {
         Files.writeString(post("masks/hung/screen/mine.png"), "mine");
         Files.writeString(plan, PLAN.replace("frames: 6", "frames: 4"));
         assertThat(run("post", plan.toString())).isEqualTo(Outcome.ANSWERED);
-        assertThat(err.toString(UTF_8)).contains("took away 8 masks of an earlier cut");
+        assertThat(err.toString(UTF_8)).contains("took away 8 files of an earlier run, unchanged since");
         assertThat(post("masks/hung/screen/0000003.svg")).exists();
         assertThat(post("masks/hung/screen/0000004.svg")).doesNotExist();
         assertThat(post("masks/hung/screen/mine.png")).exists();
+    }
+
+    private static final String SQUARE =
+            "deliver: {square: {ratio: \"1:1\", length: 3 frames, cut: [{shot: hung," + " frames: 3}]}}\n";
+
+    /// Without the line, and without the cut of its own, nothing of both is left; a list says what is.
+    @Test
+    void whatIsNoLongerMade_isTakenAway() throws IOException {
+        Files.writeString(plan, PLAN + SQUARE);
+        assertThat(run("post", plan.toString())).as(err.toString(UTF_8)).isEqualTo(Outcome.ANSWERED);
+        assertThat(post("square.edl")).exists();
+        assertThat(post("masks/hung/screen-square/0000002.png")).exists();
+        Files.writeString(post("square.otio"), "mine now");
+        Files.writeString(plan, PLAN.replace(", lines: 1, line: {diameter: 0.4 mm}", ""));
+        assertThat(run("post", plan.toString())).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).contains("files of an earlier run, unchanged since");
+        assertThat(post("square.edl")).doesNotExist();
+        assertThat(post("masks")).doesNotExist();
+        assertThat(post("square.otio")).hasContent("mine now");
+        assertThat(post("film.edl")).exists();
+        assertThat(post("notes.csv")).exists();
+        List<String> list = Files.readAllLines(post(".plumeline-files"));
+        assertThat(list).anyMatch(line -> line.matches("[0-9a-f]{64}  film\\.edl"));
+        assertThat(list).noneMatch(line -> line.contains("square"));
+        run("post", plan.toString());
+        assertThat(err.toString(UTF_8)).doesNotContain("took away");
+    }
+
+    /// Whatever a list says, nothing outside the folder goes, nothing by a link, and nothing with other bytes.
+    @Test
+    void aListThatWasTamperedWith_takesNothingElseAway() throws IOException {
+        run("post", plan.toString());
+        Path outside = folder.resolve("outside.txt");
+        Files.writeString(outside, "");
+        Files.createDirectory(folder.resolve("far"));
+        Files.writeString(folder.resolve("far/a.txt"), "");
+        Files.createSymbolicLink(post("near"), folder.resolve("far"));
+        Files.createSymbolicLink(post("link.txt"), outside);
+        Files.writeString(post("own.txt"), "own");
+        String empty = "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855  ";
+        StringBuilder list = new StringBuilder("no line\n");
+        for (String name : List.of(
+                "../outside.txt", outside.toString(), "near/a.txt", "link.txt", "own.txt", "gone.txt", ".", "")) {
+            list.append(empty).append(name).append('\n');
+        }
+        Files.writeString(post(".plumeline-files"), list);
+        assertThat(run("post", plan.toString())).isEqualTo(Outcome.ANSWERED);
+        assertThat(err.toString(UTF_8)).doesNotContain("took away");
+        assertThat(outside).exists();
+        assertThat(folder.resolve("far/a.txt")).exists();
+        assertThat(post("link.txt")).exists();
+        assertThat(post("own.txt")).exists();
     }
 
     @Test

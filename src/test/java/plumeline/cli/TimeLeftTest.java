@@ -34,7 +34,7 @@ final class TimeLeftTest {
     @Test
     void evenWork_saysHowLongIsLeft() {
         hear(0, 0);
-        assertThat(hear(1, 0.02)).isEqualTo("plumeline: ink 2 %, about 49 s left; more\n");
+        assertThat(hear(1, 0.02)).isEqualTo("plumeline: ink 2 %; more\n");
         assertThat(hear(5.9, 0.118)).isEmpty();
         assertThat(hear(6, 0.125)).isEqualTo("plumeline: ink 12 %, about 42 s left; more\n");
     }
@@ -53,6 +53,13 @@ final class TimeLeftTest {
     void slowStart_saysHowFarOnly() {
         hear(0, 0);
         assertThat(hear(2, 0.009)).isEqualTo("plumeline: ink 0 %; more\n");
+    }
+
+    /// The first second of 3,529 files: lists and sounds first, 1.5 % of them, then masks, which are quick.
+    @Test
+    void oddFirstPieces_areNoPace() {
+        hear(0, 0);
+        assertThat(hear(1.1, 0.015)).isEqualTo("plumeline: ink 1 %; more\n");
     }
 
     /// Work that was begun earlier comes in a leap; the pace is that since.

@@ -17,13 +17,14 @@ import plumeline.stage.Sightlines;
 /// columns, the way of its blur not counted: width (half the line's own), edge, swing, sway, px; smear1, smear2: how
 /// far each end goes while the shutter is open, px; slip1, slip2: how far each goes in half a captured frame, by which
 /// camera and moves may be apart where they don't start together, px; X1 … Z2 its ends on the table as the exposure
-/// begins, mm; why: what is in the way of a stretch that isn't computed.
+/// begins, mm; placing1, placing2: how far the line may lie beside the plan there by its thing's placing error, px,
+/// which the mask doesn't hold; why: what is in the way of a stretch that isn't computed.
 ///
 /// **Source:** RFC 4180, section 2.
 final class MaskCsv {
     static final String HEAD = "shot,pass,kind,delivery,frame,captured,seconds,file,line,stretch,seen,x1,y1,x2,y2,"
             + "x1_close,y1_close,x2_close,y2_close,half1,half2,width1,width2,edge,swing1,swing2,sway1,sway2,smear1,"
-            + "smear2,slip1,slip2,X1,Y1,Z1,X2,Y2,Z2,why\r\n";
+            + "smear2,slip1,slip2,X1,Y1,Z1,X2,Y2,Z2,placing1,placing2,why\r\n";
 
     private static final double MILLIMETRES = 1000;
     private static final int PIXEL_PLACES = 4;
@@ -62,6 +63,8 @@ final class MaskCsv {
             figure(part.to().slipPixels());
             place(part.from().place());
             place(part.to().place());
+            figure(part.from().margins().placingPixels());
+            figure(part.to().margins().placingPixels());
             out.append("\r\n");
         }
         for (MaskFrame.Gap gap : frame.gaps()) {
@@ -69,7 +72,7 @@ final class MaskCsv {
             out.append(gap.strand()).append(",,unknown,").append(",".repeat(21));
             place(gap.from());
             place(gap.to());
-            out.append(why(gap.trouble())).append("\r\n");
+            out.append(",,").append(why(gap.trouble())).append("\r\n");
         }
     }
 

@@ -8,22 +8,18 @@ import plumeline.plan.Move;
 import plumeline.plan.Shot;
 import plumeline.quantity.Print;
 import plumeline.stage.Stage;
-import plumeline.stage.Strand;
 
 /// What an editor is told with the masks of a pass.
 final class MaskNotes {
     private MaskNotes() {}
 
-    static List<String> of(Stage stage, List<Strand> strands, Shutter shutter) {
+    static List<String> of(Stage stage, List<MaskFrame> frames, Shutter shutter) {
         Shot shot = stage.shot();
         List<String> notes = new ArrayList<>();
-        notes.add(
-                "The masks follow the plan as it is solved. Lay the first one over the take: where the line lies beside"
-                        + " its mask, shift all of them by as much.");
-        if (shot.placed().size()
-                > strands.stream().map(Strand::thing).distinct().count()) {
-            notes.add("What stands before a line isn't cut out of its mask.");
-        }
+        notes.add(laying(frames));
+        notes.add("A mask ends where its line enters its own thing, "
+                + Print.number(Margins.EDGE_PIXELS, 0)
+                + " px past it. What stands before a line, an edge of its own thing too, isn't cut out of its mask.");
         if (stage.isMoving() && shutter.slipSeconds() > 0) {
             notes.add("Camera and moves don't start together: the masks are wider by half a captured frame's travel.");
         }
@@ -36,6 +32,23 @@ final class MaskNotes {
                     + " ms: the masks hold a line's place in the first row and in the last.");
         }
         return notes;
+    }
+
+    private static String laying(List<MaskFrame> frames) {
+        double placing = frames.stream()
+                .flatMap(frame -> frame.parts().stream())
+                .mapToDouble(part -> Math.max(
+                        part.from().margins().placingPixels(),
+                        part.to().margins().placingPixels()))
+                .max()
+                .orElse(0);
+        return "The masks follow the plan as it is solved. "
+                + (placing > 0
+                        ? "They don't hold the placing error: lay the first one over the take, and shift all of them by"
+                                + " as much as the line lies beside it, up to ± " + Print.number(Math.ceil(placing), 0)
+                                + " px (placing columns)."
+                        : "Lay the first one over the take, and shift all of them by as much as the line lies beside"
+                                + " it.");
     }
 
     /// What of a pass isn't masked.

@@ -2,6 +2,7 @@ package plumeline.cut.mask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.timeline.Clip;
 import plumeline.timeline.Span;
@@ -12,13 +13,23 @@ import plumeline.timeline.Timeline;
 /// @param goFrame number of the captured frame at GO: its timecode as a count of frames, so that a row of pictures
 ///     brings its own timecode along
 /// @param firstCaptured the first captured frame that gets a mask, below 0 where handles begin before GO
-/// @param pastCaptured the one after the last
+/// @param pastCaptured the one after the last; the same where the take has none of them
+/// @param take the frames that the take has, counted from GO, where that is known
 /// @param screens screen frames that show the pass, in their order; each gets a copy
-public record MaskNumbers(long goFrame, long firstCaptured, long pastCaptured, List<Screen> screens) {
+public record MaskNumbers(
+        long goFrame, long firstCaptured, long pastCaptured, Optional<Take> take, List<Screen> screens) {
     /// Copies the list.
     public MaskNumbers {
         screens = List.copyOf(screens);
     }
+
+    /// What a take has.
+    ///
+    /// @param first its first frame, 0 at GO; below 0 where it begins before
+    /// @param past the one after its last
+    /// @param wantedPast the one after the last that is shown, with its handle
+    /// @param lastShown the last that is shown
+    public record Take(long first, long past, long wantedPast, long lastShown) {}
 
     /// A screen frame that shows the pass.
     ///
@@ -49,10 +60,36 @@ public record MaskNumbers(long goFrame, long firstCaptured, long pastCaptured, L
         long last = screens.stream().mapToLong(Screen::captured).max().orElseGet(masked::lastShown);
         long first = Math.max(-handles, clip.startFrame() - clip.goFrame());
         long past = last + 1 + handles;
+        Optional<Take> take = Optional.empty();
         if (clip.frames().isPresent()) {
-            past = Math.min(
-                    past, clip.startFrame() - clip.goFrame() + clip.frames().getAsLong());
+            long begins = clip.startFrame() - clip.goFrame();
+            long ends = begins + clip.frames().getAsLong();
+            take = Optional.of(new Take(begins, ends, past, last));
+            past = Math.min(past, ends);
         }
-        return new MaskNumbers(clip.goFrame(), first, Math.max(first, past), screens);
+        return new MaskNumbers(clip.goFrame(), first, Math.max(first, past), take, screens);
+    }
+
+    /// What the film shows of the pass and its take hasn't, so that no captured frame's mask is there.
+    ///
+    /// @return a sentence, where that is so
+    Optional<String> findLack() {
+        return take.filter(one -> one.past() <= one.lastShown()).map(one -> {
+            String has = "The take ends before " + (one.past() <= 0 ? "GO" : "what is shown of it does") + ": it has "
+                    + (one.past() - one.first()) + " frames, its GO is at " + -one.first() + ", and frames up to GO + "
+                    + one.lastShown() + " are shown. ";
+            String none = pastCaptured == firstCaptured
+                    ? "So source/ has no masks"
+                    : "So source/ has no masks from GO " + (pastCaptured < 0 ? "− " : "+ ") + Math.abs(pastCaptured)
+                            + " on";
+            return has + none + ": see clip.go and clip.frames.";
+        });
+    }
+
+    /// The one after the last frame that a plate has: as many as masks, or as are shown where the take has none.
+    long pastPlated() {
+        return pastCaptured > firstCaptured
+                ? pastCaptured
+                : take.map(Take::wantedPast).orElse(pastCaptured);
     }
 }

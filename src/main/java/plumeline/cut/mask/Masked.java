@@ -23,7 +23,7 @@ public final class Masked {
     private final Stage.Laid laid;
     private final Shutter shutter;
     private final List<Strand> strands;
-    private final List<Double> swingMetres = new ArrayList<>();
+    private final List<Swings.Off> off = new ArrayList<>();
     private final List<String> notes;
     private final ClipSize size;
 
@@ -39,12 +39,13 @@ public final class Masked {
         size = ClipSize.of(start.picture());
         Swings swings = new Swings(stage, values);
         for (Strand strand : strands) {
-            swingMetres.add(swings.swingMetres(strand, strand.at(stage, values, start)));
+            off.add(swings.off(strand, strand.at(stage, values, start)));
         }
         Set<String> all = new LinkedHashSet<>(swings.notes());
         strands.forEach(strand -> strand.assumed().forEach(assumed -> all.add("Assumed: " + assumed + ".")));
-        all.addAll(MaskNotes.of(stage, strands, shutter));
-        all.addAll(MaskNotes.gaps(List.of(frame(0), frame(lastShown() / 2), frame(lastShown())), size));
+        List<MaskFrame> frames = List.of(frame(0), frame(lastShown() / 2), frame(lastShown()));
+        all.addAll(MaskNotes.of(stage, frames, shutter));
+        all.addAll(MaskNotes.gaps(frames, size));
         notes = List.copyOf(all);
     }
 
@@ -194,7 +195,7 @@ public final class Masked {
             List<Strand.Ends> ends =
                     scenes.stream().map(scene -> ends(strand, scene)).toList();
             StrandMask mask = new StrandMask(
-                    strand, new StrandMask.Course(scenes, ends, size, stage.findTank()), swingMetres.get(i), swings);
+                    strand, new StrandMask.Course(scenes, ends, size, stage.findTank()), off.get(i), swings);
             mask.work();
             parts.addAll(mask.parts());
             gaps.addAll(mask.gaps());

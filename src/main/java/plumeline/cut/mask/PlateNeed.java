@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import plumeline.geom.Point;
 import plumeline.geom.Vec;
 import plumeline.plan.Move;
+import plumeline.plan.Placed;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.Print;
@@ -80,25 +81,32 @@ public record PlateNeed(
                 isMoved ? Sort.MOVED : Sort.STILL,
                 taken(masked, held),
                 isMoved ? numbers.firstCaptured() : 0,
-                isMoved ? numbers.pastCaptured() - numbers.firstCaptured() : second,
+                isMoved ? numbers.pastPlated() - numbers.firstCaptured() : second,
                 apart,
                 isMoved ? moved(plan, masked, moves, numbers, apart) : still(plan, masked),
-                cautions(masked, held));
+                cautions(plan, masked, numbers, held));
     }
 
     private static List<String> taken(Masked masked, Set<String> held) {
         List<String> all = new ArrayList<>();
         for (String name : held) {
             all.add(name);
-            long lines = count(masked, name, Strand.Sort.LINE);
+            long lines = lines(masked, name);
             if (lines > 0) {
-                all.add(name + "'s line" + (lines > 1 ? "s" : ""));
+                all.add(name + (lines > 1 ? "'s " + lines + " lines" : "'s line"));
             }
             if (count(masked, name, Strand.Sort.RIG) > 0) {
                 all.add(name + "'s rig");
             }
         }
         return all;
+    }
+
+    /// How many lines hold a thing: those that are followed, and those that are only counted.
+    private static long lines(Masked masked, String name) {
+        long followed = count(masked, name, Strand.Sort.LINE);
+        Placed placed = masked.stage().shot().findPlaced(name).orElseThrow();
+        return followed == 0 ? 0 : Math.max(followed, placed.lines().orElse(1));
     }
 
     private static long count(Masked masked, String name, Strand.Sort sort) {
@@ -114,9 +122,16 @@ public record PlateNeed(
     }
 
     private static List<String> still(Plan plan, Masked masked) {
+        String still = "The camera stands still";
+        String second = "a second of the empty picture, recorded right before ";
+        String average = " is enough. Average its frames: less noise.";
         return List.of(
-                "The camera stands still, and nothing moves but what is taken out: a second of the empty picture, "
-                        + "recorded right before or after the takes, is enough. Average its frames: less noise.",
+                masked.stage()
+                        .shot()
+                        .findRelease()
+                        .map(release -> still + ": " + second + "the take, " + LetGo.before(release) + "," + average)
+                        .orElse(still + ", and nothing moves but what is taken out: " + second + "or after the takes,"
+                                + average),
                 settings(plan, masked));
     }
 
@@ -127,8 +142,12 @@ public record PlateNeed(
         long before = -numbers.firstCaptured();
         all.add("Run the same again without it: " + names + ", from the same starting place and the same side, at "
                 + Print.number(masked.shutter().framesPerSecond(), 3) + " fps: "
-                + (numbers.pastCaptured() - numbers.firstCaptured()) + " frames, of which " + Math.max(0, before)
+                + (numbers.pastPlated() - numbers.firstCaptured()) + " frames, of which " + Math.max(0, before)
                 + " before GO.");
+        masked.stage()
+                .shot()
+                .findRelease()
+                .ifPresent(release -> all.add("Run it before the take, " + LetGo.before(release) + "."));
         all.add(
                 masked.shutter().slipSeconds() == 0
                         ? "Camera and moves start together, so each frame of the plate lies on the frame of the take"
@@ -164,9 +183,15 @@ public record PlateNeed(
                 + " and curve.";
     }
 
-    private static List<String> cautions(Masked masked, Set<String> held) {
+    private static List<String> cautions(Plan plan, Masked masked, MaskNumbers numbers, Set<String> held) {
         List<String> all = new ArrayList<>();
         Shot shot = masked.stage().shot();
+        numbers.findLack().ifPresent(all::add);
+        if (masked.pass().isEmpty()
+                && !plan.findShot(masked.shot()).orElseThrow().passes().isEmpty()) {
+            all.add("The cut names no pass here: masks and plate are for the shot itself, beside those of its passes.");
+        }
+        shot.findRelease().ifPresent(release -> all.add(LetGo.across(release)));
         for (String name : held) {
             int thing = masked.stage().thingIndex(name);
             boolean isWet = masked.stage()
@@ -201,7 +226,7 @@ public record PlateNeed(
             Vec place = masked.ends(strand, masked.sceneAt(masked.stage().lastSeconds() / 2))
                     .foot();
             Optional<Point> before = Optional.empty();
-            for (long captured = Math.max(0, numbers.firstCaptured()); captured < numbers.pastCaptured(); captured++) {
+            for (long captured = Math.max(0, numbers.firstCaptured()); captured < numbers.pastPlated(); captured++) {
                 Optional<Point> now =
                         find(masked, masked.sceneAt(masked.shutter().opensSeconds(captured)), place);
                 if (before.isPresent() && now.isPresent()) {

@@ -22,9 +22,14 @@ final class StrandMask {
     private static final int CLOSES = 2;
     private static final int SLIPS = 3;
 
+    /// A place of the strand near its foot, by which its way there is seen.
+    private static final double NEXT_SHARE = 1e-3;
+
+    private static final double LEAST_PIXELS = 1e-3;
+
     private final Strand strand;
     private final Course course;
-    private final double swingMetres;
+    private final Swings.Off off;
     private final Swings swings;
     private final List<MaskFrame.Part> parts = new ArrayList<>();
     private final List<MaskFrame.Gap> gaps = new ArrayList<>();
@@ -54,10 +59,10 @@ final class StrandMask {
         }
     }
 
-    StrandMask(Strand strand, Course course, double swingMetres, Swings swings) {
+    StrandMask(Strand strand, Course course, Swings.Off off, Swings swings) {
         this.strand = strand;
         this.course = course;
-        this.swingMetres = swingMetres;
+        this.off = off;
         this.swings = swings;
     }
 
@@ -164,8 +169,9 @@ final class StrandMask {
         return new Margins(
                 strand.diameterMetres() / 2 * grain.acrossPixels(along),
                 Margins.EDGE_PIXELS,
-                swingMetres * (1 - vertex.share()) * grain.levelPixels(),
-                swings.swayPixels(strand, scene, place, grain));
+                off.swingMetres() * (1 - vertex.share()) * grain.levelPixels(),
+                swings.swayPixels(strand, scene, place, grain),
+                off.placingMetres() * (1 - vertex.share()) * grain.levelPixels());
     }
 
     /// Covers what is seen in one way: between two places of the strand, the hull of both at all instants.
@@ -179,9 +185,11 @@ final class StrandMask {
             }
         }
         List<Double> all = List.copyOf(shares);
+        List<Optional<Hull.Foot>> feet =
+                tracings.stream().map(tracing -> foot(tracing, way)).toList();
         List<List<Hull.Spot>> before = List.of();
         for (int i = 0; i < all.size(); i++) {
-            List<List<Hull.Spot>> now = spots(tracings, way, all.get(i));
+            List<List<Hull.Spot>> now = spots(tracings, feet, way, all.get(i));
             if (i > 0 && isTraced(traces, way, all.get(i - 1), all.get(i))) {
                 List<Hull.Spot> both = new ArrayList<>();
                 for (int j = 0; j < tracings.size(); j++) {
@@ -198,8 +206,29 @@ final class StrandMask {
         }
     }
 
+    /// Where the mask ends at the thing, flat: past the strand's foot by the edge's margin and no more, so that it
+    /// leaves the thing itself in the picture. None where the foot isn't seen so, or the strand runs along the
+    /// sight.
+    private static Optional<Hull.Foot> foot(Tracing tracing, PlaceSight.Way way) {
+        Optional<Point> foot = tracing.find(0, way);
+        Optional<Point> next = tracing.find(NEXT_SHARE, way);
+        if (foot.isEmpty() || next.isEmpty()) {
+            return Optional.empty();
+        }
+        double x = next.get().x() - foot.get().x();
+        double y = next.get().y() - foot.get().y();
+        double length = Math.hypot(x, y);
+        if (!(length > LEAST_PIXELS)) {
+            return Optional.empty();
+        }
+        Point end = new Point(
+                foot.get().x() - Margins.EDGE_PIXELS * x / length, foot.get().y() - Margins.EDGE_PIXELS * y / length);
+        return Optional.of(new Hull.Foot(end, x / length, y / length));
+    }
+
     /// Where a place of the strand shows at each instant, one or none.
-    private List<List<Hull.Spot>> spots(List<Tracing> tracings, PlaceSight.Way way, double share) {
+    private List<List<Hull.Spot>> spots(
+            List<Tracing> tracings, List<Optional<Hull.Foot>> feet, PlaceSight.Way way, double share) {
         List<List<Hull.Spot>> all = new ArrayList<>();
         double room = 0;
         for (int i = 0; i < tracings.size(); i++) {
@@ -209,7 +238,8 @@ final class StrandMask {
                         .sumPixels();
             }
             double about = room;
-            all.add(at.stream().map(point -> new Hull.Spot(point, about)).toList());
+            Optional<Hull.Foot> foot = feet.get(i);
+            all.add(at.stream().map(point -> new Hull.Spot(point, about, foot)).toList());
         }
         return all;
     }

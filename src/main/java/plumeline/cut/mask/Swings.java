@@ -28,9 +28,9 @@ import plumeline.water.Water;
 
 /// How far a strand may be from where the plan has it: as it hangs and swings, and as machines sway.
 ///
-/// What hangs is taken as far off as its placing error, all of it at the thing and none at the upper end. Where a
-/// machine carries it along, it swings as a pendulum besides, by no more than twice the lean at the highest
-/// acceleration: `2a/ω²`. A rod doesn't swing. A machine sways as `pace` has it where that was measured.
+/// Where a machine carries along what hangs, it swings as a pendulum, by no more than twice the lean at the highest
+/// acceleration: `2a/ω²`, all of it at the thing and none at the upper end. A rod doesn't swing. A placing error is no
+/// swing: it stays as it is through the take. A machine sways as `pace` has it where that was measured.
 ///
 /// **Source:** the undamped pendulum pushed for a while, any textbook of mechanics: at most twice the steady lean.
 final class Swings {
@@ -54,16 +54,23 @@ final class Swings {
         return List.copyOf(notes);
     }
 
-    /// How far a strand's lower end may swing to each side, metres.
-    double swingMetres(Strand strand, Strand.Ends ends) {
-        if (strand.sort() == Strand.Sort.RIG) {
-            return 0;
-        }
+    /// How far a strand's end at the thing may be off to each side.
+    ///
+    /// @param swingMetres as it swings, metres
+    /// @param placingMetres as it may have been placed beside the plan, for the whole take, metres
+    record Off(double swingMetres, double placingMetres) {}
+
+    /// Finds how far a strand's end at the thing may be off.
+    Off off(Strand strand, Strand.Ends ends) {
         Placed placed = stage.shot().placed().get(strand.thing());
-        double off = 0;
+        double placing = 0;
         for (Mark mark : List.of(placed.at().x(), placed.at().y())) {
-            off = Math.max(off, mark.error().at(0));
+            placing = Math.max(placing, mark.error().at(0));
         }
+        return new Off(strand.sort() == Strand.Sort.RIG ? 0 : swingMetres(strand, ends, placed), placing);
+    }
+
+    private double swingMetres(Strand strand, Strand.Ends ends, Placed placed) {
         double swings = 0;
         List<Move> moves = stage.shot().moves();
         for (int i = 0; i < moves.size(); i++) {
@@ -74,10 +81,11 @@ final class Swings {
                         pendulumMetres(strand, ends, i, stage.findRun(i, values).get());
             }
         }
-        notes.add(placed.name() + " is taken to hang up to " + Print.number((off + swings) * 1000, 1)
-                + " mm off to each side (swing columns)"
-                + (swings > 0 ? ", most of it as it is carried along and swings." : ", its placing error."));
-        return off + swings;
+        if (swings > 0) {
+            notes.add(placed.name() + " may swing up to " + Print.number(swings * 1000, 1)
+                    + " mm to each side as it is carried along: the masks are wider by it (swing columns).");
+        }
+        return swings;
     }
 
     private double pendulumMetres(Strand strand, Strand.Ends ends, int move, Run run) {

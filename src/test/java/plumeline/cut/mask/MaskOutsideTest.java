@@ -36,7 +36,7 @@ final class MaskOutsideTest {
         List<Row> rows = new ArrayList<>();
         for (String line : csv.text().lines().skip(1).toList()) {
             String[] cells = line.split(",", -1);
-            assertThat(cells).hasSize(39);
+            assertThat(cells).hasSize(41);
             rows.add(new Row(cells[8], cells[10], numbers(cells, 11, 15), numbers(cells, 32, 38)));
         }
         return rows;

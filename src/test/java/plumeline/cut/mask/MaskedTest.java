@@ -3,10 +3,15 @@ package plumeline.cut.mask;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.geom.Point;
 import plumeline.plan.Plan;
 import plumeline.solve.ShotAnswer;
+import plumeline.stage.PlaceSight;
+import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.stage.Strand;
 
 /// How wide masks are, by similar triangles and the pendulum's law; sizes; what is said.
 final class MaskedTest {
@@ -28,20 +33,85 @@ final class MaskedTest {
 
     /// Its foot is 5 mm off at most; its upper end, a metre over it, not at all.
     @Test
-    void aStillLine_isItsWidthTheEdgeAndWhatHangsOff() {
+    void aStillLine_isItsWidthAndTheEdge_andIsToldHowFarItHangsOff() {
         Masked masked = Held.masked(CAMERA + "}", AIR + LINE);
         Margins foot = first(masked, 0).from().margins();
         assertThat(foot.widthPixels()).isEqualTo(0.125 * PIXELS_PER_MILLIMETRE, within(1e-4));
         assertThat(foot.edgePixels()).isEqualTo(2);
-        assertThat(foot.swingPixels()).isEqualTo(5 * PIXELS_PER_MILLIMETRE, within(1e-3));
+        assertThat(foot.swingPixels()).isEqualTo(0);
+        assertThat(foot.placingPixels()).isEqualTo(5 * PIXELS_PER_MILLIMETRE, within(1e-3));
+        assertThat(foot.sumPixels()).isEqualTo(0.125 * PIXELS_PER_MILLIMETRE + 2, within(1e-4));
         assertThat(foot.swayPixels()).isEqualTo(0);
         MaskFrame.End upper = first(masked, 0).to();
         double share = upper.place().z() - 0.158;
-        assertThat(upper.margins().swingPixels()).isEqualTo(5 * (1 - share) * PIXELS_PER_MILLIMETRE, within(1e-3));
+        assertThat(upper.margins().placingPixels()).isEqualTo(5 * (1 - share) * PIXELS_PER_MILLIMETRE, within(1e-3));
         assertThat(masked.size()).isEqualTo(new ClipSize(3840, 2160));
         assertThat(masked.isStill()).isTrue();
         assertThat(joined(masked))
-                .startsWith("hero is taken to hang up to 5 mm off to each side (swing columns), its placing error.");
+                .contains("They don't hold the placing error: lay the first one over the take, and shift all of them by"
+                        + " as much as the line lies beside it, up to ± 54 px (placing columns).")
+                .contains("What stands before a line, an edge of its own thing too, isn't cut out of its mask.")
+                .doesNotContain("swing");
+    }
+
+    /// A line of 2.7 px has a mask of 6.7 px, and some tenths for corners; at its foot it ends flat, 2 px past it.
+    @Test
+    void aStillMask_isNarrow_andEndsFlatAtTheThing() {
+        Masked masked = Held.masked(CAMERA + "}", AIR + LINE);
+        MaskFrame frame = masked.frame(0);
+        double foot = frame.parts().getFirst().from().opens().y();
+        double half = 0.125 * PIXELS_PER_MILLIMETRE + 2;
+        List<Point> corners = frame.patches().getFirst().corners().stream()
+                .flatMap(List::stream)
+                .toList();
+        assertThat(corners.stream().mapToDouble(Point::y).max().orElseThrow()).isEqualTo(foot + 2, within(1e-3));
+        assertThat(corners.stream().mapToDouble(Point::x).max().orElseThrow())
+                .isBetween(1920 + half, 1920 + half + 0.2);
+        assertThat(corners.stream().filter(corner -> corner.y() > foot + 1.999)).hasSize(2);
+    }
+
+    /// Wide by its swing, it still doesn't reach over the thing that it carries; and the line's end is in the mask at
+    /// every instant of the exposure.
+    @Test
+    void aSwingingMask_endsFlatAtTheThing_andHoldsTheLinesEnd() {
+        Masked masked = Held.masked(
+                CAMERA + ", shutter: 360 deg}",
+                AIR + LINE,
+                "moves: {carry: {machine: slider, carries: hero, by: [100 mm, 0 mm], in: 2 s, profile: even},"
+                        + " up: {machine: slider, carries: hero, by: [0 mm, 0 mm, 60 mm], in: 2 s, profile: even}}");
+        long captured = 24;
+        Shutter shutter = masked.shutter();
+        List<List<Point>> patches = masked.frame(captured).patches().getFirst().corners();
+        double lowest = 0;
+        for (int i = 0; i <= 8; i++) {
+            double at = shutter.opensSeconds(captured) + shutter.exposureSeconds() * i / 8;
+            Scene scene = masked.sceneAt(at);
+            Strand.Ends ends = masked.ends(masked.strands().getFirst(), scene);
+            if (!(PlaceSight.of(scene, ends.foot()) instanceof PlaceSight.Seen(PlaceSight.Way _, Point tangents))) {
+                throw new AssertionError("the foot isn't seen");
+            }
+            Point foot = masked.size().pixel(scene, tangents);
+            lowest = Math.max(lowest, foot.y());
+            for (double aside : new double[] {-1.33, 0, 1.33}) {
+                assertThat(patches).as("instant " + i).anyMatch(one -> isIn(one, foot.x() + aside, foot.y()));
+            }
+        }
+        double bottom = patches.stream()
+                .flatMap(List::stream)
+                .mapToDouble(Point::y)
+                .max()
+                .orElseThrow();
+        assertThat(bottom).isEqualTo(lowest + 2, within(1e-2));
+    }
+
+    private static boolean isIn(List<Point> corners, double x, double y) {
+        boolean isAllLeft = true;
+        for (int i = 0; i < corners.size(); i++) {
+            Point one = corners.get(i);
+            Point other = corners.get((i + 1) % corners.size());
+            isAllLeft &= (other.x() - one.x()) * (y - one.y()) - (other.y() - one.y()) * (x - one.x()) >= -1e-9;
+        }
+        return isAllLeft;
     }
 
     @Test
@@ -107,7 +177,7 @@ final class MaskedTest {
         assertThat(joined(masked)).contains("The sensor reads its rows within 4 ms");
     }
 
-    /// Carried by 200 mm/s² on a line of 1059 mm to its middle: twice 200 · 1059 / 9807 = 43.2 mm, and 5 mm of placing.
+    /// Carried by 200 mm/s² on a line of 1059 mm to its middle: twice 200 · 1059 / 9807 = 43.2 mm; its placing is told.
     @Test
     void whatIsCarried_swingsAsAPendulum() {
         Masked masked = Held.masked(
@@ -115,8 +185,8 @@ final class MaskedTest {
                 AIR + LINE,
                 "moves: {carry: {machine: slider, carries: hero, by: [100 mm, 0 mm], in: 2 s, profile: even}}");
         assertThat(first(masked, 0).from().margins().swingPixels() / PIXELS_PER_MILLIMETRE)
-                .isEqualTo(5 + 2 * 200 * 1059 / 9806.65, within(0.02));
-        assertThat(joined(masked)).contains("hero is taken to hang up to 48.2 mm off to each side");
+                .isEqualTo(2 * 200 * 1059 / 9806.65, within(0.02));
+        assertThat(joined(masked)).contains("hero may swing up to 43.2 mm to each side as it is carried along");
     }
 
     /// A rod doesn't swing; a machine that sways by 0.1 mm does, less so the longer ago its ramp was.

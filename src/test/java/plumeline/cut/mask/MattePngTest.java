@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -57,7 +58,8 @@ final class MattePngTest {
                 for (int j = 0; j < 3; j++) {
                     spots.add(new Hull.Spot(
                             new Point(random.nextDouble(-100, 800), random.nextDouble(-30, 120)),
-                            random.nextDouble(0.5, 20)));
+                            random.nextDouble(0.5, 20),
+                            Optional.empty()));
                 }
                 patches.add(Hull.of(spots).corners());
             }
