@@ -48,13 +48,10 @@ final class Training {
         var words = new ArrayList<String>();
         words.add(name);
         for (String argument : rehearsal.arguments()) {
-            words.add(
-                    switch (argument) {
-                        case Command.Rehearsal.FILE -> folder.resolve("input").toString();
-                        case Command.Rehearsal.FOLDER ->
-                            folder.resolve("output").toString();
-                        default -> argument;
-                    });
+            words.add(argument.replace(
+                            Command.Rehearsal.FILE, folder.resolve("input").toString())
+                    .replace(
+                            Command.Rehearsal.FOLDER, folder.resolve("output").toString()));
         }
         return words;
     }
