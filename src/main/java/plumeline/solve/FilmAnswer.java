@@ -30,8 +30,7 @@ public record FilmAnswer(
         List<ShotAnswer.Run> runs = new ArrayList<>(shot.posed().stages());
         boolean isCut = Timeline.listAll(plan).stream()
                 .flatMap(timeline -> timeline.spans().stream())
-                .anyMatch(
-                        span -> span.shot().equals(shot.shot()) && span.pass().isEmpty());
+                .anyMatch(span -> span.shot().equals(shot.shot()) && span.pass().isEmpty());
         if (isCut && runs.stream().noneMatch(run -> run.pass().isEmpty())) {
             runs.addFirst(new ShotAnswer.Run(
                     "", Stage.of(plan, plan.findShot(shot.shot()).orElseThrow())));

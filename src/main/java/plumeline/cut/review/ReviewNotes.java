@@ -85,7 +85,9 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
                         .map(note -> {
                             Landing now = shown.apply(note.frame());
                             boolean isSeen = !now.isEmpty();
-                            return isSeen && (note.landing().isEmpty() || note.landing().isPlaceOf(now))
+                            return isSeen
+                                            && (note.landing().isEmpty()
+                                                    || note.landing().isPlaceOf(now))
                                     ? note.landedAt(now)
                                     : note;
                         })

@@ -25,7 +25,8 @@ final class CueSheetTest {
                 """.formatted(film) + shots + "cues:\n" + cues;
         Plans.Reading reading = Plans.read(text.getBytes(UTF_8), "p.yaml");
         return Solve.film(reading.plan()
-                .orElseThrow(() -> new AssertionError(reading.problems().getFirst().toText())));
+                .orElseThrow(
+                        () -> new AssertionError(reading.problems().getFirst().toText())));
     }
 
     private static CueSheet sheet(FilmAnswer film) {
@@ -50,8 +51,9 @@ final class CueSheetTest {
     /// What is behind the lens is heard from the side it stands on, the camera being level or on its side.
     @Test
     void aThingBehindTheLens_isAtTheEdgeOfItsSide() {
-        String place = ", place: {left: {thing: box, at: [-80 mm, -1500 mm]}, right: {thing: box, at: [80 mm, -1500 mm]},"
-                + " behind: {thing: box, at: [0 mm, -1500 mm]}, beside: {thing: box, at: [-300 mm, -1000 mm]}}";
+        String place =
+                ", place: {left: {thing: box, at: [-80 mm, -1500 mm]}, right: {thing: box, at: [80 mm, -1500 mm]},"
+                        + " behind: {thing: box, at: [0 mm, -1500 mm]}, beside: {thing: box, at: [-300 mm, -1000 mm]}}";
         FilmAnswer film = solved(
                 "rate: 24 fps",
                 "  one: {" + CAMERA + place + "}\ncut: [{shot: one, frames: 24}]\n",
@@ -60,7 +62,8 @@ final class CueSheetTest {
                                 + name + "}\n")
                         .reduce("", String::concat));
         assertThat(sheet(film).rows())
-                .extracting(row -> row.thing() + " " + Math.round(100 * row.sync().pan()))
+                .extracting(
+                        row -> row.thing() + " " + Math.round(100 * row.sync().pan()))
                 .containsExactly("left -100", "right 100", "behind 0", "beside -100");
     }
 

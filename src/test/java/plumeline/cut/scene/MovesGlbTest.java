@@ -309,8 +309,8 @@ final class MovesGlbTest {
                 passes: {left: {place.hero.at: [-50 mm, 0 mm]}, right: {place.hero.at: [50 mm, 0 mm]}}
             cut: [%s]
             """;
-        List<MovesGlb> all = MovesGlb.listAll(MovedPlans.solved(
-                shots.formatted("{shot: one, frames: 10}, {shot: one, frames: 20, alternate: [left, right], each: 5}")));
+        List<MovesGlb> all = MovesGlb.listAll(MovedPlans.solved(shots.formatted(
+                "{shot: one, frames: 10}, {shot: one, frames: 20, alternate: [left, right], each: 5}")));
         assertThat(all).extracting(MovesGlb::name).containsExactly("one", "one-left", "one-right");
         List<Double> across = all.stream()
                 .map(glb -> {
