@@ -44,17 +44,13 @@ final class Training {
     }
 
     /// The words that would be typed, with the file and the folder of the rehearsal in them.
-    private static List<String> words(Path folder, String name, Command.Rehearsal rehearsal) {
+    static List<String> words(Path folder, String name, Command.Rehearsal rehearsal) {
         var words = new ArrayList<String>();
         words.add(name);
         for (String argument : rehearsal.arguments()) {
-            words.add(
-                    switch (argument) {
-                        case Command.Rehearsal.FILE -> folder.resolve("input").toString();
-                        case Command.Rehearsal.FOLDER ->
-                            folder.resolve("output").toString();
-                        default -> argument;
-                    });
+            words.add(argument.replace(
+                            Command.Rehearsal.FILE, folder.resolve("input").toString())
+                    .replace(Command.Rehearsal.FOLDER, folder.resolve("output").toString()));
         }
         return words;
     }

@@ -1,7 +1,10 @@
 package plumeline.solve;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumeline.plan.Plan;
+import plumeline.stage.Stage;
+import plumeline.timeline.Timeline;
 
 /// The finding on a film.
 ///
@@ -16,5 +19,22 @@ public record FilmAnswer(
     public FilmAnswer {
         shots = List.copyOf(shots);
         wants = List.copyOf(wants);
+    }
+
+    /// Lists the runs of a shot that the film may show: its passes, and before them the shot itself where the film or a
+    /// delivery cuts to it though it has passes; it then stands as its marks are set for the passes.
+    ///
+    /// @param shot one of the answers
+    /// @return one at least
+    public List<ShotAnswer.Run> listRuns(ShotAnswer shot) {
+        List<ShotAnswer.Run> runs = new ArrayList<>(shot.posed().stages());
+        boolean isCut = Timeline.listAll(plan).stream()
+                .flatMap(timeline -> timeline.spans().stream())
+                .anyMatch(span -> span.shot().equals(shot.shot()) && span.pass().isEmpty());
+        if (isCut && runs.stream().noneMatch(run -> run.pass().isEmpty())) {
+            runs.addFirst(new ShotAnswer.Run(
+                    "", Stage.of(plan, plan.findShot(shot.shot()).orElseThrow())));
+        }
+        return List.copyOf(runs);
     }
 }

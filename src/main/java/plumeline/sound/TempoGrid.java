@@ -22,6 +22,20 @@ public final class TempoGrid {
         samples = new Beats(beatsPerMinute, firstSeconds, new FrameRate(grid.samplesPerSecond(), 1));
     }
 
+    private TempoGrid(Beats frames, Beats samples) {
+        this.frames = frames;
+        this.samples = samples;
+    }
+
+    /// Puts a film's beats on its sound's samples too.
+    ///
+    /// @param beats on the film's frames
+    /// @param grid the film's rate and the sound's
+    /// @return the grid
+    public static TempoGrid of(Beats beats, SampleGrid grid) {
+        return new TempoGrid(beats, beats.at(new FrameRate(grid.samplesPerSecond(), 1)));
+    }
+
     /// Gives the frame nearest to a beat.
     ///
     /// @param beat 0 for the first; negative before it

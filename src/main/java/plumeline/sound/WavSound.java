@@ -32,14 +32,19 @@ final class WavSound implements Sound {
             this.bytesEach = bytesEach;
         }
 
-        static Form of(boolean isFloating, int bytesEach) {
-            for (Form each : values()) {
-                boolean floats = each == FLOATING_32 || each == FLOATING_64;
-                if (floats == isFloating && each.bytesEach == bytesEach) {
-                    return each;
-                }
-            }
-            throw new IllegalArgumentException("no samples of " + bytesEach + " bytes");
+        static Form ofWhole(int bytesEach) {
+            return of(List.of(WHOLE_8, WHOLE_16, WHOLE_24, WHOLE_32), bytesEach);
+        }
+
+        static Form ofFloating(int bytesEach) {
+            return of(List.of(FLOATING_32, FLOATING_64), bytesEach);
+        }
+
+        private static Form of(List<Form> forms, int bytesEach) {
+            return forms.stream()
+                    .filter(form -> form.bytesEach == bytesEach)
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("no samples of " + bytesEach + " bytes"));
         }
 
         double sample(ByteBuffer bytes, int at) {

@@ -166,7 +166,9 @@ final class WavWalk {
                 format.mask() == 0
                         ? Speaker.ofCount(format.channels())
                         : Speaker.ofMask(format.mask(), format.channels()),
-                WavSound.Form.of(format.tag() == FLOATING, format.bytesEach()));
+                format.tag() == FLOATING
+                        ? WavSound.Form.ofFloating(format.bytesEach())
+                        : WavSound.Form.ofWhole(format.bytesEach()));
         long odd = sound.findNoNumber();
         return odd >= 0
                 ? damaged("a sample that is no number, the " + (odd + 1) + ". of all")

@@ -14,6 +14,8 @@ import plumeline.quantity.FrameRate;
 public final class Beats {
     private static final BigInteger SIXTY = BigInteger.valueOf(60);
 
+    private final BigDecimal beatsPerMinute;
+    private final BigDecimal firstSeconds;
     private final BigInteger unit;
     private final BigInteger first;
     private final BigInteger interval;
@@ -27,6 +29,8 @@ public final class Beats {
         if (beatsPerMinute.signum() <= 0) {
             throw new IllegalArgumentException("a tempo of " + beatsPerMinute);
         }
+        this.beatsPerMinute = beatsPerMinute;
+        this.firstSeconds = firstSeconds;
         BigInteger tempoBelow = below(beatsPerMinute);
         BigInteger tempoAbove = above(beatsPerMinute, tempoBelow);
         BigInteger firstBelow = below(firstSeconds);
@@ -35,6 +39,14 @@ public final class Beats {
         unit = below.multiply(tempoAbove).multiply(firstBelow);
         interval = SIXTY.multiply(tempoBelow).multiply(above).multiply(firstBelow);
         first = above(firstSeconds, firstBelow).multiply(above).multiply(tempoAbove);
+    }
+
+    /// Gives the same music's beats on another grid.
+    ///
+    /// @param rate the other timeline's rate, or a sound's
+    /// @return the beats
+    public Beats at(FrameRate rate) {
+        return new Beats(beatsPerMinute, firstSeconds, rate);
     }
 
     private static BigInteger below(BigDecimal decimal) {

@@ -94,7 +94,7 @@ public record Laid<T>(T what, double begin, double end, double sync) {
     }
 
     /// Lists the sounds that a timeline has. One whose length isn't written is heard until the entry ends in which it
-    /// meets its instant.
+    /// meets its instant. One that is over before the film's first frame isn't in it.
     ///
     /// @param plan the plan
     /// @param timeline the timeline
@@ -102,18 +102,25 @@ public record Laid<T>(T what, double begin, double end, double sync) {
     public static List<Laid<Plan.Cue>> listCues(Plan plan, Timeline timeline) {
         List<Laid<Plan.Cue>> all = new ArrayList<>();
         for (Plan.Cue cue : plan.cutList().cues()) {
-            OptionalDouble at = timeline.findFrame(cue.sync());
-            if (at.isPresent()) {
-                double sync = at.getAsDouble();
-                double begin =
-                        sync - cue.findLead().map(lead -> frames(lead, plan)).orElse(0.0);
-                double end = cue.findLength()
-                        .map(length -> begin + frames(length, plan))
-                        .orElseGet(() -> entryEnd(timeline, cue.sync()));
-                all.add(new Laid<>(cue, begin, Math.max(within(timeline, end), begin), sync));
-            }
+            timeline.findFrame(cue.sync()).stream()
+                    .mapToObj(sync -> laid(cue, sync, plan, timeline))
+                    .filter(Laid::isInFilm)
+                    .forEach(all::add);
         }
         return sorted(all);
+    }
+
+    private static Laid<Plan.Cue> laid(Plan.Cue cue, double sync, Plan plan, Timeline timeline) {
+        double begin = sync - cue.findLead().map(lead -> frames(lead, plan)).orElse(0.0);
+        double end = cue.findLength()
+                .map(length -> begin + frames(length, plan))
+                .orElseGet(() -> entryEnd(timeline, cue.sync()));
+        return new Laid<>(cue, begin, Math.max(within(timeline, end), begin), sync);
+    }
+
+    /// Whether any of it is heard from the film's first frame on.
+    private boolean isInFilm() {
+        return end > NEAR;
     }
 
     /// Lists what a timeline has no place for.
@@ -131,9 +138,12 @@ public record Laid<T>(T what, double begin, double end, double sync) {
             }
         }
         for (Plan.Cue cue : plan.cutList().cues()) {
-            if (timeline.findFrame(cue.sync()).isEmpty()) {
+            OptionalDouble sync = timeline.findFrame(cue.sync());
+            if (sync.isEmpty()) {
                 lost.add("The sound " + cue.sound() + " isn't in " + cut + ", which doesn't show the instant of "
                         + cue.sync().shot().name() + " that it meets.");
+            } else if (!laid(cue, sync.getAsDouble(), plan, timeline).isInFilm()) {
+                lost.add("The sound " + cue.sound() + " isn't in " + cut + ": it is over before the first frame.");
             }
         }
         return lost;

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumeline.quantity.FrameRate;
 import plumeline.tidy.Outside;
+import plumeline.time.Beats;
 
 /// Samples a frame, and beats in samples.
 @Outside(
@@ -77,5 +78,10 @@ final class SampleGridOutsideTest {
                 new TempoGrid(new BigDecimal("124"), BigDecimal.ZERO, new SampleGrid(48_000, new FrameRate(25, 1)));
         assertThat(odd.sample(32)).isEqualTo(743_226);
         assertThat(odd.frame(32)).isEqualTo(387);
+        TempoGrid same = TempoGrid.of(
+                new Beats(new BigDecimal("124"), BigDecimal.ZERO, new FrameRate(25, 1)),
+                new SampleGrid(48_000, new FrameRate(25, 1)));
+        assertThat(same.sample(32)).isEqualTo(743_226);
+        assertThat(same.frame(32)).isEqualTo(387);
     }
 }

@@ -23,7 +23,8 @@ final class LoudnessWords {
 
     private static final List<String> SOURCES = List.of(
             "Loudness: ITU-R BS.1770-5; momentary, short-term and range: EBU Tech 3341 and 3342",
-            "True peak: at eight places a sample, up to 0.17 dB under what is there; BS.1770-5, Annex 2");
+            "True peak: at eight places a sample, up to 0.14 dB under what is there, to 0.45 of the rate;"
+                    + " BS.1770-5, Annex 2");
 
     private final Inputs inputs;
     private final Optional<Found> found;

@@ -3,6 +3,7 @@ package plumeline.cut.cue;
 import java.util.ArrayList;
 import java.util.List;
 import plumeline.quantity.Print;
+import plumeline.text.CsvRow;
 
 /// The cue sheet as comma-separated values.
 final class CueCsv {
@@ -24,13 +25,14 @@ final class CueCsv {
             "out_sample",
             "pan_in_percent",
             "pan_sync_percent",
-            "pan_out_percent");
+            "pan_out_percent",
+            "out_is");
 
     private CueCsv() {}
 
     static String write(CueSheet sheet) {
         StringBuilder out = new StringBuilder();
-        write(NAMES, out);
+        CsvRow.write(NAMES, out);
         int number = 0;
         for (CueRow row : sheet.rows()) {
             List<String> cells = new ArrayList<>(List.of(
@@ -48,7 +50,8 @@ final class CueCsv {
             for (CueRow.Place place : List.of(row.in(), row.sync(), row.out())) {
                 cells.add(percent(place.pan()));
             }
-            write(cells, out);
+            cells.add(row.ending().word());
+            CsvRow.write(cells, out);
         }
         return out.toString();
     }
@@ -56,18 +59,5 @@ final class CueCsv {
     /// Whole per cent.
     static String percent(double pan) {
         return Print.number(100 * pan, 0);
-    }
-
-    private static void write(List<String> cells, StringBuilder out) {
-        for (int i = 0; i < cells.size(); i++) {
-            out.append(i == 0 ? "" : ",").append(field(cells.get(i)));
-        }
-        out.append("\r\n");
-    }
-
-    private static String field(String cell) {
-        boolean isPlain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n')
-                && cell.strip().equals(cell);
-        return isPlain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 }

@@ -11,7 +11,30 @@ import plumeline.timeline.Span;
 /// @param in where it begins; may be before the film, which then lacks that part
 /// @param sync where it meets its instant
 /// @param out where it is over: the first frame and sample without it
-public record CueRow(String sound, String layer, Span shows, String thing, Place in, Place sync, Place out) {
+/// @param ending how that is known
+public record CueRow(
+        String sound, String layer, Span shows, String thing, Place in, Place sync, Place out, Ending ending) {
+    /// How it is known where a sound is over.
+    public enum Ending {
+        /// The plan says how long it lasts.
+        WRITTEN("written"),
+        /// The plan doesn't: taken to be where the entry ends in which it meets its instant.
+        ASSUMED("assumed");
+
+        private final String word;
+
+        Ending(String word) {
+            this.word = word;
+        }
+
+        /// Gives what stands in the column `out_is`.
+        ///
+        /// @return `written` or `assumed`
+        public String word() {
+            return word;
+        }
+    }
+
     /// An instant of a sound.
     ///
     /// @param frame the film's frame in which it falls; of an end the one after the last

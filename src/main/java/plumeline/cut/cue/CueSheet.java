@@ -67,7 +67,9 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
             CueRow.Place out = new CueRow.Place(
                     Math.max(in.frame() + 1, end.frame()), Math.max(in.sample() + 1, end.sample()), end.pan());
             CueRow.Place meets = place(laid.sync(), laid.syncFrame(), span, thing, grid, panning);
-            return new CueRow(laid.what().sound(), laid.what().findLayer().orElse(""), span, thing, in, meets, out);
+            CueRow.Ending ending = laid.what().findLength().isPresent() ? CueRow.Ending.WRITTEN : CueRow.Ending.ASSUMED;
+            return new CueRow(
+                    laid.what().sound(), laid.what().findLayer().orElse(""), span, thing, in, meets, out, ending);
         });
     }
 
@@ -100,9 +102,12 @@ public record CueSheet(List<CueRow> rows, Optional<Timecode> timecode, long star
     /// Gives the label of a frame.
     ///
     /// @param frame of the film, from 0
-    /// @return such as `01:00:04:12`; empty where the film's rate has no timecode
+    /// @return such as `01:00:04:12`; empty before the film's first frame, and where the film's rate has no
+    /// timecode
     public String label(long frame) {
-        return timecode.map(labels -> labels.label(startFrame + frame)).orElse("");
+        return timecode.filter(_ -> frame >= 0)
+                .map(labels -> labels.label(startFrame + frame))
+                .orElse("");
     }
 
     /// How a sound pans, in per cent at in, sync and out: `-40 %, 0 %, 25 %`, or one figure where it stays.

@@ -1,12 +1,10 @@
 package plumeline.cut.cue;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.plan.Plan;
 import plumeline.quantity.Print;
-import plumeline.quantity.Quantity;
 import plumeline.solve.FilmAnswer;
 import plumeline.sound.Guide;
 import plumeline.sound.Pan;
@@ -52,16 +50,11 @@ public record GuideTrack(CueSheet sheet, Guide guide) {
     }
 
     private static void addBeats(Plan plan, Timeline timeline, SampleGrid grid, List<Guide.Heard> events) {
-        Optional<Quantity> tempo = plan.film().tempo();
+        Optional<TempoGrid> tempo = plan.film().findBeats().map(beats -> TempoGrid.of(beats, grid));
         if (tempo.isEmpty()) {
             return;
         }
-        BigDecimal first = plan.film()
-                .written()
-                .findQuantity("first_beat")
-                .map(Quantity::exactSi)
-                .orElse(BigDecimal.ZERO);
-        TempoGrid beats = new TempoGrid(tempo.get().exactValue(), first, grid);
+        TempoGrid beats = tempo.get();
         long past = grid.sample(timeline.frames());
         for (long beat = 0; beats.sample(beat) < past; beat++) {
             Voice voice = new Voice.Click(beat % BEATS_PER_BAR == 0 ? Voice.Beat.FIRST : Voice.Beat.OTHER);

@@ -1,6 +1,7 @@
 package plumeline.cut.cue;
 
 import java.util.Optional;
+import plumeline.geom.Aim;
 import plumeline.geom.Body;
 import plumeline.geom.Point;
 import plumeline.plan.Delivery;
@@ -19,8 +20,12 @@ import plumeline.timeline.Span;
 import plumeline.timeline.Timeline;
 
 /// Where a thing stands across the finished picture: the middle of its outline, −1 at the left edge, 1 at the right.
-/// What is outside the picture or behind the lens is at the edge that it is nearer to.
+/// What is outside the picture is at the edge that it is nearer to; what is behind the lens, or beside it, at the edge
+/// of the side on which its middle lies, in the middle where that is straight behind.
 final class Panning {
+    /// Who is off the axis by less than this is straight behind it, metres.
+    private static final double NOTHING_METRES = 1e-3;
+
     private final FilmAnswer film;
     private final Timeline timeline;
     private final Optional<Delivery> delivery;
@@ -43,10 +48,10 @@ final class Panning {
                 .filter(one -> one.shot().equals(span.shot()))
                 .findFirst()
                 .orElseThrow();
-        Stage stage = answer.posed().stages().stream()
+        Stage stage = film.listRuns(answer).stream()
                 .filter(run -> run.pass().equals(span.pass()))
                 .findFirst()
-                .orElseGet(() -> answer.posed().stages().getFirst())
+                .orElseThrow()
                 .stage();
         int index = stage.thingIndex(thing);
         if (index < 0) {
@@ -57,10 +62,15 @@ final class Panning {
         return Math.clamp(2 * across(scene, scene.things().get(index), span, inside), -1, 1);
     }
 
+    /// How far a thing's middle is to the right of the optical axis, as the camera is held.
+    private static double besideMetres(Aim aim, Body body) {
+        return body.middle().minus(aim.eye()).dot(aim.right());
+    }
+
     /// Share of the finished picture's width from its middle.
     private double across(Scene scene, Body body, Span span, double frame) {
         if (Sight.leastDepthMetres(scene.view(body), body) <= 0) {
-            return 0;
+            return besideMetres(scene.aim(), body) / NOTHING_METRES;
         }
         Extent extent = Sight.extent(scene.view(body), body);
         Point middle = new Point((extent.left() + extent.right()) / 2, (extent.bottom() + extent.top()) / 2);

@@ -2,8 +2,10 @@ package plumeline.cut.list;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plumeline.plan.Cut;
@@ -62,8 +64,14 @@ public final class EditList {
         this.timecode = timecode;
         startFrame = plan.film().startFrame();
         steps = Steps.of(timeline);
-        takes = Takes.of(plan, steps);
-        reels = Reels.of(takes.clips().values().stream().map(Clip::reel).toList());
+        Takes shown = Takes.of(plan, steps);
+        Map<Clip, Takes.Needed> asked = new LinkedHashMap<>();
+        for (Step step : steps) {
+            Clip clip = shown.clip(step.span());
+            asked.merge(clip, Asked.of(step, clip, readPerSecond(step)).range(), Takes.Needed::with);
+        }
+        takes = shown.asking(asked);
+        reels = Reels.of(takes.clips().values().stream().map(takes::reel).toList());
     }
 
     /// Writes a timeline as a list.
@@ -96,10 +104,12 @@ public final class EditList {
             worst = loss.frames() > worst.frames() ? loss : worst;
             while (next < marks.size() && (marks.get(next).frame() < step.past() || i == steps.size() - 1)) {
                 Mark mark = marks.get(next++);
-                line("* LOC: " + record(mark.frame()) + " " + mark.colour() + " " + mark.text());
+                line("* MARK: " + record(mark.frame()) + " " + mark.text());
             }
         }
         notes.addAll(takes.notes());
+        notes.addAll(takes.listShared());
+        tellOutside();
         tellRamps(worst);
         tellRest();
         for (String note : notes) {
@@ -112,27 +122,21 @@ public final class EditList {
     private Step.Loss event(int number, Step step) {
         Clip clip = takes.clip(step.span());
         double read = readPerSecond(step);
-        long from = clip.goFrame() + step.sourceFrame();
-        long frames = Math.max(1, Step.moved(step.frames(), Math.abs(read), step.rate()));
-        if (read < 0 && frames > from + 1) {
-            // No label comes before the clock's first.
-            frames = Math.max(1, from + 1);
-        }
-        long first = read < 0 ? from - frames + 1 : from;
-        String reel = String.format(Locale.ROOT, "%-8s", reels.name(clip.reel()));
+        Asked asked = Asked.of(step, clip, read);
+        String label = timecode.label(asked.range().first());
+        String reel = String.format(Locale.ROOT, "%-8s", reelOf(clip));
         line(String.format(
                 Locale.ROOT,
                 "%03d  %s V     C        %s %s %s %s",
                 number,
                 reel,
-                timecode.label(first),
-                timecode.label(first + frames),
+                label,
+                timecode.label(asked.range().past()),
                 record(step.first()),
                 record(step.past())));
         if (!step.isPlain()) {
             // Readers take colons only here; whether labels are dropped is said above.
-            String label = timecode.label(first).replace(';', ':');
-            line("M2   " + reel + " " + speed(read) + "                " + label);
+            line("M2   " + reel + " " + speed(read) + "                " + label.replace(';', ':'));
         }
         line("* FROM CLIP NAME: " + clip.name());
         clip.file()
@@ -140,16 +144,21 @@ public final class EditList {
                         file -> line("* FROM FILE: " + file),
                         () -> line("* MISSING: no take is named; GO is taken to be at 01:00:00:00"));
         Step.Loss loss = step.loss(read);
-        tell(step, clip, new Takes.Needed(first, first + frames), loss);
+        tell(step, clip, asked, loss);
         return loss;
     }
 
-    private void tell(Step step, Clip clip, Takes.Needed shown, Step.Loss loss) {
+    private String reelOf(Clip clip) {
+        return reels.name(takes.reel(clip));
+    }
+
+    private void tell(Step step, Clip clip, Asked asked, Step.Loss loss) {
         Span span = step.span();
-        if (!reels.name(clip.reel()).equalsIgnoreCase(clip.reel())) {
+        if (!reelOf(clip).equalsIgnoreCase(clip.reel())) {
             line("* REEL: " + clip.reel());
         }
         line("* SHOT: " + span.name() + ", frame " + span.shotFrameAt(step.first()));
+        Takes.Needed shown = asked.range();
         Takes.Needed kept = takes.withHandles(clip, shown);
         line("* HANDLES: " + timecode.label(kept.first()) + " to " + timecode.label(kept.past()) + ", "
                 + (shown.first() - kept.first()) + " before, " + (kept.past() - shown.past()) + " after");
@@ -160,7 +169,11 @@ public final class EditList {
             line("* BACKWARD: begins with the last of these source frames");
         }
         if (loss.frames() > 0) {
-            line("* LOSS: up to " + count(loss.frames()) + ", at " + record(loss.at()));
+            line("* LOSS: up to " + Words.recorded(loss.frames()) + ", at " + record(loss.at()));
+        }
+        if (asked.leftOut() > 0) {
+            line("* OUTSIDE: not in the clip and left out, " + asked.before() + " before its first frame, "
+                    + asked.after() + " after its last");
         }
         Cut cut = timeline.entries().get(span.entry()).cut();
         List<String> reframed = plan.deliveries().stream()
@@ -182,22 +195,21 @@ public final class EditList {
     }
 
     /// Something said at an instant of the film.
-    private record Mark(long frame, String colour, String text) {}
+    private record Mark(long frame, String text) {}
 
     private List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
-            marks.add(new Mark(cue.syncFrame(), "GREEN", "sound: " + cue.what().sound()));
+            marks.add(new Mark(cue.syncFrame(), "sound: " + cue.what().sound()));
         }
         for (Laid<Plan.Overlay> overlay : Laid.listOverlays(plan, timeline)) {
-            marks.add(new Mark(
-                    overlay.firstFrame(), "CYAN", "overlay: " + overlay.what().name() + until(overlay)));
+            marks.add(
+                    new Mark(overlay.firstFrame(), "overlay: " + overlay.what().name() + until(overlay)));
         }
         for (String language : languages(plan)) {
             for (Laid<Plan.Title> title : Laid.listTitles(plan, timeline, language)) {
                 marks.add(new Mark(
                         title.firstFrame(),
-                        "YELLOW",
                         "title, " + language + ": " + title.what().text() + until(title)));
             }
         }
@@ -226,9 +238,25 @@ public final class EditList {
         }
         if (worst.frames() > 0) {
             notes.add("The source frames of this list differ from those the film shows by up to "
-                    + count(worst.frames()) + ", at " + record(worst.at())
+                    + Words.recorded(worst.frames()) + ", at " + record(worst.at())
                     + "; frame k of an event shows SRC_IN + k x speed / rate, to the nearest.");
         }
+    }
+
+    /// What the events leave out, as the clips don't have it.
+    private void tellOutside() {
+        Map<Clip, Long> leftOut = new LinkedHashMap<>();
+        for (Step step : steps) {
+            Clip clip = takes.clip(step.span());
+            leftOut.merge(clip, Asked.of(step, clip, readPerSecond(step)).leftOut(), Math::max);
+        }
+        leftOut.forEach((clip, frames) -> {
+            if (frames > 0 && !clip.isMissing()) {
+                notes.add("By their speeds, events of " + clip.file().orElse(clip.name()) + " go up to "
+                        + Words.frames(frames)
+                        + " past what the clip has; their source is shorter by those here.");
+            }
+        });
     }
 
     private void tellRest() {
@@ -254,10 +282,6 @@ public final class EditList {
 
     private String record(long frame) {
         return timecode.label(startFrame + frame);
-    }
-
-    private static String count(long frames) {
-        return frames + (frames == 1 ? " recorded frame" : " recorded frames");
     }
 
     private void line(String text) {

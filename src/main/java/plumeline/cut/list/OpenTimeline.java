@@ -100,8 +100,7 @@ public final class OpenTimeline {
         }
         return most == 0
                 ? Optional.empty()
-                : Optional.of("Clips of one speed differ from what the film shows by up to " + most
-                        + (most == 1 ? " recorded frame" : " recorded frames")
+                : Optional.of("Clips of one speed differ from what the film shows by up to " + Words.recorded(most)
                         + "; the frames really shown stand in their metadata.");
     }
 
@@ -127,6 +126,12 @@ public final class OpenTimeline {
             url.append(isPlain ? String.valueOf(c) : String.format(Locale.ROOT, "%%%02X", (int) c));
         }
         return url.toString();
+    }
+
+    /// Whether a track is seen or heard as the list is opened.
+    private enum Shown {
+        ENABLED,
+        DISABLED
     }
 
     /// One writing of it.
@@ -185,27 +190,26 @@ public final class OpenTimeline {
                         .ifPresent(beat -> json.marker(
                                 entry.first(),
                                 "beat " + beat,
-                                "YELLOW",
                                 "the cut to " + entry.cut().shot().name()));
             }
             for (Laid<Plan.Cue> cue : Laid.listCues(plan, timeline)) {
-                json.marker(cue.syncFrame(), cue.what().sound(), "GREEN", "the instant that the sound meets");
+                json.marker(cue.syncFrame(), cue.what().sound(), "the instant that the sound meets");
             }
         }
 
         private void tracks() {
-            track("picture", "Video", true, () -> steps.forEach(this::step));
+            track("picture", "Video", () -> steps.forEach(this::step));
             List<List<Laid<Plan.Overlay>>> layers = layered(Laid.listOverlays(plan, timeline));
             for (int i = 0; i < layers.size(); i++) {
                 List<Laid<Plan.Overlay>> layer = layers.get(i);
-                track(numbered("overlays", i), "Video", true, () -> fill(layer, this::overlay));
+                track(numbered("overlays", i), "Video", () -> fill(layer, this::overlay));
             }
             List<String> languages = EditList.languages(plan);
             for (String language : languages) {
                 track(
                         "titles " + language,
                         "Video",
-                        language.equals(languages.getFirst()),
+                        language.equals(languages.getFirst()) ? Shown.ENABLED : Shown.DISABLED,
                         () -> fill(Laid.listTitles(plan, timeline, language), this::title));
             }
             sounds();
@@ -237,14 +241,13 @@ public final class OpenTimeline {
                 List<List<Laid<Plan.Cue>>> layers = layered(cues);
                 for (int i = 0; i < layers.size(); i++) {
                     List<Laid<Plan.Cue>> layer = layers.get(i);
-                    track(numbered(name, i), "Audio", true, () -> fill(layer, this::cue));
+                    track(numbered(name, i), "Audio", () -> fill(layer, this::cue));
                 }
             });
             if (!beside.guide().isEmpty()) {
                 track(
                         "guide",
                         "Audio",
-                        true,
                         () -> json.plain("Clip.2", "guide", () -> {
                             json.item(0, timeline.frames(), () -> {});
                             json.media(() -> json.external(url(beside.guide()), 0, timeline.frames()));
@@ -256,12 +259,16 @@ public final class OpenTimeline {
             return index == 0 ? name : name + " " + (index + 1);
         }
 
-        private void track(String name, String kind, boolean isEnabled, OtioJson.Part children) {
+        private void track(String name, String kind, OtioJson.Part children) {
+            track(name, kind, Shown.ENABLED, children);
+        }
+
+        private void track(String name, String kind, Shown shown, OtioJson.Part children) {
             json.plain("Track.1", name, () -> {
                 out.writeNullProperty("source_range");
                 json.list("effects", List.of(), _ -> {});
                 json.list("markers", List.of(), _ -> {});
-                out.writeBooleanProperty("enabled", isEnabled);
+                out.writeBooleanProperty("enabled", shown == Shown.ENABLED);
                 out.writeStringProperty("kind", kind);
                 out.writeArrayPropertyStart("children");
                 children.write();

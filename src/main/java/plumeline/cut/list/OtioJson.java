@@ -122,9 +122,10 @@ final class OtioJson {
         });
     }
 
-    void marker(long frame, String name, String colour, String comment) {
+    /// Markers have a colour by their schema: the one it takes where none is given.
+    void marker(long frame, String name, String comment) {
         plain("Marker.2", name, () -> {
-            out.writeStringProperty("color", colour);
+            out.writeStringProperty("color", "GREEN");
             out.writeStringProperty("comment", comment);
             range("marked_range", frame, frame);
         });

@@ -15,25 +15,40 @@ final class Reels {
     private static final int MOST_LETTERS = 8;
     private static final Set<String> RESERVED = Set.of("BL", "BLACK", "BARS", "AX");
 
-    private final Map<String, String> names = new LinkedHashMap<>();
+    private final Map<Reel, String> names = new LinkedHashMap<>();
+
+    /// What frames come from.
+    ///
+    /// @param name what it is called
+    /// @param of the take that it was called after, its file where it has one: another take of that name is another
+    ///     reel; empty where the crew wrote the name, which then is one reel whatever takes are on it
+    record Reel(String name, String of) {}
 
     private Reels() {}
 
-    static Reels of(List<String> reels) {
+    static Reels of(List<Reel> reels) {
         Reels all = new Reels();
         Set<String> taken = new HashSet<>(RESERVED);
-        // A name that already is one keeps its place, whatever comes before it.
-        for (String reel : reels) {
-            if (reel.equals(letters(reel)) && !all.names.containsKey(reel) && taken.add(reel)) {
-                all.names.put(reel, reel);
+        // A name that already is one keeps its place, whatever comes before it, and what is written before the rest.
+        for (Reel reel : reels) {
+            if (reel.of().isEmpty()) {
+                all.keep(reel, taken);
             }
         }
-        for (String reel : reels) {
+        reels.forEach(reel -> all.keep(reel, taken));
+        for (Reel reel : reels) {
             if (!all.names.containsKey(reel)) {
-                all.names.put(reel, free(letters(reel), taken));
+                all.names.put(reel, free(letters(reel.name()), taken));
             }
         }
         return all;
+    }
+
+    private void keep(Reel reel, Set<String> taken) {
+        String name = reel.name();
+        if (name.equals(letters(name)) && !names.containsKey(reel) && taken.add(name)) {
+            names.put(reel, name);
+        }
     }
 
     private static String letters(String reel) {
@@ -52,7 +67,7 @@ final class Reels {
     }
 
     /// The name of a reel in the list.
-    String name(String reel) {
+    String name(Reel reel) {
         String name = names.get(reel);
         if (name == null) {
             throw new IllegalArgumentException("no reel " + reel);

@@ -12,7 +12,6 @@ import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.Strand;
 import plumeline.time.SourceFrames;
-import plumeline.timeline.Timeline;
 
 /// One pass of a solved shot in which something is held by lines or rigs: its masks, captured frame by captured frame.
 public final class Masked {
@@ -56,27 +55,13 @@ public final class Masked {
     public static List<Masked> listAll(FilmAnswer film) {
         List<Masked> all = new ArrayList<>();
         for (ShotAnswer answer : film.shots()) {
-            for (ShotAnswer.Run run : runs(film.plan(), answer)) {
+            for (ShotAnswer.Run run : film.listRuns(answer)) {
                 if (!Strand.listAll(run.stage()).isEmpty()) {
                     all.add(of(film.plan(), answer, run));
                 }
             }
         }
         return all;
-    }
-
-    /// A shot's passes, and the shot itself where the film cuts to it.
-    private static List<ShotAnswer.Run> runs(Plan plan, ShotAnswer answer) {
-        List<ShotAnswer.Run> runs = new ArrayList<>(answer.posed().stages());
-        boolean isCut = Timeline.listAll(plan).stream()
-                .flatMap(timeline -> timeline.spans().stream())
-                .anyMatch(
-                        span -> span.shot().equals(answer.shot()) && span.pass().isEmpty());
-        if (isCut && runs.stream().noneMatch(run -> run.pass().isEmpty())) {
-            runs.addFirst(new ShotAnswer.Run(
-                    "", Stage.of(plan, plan.findShot(answer.shot()).orElseThrow())));
-        }
-        return runs;
     }
 
     /// Prepares a pass.

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import plumeline.cut.review.CsvText.Cell;
 
@@ -51,6 +52,26 @@ record Columns(Map<String, Integer> known, List<Integer> others) {
     /// A column's word, however it is spelled.
     static String word(Cell cell) {
         return cell.text().strip().toLowerCase(Locale.ROOT);
+    }
+
+    /// Finds what parts the names of columns in the first line of a text, where that isn't commas.
+    static Optional<String> findOtherPart(String text) {
+        String head = text.stripLeading().lines().findFirst().orElse("");
+        return Stream.of("; semicolons", "\t tabs")
+                .filter(part -> isParted(head, part.substring(0, 1)))
+                .map(part -> part.substring(2))
+                .findFirst();
+    }
+
+    private static boolean isParted(String head, String by) {
+        return countNeeded(head, by) > Math.max(1, countNeeded(head, ","));
+    }
+
+    private static long countNeeded(String head, String by) {
+        List<String> words = Stream.of(head.split(by))
+                .map(word -> word.replace("\"", "").strip().toLowerCase(Locale.ROOT))
+                .toList();
+        return NEEDED.stream().filter(words::contains).count();
     }
 
     List<String> listMissing() {

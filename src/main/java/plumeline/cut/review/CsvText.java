@@ -129,18 +129,4 @@ final class CsvText {
     private Place place(int fromLine, int fromLineStart, int start) {
         return new Place(file, fromLine, text.codePointCount(fromLineStart, start) + 1, start, at);
     }
-
-    /// Writes a row.
-    static void write(List<String> cells, StringBuilder out) {
-        for (int i = 0; i < cells.size(); i++) {
-            out.append(i == 0 ? "" : ",").append(field(cells.get(i)));
-        }
-        out.append("\r\n");
-    }
-
-    private static String field(String cell) {
-        boolean isPlain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n')
-                && cell.strip().equals(cell);
-        return isPlain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
-    }
 }

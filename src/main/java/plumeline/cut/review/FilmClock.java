@@ -31,6 +31,12 @@ public record FilmClock(Timecode timecode, long startFrame, long frames) {
         return timecode.label(startFrame + frame);
     }
 
+    /// Tells whether a frame of the film comes before its first: on a round clock everything does that isn't reached
+    /// within half a day of it.
+    boolean isBefore(long filmFrame) {
+        return filmFrame >= Math.max(frames, timecode.framesPerDay() / 2);
+    }
+
     /// Gives the film's frame that a frame of the clock is; the clock may go round once while the film runs.
     long filmFrame(long clockFrame) {
         return clockFrame >= startFrame ? clockFrame - startFrame : clockFrame + timecode.framesPerDay() - startFrame;

@@ -61,6 +61,17 @@ final class NotesReader {
     }
 
     private Optional<ReviewNotes> read(String text) {
+        Optional<String> other = Columns.findOtherPart(text);
+        if (other.isPresent()) {
+            add(
+                    Place.ofFile(file),
+                    "the first line",
+                    "P-NOTE-03",
+                    "parted by " + other.get(),
+                    "parted by commas",
+                    "Save it as CSV parted by commas; they are wanted in every line.");
+            return Optional.empty();
+        }
         CsvText.Rows read = CsvText.read(text, file);
         read.broken()
                 .ifPresent(broken -> add(
@@ -148,13 +159,13 @@ final class NotesReader {
                 yield Optional.empty();
             }
             case Timecode.Meaning.Frame(long frame)
-            when clock.filmFrame(frame) >= clock.frames() -> {
+            when clock.isBefore(clock.filmFrame(frame)) -> {
                 add(
                         cell.place(),
                         field + "." + Columns.TIMECODE,
                         "P-NOTE-06",
-                        label + ", outside the film",
-                        "within the film, " + span,
+                        label + ", before the film",
+                        "from the film's first frame on, " + span,
                         "Count from " + clock.label(0) + ", where the film starts, or see which version it is of.");
                 yield Optional.empty();
             }

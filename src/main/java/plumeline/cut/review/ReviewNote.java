@@ -1,11 +1,12 @@
 package plumeline.cut.review;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /// What somebody says of one instant of one version.
 ///
 /// @param version the version's name, as written
-/// @param frame of the film, from 0
+/// @param frame of the film, from 0; past its last where the film has become shorter since
 /// @param author who says it, as written
 /// @param text what is said, as written
 /// @param standing whether it is done
@@ -62,6 +63,14 @@ public record ReviewNote(
     /// Copies the list.
     public ReviewNote {
         others = List.copyOf(others);
+    }
+
+    /// What makes it one note with another: who says what of which instant of which version, but for blanks around it
+    /// and how lines end.
+    List<String> key() {
+        return Stream.of(version, Long.toString(frame), author, text)
+                .map(cell -> cell.strip().replace("\r\n", "\n"))
+                .toList();
     }
 
     ReviewNote landedAt(Landing other) {

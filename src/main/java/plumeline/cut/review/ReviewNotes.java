@@ -9,6 +9,7 @@ import java.util.function.LongFunction;
 import java.util.stream.Stream;
 import plumeline.cut.review.ReviewNote.Landing;
 import plumeline.plan.Plan;
+import plumeline.text.CsvRow;
 import plumeline.text.Problem;
 import plumeline.timeline.Clip;
 import plumeline.timeline.Timeline;
@@ -83,14 +84,26 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
                 notes.stream()
                         .map(note -> {
                             Landing now = shown.apply(note.frame());
-                            return note.landing().isEmpty() || note.landing().isPlaceOf(now)
+                            boolean isSeen = !now.isEmpty();
+                            return isSeen
+                                            && (note.landing().isEmpty()
+                                                    || note.landing().isPlaceOf(now))
                                     ? note.landedAt(now)
                                     : note;
                         })
                         .toList());
     }
 
-    /// Tells which notes land elsewhere by now than their rows say.
+    /// Puts another list's notes with these. What stands in both is one note: the same version, timecode, author and
+    /// note. Such a note is done as the later list says it; its other cells are the later's where that has any.
+    ///
+    /// @param later the other list
+    /// @return the notes of this list in their order, then those that only the later has; columns likewise
+    public ReviewNotes merged(ReviewNotes later) {
+        return Merging.of(this, later);
+    }
+
+    /// Tells which notes land elsewhere by now than their rows say, or nowhere.
     ///
     /// @param clock the film's timecode
     /// @param shown where each frame of the film lands
@@ -99,7 +112,11 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
         List<String> moved = new ArrayList<>();
         for (ReviewNote note : notes) {
             Landing now = shown.apply(note.frame());
-            if (!note.landing().isEmpty() && !note.landing().isPlaceOf(now)) {
+            if (note.frame() >= clock.frames()) {
+                moved.add("At " + clock.label(note.frame()) + " the note of " + said(note)
+                        + (note.landing().isEmpty() ? "" : " is on " + place(note.landing()) + "; it")
+                        + " lands nowhere: the film ends before it now, with " + clock.label(clock.frames() - 1) + ".");
+            } else if (!note.landing().isEmpty() && !note.landing().isPlaceOf(now)) {
                 moved.add("At " + clock.label(note.frame()) + " the note of " + said(note) + " is on "
                         + place(note.landing()) + "; the film shows " + place(now) + " there by now.");
             }
@@ -124,7 +141,7 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
     /// @return its text's bytes
     public byte[] csv(FilmClock clock) {
         StringBuilder out = new StringBuilder();
-        CsvText.write(Columns.head(otherColumns), out);
+        CsvRow.write(Columns.head(otherColumns), out);
         for (ReviewNote note : notes) {
             Landing landing = note.landing();
             List<String> own = List.of(
@@ -137,7 +154,7 @@ public record ReviewNotes(List<String> otherColumns, List<ReviewNote> notes) {
                     landing.pass(),
                     landing.shotFrame(),
                     landing.sourceTimecode());
-            CsvText.write(Stream.concat(own.stream(), note.others().stream()).toList(), out);
+            CsvRow.write(Stream.concat(own.stream(), note.others().stream()).toList(), out);
         }
         return out.toString().getBytes(UTF_8);
     }

@@ -62,11 +62,12 @@ public final class MovesGlb {
     /// Prepares a solved film's scenes.
     ///
     /// @param film the findings
-    /// @return one a shot, or a pass where a shot has passes, in the plan's order
+    /// @return one a shot, or a pass where a shot has passes (and of the shot itself where it is cut to), in the
+    /// plan's order
     public static List<MovesGlb> listAll(FilmAnswer film) {
         List<MovesGlb> all = new ArrayList<>();
         for (ShotAnswer shot : film.shots()) {
-            for (ShotAnswer.Run run : shot.posed().stages()) {
+            for (ShotAnswer.Run run : film.listRuns(shot)) {
                 all.add(of(film, shot, run));
             }
         }

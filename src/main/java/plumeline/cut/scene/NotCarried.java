@@ -49,6 +49,13 @@ final class NotCarried {
         if (run.stage().shot().placed().stream().anyMatch(Placed::isHung)) {
             notes.add("The lines that things hang on aren't in it.");
         }
+        String rigged = run.stage().shot().placed().stream()
+                .filter(placed -> placed.written().has("rig"))
+                .map(Placed::name)
+                .collect(Collectors.joining(", "));
+        if (!rigged.isEmpty()) {
+            notes.add("The rods of rigs aren't in it: " + rigged + ".");
+        }
         notes.add("Round things have " + Shell.SIDES + " flat sides; greys only tell parts apart; lamps give no"
                 + " light.");
         return notes;

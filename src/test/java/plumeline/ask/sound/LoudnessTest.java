@@ -45,6 +45,15 @@ final class LoudnessTest {
         return Asking.problems(Asking.ask("loudness", text, holding(file)));
     }
 
+    /// A tone's peak lies half a place off at worst, an eighth of a sample being a place.
+    @Test
+    void howFarATruePeakMayBeUnder_isTold_withItsBound() {
+        double under = -20 * Math.log10(Math.cos(Math.PI * 0.45 / 8));
+        assertThat(answer(AT + "target: -23 LUFS\n", stereo(-23)).notes().sources())
+                .anyMatch(source -> source.contains(
+                        String.format(java.util.Locale.ROOT, "up to %.2f dB under what is there, to 0.45 of", under)));
+    }
+
     @Test
     void tooLoud_fails_andTheGainIsTold() {
         Answer answer = answer(AT + "target: -23 LUFS\n", stereo(-18.4));

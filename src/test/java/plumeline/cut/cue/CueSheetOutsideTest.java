@@ -101,7 +101,7 @@ final class CueSheetOutsideTest {
     @Test
     void csv_holdsEverySoundInOrder_withItsFramesLabelsAndSamples() {
         List<List<String>> rows = readCsv(CueSheet.of(film, timeline).csv());
-        assertThat(rows).hasSize(5).allSatisfy(row -> assertThat(row).hasSize(18));
+        assertThat(rows).hasSize(5).allSatisfy(row -> assertThat(row).hasSize(19));
         assertThat(rows.stream().skip(1).map(row -> row.get(1)))
                 .containsExactly("hiss", "pour, slow", "a \"soft\" click --> on", "whoosh & air <low>");
         // 30 000/1001 frames a second: frame n begins at 1601.6 n. The film begins at 01:00:00;00.
@@ -135,7 +135,9 @@ final class CueSheetOutsideTest {
         // Heard until the entry ends; two things are there and none is named.
         assertThat(row("whoosh").subList(3, 6)).containsExactly("ramped", "", "");
         assertThat(row("whoosh").get(13)).isEqualTo("180");
-        assertThat(row("hiss").subList(7, 9)).containsExactly("-3", "-4805");
+        assertThat(row("hiss").subList(6, 9)).containsExactly("", "-3", "-4805");
+        assertThat(rows.stream().map(List::getLast))
+                .containsExactly("out_is", "written", "written", "written", "assumed");
         assertThat(CueSheet.of(film, timeline).notes())
                 .containsExactly("The sound hiss begins 3 frames before the film, which lacks that part.");
     }

@@ -11,7 +11,7 @@ final class EdlReader {
     private static final Pattern LABEL = Pattern.compile("(\\d\\d):(\\d\\d):(\\d\\d)([:;])(\\d\\d)");
     private static final Pattern MOTION =
             Pattern.compile("M2\\s+(\\S+)\\s+(-?\\d+\\.\\d)\\s+(\\d\\d:\\d\\d:\\d\\d:\\d\\d)");
-    private static final Pattern LOCATOR = Pattern.compile("\\* LOC: (\\S+)\\s+([A-Z]+)\\s+(.*)");
+    private static final Pattern LOCATOR = Pattern.compile("\\* MARK: (\\S+) (.*)");
 
     /// One line of an event with what follows it.
     static final class Event {
@@ -118,11 +118,11 @@ final class EdlReader {
 
     private void comment(String line) {
         Matcher locator = LOCATOR.matcher(line);
-        if (line.startsWith("* LOC") && !locator.matches()) {
+        if (line.startsWith("* MARK") && !locator.matches()) {
             throw new AssertionError("no marker: " + line);
         }
-        if (line.startsWith("* LOC")) {
-            events.getLast().markers.add(frame(locator.group(1)) + " " + locator.group(2) + " " + locator.group(3));
+        if (line.startsWith("* MARK")) {
+            events.getLast().markers.add(frame(locator.group(1)) + " " + locator.group(2));
         } else {
             events.getLast().comments.add(line);
         }

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.cut.StrictJson;
+import plumeline.plan.Plan;
 import plumeline.quantity.FrameRate;
 import plumeline.tidy.Outside;
+import plumeline.timeline.Timeline;
 
 /// The readers of these tests against lists of others, so that what they say of ours can be believed; and how others
 /// read speeds.
@@ -101,9 +103,27 @@ final class ListReadersOutsideTest {
     @Test
     void speedsOfOthers_areReadAsOurs() {
         double[][] scalars = {{48, 2}, {12, 0.5}, {47.6, 1.9833333}, {-24, -1}, {0, 0}, {4.8, 0.2}};
+        int scaled = 0;
         for (double[] row : scalars) {
-            assertThat(row[0] / 24).isCloseTo(row[1], within(1e-7));
+            Plan plan = CutPlans.of(
+                    "24 fps",
+                    CutPlans.shot("one", "24 fps", "speed: " + 100 * row[1] + " %\n"),
+                    "  - {shot: one, frames: 48}\n");
+            var listed = (EditList.Result.Listed) EditList.of(plan, Timeline.of(plan));
+            assertThat(EdlReader.read(listed.text(), 24).events.getFirst().speed)
+                    .isEqualTo(row[0]);
+            String json = OpenTimeline.of(plan, Timeline.of(plan), new OpenTimeline.Beside("", ""))
+                    .json();
+            assertThat(new OtioReader(json, 24)
+                            .tracks
+                            .getFirst()
+                            .items()
+                            .getFirst()
+                            .scalar())
+                    .isCloseTo(row[1], within(1e-7));
+            scaled++;
         }
+        assertThat(scaled).isEqualTo(6);
         double[][] events = {
             {70, 36, 47.6},
             {15, 6, 68.0},

@@ -1,7 +1,6 @@
 package plumeline.cut.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
 import java.util.List;
@@ -46,9 +45,11 @@ final class ListsTest {
             assertThat(event.record()).isPositive();
             assertThat(event.reel).matches("[A-Z0-9]{1,8}");
             double scalar = event.hasSpeed ? event.speed / rate.framesPerSecond() : 1;
+            double whole = Math.max(1, event.record() * Math.abs(scalar));
+            boolean isCut = !event.comment("OUTSIDE").isEmpty();
             assertThat((double) event.source())
                     .as("%s, event %s", said, event.number)
-                    .isCloseTo(Math.max(1, event.record() * Math.abs(scalar)), within(0.5 + 1e-9));
+                    .isBetween(isCut ? 1 : whole - 0.5 - 1e-9, isCut ? whole - 0.5 : whole + 0.5 + 1e-9);
             assertThat(event.hasSpeed || event.source() == event.record()).isTrue();
             long worst = 0;
             Clip clip = clipOf(plan, timeline, frame);
@@ -66,6 +67,16 @@ final class ListsTest {
             if (!ramp.isEmpty() && Long.parseLong(ramp.substring(ramp.lastIndexOf(' ') + 1)) < Steps.MOST / 2) {
                 assertThat(worst).as("%s, event %s", said, event.number).isLessThanOrEqualTo(1);
             }
+            assertThat(
+                            isCut && !clip.isMissing()
+                                    ? event.sourceIn
+                                    : clip.goFrame()
+                                            + timeline.findSpan(frame - event.record())
+                                                    .orElseThrow()
+                                                    .sourceFrame(frame - event.record())
+                                            - (scalar < 0 ? event.source() - 1 : 0))
+                    .as("%s, first of event %s", said, event.number)
+                    .isIn(event.sourceIn, event.sourceIn + day, event.sourceIn - day);
             assertThat(event.comment("FROM CLIP NAME")).isEqualTo(clip.name());
             assertThat(event.comment("FROM FILE")).isEqualTo(clip.file().orElse(""));
             assertThat(reels.computeIfAbsent(event.reel, _ -> clip.reel())).isEqualTo(clip.reel());
@@ -314,13 +325,13 @@ final class ListsTest {
         List<EdlReader.Event> events = EdlReader.read(listed.text(), 24).events;
         assertThat(events.stream().flatMap(event -> event.markers.stream()))
                 .containsExactly(
-                        "86400 GREEN sound: music",
-                        "86424 GREEN sound: whoosh",
-                        "86424 YELLOW title, en: Three tins (to 01:00:03:00)",
-                        "86424 YELLOW title, de: Drei Buchsen (to 01:00:03:00)",
-                        "86430 CYAN overlay: steam (to 01:00:03:00)",
-                        "86434 GREEN sound: click",
-                        "86436 CYAN overlay: dust (to 01:00:02:00)");
+                        "86400 sound: music",
+                        "86424 sound: whoosh",
+                        "86424 title, en: Three tins (to 01:00:03:00)",
+                        "86424 title, de: Drei Buchsen (to 01:00:03:00)",
+                        "86430 overlay: steam (to 01:00:03:00)",
+                        "86434 sound: click",
+                        "86436 overlay: dust (to 01:00:02:00)");
         assertThat(events.get(1).comment("REFRAMED")).isEqualTo("for square; not in this list");
         assertThat(listed.notes())
                 .contains("Overlays, titles and sounds stand as markers only: this list holds one layer of picture.")
@@ -379,11 +390,138 @@ final class ListsTest {
                 "  - {shot: one, frames: 30}\n  - {shot: two, frames: 50}\n");
         assertThat(listed(plan).notes())
                 .containsExactly(
+                        "a.mov: its timecode is taken to begin at 00:00:00:00.",
                         "a.mov has handles of 12 frames before and 18 after, not of 20.",
+                        "b.mov: its timecode is taken to begin at 00:00:00:00, and GO is taken to be its first frame.",
                         "b.mov ends 10 frames before the last that the film shows of it.",
                         "b.mov has handles of 0 frames before and 0 after, not of 20.");
         assertThat(OpenTimeline.of(plan, Timeline.of(plan), BESIDE).notes())
                 .isEqualTo(listed(plan).notes());
+    }
+
+    /// Nobody has measured this take: nothing is said of its handles but what it is taken for.
+    @Test
+    void aTakeOfWhichNothingIsWritten_isNotToldAsMeasured() {
+        Plan plan = CutPlans.of(
+                "25 fps, handles: 1",
+                CutPlans.shot("one", "25 fps", "clip: {file: a.mov}")
+                        + CutPlans.shot("two", "25 fps", "speed: 0 %")
+                        + CutPlans.shot(
+                                "three", "25 fps", "clip: {file: c.mov, starts: \"10:00:00:00\", go: 2, frames: 3}"),
+                "  - {shot: one, frames: 30}\n  - {shot: two, frames: 30}\n  - {shot: three, frames: 2}\n");
+        assertThat(listed(plan).notes())
+                .containsExactly(
+                        "a.mov: its timecode is taken to begin at 00:00:00:00, and GO is taken to be its first frame.",
+                        "The take two is missing: the film goes through 1 recorded frame of it, and wants 1 more before"
+                                + " and after; its GO is taken to be at 01:00:00:00.",
+                        "c.mov ends 1 frame before the last that the film shows of it.",
+                        "c.mov has handles of 1 frame before and 0 after, not of 1.");
+    }
+
+    /// At 23.976 real time backward is -24.0 in tenths: two thousand frames take 2002 of the source, of which 2001 end
+    /// with the one shown first; 200 % takes 2883 where the film goes through 2879.
+    @Test
+    void noEventAsksForWhatItsClipDoesNotHave() {
+        Plan plan = CutPlans.of(
+                "23.976 fps",
+                CutPlans.shot(
+                                "back",
+                                "23.976 fps",
+                                "speed: -100 %\nclip: {file: a.mov, starts: \"10:00:00:00\", go: 0, frames: 3000}")
+                        + CutPlans.shot(
+                                "fast",
+                                "23.976 fps",
+                                "speed: 200 %\nclip: {file: b.mov, starts: \"10:00:00:00\", go: 0, frames: 2879}"),
+                "  - {shot: back, frames: 2000}\n  - {shot: fast, frames: 1440}\n");
+        List<EdlReader.Event> events = EdlReader.read(listed(plan).text(), 24).events;
+        assertThat(events).hasSize(2);
+        assertThat(events.getFirst().speed).isEqualTo(-24.0);
+        assertThat(events.getFirst().sourceIn).isEqualTo(864_000);
+        assertThat(events.getFirst().comment("OUTSIDE"))
+                .isEqualTo("not in the clip and left out, 1 before its first frame, 0 after its last");
+        assertThat(events.getLast().sourceOut).isEqualTo(864_000 + 2879);
+        assertThat(events.getLast().comment("OUTSIDE")).endsWith(" 0 before its first frame, 4 after its last");
+        assertThat(listed(plan).notes())
+                .contains("By their speeds, events of a.mov go up to 1 frame past what the clip has; their source is"
+                        + " shorter by those here.")
+                .contains("By their speeds, events of b.mov go up to 4 frames past what the clip has; their source is"
+                        + " shorter by those here.");
+    }
+
+    /// The list's own range counts for handles: it goes three frames farther than the film.
+    @Test
+    void handles_areLeftOverByTheListsOwnFrames() {
+        Plan plan = CutPlans.of(
+                "23.976 fps, handles: 8",
+                CutPlans.shot(
+                        "fast",
+                        "23.976 fps",
+                        "speed: 200 %\nclip: {file: b.mov, starts: \"10:00:00:00\", go: 8, frames: 2895}"),
+                "  - {shot: fast, frames: 1440}\n");
+        assertThat(OpenTimeline.of(plan, Timeline.of(plan), BESIDE).notes()).isEmpty();
+        assertThat(listed(plan).notes()).contains("b.mov has handles of 8 frames before and 4 after, not of 8.");
+    }
+
+    /// Two cards hold files of one name; a third and a fourth take are on a reel that the crew named.
+    @Test
+    void takesOfOneName_haveReelsOfTheirOwn_unlessTheCrewWroteOne() {
+        String starts = ", starts: \"10:00:00:00\", go: 100}";
+        Plan plan = CutPlans.of(
+                "24 fps",
+                CutPlans.shot("one", "24 fps", "clip: {file: day1/A001.mov" + starts)
+                        + CutPlans.shot("two", "24 fps", "clip: {file: day2/A001.mov" + starts)
+                        + CutPlans.shot("again", "24 fps", "clip: {file: day1/A001.mov" + starts)
+                        + CutPlans.shot("three", "24 fps", "clip: {file: c.mov, reel: A001" + starts)
+                        + CutPlans.shot("four", "24 fps", "clip: {file: d.mov, reel: A001" + starts),
+                "  - {shot: one, frames: 9}\n  - {shot: two, frames: 9}\n  - {shot: again, frames: 9}\n"
+                        + "  - {shot: three, frames: 9}\n  - {shot: four, frames: 9}\n");
+        assertThat(EdlReader.read(listed(plan).text(), 24).events)
+                .extracting(event -> event.reel)
+                .containsExactly("A0012", "A0013", "A0012", "A001", "A001");
+        assertThat(listed(plan).notes())
+                .contains("The reel A001 is written for 2 takes, c.mov, d.mov; they are one reel here, told apart by"
+                        + " their timecode only.");
+        Plan apart = CutPlans.of(
+                "24 fps",
+                CutPlans.shot("one", "24 fps", "clip: {file: day1/A001.mov" + starts)
+                        + CutPlans.shot("two", "24 fps", "clip: {file: day2/A001.mov" + starts),
+                "  - {shot: one, frames: 9}\n  - {shot: two, frames: 9}\n");
+        assertThat(listed(apart).notes()).noneMatch(note -> note.startsWith("The reel"));
+    }
+
+    /// It begins 60 frames before the film's first and lasts 12.
+    @Test
+    void aSoundThatIsOverBeforeTheFilm_isNotInIt() {
+        Plan plan = CutPlans.of(
+                "24 fps",
+                CutPlans.shot("one", "24 fps", ""),
+                "  - {shot: one, frames: 48}\ncues:\n"
+                        + "  - {sound: early, sync: {shot: one, when: start}, lead: 60 frames, lasts: 12 frames}\n"
+                        + "  - {sound: just, sync: {shot: one, when: start}, lead: 60 frames, lasts: 60 frames}\n"
+                        + "  - {sound: in, sync: {shot: one, when: start}, lead: 60 frames, lasts: 61 frames}\n");
+        String json = OpenTimeline.of(plan, Timeline.of(plan), BESIDE).json();
+        OtioReader read = new OtioReader(json, 24);
+        assertThat(lying(read, "sounds")).containsExactly("in 0+1@60.0");
+        assertThat(StrictJson.list(read.json, "tracks", "markers")).hasSize(1);
+        assertThat(EdlReader.read(listed(plan).text(), 24).events.getFirst().markers)
+                .containsExactly("86400 sound: in");
+        assertThat(listed(plan).notes())
+                .contains("The sound early isn't in the film: it is over before the first frame.")
+                .contains("The sound just isn't in the film: it is over before the first frame.");
+    }
+
+    @Test
+    void markers_haveOneColour_byTheirSchemaOnly() {
+        Plan plan = full();
+        assertThat(listed(plan).text())
+                .contains("* MARK: 01:00:01:00 sound: whoosh\r\n")
+                .doesNotContain("LOC:");
+        OtioReader read =
+                new OtioReader(OpenTimeline.of(plan, Timeline.of(plan), BESIDE).json(), 24);
+        assertThat(StrictJson.list(read.json, "tracks", "markers"))
+                .hasSize(4)
+                .allSatisfy(
+                        marker -> assertThat(StrictJson.text(marker, "color")).isEqualTo("GREEN"));
     }
 
     @Test

@@ -3,12 +3,15 @@ package plumeline.cut.list;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 final class ReelsTest {
     private static List<String> named(String... reels) {
-        Reels all = Reels.of(List.of(reels));
-        return List.of(reels).stream().map(all::name).toList();
+        List<Reels.Reel> each =
+                Stream.of(reels).map(name -> new Reels.Reel(name, "")).toList();
+        Reels all = Reels.of(each);
+        return each.stream().map(all::name).toList();
     }
 
     @Test

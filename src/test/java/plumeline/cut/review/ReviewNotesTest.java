@@ -111,10 +111,6 @@ final class ReviewNotesTest {
                         notes.csv:2:4 notes.1.timecode is 01:00:00:24, which has frame 24, and a second's last is 23; \
                         must be the film's timecode at 24 fps, 01:00:00:00 to 01:00:13:23
                           Try 01:00:00:00, the first frame.   (P-NOTE-05, docs/problems.md)
-                        notes.csv:4:4 notes.2.timecode is 01:00:14:00, outside the film; must be within the film, \
-                        01:00:00:00 to 01:00:13:23
-                          Count from 01:00:00:00, where the film starts, or see which version it is of.   \
-                        (P-NOTE-06, docs/problems.md)
                         notes.csv:4:25 notes.2.done is maybe; must be yes or no, or empty for no
                           Try yes, where nothing is left to do.   (P-NOTE-07, docs/problems.md)
                         notes.csv:5:1 notes.3 is a row of 4 cells; must be as many as there are columns, 5
@@ -123,17 +119,17 @@ final class ReviewNotesTest {
                         notes.csv:6:4 notes.4.timecode is empty; must be the film's timecode at 24 fps, 01:00:00:00 \
                         to 01:00:13:23
                           Try 01:00:00:00, the first frame.   (P-NOTE-05, docs/problems.md)
-                        notes.csv:7:4 notes.5.timecode is 00:59:59:23, outside the film; must be within the film, \
-                        01:00:00:00 to 01:00:13:23
+                        notes.csv:7:4 notes.5.timecode is 00:59:59:23, before the film; must be from the film's first \
+                        frame on, 01:00:00:00 to 01:00:13:23
                           Count from 01:00:00:00, where the film starts, or see which version it is of.   \
                         (P-NOTE-06, docs/problems.md)""");
     }
 
     @Test
     void aFileThatIsNoList_isSaidSo() {
-        assertThat(only("version;timecode;author;note;done\nv1;01:00:00:00;a;b;no\n"))
-                .startsWith("notes.csv:1:1 the first line is without version, timecode, author, note, done; must be the"
-                        + " names of the columns, with version, timecode, author, note, done, parted by commas\n");
+        assertThat(only("version,note,time\nv1,b,01:00:00:00\n"))
+                .startsWith("notes.csv:1:1 the first line is without timecode, author, done; must be the names of the"
+                        + " columns, with version, timecode, author, note, done, parted by commas\n");
         assertThat(only("")).startsWith("notes.csv:1:1 the first line is empty; must be");
         assertThat(only("version,timecode,author,note,done\nv1,01:00:00:00,a,\"b,no\n"))
                 .contains("notes.csv:2:18 the cell is opened with a quote that nothing closes; must be");
@@ -145,6 +141,59 @@ final class ReviewNotesTest {
                 .satisfies(problem -> assertThat(problem.toText()).startsWith("notes.csv:1:1 the text is no UTF-8;"));
         assertThat(ReviewNotes.read(new byte[(4 << 20) + 1], "notes.csv", CLOCK).problems())
                 .hasSize(1);
+    }
+
+    @Test
+    void cellsThatAreNotPartedByCommas_areSaidSo() {
+        String rest = "; must be parted by commas\n  Save it as CSV parted by commas; they are wanted in every line.";
+        assertThat(only("version;timecode;author;note;done\nv1;01:00:00:00;a;b, c;no\n"))
+                .startsWith("notes.csv:1:1 the first line is parted by semicolons" + rest);
+        assertThat(only("\"Version\"\t\"Timecode\"\t\"Author\"\nv1\t01:00:00:00\ta\n"))
+                .startsWith("notes.csv:1:1 the first line is parted by tabs" + rest);
+        assertThat(good("version,timecode,author,note,done,a;note;done\n").otherColumns())
+                .containsExactly("a;note;done");
+    }
+
+    /// A film that was 400 frames long and is 336 now.
+    @Test
+    void aNotePastTheFilmsEnd_isKept_andSaid() {
+        String text = "version,timecode,author,note,done,shot,pass,shot_frame,source_timecode\r\n"
+                + "v1,01:00:14:00,Ida,late,no,spin,,12,01:00:00:12\r\n"
+                + "v1,01:00:16:15,,later,yes,,,,\r\n"
+                + "v1,01:00:13:23,Jo,last,no,,,,\r\n";
+        ReviewNotes notes = good(text);
+        LongFunction<Landing> shown = frame -> frame < 336 ? SHOWN.apply(frame) : new Landing("", "", "", "");
+        assertThat(notes.notes()).extracting(ReviewNote::frame).containsExactly(336L, 399L, 335L);
+        assertThat(new String(notes.landed(shown).csv(CLOCK), UTF_8))
+                .isEqualTo(text.replace("last,no,,,,", "last,no,reveal,,335," + CODE.label(86_400 + 5 * 335)));
+        assertThat(notes.listMoved(CLOCK, shown))
+                .containsExactly(
+                        "At 01:00:14:00 the note of Ida on v1 is on spin, frame 12 (source 01:00:00:12); it lands"
+                                + " nowhere: the film ends before it now, with 01:00:13:23.",
+                        "At 01:00:16:15 the note of somebody on v1 lands nowhere: the film ends before it now, with"
+                                + " 01:00:13:23.");
+    }
+
+    @Test
+    void listsThatAreMerged_keepAllNotes_withoutDoubles_andTheLaterDone() {
+        ReviewNotes kept = good("version,timecode,author,note,done,shot,shot_frame,x,x\n"
+                + "v1,01:00:01:00,Ida,dark,no,spin,3,old,1\n"
+                + "v1,01:00:02:00,Ida,slow,yes,,,,2\n"
+                + "v1,01:00:03:00,Jo,\"two\r\nlines\",no,,,,\n");
+        ReviewNotes later = good("version,timecode,author,note,done,y,x\n"
+                + "v2,01:00:01:00,Ida,dark,no,,\n"
+                + "v1,01:00:03:00,Jo,\"two\nlines\",yes,b,\n"
+                + "v1,01:00:02:00,Ida,slow ,no,,new\n"
+                + "v1,01:00:01:00,Ida,dark,yes,a,\n");
+        ReviewNotes merged = kept.merged(later);
+        assertThat(new String(merged.csv(CLOCK), UTF_8))
+                .isEqualTo("version,timecode,author,note,done,shot,pass,shot_frame,source_timecode,x,x,y\r\n"
+                        + "v1,01:00:01:00,Ida,dark,yes,spin,,3,,old,1,a\r\n"
+                        + "v1,01:00:02:00,Ida,slow,no,,,,,new,2,\r\n"
+                        + "v1,01:00:03:00,Jo,\"two\r\nlines\",yes,,,,,,,b\r\n"
+                        + "v2,01:00:01:00,Ida,dark,no,,,,,,,\r\n");
+        assertThat(merged.merged(later)).isEqualTo(merged);
+        assertThat(kept.merged(kept)).isEqualTo(kept);
     }
 
     @Test
@@ -186,14 +235,8 @@ final class ReviewNotesTest {
                         """.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
         Timeline timeline = Timeline.of(plan);
         FilmClock clock = FilmClock.find(plan, timeline).orElseThrow();
-        String text = "version,timecode,author,note,done\n1,00:59:50:12,,,\n1,00:59:50:03,,,\n1,00:59:51:06,,,\n";
-        ReviewNotes.Reading reading = ReviewNotes.read(text.getBytes(UTF_8), "n.csv", clock);
-        assertThat(reading.problems())
-                .singleElement()
-                .satisfies(problem -> assertThat(problem.toText())
-                        .contains("notes.3.timecode is 00:59:51:06, outside the film; must be within the film,"
-                                + " 00:59:50:00 to 00:59:51:05"));
-        ReviewNotes notes = ReviewNotes.read(text.replace("51:06", "51:05").getBytes(UTF_8), "n.csv", clock)
+        String text = "version,timecode,author,note,done\n1,00:59:50:12,,,\n1,00:59:50:03,,,\n1,00:59:51:05,,,\n";
+        ReviewNotes notes = ReviewNotes.read(text.getBytes(UTF_8), "n.csv", clock)
                 .notes()
                 .orElseThrow()
                 .landed(ReviewNotes.shown(plan, timeline));

@@ -286,4 +286,43 @@ final class MovesGlbTest {
         assertThat(only(MovedPlans.ALL_AXES).bytes())
                 .isEqualTo(only(MovedPlans.ALL_AXES).bytes());
     }
+
+    @Test
+    void aRig_isSaidNotToBeInIt() {
+        String shot = """
+              one:
+                camera: {body: main, lens: macro, at: [0 mm, -1200 mm, 150 mm]}
+                place: {hero: {thing: can, at: [0 mm, 0 mm, 100 mm], rig: {diameter: 8 mm, to: [0 mm, 400 mm, 150 mm]}}}
+                frames: 10
+            """;
+        assertThat(only(shot).notes()).contains("The rods of rigs aren't in it: hero.");
+        assertThat(only(MovedPlans.ALL_AXES).notes()).noneMatch(note -> note.contains("rig"));
+    }
+
+    /// Nobody names a pass in the first entry.
+    @Test
+    void aShotThatIsCutToThoughItHasPasses_hasASceneOfItsOwn() {
+        String shots = """
+              one:
+                camera: {body: main, lens: macro, at: [0 mm, -1200 mm, 150 mm]}
+                place: {hero: {thing: can, at: [0 mm, 0 mm]}}
+                passes: {left: {place.hero.at: [-50 mm, 0 mm]}, right: {place.hero.at: [50 mm, 0 mm]}}
+            cut: [%s]
+            """;
+        List<MovesGlb> all = MovesGlb.listAll(MovedPlans.solved(shots.formatted(
+                "{shot: one, frames: 10}, {shot: one, frames: 20, alternate: [left, right], each: 5}")));
+        assertThat(all).extracting(MovesGlb::name).containsExactly("one", "one-left", "one-right");
+        List<Double> across = all.stream()
+                .map(glb -> {
+                    GlbReader read = read(glb);
+                    return read.inScene(read.nodeNames().indexOf("hero"), new double[] {0, 0, 0}, 0)[0];
+                })
+                .toList();
+        assertThat(across.get(0)).isCloseTo(0, within(SINGLE_METRES));
+        assertThat(across.get(1)).isCloseTo(-0.05, within(SINGLE_METRES));
+        assertThat(MovesGlb.listAll(MovedPlans.solved(
+                        shots.formatted("{shot: one, frames: 20, alternate: [left, right], each: 5}"))))
+                .extracting(MovesGlb::name)
+                .containsExactly("one-left", "one-right");
+    }
 }
