@@ -46,9 +46,13 @@ final class Reels {
 
     private void keep(Reel reel, Set<String> taken) {
         String name = reel.name();
-        if (name.equals(letters(name)) && !names.containsKey(reel) && taken.add(name)) {
+        if (isReel(name) && !names.containsKey(reel) && taken.add(name)) {
             names.put(reel, name);
         }
+    }
+
+    private static boolean isReel(String name) {
+        return name.matches("[A-Z0-9][A-Z0-9_-]{0," + (MOST_LETTERS - 1) + "}");
     }
 
     private static String letters(String reel) {

@@ -49,8 +49,8 @@ record Step(
 
     /// The speed as a share of the film's rate.
     double scalar() {
-        double scalar = Math.rint(speedPerSecond / rate.framesPerSecond() * 1e12) / 1e12;
-        return scalar + 0.0;
+        // All digits: an exact half of a frame that is rounded down is another frame.
+        return speedPerSecond / rate.framesPerSecond() + 0.0;
     }
 
     /// The recorded frame that a reader finds for the k-th frame of the step.
@@ -75,13 +75,21 @@ record Step(
         return worst;
     }
 
-    /// The least recorded frame that a reader takes, 0 at GO.
+    /// The least recorded frame that a reader takes or the film shows, 0 at GO.
     long lowest(double readPerSecond) {
-        return Math.min(sourceFrame, readAt(frames - 1, readPerSecond));
+        long lowest = Math.min(sourceFrame, readAt(frames - 1, readPerSecond));
+        for (long k = 0; k < frames; k++) {
+            lowest = Math.min(lowest, span.sourceFrame(first + k));
+        }
+        return lowest;
     }
 
-    /// The one after the greatest.
+    /// The one after the greatest of them.
     long pastHighest(double readPerSecond) {
-        return Math.max(sourceFrame, readAt(frames - 1, readPerSecond)) + 1;
+        long highest = Math.max(sourceFrame, readAt(frames - 1, readPerSecond));
+        for (long k = 0; k < frames; k++) {
+            highest = Math.max(highest, span.sourceFrame(first + k));
+        }
+        return highest + 1;
     }
 }

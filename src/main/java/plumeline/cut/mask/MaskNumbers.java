@@ -75,14 +75,10 @@ public record MaskNumbers(
     /// @return a sentence, where that is so
     Optional<String> findLack() {
         return take.filter(one -> one.past() <= one.lastShown()).map(one -> {
-            String has = "The take ends before " + (one.past() <= 0 ? "GO" : "what is shown of it does") + ": it has "
-                    + (one.past() - one.first()) + " frames, its GO is at " + -one.first() + ", and frames up to GO + "
-                    + one.lastShown() + " are shown. ";
-            String none = pastCaptured == firstCaptured
-                    ? "So source/ has no masks"
-                    : "So source/ has no masks from GO " + (pastCaptured < 0 ? "− " : "+ ") + Math.abs(pastCaptured)
-                            + " on";
-            return has + none + ": see clip.go and clip.frames.";
+            String has = "The take ends before what is shown of it does: it has " + (one.past() - one.first())
+                    + " frames, its GO is at " + -one.first() + ", and frames up to GO + " + one.lastShown()
+                    + " are shown. ";
+            return has + "So source/ has no masks from GO + " + pastCaptured + " on: see clip.go and clip.frames.";
         });
     }
 

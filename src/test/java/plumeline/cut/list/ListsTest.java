@@ -43,7 +43,7 @@ final class ListsTest {
             assertThat(event.track + event.kind).isEqualTo("VC");
             assertThat(event.recordIn).as(said).isEqualTo(start + frame);
             assertThat(event.record()).isPositive();
-            assertThat(event.reel).matches("[A-Z0-9]{1,8}");
+            assertThat(event.reel).matches("[A-Z0-9][A-Z0-9_-]{0,7}");
             double scalar = event.hasSpeed ? event.speed / rate.framesPerSecond() : 1;
             double whole = Math.max(1, event.record() * Math.abs(scalar));
             boolean isCut = !event.comment("OUTSIDE").isEmpty();

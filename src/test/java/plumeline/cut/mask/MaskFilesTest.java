@@ -90,7 +90,7 @@ final class MaskFilesTest {
         assertThat(all.stream()
                         .map(each -> MaskFiles.of(each, MaskNumbers.of(film.plan(), each))
                                 .folder()))
-                .containsExactly("one", "one-low", "one-high");
+                .containsExactly("one", "one.low", "one.high");
         assertThat(MaskNumbers.of(film.plan(), all.get(1)).screens()).isEmpty();
         double higher = all.get(1).frame(0).parts().getFirst().from().opens().y()
                 - all.get(2).frame(0).parts().getFirst().from().opens().y();

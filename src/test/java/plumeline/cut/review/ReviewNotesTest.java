@@ -245,8 +245,8 @@ final class ReviewNotesTest {
                 .containsExactly(
                         new Landing("one", "b", "17", "10:00:01:22"),
                         // The pass a names no file of its own, so its take is missing and its GO at an hour.
-                        new Landing("one", "a", "8", "01:00:00:16"),
-                        new Landing("one", "a", "34", "01:00:02:20"));
+                        new Landing("one", "a", "8", "10:00:01:04"),
+                        new Landing("one", "a", "34", "10:00:03:08"));
         assertThat(notes.listMoved(clock, ReviewNotes.shown(plan, timeline))).isEmpty();
     }
 

@@ -269,7 +269,7 @@ final class MovesGlbTest {
                 frames: 25
             """);
         List<MovesGlb> all = MovesGlb.listAll(film);
-        assertThat(all).extracting(MovesGlb::name).containsExactly("one-plain", "one-far");
+        assertThat(all).extracting(MovesGlb::name).containsExactly("one.plain", "one.far");
         assertThat(all).extracting(MovesGlb::pass).containsExactly("plain", "far");
         for (MovesGlb glb : all) {
             GlbReader read = read(glb);
@@ -311,7 +311,7 @@ final class MovesGlbTest {
             """;
         List<MovesGlb> all = MovesGlb.listAll(MovedPlans.solved(shots.formatted(
                 "{shot: one, frames: 10}, {shot: one, frames: 20, alternate: [left, right], each: 5}")));
-        assertThat(all).extracting(MovesGlb::name).containsExactly("one", "one-left", "one-right");
+        assertThat(all).extracting(MovesGlb::name).containsExactly("one", "one.left", "one.right");
         List<Double> across = all.stream()
                 .map(glb -> {
                     GlbReader read = read(glb);
@@ -323,6 +323,6 @@ final class MovesGlbTest {
         assertThat(MovesGlb.listAll(MovedPlans.solved(
                         shots.formatted("{shot: one, frames: 20, alternate: [left, right], each: 5}"))))
                 .extracting(MovesGlb::name)
-                .containsExactly("one-left", "one-right");
+                .containsExactly("one.left", "one.right");
     }
 }
