@@ -54,7 +54,7 @@ final class PostCommand implements Command {
                         Usage.valued(
                                 "--notes",
                                 "FILE",
-                                "Reads review notes; else " + Post.NOTES + " of the folder, where there is one.")));
+                                "Adds these review notes to " + Post.NOTES + " of the folder, which is read too.")));
     }
 
     @Override
@@ -66,17 +66,17 @@ final class PostCommand implements Command {
         }
         Plan plan = reading.plan().get();
         Path folder = folder(given, name);
-        Optional<PlainFile.Content> written = readNotes(given, folder, console);
+        List<PlainFile.Content> written = readNotes(given, folder, console);
         Optional<ReviewNotes> notes = Optional.empty();
-        if (written.isPresent()) {
-            ReviewNotes.Reading read = ReviewNotes.read(
-                    written.get().bytes().toArray(), written.get().name(), clock(plan));
+        for (PlainFile.Content one : written) {
+            ReviewNotes.Reading read = ReviewNotes.read(one.bytes().toArray(), one.name(), clock(plan));
             if (read.notes().isEmpty()) {
                 read.problems().forEach(problem -> console.say(problem.toText()));
                 console.say("nothing was written");
                 return Outcome.REFUSED;
             }
-            notes = read.notes();
+            ReviewNotes next = read.notes().get();
+            notes = Optional.of(notes.map(before -> before.merged(next)).orElse(next));
         }
         PlainFile.makeFolder(folder);
         FilmAnswer film =
@@ -99,9 +99,12 @@ final class PostCommand implements Command {
     private static FilmClock clock(Plan plan) throws Refusal {
         Optional<FilmClock> clock = FilmClock.find(plan, Timeline.of(plan));
         if (clock.isEmpty()) {
-            throw new Refusal(
-                    "review notes can't be read: the plan has no cut, or its rate has no timecode",
-                    "Write the film's cut first.");
+            throw plan.cuts().isEmpty()
+                    ? new Refusal("review notes can't be read: the plan has no cut", "Write the film's cut first.")
+                    : new Refusal(
+                            "review notes can't be read: they stand at a timecode, and "
+                                    + plan.film().rate().valueText() + " has none",
+                            "Take the notes away, or give the film a rate that has timecode.");
         }
         return clock.get();
     }
@@ -124,13 +127,19 @@ final class PostCommand implements Command {
         return text.isEmpty() ? "" : text + "/";
     }
 
-    private static Optional<PlainFile.Content> readNotes(Arguments given, Path folder, Console console)
+    /// The folder's own notes first, then those that were named: what both say is one.
+    private static List<PlainFile.Content> readNotes(Arguments given, Path folder, Console console)
             throws Refusal, IOException {
-        Optional<String> named = given.findValue("--notes");
+        List<PlainFile.Content> all = new ArrayList<>();
         Path kept = folder.resolve(Post.NOTES);
-        return named.isEmpty() && !Files.isRegularFile(kept)
-                ? Optional.empty()
-                : Optional.of(PlainFile.read(named.orElse(kept.toString()), console));
+        if (Files.isRegularFile(kept)) {
+            all.add(PlainFile.read(kept.toString(), console));
+        }
+        Optional<String> named = given.findValue("--notes");
+        if (named.isPresent()) {
+            all.add(PlainFile.read(named.get(), console));
+        }
+        return all;
     }
 
     /// Writes all files and says how far it is; takes away what an earlier run wrote and this one doesn't.

@@ -61,6 +61,7 @@ public final class Post {
         this.film = film;
         plan = film.plan();
         timelines = Timeline.listAll(plan);
+        missing.addAll(OpenTimeline.listMissing(plan));
         timelines.forEach(timeline -> addLists(timeline, toPlan));
         sounds = timelines.stream().map(timeline -> new Sounds(film, timeline)).toList();
         sounds.forEach(this::addSounds);
@@ -146,14 +147,14 @@ public final class Post {
         files.add(new PostFile(base + ".otio", out -> out.write(open.json().getBytes(UTF_8))));
         opened.add(new PostPapers.Opened(
                 base + ".otio", "open timeline of " + of(timeline) + ": picture, overlays, titles, sounds, markers."));
-        missing.addAll(open.listMissing());
         open.findLoss().ifPresent(lost::add);
         switch (EditList.of(plan, timeline)) {
             case EditList.Result.Listed(String text, List<String> notes) -> {
                 files.add(text(base + ".edl", text));
                 opened.add(new PostPapers.Opened(
                         base + ".edl", "edit decision list of the same, where an open timeline can't be read."));
-                notes.stream().filter(note -> !missing.contains(note)).forEach(lost::add);
+                List<String> known = open.notes();
+                notes.stream().filter(note -> !known.contains(note)).forEach(lost::add);
             }
             case EditList.Result.None(String why) -> lost.add(why);
         }

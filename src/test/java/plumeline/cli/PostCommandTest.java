@@ -153,6 +153,20 @@ final class PostCommandTest {
         assertThat(Files.readString(notes)).isEqualTo(NOTES);
     }
 
+    /// Another reviewer's file comes to those that are there; nobody's note is lost.
+    @Test
+    void notesOfSeveral_areKeptTogether() throws IOException {
+        Path ada = folder.resolve("ada.csv");
+        Path bo = folder.resolve("bo.csv");
+        Files.writeString(ada, NOTES);
+        Files.writeString(bo, NOTES.replace("Ada,softer", "Bo,brighter"));
+        run("post", plan.toString(), "--notes", ada.toString());
+        assertThat(run("post", plan.toString(), "--notes", bo.toString())).isEqualTo(Outcome.ANSWERED);
+        assertThat(Files.readString(post("notes.csv"))).contains("Ada,softer", "Bo,brighter");
+        run("post", plan.toString(), "--notes", bo.toString());
+        assertThat(Files.readString(post("notes.csv")).lines()).hasSize(3);
+    }
+
     @Test
     void notesThatCantBeRead_areSaidByTheirPlace_andStayAsTheyAre() throws IOException {
         run("post", plan.toString());

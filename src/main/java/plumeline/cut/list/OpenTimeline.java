@@ -71,23 +71,31 @@ public final class OpenTimeline {
     ///
     /// @return sentences
     public List<String> notes() {
-        List<String> notes = new ArrayList<>(listMissing());
+        List<String> notes = new ArrayList<>(takes.notes());
+        notes.addAll(Laid.listLost(plan, timeline));
+        notes.addAll(listFileless(plan));
         findLoss().ifPresent(notes::add);
         return notes;
     }
 
-    /// Lists what is missing: takes, overlays' files, instants that the cut doesn't show.
+    /// Lists what a film and its cut-downs miss together: takes, overlays' files, instants that the film doesn't show.
     ///
+    /// @param plan the plan
     /// @return sentences
-    public List<String> listMissing() {
-        List<String> missing = new ArrayList<>(takes.notes());
-        missing.addAll(Laid.listLost(plan, timeline));
-        for (Plan.Overlay overlay : plan.cutList().overlays()) {
-            if (overlay.findFile().isEmpty()) {
-                missing.add("The overlay " + overlay.name() + " has no file yet.");
-            }
-        }
+    public static List<String> listMissing(Plan plan) {
+        List<Timeline> all = Timeline.listAll(plan);
+        List<Step> steps = all.stream().flatMap(one -> Steps.of(one).stream()).toList();
+        List<String> missing = new ArrayList<>(Takes.of(plan, steps).notes());
+        all.stream().findFirst().ifPresent(film -> missing.addAll(Laid.listLost(plan, film)));
+        missing.addAll(listFileless(plan));
         return missing;
+    }
+
+    private static List<String> listFileless(Plan plan) {
+        return plan.cutList().overlays().stream()
+                .filter(overlay -> overlay.findFile().isEmpty())
+                .map(overlay -> "The overlay " + overlay.name() + " has no file yet.")
+                .toList();
     }
 
     /// Finds what the steps of ramps lose.

@@ -159,7 +159,8 @@ record Takes(Map<String, Clip> clips, Map<Clip, Set<Fact>> facts, Map<Clip, Need
             if (clip.isMissing()) {
                 notes.add("The take " + clip.name() + " is missing: the film goes through "
                         + Words.recorded(shown.past() - shown.first()) + " of it, and wants " + handleFrames
-                        + " more before and after; its GO is taken to be at 01:00:00:00.");
+                        + " more before and after"
+                        + (says(clip, Fact.STARTS) ? "." : "; its GO is taken to be at 01:00:00:00."));
             } else {
                 findTaken(clip).ifPresent(notes::add);
                 notes.addAll(listShort(clip, shown));

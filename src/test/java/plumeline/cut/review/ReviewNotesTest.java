@@ -244,7 +244,8 @@ final class ReviewNotesTest {
                 .extracting(ReviewNote::landing)
                 .containsExactly(
                         new Landing("one", "b", "17", "10:00:01:22"),
-                        // The pass a names no file of its own, so its take is missing and its GO at an hour.
+                        // The pass a names no file of its own: its take is missing, and the clip's timecode counts for
+                        // it too.
                         new Landing("one", "a", "8", "10:00:01:04"),
                         new Landing("one", "a", "34", "10:00:03:08"));
         assertThat(notes.listMoved(clock, ReviewNotes.shown(plan, timeline))).isEmpty();
