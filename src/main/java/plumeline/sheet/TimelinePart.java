@@ -48,8 +48,8 @@ final class TimelinePart {
                         Rows.flowing(Markup.of("p").with("class", "length"), length()),
                         Markup.of(
                                 "p",
-                                "Under each other: entries of the cut, short strokes where looks change, and what is seen"
-                                        + " where they begin; the speed over"
+                                "Under each other: entries of the cut, short strokes where looks change, and what is"
+                                        + " seen where they begin; the speed over"
                                         + " a thin line for a hold; frames; beats, where the film has a tempo; seconds"
                                         + " on the table from each shot's GO; sounds, titles and overlays, a stroke"
                                         + " where they meet the picture."))

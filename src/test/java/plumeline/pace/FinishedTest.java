@@ -101,8 +101,8 @@ final class FinishedTest {
                 .isEqualTo("1 of 2 cuts is off the beat; worst is that to one at frame 43, 2 frames before beat 5 at"
                         + " frame 45.");
         assertThat(PacePlan.gauge(text).listAttempts(PacePlan.paced(text)))
-                .containsExactly(
-                        "Make entry 2, one, 22 frames (now 20); 3, one, 7 frames (now 9): then every cut is on a beat.");
+                .containsExactly("Make entry 2, one, 22 frames (now 20); 3, one, 7 frames (now 9): then every cut is on"
+                        + " a beat.");
         assertThat(PacePlan.margin(beat(", tempo: 128 bpm", "on_beat: cuts, within: 3 frames", off)))
                 .isEqualTo(1);
     }
