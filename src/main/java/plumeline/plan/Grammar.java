@@ -362,8 +362,8 @@ final class Grammar {
         return Keys.of(
                 must("sound", "what is heard", text()),
                 must("sync", "the instant it meets", instant()),
-                may("lead", "how much earlier it begins", start()),
-                may("lasts", "how long it is heard from its beginning", either(over(Kind.TIME), over(Kind.FRAMES))),
+                may("lead", "how much earlier it begins", either(from0(Kind.FRAMES), from0(Kind.TIME))),
+                may("lasts", "how long it is heard from its beginning", either(over(Kind.FRAMES), over(Kind.TIME))),
                 may("layer", "the layer it belongs to", ownName("effects")),
                 may("of", "the placed thing it follows", name(PLACED)));
     }

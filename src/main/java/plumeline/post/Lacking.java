@@ -15,6 +15,7 @@ import plumeline.stage.Frame;
 import plumeline.stage.Picture;
 import plumeline.stage.Window;
 import plumeline.timeline.Framing;
+import plumeline.timeline.Laid;
 import plumeline.timeline.Timeline;
 
 /// What a film lacks before it can be cut as planned, beside its takes.
@@ -31,6 +32,7 @@ final class Lacking {
     static List<String> list(FilmAnswer film) {
         Lacking lacking = new Lacking(film);
         lacking.addCuts();
+        lacking.addOverlays();
         lacking.addTitles();
         film.plan().deliveries().forEach(lacking::addBorders);
         return lacking.all;
@@ -46,6 +48,21 @@ final class Lacking {
                         + delivery.length().get().valueText()
                         + " long, and which shots it takes isn't written: write deliver." + delivery.name()
                         + ".cut, a list like the film's.");
+            }
+        }
+    }
+
+    /// Overlays that the film's end cuts short.
+    private void addOverlays() {
+        for (Timeline timeline : Timeline.listAll(plan)) {
+            for (Laid<Plan.Overlay> laid : Laid.listOverlays(plan, timeline)) {
+                long past = laid.firstFrame() + laid.what().findFrames().orElse(0);
+                if (past > timeline.frames()) {
+                    all.add("The overlay " + laid.what().name() + " is cut off by "
+                            + (past - timeline.frames()) + " frames where "
+                            + (timeline.delivery().isEmpty() ? "the film" : timeline.delivery() + "'s own cut")
+                            + " ends.");
+                }
             }
         }
     }

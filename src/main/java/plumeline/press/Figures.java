@@ -4,14 +4,15 @@ import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
-/// Figures in texts: a number with its fraction, its unit, its sign and the bracket before it, none of which is parted
-/// from it at a line's end.
+/// Figures in texts: a number with its fraction, its unit, its sign and the bracket before it, or a timecode, none of
+/// which is parted at a line's end.
 public final class Figures {
     /// It begins with a digit, so that texts without any are read quickly.
-    private static final Pattern FIGURE = Pattern.compile("\\d(?<![\\w.:]\\d)[\\d.]*(?:"
+    private static final Pattern FIGURE = Pattern.compile("\\d(?<![\\w.:]\\d)(?:"
+            + "\\d:\\d\\d:\\d\\d[:;]\\d\\d|[\\d.]*(?:"
             + "(?: \\d+/\\d+|/\\d+)?(?: (?:mm/s2|mm/s|mm|in/s2|in/s|in|deg/s|deg|%|s|fps|px|stops"
             + "|kg|g|ml|l/min|l|MPa|N|min)(?![A-Za-z0-9/]))"
-            + "| \\d+/\\d+|/\\d+)");
+            + "| \\d+/\\d+|/\\d+))");
 
     private static final String SIGNS = "−±+-";
 

@@ -168,6 +168,16 @@ final class PostTest {
     }
 
     @Test
+    void anOverlayThatTheFilmCutsOff_isSaid() {
+        Plan plan = Plans.read(
+                        PLAN.replace("black: 6 %", "black: 6 %, frames: 40").getBytes(UTF_8), "p.yaml")
+                .plan()
+                .orElseThrow();
+        assertThat(Post.of(Solve.film(plan), Optional.empty(), "").listMissing())
+                .contains("The overlay steam is cut off by 16 frames where the film ends.");
+    }
+
+    @Test
     void aCropOverThePicturesEdge_isSaid() {
         String text = PLAN.replace("  still:\n", "  still:\n    crop: {wide: [10 %, 0 %]}\n")
                 .replaceAll("reframe: .*}", "pass: x}")
