@@ -227,8 +227,8 @@ public final class Post {
         opened.add(new PostPapers.Opened(
                 NOTES,
                 all.notes().isEmpty()
-                        ? "review notes of the film: none yet; fill in version, timecode, author, note and done: the next"
-                                + " post reads them, and --notes FILE adds another reviewer's."
+                        ? "review notes of the film: none yet; fill in version, timecode, author, note and done: the"
+                                + " next post reads them, and --notes FILE adds another reviewer's."
                         : "review notes of the film: " + all.notes().size() + ", of which " + open
                                 + " aren't done; each with the shot and source it lands on."));
         missing.addAll(all.listMoved(clock, shown));
