@@ -147,14 +147,14 @@ public final class Post {
         files.add(new PostFile(base + ".otio", out -> out.write(open.json().getBytes(UTF_8))));
         opened.add(new PostPapers.Opened(
                 base + ".otio", "open timeline of " + of(timeline) + ": picture, overlays, titles, sounds, markers."));
-        open.findLoss().ifPresent(lost::add);
+        open.findLoss().ifPresent(loss -> lost.add(base + ".otio: " + loss));
         switch (EditList.of(plan, timeline)) {
             case EditList.Result.Listed(String text, List<String> notes) -> {
                 files.add(text(base + ".edl", text));
                 opened.add(new PostPapers.Opened(
                         base + ".edl", "edit decision list of the same, where an open timeline can't be read."));
                 List<String> known = open.notes();
-                notes.stream().filter(note -> !known.contains(note)).forEach(lost::add);
+                notes.stream().filter(note -> !known.contains(note)).forEach(note -> lost.add(base + ".edl: " + note));
             }
             case EditList.Result.None(String why) -> lost.add(why);
         }

@@ -61,9 +61,9 @@ final class Sounds {
         if (hasGuide(timeline)) {
             all.add(new Made(
                     guideName(timeline),
-                    "sound to cut by" + of
+                    "sound to cut by" + (of.isEmpty() ? "" : "," + of)
                             + ", 48 kHz, 24 bit, as long as that cut: beats, cuts, noise that follows the"
-                            + " speed of ramps, a placeholder for each sound.",
+                            + " speed of ramps, a placeholder for each sound; softer as a whole where they would clip.",
                     () -> GuideTrack.of(film, timeline).wav()));
         }
         if (!sheet.rows().isEmpty()) {

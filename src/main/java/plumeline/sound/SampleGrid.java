@@ -35,14 +35,6 @@ public record SampleGrid(int samplesPerSecond, FrameRate rate) {
                 perFrameBelow());
     }
 
-    /// Gives how many samples a frame lasts.
-    ///
-    /// @param frame counted from 0
-    /// @return samples to the next frame's first
-    public long samplesOf(long frame) {
-        return sample(frame + 1) - sample(frame);
-    }
-
     /// Gives the frame that a sample belongs to: the last that begins with it or before it.
     ///
     /// @param sample counted from 0

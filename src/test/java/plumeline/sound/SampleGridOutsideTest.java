@@ -46,7 +46,7 @@ final class SampleGridOutsideTest {
         SampleGrid grid = new SampleGrid(48_000, new FrameRate(30_000, 1001));
         List<Long> lengths = new ArrayList<>();
         for (long frame = 0; frame < 10; frame++) {
-            lengths.add(grid.samplesOf(frame));
+            lengths.add(grid.sample(frame + 1) - grid.sample(frame));
         }
         assertThat(lengths).containsExactly(1602L, 1601L, 1602L, 1601L, 1602L, 1602L, 1601L, 1602L, 1601L, 1602L);
     }

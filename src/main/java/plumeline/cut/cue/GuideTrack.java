@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.plan.Plan;
-import plumeline.quantity.Print;
 import plumeline.solve.FilmAnswer;
 import plumeline.sound.Guide;
 import plumeline.sound.Pan;
@@ -23,9 +22,8 @@ import plumeline.timeline.Timeline;
 /// hisses from in to out, what whooshes follows the speed (where that is steady, it swells to its sync point), and
 /// anything else is a short tone at its sync point.
 ///
-/// @param sheet the sounds in it
 /// @param guide the track
-public record GuideTrack(CueSheet sheet, Guide guide) {
+public record GuideTrack(Guide guide) {
     private static final int BEATS_PER_BAR = 4;
     private static final double BEAT_DECIBELS = -3;
     private static final double LOOK_DECIBELS = -8;
@@ -46,7 +44,7 @@ public record GuideTrack(CueSheet sheet, Guide guide) {
         for (CueRow row : sheet.rows()) {
             events.add(Placeholder.of(row, timeline, grid));
         }
-        return new GuideTrack(sheet, Guide.of(grid, timeline.frames(), events));
+        return new GuideTrack(Guide.of(grid, timeline.frames(), events));
     }
 
     private static void addBeats(Plan plan, Timeline timeline, SampleGrid grid, List<Guide.Heard> events) {
@@ -116,17 +114,5 @@ public record GuideTrack(CueSheet sheet, Guide guide) {
     /// @return a WAV file
     public byte[] wav() {
         return Wav.write24(guide.sound());
-    }
-
-    /// Lists what to know of it.
-    ///
-    /// @return sentences
-    public List<String> notes() {
-        List<String> notes = new ArrayList<>(sheet.notes());
-        if (guide.loweredDecibels() > 0) {
-            notes.add("The guide track is " + Print.number(guide.loweredDecibels(), 1)
-                    + " dB softer throughout, so that its sounds don't clip where they meet.");
-        }
-        return List.copyOf(notes);
     }
 }
