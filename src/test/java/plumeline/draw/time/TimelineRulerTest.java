@@ -123,6 +123,20 @@ final class TimelineRulerTest {
         assertThat(most).isCloseTo(right, org.assertj.core.data.Offset.offset(0.02));
     }
 
+    /// A quarter of a second is narrower than a picture: the entries after it keep theirs.
+    @Test
+    void anEntryNarrowerThanItsPicture_hasNone() {
+        String text = PLAN.formatted("", 24).replace("cut: [", "cut: [{shot: wait, frames: 6}, ");
+        Plan plan = Plans.read(text.getBytes(UTF_8), "p.yaml").plan().orElseThrow();
+        Drawing row = TimelineRuler.draw(Solve.film(plan), Timeline.of(plan), List.of())
+                .getFirst();
+        String svg = row.toSvg();
+        String pictures = svg.substring(svg.indexOf("pictures"), svg.indexOf("speed\""));
+        assertThat(Pattern.compile("<rect ").matcher(pictures).results().count())
+                .isEqualTo(1);
+        assertThat(words(row)).contains("2 rise");
+    }
+
     /// A minute is drawn in ten rows, whatever its shots.
     @Test
     void aMinute_isAsManyRowsAsItTakes() {
