@@ -24,6 +24,7 @@ final class Rooms {
             "light: geom optics time ranges roots",
             "mirror: light",
             "rim: mirror",
+            "trace: mirror colour",
             "colour: ranges",
             "time: quantity",
             "motion: geom time ranges roots",
@@ -52,15 +53,18 @@ final class Rooms {
             "press:",
             "keys: solve",
             "cut: keys timeline sound",
+            "render: trace draw look plume jobs",
             "card: keys",
             "sheet: draw card press cut",
             "post: sheet",
+            "assemble: render cut clip",
+            "resect: stage search",
             "cli: *");
 
     /// Pure functions of numbers.
     static final Set<String> PHYSICS = Set.of(
             "optics", "light", "flicker", "mirror", "rim", "colour", "motion", "time", "water", "flow", "ink", "fall",
-            "sound", "geom", "sight");
+            "sound", "geom", "sight", "trace");
 
     /// Rooms without input and output, clock, environment and default locale.
     static final Set<String> SILENT = silent();
@@ -108,7 +112,7 @@ final class Rooms {
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
                 "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "pace", "roots", "keys", "cut", "post"));
+                "pace", "roots", "keys", "cut", "post", "render", "assemble", "resect"));
         return silent;
     }
 
