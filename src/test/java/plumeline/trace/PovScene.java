@@ -19,7 +19,7 @@ import plumeline.mirror.Finish;
 /// In a scene of codes each part shines evenly by its code, so that a pixel's value says which part is seen: lens point,
 /// pixel centres, no smoothing. A part may be a perfect mirror instead; it is then seen by what it mirrors. Panes and
 /// water of a basin bend sight and take nothing.
-final class PovScene {
+public final class PovScene {
     /// The code of nothing.
     static final int NOTHING = 0;
 
@@ -55,9 +55,13 @@ final class PovScene {
         return scene.text.toString();
     }
 
-    /// A scene as bright as ours, roughly: for how long it takes. Each light is a point with one shadow ray, and a face that
-    /// is seen; glossy coats mirror by Fresnel's formulas.
-    static String shaded(World world, Eye eye) {
+    /// Writes a scene as bright as ours, roughly: for how long it takes. Each light is a point with one shadow ray, and a
+    /// face that is seen; glossy coats mirror by Fresnel's formulas.
+    ///
+    /// @param world the world
+    /// @param eye the camera
+    /// @return the scene's text
+    public static String shaded(World world, Eye eye) {
         PovScene scene = new PovScene(world, eye);
         scene.head();
         for (Part part : world.parts()) {
