@@ -18,14 +18,14 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
     private static final int ACROSS = 48;
     private static final int HIGH = 64;
 
-    /// The head's lowest three quarters hide where the stem ends.
+    /// The stem ends so many half heights over the front: hidden in the head's upper quarter.
     private static final double HEAD_ABOVE = 1.5;
 
     /// Edges go from whole to nothing within this share of the half-width to either side.
     private static final double EDGE = 0.1;
 
-    /// Nothing holds more than neat ink; this much on the mean, so that the middle doesn't either.
-    private static final double MOST_SHARE = 0.8;
+    /// Stem and head hold this much of neat ink at most, each: where they overlap no more than all.
+    private static final double MOST_SHARE = 0.45;
 
     private static final double LEAST_METRES = 1e-3;
 
@@ -75,18 +75,11 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
         if (!(ink > 0) || !front.isKnown()) {
             return Optional.empty();
         }
-        double deep = front.depthMetres(seconds);
-        double start = front.startMetres();
-        double half = Math.max(LEAST_METRES, Math.min(front.radiusMetres(deep), (deep - start) / 2));
-        double low = Math.max(deep, start + LEAST_METRES);
-        double stemEnd = low - HEAD_ABOVE * half;
+        double low = Math.max(front.depthMetres(seconds), front.startMetres() + LEAST_METRES);
+        double wide = front.radiusMetres(low);
+        double half = Math.min(wide, (low - front.startMetres()) / 2);
         double stemTop = front.depthMetres(front.startSeconds() + (after - poured.seconds()) / poured.frontShare());
-        double inStem = stemMetres3(stemTop, stemEnd);
-        double inHead = ink - inStem;
-        double wide = Math.max(
-                front.radiusMetres(deep), Math.sqrt(inHead / (MOST_SHARE * 4 / 3 * Math.PI * half)));
-        Head head = new Head(low - half, half, wide);
-        return Optional.of(new Filling(head, stemTop, stemEnd, inHead).field());
+        return Optional.of(new Filling(new Head(low - half, half, wide), stemTop, ink).field());
     }
 
     /// What is on its way between two depths: ink that left the nozzle `τ` ago is where the front was `τ / s` after it.
@@ -108,40 +101,63 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
 
     /// One field being filled.
     private final class Filling {
-        private final Head head;
         private final double stemTop;
         private final double stemEnd;
+        private final double highMetres;
+        private final double dz;
+        private final double[] inLayer = new double[HIGH];
         private final double inHead;
+        private final Head head;
         private final Bounds box;
         private final double dx;
         private final double dy;
-        private final double dz;
         private final float[] shares = new float[ACROSS * ACROSS * HIGH];
 
-        Filling(Head head, double stemTop, double stemEnd, double inHead) {
-            this.head = head;
+        Filling(Head law, double stemTop, double ink) {
             this.stemTop = stemTop;
-            this.stemEnd = stemEnd;
-            this.inHead = inHead;
-            box = box();
-            Vec size = box.high().minus(box.low());
-            dx = size.x() / ACROSS;
-            dy = size.y() / ACROSS;
-            dz = size.z() / HIGH;
+            stemEnd = law.middleMetres() + (1 - HEAD_ABOVE) * law.halfHeightMetres();
+            double over = law.topMetres() - 2 * EDGE * law.halfHeightMetres();
+            highMetres = Math.max(0, Math.min(stemTop, over));
+            double low = law.middleMetres() + (1 + 2 * EDGE) * law.halfHeightMetres();
+            dz = (Math.min(place.floorMetres(), low) - highMetres) / HIGH;
+            double inStem = 0;
+            for (int k = 0; k < HIGH; k++) {
+                inLayer[k] = inLayer(k, law.halfWidthMetres());
+                inStem += inLayer[k];
+            }
+            inHead = ink - inStem;
+            double least = Math.sqrt(inHead / (MOST_SHARE * 4 / 3 * Math.PI * law.halfHeightMetres()));
+            head = new Head(law.middleMetres(), law.halfHeightMetres(), Math.max(law.halfWidthMetres(), least));
+            box = box((1 + 2 * EDGE) * Math.max(head.halfWidthMetres(), widestStem()));
+            dx = (box.high().x() - box.low().x()) / ACROSS;
+            dy = (box.high().y() - box.low().y()) / ACROSS;
         }
 
-        private boolean hasStem() {
-            return stemEnd > stemTop;
+        /// What of the stem is in a layer: no more than it holds there; the rest has run into the head.
+        private double inLayer(int k, double headMetres) {
+            double from = Math.max(depth(k + 1.0), stemTop);
+            double to = Math.min(depth(k), stemEnd);
+            double widest = poured.mixing() == Mixing.PLUME ? front.radiusMetres(depth(k + 0.5)) : headMetres;
+            return Math.min(
+                    stemMetres3(from, to), MOST_SHARE * Math.PI * widest * widest * Math.max(0, to - from));
         }
 
-        private Bounds box() {
-            double stem = hasStem() ? Math.max(front.radiusMetres(stemTop), front.radiusMetres(stemEnd)) : 0;
-            double wide = (1 + 2 * EDGE) * Math.max(head.halfWidthMetres(), stem);
-            double over = head.topMetres() - 2 * EDGE * head.halfHeightMetres();
-            double high = Math.max(0, hasStem() ? Math.min(stemTop, over) : over);
-            double low = Math.min(
-                    place.floorMetres(),
-                    head.middleMetres() + (1 + 2 * EDGE) * head.halfHeightMetres());
+        private double widestStem() {
+            double widest = 0;
+            for (int k = 0; k < HIGH; k++) {
+                widest = Math.max(widest, inLayer[k] > 0 ? stemRadiusMetres(k) : 0);
+            }
+            return widest;
+        }
+
+        /// A thread is as thin as it flows.
+        private double stemRadiusMetres(int k) {
+            return poured.mixing() == Mixing.PLUME
+                    ? front.radiusMetres(depth(k + 0.5))
+                    : Math.sqrt(inLayer[k] / (MOST_SHARE * Math.PI * dz));
+        }
+
+        private Bounds box(double wide) {
             Bounds in = place.walls().inside();
             Vec mouth = place.mouth();
             double surface = place.walls().waterLineMetres();
@@ -149,25 +165,26 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
                     new Vec(
                             Math.max(in.low().x(), mouth.x() - wide),
                             Math.max(in.low().y(), mouth.y() - wide),
-                            surface - low),
+                            surface - highMetres - HIGH * dz),
                     new Vec(
                             Math.min(in.high().x(), mouth.x() + wide),
                             Math.min(in.high().y(), mouth.y() + wide),
-                            surface - high));
+                            surface - highMetres));
         }
 
         Field field() {
             fillHead();
-            if (hasStem()) {
-                for (int k = 0; k < HIGH; k++) {
+            for (int k = 0; k < HIGH; k++) {
+                if (inLayer[k] > 0) {
                     fillStem(k);
                 }
             }
             return new Field(box, ACROSS, ACROSS, HIGH, shares);
         }
 
+        /// The depth so many layers over the lowest edge.
         private double depth(double layers) {
-            return place.walls().waterLineMetres() - box.low().z() - layers * dz;
+            return highMetres + (HIGH - layers) * dz;
         }
 
         private void fillHead() {
@@ -176,41 +193,34 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
             for (int k = 0; k < HIGH; k++) {
                 double up = (depth(k + 0.5) - head.middleMetres()) / Math.max(head.halfHeightMetres(), dz);
                 for (int n = 0; n < ACROSS * ACROSS; n++) {
-                    double weight = inside(Math.hypot(up, aside(n) / head.halfWidthMetres()));
+                    double weight = inside(Math.hypot(up, asideMetres(n) / head.halfWidthMetres()));
                     weights[k * ACROSS * ACROSS + n] = (float) weight;
                     sum += weight;
                 }
             }
-            double share = sum > 0 ? inHead / (sum * dx * dy * dz) : 0;
+            double share = inHead / (sum * dx * dy * dz);
             for (int n = 0; n < shares.length; n++) {
                 shares[n] += (float) (share * weights[n]);
             }
         }
 
-        private double aside(int n) {
+        /// How far a cell of a layer is from the nozzle's axis.
+        private double asideMetres(int n) {
             double x = box.low().x() + (n % ACROSS + 0.5) * dx - place.mouth().x();
             double y = box.low().y() + ((n / ACROSS) + 0.5) * dy - place.mouth().y();
             return Math.hypot(x, y);
         }
 
-        /// One layer of what is on its way: no narrower than a cell, no more than neat.
+        /// One layer of what is on its way; no narrower than a cell.
         private void fillStem(int k) {
-            double from = Math.max(depth(k + 1.0), stemTop);
-            double to = Math.min(depth(k), stemEnd);
-            double ink = stemMetres3(from, to);
-            if (!(ink > 0)) {
-                return;
-            }
-            double neat = Math.sqrt(ink / (MOST_SHARE * Math.PI * (to - from)));
-            double law = poured.mixing() == Mixing.PLUME ? front.radiusMetres(depth(k + 0.5)) : 0;
-            double radius = Math.max(Math.max(law, neat), Math.max(dx, dy));
+            double radius = Math.max(stemRadiusMetres(k), Math.max(dx, dy));
             double sum = 0;
             for (int n = 0; n < ACROSS * ACROSS; n++) {
-                sum += inside(aside(n) / radius);
+                sum += inside(asideMetres(n) / radius);
             }
-            double share = ink / (sum * dx * dy * dz);
+            double share = inLayer[k] / (sum * dx * dy * dz);
             for (int n = 0; n < ACROSS * ACROSS; n++) {
-                shares[k * ACROSS * ACROSS + n] += (float) (share * inside(aside(n) / radius));
+                shares[k * ACROSS * ACROSS + n] += (float) (share * inside(asideMetres(n) / radius));
             }
         }
     }

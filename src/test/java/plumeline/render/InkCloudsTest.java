@@ -158,25 +158,22 @@ final class InkCloudsTest {
         }
     }
 
-    /// How low the nozzle's axis has ink: to the half of what its lowest part has, between cells' middles straight.
+    /// How low the nozzle's axis has ink: to the half of what its head has, between cells' middles straight.
     private static double lowMetres(Field field) {
         int i = field.across() / 2;
         int j = field.deep() / 2;
-        double most = 0;
-        for (int k = 0; k < field.high() / 4; k++) {
-            most = Math.max(most, field.share(i, j, k));
+        int head = 0;
+        while (field.share(i, j, head) == 0 || field.share(i, j, head + 1) > field.share(i, j, head)) {
+            head++;
         }
+        double half = field.share(i, j, head) / 2;
         int k = 0;
-        while (field.share(i, j, k) < most / 2) {
+        while (field.share(i, j, k) < half) {
             k++;
         }
-        return k == 0
-                ? field.box().low().z()
-                : field.box().low().z()
-                        + field.zMetres()
-                                * (k - 0.5
-                                        + (most / 2 - field.share(i, j, k - 1))
-                                                / (field.share(i, j, k) - field.share(i, j, k - 1)));
+        double below = field.share(i, j, k - 1);
+        double within = k == 0 ? 0 : k - 0.5 + (half - below) / (field.share(i, j, k) - below);
+        return field.box().low().z() + field.zMetres() * within;
     }
 
     /// What keeps less than 95 % of a level look's light begins at the front, to a tenth of its half-width.
