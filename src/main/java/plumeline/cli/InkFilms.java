@@ -35,7 +35,8 @@ final class InkFilms implements AutoCloseable {
     /// @param ofPlan the plan's folder of inks
     /// @param stage the shot or pass, staged
     /// @param values its marks' values, SI, as they are for `ink`
-    /// @return the first whole try of the finest cells, of those that last as long as the shot if any does; empty where
+    /// @return the first whole try of the finest cells, of those that last as long as the shot if any does; empty
+    /// where
     ///     none is of these inputs
     Optional<DyeFilm> find(Path ofPlan, Stage stage, double[] values) throws IOException {
         if (!(InkShots.read(stage, values) instanceof InkReading.Ready(InkShot ink))) {
@@ -80,8 +81,8 @@ final class InkFilms implements AutoCloseable {
         }
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> String.valueOf(file.getFileName()).matches(FILM))
-                    .sorted(Comparator.comparingInt(
-                                    (Path file) -> String.valueOf(file.getFileName()).length())
+                    .sorted(Comparator.comparingInt((Path file) ->
+                                    String.valueOf(file.getFileName()).length())
                             .thenComparing(Comparator.naturalOrder()))
                     .toList();
         }
@@ -95,7 +96,9 @@ final class InkFilms implements AutoCloseable {
 
     private static boolean isOf(DyeFilm film, InkTries tries) {
         int run = film.head().run();
-        return film.frames() > 0 && run > 0 && film.head().equals(tries.task(run).head());
+        return film.frames() > 0
+                && run > 0
+                && film.head().equals(tries.task(run).head());
     }
 
     @Override

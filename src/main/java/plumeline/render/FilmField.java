@@ -46,7 +46,8 @@ final class FilmField {
         double share = (double) (step % STEPS) / STEPS;
         DyeFrame from = frames.get(number, this::read);
         DyeFrame to = share > 0 ? frames.get(number + 1, this::read) : from;
-        Span span = Span.of(from.box()).with(Span.of(to.box())).rimmed(film.head().grid());
+        Span span =
+                Span.of(from.box()).with(Span.of(to.box())).rimmed(film.head().grid());
         return span.isEmpty() ? Optional.empty() : Optional.of(mixed(span, from, to, share));
     }
 
@@ -76,8 +77,8 @@ final class FilmField {
         Grid grid = film.head().grid();
         Vec corner = film.head().corner();
         return new Bounds(
-                corner.plus(new Vec(
-                        span.i() * grid.dxMetres(), span.j() * grid.dyMetres(), span.k() * grid.dzMetres())),
+                corner.plus(
+                        new Vec(span.i() * grid.dxMetres(), span.j() * grid.dyMetres(), span.k() * grid.dzMetres())),
                 corner.plus(new Vec(
                         span.endI() * grid.dxMetres(), span.endJ() * grid.dyMetres(), span.endK() * grid.dzMetres())));
     }
@@ -85,8 +86,7 @@ final class FilmField {
     /// Cells from the first to before the end, each way.
     private record Span(int i, int j, int k, int endI, int endJ, int endK) {
         static Span of(DyeFrame.Box box) {
-            return new Span(
-                    box.i(), box.j(), box.k(), box.i() + box.ni(), box.j() + box.nj(), box.k() + box.nk());
+            return new Span(box.i(), box.j(), box.k(), box.i() + box.ni(), box.j() + box.nj(), box.k() + box.nk());
         }
 
         boolean isEmpty() {

@@ -75,7 +75,10 @@ final class FrontTable {
         int next = next(node -> node.seconds() > seconds);
         return next == 0 || next == nodes.size()
                 ? nodes.get(next == 0 ? 0 : next - 1).depthMetres()
-                : between(next, share(nodes.get(next - 1).seconds(), nodes.get(next).seconds(), seconds), Node::depthMetres);
+                : between(
+                        next,
+                        share(nodes.get(next - 1).seconds(), nodes.get(next).seconds(), seconds),
+                        Node::depthMetres);
     }
 
     /// When the front is so deep; before the start the start's, past the end the end's.

@@ -3,6 +3,7 @@ package plumeline.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import plumeline.geom.Vec;
 import plumeline.ink.Coefficients;
 import plumeline.ink.Plume;
@@ -15,6 +16,7 @@ import plumeline.stage.InkRelease;
 import plumeline.stage.PlumePlace;
 import plumeline.stage.Stage;
 import plumeline.trace.Cloud;
+import plumeline.wet.Lacks;
 
 /// A shot's ink at an instant: what a simulation's film has, else a smooth field from the law.
 final class InkClouds {
@@ -35,6 +37,7 @@ final class InkClouds {
     private final InkTone tone;
     private final double goSeconds;
     private final List<String> assumed;
+    private final AtomicReference<Optional<Made>> last = new AtomicReference<>(Optional.empty());
 
     private InkClouds(Ways ways, InkTone tone, double goSeconds, List<String> assumed) {
         this.ways = ways;
@@ -42,6 +45,9 @@ final class InkClouds {
         this.goSeconds = goSeconds;
         this.assumed = List.copyOf(assumed);
     }
+
+    /// A field as a cloud: the same cloud while it is the same field.
+    private record Made(Field field, Cloud cloud) {}
 
     /// How a field is found by the time since the release.
     private interface Ways {
@@ -58,10 +64,11 @@ final class InkClouds {
         List<String> assumed = new ArrayList<>();
         if (props.ink().isPresent()) {
             var film = new FilmField(props.ink().get());
-            assumed.add("ink: of a simulation's try " + props.ink().get().head().run() + "; another take's differs");
+            assumed.add("The ink is that of try " + props.ink().get().head().run()
+                    + " of its simulation: another take's differs.");
             if (film.endSeconds() < stage.lastSeconds() - go) {
-                assumed.add("ink: the simulation was left " + Print.seconds(film.endSeconds(), 2)
-                        + " after the release; from then on it stays as it was");
+                assumed.add("The ink was simulated to " + Print.seconds(film.endSeconds(), 2)
+                        + " after its release: from then on it stays as it was.");
             }
             assumed.addAll(tone.assumed());
             return new InkClouds(film::at, tone, go, assumed);
@@ -70,11 +77,16 @@ final class InkClouds {
         if (law.isEmpty()) {
             return new InkClouds(_ -> Optional.empty(), tone, go, assumed);
         }
-        assumed.add("ink: a smooth field from the law; run ./plumeline ink for a simulation");
+        assumed.add("The ink is a smooth field from its law: ./plumeline ink runs a simulation.");
         assumed.addAll(tone.assumed());
         var recent = new Recent<Optional<Field>>(FIELDS);
+        double still = law.get().stillSeconds();
         return new InkClouds(
-                seconds -> recent.get(Double.doubleToLongBits(seconds), _ -> law.get().at(seconds)),
+                seconds -> {
+                    double then = Math.min(seconds, still);
+                    return recent.get(
+                            Double.doubleToLongBits(then), _ -> law.get().at(then));
+                },
                 tone,
                 go,
                 assumed);
@@ -82,25 +94,34 @@ final class InkClouds {
 
     private static Optional<LawField> findLaw(
             Stage stage, double[] values, Release.OfInk release, List<String> assumed) {
-        if (!(InkRelease.of(stage.shot()) instanceof InkRelease.Known known)) {
-            assumed.add("ink: not drawn, as the law lacks what ./plumeline ask ink and the wants ask for");
-            return Optional.empty();
-        }
+        return switch (InkRelease.of(stage.shot())) {
+            case InkRelease.Missing(InkRelease.Lack lack) -> {
+                assumed.add("The ink isn't drawn. " + Lacks.sentence(lack, stage.shot()));
+                yield Optional.empty();
+            }
+            case InkRelease.Known known -> findLaw(known, stage, values, release, assumed);
+        };
+    }
+
+    private static Optional<LawField> findLaw(
+            InkRelease.Known known, Stage stage, double[] values, Release.OfInk release, List<String> assumed) {
         Vec mouth = stage.findMouth(values).orElseThrow();
         PlumePlace place = known.at(mouth);
         if (place.insideMetres() <= 0 || place.floorMetres() <= place.plume().startMetres() || known.isLight()) {
             assumed.add(
                     known.isLight()
-                            ? "ink: not drawn, as no law here is of ink lighter than the water"
-                            : "ink: not drawn, as the nozzle isn't over the tank's water");
+                            ? "The ink isn't drawn: no law here is of ink lighter than the water."
+                            : "The ink isn't drawn: its nozzle isn't over the tank's water.");
             return Optional.empty();
         }
         FrontTable front = FrontTable.of(place.plume(), place.floorMetres());
         if (!front.isKnown()) {
-            assumed.add("ink: not drawn, as its release is past what the law knows");
+            assumed.add("The ink isn't drawn: its release is past what the law knows.");
             return Optional.empty();
         }
-        assumed.addAll(known.assumed().stream().map(words -> "ink: " + words).toList());
+        assumed.addAll(known.assumed().stream()
+                .map(words -> "Taken for the ink: " + words + ".")
+                .toList());
         return Optional.of(new LawField(place, front, poured(place.plume(), front, release.written(), assumed)));
     }
 
@@ -125,23 +146,20 @@ final class InkClouds {
     private static LawField.Poured poured(Written written, List<String> assumed) {
         Optional<Quantity> volume = written.findQuantity("volume");
         if (volume.isEmpty()) {
-            assumed.add("ink: 5 ml of it, as its volume isn't written");
+            assumed.add("The volume of the ink isn't written: 5 ml.");
         }
         double metres3 = volume.map(Quantity::si).orElse(USUAL_METRES3);
         double bore = written.findQuantity("bore").map(Quantity::si).orElse(USUAL_BORE_METRES);
         double seconds = written.findQuantity("squeeze_time")
                 .map(Quantity::si)
-                .or(() -> written.findQuantity("speed")
-                        .map(speed -> metres3 / (Math.PI / 4 * bore * bore * speed.si())))
+                .or(() ->
+                        written.findQuantity("speed").map(speed -> metres3 / (Math.PI / 4 * bore * bore * speed.si())))
                 .orElseGet(() -> {
-                    assumed.add("ink: squeezed out in 1 s");
+                    assumed.add("How long the ink is squeezed isn't written: 1 s.");
                     return InkRelease.USUAL_SQUEEZE_SECONDS;
                 });
         return new LawField.Poured(
-                metres3,
-                Math.max(LEAST_SECONDS, seconds),
-                Coefficients.USUAL.frontShare(),
-                LawField.Mixing.PLUME);
+                metres3, Math.max(LEAST_SECONDS, seconds), Coefficients.USUAL.frontShare(), LawField.Mixing.PLUME);
     }
 
     /// Finds the field of ink at an instant.
@@ -155,7 +173,17 @@ final class InkClouds {
 
     /// Gives the ink at an instant as clouds.
     List<Cloud> clouds(double realSeconds) {
-        return findField(realSeconds).map(field -> field.cloud(tone)).stream().toList();
+        Optional<Field> field = findField(realSeconds);
+        if (field.isEmpty()) {
+            return List.of();
+        }
+        Optional<Made> before = last.get();
+        if (before.filter(made -> made.field() == field.get()).isPresent()) {
+            return List.of(before.get().cloud());
+        }
+        Cloud cloud = field.get().cloud(tone);
+        last.set(Optional.of(new Made(field.get(), cloud)));
+        return List.of(cloud);
     }
 
     /// Tells what was taken for what isn't written.

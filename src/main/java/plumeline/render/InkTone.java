@@ -20,8 +20,8 @@ record InkTone(Rgb extinction, Rgb albedo, List<String> assumed) {
     /// Coloured ink of a guessed strength, as `plume` takes it, decadic 1/m.
     private static final double GUESS = 1e4;
 
-    /// What of its worst channel coloured ink scatters: next to nothing of clear dye, most of paint or of dye in milk; a
-    /// guess between them.
+    /// What of its worst channel coloured ink scatters: next to nothing of clear dye, most of paint or of dye in milk;
+    /// a guess between them.
     private static final double COLOURED = 0.2;
 
     /// The same of ink without a colour: near black.
@@ -43,14 +43,15 @@ record InkTone(Rgb extinction, Rgb albedo, List<String> assumed) {
         Optional<Quantity> written = ink.written().findQuantity("strength");
         Strength strength = written.map(found -> new Strength(found.si(), true)).orElse(new Strength(GUESS, false));
         if (!strength.measured()) {
-            assumed.add("ink: as dark as coloured ink may be, 100 /cm neat; nobody measured the strength of "
-                    + ink.name());
+            assumed.add(
+                    "The strength of " + ink.name() + " isn't written: drawn as dark as coloured ink may be, 100 /cm.");
         }
-        Optional<Rgb> colour = Hued.find(ink.written());
+        Optional<Rgb> colour = Paints.findColour(ink.written());
         assumed.add(
                 colour.isPresent()
-                        ? "ink: a fifth of what " + ink.name() + " takes of its worst channel is scattered, once"
-                        : "ink: near black, as no hue or colour of " + ink.name() + " is written");
+                        ? "How much light " + ink.name()
+                                + " scatters isn't known: a fifth of what its worst channel takes."
+                        : "The colour of " + ink.name() + " isn't written: drawn near black.");
         double worst = Math.log(10) * strength.perMetre();
         return of(worst, colour, assumed);
     }
@@ -75,9 +76,7 @@ record InkTone(Rgb extinction, Rgb albedo, List<String> assumed) {
     private static double[] takes(Rgb colour) {
         double[] logs = {log(colour.red()), log(colour.green()), log(colour.blue())};
         double most = Math.max(logs[0], Math.max(logs[1], logs[2]));
-        return most > 0
-                ? new double[] {logs[0] / most, logs[1] / most, logs[2] / most}
-                : new double[] {1, 1, 1};
+        return most > 0 ? new double[] {logs[0] / most, logs[1] / most, logs[2] / most} : new double[] {1, 1, 1};
     }
 
     private static double log(double share) {

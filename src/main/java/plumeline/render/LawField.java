@@ -82,6 +82,12 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
         return Optional.of(new Filling(new Head(low - half, half, wide), stemTop, ink).field());
     }
 
+    /// From when on nothing changes: the last ink has come to where the front ends.
+    double stillSeconds() {
+        double end = front.seconds(front.endMetres());
+        return Math.max(end, poured.seconds() + front.startSeconds() + poured.frontShare() * end);
+    }
+
     /// What is on its way between two depths: ink that left the nozzle `τ` ago is where the front was `τ / s` after it.
     private double stemMetres3(double fromMetres, double toMetres) {
         return toMetres <= fromMetres
@@ -138,8 +144,7 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
             double from = Math.max(depth(k + 1.0), stemTop);
             double to = Math.min(depth(k), stemEnd);
             double widest = poured.mixing() == Mixing.PLUME ? front.radiusMetres(depth(k + 0.5)) : headMetres;
-            return Math.min(
-                    stemMetres3(from, to), MOST_SHARE * Math.PI * widest * widest * Math.max(0, to - from));
+            return Math.min(stemMetres3(from, to), MOST_SHARE * Math.PI * widest * widest * Math.max(0, to - from));
         }
 
         private double widestStem() {

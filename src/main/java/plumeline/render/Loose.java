@@ -7,19 +7,21 @@ import plumeline.stage.Stage;
 import plumeline.trace.Cloud;
 import plumeline.trace.Part;
 
-/// What a shot has beside its placed things: lines, rods and nozzle, falling pieces, ink. Made ready once for a shot and
-/// its marks, then asked at any instant, by any thread.
+/// What a shot has beside its placed things, and what it lets go: lines, rods and nozzle, falling pieces, ink, a thing
+/// that rises. Made ready once for a shot and its marks, then asked at any instant, by any thread.
 final class Loose {
     private final Stage stage;
     private final double[] values;
     private final Pieces pieces;
     private final InkClouds ink;
+    private final Rising rising;
 
     private Loose(Stage stage, double[] values, Props props) {
         this.stage = stage;
         this.values = values.clone();
         pieces = Pieces.of(stage, values);
         ink = InkClouds.of(stage, values, props);
+        rising = Rising.of(stage, values);
     }
 
     /// Makes it ready.
@@ -29,6 +31,11 @@ final class Loose {
     /// @param props the simulation's film, if any
     static Loose of(Stage stage, double[] values, Props props) {
         return new Loose(stage, values, props);
+    }
+
+    /// Gives an instant with a placed thing that is let go where it is by then.
+    Scene at(Scene scene) {
+        return rising.at(scene);
     }
 
     /// Lists what is solid at an instant.
@@ -46,6 +53,7 @@ final class Loose {
     /// Tells what was taken for what isn't written.
     List<String> assumed() {
         List<String> assumed = new ArrayList<>(Strands.assumed(stage));
+        assumed.addAll(rising.assumed());
         assumed.addAll(pieces.assumed());
         assumed.addAll(ink.assumed());
         return assumed;

@@ -26,9 +26,6 @@ import plumeline.trace.Part;
 /// Pieces that a shot lets go, as parts: where their cloud has them at a time, each turned by a draw of its own. How
 /// pieces turn on their way is known of none: each keeps its turn, and lies flat once it has come to rest.
 final class Pieces {
-    /// Where nothing is written they are a mid grey.
-    private static final double GREY = 0.5;
-
     /// A flat piece falls broadside, give or take: own guess.
     private static final double MOST_DISC_LEAN = Math.PI / 4;
 
@@ -62,8 +59,7 @@ final class Pieces {
         Vec hand = stage.findMouth(values).orElseThrow();
         Optional<Medium> medium = PieceRelease.findMedium(stage, hand);
         if (medium.isEmpty()) {
-            return new Pieces(
-                    List.of(), List.of("pieces: not drawn, as water so warm or cold isn't known"));
+            return new Pieces(List.of(), List.of("Pieces aren't drawn: water so warm or cold isn't known."));
         }
         boolean rises = pieces.fall(medium.get()).netNewtons() < 0;
         boolean isOverWater = stage.findTank()
@@ -73,17 +69,17 @@ final class Pieces {
         boolean onWater = isOverWater && rises == PieceRelease.isUnder(stage, hand);
         double way = rises ? upMetres(stage, hand) : PieceRelease.wayMetres(stage, hand);
         if (!(way > 0)) {
-            return new Pieces(List.of(), List.of("pieces: not drawn, as they have no way to go from the hand"));
+            return new Pieces(List.of(), List.of("Pieces aren't drawn: there is no way down from the hand."));
         }
         List<String> assumed = new ArrayList<>();
-        Optional<Rgb> colour = Hued.find(release.piece().written());
+        Optional<Rgb> colour = Paints.findColour(release.piece().written());
         if (colour.isEmpty()) {
-            assumed.add("pieces: a mid grey, as no hue or colour of " + release.piece().name() + " is written");
+            assumed.add("The colour of " + release.piece().name() + " isn't written: drawn grey, throwing back 50 %.");
         }
         if (onWater) {
-            assumed.add("pieces: they stay where they come to the water's surface; how they go on isn't known");
+            assumed.add("Pieces stay where they come to the water's surface: how they go on isn't known.");
         }
-        Coat coat = new Coat.Opaque(Paint.even(colour.orElse(new Rgb(GREY, GREY, GREY))), new Finish.Matte());
+        Coat coat = new Coat.Opaque(Paint.even(colour.orElse(Paints.grey(Paints.GREY))), new Finish.Matte());
         Optional<Double> ground = onWater ? Optional.empty() : Optional.of(hand.z() - way);
         Sort sort = new Sort(release.piece().name(), pieces.piece(), hand, way, ground, coat);
         Handful handful = pieces.handful(medium.get());
@@ -167,22 +163,22 @@ final class Pieces {
                 case BALL -> new Form.Ball(over(middle, middle.z() - size / 2), size / 2);
                 case CUBE -> new Form.Posed(posed(new Solid.Box(size, size, size), middle, lean));
                 case DISC ->
-                    new Form.Posed(posed(
-                            Solid.cylinder(size, sort.piece().thicknessMetres()), middle, lean));
+                    new Form.Posed(posed(Solid.cylinder(size, sort.piece().thicknessMetres()), middle, lean));
             };
         }
 
         private Body posed(Solid solid, Vec middle, double lean) {
-            Body body = new Body(
-                    solid,
-                    new Pose(middle.minus(new Vec(0, 0, solid.heightMetres() / 2)), turnRadians, lean));
+            Body body =
+                    new Body(solid, new Pose(middle.minus(new Vec(0, 0, solid.heightMetres() / 2)), turnRadians, lean));
             Vec lifted = over(middle, body.bounds().low().z());
             return body.at(body.pose().movedBy(lifted.minus(middle)));
         }
 
         /// Lifts a middle so that the lowest place is over the ground.
         private Vec over(Vec middle, double lowMetres) {
-            double under = sort.ground().map(ground -> ground + OVER_METRES - lowMetres).orElse(0.0);
+            double under = sort.ground()
+                    .map(ground -> ground + OVER_METRES - lowMetres)
+                    .orElse(0.0);
             return middle.plus(new Vec(0, 0, Math.max(0, under)));
         }
     }

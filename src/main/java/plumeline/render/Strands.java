@@ -3,7 +3,6 @@ package plumeline.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumeline.colour.Rgb;
 import plumeline.geom.Barrel;
 import plumeline.geom.Vec;
 import plumeline.lit.Lighting;
@@ -28,7 +27,7 @@ final class Strands {
     private static final double FLUOROCARBON_INDEX = 1.42;
 
     /// What polished steel mirrors straight on: 0.55 to 0.6, from memory.
-    private static final Coat STEEL = new Coat.Opaque(Paint.even(new Rgb(0, 0, 0)), new Finish.Metal(0.57));
+    private static final Coat STEEL = new Coat.Opaque(Paint.even(Paints.grey(0)), new Finish.Metal(0.57));
 
     /// What begins on a clear thing begins so far off it: two surfaces never lie in one.
     private static final double OFF_METRES = 2e-5;
@@ -43,8 +42,8 @@ final class Strands {
                     .ifPresent(form -> parts.add(new Part(strand.name(), form, coat(stage, strand))));
         }
         scene.nozzle()
-                .ifPresent(mouth -> parts.add(
-                        new Part("nozzle", new Form.Rod(Lighting.nozzle(mouth, stage.shot())), STEEL)));
+                .ifPresent(mouth ->
+                        parts.add(new Part("nozzle", new Form.Rod(Lighting.nozzle(mouth, stage.shot())), STEEL)));
         return parts;
     }
 
@@ -57,8 +56,7 @@ final class Strands {
         Vec way = ends.far().minus(ends.foot()).unit();
         double from = isClear(stage, strand) ? OFF_METRES : -strand.diameterMetres();
         double radius = strand.diameterMetres() / 2;
-        return Optional.of(
-                new Form.Rod(new Barrel(ends.foot().plus(way.times(from)), ends.far(), radius, radius)));
+        return Optional.of(new Form.Rod(new Barrel(ends.foot().plus(way.times(from)), ends.far(), radius, radius)));
     }
 
     private static boolean isClear(Stage stage, Strand strand) {
@@ -93,7 +91,7 @@ final class Strands {
     static List<String> assumed(Stage stage) {
         List<String> assumed = new ArrayList<>();
         for (Strand strand : Strand.listAll(stage)) {
-            strand.assumed().forEach(words -> assumed.add(strand.name() + ": " + words));
+            strand.assumed().forEach(words -> assumed.add("Taken for " + strand.name() + ": " + words + "."));
         }
         return assumed.stream().distinct().toList();
     }

@@ -45,8 +45,8 @@ final class InkCloudsTest {
         assertThat(ink.findField(GO)).isEmpty();
         int compared = 0;
         for (int number : new int[] {5, 12, 29}) {
-            Field field = ink.findField(GO + number / film.head().framesPerSecond())
-                    .orElseThrow();
+            Field field =
+                    ink.findField(GO + number / film.head().framesPerSecond()).orElseThrow();
             DyeFrame frame = film.frame(number);
             Vec low = field.box().low().minus(film.head().corner());
             int i = (int) Math.round(low.x() / grid.dxMetres());
@@ -142,7 +142,9 @@ final class InkCloudsTest {
             Field field = clouds.findField(GO + seconds).orElseThrow();
             assertThat(field.inkMetres3())
                     .as(ink + " " + how + " after " + seconds)
-                    .isEqualTo(volume * Math.min(1, seconds / flows), within(0.02 * volume * Math.min(1, seconds / flows)));
+                    .isEqualTo(
+                            volume * Math.min(1, seconds / flows),
+                            within(0.02 * volume * Math.min(1, seconds / flows)));
             float most = 0;
             for (float share : field.shares()) {
                 assertThat(share).isGreaterThanOrEqualTo(0);
@@ -216,8 +218,10 @@ final class InkCloudsTest {
         InkClouds law = LooseShots.law(stage);
         assertThat(law.findField(0.5).orElseThrow()).isSameAs(law.findField(0.5).orElseThrow());
         InkClouds film = InkClouds.of(stage, stage.startValues(), LooseShots.props(LooseShots.film(stage)));
-        assertThat(film.findField(0.5).orElseThrow()).isSameAs(film.findField(0.501).orElseThrow());
-        assertThat(film.findField(0.5).orElseThrow()).isNotSameAs(film.findField(0.51).orElseThrow());
+        assertThat(film.findField(0.5).orElseThrow())
+                .isSameAs(film.findField(0.501).orElseThrow());
+        assertThat(film.findField(0.5).orElseThrow())
+                .isNotSameAs(film.findField(0.51).orElseThrow());
     }
 
     @Test
@@ -247,14 +251,14 @@ final class InkCloudsTest {
         Stage stage = stage(release("plain", "volume: 3 ml, bore: 4 mm"));
         assertThat(LooseShots.law(stage).assumed())
                 .anyMatch(words -> words.contains("./plumeline ink"))
-                .anyMatch(words -> words.contains("nobody measured the strength of plain"))
-                .anyMatch(words -> words.contains("squeezed out in 1 s"));
+                .anyMatch(words -> words.contains("The strength of plain isn't written"))
+                .anyMatch(words -> words.contains("squeezed out in 1 s."));
         Stage rose = stage(LooseShots.INK);
         assertThat(InkClouds.of(rose, rose.startValues(), LooseShots.props(LooseShots.film(rose)))
                         .assumed())
                 .anyMatch(words -> words.contains("try 1"))
-                .anyMatch(words -> words.contains("the simulation was left 0.62 s after"))
-                .noneMatch(words -> words.contains("from the law"));
+                .anyMatch(words -> words.contains("simulated to 0.62 s after"))
+                .noneMatch(words -> words.contains("from its law"));
     }
 
     @Test

@@ -21,7 +21,8 @@ import plumeline.text.Problem;
 
 /// Small shots with something let go, for the tests of this package.
 final class LooseShots {
-    static final String CAMERA = "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 60 mm], aim: tin, rate: 50 fps}";
+    static final String CAMERA =
+            "camera: {body: main, lens: fifty, at: [0 mm, -600 mm, 60 mm], aim: tin, rate: 50 fps}";
     static final String TANK = "tank: {tank: glass, at: [0 mm, 0 mm], water: 160 mm}";
     static final String TIN = "place: {tin: {thing: tin, at: [0 mm, 20 mm, 8 mm]}}";
     static final String INK = "release: {ink: rose, volume: 3 ml, bore: 4 mm, squeeze_time: 0.2 s,"
@@ -30,7 +31,7 @@ final class LooseShots {
     private static final String HEAD = """
         plumeline: 1
         film: {rate: 25 fps}
-        things: {tin: {diameter: 40 mm, height: 60 mm, body: opaque, mass: 100 g}}
+        things: {tin: {diameter: 40 mm, height: 60 mm, body: opaque, mass: 40 g}}
         kit:
           cameras: {main: {sensor: {width: 36 mm, height: 20.25 mm, across: 3840 px}}}
           lenses: {fifty: {focal_length: 50 mm}}
@@ -63,7 +64,10 @@ final class LooseShots {
                         reading.problems().stream().map(Problem::toText).collect(Collectors.joining("\n"))));
         return Stage.of(
                 plan,
-                plan.shots().stream().filter(each -> each.name().equals(shot)).findFirst().orElseThrow());
+                plan.shots().stream()
+                        .filter(each -> each.name().equals(shot))
+                        .findFirst()
+                        .orElseThrow());
     }
 
     /// What a simulation of coarse cells gives, 0.6 s of it.

@@ -106,8 +106,9 @@ final class PiecesTest {
                 LooseShots.TIN,
                 "release: {piece: cork, count: 3, at: [0 mm, -20 mm, 60 mm]}");
         Pieces pieces = Pieces.of(stage, stage.startValues());
-        assertThat(pieces.parts(60)).hasSize(3).allSatisfy(part -> assertThat(middle(part).z())
-                .isEqualTo(0.168, within(1e-9)));
+        assertThat(pieces.parts(60))
+                .hasSize(3)
+                .allSatisfy(part -> assertThat(middle(part).z()).isEqualTo(0.168, within(1e-9)));
         assertThat(pieces.assumed()).anyMatch(words -> words.contains("water's surface"));
     }
 
