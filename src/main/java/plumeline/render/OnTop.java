@@ -6,12 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import plumeline.draw.DeliveryFrames;
-import plumeline.geom.Body;
-import plumeline.geom.Hull;
-import plumeline.geom.Projection;
-import plumeline.geom.Vec;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.sketch.Box;
@@ -27,7 +22,6 @@ import plumeline.stage.Stage;
 /// All of it comes from what answers wants, so that it tells where a picture is wrong.
 public final class OnTop {
     private static final double HATCH = 14;
-    private static final int CORNERS = 24;
 
     private final Plan plan;
     private final Stage stage;
@@ -136,7 +130,8 @@ public final class OnTop {
         List<String> unnamed = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             String name = stage.shot().placed().get(i).name();
-            Optional<Box> seen = seen(scene.things().get(i)).filter(sheet.box()::meets);
+            Optional<Box> seen = Covering.findRoom(scene, scene.things().get(i), sheet::spot)
+                    .filter(sheet.box()::meets);
             if (seen.isPresent()) {
                 Spot anchor = new Spot(seen.get().middle().x(), seen.get().bottom());
                 if (!sheet.name("name.thing." + name, markLines(name), anchor, 6)) {
@@ -159,18 +154,5 @@ public final class OnTop {
             }
         }
         return lines;
-    }
-
-    /// The room that a body takes on the sheet; nothing where some of it isn't before the lens.
-    private Optional<Box> seen(Body body) {
-        Projection view = scene.view(body);
-        List<Vec> corners = Hull.of(body, CORNERS).stream()
-                .flatMap(hull -> Stream.concat(hull.one().stream(), hull.other().stream()))
-                .toList();
-        return corners.isEmpty() || corners.stream().anyMatch(corner -> view.depth(corner) <= 0)
-                ? Optional.empty()
-                : Optional.of(Box.about(corners.stream()
-                        .map(corner -> sheet.spot(view.project(corner)))
-                        .toList()));
     }
 }
