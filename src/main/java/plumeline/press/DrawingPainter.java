@@ -143,8 +143,9 @@ public final class DrawingPainter {
             throw new IllegalArgumentException("drawings have no pictures but PNG within themselves");
         }
         byte[] bytes = Base64.getDecoder().decode(address.substring(PNG.length()));
-        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
-            BufferedImage picture = ImageIO.read(in);
+        try {
+            // Reading closes it.
+            BufferedImage picture = ImageIO.read(new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes)));
             AffineTransform at = AffineTransform.getTranslateInstance(
                     shapes.x(DrawingShapes.pixels(element, "x")), shapes.y(DrawingShapes.pixels(element, "y")));
             at.scale(

@@ -21,6 +21,9 @@ final class PictureSheet {
 
     private static final double EDGE = 2;
 
+    /// The last bits of a ratio don't make a sheet a pixel larger.
+    private static final double HAIR = 1e-6;
+
     private final Page page;
     private final Picture picture;
     private final Box box;
@@ -109,6 +112,7 @@ final class PictureSheet {
                 .with("height", box.height())
                 .with("preserveAspectRatio", "none")
                 .with("href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png));
-        return page.finishUpon(image, box.right(), reach > box.bottom() ? reach + EDGE : reach);
+        double down = reach > box.bottom() ? reach + EDGE : reach;
+        return page.finishUpon(image, box.right() - HAIR, down - HAIR);
     }
 }

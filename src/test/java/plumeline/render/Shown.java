@@ -40,7 +40,11 @@ record Shown(Plan plan, Stage stage) {
     /// @param camera more keys of the camera
     /// @param shot a further line of the shot
     static Shown of(String body, String lens, String camera, String shot) {
-        return of(TEXT.formatted(body, lens, camera, shot));
+        return of(text(body, lens, camera, shot));
+    }
+
+    static String text(String body, String lens, String camera, String shot) {
+        return TEXT.formatted(body, lens, camera, shot);
     }
 
     static Shown of(String text) {
