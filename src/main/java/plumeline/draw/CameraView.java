@@ -83,7 +83,7 @@ final class CameraView {
                 .map(walls -> new MirrorImages(stage, scene, walls, this::spot)
                         .draw(page, subjects(), fineness(), picture, page.id("clip")))
                 .orElse(List.of());
-        DeliveryFrames.draw(frames, picture, page, DeliveryFrames.HATCH);
+        DeliveryFrames.draw(frames, picture, page, DeliveryFrames.ON_PAPER);
         page.group("picture").add(Shapes.box(Pen.BORDER, picture));
         letterFrames(frames);
         double below = letterThings();

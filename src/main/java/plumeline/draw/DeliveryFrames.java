@@ -16,8 +16,8 @@ import plumeline.stage.Picture;
 
 /// Deliveries' frames upon a picture of any size: each by its own dashes, its keep-outs hatched.
 public final class DeliveryFrames {
-    /// From one line of hatching to the next on paper, pixels.
-    static final double HATCH = 7;
+    /// Hatching on paper.
+    static final Hatch ON_PAPER = new Hatch(7, 0.4);
 
     /// Dashes by which deliveries' frames differ; the weight differs with them.
     private static final List<String> DASHES = List.of("", "12 4", "4 3", "12 3 3 3", "1.5 2.5", "18 3 3 3 3 3");
@@ -27,6 +27,12 @@ public final class DeliveryFrames {
             List.of("unbroken line", "long dashes", "short dashes", "dash and dot", "dots", "dash and two dots");
 
     private DeliveryFrames() {}
+
+    /// How keep-outs are hatched.
+    ///
+    /// @param stepPixels from one line to the next
+    /// @param weightPixels of each line
+    public record Hatch(double stepPixels, double weightPixels) {}
 
     /// A delivery's frame in a shot.
     ///
@@ -92,8 +98,8 @@ public final class DeliveryFrames {
     /// @param frames as listed
     /// @param picture the picture on the page
     /// @param page takes the groups
-    /// @param hatchPixels from one line of hatching to the next
-    public static void draw(List<Framed> frames, Box picture, Page page, double hatchPixels) {
+    /// @param hatch how keep-outs are hatched
+    public static void draw(List<Framed> frames, Box picture, Page page, Hatch hatch) {
         for (int i = 0; i < frames.size(); i++) {
             Framed framed = frames.get(i);
             Markup group = page.group("delivery." + framed.delivery().name());
@@ -105,7 +111,8 @@ public final class DeliveryFrames {
                     new Box(outer.left(), free.top(), free.left(), free.bottom()),
                     new Box(free.right(), free.top(), outer.right(), free.bottom()))) {
                 if (strip.width() > 0.5 && strip.height() > 0.5) {
-                    group.add(Shapes.hatch(strip, hatchPixels));
+                    group.add(Shapes.hatch(strip, hatch.stepPixels())
+                            .with("stroke-width", hatch.weightPixels()));
                 }
             }
             Markup frame = Shapes.box(Pen.EDGE, outer).with("stroke-width", 1.3);

@@ -77,7 +77,10 @@ record Highlights(Stage stage, Scene scene, PictureSheet sheet) {
         String light = stage.shot().lights().get(lamp).name();
         String id = "highlight." + name + "." + light;
         Markup group = sheet.page().group(id);
-        parts.forEach(part -> group.add(Shapes.closed(Pen.EDGE, part.ring())));
+        for (Part part : parts) {
+            group.add(Shapes.closed(Pen.EDGE, part.ring()));
+            sheet.keepOff(part.ring());
+        }
         Part largest = parts.stream()
                 .max((one, other) -> Integer.compare(one.left().size(), other.left().size()))
                 .orElseThrow();

@@ -165,6 +165,7 @@ public final class Levels {
             sheet.row((from, to) -> List.of(level.line(List.of(from, to))), level.words());
         }
         letter(sheet);
+        sheet.placeNames();
         sheet.row((from, to) -> List.of(), "Numbers: stops over (+) or under (−) mid grey, of a patch at the dot.");
         return new OnTop.Drawn(sheet.finish(png), developing.assumed());
     }

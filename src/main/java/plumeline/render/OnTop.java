@@ -11,6 +11,7 @@ import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.sketch.Box;
 import plumeline.sketch.Drawing;
+import plumeline.sketch.Lettering;
 import plumeline.sketch.Spot;
 import plumeline.solve.Words;
 import plumeline.stage.Scene;
@@ -22,6 +23,10 @@ import plumeline.stage.Stage;
 /// All of it comes from what answers wants, so that it tells where a picture is wrong.
 public final class OnTop {
     private static final double HATCH = 14;
+    private static final double HATCH_WEIGHT = 0.9;
+
+    /// So wide the marks of a thing are written, pixels.
+    private static final double WIDEST = 250;
 
     private final Plan plan;
     private final Stage stage;
@@ -99,6 +104,10 @@ public final class OnTop {
                 notes.addAll(draw(layer));
             }
         }
+        List<String> unplaced = sheet.placeNames();
+        if (!unplaced.isEmpty()) {
+            notes.add("No room upon the picture to name: " + String.join(", ", unplaced) + ".");
+        }
         return new Drawn(sheet.finish(png), notes);
     }
 
@@ -114,7 +123,7 @@ public final class OnTop {
 
     private List<String> frames() {
         List<DeliveryFrames.Framed> frames = DeliveryFrames.list(plan, stage.shot(), scene.picture());
-        DeliveryFrames.draw(frames, sheet.box(), sheet.page(), HATCH);
+        DeliveryFrames.draw(frames, sheet.box(), sheet.page(), new DeliveryFrames.Hatch(HATCH, HATCH_WEIGHT));
         for (DeliveryFrames.Framed framed : frames) {
             Box free = framed.free(sheet.box());
             sheet.name(
@@ -127,31 +136,30 @@ public final class OnTop {
     }
 
     private List<String> marks() {
-        List<String> unnamed = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             String name = stage.shot().placed().get(i).name();
-            Optional<Box> seen = Covering.findRoom(scene, scene.things().get(i), sheet::spot)
-                    .filter(sheet.box()::meets);
-            if (seen.isPresent()) {
-                Spot anchor = new Spot(seen.get().middle().x(), seen.get().bottom());
-                if (!sheet.name("name.thing." + name, markLines(name), anchor, 6)) {
-                    unnamed.add(name);
-                }
-            }
+            Covering.findRoom(scene, scene.things().get(i), sheet::spot)
+                    .filter(sheet.box()::meets)
+                    .ifPresent(room -> sheet.nameBelow(
+                            "name.thing." + name, markLines(name), new Spot(room.middle().x(), room.bottom())));
         }
-        return unnamed.isEmpty() ? List.of() : List.of("No room upon the picture for: " + String.join(", ", unnamed));
+        return List.of();
     }
 
     /// A thing's name, and each of its marks as it is set.
     private List<String> markLines(String name) {
         Words words = new Words(plan.film().papersOrDefault());
-        List<String> lines = new ArrayList<>(List.of(name));
+        List<String> set = new ArrayList<>();
         for (int i = 0; i < stage.marks().size(); i++) {
             Mark mark = stage.marks().get(i).mark();
             if (mark.path().startsWith(name + ".")) {
-                lines.add(mark.path().substring(name.length() + 1).replace('_', ' ') + " "
+                set.add(mark.path().substring(name.length() + 1).replace('_', ' ') + " "
                         + words.value(mark, values[i]).replace('-', '−'));
             }
+        }
+        List<String> lines = new ArrayList<>(List.of(name));
+        if (!set.isEmpty()) {
+            lines.addAll(Lettering.wrapped(String.join(", ", set), WIDEST));
         }
         return lines;
     }

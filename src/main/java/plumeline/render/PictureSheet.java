@@ -11,6 +11,7 @@ import plumeline.sketch.Lettering;
 import plumeline.sketch.Markup;
 import plumeline.sketch.Page;
 import plumeline.sketch.Spot;
+import plumeline.sketch.Stretch;
 import plumeline.stage.Picture;
 
 /// A sheet with a picture, upon which line art is drawn. The picture's longer side is always as long, whatever its
@@ -21,6 +22,14 @@ final class PictureSheet {
 
     private static final double EDGE = 2;
 
+    /// Between a name and what it belongs to.
+    private static final double CLEAR = 6;
+
+    /// From here on a name has a leader.
+    private static final double LED = 14;
+
+    private static final double FARTHEST = 240;
+
     /// The last bits of a ratio don't make a sheet a pixel larger.
     private static final double HAIR = 1e-6;
 
@@ -28,6 +37,7 @@ final class PictureSheet {
     private final Picture picture;
     private final Box box;
     private final Labels labels;
+    private final List<Name> names = new ArrayList<>();
     private final List<Markup> below = new ArrayList<>();
     private double reach;
 
@@ -65,18 +75,49 @@ final class PictureSheet {
                         -point.y() / picture.heightTangent() * box.height());
     }
 
-    /// How many pixels of the sheet a tangent takes.
-    double pixelsPerTangent() {
-        return box.width() / picture.widthTangent();
+    /// Something to be named within the picture, once all lines are drawn.
+    private record Name(String id, List<String> lines, Spot anchor, List<Spot> candidates) {}
+
+    /// Names something within the picture, anywhere near its anchor, with a leader where it comes to lie farther off.
+    void name(String id, List<String> lines, Spot anchor, double clear) {
+        Spot held = box.grown(-EDGE).nearestTo(anchor);
+        names.add(new Name(id, lines, held, Labels.around(held, lines, clear, FARTHEST)));
     }
 
-    /// Names something within the picture, near its anchor.
-    ///
-    /// @return whether it found room
-    boolean name(String id, List<String> lines, Spot anchor, double clear) {
+    /// Names something within the picture, rather below its anchor than beside it.
+    void nameBelow(String id, List<String> lines, Spot anchor) {
         Spot held = box.grown(-EDGE).nearestTo(anchor);
-        return labels.place(page.id(id), lines, held, Labels.around(held, lines, clear, 240), clear + 4)
-                .isPresent();
+        double half = lines.size() * Lettering.LINE / 2;
+        List<Spot> candidates = new ArrayList<>();
+        for (double down = half + CLEAR; down < FARTHEST; down += CLEAR) {
+            for (double aside : new double[] {0, 30, -30, 60, -60, 90, -90}) {
+                candidates.add(held.plus(aside, down));
+            }
+        }
+        candidates.addAll(Labels.around(held, lines, CLEAR, FARTHEST));
+        names.add(new Name(id, lines, held, candidates));
+    }
+
+    /// Places what is to be named, in the order in which that was asked for.
+    ///
+    /// @return what found no room
+    List<String> placeNames() {
+        List<String> unplaced = new ArrayList<>();
+        for (Name name : names) {
+            if (labels.place(page.id(name.id()), name.lines(), name.anchor(), name.candidates(), LED)
+                    .isEmpty()) {
+                unplaced.add(name.lines().getFirst());
+            }
+        }
+        names.clear();
+        return unplaced;
+    }
+
+    /// Keeps names off a run of lines where they find room elsewhere.
+    void keepOff(List<Spot> run) {
+        for (int i = 1; i < run.size(); i++) {
+            labels.keepLine(new Stretch(run.get(i - 1), run.get(i)));
+        }
     }
 
     /// Writes a row below the picture.

@@ -64,6 +64,7 @@ record StrandLines(Stage stage, double[] values, Scene scene, PictureSheet sheet
             group.add(Shapes.run(Pen.HATCH, run.one()), Shapes.run(Pen.HATCH, run.other()));
         }
         group.add(Shapes.run(Pen.THIN_DASHED, run.middle()));
+        sheet.keepOff(List.of(run.middle().getFirst(), run.middle().getLast()));
     }
 
     private List<Run> runs(Strand strand, Strand.Ends ends, boolean isMirrored) {

@@ -152,7 +152,7 @@ final class OnTopTest {
     @Test
     void marks_areNamedAsTheyAreSet() {
         String svg = drawn(Shown.plain(), Set.of(OnTop.Layer.MARKS)).drawing().toSvg();
-        assertThat(svg).contains(">can<").contains(">x 0 mm<").contains(">y 0 mm<");
+        assertThat(svg).contains(">can<").contains(">x 0 mm, y 0 mm<");
     }
 
     /// A line of 0.3 mm from the middle of a hung can's top straight up: a pinhole sees it on the middle column.
