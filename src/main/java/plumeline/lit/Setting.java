@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import plumeline.geom.Vec;
 import plumeline.light.Exposure;
+import plumeline.light.Latitude;
 import plumeline.optics.TankView;
 import plumeline.plan.Camera;
 import plumeline.plan.Written;
@@ -57,6 +58,22 @@ public final class Setting {
     /// @return the exposure
     static Optional<Exposure> find(Camera camera, Scene scene, double share, Quantity film) {
         return find(camera, scene.picture(), film).map(setting -> setting.through(share));
+    }
+
+    /// Finds what a camera's body holds at the sensitivity set.
+    ///
+    /// @param camera the camera
+    /// @return how far over and under mid grey; empty where the body's latitude or a sensitivity isn't written
+    public static Optional<Latitude> findLatitude(Camera camera) {
+        Written body = camera.body().written();
+        Optional<Quantity> over = body.findQuantity("latitude.over");
+        Optional<Quantity> under = body.findQuantity("latitude.under");
+        OptionalDouble base = body.findNumber("iso.base");
+        OptionalDouble iso = camera.findIso();
+        return over.isEmpty() || under.isEmpty() || base.isEmpty() || iso.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Latitude(over.get().si(), under.get().si())
+                        .rated(iso.getAsDouble(), base.getAsDouble()));
     }
 
     /// Gives how bright a surface is to the camera against its own luminance.
