@@ -106,7 +106,7 @@ public final class PictureTrack implements AutoCloseable {
         AVRational rate = stream.avg_frame_rate().num() > 0 ? stream.avg_frame_rate() : stream.r_frame_rate();
         boolean isRated = rate.num() > 0 && rate.den() > 0;
         boolean isLimited = stream.codecpar().color_range() == avutil.AVCOL_RANGE_MPEG
-                || stream.codecpar().color_range() == avutil.AVCOL_RANGE_UNSPECIFIED && !isRgb();
+                || stream.codecpar().color_range() == avutil.AVCOL_RANGE_UNSPECIFIED && !isFull();
         return new Facts(
                 decoder.width(),
                 decoder.height(),
@@ -118,13 +118,18 @@ public final class PictureTrack implements AutoCloseable {
                 isLimited ? "tv" : "pc");
     }
 
-    private boolean isRgb() {
+    /// Whether its codes are red, green and blue themselves.
+    private boolean hasNoMatrix() {
         long flags = avutil.av_pix_fmt_desc_get(decoder.pix_fmt()).flags();
-        boolean isFull = decoder.pix_fmt() == avutil.AV_PIX_FMT_YUVJ420P
+        return (flags & (avutil.AV_PIX_FMT_FLAG_RGB | avutil.AV_PIX_FMT_FLAG_PAL)) != 0;
+    }
+
+    private boolean isFull() {
+        return hasNoMatrix()
+                || decoder.pix_fmt() == avutil.AV_PIX_FMT_YUVJ420P
                 || decoder.pix_fmt() == avutil.AV_PIX_FMT_YUVJ422P
                 || decoder.pix_fmt() == avutil.AV_PIX_FMT_YUVJ444P
                 || decoder.pix_fmt() == avutil.AV_PIX_FMT_GRAY8;
-        return isFull || (flags & (avutil.AV_PIX_FMT_FLAG_RGB | avutil.AV_PIX_FMT_FLAG_PAL)) != 0;
     }
 
     /// Counts the frames, where its file doesn't tell by reading all of them.
@@ -251,6 +256,10 @@ public final class PictureTrack implements AutoCloseable {
                     new SwsFilter(new Pointer()),
                     new SwsFilter(new Pointer()),
                     new DoublePointer(new Pointer()));
+            scaler = Optional.of(made);
+            if (hasNoMatrix()) {
+                return made;
+            }
             // What isn't tagged: by its size, as players take it.
             int matrix = frame.colorspace() == avutil.AVCOL_SPC_UNSPECIFIED
                     ? frame.height() >= 576 ? swscale.SWS_CS_ITU709 : swscale.SWS_CS_ITU601
@@ -264,7 +273,6 @@ public final class PictureTrack implements AutoCloseable {
                     0,
                     1 << 16,
                     1 << 16);
-            scaler = Optional.of(made);
         }
         return scaler.get();
     }
