@@ -18,6 +18,8 @@ final class Commands {
                 new MovesCommand(),
                 new PostCommand(),
                 new InkCommand(),
+                new FramesCommand(),
+                new AnimaticCommand(),
                 new LessonCommand(),
                 new KeepCommand(),
                 new TidyCommand(),
