@@ -131,7 +131,7 @@ public record Srgb(double red, double green, double blue) {
     ///
     /// @param coded 0 to 1
     /// @return its light, 0 to 1
-    static double linear(double coded) {
+    public static double linear(double coded) {
         return coded <= 0.04045 ? coded / 12.92 : Math.pow((coded + 0.055) / 1.055, 2.4);
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.geom.Body;
@@ -28,7 +27,6 @@ import plumeline.sketch.Shapes;
 import plumeline.sketch.Spot;
 import plumeline.sketch.Stretch;
 import plumeline.solve.ShotAnswer;
-import plumeline.stage.Frame;
 import plumeline.stage.Mirrored;
 import plumeline.stage.Scene;
 import plumeline.stage.Sightlines;
@@ -46,13 +44,6 @@ final class CameraView {
 
     /// As near as this a leader's end is on an outline, pixels.
     private static final double CLOSE = 6;
-
-    /// Dashes by which deliveries' frames differ; the weight differs with them.
-    private static final List<String> DASHES = List.of("", "12 4", "4 3", "12 3 3 3", "1.5 2.5", "18 3 3 3 3 3");
-
-    /// How the frames of deliveries are told apart, in words, in the order of [#DASHES].
-    private static final List<String> DASH_WORDS =
-            List.of("unbroken line", "long dashes", "short dashes", "dash and dot", "dots", "dash and two dots");
 
     private final Plan plan;
     private final Stage stage;
@@ -80,13 +71,8 @@ final class CameraView {
         return new CameraView(plan, shot, moment).draw();
     }
 
-    /// Says how a delivery's frame is drawn.
-    static String frameWords(Plan plan, Delivery delivery) {
-        return DASH_WORDS.get(plan.deliveries().indexOf(delivery) % DASH_WORDS.size());
-    }
-
     private Drawing draw() {
-        List<Framed> frames = frames();
+        List<DeliveryFrames.Framed> frames = DeliveryFrames.list(plan, stage.shot(), scene.picture());
         double above = frames.size() * Lettering.ROW + (frames.isEmpty() ? EDGE : 4);
         double left = (WIDTH - wide) / 2;
         picture = new Box(left, above, left + wide, above + tall);
@@ -97,7 +83,7 @@ final class CameraView {
                 .map(walls -> new MirrorImages(stage, scene, walls, this::spot)
                         .draw(page, subjects(), fineness(), picture, page.id("clip")))
                 .orElse(List.of());
-        drawFrames(frames);
+        DeliveryFrames.draw(frames, picture, page, DeliveryFrames.ON_PAPER);
         page.group("picture").add(Shapes.box(Pen.BORDER, picture));
         letterFrames(frames);
         double below = letterThings();
@@ -248,58 +234,18 @@ final class CameraView {
                 spot(plain.project(new Vec(high.x(), low.y(), water)))));
     }
 
-    private record Framed(Delivery delivery, Frame frame) {}
-
-    private List<Framed> frames() {
-        return plan.deliveries().stream()
-                .map(delivery -> new Framed(
-                        delivery,
-                        Frame.of(scene.picture(), delivery, stage.shot().cropOrDefault(delivery.name()))))
-                .toList();
-    }
-
-    private Box box(Frame frame) {
-        Spot middle = picture.middle();
-        return new Box(
-                middle.x() + frame.left() * wide,
-                middle.y() - frame.top() * tall,
-                middle.x() + frame.right() * wide,
-                middle.y() - frame.bottom() * tall);
-    }
-
-    private void drawFrames(List<Framed> frames) {
-        for (int i = 0; i < frames.size(); i++) {
-            Framed framed = frames.get(i);
-            Markup group = page.group("delivery." + framed.delivery().name());
-            Box outer = box(framed.frame());
-            Box free = box(framed.frame().within(framed.delivery().keepOut()));
-            for (Box strip : List.of(
-                    new Box(outer.left(), outer.top(), outer.right(), free.top()),
-                    new Box(outer.left(), free.bottom(), outer.right(), outer.bottom()),
-                    new Box(outer.left(), free.top(), free.left(), free.bottom()),
-                    new Box(free.right(), free.top(), outer.right(), free.bottom()))) {
-                if (strip.width() > 0.5 && strip.height() > 0.5) {
-                    group.add(Shapes.hatch(strip, 7));
-                }
-            }
-            Markup frame = Shapes.box(Pen.EDGE, outer).with("stroke-width", 1.3);
-            String dash = DASHES.get(i % DASHES.size());
-            group.add(dash.isEmpty() ? frame : frame.with("stroke-dasharray", dash));
-        }
-    }
-
     /// Names above the picture; a frame further right is named further down, so that no leader crosses a name.
-    private void letterFrames(List<Framed> frames) {
-        List<Framed> order = new ArrayList<>(frames);
-        order.sort(Comparator.comparingDouble(framed -> box(framed.frame()).left()));
+    private void letterFrames(List<DeliveryFrames.Framed> frames) {
+        List<DeliveryFrames.Framed> order = new ArrayList<>(frames);
+        order.sort(Comparator.comparingDouble(framed -> framed.box(picture).left()));
         Box sheet = new Box(0, 0, WIDTH, picture.top());
         Labels labels = new Labels(sheet);
         Markup leaders = page.group("leaders");
         for (int row = 0; row < order.size(); row++) {
             Delivery delivery = order.get(row).delivery();
-            String text = Lettering.fitted(delivery.name() + " " + ratio(delivery), WIDTH - 8);
+            String text = Lettering.fitted(order.get(row).words(), WIDTH - 8);
             double width = Lettering.width(text);
-            double left = box(order.get(row).frame()).left();
+            double left = order.get(row).box(picture).left();
             double y = Lettering.ROW * (row + 0.5);
             double x = Math.min(left + 5, WIDTH - width) + width / 2;
             Spot anchor = new Spot(left, y);
@@ -308,15 +254,9 @@ final class CameraView {
             leaders.add(Shapes.line(
                     Pen.THIN,
                     new Spot(left, y - Lettering.LINE / 3),
-                    new Spot(left, box(order.get(row).frame()).top())));
+                    new Spot(left, order.get(row).box(picture).top())));
         }
         page.letter(labels.draw());
-    }
-
-    private static String ratio(Delivery delivery) {
-        return delivery.ratio()
-                .map(ratio -> ratio.across() + ":" + ratio.down())
-                .orElseGet(() -> String.format(Locale.ROOT, "%.2f:1", delivery.aspect()));
     }
 
     /// Names below the picture, in as many rows as they take.

@@ -28,7 +28,7 @@ public final class Drawings {
     /// @param delivery one of its deliveries
     /// @return such as `long dashes`
     public static String frameWords(Plan plan, Delivery delivery) {
-        return CameraView.frameWords(plan, delivery);
+        return DeliveryFrames.words(plan, delivery);
     }
 
     /// Draws the set from straight above, to scale.

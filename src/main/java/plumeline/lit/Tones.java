@@ -1,13 +1,9 @@
 package plumeline.lit;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import plumeline.light.Exposure;
 import plumeline.light.Latitude;
-import plumeline.plan.Camera;
-import plumeline.plan.Written;
 import plumeline.quantity.Print;
-import plumeline.quantity.Quantity;
 
 /// Where a part of a thing lands over mid grey, against what the camera's body holds.
 ///
@@ -38,18 +34,7 @@ record Tones(Latitude latitude, Reflects reflects) {
     ///
     /// @return empty where the body's latitude isn't written
     static Optional<Tones> find(LitThing on, Spots.Part part) {
-        Camera camera = on.shot().camera();
-        Written body = camera.body().written();
-        Optional<Quantity> over = body.findQuantity("latitude.over");
-        Optional<Quantity> under = body.findQuantity("latitude.under");
-        OptionalDouble base = body.findNumber("iso.base");
-        OptionalDouble iso = camera.findIso();
-        if (over.isEmpty() || under.isEmpty() || base.isEmpty() || iso.isEmpty()) {
-            return Optional.empty();
-        }
-        Latitude latitude =
-                new Latitude(over.get().si(), under.get().si()).rated(iso.getAsDouble(), base.getAsDouble());
-        return Optional.of(new Tones(latitude, reflects(on, part)));
+        return Setting.findLatitude(on.shot().camera()).map(latitude -> new Tones(latitude, reflects(on, part)));
     }
 
     private static Reflects reflects(LitThing on, Spots.Part part) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /// An element of SVG or XHTML under construction. Whatever text or attribute goes in comes out escaped, so that no name
 /// or title of a plan can become markup.
@@ -105,6 +106,41 @@ public final class Markup {
                 .filter(Child.Element.class::isInstance)
                 .flatMap(child -> ((Child.Element) child).markup().findClass(word).stream())
                 .findFirst();
+    }
+
+    /// Gives its name.
+    String name() {
+        return name;
+    }
+
+    /// Gives a copy of it alone, without what is in it and without its id.
+    Markup bare() {
+        Markup bare = new Markup(name);
+        bare.attributes.putAll(attributes);
+        bare.attributes.remove("id");
+        return bare;
+    }
+
+    /// Takes an attribute away.
+    Markup without(String attribute) {
+        attributes.remove(attribute);
+        return this;
+    }
+
+    /// Gives the elements in it.
+    List<Markup> elements() {
+        return children.stream()
+                .filter(Child.Element.class::isInstance)
+                .map(child -> ((Child.Element) child).markup())
+                .toList();
+    }
+
+    /// Gives the text that stands in it itself.
+    String ownText() {
+        return children.stream()
+                .filter(Child.Text.class::isInstance)
+                .map(child -> ((Child.Text) child).text())
+                .collect(Collectors.joining());
     }
 
     /// Adds elements at the end.

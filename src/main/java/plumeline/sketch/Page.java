@@ -64,9 +64,30 @@ public final class Page {
     /// @param height pixels
     /// @return the drawing
     public Drawing finish(double width, double height) {
+        Markup svg = open(width, height).add(under).add(over);
+        return new Drawing(id, title, (int) Math.ceil(width), (int) Math.ceil(height), svg);
+    }
+
+    /// Closes the sheet as line art upon a picture, each line and each leader on its white.
+    ///
+    /// @param picture the picture, beneath all that is drawn
+    /// @param width pixels
+    /// @param height pixels
+    /// @return the drawing
+    public Drawing finishUpon(Markup picture, double width, double height) {
+        Markup svg = open(width, height)
+                .add(picture)
+                .add(under.stream().map(Halo::of).toList())
+                .add(over.stream()
+                        .map(each -> each.name().equals("line") ? Halo.of(each) : each)
+                        .toList());
+        return new Drawing(id, title, (int) Math.ceil(width), (int) Math.ceil(height), svg);
+    }
+
+    private Markup open(double width, double height) {
         int across = (int) Math.ceil(width);
         int down = (int) Math.ceil(height);
-        Markup svg = Markup.of("svg")
+        return Markup.of("svg")
                 .with("xmlns", "http://www.w3.org/2000/svg")
                 .with("id", id)
                 .with("role", "img")
@@ -76,8 +97,7 @@ public final class Page {
                 .with("viewBox", "0 0 " + across + " " + down)
                 .with("font-family", "'DejaVu Sans Condensed', 'Arial Narrow', Arial, sans-serif")
                 .with("font-size", Lettering.SIZE)
-                .with("fill", "#000");
-        svg.add(Markup.of("title", title)).add(under).add(over);
-        return new Drawing(id, title, across, down, svg);
+                .with("fill", "#000")
+                .add(Markup.of("title", title));
     }
 }
