@@ -48,8 +48,8 @@ final class CardPanels {
             for (int column = 0; column < each; column++) {
                 double middle = glow(card, face, (column + 0.5) / each, (row + 0.5) / each);
                 for (int corner = 0; corner < 4; corner++) {
-                    double there = glow(
-                            card, face, (column + corner % 2) / (double) each, (row + corner / 2) / (double) each);
+                    double there =
+                            glow(card, face, (column + corner % 2) / (double) each, (row + corner / 2) / (double) each);
                     most = Math.max(most, Math.abs(there - middle));
                     brightest = Math.max(brightest, there);
                 }
