@@ -20,6 +20,8 @@ final class Commands {
                 new DraftCommand(),
                 new StillCommand(),
                 new InkCommand(),
+                new FramesCommand(),
+                new AnimaticCommand(),
                 new LessonCommand(),
                 new KeepCommand(),
                 new TidyCommand(),

@@ -63,6 +63,19 @@ final class FilesBeside implements Beside {
         });
     }
 
+    /// The pictures of a clip, or a single picture, opened.
+    Clips.Opening findPictures(String name) {
+        return switch (look(name, _ -> File.There.ofOwn(new byte[0]))) {
+            case File.Absent(String given, String attempt) -> new Clips.Opening.Refused(given, attempt);
+            case File.There _ ->
+                switch (Clips.pictures(folder.resolve(name))) {
+                    case Clips.Opening.Open open -> open;
+                    case Clips.Opening.Refused(String given, String attempt) ->
+                        new Clips.Opening.Refused(name + ", " + given, attempt);
+                };
+        };
+    }
+
     private static byte[] read(Path path, int mostBytes) throws IOException {
         byte[] bytes = new byte[(int) Math.min(mostBytes, Files.size(path))];
         try (InputStream in = Files.newInputStream(path)) {

@@ -115,7 +115,8 @@ final class PlainFile {
         write(file, content, Hold.MADE_AGAIN);
     }
 
-    private static void write(Path file, Writing content, Hold hold) throws IOException {
+    /// The file that is written, by no link, its folder made.
+    private static Path target(Path file) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path folder = target.getParent();
         if (folder == null) {
@@ -126,14 +127,48 @@ final class PlainFile {
         } catch (FileAlreadyExistsException e) {
             throw new IOException(e.getFile() + " is a file; a folder is wanted there", e);
         }
-        Path aside = folder.resolve(
+        return target;
+    }
+
+    private static Path aside(Path target) {
+        return target.resolveSibling(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".new");
+    }
+
+    private static void write(Path file, Writing content, Hold hold) throws IOException {
+        Path target = target(file);
+        Path aside = aside(target);
         try {
             writeAside(aside, content, hold);
             if (Files.exists(target)) {
                 keepPermissions(target, aside);
             }
             moveOver(aside, target);
+        } finally {
+            Files.deleteIfExists(aside);
+        }
+    }
+
+    /// Something that writes a file by its path; false where it was stopped, and the file is none.
+    interface Making {
+        boolean at(Path aside) throws IOException;
+    }
+
+    /// As `lay`, for what writes its file itself.
+    ///
+    /// @return false where it was stopped; what was there then stays
+    static boolean layAside(Path file, Making making) throws IOException {
+        Path target = target(file);
+        Path aside = aside(target);
+        try {
+            if (!making.at(aside)) {
+                return false;
+            }
+            if (Files.exists(target)) {
+                keepPermissions(target, aside);
+            }
+            moveOver(aside, target);
+            return true;
         } finally {
             Files.deleteIfExists(aside);
         }

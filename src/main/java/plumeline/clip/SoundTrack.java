@@ -1,36 +1,25 @@
 package plumeline.clip;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_AUDIO;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
-import org.bytedeco.ffmpeg.avformat.AVInputFormat;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVChannelLayout;
-import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.global.avcodec;
 import org.bytedeco.ffmpeg.global.avformat;
 import org.bytedeco.ffmpeg.global.avutil;
-import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.Pointer;
-import org.bytedeco.javacpp.PointerPointer;
 import plumeline.clip.Clips.Reading;
 import plumeline.sound.HeldSound;
 import plumeline.sound.Speaker;
 
 /// The one track of sound in a clip's file, opened.
 final class SoundTrack implements AutoCloseable {
-    /// The containers that are opened: none of them names other files or addresses to be fetched.
-    private static final String CONTAINERS =
-            "aac,ac3,aiff,amr,ape,asf,avi,caf,eac3,flac,flv,matroska,webm,mov,mp4,m4a,3gp,3g2,mj2,mp3,mpeg,mpegts,"
-                    + "mxf,ogg,tta,w64,wav,wv";
-
     private static final String AS_WAV = "Have its sound written into a WAV file, and name that.";
 
     private final AVFormatContext container = avformat.avformat_alloc_context();
@@ -44,7 +33,9 @@ final class SoundTrack implements AutoCloseable {
         try {
             open(file);
             track = find();
-            decoder = decoder(container.streams(track));
+            decoder = ClipFile.decoder(
+                    container.streams(track),
+                    new UnreadableClip("a clip whose sound is in a form that isn't known here", AS_WAV));
         } catch (UnreadableClip | RuntimeException e) {
             closeFile();
             throw e;
@@ -52,15 +43,7 @@ final class SoundTrack implements AutoCloseable {
     }
 
     private void open(Path file) throws UnreadableClip {
-        AVDictionary options = new AVDictionary();
-        avutil.av_dict_set(options, "protocol_whitelist", "file", 0);
-        avutil.av_dict_set(options, "format_whitelist", CONTAINERS, 0);
-        int status;
-        try (BytePointer name = new BytePointer("file:" + file.toAbsolutePath(), UTF_8)) {
-            status = avformat.avformat_open_input(container, name, new AVInputFormat(new Pointer()), options);
-        }
-        avutil.av_dict_free(options);
-        if (status < 0 || avformat.avformat_find_stream_info(container, new PointerPointer<>(new Pointer())) < 0) {
+        if (!ClipFile.open(container, file, ClipFile.SOUNDS)) {
             throw new UnreadableClip("which is no WAV file and no clip that can be read here", AS_WAV);
         }
     }
@@ -86,19 +69,6 @@ final class SoundTrack implements AutoCloseable {
                     "Have the mix that is delivered written into a WAV file, and name that.");
         }
         return found;
-    }
-
-    private static AVCodecContext decoder(AVStream stream) throws UnreadableClip {
-        AVCodec codec = avcodec.avcodec_find_decoder(stream.codecpar().codec_id());
-        AVCodecContext context = avcodec.avcodec_alloc_context3(codec);
-        boolean isOpen = codec != null
-                && avcodec.avcodec_parameters_to_context(context, stream.codecpar()) >= 0
-                && avcodec.avcodec_open2(context, codec, new AVDictionary()) >= 0;
-        if (!isOpen) {
-            avcodec.avcodec_free_context(context);
-            throw new UnreadableClip("a clip whose sound is in a form that isn't known here", AS_WAV);
-        }
-        return context;
     }
 
     Reading decode(long mostSamples) throws UnreadableClip {

@@ -20,9 +20,19 @@ public record Frame(double left, double right, double bottom, double top) {
     /// @param crop where the crop's middle lies
     /// @return the delivery's whole frame
     public static Frame of(Picture picture, Delivery delivery, Shot.Crop crop) {
+        return of(picture, delivery.aspect(), crop);
+    }
+
+    /// Gives the largest rectangle of a ratio that the picture holds.
+    ///
+    /// @param picture the camera's picture
+    /// @param aspect width over height, dimensionless, > 0
+    /// @param crop where the rectangle's middle lies
+    /// @return the frame
+    public static Frame of(Picture picture, double aspect, Shot.Crop crop) {
         double held = picture.widthMetres() / picture.heightMetres();
-        double width = Math.min(1, delivery.aspect() / held);
-        double height = Math.min(1, held / delivery.aspect());
+        double width = Math.min(1, aspect / held);
+        double height = Math.min(1, held / aspect);
         return new Frame(crop.x() - width / 2, crop.x() + width / 2, crop.y() - height / 2, crop.y() + height / 2);
     }
 

@@ -49,6 +49,18 @@ public record Window(Picture picture, Frame crop, Framing framing) {
                 framing.scale() * y / cropHeight() + framing.y());
     }
 
+    /// Gives which place of the camera's picture lies at one of the finished picture.
+    ///
+    /// @param place shares of the finished picture's width and height from its middle, x right, y up
+    /// @return a picture point, tangents; past the camera's picture where a border shows
+    public Point taken(Point place) {
+        double cos = Math.cos(framing.turnRadians());
+        double sin = Math.sin(framing.turnRadians());
+        double across = (place.x() - framing.x()) * aspect() * cropHeight() / framing.scale() + middle().x();
+        double up = (place.y() - framing.y()) * cropHeight() / framing.scale() + middle().y();
+        return new Point(across * cos - up * sin, across * sin + up * cos);
+    }
+
     /// Gives how far something is inside each side of what the finished picture shows, clear of its keep-outs.
     ///
     /// @param extentTurned gives the edges of its outline in the camera's picture turned clockwise by an angle,
@@ -80,16 +92,11 @@ public record Window(Picture picture, Frame crop, Framing framing) {
     ///
     /// @return false where a border shows
     public boolean isCovered() {
-        double cos = Math.cos(framing.turnRadians());
-        double sin = Math.sin(framing.turnRadians());
         for (double x : new double[] {-0.5, 0.5}) {
             for (double y : new double[] {-0.5, 0.5}) {
-                double across = (x - framing.x()) * aspect() * cropHeight() / framing.scale() + middle().x();
-                double up = (y - framing.y()) * cropHeight() / framing.scale() + middle().y();
-                double backX = across * cos - up * sin;
-                double backY = up * cos + across * sin;
-                if (Math.abs(backX) > picture.widthTangent() / 2 * NEAR
-                        || Math.abs(backY) > picture.heightTangent() / 2 * NEAR) {
+                Point back = taken(new Point(x, y));
+                if (Math.abs(back.x()) > picture.widthTangent() / 2 * NEAR
+                        || Math.abs(back.y()) > picture.heightTangent() / 2 * NEAR) {
                     return false;
                 }
             }

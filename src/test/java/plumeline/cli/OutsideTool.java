@@ -10,14 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 
-/// Programs that are not ours, by which papers are read back. One that is missing fails a test, in a sentence; only
+/// Programs that are not ours, by which papers and films are read back. One that is missing fails a test, in a sentence; only
 /// where the environment says so (`PLUMELINE_WITHOUT="pdftotext chromium"`, which `./check` sets when it can't install
 /// them and has said so) is the test left out, and counted as such.
-final class OutsideTool {
+public final class OutsideTool {
     private OutsideTool() {}
 
     /// Finds a program on the path.
-    static Path find(String name, String debianPackage) {
+    public static Path find(String name, String debianPackage) {
         for (String folder : System.getenv().getOrDefault("PATH", "").split(File.pathSeparator)) {
             Path program = Path.of(folder).resolve(name);
             if (Files.isExecutable(program)) {
@@ -36,7 +36,7 @@ final class OutsideTool {
         return new String(run(find(name, "poppler-utils"), words), UTF_8);
     }
 
-    static byte[] run(Path program, String... words) {
+    public static byte[] run(Path program, String... words) {
         List<String> command = new ArrayList<>(List.of(program.toString()));
         command.addAll(List.of(words));
         try {

@@ -1,0 +1,87 @@
+package plumeline.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import plumeline.clip.Movie;
+
+/// How finely pictures are drawn, as options say it.
+///
+/// @param size their size, where it is given
+/// @param samples rays a pixel
+/// @param seed draws their places
+/// @param threads how many work
+record PictureOptions(Optional<Size> size, int samples, long seed, int threads) {
+    static final int SAMPLES = 4;
+    private static final int MOST_SAMPLES = 4096;
+    private static final int MOST_THREADS = 256;
+    private static final Pattern PAIR = Pattern.compile("([0-9]{1,5})[xX×]([0-9]{1,5})");
+
+    /// Pixels across and down.
+    record Size(int width, int height) {}
+
+    /// The options themselves.
+    static List<Usage.Option> options(String size) {
+        return List.of(
+                Usage.valued("--size", "WxH", size),
+                Usage.valued("--samples", "N", "Follows so many rays a pixel; else " + SAMPLES + "."),
+                Usage.valued("--seed", "N", "Takes other chance; else 1."),
+                Usage.valued("--threads", "N", "Works with so many threads; else with all. Changes no picture."));
+    }
+
+    static PictureOptions read(Arguments given) throws Refusal {
+        return new PictureOptions(
+                size(given),
+                (int) whole(given, "--samples", 1, MOST_SAMPLES, SAMPLES),
+                whole(given, "--seed", 1, Integer.MAX_VALUE, 1),
+                (int) whole(
+                        given,
+                        "--threads",
+                        1,
+                        MOST_THREADS,
+                        Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())));
+    }
+
+    private static Optional<Size> size(Arguments given) throws Refusal {
+        Optional<String> text = given.findValue("--size");
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Matcher pair = PAIR.matcher(text.get().strip());
+        if (pair.matches()) {
+            Size size = new Size(Integer.parseInt(pair.group(1)), Integer.parseInt(pair.group(2)));
+            if (isSide(size.width()) && isSide(size.height())) {
+                return Optional.of(size);
+            }
+        }
+        throw new Refusal(
+                "--size is " + text.get() + "; must be two even numbers from 16 to 3840 with an x between",
+                "Give such as --size 640x360.");
+    }
+
+    private static boolean isSide(int pixels) {
+        return Movie.Form.isSide(pixels);
+    }
+
+    private static long whole(Arguments given, String option, long least, long most, long otherwise) throws Refusal {
+        Optional<String> text = given.findValue(option);
+        if (text.isEmpty()) {
+            return otherwise;
+        }
+        if (text.get().matches("[0-9]{1,10}")) {
+            long number = Long.parseLong(text.get());
+            if (number >= least && number <= most) {
+                return number;
+            }
+        }
+        throw new Refusal(
+                option + " is " + text.get() + "; must be a whole number from " + least + " to " + most,
+                "Leave it out for the usual.");
+    }
+
+    /// What tells files of pictures apart beside their size.
+    String name() {
+        return samples + "-" + seed;
+    }
+}
