@@ -24,7 +24,7 @@ import plumeline.roots.Roots;
 ///
 /// @param glass the glass
 /// @param assumed what was taken for what isn't written, each in a few words
-record ClearThing(ClearRound glass, List<String> assumed) {
+public record ClearThing(ClearRound glass, List<String> assumed) {
     /// A wall that nobody measured: 1 to 4 mm (common practice).
     static final double WALL_METRES = 0.002;
 
@@ -44,8 +44,23 @@ record ClearThing(ClearRound glass, List<String> assumed) {
 
     private static final double UPRIGHT = 1e-6;
 
-    ClearThing {
+    /// Copies the list.
+    public ClearThing {
         assumed = List.copyOf(assumed);
+    }
+
+    /// A clear thing's wall, and what is in it, whatever its form.
+    ///
+    /// @param wallMetres the wall's thickness, m, > 0
+    /// @param indices what air, wall and contents bend by
+    /// @param levelMetres how high its contents stand, over its base along its axis, m; below its floor it is empty,
+    /// above its top full
+    /// @param assumed what was taken for what isn't written, each in a few words
+    public record Filled(double wallMetres, Indices indices, double levelMetres, List<String> assumed) {
+        /// Copies the list.
+        public Filled {
+            assumed = List.copyOf(assumed);
+        }
     }
 
     /// What is read of a thing.
@@ -77,19 +92,35 @@ record ClearThing(ClearRound glass, List<String> assumed) {
             return new Reading.Missing("Not computed: the rims of what isn't round. Look at " + placed.name()
                     + " through the lens with the lamps in place.");
         }
+        Filled filled = filled(thing.written(), outer, wall);
+        double level = filled.levelMetres();
+        boolean isPartly = level > 0 && level < outer.heightMetres();
+        return isPartly && body.axis().z() < 1 - UPRIGHT
+                ? new Reading.Missing("Not computed: the rims of a leaning thing that is partly full.")
+                : new Reading.Of(new ClearThing(
+                        new ClearRound(outer, filled.wallMetres(), filled.indices(), level), filled.assumed()));
+    }
+
+    /// Reads a clear thing's wall and contents.
+    ///
+    /// @param thing the thing
+    /// @param solid its form
+    /// @return its wall and contents
+    public static Filled filled(Thing thing, Solid solid) {
+        return filled(
+                thing.written(),
+                solid,
+                thing.written().findQuantity("wall.thickness").map(Quantity::si));
+    }
+
+    private static Filled filled(Written written, Solid solid, Optional<Double> wall) {
         List<String> assumed = new ArrayList<>();
         if (wall.isEmpty()) {
             assumed.add("a wall of 2 mm");
         }
-        Written written = thing.written();
         double metres = Math.max(wall.orElse(WALL_METRES), LEAST_METRES);
         Indices indices = new Indices(AIR, glassIndex(written, assumed), liquidIndex(written, assumed));
-        double level = level(written, outer, metres, assumed);
-        double high = outer.heightMetres();
-        boolean isPartly = level > 0 && level < high;
-        return isPartly && body.axis().z() < 1 - UPRIGHT
-                ? new Reading.Missing("Not computed: the rims of a leaning thing that is partly full.")
-                : new Reading.Of(new ClearThing(new ClearRound(outer, metres, indices, level), assumed));
+        return new Filled(metres, indices, level(written, solid, metres, assumed), assumed);
     }
 
     private static double glassIndex(Written written, List<String> assumed) {
@@ -111,7 +142,7 @@ record ClearThing(ClearRound glass, List<String> assumed) {
     }
 
     /// How high liquid stands in it, m; -1 where none is.
-    private static double level(Written written, Solid.Revolved outer, double wall, List<String> assumed) {
+    private static double level(Written written, Solid outer, double wall, List<String> assumed) {
         Optional<Double> volume = written.findQuantity("contents.volume").map(Quantity::si);
         if (!written.has("contents") || volume.filter(metres3 -> metres3 <= 0).isPresent()) {
             if (volume.isEmpty()) {
@@ -131,6 +162,16 @@ record ClearThing(ClearRound glass, List<String> assumed) {
     }
 
     /// The room inside up to a height.
+    private static double roomMetres3(Solid solid, double wall, double level) {
+        return switch (solid) {
+            case Solid.Revolved round -> roomMetres3(round, wall, level);
+            case Solid.Box box ->
+                Math.max(0, box.widthMetres() - 2 * wall)
+                        * Math.max(0, box.depthMetres() - 2 * wall)
+                        * Math.max(0, Math.min(level, box.heightMetres()) - wall);
+        };
+    }
+
     private static double roomMetres3(Solid.Revolved outer, double wall, double level) {
         double sum = 0;
         List<Station> stations = outer.stations();

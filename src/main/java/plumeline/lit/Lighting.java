@@ -269,8 +269,11 @@ public final class Lighting {
         }
     }
 
-    /// What comes of each lamp to a card's middle, lx.
-    double[] onCard(int card) {
+    /// Gives what comes of each lamp to a card's middle.
+    ///
+    /// @param card the card's index among the lamps
+    /// @return lx a lamp, in the lamps' order
+    public double[] onCard(int card) {
         Shine.Face face = (Shine.Face) ((Lamp.Known) lamps.get(card)).shine();
         return ofLamps(new Patch(face.middle(), face.emitter().facing()));
     }

@@ -38,12 +38,6 @@ import plumeline.stage.TankWalls;
 record Mirrors(Shot shot, int thing) {
     private static final double LEVEL = 1e-9;
 
-    /// Slope of a satin surface's facets where nobody measured it: a guess within 0.1 to 0.3.
-    private static final Finish.Satin SATIN = new Finish.Satin(Finish.USUAL_INDEX, 0.2);
-
-    /// What polished metal mirrors straight on, 0.55 to 0.95: common practice.
-    private static final double METAL_SHARE = 0.85;
-
     Placed placed() {
         return shot.placed().get(thing);
     }
@@ -184,9 +178,9 @@ record Mirrors(Shot shot, int thing) {
         if (isMatte() || findTank(scene).isPresent()) {
             return OptionalDouble.empty();
         }
-        Finish law = finish().equals("mirror") ? new Finish.Metal(METAL_SHARE) : new Finish.Gloss(Finish.USUAL_INDEX);
+        Finish law = finish().equals("mirror") ? Finish.Metal.USUAL : Finish.Gloss.USUAL;
         double spread = finish().equals("satin")
-                ? SATIN.share(
+                ? Finish.Satin.USUAL.share(
                         emitter,
                         new Patch(spot.place(), spot.facing()),
                         scene.aim().eye())
@@ -207,7 +201,7 @@ record Mirrors(Shot shot, int thing) {
         if (!finish().equals("satin") || !seen.isBefore() || seen.tank().isPresent()) {
             return assumed();
         }
-        return seen.glossy().listSatinStripes(heightMetres, emitter, SATIN).stream()
+        return seen.glossy().listSatinStripes(heightMetres, emitter, Finish.Satin.USUAL).stream()
                 .max(Comparator.comparingDouble(Stripe::wide))
                 .map(stripe -> " Satin blurs it: half as bright over about " + Print.share(stripe.wide(), 0)
                         + " of the width, by a guess of its surface. Try the lamp on it.")

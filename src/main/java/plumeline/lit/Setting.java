@@ -27,17 +27,25 @@ public final class Setting {
     /// @return the exposure; empty where no sensitivity is written
     public static Optional<Exposure> find(Camera camera, Picture picture, Quantity film) {
         OptionalDouble iso = camera.findIso();
-        if (iso.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Exposure(
+        return iso.isPresent() ? Optional.of(at(camera, picture, film, iso.getAsDouble())) : Optional.empty();
+    }
+
+    /// Gives the setting at a sensitivity, whatever is written.
+    ///
+    /// @param camera the camera
+    /// @param picture its picture then
+    /// @param film the film's rate, where the camera has none of its own
+    /// @param sensitivity ISO, > 0
+    /// @return the exposure
+    public static Exposure at(Camera camera, Picture picture, Quantity film, double sensitivity) {
+        return new Exposure(
                 Exposure.FLAT,
                 Math.max(picture.fNumber(), 0.1),
                 seconds(camera, film),
-                iso.getAsDouble(),
+                sensitivity,
                 Math.max(0, picture.magnification()),
                 camera.pupilRatioOrDefault(),
-                loss(camera.lens().written()) + loss(camera.written())));
+                loss(camera.lens().written()) + loss(camera.written()));
     }
 
     /// Reads it for a surface, which is darker to the camera in a tank.
@@ -65,8 +73,12 @@ public final class Setting {
         return written.findQuantity("loss").map(Quantity::si).orElse(0.0);
     }
 
-    /// How long a frame is exposed: half its time where nobody says.
-    private static double seconds(Camera camera, Quantity film) {
+    /// Gives how long a frame is exposed: half its time where nobody says.
+    ///
+    /// @param camera the camera
+    /// @param film the film's rate, where the camera has none of its own
+    /// @return s
+    public static double seconds(Camera camera, Quantity film) {
         Optional<Quantity> shutter = camera.findShutter();
         if (shutter.isPresent() && shutter.get().kind() == Kind.TIME) {
             return shutter.get().si();

@@ -115,8 +115,12 @@ public final class Spots {
         return 0.1 + 0.8 * index / (EACH_WAY - 1);
     }
 
-    /// How high a label begins, centred where nobody says.
-    static double bottom(Thing.Label label, double height) {
+    /// Gives how high a label begins: centred where nobody says.
+    ///
+    /// @param label the label
+    /// @param height its thing's height, m
+    /// @return over the base, m
+    public static double bottom(Thing.Label label, double height) {
         return label.bottom().map(Quantity::si).orElse((height - label.height().si()) / 2);
     }
 

@@ -40,6 +40,9 @@ public sealed interface Finish {
     ///
     /// @param straightOn R₀, share mirrored straight on, 0 to 1
     record Metal(double straightOn) implements Finish {
+        /// What polished metal mirrors straight on, 0.55 to 0.95: common practice.
+        public static final Metal USUAL = new Metal(0.85);
+
         /// Checks the range.
         ///
         /// @throws IllegalArgumentException outside it
@@ -58,6 +61,9 @@ public sealed interface Finish {
     ///
     /// @param index its index, dimensionless, ≥ 1
     record Gloss(double index) implements Finish {
+        /// A smooth surface of the usual index.
+        public static final Gloss USUAL = new Gloss(USUAL_INDEX);
+
         /// Checks the range.
         ///
         /// @throws IllegalArgumentException outside it
@@ -83,6 +89,9 @@ public sealed interface Finish {
     /// @param slope m, root mean square slope of the facets, dimensionless, 0.01 to 0.5; satin is about 0.1 to 0.3
     /// (own guess: try the lamp on the product)
     record Satin(double index, double slope) implements Finish {
+        /// A satin surface whose facets nobody measured: a guess within 0.1 to 0.3.
+        public static final Satin USUAL = new Satin(USUAL_INDEX, 0.2);
+
         private static final double GRAZES = 1e-3;
 
         /// Checks the ranges.

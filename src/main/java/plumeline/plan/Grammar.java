@@ -142,6 +142,7 @@ final class Grammar {
                 may("ease", "how the curve goes between its keys", word("straight", "smooth")),
                 may("frames", "its own length", frames()),
                 may("clip", "the take that is used", clip()),
+                may("sweep", "a sheet that lies on the table and bends up behind", sweep()),
                 may(
                         "crop",
                         "where a delivery's crop stands, from the picture's middle",
@@ -188,7 +189,27 @@ final class Grammar {
                         "heights from its base where lines leave it",
                         new Items(mark(Kind.LENGTH, Range.NOT_NEGATIVE), 1, 8)),
                 may("line", "the line it hangs on", line()),
-                may("rig", "a rod that holds it", rig()));
+                may("rig", "a rod that holds it", rig()),
+                may("beads", "drops that sit on it", beads()));
+    }
+
+    private static Shape beads() {
+        var size = new Shape.Amount(Kind.LENGTH, Range.between("0.1 mm", "20 mm"), Shape.Mark.FIXED);
+        return Keys.of(
+                must("cover", "the share of it that is under drops", share("0 %", "60 %")),
+                must("size", "the smallest and the largest drop's width", Forms.pair("least", "most", size)));
+    }
+
+    /// A sheet that lies on the table and bends up behind what stands there.
+    private static Shape sweep() {
+        return Keys.of(
+                must("behind", "how far behind the zero mark its wall stands, y", any(Kind.LENGTH)),
+                may("radius", "the bend's radius", over(Kind.LENGTH)),
+                may("width", "its width", over(Kind.LENGTH)),
+                may("height", "how high its wall is, over the table", over(Kind.LENGTH)),
+                may("reflects", "the share of light that it throws back", KitGrammar.reflectance()),
+                may("colour", "its colour under daylight", Forms.colourCode()),
+                may("gradient", "how much of that its foot and its upper edge have", Forms.pair("foot", "top", share())));
     }
 
     private static Shape line() {

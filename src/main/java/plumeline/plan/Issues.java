@@ -48,8 +48,13 @@ final class Issues {
                 attempt(name.name(), known, home));
     }
 
-    /// Says where a file isn't named by a path from the plan's folder.
+    /// Says where a clip's or picture's file isn't named by a path from the plan's folder.
     void beside(Node node, String field) {
+        beside(node, field, "Try takes/A003.mov, or ../footage/A003.mov.");
+    }
+
+    /// Says where a file isn't named by a path from the plan's folder.
+    void beside(Node node, String field, String attempt) {
         if (!(node instanceof Node.Scalar file)) return;
         boolean isElsewhere = file.text().matches("/.*|\\\\.*|[A-Za-z][A-Za-z0-9+.-]*:.*");
         boolean isNamed = file.text().matches(".*[^/\\\\.\\s][^/\\\\]*");
@@ -60,7 +65,7 @@ final class Issues {
                 "P-CLIP-02",
                 isNamed ? shown(file.text()) : "no file's name",
                 "a path from the plan's folder, so that it is found wherever both are",
-                "Try takes/A003.mov, or ../footage/A003.mov.");
+                attempt);
     }
 
     /// Says where a count of frames isn't whole.

@@ -95,7 +95,7 @@ final class KitGrammar {
                 may("diameter", "diameter of a cylinder", over(Kind.LENGTH)),
                 may("body", "whether light goes through", word("opaque", "clear")),
                 may("reflects", "the share of light that its surface throws back", reflectance()),
-                may("finish", "how it shines", word("mirror", "gloss", "satin", "matte")),
+                may("finish", "how it shines", finish()),
                 may("material", "what its wall is of", Shape.Choice.inAnyCase(MATERIALS)),
                 may("mass", "its whole mass, contents included", over(Kind.MASS))
                         .hint("what a kitchen scale says of it, full", ""),
@@ -121,7 +121,8 @@ final class KitGrammar {
                                 new Shape.Key("width", label, "width round the body", over(Kind.LENGTH), "", ""),
                                 new Shape.Key("height", label, "height", over(Kind.LENGTH), "", ""),
                                 may("bottom", "its lower edge above the base", from0(Kind.LENGTH)),
-                                may("reflects", "the share of light that it throws back", reflectance()))),
+                                may("reflects", "the share of light that it throws back", reflectance()),
+                                may("art", "its print: a PNG, JPEG or SVG file", text()))),
                 may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
                 may("colour", "its colour under daylight", Forms.colourCode()),
                 may("centre_of_mass", "height of the centre of mass above the base", any(Kind.LENGTH)),
@@ -153,7 +154,11 @@ final class KitGrammar {
                 may("index", "its refractive index", index()).hint("glass 1.52, crystal 1.55, acrylic 1.49", ""));
     }
 
-    private static Shape reflectance() {
+    private static Shape finish() {
+        return word("mirror", "gloss", "satin", "matte");
+    }
+
+    static Shape reflectance() {
         return share("0.1 %", "100 %");
     }
 
@@ -181,7 +186,10 @@ final class KitGrammar {
                         "the table",
                         Keys.of(
                                 may("size", "width and depth", pair("width", "depth", over(Kind.LENGTH))),
-                                may("carries", "the load it may carry", either(over(Kind.MASS), over(Kind.FORCE))))));
+                                may("carries", "the load it may carry", either(over(Kind.MASS), over(Kind.FORCE))),
+                                may("reflects", "the share of light that its top throws back", reflectance()),
+                                may("colour", "its top's colour under daylight", Forms.colourCode()),
+                                may("finish", "how its top shines", finish()))));
     }
 
     private static Shape body() {

@@ -26,6 +26,7 @@ final class KitMeaning {
     void check() {
         for (var thing : Tree.entries(root, "things")) {
             checkProfile(thing.value(), "things." + thing.key());
+            checkArt(thing.value(), "things." + thing.key());
             checkVariants(thing);
         }
         for (var entry : Tree.entries(root, "kit", "cameras")) checkBody(entry);
@@ -73,6 +74,12 @@ final class KitMeaning {
         }
     }
 
+    private void checkArt(Node thing, String path) {
+        Tree.find(thing, "label", "art")
+                .ifPresent(file ->
+                        issues.beside(file, path + ".label.art", "Try art/rose.png, or ../labels/rose.svg."));
+    }
+
     private void checkVariants(Node.Entry thing) {
         if (!(thing.value() instanceof Node.Mapping own)) return;
         var path = "things." + thing.key();
@@ -81,6 +88,7 @@ final class KitMeaning {
         for (var variant : Tree.entries(own, "variants")) {
             if (!(variant.value() instanceof Node.Mapping over)) continue;
             checkProfile(over, path + ".variants." + variant.key());
+            checkArt(over, path + ".variants." + variant.key());
             var whole = new Node.Mapping(Overlay.variant(own, Optional.of(over)).entries(), over.place());
             for (var problem : Check.against(merged, whole, path, variant.keyPlace())) {
                 boolean elsewhere =

@@ -48,6 +48,7 @@ final class ShotMeaning {
         }
         for (var entry : Tree.entries(shot, "moves")) checkMove(entry);
         Tree.find(shot, "tank").ifPresent(tank -> kit(tank, path + ".tank", "tank", "tanks", "a tank"));
+        Tree.find(shot, "sweep").ifPresent(sweep -> SweepMeaning.check(sweep, path + ".sweep", issues));
         checkRelease();
         checkPlayback();
         for (var entry : Tree.entries(shot, "crop")) {
@@ -143,6 +144,7 @@ final class ShotMeaning {
         var thing = Tree.scalar(entry.value(), "thing").map(Node.Scalar::text).orElse("");
         int index = 0;
         for (Node tie : tied) checkTie(tie, at + ".tied[" + ++index + "]", thing);
+        SweepMeaning.checkBeads(entry.value(), at + ".beads", issues);
         Tree.find(entry.value(), "rig").flatMap(rig -> Tree.find(rig, "from")).ifPresent(from -> {
             checkRig(from, at + ".rig.from", thing);
         });

@@ -1,16 +1,91 @@
 package plumeline.render;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import plumeline.colour.Rgb;
+import plumeline.lit.Lighting;
+import plumeline.lit.Setting;
+import plumeline.optics.Layer;
 import plumeline.plan.Plan;
+import plumeline.plan.Shot;
+import plumeline.quantity.Quantity;
+import plumeline.stage.Picture;
+import plumeline.stage.Scene;
 import plumeline.stage.Stage;
+import plumeline.stage.TankWalls;
+import plumeline.trace.Basin;
+import plumeline.trace.Cloud;
+import plumeline.trace.Coat;
+import plumeline.trace.Eye;
 import plumeline.trace.Look;
+import plumeline.trace.Medium;
+import plumeline.trace.Part;
+import plumeline.trace.Tracer;
+import plumeline.trace.World;
 
-/// A staged shot, its marks set, as a world for rays at any instant.
+/// A staged shot, its marks set, as a world for rays at any instant. It may be used by many threads at once.
 public final class ShotSet {
-    private final Stage stage;
+    /// What stands on the table stands so near to it, m.
+    private static final double ON_METRES = 1e-6;
 
-    private ShotSet(Stage stage) {
+    /// A search may ask for none.
+    private static final double LEAST_F_NUMBER = 0.1;
+
+    private final Stage stage;
+    private final Stage.Laid laid;
+    private final Quantity film;
+    private final List<SetThings> things;
+    private final List<Coat> coats;
+    private final List<Part> ground;
+    private final Rgb white;
+    private final Rgb surround;
+    private final Optional<Basin> basin;
+    private final double[] values;
+    private final Props props;
+    private final List<String> assumed;
+    private final AtomicReference<Optional<Lit>> lit = new AtomicReference<>(Optional.empty());
+    private final AtomicReference<Optional<Made>> made = new AtomicReference<>(Optional.empty());
+
+    /// Lamps as they shine while nothing on which their light rests changes.
+    private record Lit(Lighting.Set key, SetLamps lamps) {}
+
+    /// A world that was made ready, and whether another is the same.
+    private record Made(World world, Tracer tracer) {}
+
+    private ShotSet(Plan plan, Stage stage, double[] values, Props props) {
         this.stage = stage;
+        this.values = values.clone();
+        this.props = props;
+        this.film = plan.film().rate();
+        this.laid = stage.laid(values);
+        Shot shot = stage.shot();
+        Told told = new Told();
+        Scene start = laid.scene(0);
+        this.things = shot.placed().stream()
+                .map(placed -> new SetThings(
+                        placed, Optional.ofNullable(props.art().get(placed.thing().reference())), told))
+                .toList();
+        List<Coat> made = new ArrayList<>();
+        for (int i = 0; i < things.size(); i++) {
+            made.add(things.get(i).coat(start.things().get(i).solid()));
+        }
+        this.coats = List.copyOf(made);
+        boolean isHair = stage.findTank()
+                        .filter(walls -> Math.abs(walls.outside().low().z()) < ON_METRES)
+                        .isPresent()
+                || things.stream().anyMatch(SetThings::isClear);
+        this.ground = new SetGround(isHair ? -SetGround.HAIR_METRES : 0, told).parts(plan, shot);
+        this.basin = stage.findTank().map(ShotSet::basin);
+        this.white = Paints.tint(Developing.white(shot.camera()));
+        this.surround = surround(start);
+        SetLamps.tell(stage, start, told);
+        shot.camera()
+                .lens()
+                .barrel()
+                .ifPresent(_ -> told.add("The lens's own barrel isn't drawn: it shades and mirrors nothing."));
+        this.assumed = told.sentences();
     }
 
     /// Sets a shot up.
@@ -21,7 +96,26 @@ public final class ShotSet {
     /// @param props prints and ink
     /// @return the set
     public static ShotSet of(Plan plan, Stage stage, double[] values, Props props) {
-        return new ShotSet(stage);
+        return new ShotSet(plan, stage, values, props);
+    }
+
+    private static Basin basin(TankWalls walls) {
+        return new Basin(
+                walls.outside(),
+                walls.inside(),
+                walls.waterLineMetres(),
+                Medium.clear(Layer.GLASS_INDEX),
+                Medium.clear(Layer.WATER_INDEX));
+    }
+
+    /// Where no lamp is known to shine, light from all round in which mid grey is rightly exposed: `π L` on a surface is
+    /// what the setting needs.
+    private Rgb surround(Scene start) {
+        if (SetLamps.isLit(stage, start)) {
+            return Paints.grey(0);
+        }
+        Developing developing = Developing.of(stage.shot().camera(), start.picture(), film);
+        return Paints.times(white, 1 / developing.sharePerLuminance());
     }
 
     /// Gives the shot as staged.
@@ -31,11 +125,27 @@ public final class ShotSet {
         return stage;
     }
 
+    /// Gives the shot at an instant on the table.
+    ///
+    /// @param realSeconds real seconds after the shot's GO
+    /// @return the shot then
+    public Scene sceneAt(double realSeconds) {
+        return laid.sceneAt(realSeconds);
+    }
+
+    /// Gives how the shot's camera develops.
+    ///
+    /// @param realSeconds when, real seconds after GO: focusing close loses light
+    /// @return how it develops
+    public Developing developing(double realSeconds) {
+        return Developing.of(stage.shot().camera(), sceneAt(realSeconds).picture(), film);
+    }
+
     /// Gives how long the shutter is open for a recorded frame.
     ///
     /// @return real seconds
     public double shutterSeconds() {
-        throw new UnsupportedOperationException("to come");
+        return Setting.seconds(stage.shot().camera(), film);
     }
 
     /// Gives the world at an instant on the table.
@@ -43,7 +153,66 @@ public final class ShotSet {
     /// @param realSeconds real seconds after the shot's GO
     /// @return the look
     public Look at(double realSeconds) {
-        throw new UnsupportedOperationException("to come");
+        Scene scene = laid.sceneAt(realSeconds);
+        World world = world(scene, realSeconds);
+        Optional<Made> before = made.get();
+        if (before.filter(known -> known.world().equals(world)).isPresent()) {
+            return new Look(before.get().tracer(), eye(scene));
+        }
+        Tracer tracer = Tracer.of(world);
+        made.set(Optional.of(new Made(world, tracer)));
+        return new Look(tracer, eye(scene));
+    }
+
+    /// Gives what there is at an instant; its parts and lights are in the same order at every instant.
+    ///
+    /// @param realSeconds real seconds after the shot's GO
+    /// @return the world
+    public World worldAt(double realSeconds) {
+        return world(laid.sceneAt(realSeconds), realSeconds);
+    }
+
+    private World world(Scene scene, double realSeconds) {
+        List<Part> parts = new ArrayList<>(ground);
+        for (int i = 0; i < things.size(); i++) {
+            parts.add(things.get(i).part(scene.things().get(i), coats.get(i)));
+        }
+        SetLamps lamps = lamps(scene);
+        parts.addAll(lamps.parts());
+        parts.addAll(moving(scene, realSeconds));
+        return new World(parts, lamps.lights(), basin, ink(scene, realSeconds), surround);
+    }
+
+    // ---- P3: lines and rigs (Strands), falling pieces and the nozzle (Pieces), ink (InkClouds) come in here. ----
+
+    /// What hangs things, falls, or lets ink go.
+    private List<Part> moving(Scene scene, double realSeconds) {
+        return List.of();
+    }
+
+    /// Ink in the water.
+    private List<Cloud> ink(Scene scene, double realSeconds) {
+        return List.of();
+    }
+
+    // ---- P3 ends. ----
+
+    private SetLamps lamps(Scene scene) {
+        Lighting.Set key = Lighting.Set.of(stage.shot(), scene);
+        Optional<Lit> before = lit.get();
+        if (before.filter(known -> known.key().equals(key)).isPresent()) {
+            return before.get().lamps();
+        }
+        SetLamps lamps = SetLamps.of(stage, scene, white);
+        lit.set(Optional.of(new Lit(key, lamps)));
+        return lamps;
+    }
+
+    /// Its entrance pupil is as wide as `f/N`, as that of a lens of pupil ratio 1.
+    private Eye eye(Scene scene) {
+        Picture picture = scene.picture();
+        double pupil = picture.lens().focalLengthMetres() / (2 * Math.max(picture.fNumber(), LEAST_F_NUMBER));
+        return new Eye(scene.aim(), picture.widthTangent(), picture.heightTangent(), pupil, picture.focusMetres());
     }
 
     /// Gives the world over an exposure, so many instants, each in the middle of its part of it.
@@ -53,13 +222,24 @@ public final class ShotSet {
     /// @param instants how many, > 0
     /// @return the looks in order
     public List<Look> over(double realSeconds, double openSeconds, int instants) {
-        throw new UnsupportedOperationException("to come");
+        List<Look> looks = new ArrayList<>();
+        for (int i = 0; i < instants; i++) {
+            looks.add(at(realSeconds + openSeconds * (i + 0.5) / instants));
+        }
+        return looks;
+    }
+
+    /// Tells whether anything may change while the shutter is open.
+    ///
+    /// @return false where all instants look alike
+    public boolean isMoving() {
+        return !stage.shot().moves().isEmpty() || stage.shot().findRelease().isPresent();
     }
 
     /// Tells what was taken for what the plan doesn't say.
     ///
     /// @return sentences
     public List<String> assumed() {
-        throw new UnsupportedOperationException("to come");
+        return assumed;
     }
 }

@@ -30,6 +30,17 @@ public final class Exposing {
     /// @param tile which pixels
     /// @param rays which rays of each
     public static void expose(List<Look> instants, Plate plate, Tile tile, Rays rays) {
-        throw new UnsupportedOperationException("to come");
+        Walker[] walkers =
+                instants.stream().map(look -> look.tracer().walker(look.eye())).toArray(Walker[]::new);
+        Draws draws = new Draws();
+        for (int row = tile.top(); row < tile.top() + tile.height(); row++) {
+            for (int column = tile.left(); column < tile.left() + tile.width(); column++) {
+                long pixel = (long) row * plate.width() + column;
+                for (int i = rays.from(); i < rays.from() + rays.count(); i++) {
+                    draws.begin(rays.seed(), pixel, i, rays.all());
+                    walkers[i % walkers.length].expose(column, row, plate, draws);
+                }
+            }
+        }
     }
 }

@@ -1,11 +1,24 @@
 package plumeline.trace;
 
 import plumeline.colour.Rgb;
+import plumeline.geom.Aim;
+import plumeline.geom.Vec;
 import plumeline.light.Patch;
 
 /// Follows rays in a world that stands still. It may be used by many threads at once.
+///
+/// To a patch in a basin light is taken to come straight through panes and water, less what their surfaces mirror and
+/// they take: how water moves and narrows a lamp is left out. Sight into a basin is bent as it is in truth.
 public final class Tracer {
-    private Tracer(World world) {}
+    private static final double OFF_METRES = 1e-6;
+
+    private final Ready ready;
+
+    private Tracer(World world) {
+        ready = new Ready(world);
+        Falling falling = new Falling(ready);
+        ready.fogs.forEach(falling::fill);
+    }
 
     /// Makes a world ready.
     ///
@@ -15,6 +28,10 @@ public final class Tracer {
         return new Tracer(world);
     }
 
+    Walker walker(Eye eye) {
+        return new Walker(ready, eye);
+    }
+
     /// Tells which parts sight meets from a picture point: the first, and the one that it shows mirrored.
     ///
     /// @param eye the camera; its lens point counts, not its pupil
@@ -22,7 +39,9 @@ public final class Tracer {
     /// @param y picture point up, tangent
     /// @return what is seen
     public Seen seen(Eye eye, double x, double y) {
-        throw new UnsupportedOperationException("to come");
+        Aim.Frame frame = eye.aim().frame();
+        Vec way = frame.forward().plus(frame.right().times(x)).plus(frame.up().times(y)).unit();
+        return new Sighting(ready).seen(eye.aim().eye(), way);
     }
 
     /// What sight meets; panes and water of a basin don't count.
@@ -39,6 +58,20 @@ public final class Tracer {
     /// @param seed draws them
     /// @return lx a channel
     public Rgb lux(Patch patch, int samples, long seed) {
-        throw new UnsupportedOperationException("to come");
+        Vec place = patch.place();
+        Vec facing = patch.facing();
+        Vec before = place.plus(facing.times(OFF_METRES));
+        Falling falling = new Falling(ready);
+        falling.fallOnPatch(
+                place.x(),
+                place.y(),
+                place.z(),
+                facing.x(),
+                facing.y(),
+                facing.z(),
+                State.at(ready, before.x(), before.y(), before.z()),
+                samples,
+                seed);
+        return new Rgb(falling.lux[0], falling.lux[1], falling.lux[2]);
     }
 }

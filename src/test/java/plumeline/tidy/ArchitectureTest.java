@@ -31,6 +31,7 @@ final class ArchitectureTest {
             Map.entry("com.google.zxing.", Set.of("sheet")),
             Map.entry("com.ibm.icu.", Set.of("press")),
             Map.entry("org.w3c.dom.", Set.of("press")),
+            Map.entry("com.github.weisj.jsvg.", Set.of("art")),
             Map.entry("org.bytedeco.", Set.of("clip")));
 
     /// What physics may know of `quantity`: exact rates and ratios.

@@ -53,6 +53,7 @@ final class Rooms {
             "press:",
             "keys: solve",
             "cut: keys timeline sound",
+            "art: trace",
             "render: trace draw look plume jobs",
             "card: keys",
             "sheet: draw card press cut",

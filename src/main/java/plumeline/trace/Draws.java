@@ -1,0 +1,82 @@
+package plumeline.trace;
+
+/// Draws numbers for a ray: the same for the same seed, pixel and ray, evenly spread over the rays of a pixel.
+///
+/// Each pair is a point of the first two of Sobol's sequences, scrambled bit by bit from the highest on, so that any
+/// aligned power of two of rays has one in each cell of each even cut of the square.
+///
+/// **Source:** Sobol, USSR Comput. Math. Math. Phys. 7 (1967) 86; Owen, J. Complexity 14 (1998) 466, both from memory;
+/// the scrambling by multiplying with even numbers is Laine's and Karras's idea (2011), constants are our own.
+final class Draws {
+    private static final double WHOLE = 0x1p-32;
+
+    /// The number of the pair.
+    double u;
+
+    /// The other.
+    double v;
+
+    private boolean isMiddle;
+    private int index;
+    private long key;
+
+    /// Begins a ray's numbers. Where there is one ray only, all are the middle.
+    void begin(long seed, long pixel, int ray, int all) {
+        isMiddle = all <= 1;
+        index = ray;
+        key = mixed(seed * 0x9E3779B97F4A7C15L + mixed(pixel + 0x632BE59BD9B4E019L));
+    }
+
+    /// Whether all is drawn from the middle.
+    boolean isMiddle() {
+        return isMiddle;
+    }
+
+    /// Draws the next pair into u and v.
+    void next() {
+        if (isMiddle) {
+            u = 0.5;
+            v = 0.5;
+            return;
+        }
+        key += 0x9E3779B97F4A7C15L;
+        long bits = mixed(key);
+        int order = Integer.reverse(stirred(Integer.reverse(index), (int) bits));
+        u = (shared(stirred(order, (int) (bits >>> 32))) + 0.5) * WHOLE;
+        v = (shared(stirred(pascal(order), (int) (bits >>> 16))) + 0.5) * WHOLE;
+    }
+
+    private static double shared(int bits) {
+        return Integer.toUnsignedLong(Integer.reverse(bits));
+    }
+
+    /// Bit k of what comes out is the sum of those bits j whose number holds all of k's: Pascal's triangle modulo 2,
+    /// the second sequence's matrix.
+    private static int pascal(int bits) {
+        int sum = bits;
+        sum ^= (sum >>> 1) & 0x55555555;
+        sum ^= (sum >>> 2) & 0x33333333;
+        sum ^= (sum >>> 4) & 0x0F0F0F0F;
+        sum ^= (sum >>> 8) & 0x00FF00FF;
+        sum ^= (sum >>> 16) & 0x0000FFFF;
+        return sum;
+    }
+
+    /// Flips each bit by the ones below it.
+    private static int stirred(int bits, int by) {
+        int x = bits + by;
+        x ^= x * 0x5A3C9E16;
+        x ^= x * 0xB4D1726A;
+        x += (by >>> 15) * 0x2C1B3C6D;
+        x ^= x * 0xC9E57A34;
+        x ^= x * 0x71D8B2AE;
+        return x;
+    }
+
+    static long mixed(long bits) {
+        long x = bits;
+        x = (x ^ (x >>> 30)) * 0xBF58476D1CE4E5B9L;
+        x = (x ^ (x >>> 27)) * 0x94D049BB133111EBL;
+        return x ^ (x >>> 31);
+    }
+}

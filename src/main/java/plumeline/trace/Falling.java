@@ -1,0 +1,244 @@
+package plumeline.trace;
+
+/// Light that falls on a place: of each lamp what falls with nothing between, exact, by the share of it that comes
+/// through to there; and the surround. For one thread.
+final class Falling {
+    /// What falls, lx a channel, each light by what the coat passes.
+    final double[] lux = new double[3];
+
+    private final Ready ready;
+    private final Shadows shadows;
+    private final double[] corners = new double[Lamps.CORNERS];
+    private final double[] tried = new double[6];
+    private final double[] chosen = new double[6];
+
+    Falling(Ready ready) {
+        this.ready = ready;
+        shadows = new Shadows(ready);
+    }
+
+    /// What comes through the coat of a place, by the cosine of where light comes from.
+    interface Passing {
+        double passes(double cosine);
+    }
+
+    /// Sums the light on a place by one way a light.
+    void fall(
+            double px, double py, double pz, double nx, double ny, double nz, State state, Passing passing, Draws draws) {
+        lux[0] = 0;
+        lux[1] = 0;
+        lux[2] = 0;
+        Lamps lamps = ready.lamps;
+        for (int i = 0; i < lamps.count(); i++) {
+            double all = lamps.lux(i, px, py, pz, nx, ny, nz, corners);
+            if (all > 0 && choose(i, px, py, pz, nx, ny, nz, draws)) {
+                add(i, all, px, py, pz, nx, ny, nz, state, passing);
+            }
+        }
+        if (ready.surround[0] + ready.surround[1] + ready.surround[2] > 0) {
+            around(px, py, pz, nx, ny, nz, state, passing, draws);
+        }
+    }
+
+    private void add(
+            int light,
+            double all,
+            double px,
+            double py,
+            double pz,
+            double nx,
+            double ny,
+            double nz,
+            State state,
+            Passing passing) {
+        double x = chosen[0] - px;
+        double y = chosen[1] - py;
+        double z = chosen[2] - pz;
+        double far = Math.sqrt(x * x + y * y + z * z);
+        x /= far;
+        y /= far;
+        z /= far;
+        if (shadows.passes(px, py, pz, x, y, z, far - 2e-6, state.within, state.medium)) {
+            double share = all * passing.passes(x * nx + y * ny + z * nz);
+            for (int i = 0; i < 3; i++) {
+                lux[i] += share * ready.lamps.colour(light, i) * shadows.through[i];
+            }
+        }
+    }
+
+    /// Chooses a place of a light: of four in its quarters one by chance, each as likely as what it gives.
+    private boolean choose(int light, double px, double py, double pz, double nx, double ny, double nz, Draws draws) {
+        Lamps lamps = ready.lamps;
+        draws.next();
+        double one = draws.u;
+        double other = draws.v;
+        if (lamps.isPoint(light) || draws.isMiddle()) {
+            lamps.place(light, one, other, px, py, pz, chosen);
+            if (lamps.isPoint(light) || lamps.brightWeight(light, px, py, pz, nx, ny, nz, chosen) > 0) {
+                return true;
+            }
+        }
+        draws.next();
+        double pick = draws.u;
+        double sum = 0;
+        for (int i = 0; i < 4; i++) {
+            lamps.place(light, (i % 2 + one) / 2, (i / 2 + other) / 2, px, py, pz, tried);
+            double weight = lamps.brightWeight(light, px, py, pz, nx, ny, nz, tried);
+            if (weight > 0) {
+                sum += weight;
+                double share = weight / sum;
+                if (pick < share) {
+                    System.arraycopy(tried, 0, chosen, 0, 6);
+                    pick /= share;
+                } else {
+                    pick = (pick - share) / (1 - share);
+                }
+            }
+        }
+        return sum > 0;
+    }
+
+    private void around(
+            double px, double py, double pz, double nx, double ny, double nz, State state, Passing passing, Draws draws) {
+        double x = nx;
+        double y = ny;
+        double z = nz;
+        double passes = 1;
+        if (!draws.isMiddle()) {
+            draws.next();
+            turn(nx, ny, nz, draws.u, draws.v);
+            x = tried[0];
+            y = tried[1];
+            z = tried[2];
+            passes = passing.passes(tried[3]);
+        }
+        if (shadows.passes(px, py, pz, x, y, z, Double.POSITIVE_INFINITY, state.within, state.medium)) {
+            for (int i = 0; i < 3; i++) {
+                lux[i] += Math.PI * passes * ready.surround[i] * shadows.through[i];
+            }
+        }
+    }
+
+    /// Chooses a direction, each as likely as the cosine of its angle; and notes that cosine.
+    private void turn(double nx, double ny, double nz, double one, double other) {
+        double out = Math.sqrt(one);
+        double angle = 2 * Math.PI * other;
+        double cosine = Math.sqrt(1 - one);
+        double sign = nz >= 0 ? 1 : -1;
+        double a = -1 / (sign + nz);
+        double b = nx * ny * a;
+        double u = out * Math.cos(angle);
+        double v = out * Math.sin(angle);
+        tried[0] = u * (1 + sign * nx * nx * a) + v * b + cosine * nx;
+        tried[1] = u * sign * b + v * (sign + ny * ny * a) + cosine * ny;
+        tried[2] = -u * sign * nx - v * ny + cosine * nz;
+        tried[3] = cosine;
+    }
+
+    /// Sums the light on a patch by many ways a light.
+    void fallOnPatch(double px, double py, double pz, double nx, double ny, double nz, State state, int samples, long seed) {
+        lux[0] = 0;
+        lux[1] = 0;
+        lux[2] = 0;
+        Draws draws = new Draws();
+        Lamps lamps = ready.lamps;
+        double[] sum = new double[3];
+        for (int light = 0; light < lamps.count(); light++) {
+            double all = lamps.lux(light, px, py, pz, nx, ny, nz, corners);
+            if (!(all > 0)) {
+                continue;
+            }
+            double weights = 0;
+            java.util.Arrays.fill(sum, 0);
+            for (int i = 0; i < samples; i++) {
+                draws.begin(seed, light, i, samples);
+                draws.next();
+                lamps.place(light, draws.u, draws.v, px, py, pz, chosen);
+                double weight = lamps.brightWeight(light, px, py, pz, nx, ny, nz, chosen);
+                if (!(weight > 0)) {
+                    continue;
+                }
+                weights += weight;
+                if (comes(px, py, pz, state)) {
+                    for (int channel = 0; channel < 3; channel++) {
+                        sum[channel] += weight * shadows.through[channel];
+                    }
+                }
+            }
+            for (int channel = 0; weights > 0 && channel < 3; channel++) {
+                lux[channel] += all * lamps.colour(light, channel) * sum[channel] / weights;
+            }
+        }
+        addSurround(px, py, pz, nx, ny, nz, state, samples, seed);
+    }
+
+    private boolean comes(double px, double py, double pz, State state) {
+        double x = chosen[0] - px;
+        double y = chosen[1] - py;
+        double z = chosen[2] - pz;
+        double far = Math.sqrt(x * x + y * y + z * z);
+        return shadows.passes(px, py, pz, x / far, y / far, z / far, far - 2e-6, state.within, state.medium);
+    }
+
+    private void addSurround(
+            double px, double py, double pz, double nx, double ny, double nz, State state, int samples, long seed) {
+        if (!(ready.surround[0] + ready.surround[1] + ready.surround[2] > 0)) {
+            return;
+        }
+        Draws draws = new Draws();
+        for (int i = 0; i < samples; i++) {
+            draws.begin(seed, -1, i, samples);
+            draws.next();
+            turn(nx, ny, nz, draws.u, draws.v);
+            if (shadows.passes(
+                    px, py, pz, tried[0], tried[1], tried[2], Double.POSITIVE_INFINITY, state.within, state.medium)) {
+                for (int channel = 0; channel < 3; channel++) {
+                    lux[channel] += Math.PI * ready.surround[channel] * shadows.through[channel] / samples;
+                }
+            }
+        }
+    }
+
+    /// Works out the light within a cloud.
+    void fill(Fog fog) {
+        double[] at = new double[3];
+        Lamps lamps = ready.lamps;
+        for (int i = 0; i < fog.litPlaces(); i++) {
+            fog.litPlace(i, at);
+            double x = at[0];
+            double y = at[1];
+            double z = at[2];
+            State state = State.at(ready, x, y, z);
+            for (int light = 0; light < lamps.count(); light++) {
+                double comes = lamps.around(light, x, y, z, corners);
+                lamps.place(light, 0.5, 0.5, x, y, z, chosen);
+                if (comes > 0 && comes(x, y, z, state)) {
+                    for (int channel = 0; channel < 3; channel++) {
+                        fog.shine(i, channel, comes * lamps.colour(light, channel) * shadows.through[channel]);
+                    }
+                }
+            }
+            fillAround(fog, i, x, y, z, state);
+        }
+    }
+
+    private void fillAround(Fog fog, int index, double x, double y, double z, State state) {
+        if (!(ready.surround[0] + ready.surround[1] + ready.surround[2] > 0)) {
+            return;
+        }
+        for (int side = 0; side < 6; side++) {
+            double sign = side < 3 ? 1 : -1;
+            double dx = side % 3 == 0 ? sign : 0;
+            double dy = side % 3 == 1 ? sign : 0;
+            double dz = side % 3 == 2 ? sign : 0;
+            if (shadows.passes(x, y, z, dx, dy, dz, Double.POSITIVE_INFINITY, state.within, state.medium)) {
+                for (int channel = 0; channel < 3; channel++) {
+                    fog.shine(
+                            index,
+                            channel,
+                            4 * Math.PI / 6 * ready.surround[channel] * shadows.through[channel]);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,288 @@
+package plumeline.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumeline.geom.Solid;
+
+/// A world made ready: everything as plain numbers, read only.
+final class Ready {
+    private static final int NOWHERE = -1;
+
+    final Meets shapes;
+    final Coats coats;
+    final Lamps lamps;
+    final Media media = new Media();
+    final List<Fog> fogs;
+    final double[] surround;
+
+    private final int parts;
+    private final int[] opaque;
+    private final int[] clear;
+    private final int[] walls;
+    private final int[] rooms;
+    private final int[] liquids;
+    private final double[] levels;
+    private final double[] levelRadii;
+    private final List<int[]> hosts = new ArrayList<>();
+    private final Optional<Tub> tub;
+    private final int glass;
+    private final int water;
+    private final Crowd crowd;
+
+    Ready(World world) {
+        List<Part> all = world.parts();
+        parts = all.size();
+        walls = new int[parts];
+        rooms = new int[parts];
+        liquids = new int[parts];
+        levels = new double[parts];
+        levelRadii = new double[parts];
+        Shapes forms = new Shapes();
+        all.forEach(part -> forms.add(part.form()));
+        for (int i = 0; i < parts; i++) {
+            rooms[i] = NOWHERE;
+            if (all.get(i).coat() instanceof Coat.Clear coat) {
+                walls[i] = media.add(coat.wall());
+                if (coat.room().isPresent()) {
+                    room(i, coat.room().get(), forms);
+                }
+            }
+        }
+        shapes = new Meets(forms);
+        coats = new Coats(all, shapes);
+        lamps = new Lamps(world.lights());
+        opaque = numbered(all, Coat.Opaque.class);
+        clear = numbered(all, Coat.Clear.class);
+        crowd = Crowd.of(opaque, shapes);
+        for (int i = 0; i < parts; i++) {
+            hosts.add(hosts(i));
+        }
+        tub = world.basin().map(Tub::new);
+        glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
+        water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
+        fogs = world.clouds().stream().map(Fog::new).toList();
+        surround = new double[] {
+            world.surround().red(), world.surround().green(), world.surround().blue()
+        };
+    }
+
+    private void room(int part, Coat.Room room, Shapes forms) {
+        rooms[part] = forms.addRoom(part, room.solid(), room.bottomMetres());
+        liquids[part] = media.add(room.liquid());
+        levels[part] = room.levelMetres();
+        double inRoom = room.levelMetres() - room.bottomMetres();
+        boolean hasSurface = inRoom > 0 && inRoom < room.solid().heightMetres();
+        levelRadii[part] = hasSurface
+                ? switch (room.solid()) {
+                    case Solid.Revolved turned -> turned.radiusAtMetres(inRoom);
+                    case Solid.Box box -> box.reachMetres();
+                }
+                : 0;
+    }
+
+    private static int[] numbered(List<Part> parts, Class<? extends Coat> kind) {
+        List<Integer> found = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            if (kind.isInstance(parts.get(i).coat())) {
+                found.add(i);
+            }
+        }
+        return found.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /// Which clear parts with a room a part's middle is in.
+    private int[] hosts(int part) {
+        double[] balls = shapes.balls();
+        List<Integer> found = new ArrayList<>();
+        for (int other : clear) {
+            boolean isIn = other != part
+                    && rooms[other] >= 0
+                    && shapes.holds(other, balls[4 * part], balls[4 * part + 1], balls[4 * part + 2]);
+            if (isIn) {
+                found.add(other);
+            }
+        }
+        return found.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    int parts() {
+        return parts;
+    }
+
+    boolean isClear(int part) {
+        return coats.kind(part) == Coats.CLEAR;
+    }
+
+    /// Whether light that passes has anything to lose but where it is stopped.
+    boolean hasClear() {
+        return clear.length > 0 || tub.isPresent() || !fogs.isEmpty();
+    }
+
+    /// Finds what a ray meets first.
+    ///
+    /// @param within the clear part whose wall or room the ray is in; −1 for none
+    void nearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
+        hit.clear(Double.POSITIVE_INFINITY);
+        crowd.meets(shapes, ox, oy, oz, dx, dy, dz, hit);
+        clearNearest(ox, oy, oz, dx, dy, dz, within, hit);
+        lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+        place(ox, oy, oz, dx, dy, dz, hit);
+    }
+
+    /// Finds the first clear surface that a ray meets, before `hit.t`.
+    void clearNearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
+        for (int part : clear) {
+            if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
+                hit.what = Hit.What.PART;
+                hit.index = part;
+            }
+        }
+        if (within >= 0) {
+            inRoom(within, ox, oy, oz, dx, dy, dz, hit);
+        } else if (tub.isPresent()) {
+            tub.get().meets(ox, oy, oz, dx, dy, dz, hit);
+        }
+    }
+
+    private void inRoom(int part, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        int room = rooms[part];
+        if (room < 0) {
+            return;
+        }
+        if (shapes.meets(room, ox, oy, oz, dx, dy, dz, hit)) {
+            hit.what = Hit.What.ROOM;
+            hit.index = part;
+        }
+        if (levelRadii[part] > 0) {
+            double[] frames = shapes.frames();
+            int f = Shapes.FRAME * part;
+            double up = dx * frames[f + 9] + dy * frames[f + 10] + dz * frames[f + 11];
+            double x = ox - frames[f];
+            double y = oy - frames[f + 1];
+            double z = oz - frames[f + 2];
+            double t = (levels[part] - x * frames[f + 9] - y * frames[f + 10] - z * frames[f + 11]) / up;
+            if (t > Meets.NEAR_METRES && t < hit.t && isInLevel(part, x + t * dx, y + t * dy, z + t * dz)) {
+                hit.t = t;
+                hit.what = Hit.What.LEVEL;
+                hit.index = part;
+                hit.face(frames[f + 9], frames[f + 10], frames[f + 11]);
+            }
+        }
+    }
+
+    private boolean isInLevel(int part, double x, double y, double z) {
+        double[] frames = shapes.frames();
+        int f = Shapes.FRAME * part;
+        double u = x * frames[f + 3] + y * frames[f + 4] + z * frames[f + 5];
+        double v = x * frames[f + 6] + y * frames[f + 7] + z * frames[f + 8];
+        int room = rooms[part];
+        return shapes.kind(room) == Shapes.BOX
+                ? Math.abs(u) < shapes.size(room, 0) && Math.abs(v) < shapes.size(room, 1)
+                : u * u + v * v < levelRadii[part] * levelRadii[part];
+    }
+
+    /// Notes the met place, and what goes straight out of what is met.
+    void place(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        hit.x = ox + hit.t * dx;
+        hit.y = oy + hit.t * dy;
+        hit.z = oz + hit.t * dz;
+        if (hit.what == Hit.What.PART) {
+            shapes.face(hit.index, hit);
+        } else if (hit.what == Hit.What.ROOM) {
+            shapes.face(rooms[hit.index], hit);
+        }
+    }
+
+    /// Whether something opaque stands in a way.
+    boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
+        scratch.clear(far);
+        return crowd.stops(shapes, ox, oy, oz, dx, dy, dz, scratch);
+    }
+
+    /// What is on the inner side of a met clear surface: what its facing points out of.
+    int inner(Hit hit) {
+        return switch (hit.what) {
+            case PART -> walls[hit.index];
+            case ROOM -> roomMedium(hit.index, hit.x, hit.y, hit.z);
+            case LEVEL -> liquids[hit.index];
+            case OUTER -> glass;
+            case INNER -> tub.orElseThrow().isWaterAt(hit.z) ? water : Media.AIR;
+            case WATER -> water;
+            case NOTHING, LIGHT -> Media.AIR;
+        };
+    }
+
+    /// What is on its outer side.
+    int outer(Hit hit) {
+        return switch (hit.what) {
+            case PART -> around(hit);
+            case ROOM -> walls[hit.index];
+            case INNER -> glass;
+            case LEVEL, OUTER, WATER, NOTHING, LIGHT -> Media.AIR;
+        };
+    }
+
+    /// The clear part that a ray is in on the inner side, or −1.
+    int innerPart(Hit hit) {
+        return switch (hit.what) {
+            case PART, ROOM, LEVEL -> hit.index;
+            case OUTER, INNER, WATER, NOTHING, LIGHT -> NOWHERE;
+        };
+    }
+
+    /// The clear part that it is in on the outer side, or −1.
+    int outerPart(Hit hit) {
+        return switch (hit.what) {
+            case ROOM, LEVEL -> hit.index;
+            case PART -> hosts.get(hit.index).length == 0 ? NOWHERE : hosts.get(hit.index)[0];
+            case OUTER, INNER, WATER, NOTHING, LIGHT -> NOWHERE;
+        };
+    }
+
+    private int around(Hit hit) {
+        double x = hit.x + hit.nx * 1e-6;
+        double y = hit.y + hit.ny * 1e-6;
+        double z = hit.z + hit.nz * 1e-6;
+        int[] in = hosts.get(hit.index);
+        return in.length > 0 ? roomMedium(in[0], x, y, z) : around(x, y, z);
+    }
+
+    private int around(double x, double y, double z) {
+        if (tub.isEmpty() || !tub.get().isWithin(x, y, z)) {
+            return Media.AIR;
+        }
+        if (!tub.get().isInside(x, y, z)) {
+            return glass;
+        }
+        return tub.get().isWaterAt(z) ? water : Media.AIR;
+    }
+
+    private int roomMedium(int part, double x, double y, double z) {
+        double[] frames = shapes.frames();
+        int f = Shapes.FRAME * part;
+        double height = (x - frames[f]) * frames[f + 9]
+                + (y - frames[f + 1]) * frames[f + 10]
+                + (z - frames[f + 2]) * frames[f + 11];
+        return height < levels[part] ? liquids[part] : Media.AIR;
+    }
+
+    /// The clear part that a place is in, or −1.
+    int partAt(double x, double y, double z) {
+        for (int part : clear) {
+            if (shapes.holds(part, x, y, z)) {
+                return part;
+            }
+        }
+        return NOWHERE;
+    }
+
+    /// The substance at a place.
+    int mediumAt(double x, double y, double z) {
+        int part = partAt(x, y, z);
+        if (part < 0) {
+            return around(x, y, z);
+        }
+        return rooms[part] >= 0 && shapes.holds(rooms[part], x, y, z) ? roomMedium(part, x, y, z) : walls[part];
+    }
+}

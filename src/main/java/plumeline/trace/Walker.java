@@ -1,0 +1,347 @@
+package plumeline.trace;
+
+import plumeline.geom.Aim;
+import plumeline.geom.Vec;
+
+/// Follows rays from a camera through a world and sums the light that comes back along them. For one thread: nothing
+/// is made on the way.
+///
+/// At a clear surface both what is mirrored and what passes is followed; along what passes, luminance changes by
+/// `(n₁/n₂)²` (conservation of étendue).
+final class Walker {
+    /// A ray that counts less than this is let go.
+    private static final double CUT = 1.0 / 255;
+
+    private static final int MOST_MIRRORS = 8;
+    private static final int MOST_SURFACES = 32;
+
+    /// The light of the last ray, cd/m² a channel.
+    final double[] light = new double[3];
+
+    private final Ready ready;
+    private final Falling falling;
+    private final Hit hit = new Hit();
+    private final double[] colour = new double[4];
+    private final double[] weight = new double[3];
+    private final double[] span = new double[2];
+    private final double[] facet = new double[3];
+    private final State at = new State();
+    private final Falling.Passing coat;
+    private final Falling.Passing drop;
+    private final double[] eye = new double[12];
+    private final State eyeState;
+    private final double halfX;
+    private final double halfY;
+    private final double pupil;
+    private final double focus;
+    private int part;
+
+    Walker(Ready ready, Eye camera) {
+        this.ready = ready;
+        falling = new Falling(ready);
+        coat = cosine -> ready.coats.passed(part, cosine);
+        drop = cosine -> ready.coats.dropPasses(cosine);
+        Aim.Frame frame = camera.aim().frame();
+        put(0, camera.aim().eye());
+        put(3, frame.right());
+        put(6, frame.up());
+        put(9, frame.forward());
+        halfX = camera.widthTangent() / 2;
+        halfY = camera.heightTangent() / 2;
+        pupil = camera.pupilMetres();
+        focus = camera.focusMetres();
+        eyeState = State.at(ready, eye[0], eye[1], eye[2]);
+    }
+
+    private void put(int from, Vec vec) {
+        eye[from] = vec.x();
+        eye[from + 1] = vec.y();
+        eye[from + 2] = vec.z();
+    }
+
+    /// Follows a ray of a pixel.
+    ///
+    /// @param column pixels from the left
+    /// @param row pixels from the top
+    void expose(int column, int row, Plate plate, Draws draws) {
+        draws.next();
+        double x = (2 * (column + draws.u) / plate.width() - 1) * halfX;
+        double y = (1 - 2 * (row + draws.v) / plate.height()) * halfY;
+        double lensX = 0;
+        double lensY = 0;
+        if (pupil > 0 && !draws.isMiddle()) {
+            draws.next();
+            double out = pupil * Math.sqrt(draws.u);
+            lensX = out * Math.cos(2 * Math.PI * draws.v);
+            lensY = out * Math.sin(2 * Math.PI * draws.v);
+        }
+        double right = x * focus - lensX;
+        double up = y * focus - lensY;
+        double dx = right * eye[3] + up * eye[6] + focus * eye[9];
+        double dy = right * eye[4] + up * eye[7] + focus * eye[10];
+        double dz = right * eye[5] + up * eye[8] + focus * eye[11];
+        double over = 1 / Math.sqrt(dx * dx + dy * dy + dz * dz);
+        light[0] = 0;
+        light[1] = 0;
+        light[2] = 0;
+        follow(
+                eye[0] + lensX * eye[3] + lensY * eye[6],
+                eye[1] + lensX * eye[4] + lensY * eye[7],
+                eye[2] + lensX * eye[5] + lensY * eye[8],
+                dx * over,
+                dy * over,
+                dz * over,
+                1,
+                1,
+                1,
+                0,
+                eyeState.within,
+                eyeState.medium,
+                draws);
+        plate.add(column, row, light);
+    }
+
+    private void follow(
+            double fromX,
+            double fromY,
+            double fromZ,
+            double goesX,
+            double goesY,
+            double goesZ,
+            double red,
+            double green,
+            double blue,
+            int mirrors,
+            int within,
+            int medium,
+            Draws draws) {
+        double ox = fromX;
+        double oy = fromY;
+        double oz = fromZ;
+        double dx = goesX;
+        double dy = goesY;
+        double dz = goesZ;
+        double r = red;
+        double g = green;
+        double b = blue;
+        int mirrored = mirrors;
+        int in = within;
+        int substance = medium;
+        for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
+            ready.nearest(ox, oy, oz, dx, dy, dz, in, hit);
+            if (ready.media.takesLight(substance) || !ready.fogs.isEmpty()) {
+                lose(ox, oy, oz, dx, dy, dz, substance, r, g, b);
+                r = weight[0];
+                g = weight[1];
+                b = weight[2];
+            }
+            if (hit.what == Hit.What.NOTHING) {
+                add(r * ready.surround[0], g * ready.surround[1], b * ready.surround[2]);
+                return;
+            }
+            if (hit.what == Hit.What.LIGHT) {
+                shine(dx, dy, dz, r, g, b);
+                return;
+            }
+            ox = hit.x;
+            oy = hit.y;
+            oz = hit.z;
+            double nx = hit.nx;
+            double ny = hit.ny;
+            double nz = hit.nz;
+            double cosine = -(dx * nx + dy * ny + dz * nz);
+            if (hit.what == Hit.What.PART && !ready.isClear(hit.index)) {
+                double share = opaque(dx, dy, dz, r, g, b, in, substance, draws);
+                if (!(share * Math.max(r, Math.max(g, b)) >= CUT) || mirrored >= MOST_MIRRORS) {
+                    return;
+                }
+                dx = facet[0];
+                dy = facet[1];
+                dz = facet[2];
+                r *= share;
+                g *= share;
+                b *= share;
+                mirrored++;
+                continue;
+            }
+            int inner = ready.inner(hit);
+            int outer = ready.outer(hit);
+            boolean comesIn = cosine > 0;
+            int nextIn = comesIn ? ready.innerPart(hit) : ready.outerPart(hit);
+            double from = ready.media.index(comesIn ? outer : inner);
+            double to = ready.media.index(comesIn ? inner : outer);
+            int next = comesIn ? inner : outer;
+            if (from == to) {
+                in = nextIn;
+                substance = next;
+                continue;
+            }
+            double straight = Math.min(1, Math.abs(cosine));
+            double share = Splits.mirrored(straight, from, to);
+            double mirrorX = dx + 2 * cosine * nx;
+            double mirrorY = dy + 2 * cosine * ny;
+            double mirrorZ = dz + 2 * cosine * nz;
+            if (share >= 1) {
+                if (++mirrored > MOST_MIRRORS) {
+                    return;
+                }
+                dx = mirrorX;
+                dy = mirrorY;
+                dz = mirrorZ;
+                continue;
+            }
+            if (share * Math.max(r, Math.max(g, b)) >= CUT && mirrored < MOST_MIRRORS) {
+                follow(
+                        ox, oy, oz, mirrorX, mirrorY, mirrorZ, r * share, g * share, b * share, mirrored + 1, in,
+                        substance, draws);
+            }
+            double ratio = from / to;
+            double bent = Math.sqrt(1 - ratio * ratio * (1 - straight * straight));
+            double along = comesIn ? ratio * straight - bent : bent - ratio * straight;
+            dx = ratio * dx + along * nx;
+            dy = ratio * dy + along * ny;
+            dz = ratio * dz + along * nz;
+            double left = (1 - share) * ratio * ratio;
+            r *= left;
+            g *= left;
+            b *= left;
+            if (Math.max(r, Math.max(g, b)) < CUT) {
+                return;
+            }
+            in = nextIn;
+            substance = next;
+        }
+    }
+
+    private void add(double r, double g, double b) {
+        light[0] += r;
+        light[1] += g;
+        light[2] += b;
+    }
+
+    private void shine(double dx, double dy, double dz, double r, double g, double b) {
+        Lamps lamps = ready.lamps;
+        double share = lamps.share(hit, dx, dy, dz);
+        add(
+                r * share * lamps.colour(hit.index, 0),
+                g * share * lamps.colour(hit.index, 1),
+                b * share * lamps.colour(hit.index, 2));
+    }
+
+    /// Takes what the substance and clouds take on the way to what is met; adds what clouds scatter.
+    private void lose(
+            double ox, double oy, double oz, double dx, double dy, double dz, int substance, double r, double g, double b) {
+        weight[0] = r;
+        weight[1] = g;
+        weight[2] = b;
+        for (Fog fog : ready.fogs) {
+            fog.follow(ox, oy, oz, dx, dy, dz, hit.t, span, weight, light);
+        }
+        if (ready.media.takesLight(substance)) {
+            for (int i = 0; i < 3; i++) {
+                weight[i] *= ready.media.left(substance, i, hit.t);
+            }
+        }
+    }
+
+    /// Adds what an opaque place sends back evenly, and tells where it mirrors to.
+    ///
+    /// @return the share that is mirrored; its way is in `facet`
+    private double opaque(
+            double dx, double dy, double dz, double r, double g, double b, int in, int substance, Draws draws) {
+        Coats coats = ready.coats;
+        part = hit.index;
+        double cosine = -(dx * hit.nx + dy * hit.ny + dz * hit.nz);
+        double side = cosine < 0 ? -1 : 1;
+        double nx = side * hit.nx;
+        double ny = side * hit.ny;
+        double nz = side * hit.nz;
+        facet[0] = nx;
+        facet[1] = ny;
+        facet[2] = nz;
+        boolean isDrop = coats.drops(part).isPresent() && turnToDrop(side);
+        if (!isDrop && coats.kind(part) == Coats.SATIN) {
+            turnToFacet(dx, dy, dz, draws);
+        }
+        double onFacet = -(dx * facet[0] + dy * facet[1] + dz * facet[2]);
+        if (!(onFacet > 0)) {
+            facet[0] = nx;
+            facet[1] = ny;
+            facet[2] = nz;
+            onFacet = side * cosine;
+        }
+        onFacet = Math.min(1, onFacet);
+        double share = isDrop ? coats.dropMirrors(onFacet) : coats.mirrored(part, onFacet);
+        coats.colour(part, hit, colour);
+        double even = (1 - share) / Math.PI;
+        r *= even * colour[0];
+        g *= even * colour[1];
+        b *= even * colour[2];
+        if (r + g + b > 0) {
+            at.set(in, substance);
+            falling.fall(hit.x, hit.y, hit.z, nx, ny, nz, at, isDrop ? drop : coat, draws);
+            add(r * falling.lux[0], g * falling.lux[1], b * falling.lux[2]);
+        }
+        if (share > 0) {
+            mirror(dx, dy, dz, onFacet, nx, ny, nz);
+        }
+        return share;
+    }
+
+    /// Turns the facet to where light goes from it. What would go into the surface goes out from another facet.
+    private void mirror(double dx, double dy, double dz, double onFacet, double nx, double ny, double nz) {
+        double x = dx + 2 * onFacet * facet[0];
+        double y = dy + 2 * onFacet * facet[1];
+        double z = dz + 2 * onFacet * facet[2];
+        double out = x * nx + y * ny + z * nz;
+        double back = out < 0 ? -2 * out : 0;
+        facet[0] = x + back * nx;
+        facet[1] = y + back * ny;
+        facet[2] = z + back * nz;
+    }
+
+    private boolean turnToDrop(double side) {
+        double[] frames = ready.shapes.frames();
+        int f = Shapes.FRAME * part + 3;
+        double x = facet[0];
+        double y = facet[1];
+        double z = facet[2];
+        for (int i = 0; i < 3; i++) {
+            facet[i] = side * (x * frames[f + 3 * i] + y * frames[f + 3 * i + 1] + z * frames[f + 3 * i + 2]);
+        }
+        boolean isDrop =
+                ready.coats.drops(part).orElseThrow().turn(hit.ownX, hit.ownY, hit.ownZ, facet);
+        x = side * facet[0];
+        y = side * facet[1];
+        z = side * facet[2];
+        for (int i = 0; i < 3; i++) {
+            facet[i] = x * frames[f + i] + y * frames[f + 3 + i] + z * frames[f + 6 + i];
+        }
+        return isDrop;
+    }
+
+    /// Chooses a facet by its slope; one that is turned away is tilted the other way.
+    private void turnToFacet(double dx, double dy, double dz, Draws draws) {
+        draws.next();
+        if (draws.isMiddle()) {
+            return;
+        }
+        double slope = ready.coats.slope(part) * Math.sqrt(-Math.log(1 - draws.u));
+        double u = slope * Math.cos(2 * Math.PI * draws.v);
+        double v = slope * Math.sin(2 * Math.PI * draws.v);
+        double nx = facet[0];
+        double ny = facet[1];
+        double nz = facet[2];
+        double sign = nz >= 0 ? 1 : -1;
+        double a = -1 / (sign + nz);
+        double b = nx * ny * a;
+        double x = u * (1 + sign * nx * nx * a) + v * b;
+        double y = u * sign * b + v * (sign + ny * ny * a);
+        double z = -u * sign * nx - v * ny;
+        double tilt = dx * (nx + x) + dy * (ny + y) + dz * (nz + z) < 0 ? 1 : -1;
+        double over = 1 / Math.sqrt(1 + slope * slope);
+        facet[0] = (nx + tilt * x) * over;
+        facet[1] = (ny + tilt * y) * over;
+        facet[2] = (nz + tilt * z) * over;
+    }
+}
