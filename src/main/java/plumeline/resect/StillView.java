@@ -77,7 +77,10 @@ public final class StillView {
         return landmarks;
     }
 
-    double[] values() {
+    /// Gives the marks' values.
+    ///
+    /// @return SI, in the order of the stage's marks
+    public double[] values() {
         return values.clone();
     }
 
