@@ -136,7 +136,7 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
 
     private static Instant frame(Plan plan, Stage stage, long frame, String words) {
         Played played = Played.of(plan, stage.shot(), stage.frames());
-        double seconds = played.sources().shown((int) frame) / played.captured().perSecond();
+        double seconds = played.captured().secondsOf(played.sources().shown((int) frame));
         return new Instant(seconds, words);
     }
 
