@@ -17,6 +17,8 @@ final class Commands {
                 new PapersCommand(),
                 new MovesCommand(),
                 new PostCommand(),
+                new DraftCommand(),
+                new StillCommand(),
                 new InkCommand(),
                 new LessonCommand(),
                 new KeepCommand(),

@@ -135,7 +135,11 @@ public record Srgb(double red, double green, double blue) {
         return coded <= 0.04045 ? coded / 12.92 : Math.pow((coded + 0.055) / 1.055, 2.4);
     }
 
-    private static double coded(double linear) {
+    /// Gives how a part of light is coded.
+    ///
+    /// @param linear its light, 0 to 1
+    /// @return 0 to 1
+    public static double coded(double linear) {
         return linear <= 0.0031308 ? 12.92 * linear : 1.055 * Math.pow(linear, 1 / 2.4) - 0.055;
     }
 }

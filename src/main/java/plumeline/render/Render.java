@@ -2,7 +2,9 @@ package plumeline.render;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import plumeline.jobs.Job;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Progress;
@@ -65,16 +67,24 @@ public final class Render {
     /// @param openSeconds how long it is open; 0 freezes all
     /// @param samples rays a pixel in all, > 0
     /// @param window what of the camera's picture is seen
-    /// @return the looks in order
+    /// @return the looks, so ordered that some of the first cover all of the exposure
     public static List<Look> looks(
             ShotSet set, double realSeconds, double openSeconds, int samples, Window window) {
         boolean isStill = samples == 1 || openSeconds == 0 || !set.isMoving();
         List<Look> looks = isStill
                 ? List.of(set.at(realSeconds))
                 : set.over(realSeconds, openSeconds, Math.min(samples, MOST_INSTANTS));
-        return looks.stream()
+        return IntStream.range(0, looks.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(Render::halved))
+                .map(looks::get)
                 .map(look -> new Look(look.tracer(), window.of(look.eye())))
                 .toList();
+    }
+
+    /// An index's binary digits behind the point, the lowest first.
+    private static double halved(int index) {
+        return Integer.toUnsignedLong(Integer.reverse(index)) / (double) (1L << 32);
     }
 
     /// Exposes some rays of each pixel more.

@@ -12,7 +12,6 @@ import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
-import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 import plumeline.lit.Lamp;
@@ -100,12 +99,7 @@ record SetLamps(List<Light> lights, List<Part> parts) {
     private static List<Light> shining(Lamp.Known lamp, Rgb tint) {
         return switch (lamp.shine()) {
             case Shine.Face face when lamp.colour() == Lamp.Colour.OF_OTHERS ->
-                CardPanels.of(face).stream()
-                        .map(panel -> new Light(
-                                lamp.name(),
-                                new Light.Source.Face(panel, Glow.even(), Optional.empty()),
-                                tint))
-                        .toList();
+                List.of(new Light(lamp.name(), CardFace.of(face), tint));
             case Shine.Face face ->
                 List.of(new Light(
                         lamp.name(), new Light.Source.Face(face.emitter(), face.glow(), face.hole()), tint));

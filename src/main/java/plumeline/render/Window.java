@@ -41,6 +41,20 @@ public record Window(Frame frame, int width, int height) {
         return height + Math.abs(aboveTwice());
     }
 
+    /// Gives where its first column lies.
+    ///
+    /// @return pixels from the plate's left
+    public int leftPixels() {
+        return Math.max(0, asideTwice());
+    }
+
+    /// Gives where its first row lies.
+    ///
+    /// @return pixels from the plate's top
+    public int topPixels() {
+        return Math.max(0, -aboveTwice());
+    }
+
     /// Gives a camera that sees just the plate.
     ///
     /// @param eye the camera, its tangents those of its whole picture
@@ -59,14 +73,12 @@ public record Window(Frame frame, int width, int height) {
     /// @param plate a picture as large as the plate
     /// @return the window's
     public Pixels cut(Pixels plate) {
-        int left = Math.max(0, asideTwice());
-        int top = Math.max(0, -aboveTwice());
         if (plate.width() == width && plate.height() == height) {
             return plate;
         }
         int[] packed = new int[width * height];
         for (int y = 0; y < height; y++) {
-            System.arraycopy(plate.packed(), (top + y) * plate.width() + left, packed, y * width, width);
+            System.arraycopy(plate.packed(), (topPixels() + y) * plate.width() + leftPixels(), packed, y * width, width);
         }
         return new Pixels(width, height, packed);
     }
