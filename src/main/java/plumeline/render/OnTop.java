@@ -136,14 +136,21 @@ public final class OnTop {
     }
 
     private List<String> marks() {
+        List<String> hidden = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             String name = stage.shot().placed().get(i).name();
-            Covering.findRoom(scene, scene.things().get(i), sheet::spot)
-                    .filter(sheet.box()::meets)
-                    .ifPresent(room -> sheet.nameBelow(
-                            "name.thing." + name, markLines(name), new Spot(room.middle().x(), room.bottom())));
+            Optional<Box> room = Covering.findRoom(scene, scene.things().get(i), sheet::spot)
+                    .filter(sheet.box()::meets);
+            if (room.isPresent() && Covering.isHidden(stage, scene, i)) {
+                hidden.add(name);
+            } else {
+                room.ifPresent(found -> sheet.nameBelow(
+                        "name.thing." + name, markLines(name), new Spot(found.middle().x(), found.bottom())));
+            }
         }
-        return List.of();
+        return hidden.isEmpty()
+                ? List.of()
+                : List.of("Hidden, so not named upon the picture: " + String.join(", ", hidden) + ".");
     }
 
     /// A thing's name, and each of its marks as it is set.
