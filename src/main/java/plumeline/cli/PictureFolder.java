@@ -40,12 +40,12 @@ record PictureFolder(Path folder, String quality) {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        return KeptPicture.read(Files.readAllBytes(file), key.hex())
+        return KeptPicture.read(Files.readAllBytes(file), key)
                 .filter(picture -> picture.width() == wanted.view().kept().width()
                         && picture.height() == wanted.view().kept().height());
     }
 
     void keep(Wanted wanted, PictureKey key, Pixels picture) throws IOException {
-        PlainFile.lay(file(wanted), KeptPicture.write(picture, key.hex()));
+        PlainFile.lay(file(wanted), KeptPicture.write(picture, key));
     }
 }
