@@ -153,13 +153,16 @@ public final class SetPainter {
 
     /// Tells what was taken for what the plan doesn't say.
     ///
-    /// @return sentences, each with its shot before it
+    /// @return sentences, each once, with the shots before it
     public List<String> assumed() {
-        LinkedHashSet<String> all = new LinkedHashSet<>();
+        Map<String, List<String>> shots = new LinkedHashMap<>();
         sets.forEach((name, painted) -> {
-            painted.set().assumed().forEach(each -> all.add(name + ": " + each));
-            painted.set().developing(0).assumed().forEach(each -> all.add(name + ": " + each));
+            LinkedHashSet<String> own = new LinkedHashSet<>(painted.set().assumed());
+            own.addAll(painted.set().developing(0).assumed());
+            own.forEach(each -> shots.computeIfAbsent(each, _ -> new ArrayList<>()).add(name));
         });
-        return new ArrayList<>(all);
+        return shots.entrySet().stream()
+                .map(each -> String.join(", ", each.getValue()) + ": " + each.getKey())
+                .toList();
     }
 }

@@ -3,6 +3,7 @@ package plumeline.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumeline.assemble.KeptPicture;
@@ -26,6 +27,14 @@ record PictureFolder(Path folder, String quality) {
         String last = String.valueOf(path.getFileName());
         int dot = last.lastIndexOf('.');
         return path.resolveSibling((dot > 0 ? last.substring(0, dot) : last) + ".pictures");
+    }
+
+    /// Takes away what runs that were ended in the middle left.
+    void removeLeft(List<Wanted> wanted) throws IOException {
+        for (Path each :
+                wanted.stream().map(one -> file(one).resolveSibling("")).distinct().toList()) {
+            PlainFile.removeLeft(each, name -> name.endsWith(".png"));
+        }
     }
 
     Path file(Wanted wanted) {
