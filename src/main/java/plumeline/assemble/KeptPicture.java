@@ -2,96 +2,36 @@ package plumeline.assemble;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.util.Optional;
 import java.util.zip.CRC32;
 import java.util.zip.DataFormatException;
-import java.util.zip.Deflater;
 import java.util.zip.Inflater;
 import plumeline.render.Pixels;
+import plumeline.render.PngFile;
 
 /// A picture as the bytes of a PNG file that says which picture it is: whoever finds one can tell whether it is whole and
 /// still the right one.
 ///
-/// Rows are told by how each pixel differs from the one before it. The same picture gives the same bytes.
+/// It reads what it writes and no other form: chunks in one order, each with its sum, rows by the one above.
 ///
-/// **Source:** ISO/IEC 15948 (PNG), clauses 5, 9 (filter type 1), 11 (tEXt with the keyword Comment; sRGB).
+/// **Source:** ISO/IEC 15948 (PNG), clauses 5, 9 (filter type 2), 11.3.4.3.
 public final class KeptPicture {
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
-    private static final int FROM_LEFT = 1;
-    private static final int QUICK = 3;
     private static final int HEAD = 13;
     private static final int ROUND_CHUNK = 12;
-    private static final String WORD = "Comment\0plumeline ";
-    private static final int RELATIVE = 1;
+    private static final String NOTE = "plumeline ";
+    private static final int FROM_ABOVE = 2;
 
     private KeptPicture() {}
 
     /// Writes a picture.
     ///
     /// @param picture the picture
-    /// @param key what decided it, in letters of ISO 8859-1; may be empty
+    /// @param key what decided it
     /// @return a PNG file's bytes
-    public static byte[] write(Pixels picture, String key) {
-        byte[] packed = packed(picture);
-        ByteArrayOutputStream out = new ByteArrayOutputStream(packed.length + 200);
-        out.writeBytes(SIGNATURE);
-        chunk(
-                out,
-                "IHDR",
-                ByteBuffer.allocate(HEAD)
-                        .putInt(picture.width())
-                        .putInt(picture.height())
-                        .put(new byte[] {8, 2, 0, 0, 0})
-                        .array());
-        chunk(out, "sRGB", new byte[] {RELATIVE});
-        if (!key.isEmpty()) {
-            chunk(out, "tEXt", (WORD + key).getBytes(ISO_8859_1));
-        }
-        chunk(out, "IDAT", packed);
-        chunk(out, "IEND", new byte[0]);
-        return out.toByteArray();
-    }
-
-    private static byte[] packed(Pixels picture) {
-        int stride = 1 + 3 * picture.width();
-        byte[] rows = new byte[stride * picture.height()];
-        for (int y = 0; y < picture.height(); y++) {
-            int at = y * stride;
-            rows[at++] = FROM_LEFT;
-            int before = 0;
-            for (int x = 0; x < picture.width(); x++) {
-                int pixel = picture.at(x, y);
-                for (int shift = 16; shift >= 0; shift -= 8) {
-                    rows[at++] = (byte) ((pixel >> shift) - (before >> shift));
-                }
-                before = pixel;
-            }
-        }
-        Deflater deflater = new Deflater(QUICK);
-        try {
-            deflater.setInput(rows);
-            deflater.finish();
-            byte[] block = new byte[1 << 16];
-            ByteArrayOutputStream out = new ByteArrayOutputStream(rows.length / 2);
-            while (!deflater.finished()) {
-                out.write(block, 0, deflater.deflate(block));
-            }
-            return out.toByteArray();
-        } finally {
-            deflater.end();
-        }
-    }
-
-    private static void chunk(ByteArrayOutputStream out, String name, byte[] data) {
-        CRC32 sum = new CRC32();
-        sum.update(name.getBytes(ISO_8859_1));
-        sum.update(data);
-        out.writeBytes(ByteBuffer.allocate(4).putInt(data.length).array());
-        out.writeBytes(name.getBytes(ISO_8859_1));
-        out.writeBytes(data);
-        out.writeBytes(ByteBuffer.allocate(4).putInt((int) sum.getValue()).array());
+    public static byte[] write(Pixels picture, PictureKey key) {
+        return PngFile.of(picture, NOTE + key.hex());
     }
 
     /// Reads a picture that was written here.
@@ -99,7 +39,7 @@ public final class KeptPicture {
     /// @param file a file's bytes
     /// @param key what has to have decided it
     /// @return the picture; empty where it is cut short, damaged, another one, or from elsewhere
-    public static Optional<Pixels> read(byte[] file, String key) {
+    public static Optional<Pixels> read(byte[] file, PictureKey key) {
         ByteBuffer in = ByteBuffer.wrap(file);
         if (in.remaining() < SIGNATURE.length || !in.slice(0, SIGNATURE.length).equals(ByteBuffer.wrap(SIGNATURE))) {
             return Optional.empty();
@@ -112,7 +52,7 @@ public final class KeptPicture {
         boolean isIt = end.isPresent()
                 && !in.hasRemaining()
                 && head.get().remaining() == HEAD
-                && ISO_8859_1.decode(word.get()).toString().equals(WORD + key);
+                && ISO_8859_1.decode(word.get()).toString().equals("Comment\0" + NOTE + key.hex());
         return isIt ? unpacked(head.get().getInt(), head.get().getInt(), data.get()) : Optional.empty();
     }
 
@@ -152,17 +92,22 @@ public final class KeptPicture {
         } finally {
             inflater.end();
         }
+        return pixels(width, height, rows);
+    }
+
+    private static Optional<Pixels> pixels(int width, int height, byte[] rows) {
+        int stride = 1 + 3 * width;
         int[] packed = new int[width * height];
         for (int y = 0; y < height; y++) {
-            int red = 0;
-            int green = 0;
-            int blue = 0;
-            int at = y * stride + 1;
+            if (rows[y * stride] != FROM_ABOVE) {
+                return Optional.empty();
+            }
             for (int x = 0; x < width; x++) {
-                red = red + rows[at++] & 255;
-                green = green + rows[at++] & 255;
-                blue = blue + rows[at++] & 255;
-                packed[y * width + x] = red << 16 | green << 8 | blue;
+                int at = y * stride + 1 + 3 * x;
+                int above = y == 0 ? 0 : packed[(y - 1) * width + x];
+                packed[y * width + x] = ((above >> 16) + rows[at] & 255) << 16
+                        | ((above >> 8) + rows[at + 1] & 255) << 8
+                        | above + rows[at + 2] & 255;
             }
         }
         return Optional.of(new Pixels(width, height, packed));

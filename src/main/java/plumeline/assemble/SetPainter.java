@@ -7,13 +7,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.jobs.Work;
+import plumeline.plan.Plan;
+import plumeline.plan.Shot;
 import plumeline.render.Develop;
 import plumeline.render.Pixels;
 import plumeline.render.Props;
+import plumeline.render.Render;
 import plumeline.render.ShotSet;
+import plumeline.render.Window;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
-import plumeline.stage.Scene;
+import plumeline.stage.Frame;
+import plumeline.stage.Stage;
 import plumeline.trace.Exposing;
 import plumeline.trace.Look;
 import plumeline.trace.Plate;
@@ -21,9 +26,6 @@ import plumeline.trace.Plate;
 /// Makes pictures of solved shots' cameras. Any number of threads may ask it; each picture is made by one, and rests on
 /// what was asked alone.
 public final class SetPainter {
-    /// An exposure is cut into so many instants at most.
-    private static final int MOST_INSTANTS = 64;
-
     /// So many rows are exposed before anybody is asked whether to go on.
     private static final int ROWS = 32;
 
@@ -32,27 +34,13 @@ public final class SetPainter {
     private final Map<String, Painted> sets = new LinkedHashMap<>();
 
     /// A shot's pass made ready.
-    private record Painted(ShotSet set, double[] values, PictureKey key) {}
+    private record Painted(ShotSet set, PictureKey key) {}
 
     /// What a shot's pictures need beside the plan.
     ///
     /// @param props prints and ink
     /// @param digest what tells them from others
-    public record Beside(Props props, String digest) {
-        /// Nothing.
-        public static final Beside NOTHING = new Beside(Props.NONE, "");
-    }
-
-    /// Who has what lies beside a plan.
-    @FunctionalInterface
-    public interface Shelf {
-        /// Gives what a shot's pictures need.
-        ///
-        /// @param answer the shot
-        /// @param run it, or its pass
-        /// @return the things
-        Beside of(ShotAnswer answer, ShotAnswer.Run run);
-    }
+    public record Beside(Props props, String digest) {}
 
     private SetPainter(int samples, long seed) {
         this.samples = samples;
@@ -62,29 +50,46 @@ public final class SetPainter {
     /// Makes shots ready.
     ///
     /// @param film the findings on them: they are drawn as solved, whatever the verdict
-    /// @param names shots and passes as [Wanted#name] has them; others aren't made ready
-    /// @param shelf who has what lies beside the plan
+    /// @param shots what lies beside the plan by shot and pass as [Wanted#name] has them; others aren't made ready
     /// @param samples rays a pixel, > 0
     /// @param seed draws their places
     /// @return the painter
-    public static SetPainter of(FilmAnswer film, List<String> names, Shelf shelf, int samples, long seed) {
+    public static SetPainter of(FilmAnswer film, Map<String, Beside> shots, int samples, long seed) {
         SetPainter painter = new SetPainter(samples, seed);
         for (ShotAnswer answer : film.shots()) {
-            for (ShotAnswer.Run run : film.listRuns(answer)) {
-                String name = run.pass().isEmpty() ? answer.shot() : answer.shot() + "." + run.pass();
-                if (names.contains(name)) {
-                    Beside beside = shelf.of(answer, run);
-                    double[] values = answer.posed().values();
+            double[] values = answer.posed().values();
+            for (Stage stage : stages(film.plan(), answer.shot())) {
+                String name = name(stage);
+                if (shots.get(name) instanceof Beside beside) {
                     painter.sets.put(
                             name,
                             new Painted(
-                                    ShotSet.of(film.plan(), run.stage(), values, beside.props()),
-                                    values,
-                                    PictureKey.of(film.plan(), run.stage(), values, beside.digest())));
+                                    ShotSet.of(film.plan(), stage, values, beside.props()),
+                                    PictureKey.of(film.plan(), stage, values, beside.digest())));
                 }
             }
         }
         return painter;
+    }
+
+    /// Lists all that may be drawn of a shot.
+    ///
+    /// @param plan the plan
+    /// @param name the shot's name
+    /// @return the shot itself, then its passes
+    public static List<Stage> stages(Plan plan, String name) {
+        Shot shot = plan.findShot(name).orElseThrow();
+        List<Stage> stages = new ArrayList<>(List.of(Stage.of(plan, shot)));
+        shot.passes().forEach(pass -> stages.add(Stage.of(plan, shot, pass.name())));
+        return stages;
+    }
+
+    /// Gives a shot or pass its name.
+    ///
+    /// @param stage it staged
+    /// @return as [Wanted#name] has it
+    public static String name(Stage stage) {
+        return stage.pass().isEmpty() ? stage.shot().name() : stage.shot().name() + "." + stage.pass();
     }
 
     private Painted painted(Wanted wanted) {
@@ -109,9 +114,11 @@ public final class SetPainter {
         Painted painted = painted(wanted);
         ShotSet set = painted.set();
         double open = set.shutterSeconds();
-        List<Look> looks = set.over(wanted.realSeconds(), open, Math.min(samples, MOST_INSTANTS));
-        Plate plate = new Plate(wanted.view().width(), wanted.view().height());
-        Exposing.Tile kept = wanted.view().kept();
+        View view = wanted.view();
+        List<Look> looks = Render.looks(
+                set, wanted.realSeconds(), open, samples, new Window(Frame.WHOLE, view.width(), view.height()));
+        Plate plate = new Plate(view.width(), view.height());
+        Exposing.Tile kept = view.kept();
         var rays = new Exposing.Rays(0, samples, samples, seed);
         for (int row = 0; row < kept.height(); row += ROWS) {
             if (!work.goesOn()) {
@@ -125,8 +132,7 @@ public final class SetPainter {
                     rays);
             work.report((row + ROWS) / (double) kept.height());
         }
-        Scene scene = set.stage().laid(painted.values()).sceneAt(wanted.realSeconds());
-        return Optional.of(cut(Develop.of(plate, set.stage().shot(), scene), kept));
+        return Optional.of(cut(Develop.of(plate, set.developing(wanted.realSeconds())), kept));
     }
 
     private static Pixels cut(Pixels whole, Exposing.Tile kept) {
@@ -147,10 +153,16 @@ public final class SetPainter {
 
     /// Tells what was taken for what the plan doesn't say.
     ///
-    /// @return sentences, each with its shot before it
+    /// @return sentences, each once, with the shots before it
     public List<String> assumed() {
-        LinkedHashSet<String> all = new LinkedHashSet<>();
-        sets.forEach((name, painted) -> painted.set().assumed().forEach(each -> all.add(name + ": " + each)));
-        return new ArrayList<>(all);
+        Map<String, List<String>> shots = new LinkedHashMap<>();
+        sets.forEach((name, painted) -> {
+            LinkedHashSet<String> own = new LinkedHashSet<>(painted.set().assumed());
+            own.addAll(painted.set().developing(0).assumed());
+            own.forEach(each -> shots.computeIfAbsent(each, _ -> new ArrayList<>()).add(name));
+        });
+        return shots.entrySet().stream()
+                .map(each -> String.join(", ", each.getValue()) + ": " + each.getKey())
+                .toList();
     }
 }

@@ -12,7 +12,6 @@ import java.util.Optional;
 import plumeline.assemble.Animatic;
 import plumeline.assemble.Lettering;
 import plumeline.assemble.Screen;
-import plumeline.assemble.SetPainter;
 import plumeline.assemble.Wanted;
 import plumeline.clip.Clips;
 import plumeline.clip.Movie;
@@ -88,12 +87,12 @@ final class AnimaticCommand implements Command {
     private static Outcome make(Animatic animatic, Making making, Console console) throws Refusal, IOException {
         List<Wanted> wanted = animatic.listWanted();
         PictureOptions options = making.options();
-        SetPainter painter = ShotPictures.painter(making.film(), wanted, making.plan(), options, console);
         Path folder = PictureFolder.ofPlan(making.plan());
         PlainFile.makeFolder(folder);
-        try (Interruption interruption = new Interruption()) {
+        try (ShotPictures shots = ShotPictures.of(making.film(), wanted, making.plan(), options, console);
+                Interruption interruption = new Interruption()) {
             var work = new PictureWork(
-                    painter,
+                    shots.painter(),
                     new PictureFolder(folder, options.name()),
                     options.threads(),
                     console,

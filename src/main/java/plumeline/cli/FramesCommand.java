@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import plumeline.assemble.SetPainter;
 import plumeline.assemble.View;
 import plumeline.assemble.Wanted;
 import plumeline.plan.Pass;
@@ -27,8 +26,8 @@ final class FramesCommand implements Command {
     @Override
     public Usage usage() {
         var options = new ArrayList<Usage.Option>();
-        options.add(Usage.valued("--shot", "NAME", "Draws this shot; needed where the plan has several."));
-        options.add(Usage.valued("--pass", "NAME", "Draws this pass of it; else the shot itself."));
+        options.add(PictureChoice.shot());
+        options.add(PictureChoice.pass());
         options.addAll(PictureOptions.options("Makes them so large; else 640 pixels along the longer side."));
         options.add(Usage.valued("--out", "DIR", "Writes into this folder; else SHOT.frames, beside the plan."));
         return new Usage(
@@ -78,12 +77,12 @@ final class FramesCommand implements Command {
             frames.add(Wanted.of(asked.shot().name(), stage, played, frame, view));
         }
         List<Wanted> wanted = List.copyOf(new LinkedHashSet<>(frames));
-        SetPainter painter = ShotPictures.painter(film, wanted, asked.plan(), options, console);
         Path folder = PictureFolder.ofPlan(asked.plan());
         PlainFile.makeFolder(folder);
-        try (Interruption interruption = new Interruption()) {
+        try (ShotPictures shots = ShotPictures.of(film, wanted, asked.plan(), options, console);
+                Interruption interruption = new Interruption()) {
             var kept = new PictureFolder(folder, options.name());
-            var work = new PictureWork(painter, kept, options.threads(), console, interruption.stop());
+            var work = new PictureWork(shots.painter(), kept, options.threads(), console, interruption.stop());
             boolean isDone = work.draw(wanted);
             for (int i = 0; isDone && i < frames.size(); i++) {
                 isDone = !interruption.stop().isAsked();
@@ -122,13 +121,6 @@ final class FramesCommand implements Command {
 
     private static Shot shot(Plan plan, Arguments given) throws Refusal {
         Optional<String> named = given.findValue("--shot");
-        if (named.isEmpty() && plan.shots().size() > 1) {
-            throw new Refusal(
-                    "frames are of one shot; the plan has "
-                            + String.join(", ", plan.shots().stream().map(Shot::name).toList()),
-                    "Name one of them, such as --shot "
-                            + plan.shots().getFirst().name() + ".");
-        }
         return named.isEmpty() ? plan.shots().getFirst() : PlanFile.shot(plan, named.get());
     }
 

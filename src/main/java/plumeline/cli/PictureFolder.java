@@ -3,6 +3,7 @@ package plumeline.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumeline.assemble.KeptPicture;
@@ -28,6 +29,14 @@ record PictureFolder(Path folder, String quality) {
         return path.resolveSibling((dot > 0 ? last.substring(0, dot) : last) + ".pictures");
     }
 
+    /// Takes away what runs that were ended in the middle left.
+    void removeLeft(List<Wanted> wanted) throws IOException {
+        for (Path each :
+                wanted.stream().map(one -> file(one).resolveSibling("")).distinct().toList()) {
+            PlainFile.removeLeft(each, name -> name.endsWith(".png"));
+        }
+    }
+
     Path file(Wanted wanted) {
         return folder.resolve(wanted.name())
                 .resolve(wanted.view().name() + "-" + quality)
@@ -40,12 +49,12 @@ record PictureFolder(Path folder, String quality) {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        return KeptPicture.read(Files.readAllBytes(file), key.hex())
+        return KeptPicture.read(Files.readAllBytes(file), key)
                 .filter(picture -> picture.width() == wanted.view().kept().width()
                         && picture.height() == wanted.view().kept().height());
     }
 
     void keep(Wanted wanted, PictureKey key, Pixels picture) throws IOException {
-        PlainFile.lay(file(wanted), KeptPicture.write(picture, key.hex()));
+        PlainFile.lay(file(wanted), KeptPicture.write(picture, key));
     }
 }

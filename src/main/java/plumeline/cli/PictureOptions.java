@@ -15,7 +15,6 @@ import plumeline.clip.Movie;
 record PictureOptions(Optional<Size> size, int samples, long seed, int threads) {
     static final int SAMPLES = 4;
     private static final int MOST_SAMPLES = 4096;
-    private static final int MOST_THREADS = 256;
     private static final Pattern PAIR = Pattern.compile("([0-9]{1,5})[xX×]([0-9]{1,5})");
 
     /// Pixels across and down.
@@ -27,20 +26,15 @@ record PictureOptions(Optional<Size> size, int samples, long seed, int threads) 
                 Usage.valued("--size", "WxH", size),
                 Usage.valued("--samples", "N", "Follows so many rays a pixel; else " + SAMPLES + "."),
                 Usage.valued("--seed", "N", "Takes other chance; else 1."),
-                Usage.valued("--threads", "N", "Works with so many threads; else with all. Changes no picture."));
+                PictureChoice.threads());
     }
 
     static PictureOptions read(Arguments given) throws Refusal {
         return new PictureOptions(
                 size(given),
-                (int) whole(given, "--samples", 1, MOST_SAMPLES, SAMPLES),
-                whole(given, "--seed", 1, Integer.MAX_VALUE, 1),
-                (int) whole(
-                        given,
-                        "--threads",
-                        1,
-                        MOST_THREADS,
-                        Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())));
+                (int) PictureChoice.whole(given, "--samples", 1, MOST_SAMPLES, SAMPLES),
+                PictureChoice.whole(given, "--seed", 1, Integer.MAX_VALUE, 1),
+                PictureChoice.threads(given));
     }
 
     private static Optional<Size> size(Arguments given) throws Refusal {
@@ -62,22 +56,6 @@ record PictureOptions(Optional<Size> size, int samples, long seed, int threads) 
 
     private static boolean isSide(int pixels) {
         return Movie.Form.isSide(pixels);
-    }
-
-    private static long whole(Arguments given, String option, long least, long most, long otherwise) throws Refusal {
-        Optional<String> text = given.findValue(option);
-        if (text.isEmpty()) {
-            return otherwise;
-        }
-        if (text.get().matches("[0-9]{1,10}")) {
-            long number = Long.parseLong(text.get());
-            if (number >= least && number <= most) {
-                return number;
-            }
-        }
-        throw new Refusal(
-                option + " is " + text.get() + "; must be a whole number from " + least + " to " + most,
-                "Leave it out for the usual.");
     }
 
     /// What tells files of pictures apart beside their size.

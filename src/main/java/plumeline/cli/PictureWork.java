@@ -28,6 +28,7 @@ record PictureWork(SetPainter painter, PictureFolder folder, int threads, Consol
     ///
     /// @return false where it was stopped
     boolean draw(List<Wanted> wanted) throws IOException {
+        folder.removeLeft(wanted);
         List<Wanted> missing = missing(wanted);
         tell(wanted, missing);
         for (int round = 0; round < ROUNDS && !missing.isEmpty(); round++) {

@@ -7,6 +7,7 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -15,11 +16,16 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /// Reads what the user names and writes files so that none is ever half there.
 final class PlainFile {
     /// The largest plan or question that is read, bytes.
     static final int MOST_BYTES = 1 << 20;
+
+    private static final Pattern LEFT = Pattern.compile("[.](.+)[.]([0-9]{1,18})[.]new");
 
     private PlainFile() {}
 
@@ -149,6 +155,23 @@ final class PlainFile {
         }
     }
 
+    /// Takes away what runs that were ended in the middle left beside some files: named by their process, which is gone.
+    static void removeLeft(Path folder, Predicate<String> names) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, ".*.new")) {
+            for (Path each : files) {
+                Matcher left = LEFT.matcher(String.valueOf(each.getFileName()));
+                if (left.matches()
+                        && names.test(left.group(1))
+                        && ProcessHandle.of(Long.parseLong(left.group(2))).isEmpty()) {
+                    Files.deleteIfExists(each);
+                }
+            }
+        }
+    }
+
     /// Something that writes a file by its path; false where it was stopped, and the file is none.
     interface Making {
         boolean at(Path aside) throws IOException;
@@ -159,6 +182,7 @@ final class PlainFile {
     /// @return false where it was stopped; what was there then stays
     static boolean layAside(Path file, Making making) throws IOException {
         Path target = target(file);
+        removeLeft(target.resolveSibling(""), String.valueOf(target.getFileName())::equals);
         Path aside = aside(target);
         try {
             if (!making.at(aside)) {
