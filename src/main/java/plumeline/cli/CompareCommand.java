@@ -181,7 +181,7 @@ final class CompareCommand implements Command {
             StagedMark mark = own.marks().get(i);
             Integer index = known.get(mark.mark().path());
             if (index != null && (mark.mark().isFree() || marks.get(index).mark().equals(mark.mark()))) {
-                values[i] = choice.values()[index];
+                values[i] = choice.set().values()[index];
             }
         }
         return values;
@@ -251,8 +251,7 @@ final class CompareCommand implements Command {
         for (Findings.Off off : findings.offs()) {
             text.append("  ").append(Commands.column(off.sought().name(), 22));
             text.append(Commands.column(
-                    (off.offSi() < 0 ? "-" : "+") + said.size(off.sought(), Math.abs(off.offSi())) + " ± "
-                            + said.size(off.sought(), off.halfSi()),
+                    said.signed(off.sought(), off.offSi()) + " ± " + said.size(off.sought(), off.halfSi()),
                     22));
             text.append(
                     off.told() == Findings.Told.NOT

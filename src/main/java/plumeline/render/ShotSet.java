@@ -126,6 +126,13 @@ public final class ShotSet {
         return stage;
     }
 
+    /// Gives what its marks are set to.
+    ///
+    /// @return SI values, in the stage's order
+    public double[] values() {
+        return values.clone();
+    }
+
     /// Gives the shot at an instant on the table.
     ///
     /// @param realSeconds real seconds after the shot's GO

@@ -196,7 +196,23 @@ public record Said(PaperUnit unit) {
         };
     }
 
-    private static String join(List<String> parts) {
+    /// Writes a number with its sign: `+11 mm`, `-0.35 deg`, `0.0 mm`.
+    ///
+    /// @param sought the number
+    /// @param si it, SI
+    /// @return the figure with its unit
+    public String signed(Sought sought, double si) {
+        String size = size(sought, Math.abs(si));
+        return size.matches("0(\\.0+)? .*") ? size : (si < 0 ? "-" : "+") + size;
+    }
+
+    /// Joins what is said of one, its verb once where it is the same.
+    private static String join(List<String> all) {
+        List<String> parts = new ArrayList<>();
+        for (String part : all) {
+            boolean isSame = !parts.isEmpty() && part.startsWith("stands ") && all.getFirst().startsWith("stands ");
+            parts.add(isSame ? part.substring("stands ".length()) : part);
+        }
         return parts.size() < 2
                 ? String.join("", parts)
                 : String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.getLast();

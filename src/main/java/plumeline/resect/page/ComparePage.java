@@ -89,6 +89,14 @@ public final class ComparePage {
                         + "."));
         subject.notes().forEach(note -> body.add(Markup.of("p", note).with("class", "faint")));
         findings.ifPresent(found -> body.add(answer(found)));
+        body.add(
+                Markup.of("h2", "Click places"),
+                Markup.of(
+                        "p",
+                        "Choose a place in the list or in the picture, then click where it is in the still, or go there by"
+                                + " arrow keys (Shift: 20 px, Alt: 0.2 px) and press Enter. Three at least; at different"
+                                + " depths they tell more."),
+                Markup.of("p").with("id", "said").with("role", "status"));
         body.add(Markup.of("div", stillFigure(), pictureFigure()).with("class", "pair"));
         body.add(bench());
         body.add(Markup.script(PageText.SCRIPT));
@@ -126,8 +134,7 @@ public final class ComparePage {
     }
 
     private String signed(Findings.Off off) {
-        String size = said.size(off.sought(), Math.abs(off.offSi()));
-        return (off.offSi() < 0 ? "−" : "+") + size;
+        return said.signed(off.sought(), off.offSi()).replace('-', '−');
     }
 
     private static Markup row(String cell, String first, String... figures) {
@@ -166,7 +173,7 @@ public final class ComparePage {
                 : "The still; dashed: outlines as planned. A ring is a click, the line from it leads to where the plan has"
                         + " its place; the thick line is what is left with everything as it seems, " + MAGNIFIED
                         + " times as long";
-        return Markup.of("figure", Markup.of("figcaption", legend), sheet);
+        return Markup.of("figure", sheet, Markup.of("figcaption", legend));
     }
 
     private Markup pictureFigure() {
@@ -179,14 +186,15 @@ public final class ComparePage {
         }
         return Markup.of(
                 "figure",
-                Markup.of("figcaption", "The picture as planned; numbers: places to click"),
                 Markup.of(
                                 "div",
                                 Markup.of("img")
                                         .with("src", subject.picture().url)
                                         .with("alt", "The picture as planned"),
                                 drawn)
-                        .with("class", "sheet"));
+                        .with("class", "sheet")
+                        .with("id", "picture"),
+                Markup.of("figcaption", "The picture as planned; numbers: places to click. A click here chooses one"));
     }
 
     private Markup layer() {
@@ -311,15 +319,10 @@ public final class ComparePage {
                         .with("width", "240")
                         .with("height", "240")
                         .with("role", "img")
-                        .with("aria-label", "The still under the cross, four times as large"));
+                        .with("aria-label", "The still under the cross, four times as large"))
+                .with("class", "side");
         return Markup.of(
                 "section",
-                Markup.of("h2", "Click places"),
-                Markup.of(
-                        "p",
-                        "Choose a place, then click where it is in the still, or go there by arrow keys (Shift: 20 px,"
-                                + " Alt: 0.2 px) and press Enter. Three at least; at different depths they tell more."),
-                Markup.of("p").with("id", "said").with("role", "status"),
                 Markup.of("div", Markup.of("div", list), side).with("class", "bench"),
                 Markup.of("h2", Markup.of("label", "What to type then").with("for", "command")),
                 Markup.of("textarea", "")
@@ -352,7 +355,7 @@ public final class ComparePage {
         }
         return Markup.of(
                 "tr",
-                Markup.of("td", Markup.of("label", choice).text(" " + number + "  " + name)),
+                Markup.of("td", Markup.of("label", choice).add(Markup.of("span", " " + number + "  " + name))),
                 cell(figure(place.pixel().x()) + ", " + figure(place.pixel().y())),
                 cell("").with("id", "at-" + number),
                 cell(found.map(one -> one.isMisclick() ? "misclick" : figure(one.leftPixels())).orElse("")));

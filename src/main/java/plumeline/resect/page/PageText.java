@@ -12,17 +12,19 @@ final class PageText {
             p { margin: .3rem 0; max-width: 60rem; }
             .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 1rem; margin-top: 1rem; }
             @media (max-width: 50rem) { .pair { grid-template-columns: 1fr; } }
-            figure { margin: 0; } figcaption { margin-bottom: .25rem; }
+            figure { margin: 0; } figcaption { margin-top: .25rem; }
             .sheet { position: relative; border: 1px solid var(--ink); line-height: 0; }
             .sheet img { width: 100%; height: auto; display: block; }
             .sheet svg { position: absolute; inset: 0; width: 100%; height: 100%; }
+            #picture { cursor: pointer; } #said { font-weight: bold; min-height: 1.5em; }
+            .side { position: sticky; top: 1rem; }
             #still { cursor: crosshair; touch-action: manipulation; }
             #still:focus, input:focus-visible, button:focus-visible, textarea:focus { outline: 3px solid var(--ink);
               outline-offset: 2px; }
             .under { stroke: #fff; fill: none; } .over { stroke: #000; fill: none; }
             svg text { fill: #000; stroke: #fff; paint-order: stroke; font-family: inherit; font-weight: bold; }
             .planned { stroke-dasharray: 9 6; }
-            .bench { display: grid; grid-template-columns: minmax(18rem, 2fr) 15rem; gap: 1.5rem; align-items: start; }
+            .bench { display: grid; grid-template-columns: auto 15rem; gap: 2.5rem; justify-content: start; margin-top: 1rem; align-items: start; }
             @media (max-width: 50rem) { .bench { grid-template-columns: 1fr; } }
             table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
             th, td { text-align: left; padding: .15rem .9rem .15rem 0; border-bottom: 1px solid var(--faint);
@@ -48,9 +50,10 @@ final class PageText {
             const noted = new Map();
             let at = { x: across / 2, y: down / 2 };
             const chosen = () => places.find(place => place.checked);
+            const title = place => place.dataset.number + ' ' + place.value;
             const figure = value => String(Math.round(value * 10) / 10);
             function line(x1, y1, x2, y2, word, wide) {
-              const one = document.createElementNS('http://www.w3.org/2000/svg', 'line');
+              const one = document.createElementNS(layer.namespaceURI, 'line');
               for (const [key, value] of Object.entries({ x1, y1, x2, y2, class: word, 'stroke-width': wide })) {
                 one.setAttribute(key, value);
               }
@@ -90,7 +93,7 @@ final class PageText {
                 cell.textContent = p ? figure(p.x) + ', ' + figure(p.y) : '';
                 if (p) {
                   cross(layer, p.x, p.y, across / 110);
-                  const label = document.createElementNS('http://www.w3.org/2000/svg', 'text');
+                  const label = document.createElementNS(layer.namespaceURI, 'text');
                   label.setAttribute('x', p.x + across / 90);
                   label.setAttribute('y', p.y - across / 120);
                   label.setAttribute('font-size', across / 48);
@@ -107,7 +110,7 @@ final class PageText {
               const rest = places.slice(places.indexOf(place) + 1).find(next => !noted.has(next.value));
               said.textContent = place.value + ' noted at ' + figure(at.x) + ', ' + figure(at.y) + ' px.'
                 + (noted.size < 3 ? ' ' + (3 - noted.size) + ' more at least.' : '');
-              if (rest) { rest.checked = true; }
+              if (rest) { rest.checked = true; said.textContent += ' Next: ' + title(rest) + '.'; }
               tell();
             }
             function under(event) {
@@ -139,12 +142,24 @@ final class PageText {
                 const known = noted.get(place.value);
                 at = known || { x: Number(place.dataset.x), y: Number(place.dataset.y) };
                 look();
+                said.textContent = 'Now click in the still: ' + title(place) + '.';
               });
               if (place.dataset.clicked) {
                 const [x, y] = place.dataset.clicked.split(' ').map(Number);
                 noted.set(place.value, { x, y });
               }
             }
+            document.getElementById('picture').addEventListener('click', event => {
+              const box = event.currentTarget.getBoundingClientRect();
+              const x = (event.clientX - box.left) / box.width * across;
+              const y = (event.clientY - box.top) / box.height * down;
+              const far = place => Math.hypot(place.dataset.x - x, place.dataset.y - y);
+              const near = places.reduce((best, place) => far(place) < far(best) ? place : best, places[0]);
+              if (near) {
+                near.checked = true;
+                said.textContent = 'Now click in the still: ' + title(near) + '.';
+              }
+            });
             document.getElementById('back').addEventListener('click', () => { noted.clear(); tell(); });
             document.getElementById('copy').addEventListener('click', () => {
               command.select();
@@ -155,6 +170,7 @@ final class PageText {
             });
             if (photo.complete) { look(); } else { photo.addEventListener('load', look); }
             tell();
+            if (chosen()) { said.textContent = 'Click in the still: ' + title(chosen()) + '.'; }
             """;
 
     private PageText() {}
