@@ -21,10 +21,8 @@ import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.Stage;
 
-/// Solved shots made ready to be drawn, with what lies beside their plan: prints of labels, films of ink. Those stay open
-/// until this is closed.
-final class ShotPictures implements AutoCloseable {
-    private final InkFilms films = new InkFilms();
+/// Solved shots made ready to be drawn, with what lies beside their plan: prints of labels, films of ink.
+final class ShotPictures {
     private final SetPainter painter;
 
     private ShotPictures(FilmAnswer film, List<Wanted> wanted, String plan, PictureOptions options, Console console)
@@ -35,7 +33,7 @@ final class ShotPictures implements AutoCloseable {
         for (ShotAnswer answer : film.shots()) {
             for (Stage stage : SetPainter.stages(film.plan(), answer.shot())) {
                 if (names.contains(SetPainter.name(stage))) {
-                    Optional<DyeFilm> ink = films.find(inks, stage, answer.posed().values());
+                    Optional<DyeFilm> ink = InkFilms.find(inks, stage, answer.posed().values());
                     String digest = digest(stage.shot(), plan)
                             + ink.map(found -> found.head() + " " + found.frames()).orElse("");
                     var props = new Props(ArtFiles.read(stage.shot(), plan, console), ink);
@@ -78,10 +76,5 @@ final class ShotPictures implements AutoCloseable {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
-    }
-
-    @Override
-    public void close() throws IOException {
-        films.close();
     }
 }
