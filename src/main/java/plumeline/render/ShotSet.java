@@ -65,7 +65,9 @@ public final class ShotSet {
         Scene start = laid.scene(0);
         this.things = shot.placed().stream()
                 .map(placed -> new SetThings(
-                        placed, Optional.ofNullable(props.art().get(placed.thing().reference())), told))
+                        placed,
+                        Optional.ofNullable(props.art().get(placed.thing().reference())),
+                        told))
                 .toList();
         List<Coat> made = new ArrayList<>();
         for (int i = 0; i < things.size(); i++) {
@@ -108,8 +110,8 @@ public final class ShotSet {
                 Medium.clear(Layer.WATER_INDEX));
     }
 
-    /// Where no lamp is known to shine, light from all round in which mid grey is rightly exposed: `π L` on a surface is
-    /// what the setting needs.
+    /// Where no lamp is known to shine, light from all round in which mid grey is rightly exposed: `π L` on a surface
+    /// is what the setting needs.
     private Rgb surround(Scene start) {
         if (SetLamps.isLit(stage, start)) {
             return Paints.grey(0);
