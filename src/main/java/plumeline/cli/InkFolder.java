@@ -54,10 +54,15 @@ final class InkFolder implements AutoCloseable {
         return path.resolveSibling((dot > 0 ? last.substring(0, dot) : last) + ".ink");
     }
 
+    /// The folder of one set of inputs, there or not.
+    static Path of(Path ofPlan, String shot, InkKey runs) {
+        return ofPlan.resolve(shot + "-" + runs.brief());
+    }
+
     /// Opens the folder of one set of inputs, for this process alone. Passes whose ink is the same share films, and
     /// each has its record.
     static InkFolder open(Path ofPlan, String shot, String pass, InkKey runs) throws Refusal, IOException {
-        Path folder = ofPlan.resolve(shot + "-" + runs.brief());
+        Path folder = of(ofPlan, shot, runs);
         PlainFile.makeFolder(folder);
         FileChannel file = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         FileLock lock = null;

@@ -1,5 +1,7 @@
 package plumeline.fall;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import plumeline.ranges.Ranges;
 import plumeline.water.Water;
@@ -113,6 +115,15 @@ public record Fall(Piece piece, Medium medium, double dragShare) {
     /// @return when it is there, and how fast
     /// @throws IllegalArgumentException where it doesn't move
     public At at(double metres) {
+        return course(metres).getLast();
+    }
+
+    /// Follows it from rest, step by step; between two steps its acceleration is even.
+    ///
+    /// @param metres the way, m, ≥ 0
+    /// @return where it is after each step, from rest on
+    /// @throws IllegalArgumentException where it doesn't move
+    public List<At> course(double metres) {
         Ranges.checkNotNegative(metres, "way");
         if (!moves()) {
             throw new IllegalArgumentException("a piece as dense as what it is in");
@@ -120,14 +131,18 @@ public record Fall(Piece piece, Medium medium, double dragShare) {
         double most = findTerminalMetresPerSecond().orElse(Double.POSITIVE_INFINITY);
         double square = 0;
         double seconds = 0;
+        List<At> course = new ArrayList<>(STEPS + 1);
+        course.add(new At(0, 0, 0));
         for (int i = 0; i < STEPS && metres > 0; i++) {
             double step = metres * (2 * i + 1) / ((double) STEPS * STEPS);
             double next = advance(square, step, most * most);
             // The mean of 1/v over a step of even force is 2/(v₀ + v₁).
             seconds += 2 * step / (Math.sqrt(square) + Math.sqrt(next));
             square = next;
+            double share = (i + 1.0) / STEPS;
+            course.add(new At(i + 1 == STEPS ? metres : metres * share * share, seconds, Math.sqrt(square)));
         }
-        return new At(metres, seconds, Math.sqrt(square));
+        return course;
     }
 
     /// The speed's square after a step, with the coefficient of its middle.

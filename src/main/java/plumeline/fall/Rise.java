@@ -81,6 +81,22 @@ public record Rise(double massKilograms, double displacedMetres3, double faceMet
         return v / a * (x + Math.log1p(Math.sqrt(-Math.expm1(-2 * x))));
     }
 
+    /// Gives how far it has risen: `s = (v²/a) ln cosh(a t/v)`.
+    ///
+    /// @param seconds the time from its release, s, ≥ 0
+    /// @return m; 0 for what doesn't rise
+    public double metres(double seconds) {
+        Ranges.checkNotNegative(seconds, "time");
+        double a = firstMetresPerSecond2();
+        if (a <= 0) {
+            return 0;
+        }
+        double v = steadyMetresPerSecond();
+        double x = a * seconds / v;
+        // ln cosh x = x + ln((1 + e⁻²ˣ)/2), which no large x spoils.
+        return v * v / a * (x + Math.log1p(Math.expm1(-2 * x) / 2));
+    }
+
     /// Tells whether its Reynolds number comes into the coefficient's range.
     ///
     /// @return true where it does

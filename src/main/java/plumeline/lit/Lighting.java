@@ -113,7 +113,7 @@ public final class Lighting {
             }
         }
         shot.camera().lens().barrel().ifPresent(barrel -> hiders.add(lens(barrel, scene)));
-        scene.nozzle().ifPresent(mouth -> hiders.add(nozzle(mouth, shot)));
+        scene.nozzle().ifPresent(mouth -> hiders.add(nozzle(nozzle(mouth, shot))));
         for (int i = 0; i < lamps.size(); i++) {
             addHousing(i, shot.lights().get(i), scene.beams().get(i));
         }
@@ -171,19 +171,26 @@ public final class Lighting {
         return NOZZLE - 1 - lamp;
     }
 
-    /// A nozzle is a pipe straight up from its mouth, its wall as thick and its end as far up as one that is held in a
-    /// clamp: common practice.
-    private static Hider nozzle(Vec mouth, Shot shot) {
+    /// Gives a nozzle's form: a pipe straight up from its mouth, its wall as thick and its end as far up as one that is
+    /// held in a clamp: common practice.
+    ///
+    /// @param mouth its mouth, m
+    /// @param shot whose release it is of
+    /// @return its outside
+    public static Barrel nozzle(Vec mouth, Shot shot) {
         double bore = shot.findRelease()
                 .flatMap(release -> release.written().findQuantity("bore"))
                 .map(Quantity::si)
                 .orElse(BORE_METRES);
         double radius = bore / 2 + PIPE_METRES;
-        Barrel form = new Barrel(mouth, mouth.plus(Vec.UP.times(NOZZLE_METRES)), radius, radius);
+        return new Barrel(mouth, mouth.plus(Vec.UP.times(NOZZLE_METRES)), radius, radius);
+    }
+
+    private static Hider nozzle(Barrel form) {
         return Hider.of(
                 NOZZLE,
-                mouth.plus(Vec.UP.times(NOZZLE_METRES / 2)),
-                Math.hypot(NOZZLE_METRES / 2, radius),
+                form.from().plus(form.to()).times(0.5),
+                Math.hypot(NOZZLE_METRES / 2, form.fromRadiusMetres()),
                 form,
                 List.of(Hull.of(form, STEPS)));
     }

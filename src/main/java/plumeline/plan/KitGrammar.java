@@ -356,6 +356,8 @@ final class KitGrammar {
                         any(Kind.LENGTH)),
                 may("spread", "half-width over depth", either(over(Kind.NUMBER), over(Kind.SHARE))),
                 may("strength", "decadic absorbance in its worst channel", over(Kind.ABSORBANCE)),
+                may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
+                may("colour", "its colour under daylight, thin", Forms.colourCode()),
                 may(
                         "takes",
                         "takes of it as they were read",
@@ -389,7 +391,9 @@ final class KitGrammar {
                         may("mass", "its mass", over(Kind.MASS)),
                         may("density", "its density", over(Kind.DENSITY)),
                         may("shape", "its shape", word("ball", "cube", "disc")),
-                        may("thickness", "a disc's thickness", over(Kind.LENGTH)))
+                        may("thickness", "a disc's thickness", over(Kind.LENGTH)),
+                        may("hue", "CIE LCh(ab) hue angle", any(Kind.ANGLE)),
+                        may("colour", "its colour under daylight", Forms.colourCode()))
                 .with(atLeastOne("mass", "density"), atMostOne("mass", "density"));
     }
 }

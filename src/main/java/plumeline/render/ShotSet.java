@@ -16,7 +16,6 @@ import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
 import plumeline.trace.Basin;
-import plumeline.trace.Cloud;
 import plumeline.trace.Coat;
 import plumeline.trace.Eye;
 import plumeline.trace.Look;
@@ -42,8 +41,7 @@ public final class ShotSet {
     private final Rgb white;
     private final Rgb surround;
     private final Optional<Basin> basin;
-    private final double[] values;
-    private final Props props;
+    private final Loose loose;
     private final List<String> assumed;
     private final AtomicReference<Optional<Lit>> lit = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<Made>> made = new AtomicReference<>(Optional.empty());
@@ -56,8 +54,6 @@ public final class ShotSet {
 
     private ShotSet(Plan plan, Stage stage, double[] values, Props props) {
         this.stage = stage;
-        this.values = values.clone();
-        this.props = props;
         this.film = plan.film().rate();
         this.laid = stage.laid(values);
         Shot shot = stage.shot();
@@ -87,7 +83,10 @@ public final class ShotSet {
                 .lens()
                 .barrel()
                 .ifPresent(_ -> told.add("The lens's own barrel isn't drawn: it shades and mirrors nothing."));
-        this.assumed = told.sentences();
+        this.loose = Loose.of(stage, values, props);
+        List<String> assumed = new ArrayList<>(told.sentences());
+        assumed.addAll(loose.assumed());
+        this.assumed = List.copyOf(assumed);
     }
 
     /// Sets a shot up.
@@ -139,7 +138,7 @@ public final class ShotSet {
     /// @param realSeconds real seconds after the shot's GO
     /// @return the shot then
     public Scene sceneAt(double realSeconds) {
-        return laid.sceneAt(realSeconds);
+        return loose.at(laid.sceneAt(realSeconds));
     }
 
     /// Gives how the shot's camera develops.
@@ -162,8 +161,8 @@ public final class ShotSet {
     /// @param realSeconds real seconds after the shot's GO
     /// @return the look
     public Look at(double realSeconds) {
-        Scene scene = laid.sceneAt(realSeconds);
-        World world = world(scene, realSeconds);
+        Scene scene = sceneAt(realSeconds);
+        World world = world(scene);
         Optional<Made> before = made.get();
         if (before.filter(known -> known.world().equals(world)).isPresent()) {
             return new Look(before.get().tracer(), eye(scene));
@@ -178,33 +177,19 @@ public final class ShotSet {
     /// @param realSeconds real seconds after the shot's GO
     /// @return the world
     public World worldAt(double realSeconds) {
-        return world(laid.sceneAt(realSeconds), realSeconds);
+        return world(sceneAt(realSeconds));
     }
 
-    private World world(Scene scene, double realSeconds) {
+    private World world(Scene scene) {
         List<Part> parts = new ArrayList<>(ground);
         for (int i = 0; i < things.size(); i++) {
             parts.add(things.get(i).part(scene.things().get(i), coats.get(i)));
         }
         SetLamps lamps = lamps(scene);
         parts.addAll(lamps.parts());
-        parts.addAll(moving(scene, realSeconds));
-        return new World(parts, lamps.lights(), basin, ink(scene, realSeconds), surround);
+        parts.addAll(loose.parts(scene));
+        return new World(parts, lamps.lights(), basin, loose.clouds(scene), surround);
     }
-
-    // ---- P3: lines and rigs (Strands), falling pieces and the nozzle (Pieces), ink (InkClouds) come in here. ----
-
-    /// What hangs things, falls, or lets ink go.
-    private List<Part> moving(Scene scene, double realSeconds) {
-        return List.of();
-    }
-
-    /// Ink in the water.
-    private List<Cloud> ink(Scene scene, double realSeconds) {
-        return List.of();
-    }
-
-    // ---- P3 ends. ----
 
     private SetLamps lamps(Scene scene) {
         Lighting.Set key = Lighting.Set.of(stage.shot(), scene);

@@ -33,7 +33,7 @@ final class LuxTest {
     private static final Vec X = new Vec(1, 0, 0);
 
     private static double lux(List<Part> parts, Light light, Patch patch) {
-        return Tracer.of(Sets.world(parts, List.of(light), Sets.DARK)).lux(patch, 1024, 3).green();
+        return Tracer.of(Sets.world(parts, List.of(light), Sets.DARK)).lux(patch, 8192, 3).green();
     }
 
     static Stream<Emitter> emitters() {
