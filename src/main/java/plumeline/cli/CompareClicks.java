@@ -17,8 +17,8 @@ import plumeline.resect.Resection;
 /// The places clicked, as they are typed or stand in a file: `first.top.left=812,344`, one a line there.
 final class CompareClicks {
     private static final String FORM = "NAME=X,Y, in pixels from the still's upper left corner";
-    private static final Pattern CLICK =
-            Pattern.compile("([a-z0-9_.-]+)\\s*[=\\s]\\s*(-?[0-9]+(?:\\.[0-9]+)?)\\s*[,\\s]\\s*(-?[0-9]+(?:\\.[0-9]+)?)");
+    private static final Pattern CLICK = Pattern.compile(
+            "([a-z0-9_.-]+)\\s*[=\\s]\\s*(-?[0-9]+(?:\\.[0-9]+)?)\\s*[,\\s]\\s*(-?[0-9]+(?:\\.[0-9]+)?)");
 
     private CompareClicks() {}
 
@@ -66,6 +66,7 @@ final class CompareClicks {
             return error.si();
         }
         throw new Refusal(
-                "--click-error is " + text.get() + "; must be from 0.1 px to 100 px", "Such as --click-error \"2 px\".");
+                "--click-error is " + text.get() + "; must be from 0.1 px to 100 px",
+                "Such as --click-error \"2 px\".");
     }
 }

@@ -52,23 +52,21 @@ final class CompareCommand implements Command {
                         Usage.valued("--shot", "NAME", "The shot that the still is of; else the plan's first."),
                         Usage.valued("--pass", "NAME", "The pass of it; else the shot without any."),
                         Usage.valued("--at", "WHEN", "When: start, end, a screen frame or a time; else the start."),
-                        Usage.valued(
-                                "--delivery", "NAME", "What the still shows, where its ratio leaves that open."),
+                        Usage.valued("--delivery", "NAME", "What the still shows, where its ratio leaves that open."),
                         Usage.worded(
                                 "--point",
                                 "NAME=X,Y ...",
                                 "Where places are in the still, in pixels from its upper left corner; three at"
                                         + " least."),
                         Usage.valued("--points", "FILE", "The same from a file, one a line."),
-                        Usage.valued(
-                                "--click-error", "PX", "How far a point may be off, 95 of 100; else 2 px."),
+                        Usage.valued("--click-error", "PX", "How far a point may be off, 95 of 100; else 2 px."),
                         Usage.flag("--json", "Prints the answer as JSON; a page is written only with --out."),
                         Usage.valued("--out", "FILE", "Writes the page into this file; else into " + PAGE + "."),
                         PictureChoice.threads()),
                 List.of(
                         "compare film.yaml still.jpg --shot reveal",
-                        "compare film.yaml still.jpg --shot reveal --point first.top.left=812,344 first.base.right=990,1204"
-                                + " second.top.left=1301,398"));
+                        "compare film.yaml still.jpg --shot reveal --point first.top.left=812,344"
+                                + " first.base.right=990,1204 second.top.left=1301,398"));
     }
 
     @Override
@@ -102,10 +100,11 @@ final class CompareCommand implements Command {
                     ComparePage.Image.of("image/png", picture(choice, view, PictureChoice.threads(given))),
                     command(given),
                     choice.open());
-            PlainFile.lay(page.get(), ComparePage.of(subject, view, findings, said).getBytes(UTF_8));
+            PlainFile.lay(
+                    page.get(), ComparePage.of(subject, view, findings, said).getBytes(UTF_8));
         }
-        var answer = new CompareJson.Answer(
-                choice.title(), choice.when(), view, findings, wants, page.map(Path::toString));
+        var answer =
+                new CompareJson.Answer(choice.title(), choice.when(), view, findings, wants, page.map(Path::toString));
         console.answer(given.has("--json") ? CompareJson.of(answer, said) : text(answer, plan, said));
         return Outcome.ANSWERED;
     }
@@ -126,7 +125,8 @@ final class CompareCommand implements Command {
         Path path = PlainFile.toPath(name);
         if (!Files.isRegularFile(path)) {
             throw new Refusal(
-                    name + (Files.exists(path) ? " is no plain file" : " is not there") + "; a JPEG or PNG file is wanted",
+                    name + (Files.exists(path) ? " is no plain file" : " is not there")
+                            + "; a JPEG or PNG file is wanted",
                     "Name the still's file after the plan's.");
         }
         try (InputStream in = Files.newInputStream(path)) {
@@ -180,7 +180,8 @@ final class CompareCommand implements Command {
         for (int i = 0; i < values.length; i++) {
             StagedMark mark = own.marks().get(i);
             Integer index = known.get(mark.mark().path());
-            if (index != null && (mark.mark().isFree() || marks.get(index).mark().equals(mark.mark()))) {
+            if (index != null
+                    && (mark.mark().isFree() || marks.get(index).mark().equals(mark.mark()))) {
                 values[i] = choice.set().values()[index];
             }
         }
@@ -251,8 +252,7 @@ final class CompareCommand implements Command {
         for (Findings.Off off : findings.offs()) {
             text.append("  ").append(Commands.column(off.sought().name(), 22));
             text.append(Commands.column(
-                    said.signed(off.sought(), off.offSi()) + " ± " + said.size(off.sought(), off.halfSi()),
-                    22));
+                    said.signed(off.sought(), off.offSi()) + " ± " + said.size(off.sought(), off.halfSi()), 22));
             text.append(
                     off.told() == Findings.Told.NOT
                             ? "not told by these points"
@@ -289,9 +289,11 @@ final class CompareCommand implements Command {
         return CompareJson.figure(pixel.x()) + ", " + CompareJson.figure(pixel.y());
     }
 
-    /// A still is no text that could be handed in; what it takes besides is rehearsed by `draft`.
+    /// The still is what `draft` drew in its own rehearsal.
     @Override
     public List<Rehearsal> rehearsals() {
-        return List.of();
+        return List.of(new Rehearsal(
+                List.of(Rehearsal.FILE, Rehearsal.FOLDER + "/draft.png", "--shot", "spin", "--json"),
+                PlanFile.example()));
     }
 }

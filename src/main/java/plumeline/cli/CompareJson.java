@@ -15,8 +15,8 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.json.JsonFactory;
 
-/// The answer of `compare` as JSON: lengths in mm, angles in deg, shares in %, places in px; `low` and `high` bound 80 %,
-/// `plus_minus` 95 %.
+/// The answer of `compare` as JSON: lengths in mm, angles in deg, shares in %, places in px; `low` and `high` bound 80
+/// %, `plus_minus` 95 %.
 final class CompareJson {
     private static final JsonFactory FACTORY = new JsonFactory();
     private static final double FINEST = 1e4;
@@ -129,12 +129,11 @@ final class CompareJson {
     }
 
     private void number(String name, Sought sought, double si) {
-        double figure =
-                switch (sought.kind()) {
-                    case LENGTH -> si * 1e3;
-                    case ANGLE -> Math.toDegrees(si);
-                    case SHARE -> si * 100;
-                };
+        double figure = switch (sought.kind()) {
+            case LENGTH -> si * 1e3;
+            case ANGLE -> Math.toDegrees(si);
+            case SHARE -> si * 100;
+        };
         out.writeNumberProperty(name, rounded(figure));
     }
 

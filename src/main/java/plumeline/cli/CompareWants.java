@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.pace.PaceMeasures;
 import plumeline.plan.Plan;
-import plumeline.plan.When;
 import plumeline.plan.WantLine;
+import plumeline.plan.When;
 import plumeline.quantity.PaperUnit;
 import plumeline.resect.Findings;
 import plumeline.resect.Sought;
@@ -17,8 +17,8 @@ import plumeline.want.Recall;
 import plumeline.want.Want;
 import plumeline.want.Wants;
 
-/// How a shot's wants stand with its marks as a still shows them, against as they are planned. What isn't a mark, such as
-/// where the camera really looks, isn't in it.
+/// How a shot's wants stand with its marks as a still shows them, against as they are planned. What isn't a mark, such
+/// as where the camera really looks, isn't in it.
 ///
 /// @param id the want's id
 /// @param words the want in words

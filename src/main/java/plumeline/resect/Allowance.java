@@ -1,7 +1,7 @@
 package plumeline.resect;
 
-/// How far off may be what has no placing error in the plan: clicks, and what of the camera isn't a mark. Each is a 95 %
-/// half-width.
+/// How far off may be what has no placing error in the plan: clicks, and what of the camera isn't a mark. Each is a 95
+/// % half-width.
 ///
 /// @param clickPixels how far a click may be off, across and down, pixels of the still, over 0
 /// @param aimRadians how far a turn or tilt that is not a mark (`aim: first`) may be off where it should look, radians
@@ -11,8 +11,7 @@ package plumeline.resect;
 public record Allowance(
         double clickPixels, double aimRadians, double rollRadians, double focalShare, double tankMetres) {
     /// Clicks within 2 px, a hand-set aim 2 deg, roll 0.5 deg, focal length 2 %, a tank's tape mark 2 mm.
-    public static final Allowance USUAL =
-            new Allowance(2, Math.toRadians(2), Math.toRadians(0.5), 0.02, 0.002);
+    public static final Allowance USUAL = new Allowance(2, Math.toRadians(2), Math.toRadians(0.5), 0.02, 0.002);
 
     /// Checks the numbers.
     ///

@@ -8,8 +8,8 @@ import java.util.Optional;
 /// The plainest explanation of a still: that one owner of marks alone, the camera or one thing, is off, all else stands
 /// at its mark to the hair, and the camera merely looks a little aside.
 ///
-/// It is one where the clicks then are off no more than clicks are, and where it explains them better than nothing being
-/// off does by more than chance would.
+/// It is one where the clicks then are off no more than clicks are, and where it explains them better than nothing
+/// being off does by more than chance would.
 ///
 /// @param owner whose marks are off
 /// @param which its numbers, by their index among all

@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import plumeline.plan.Mark;
 
-/// Finds which readings, clicks and marks alike, are grossly wrong: one after the other, each time the one whose letting
-/// go makes the rest agree best, as long as that is beyond four standard deviations; then those are taken back that
-/// aren't needed any more.
+/// Finds which readings, clicks and marks alike, are grossly wrong: one after the other, each time the one whose
+/// letting go makes the rest agree best, as long as that is beyond four standard deviations; then those are taken back
+/// that aren't needed any more.
 ///
 /// By how much the sum of squares falls where some readings are let go is `bᵀ(Bᵀ C⁻¹ B + W⁻¹)⁻¹b` with `b = Bᵀ C⁻¹ y`:
-/// y what is left of the clicks with all marks as set, C how that may scatter, B what the doubt adds to it, W how widely.
+/// y what is left of the clicks with all marks as set, C how that may scatter, B what the doubt adds to it, W how
+/// widely.
 ///
 /// **Source:** W. Baarda, "A testing procedure for use in geodetic networks", Netherlands Geodetic Commission 2/5
 /// (1968): readings tested one by one against all others. From memory.
@@ -24,8 +25,8 @@ final class Doubts {
     /// A click in doubt may be anywhere, pixels.
     private static final double ANYWHERE_PIXELS = 1000;
 
-    /// By how much letting go of one reading must at least lower the sum of squares: four standard deviations; and by how
-    /// much more for each further one.
+    /// By how much letting go of one reading must at least lower the sum of squares: four standard deviations; and by
+    /// how much more for each further one.
     private static final double ONE = 16;
 
     private static final double FURTHER = 4;
@@ -155,8 +156,7 @@ final class Doubts {
         }
         // Of two that explain as much, the one that lets go of less says it plainer.
         return others.stream()
-                .filter(one -> others.stream()
-                        .noneMatch(other -> other.count() < one.count() && isPartOf(other, one)))
+                .filter(one -> others.stream().noneMatch(other -> other.count() < one.count() && isPartOf(other, one)))
                 .map(one -> new Other(one, state.off(one)))
                 .toList();
     }

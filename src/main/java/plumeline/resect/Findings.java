@@ -7,7 +7,8 @@ import plumeline.geom.Point;
 ///
 /// @param offs how far each number seems off
 /// @param places the places clicked, in their order
-/// @param singles explanations by the camera or one thing alone, all else at its mark; the best first, none where no one
+/// @param singles explanations by the camera or one thing alone, all else at its mark; the best first, none where no
+/// one
 ///     explains the clicks or nothing needs to be off
 /// @param otherwise gross errors that others would explain as well
 /// @param pairs numbers that the clicks tell only together

@@ -6,8 +6,8 @@ import java.util.function.Function;
 /// Readings fitted by unknowns that are themselves believed to be near 0: the likeliest values where readings and
 /// beliefs scatter normally, and how sure they then are.
 ///
-/// The unknowns are θ = L u with u scattering by 1 each, so that `L Lᵀ` is what is believed of them. Sought is the least
-/// `Σ((y − f(L u)) / σ)² + |u|²`, by steps that are damped until the sum falls.
+/// The unknowns are θ = L u with u scattering by 1 each, so that `L Lᵀ` is what is believed of them. Sought is the
+/// least `Σ((y − f(L u)) / σ)² + |u|²`, by steps that are damped until the sum falls.
 ///
 /// **Source:** D. W. Marquardt, "An algorithm for least-squares estimation of nonlinear parameters", J. SIAM 11 (1963),
 /// 431–441. From memory; written anew.
@@ -27,11 +27,7 @@ record Fit(double[] off, double[] residual, double[][] slopes, double[][] covari
     /// @param sigmas σ, one a reading; infinite where it says nothing
     /// @param figures f: what values of the unknowns give; empty where they give nothing
     /// @param steps by how much each unknown is moved to find slopes, SI
-    record Task(
-            double[] readings,
-            double[] sigmas,
-            Function<double[], Optional<double[]>> figures,
-            double[] steps) {}
+    record Task(double[] readings, double[] sigmas, Function<double[], Optional<double[]>> figures, double[] steps) {}
 
     /// Fits; empty where the unknowns' start gives nothing.
     static Optional<Fit> of(Task task, double[][] belief) {
@@ -121,8 +117,9 @@ record Fit(double[] off, double[] residual, double[][] slopes, double[][] covari
             Optional<double[]> before = task.figures().apply(low);
             Optional<double[]> after = task.figures().apply(high);
             double step = before.isPresent() && after.isPresent() ? 2 * task.steps()[j] : task.steps()[j];
-            Optional<double[]> here =
-                    before.isPresent() && after.isPresent() ? before : task.figures().apply(off);
+            Optional<double[]> here = before.isPresent() && after.isPresent()
+                    ? before
+                    : task.figures().apply(off);
             Optional<double[]> from = before.isPresent() ? before : here;
             Optional<double[]> to = after.isPresent() ? after : here;
             for (int i = 0; i < slopes.length && from.isPresent() && to.isPresent(); i++) {

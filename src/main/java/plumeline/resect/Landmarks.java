@@ -114,7 +114,9 @@ public final class Landmarks {
             double behind = (i & 2) == 0 ? -1 : 1;
             double over = (i & 4) == 0 ? -1 : 1;
             corners.add(new Landmark.OnThing(
-                    name + (over > 0 ? ".top." : ".base.") + (behind > 0 ? "back_" : "front_")
+                    name
+                            + (over > 0 ? ".top." : ".base.")
+                            + (behind > 0 ? "back_" : "front_")
                             + (right > 0 ? "right" : "left"),
                     thing,
                     own,
@@ -147,10 +149,7 @@ public final class Landmarks {
                     if (radius > 0 && middle > 0 && Math.abs(angle) < Math.PI) {
                         Vec outward = new Vec(Math.sin(angle), -Math.cos(angle), 0);
                         corners.add(new Landmark.OnThing(
-                                full,
-                                thing,
-                                outward.times(radius).plus(new Vec(0, 0, up)),
-                                List.of(outward)));
+                                full, thing, outward.times(radius).plus(new Vec(0, 0, up)), List.of(outward)));
                     }
                 }
             }

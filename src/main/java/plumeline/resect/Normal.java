@@ -12,8 +12,8 @@ final class Normal {
 
     /// What a sum of so many squares stays under but once in a thousand.
     ///
-    /// **Source:** E. B. Wilson, M. M. Hilferty, "The distribution of chi-square", PNAS 17 (1931), 684–688; within 1 %
-    /// from 2 squares on. From memory.
+    /// **Source:** E. B. Wilson, M. M. Hilferty, "The distribution of chi-square", PNAS 17 (1931), 684–688; within
+    /// 1 % from 2 squares on. From memory.
     static double sumOfSquares999(double count) {
         double spread = 2 / (9 * count);
         double root = 1 - spread + 3.090232306167814 * Math.sqrt(spread);

@@ -2,7 +2,6 @@ package plumeline.resect;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import plumeline.geom.Point;
 
 /// A fit read as findings: what each number came to, and what else would do.
@@ -71,11 +70,10 @@ record Reading(StillView view, List<Resection.Click> clicks, List<Sought> sought
         Sought one = sought.get(index);
         double off = settled.fit().off()[index];
         double sigma = wider * Math.sqrt(settled.fit().covariance()[index][index]);
-        boolean isApart = isMisplaced(settled.doubts(), index)
-                && Math.abs(off) > Math.max(one.errorSi(), Normal.HALF_95 * sigma);
-        Findings.Told told = isApart
-                ? Findings.Told.APART
-                : sigma < TOLD * one.sigmaSi() ? Findings.Told.WITHIN : Findings.Told.NOT;
+        boolean isApart =
+                isMisplaced(settled.doubts(), index) && Math.abs(off) > Math.max(one.errorSi(), Normal.HALF_95 * sigma);
+        Findings.Told told =
+                isApart ? Findings.Told.APART : sigma < TOLD * one.sigmaSi() ? Findings.Told.WITHIN : Findings.Told.NOT;
         return new Findings.Off(one, off, sigma, told);
     }
 
@@ -86,12 +84,11 @@ record Reading(StillView view, List<Resection.Click> clicks, List<Sought> sought
             Point clicked = new Point(click.xPixels(), click.yPixels());
             double[] residual = settled.fit().residual();
             Point fitted = new Point(clicked.x() - residual[2 * i], clicked.y() - residual[2 * i + 1]);
-            Point planned =
-                    switch (view.spot(view.find(click.name()).orElseThrow())) {
-                        case Spotted.Seen(Point pixel) -> pixel;
-                        case Spotted.Covered(Point pixel, String _) -> pixel;
-                        case Spotted.Unknown _ -> fitted;
-                    };
+            Point planned = switch (view.spot(view.find(click.name()).orElseThrow())) {
+                case Spotted.Seen(Point pixel) -> pixel;
+                case Spotted.Covered(Point pixel, String _) -> pixel;
+                case Spotted.Unknown _ -> fitted;
+            };
             places.add(new Findings.Place(click.name(), clicked, planned, fitted, settled.isMisclick(i)));
         }
         return places;

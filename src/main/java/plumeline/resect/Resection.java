@@ -14,7 +14,8 @@ import plumeline.text.Nearest;
 /// how sure that is; what the clicks don't tell stays at its mark with its placing error. Readings that disagree beyond
 /// four standard deviations are looked for one by one (see `Doubts`), named, and fitted as if anywhere; and where one
 /// owner of marks alone, the camera or one thing, explains all clicks with all else at its mark, that is told too (see
-/// `Alone`). It holds where things are off by a few per cent of their distance and turns by a few degrees: the outline's places are the same then.
+/// `Alone`). It holds where things are off by a few per cent of their distance and turns by a few degrees: the
+/// outline's places are the same then.
 public final class Resection {
     /// Fewer clicks than this tell nothing.
     public static final int LEAST_CLICKS = 3;
@@ -75,8 +76,7 @@ public final class Resection {
                 .toArray();
         Fit.Task task = new Fit.Task(readings, sigmas, off -> unset.pixels(places, ways, off), steps);
         return Doubts.settle(task, unset.sought())
-                .<Outcome>map(
-                        settled -> new Outcome.Found(new Reading(view, clicks, unset.sought(), task).of(settled)))
+                .<Outcome>map(settled -> new Outcome.Found(new Reading(view, clicks, unset.sought(), task).of(settled)))
                 .orElseGet(() -> new Outcome.Refused(
                         "one of the places isn't in the picture with everything at its mark", "Leave it out."));
     }

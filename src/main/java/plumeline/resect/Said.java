@@ -59,7 +59,8 @@ public record Said(PaperUnit unit) {
                     .filter(off -> off.sought().owner().equals(owner) && off.isOff())
                     .map(off -> stands(off.sought(), off.offSi()) + " (± " + size(off.sought(), off.halfSi()) + ")"
                             + (off.told() == Findings.Told.APART
-                                    ? ", far more than its " + size(off.sought(), off.sought().errorSi())
+                                    ? ", far more than its "
+                                            + size(off.sought(), off.sought().errorSi())
                                     : ""))
                     .toList();
             if (!parts.isEmpty()) {
@@ -76,7 +77,8 @@ public record Said(PaperUnit unit) {
     private List<String> singles(Findings findings) {
         List<String> said = new ArrayList<>();
         Findings.Single first = findings.singles().getFirst();
-        said.add("All clicks fit if " + only(first) + " alone is off and all else is at its mark: " + single(first) + ".");
+        said.add("All clicks fit if " + only(first) + " alone is off and all else is at its mark: " + single(first)
+                + ".");
         List<Findings.Single> others =
                 findings.singles().subList(1, findings.singles().size());
         if (!others.isEmpty()) {
@@ -159,8 +161,7 @@ public record Said(PaperUnit unit) {
         return switch (sought.part()) {
             case "x" -> "stands " + far + " too far " + (isMore ? "right" : "left");
             case "y" ->
-                "stands " + far + " too far "
-                        + (isCamera ? isMore ? "forward" : "back" : isMore ? "back" : "forward");
+                "stands " + far + " too far " + (isCamera ? isMore ? "forward" : "back" : isMore ? "back" : "forward");
             case "z" -> "stands " + far + " too " + (isMore ? "high" : "low");
             case "turn" ->
                 isCamera
@@ -172,8 +173,7 @@ public record Said(PaperUnit unit) {
                         ? "looks " + far + " too far " + (isMore ? "up" : "down")
                         : "leans " + far + " too far " + (isMore ? "right" : "left");
             case "roll" -> "is rolled " + far + " " + (isMore ? "clockwise" : "anticlockwise") + ", seen from behind";
-            case "focal_length" ->
-                "sees as if its focal length were " + far + " " + (isMore ? "longer" : "shorter");
+            case "focal_length" -> "sees as if its focal length were " + far + " " + (isMore ? "longer" : "shorter");
             case "focus" -> "is focused " + far + " too " + (isMore ? "far" : "near");
             default -> "is " + far + " " + (isMore ? "over" : "under") + " its " + sought.part();
         };
@@ -210,7 +210,9 @@ public record Said(PaperUnit unit) {
     private static String join(List<String> all) {
         List<String> parts = new ArrayList<>();
         for (String part : all) {
-            boolean isSame = !parts.isEmpty() && part.startsWith("stands ") && all.getFirst().startsWith("stands ");
+            boolean isSame = !parts.isEmpty()
+                    && part.startsWith("stands ")
+                    && all.getFirst().startsWith("stands ");
             parts.add(isSame ? part.substring("stands ".length()) : part);
         }
         return parts.size() < 2

@@ -46,9 +46,7 @@ final class Sighting {
         Pinhole straight = new Pinhole(scene.aim());
         if (by == By.WALL && wall(scene).isPresent()) {
             TankView view = wall(scene).get();
-            return view.depth(place) > PlaceSight.NEAREST_METRES
-                    ? Optional.of(view.project(place))
-                    : Optional.empty();
+            return view.depth(place) > PlaceSight.NEAREST_METRES ? Optional.of(view.project(place)) : Optional.empty();
         }
         return straight.depth(place) > PlaceSight.NEAREST_METRES
                 ? Optional.of(straight.project(place))
@@ -64,7 +62,8 @@ final class Sighting {
     /// The place in space that a landmark is, as seen now; empty where the outline has no such place.
     static Optional<Vec> place(Scene scene, By by, Landmark landmark) {
         return switch (landmark) {
-            case Landmark.OnThing on -> Optional.of(scene.things().get(on.thing()).place(on.own()));
+            case Landmark.OnThing on ->
+                Optional.of(scene.things().get(on.thing()).place(on.own()));
             case Landmark.Mouth _ -> scene.nozzle();
             case Landmark.OnTank on -> tank(scene, on);
             case Landmark.Rim rim -> rim(scene, by, rim);
@@ -110,12 +109,11 @@ final class Sighting {
         }
         boolean isWater = on.corner() == Landmark.Corner.WATER;
         Bounds block = isWater ? tank.walls().inside() : tank.walls().outside();
-        double height =
-                switch (on.corner()) {
-                    case RIM -> block.high().z();
-                    case FOOT -> block.low().z();
-                    case WATER -> tank.walls().waterLineMetres();
-                };
+        double height = switch (on.corner()) {
+            case RIM -> block.high().z();
+            case FOOT -> block.low().z();
+            case WATER -> tank.walls().waterLineMetres();
+        };
         // The wall's own right, as one sees it who looks at it: its normal, toward the lens, a quarter turn on.
         Vec normal = view.wall().normal();
         Vec right = new Vec(-normal.y(), normal.x(), 0).times(on.side() == Landmark.Side.LEFT ? -1 : 1);

@@ -2,7 +2,8 @@ package plumeline.resect;
 
 /// One number of the set that a still may show to be off.
 ///
-/// @param name its name: a mark's path, or `camera.turn`, `camera.tilt`, `camera.roll`, `camera.focal_length`, `tank.x`,
+/// @param name its name: a mark's path, or `camera.turn`, `camera.tilt`, `camera.roll`, `camera.focal_length`,
+/// `tank.x`,
 ///     `tank.y`
 /// @param kind what it is
 /// @param errorSi how far off a hand may have set it, a 95 % half-width: metres, radians or a share

@@ -156,13 +156,12 @@ public final class StillView {
 
     /// The first opaque thing before a place that covers it.
     private Optional<String> hider(Landmark landmark, Point point, Vec place) {
-        int own =
-                switch (landmark) {
-                    case Landmark.Rim rim -> rim.thing();
-                    case Landmark.OnThing on -> on.thing();
-                    case Landmark.OnTank _ -> -1;
-                    case Landmark.Mouth _ -> -1;
-                };
+        int own = switch (landmark) {
+            case Landmark.Rim rim -> rim.thing();
+            case Landmark.OnThing on -> on.thing();
+            case Landmark.OnTank _ -> -1;
+            case Landmark.Mouth _ -> -1;
+        };
         for (int i = 0; i < scene.things().size(); i++) {
             Body other = scene.things().get(i);
             if (i == own || isClear(i) || !(Sight.leastDepthMetres(scene.view(other), other) > 0)) {

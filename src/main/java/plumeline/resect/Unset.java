@@ -82,8 +82,8 @@ final class Unset {
         double[] pixels = new double[2 * landmarks.size()];
         for (int i = 0; i < landmarks.size(); i++) {
             Sighting.By by = ways.get(i);
-            Optional<Point> point = Sighting.place(scene, by, landmarks.get(i))
-                    .flatMap(place -> Sighting.point(scene, by, place));
+            Optional<Point> point =
+                    Sighting.place(scene, by, landmarks.get(i)).flatMap(place -> Sighting.point(scene, by, place));
             if (point.isEmpty()) {
                 return Optional.empty();
             }
@@ -109,8 +109,7 @@ final class Unset {
         Aim aim = new Aim(
                 set.aim().eye(),
                 set.aim().turnRadians() + other(offSi, Sought.What.TURN),
-                Math.clamp(
-                        set.aim().tiltRadians() + other(offSi, Sought.What.TILT), -Math.PI / 2, Math.PI / 2),
+                Math.clamp(set.aim().tiltRadians() + other(offSi, Sought.What.TILT), -Math.PI / 2, Math.PI / 2),
                 set.aim().rollRadians() + other(offSi, Sought.What.ROLL));
         Vec tank = new Vec(other(offSi, Sought.What.TANK_X), other(offSi, Sought.What.TANK_Y), 0);
         Sightlines lines = lines(set.lines(), aim, tank);

@@ -56,8 +56,10 @@ final class CompareCommandTest {
     private Outcome run(String plan, String still, String... more) {
         out.reset();
         err.reset();
-        List<String> words = new ArrayList<>(
-                List.of("compare", folder.resolve(plan).toString(), folder.resolve(still).toString()));
+        List<String> words = new ArrayList<>(List.of(
+                "compare",
+                folder.resolve(plan).toString(),
+                folder.resolve(still).toString()));
         words.addAll(List.of(more));
         return Main.run(words, new Console(new ByteArrayInputStream(new byte[0]), out, err));
     }
@@ -99,7 +101,8 @@ final class CompareCommandTest {
         assertThat(mark.path("off").path("low").asDouble()).isLessThan(30);
         assertThat(mark.path("off").path("high").asDouble()).isGreaterThan(30);
         assertThat(mark.path("words").asString()).endsWith("too far right");
-        assertThat(json().path("wants").get(0).path("planned").path("unit").asString()).isEqualTo("%");
+        assertThat(json().path("wants").get(0).path("planned").path("unit").asString())
+                .isEqualTo("%");
         String html = Files.readString(page);
         assertThat(html).contains("the camera alone is off").contains("data:image/png;base64,");
         assertThat(html).doesNotContain("https:").doesNotContain("src=\"http").doesNotContain("<link");
@@ -129,7 +132,13 @@ final class CompareCommandTest {
         assertThat(run("film.yaml", "still.png", "--json", "--point", "first.top.lef=1,2"))
                 .isEqualTo(Outcome.REFUSED);
         assertThat(err.toString(UTF_8)).contains("Try first.top.left.");
-        assertThat(run("film.yaml", "still.png", "--json", "--point", "first.top.left=1,2", "second.top.front_left=3,4"))
+        assertThat(run(
+                        "film.yaml",
+                        "still.png",
+                        "--json",
+                        "--point",
+                        "first.top.left=1,2",
+                        "second.top.front_left=3,4"))
                 .isEqualTo(Outcome.REFUSED);
         assertThat(err.toString(UTF_8)).contains("2 places are clicked; three at least are wanted");
     }

@@ -20,8 +20,9 @@ import plumeline.tidy.Outside;
 
 /// Where a camera stood, against a textbook's worked example of a single photograph, and a general-purpose library.
 final class ResectionOutsideTest {
-    private static final String[] PLACES = {"top.front_left", "top.front_right", "top.back_left", "top.back_right",
-        "base.front_left", "base.front_right"};
+    private static final String[] PLACES = {
+        "top.front_left", "top.front_right", "top.back_left", "top.back_right", "base.front_left", "base.front_right"
+    };
 
     /// Four control points from the air: picture x, y in mm; X, Y, Z on the ground in m.
     private static final double[][] CONTROL = {
@@ -35,8 +36,8 @@ final class ResectionOutsideTest {
     /// control point. Clicks are as sure as the example finds its picture points to be, 0.00726 mm at 100 px a mm.
     @Test
     @Outside(
-            source = "Photogrammetry, Wuhan University's textbook, the worked single-photograph resection with f = 153.24 mm",
-            place = "four control points; given in many published exercises, solution from memory, recomputed with SciPy",
+            source = "Photogrammetry, Wuhan University's textbook, worked resection with f = 153.24 mm",
+            place = "four control points, in many published exercises; solution from memory, recomputed",
             kind = "worked example",
             printedDigits = 7)
     void camera_ofTheTextbooksPhotograph_standsWhereItSays() {
@@ -63,18 +64,17 @@ final class ResectionOutsideTest {
                     row[2] + 0.5,
                     -row[4] + 0.5,
                     row[3] - 24000));
-            clicks.add(new Resection.Click(
-                    "p" + i + ".base.front_left", 12000 + 100 * row[0], 12000 - 100 * row[1]));
+            clicks.add(new Resection.Click("p" + i + ".base.front_left", 12000 + 100 * row[0], 12000 - 100 * row[1]));
         }
-        Plan plan = Plans.read(text.toString().getBytes(UTF_8), "air.yaml").plan().orElseThrow();
+        Plan plan =
+                Plans.read(text.toString().getBytes(UTF_8), "air.yaml").plan().orElseThrow();
         Stage stage = Stage.of(plan, plan.shots().getFirst());
         Still still = new Still(24000, 24000, "", Frame.WHOLE);
         StillView view = StillView.of(stage, stage.startValues(), 0, still);
-        Allowance allowance =
-                new Allowance(0.726 * Normal.HALF_95, Math.toRadians(20), Math.toRadians(20), 0, 0);
+        Allowance allowance = new Allowance(0.726 * Normal.HALF_95, Math.toRadians(20), Math.toRadians(20), 0, 0);
         Findings found = Sets.find(view, clicks, allowance);
-        List<double[]> expected = List.of(
-                new double[] {39795.45 - 38437, 1.107}, new double[] {-7572.69 + 7570, 0.488}, new double[] {
+        List<double[]> expected =
+                List.of(new double[] {39795.45 - 38437, 1.107}, new double[] {-7572.69 + 7570, 0.488}, new double[] {
                     27476.46 - 24000 - 3963, 1.249
                 });
         int compared = 0;
@@ -106,7 +106,9 @@ final class ResectionOutsideTest {
         Allowance allowance = new Allowance(2, 3, 3, 0, 0);
         int compared = 0;
         for (String line : lines()) {
-            double[] row = Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray();
+            double[] row = Arrays.stream(line.split(","))
+                    .mapToDouble(Double::parseDouble)
+                    .toArray();
             List<Resection.Click> clicks = new ArrayList<>();
             for (int i = 0; i < 18; i++) {
                 String name = List.of("first", "second", "third").get(i / 6) + "." + PLACES[i % 6];
@@ -135,8 +137,8 @@ final class ResectionOutsideTest {
     }
 
     private static List<String> lines() throws IOException {
-        try (InputStream in = Objects.requireNonNull(
-                ResectionOutsideTest.class.getResourceAsStream("/outside/resect/pose.csv"))) {
+        try (InputStream in =
+                Objects.requireNonNull(ResectionOutsideTest.class.getResourceAsStream("/outside/resect/pose.csv"))) {
             return new String(in.readAllBytes(), UTF_8)
                     .lines()
                     .filter(line -> !line.startsWith("#"))

@@ -41,8 +41,8 @@ final class ResectionTest {
         for (String[] lines : List.of(Sets.THREE, Sets.TANK)) {
             StillView view = Sets.view(lines);
             double[] off = off(view, "camera.x", 0.012, "camera.z", -0.008);
-            Findings found = Sets.find(
-                    view, Sets.clicks(view, Sets.seen(view), off, 0, new Random(1)), Allowance.USUAL);
+            Findings found =
+                    Sets.find(view, Sets.clicks(view, Sets.seen(view), off, 0, new Random(1)), Allowance.USUAL);
             assertThat(found.singles().getFirst().owner()).isEqualTo("camera");
             assertThat(single(found, "camera.x")).isCloseTo(0.012, within(1e-4));
             assertThat(single(found, "camera.y")).isCloseTo(0, within(1e-4));
@@ -55,8 +55,7 @@ final class ResectionTest {
     void exactClicks_tellAThingsPlaceAndTurn() {
         StillView view = Sets.view(Sets.THREE);
         double[] off = off(view, "second.x", 0.009, "second.y", -0.006, "second.turn", Math.toRadians(5));
-        Findings found =
-                Sets.find(view, Sets.clicks(view, Sets.seen(view), off, 0, new Random(1)), Allowance.USUAL);
+        Findings found = Sets.find(view, Sets.clicks(view, Sets.seen(view), off, 0, new Random(1)), Allowance.USUAL);
         assertThat(found.singles().getFirst().owner()).isEqualTo("second");
         assertThat(single(found, "second.x")).isCloseTo(0.009, within(1e-4));
         assertThat(single(found, "second.y")).isCloseTo(-0.006, within(1e-4));
@@ -84,8 +83,7 @@ final class ResectionTest {
                         off[i] = random.nextGaussian() * sought.get(i).sigmaSi();
                     }
                     List<Landmark> places = shuffled(view, random).subList(0, points);
-                    Findings found =
-                            Sets.find(view, Sets.clicks(view, places, off, SIGMA, random), Allowance.USUAL);
+                    Findings found = Sets.find(view, Sets.clicks(view, places, off, SIGMA, random), Allowance.USUAL);
                     for (int i = 0; i < off.length; i++) {
                         Findings.Off one = found.offs().get(i);
                         count++;
@@ -115,8 +113,7 @@ final class ResectionTest {
         for (int seed = 0; seed < 20; seed++) {
             Random random = new Random(seed);
             List<Landmark> places = shuffled(view, random).subList(0, 10);
-            List<Resection.Click> clicks =
-                    new ArrayList<>(Sets.clicks(view, places, off(view), SIGMA, random));
+            List<Resection.Click> clicks = new ArrayList<>(Sets.clicks(view, places, off(view), SIGMA, random));
             Resection.Click wrong = clicks.get(4);
             clicks.set(4, new Resection.Click(wrong.name(), wrong.xPixels() + 25, wrong.yPixels() - 15));
             Findings found = Sets.find(view, clicks, Allowance.USUAL);
@@ -166,10 +163,12 @@ final class ResectionTest {
         StillView view = Sets.view(Sets.THREE);
         var one = new Resection.Click("first.top.left", 10, 10);
         assertThat(refused(view, List.of(one)).why()).isEqualTo("1 place is clicked; three at least are wanted");
-        assertThat(refused(view, List.of(new Resection.Click("first.top.lefd", 10, 10))).attempt())
+        assertThat(refused(view, List.of(new Resection.Click("first.top.lefd", 10, 10)))
+                        .attempt())
                 .isEqualTo("Try first.top.left.");
         assertThat(refused(view, List.of(one, one)).why()).contains("clicked twice");
-        assertThat(refused(view, List.of(new Resection.Click("first.top.left", -1, 10))).why())
+        assertThat(refused(view, List.of(new Resection.Click("first.top.left", -1, 10)))
+                        .why())
                 .isEqualTo("first.top.left is clicked at -1, 10 px, outside the still; it has 3840 by 2160 px");
     }
 

@@ -85,9 +85,8 @@ final class Sets {
             StillView view, List<Landmark> places, double[] off, double sigmaPixels, Random random) {
         List<Sighting.By> ways =
                 places.stream().map(place -> view.way(place).orElseThrow()).toList();
-        double[] pixels = Unset.of(view, Allowance.USUAL)
-                .pixels(places, ways, off)
-                .orElseThrow();
+        double[] pixels =
+                Unset.of(view, Allowance.USUAL).pixels(places, ways, off).orElseThrow();
         List<Resection.Click> clicks = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             Point at = new Point(
@@ -101,8 +100,7 @@ final class Sets {
     static Findings find(StillView view, List<Resection.Click> clicks, Allowance allowance) {
         return switch (Resection.of(view, clicks, allowance)) {
             case Resection.Outcome.Found(Findings findings) -> findings;
-            case Resection.Outcome.Refused(String why, String attempt) ->
-                throw new AssertionError(why + " " + attempt);
+            case Resection.Outcome.Refused(String why, String attempt) -> throw new AssertionError(why + " " + attempt);
         };
     }
 }

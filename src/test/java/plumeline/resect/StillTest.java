@@ -24,13 +24,16 @@ final class StillTest {
 
     @Test
     void ratio_saysWhatAStillShows() {
-        assertThat(judge(1920, 1080)).isInstanceOfSatisfying(
-                Still.Judged.Fits.class, fits -> assertThat(fits.still().shows()).isEmpty());
-        assertThat(judge(1080, 1920)).isInstanceOfSatisfying(
-                Still.Judged.Fits.class, fits -> assertThat(fits.still().shows()).isEqualTo("tall"));
+        assertThat(judge(1920, 1080))
+                .isInstanceOfSatisfying(
+                        Still.Judged.Fits.class,
+                        fits -> assertThat(fits.still().shows()).isEmpty());
+        assertThat(judge(1080, 1920))
+                .isInstanceOfSatisfying(
+                        Still.Judged.Fits.class,
+                        fits -> assertThat(fits.still().shows()).isEqualTo("tall"));
         assertThat(judge(1000, 1000))
-                .isEqualTo(new Still.Judged.Unfit(
-                        List.of("16:9 (the whole picture)", "16:9 (wide)", "9:16 (tall)")));
+                .isEqualTo(new Still.Judged.Unfit(List.of("16:9 (the whole picture)", "16:9 (wide)", "9:16 (tall)")));
     }
 
     @Test
@@ -51,15 +54,17 @@ final class StillTest {
     void rimsEnds_areTheOutlinesSides_throughATankToo() {
         for (String[] lines : List.of(Sets.THREE, Sets.TANK)) {
             StillView view = Sets.view(lines);
-            Extent extent =
-                    Sight.extent(view.scene().view(view.scene().things().getFirst()), view.scene().things().getFirst());
+            Extent extent = Sight.extent(
+                    view.scene().view(view.scene().things().getFirst()),
+                    view.scene().things().getFirst());
             double left = view.still()
                     .pixel(view.scene().picture(), new Point(extent.left(), 0))
                     .x();
             double right = view.still()
                     .pixel(view.scene().picture(), new Point(extent.right(), 0))
                     .x();
-            assertThat(Math.min(x(view, "first.top.left"), x(view, "first.base.left"))).isCloseTo(left, within(0.3));
+            assertThat(Math.min(x(view, "first.top.left"), x(view, "first.base.left")))
+                    .isCloseTo(left, within(0.3));
             assertThat(Math.max(x(view, "first.top.right"), x(view, "first.base.right")))
                     .isCloseTo(right, within(0.3));
         }
@@ -98,7 +103,8 @@ final class StillTest {
     private static byte[] jpeg(int orientation) {
         ByteBuffer out = ByteBuffer.allocate(80);
         out.putShort((short) 0xffd8).putShort((short) 0xffe1).putShort((short) 34);
-        out.put("Exif\0\0MM\0*".getBytes(java.nio.charset.StandardCharsets.US_ASCII)).putInt(8);
+        out.put("Exif\0\0MM\0*".getBytes(java.nio.charset.StandardCharsets.US_ASCII))
+                .putInt(8);
         out.putShort((short) 1).putShort((short) 274).putShort((short) 3).putInt(1);
         out.putShort((short) orientation).putShort((short) 0).putInt(0);
         out.putShort((short) 0xffc0).putShort((short) 17).put((byte) 8);

@@ -74,28 +74,31 @@ public final class ComparePage {
     /// @param said puts them into words
     /// @return HTML
     public static String of(Subject subject, StillView view, Optional<Findings> findings, Said said) {
-        return "<!DOCTYPE html>\n" + new ComparePage(subject, view, findings, said).page().toText() + "\n";
+        return "<!DOCTYPE html>\n"
+                + new ComparePage(subject, view, findings, said).page().toText() + "\n";
     }
 
     private Markup page() {
         Markup body = Markup.of("body");
         body.add(
                 Markup.of("h1", "Still against plan: " + subject.title()),
-                Markup.of("p", subject.stillName() + ", " + view.still().acrossPixels() + " by "
-                        + view.still().downPixels() + " px, taken to show "
-                        + (view.still().shows().isEmpty()
-                                ? "the camera's whole picture"
-                                : "what the delivery " + view.still().shows() + " keeps of it")
-                        + "."));
+                Markup.of(
+                        "p",
+                        subject.stillName() + ", " + view.still().acrossPixels() + " by "
+                                + view.still().downPixels() + " px, taken to show "
+                                + (view.still().shows().isEmpty()
+                                        ? "the camera's whole picture"
+                                        : "what the delivery " + view.still().shows() + " keeps of it")
+                                + "."));
         subject.notes().forEach(note -> body.add(Markup.of("p", note).with("class", "faint")));
         findings.ifPresent(found -> body.add(answer(found)));
         body.add(
                 Markup.of("h2", "Click places"),
                 Markup.of(
                         "p",
-                        "Choose a place in the list or in the picture, then click where it is in the still, or go there by"
-                                + " arrow keys (Shift: 20 px, Alt: 0.2 px) and press Enter. Three at least; at different"
-                                + " depths they tell more."),
+                        "Choose a place in the list or in the picture, then click where it is in the still, or"
+                                + " go there by arrow keys (Shift: 20 px, Alt: 0.2 px) and press Enter. Three at"
+                                + " least; at different depths they tell more."),
                 Markup.of("p").with("id", "said").with("role", "status"));
         body.add(Markup.of("div", stillFigure(), pictureFigure()).with("class", "pair"));
         body.add(bench());
@@ -163,15 +166,15 @@ public final class ComparePage {
                 .with("role", "application")
                 .with(
                         "aria-label",
-                        "The still: arrow keys move the cross by a pixel, with Shift by 20; Enter notes the chosen place"
-                                + " there, Delete takes it back")
+                        "The still: arrow keys move the cross by a pixel, with Shift by 20; Enter notes the chosen"
+                                + " place there, Delete takes it back")
                 .with("data-across", String.valueOf(view.still().acrossPixels()))
                 .with("data-down", String.valueOf(view.still().downPixels()))
                 .with("data-command", subject.command());
         String legend = findings.isEmpty()
                 ? "The still; dashed: outlines as planned"
-                : "The still; dashed: outlines as planned. A ring is a click, the line from it leads to where the plan has"
-                        + " its place; the thick line is what is left with everything as it seems, " + MAGNIFIED
+                : "The still; dashed: outlines as planned. A ring is a click, the line from it leads to where the plan"
+                        + " has its place; the thick line is what is left with everything as it seems, " + MAGNIFIED
                         + " times as long";
         return Markup.of("figure", sheet, Markup.of("figcaption", legend));
     }
@@ -199,7 +202,10 @@ public final class ComparePage {
 
     private Markup layer() {
         return Markup.of("svg")
-                .with("viewBox", "0 0 " + view.still().acrossPixels() + " " + view.still().downPixels())
+                .with(
+                        "viewBox",
+                        "0 0 " + view.still().acrossPixels() + " "
+                                + view.still().downPixels())
                 .with("preserveAspectRatio", "none")
                 .with("aria-hidden", "true");
     }
@@ -245,8 +251,10 @@ public final class ComparePage {
         List<Place> kin = places().stream()
                 .filter(other -> owner(other.landmark()).equals(owner))
                 .toList();
-        double x = kin.stream().mapToDouble(other -> other.pixel().x()).average().orElse(0);
-        double y = kin.stream().mapToDouble(other -> other.pixel().y()).average().orElse(0);
+        double x =
+                kin.stream().mapToDouble(other -> other.pixel().x()).average().orElse(0);
+        double y =
+                kin.stream().mapToDouble(other -> other.pixel().y()).average().orElse(0);
         boolean isLeft = place.pixel().x() < x;
         boolean isHigh = place.pixel().y() < y;
         boolean isInner = place.landmark().name().contains(".label.");
@@ -312,14 +320,14 @@ public final class ComparePage {
             list.add(entry(place, number));
         }
         Markup side = Markup.of(
-                "div",
-                Markup.of("p", "Under the cross, four times as large:"),
-                Markup.of("canvas")
-                        .with("id", "lens")
-                        .with("width", "240")
-                        .with("height", "240")
-                        .with("role", "img")
-                        .with("aria-label", "The still under the cross, four times as large"))
+                        "div",
+                        Markup.of("p", "Under the cross, four times as large:"),
+                        Markup.of("canvas")
+                                .with("id", "lens")
+                                .with("width", "240")
+                                .with("height", "240")
+                                .with("role", "img")
+                                .with("aria-label", "The still under the cross, four times as large"))
                 .with("class", "side");
         return Markup.of(
                 "section",
@@ -349,7 +357,8 @@ public final class ComparePage {
                 .filter(one -> one.name().equals(name))
                 .findFirst();
         found.ifPresent(one -> choice.with(
-                "data-clicked", figure(one.clicked().x()) + " " + figure(one.clicked().y())));
+                "data-clicked",
+                figure(one.clicked().x()) + " " + figure(one.clicked().y())));
         if (number == 1) {
             choice.with("checked", "checked");
         }
@@ -358,7 +367,8 @@ public final class ComparePage {
                 Markup.of("td", Markup.of("label", choice).add(Markup.of("span", " " + number + "  " + name))),
                 cell(figure(place.pixel().x()) + ", " + figure(place.pixel().y())),
                 cell("").with("id", "at-" + number),
-                cell(found.map(one -> one.isMisclick() ? "misclick" : figure(one.leftPixels())).orElse("")));
+                cell(found.map(one -> one.isMisclick() ? "misclick" : figure(one.leftPixels()))
+                        .orElse("")));
     }
 
     private static Markup cell(String text) {

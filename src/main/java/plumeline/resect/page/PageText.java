@@ -2,8 +2,7 @@ package plumeline.resect.page;
 
 /// The page's style sheet and its script.
 final class PageText {
-    static final String STYLE =
-            """
+    static final String STYLE = """
             :root { --ink: #111; --paper: #fff; --faint: #666; }
             @media (prefers-color-scheme: dark) { :root { --ink: #eee; --paper: #111; --faint: #aaa; } }
             body { background: var(--paper); color: var(--ink); max-width: 110rem; margin: 0 auto; padding: 1rem;
@@ -24,7 +23,8 @@ final class PageText {
             .under { stroke: #fff; fill: none; } .over { stroke: #000; fill: none; }
             svg text { fill: #000; stroke: #fff; paint-order: stroke; font-family: inherit; font-weight: bold; }
             .planned { stroke-dasharray: 9 6; }
-            .bench { display: grid; grid-template-columns: auto 15rem; gap: 2.5rem; justify-content: start; margin-top: 1rem; align-items: start; }
+            .bench { display: grid; grid-template-columns: auto 15rem; gap: 2.5rem; justify-content: start;
+              margin-top: 1rem; align-items: start; }
             @media (max-width: 50rem) { .bench { grid-template-columns: 1fr; } }
             table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
             th, td { text-align: left; padding: .15rem .9rem .15rem 0; border-bottom: 1px solid var(--faint);
@@ -38,8 +38,7 @@ final class PageText {
             .off { font-weight: bold; } .faint { color: var(--faint); }
             """;
 
-    static final String SCRIPT =
-            """
+    static final String SCRIPT = """
             'use strict';
             const still = document.getElementById('still'), photo = still.querySelector('img');
             const layer = document.getElementById('noted'), hair = document.getElementById('hair');
