@@ -2,6 +2,7 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -145,8 +146,10 @@ final class AnimaticCommandTest extends AnimaticTyped {
         assertThat(said()).contains("--size is 641x360; must be two even numbers");
         assertThat(run("--language", "fr")).isEqualTo(Outcome.REFUSED);
         assertThat(said()).contains("no titles in fr; it has en, de");
-        assertThat(run("--size", "96x54", "--out", "/dev/full")).isEqualTo(Outcome.FAILED);
-        assertThat(said().lines().filter(line -> line.contains("/dev"))).hasSize(1);
+        assertThat(run("--size", "96x54", "--out", folder.toString())).isEqualTo(Outcome.REFUSED);
+        assertThat(said()).contains("is a folder; a file is wanted");
+        assertThat(run("--size", "96x54", "--out", plan + "/film.mp4")).isEqualTo(Outcome.FAILED);
+        assertThat(said()).contains("plumeline: " + plan + " is a file; a folder is wanted there");
     }
 
     @Test
@@ -176,10 +179,22 @@ final class AnimaticCommandTest extends AnimaticTyped {
                 .contains("The overlay steam isn't laid on: its file is steam.mov, which is not there.")
                 .contains("The overlay dust isn't laid on: it has no file yet.");
         try (PictureTrack track = open(folder.resolve("film.mp4"))) {
-            int[] before = track.find(39).orElseThrow();
-            int[] under = track.find(41).orElseThrow();
-            assertThat(under[10 * 96 + 80] >> 16 & 255).isGreaterThan(245);
-            assertThat(before[10 * 96 + 80] >> 16 & 255).isLessThan(200);
+            int[] before = track.find(40).orElseThrow();
+            int[] plain = plainFrame();
+            int lit = 45 * 96 + 80;
+            int dark = 45 * 96 + 20;
+            assertThat(before[lit] >> 16 & 255).isGreaterThan(245);
+            assertThat(plain[lit] >> 16 & 255).isLessThan(220);
+            assertThat(before[lit] >> 8 & 255).isCloseTo(plain[lit] >> 8 & 255, within(12));
+            assertThat(before[dark] >> 16 & 255).isCloseTo(plain[dark] >> 16 & 255, within(12));
+        }
+    }
+
+    private int[] plainFrame() throws IOException {
+        Files.writeString(plan, PLAN);
+        assertThat(run("--size", "96x54", "--no-titles")).isEqualTo(Outcome.ANSWERED);
+        try (PictureTrack track = open(folder.resolve("film.mp4"))) {
+            return track.find(40).orElseThrow();
         }
     }
 
