@@ -106,14 +106,38 @@ final class AnimaticCommandTest extends AnimaticTyped {
     /// Ended by force in the middle, in a process of its own: the next run draws the rest and leaves nothing half there.
     @Test
     void killedRun_isGoneOnWith() throws IOException, InterruptedException {
+        Process process = begin();
+        process.destroyForcibly().waitFor();
+        goesOn();
+    }
+
+    /// Asked to stop: it puts down what it has, says so, and leaves nothing half there.
+    @Test
+    void stoppedRun_leavesNothingHalf() throws IOException, InterruptedException {
+        Process process = begin();
+        process.destroy();
+        process.waitFor();
+        assertThat(files(folder, ".new")).isEmpty();
+        assertThat(Files.readString(folder.resolve("said")))
+                .endsWith("plumeline: stopped; the same command goes on from here\n");
+        goesOn();
+    }
+
+    private List<String> slow() {
+        List<String> words = words(plan, "--size", "640x360", "--samples=16");
+        words.removeAll(List.of("--samples", "1"));
+        return words;
+    }
+
+    /// Begins a run in a process of its own, and comes back once it has drawn some pictures.
+    private Process begin() throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "--enable-native-access=ALL-UNNAMED",
                 "-cp",
                 System.getProperty("java.class.path"),
                 "plumeline.cli.Main"));
-        command.addAll(words(plan, "--size", "640x360", "--samples=16"));
-        command.removeAll(List.of("--samples", "1"));
+        command.addAll(slow());
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said").toFile())
@@ -122,12 +146,14 @@ final class AnimaticCommandTest extends AnimaticTyped {
         while (process.isAlive() && (!Files.isDirectory(pictures) || files(pictures, ".png").size() < 4)) {
             Thread.sleep(20);
         }
-        process.destroyForcibly().waitFor();
+        return process;
+    }
+
+    private void goesOn() throws IOException {
+        Path pictures = folder.resolve("film.pictures");
         assertThat(folder.resolve("film.mp4")).doesNotExist();
         int kept = files(pictures, ".png").size();
-        List<String> again = words(plan, "--size", "640x360", "--samples=16");
-        again.removeAll(List.of("--samples", "1"));
-        assertThat(all(again)).isEqualTo(Outcome.ANSWERED);
+        assertThat(all(slow())).isEqualTo(Outcome.ANSWERED);
         assertThat(said()).contains("; " + kept + " more drawn before");
         int all = files(pictures, ".png").size();
         assertThat(toDraw()).isEqualTo(all - kept).isPositive();
