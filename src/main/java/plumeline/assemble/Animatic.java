@@ -36,6 +36,7 @@ public final class Animatic {
     private final Overlays overlays;
     private final Optional<Titles> titles;
     private final Optional<Timecode> timecode;
+    private final Counter counter;
 
     /// Whether frame number and timecode are burnt in.
     public enum Counters {
@@ -83,6 +84,7 @@ public final class Animatic {
                 .map(language -> new Titles(
                         film.plan(), timeline, delivery, language, screen, additions.lettering()));
         timecode = film.plan().film().findTimecode();
+        counter = new Counter(screen.width(), screen.height());
     }
 
     /// Prepares a film.
@@ -154,7 +156,7 @@ public final class Animatic {
         overlays.lay(frame, packed);
         titles.ifPresent(all -> all.letter(frame, packed));
         if (additions.counters() == Counters.BURNT_IN) {
-            Counter.burn(packed, screen.width(), screen.height(), counters(frame));
+            counter.burn(counters(frame), packed);
         }
         return packed;
     }

@@ -1,5 +1,6 @@
 package plumeline.assemble;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -9,6 +10,8 @@ import java.util.Locale;
 /// A square is `s` pixels wide and high, with s a hundred-twentieth of the film's shorter side, rounded, 2 at least. The
 /// plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, the second
 /// line 10 squares under the first. The first line is the film's frame, from 0, in six digits; the second its timecode.
+/// In the middle of a square it is lit or it isn't; from middle to middle it goes straight, and what is over 0.42 is
+/// white: so strokes join, and programs that read print read them too.
 final class Counter {
     static final int SIGN_ACROSS = 5;
     static final int SIGN_DOWN = 7;
@@ -17,14 +20,14 @@ final class Counter {
     private static final int MARGIN = 2;
     private static final int SHARE = 120;
     private static final int SMALLEST = 2;
-    private static final int BLACK = 0x000000;
-    private static final int WHITE = 0xFFFFFF;
+    private static final int LOOKS = 4;
+    private static final double LIT = 0.42;
 
     /// Rows of each sign from the top, five bits a row, the left one first.
     private static final String SIGNS = "0123456789:;";
 
     private static final int[][] ROWS = {
-        {0b01110, 0b10001, 0b10011, 0b10101, 0b11001, 0b10001, 0b01110},
+        {0b01110, 0b10001, 0b10001, 0b10001, 0b10001, 0b10001, 0b01110},
         {0b00100, 0b01100, 0b00100, 0b00100, 0b00100, 0b00100, 0b01110},
         {0b01110, 0b10001, 0b00001, 0b00010, 0b00100, 0b01000, 0b11111},
         {0b11111, 0b00010, 0b00100, 0b00010, 0b00001, 0b10001, 0b01110},
@@ -38,11 +41,52 @@ final class Counter {
         {0b00000, 0b00100, 0b00100, 0b00000, 0b00100, 0b00100, 0b01000},
     };
 
-    private Counter() {}
+    private final int width;
+    private final int height;
+    private final int square;
 
-    /// How many pixels a square has.
-    static int squarePixels(int width, int height) {
-        return Math.max(SMALLEST, Math.round(Math.min(width, height) / (float) SHARE));
+    /// Signs as they are seen, a square more on each side; how much of each pixel is white, of `LOOKS²`.
+    private final int[][] signs;
+
+    Counter(int width, int height) {
+        this.width = width;
+        this.height = height;
+        square = Math.max(SMALLEST, Math.round(Math.min(width, height) / (float) SHARE));
+        signs = new int[SIGNS.length()][];
+        for (int i = 0; i < signs.length; i++) {
+            signs[i] = raster(ROWS[i]);
+        }
+    }
+
+    private int across() {
+        return (SIGN_ACROSS + 2) * square;
+    }
+
+    private int[] raster(int[] rows) {
+        int[] cover = new int[across() * (SIGN_DOWN + 2) * square];
+        for (int i = 0; i < cover.length; i++) {
+            for (int look = 0; look < LOOKS * LOOKS; look++) {
+                double x = (i % across() + (look % LOOKS + 0.5) / LOOKS) / square - 1.5;
+                double y = (i / across() + (look / LOOKS + 0.5) / LOOKS) / square - 1.5;
+                cover[i] += light(rows, x, y) >= LIT ? 1 : 0;
+            }
+        }
+        return cover;
+    }
+
+    /// How lit a sign is at a place, in squares from the middle of its first.
+    private static double light(int[] rows, double x, double y) {
+        int column = (int) Math.floor(x);
+        int row = (int) Math.floor(y);
+        double across = x - column;
+        double down = y - row;
+        return (1 - down) * ((1 - across) * lit(rows, column, row) + across * lit(rows, column + 1, row))
+                + down * ((1 - across) * lit(rows, column, row + 1) + across * lit(rows, column + 1, row + 1));
+    }
+
+    private static int lit(int[] rows, int column, int row) {
+        boolean isOnIt = column >= 0 && column < SIGN_ACROSS && row >= 0 && row < SIGN_DOWN;
+        return isOnIt ? rows[row] >> SIGN_ACROSS - 1 - column & 1 : 0;
     }
 
     /// The first line.
@@ -51,29 +95,28 @@ final class Counter {
     }
 
     /// Burns lines in.
-    static void burn(int[] film, int width, int height, List<String> lines) {
-        int square = squarePixels(width, height);
+    void burn(List<String> lines, int[] film) {
         int longest = lines.stream().mapToInt(String::length).max().orElse(0);
-        int across = Math.min(width, square * (2 * MARGIN + STEP * longest - 1));
-        int down = Math.min(height, square * (2 * MARGIN + LINE * (lines.size() - 1) + SIGN_DOWN));
-        for (int y = 0; y < down; y++) {
-            for (int x = 0; x < across; x++) {
-                boolean isLit = isLit(lines, Math.floorDiv(x, square) - MARGIN, Math.floorDiv(y, square) - MARGIN);
-                film[y * width + x] = isLit ? WHITE : BLACK;
+        int plateAcross = Math.min(width, square * (2 * MARGIN + STEP * longest - 1));
+        int plateDown = Math.min(height, square * (2 * MARGIN + LINE * (lines.size() - 1) + SIGN_DOWN));
+        for (int y = 0; y < plateDown; y++) {
+            Arrays.fill(film, y * width, y * width + plateAcross, 0);
+        }
+        for (int line = 0; line < lines.size(); line++) {
+            String text = lines.get(line);
+            for (int i = 0; i < text.length(); i++) {
+                burn(SIGNS.indexOf(text.charAt(i)), MARGIN - 1 + STEP * i, MARGIN - 1 + LINE * line, film);
             }
         }
     }
 
-    private static boolean isLit(List<String> lines, int column, int row) {
-        if (column < 0 || row < 0 || row / LINE >= lines.size() || row % LINE >= SIGN_DOWN) {
-            return false;
+    private void burn(int sign, int column, int row, int[] film) {
+        for (int i = 0; i < signs[sign].length; i++) {
+            int x = column * square + i % across();
+            int y = row * square + i / across();
+            if (signs[sign][i] > 0 && x < width && y < height) {
+                film[y * width + x] = 0x010101 * Math.round(255F * signs[sign][i] / (LOOKS * LOOKS));
+            }
         }
-        String line = lines.get(row / LINE);
-        int sign = column / STEP;
-        int bit = column % STEP;
-        if (sign >= line.length() || bit >= SIGN_ACROSS) {
-            return false;
-        }
-        return (ROWS[SIGNS.indexOf(line.charAt(sign))][row % LINE] >> SIGN_ACROSS - 1 - bit & 1) == 1;
     }
 }

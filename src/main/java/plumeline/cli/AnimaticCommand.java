@@ -199,6 +199,9 @@ final class AnimaticCommand implements Command {
             if (Files.isDirectory(path)) {
                 throw new Refusal(named.get() + " is a folder; a file is wanted", "Name a file in it, such as film.mp4.");
             }
+            if (Files.exists(path) && !Files.isRegularFile(path)) {
+                throw new Refusal(named.get() + " is no plain file: a film isn't written into it", "Name another file.");
+            }
             return path;
         }
         Path pictures = PictureFolder.ofPlan(plan);

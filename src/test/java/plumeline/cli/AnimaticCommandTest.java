@@ -2,6 +2,7 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -105,14 +106,38 @@ final class AnimaticCommandTest extends AnimaticTyped {
     /// Ended by force in the middle, in a process of its own: the next run draws the rest and leaves nothing half there.
     @Test
     void killedRun_isGoneOnWith() throws IOException, InterruptedException {
+        Process process = begin();
+        process.destroyForcibly().waitFor();
+        goesOn();
+    }
+
+    /// Asked to stop: it puts down what it has, says so, and leaves nothing half there.
+    @Test
+    void stoppedRun_leavesNothingHalf() throws IOException, InterruptedException {
+        Process process = begin();
+        process.destroy();
+        process.waitFor();
+        assertThat(files(folder, ".new")).isEmpty();
+        assertThat(Files.readString(folder.resolve("said")))
+                .endsWith("plumeline: stopped; the same command goes on from here\n");
+        goesOn();
+    }
+
+    private List<String> slow() {
+        List<String> words = words(plan, "--size", "640x360", "--samples=16");
+        words.removeAll(List.of("--samples", "1"));
+        return words;
+    }
+
+    /// Begins a run in a process of its own, and comes back once it has drawn some pictures.
+    private Process begin() throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "--enable-native-access=ALL-UNNAMED",
                 "-cp",
                 System.getProperty("java.class.path"),
                 "plumeline.cli.Main"));
-        command.addAll(words(plan, "--size", "640x360", "--samples=16"));
-        command.removeAll(List.of("--samples", "1"));
+        command.addAll(slow());
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said").toFile())
@@ -121,12 +146,14 @@ final class AnimaticCommandTest extends AnimaticTyped {
         while (process.isAlive() && (!Files.isDirectory(pictures) || files(pictures, ".png").size() < 4)) {
             Thread.sleep(20);
         }
-        process.destroyForcibly().waitFor();
+        return process;
+    }
+
+    private void goesOn() throws IOException {
+        Path pictures = folder.resolve("film.pictures");
         assertThat(folder.resolve("film.mp4")).doesNotExist();
         int kept = files(pictures, ".png").size();
-        List<String> again = words(plan, "--size", "640x360", "--samples=16");
-        again.removeAll(List.of("--samples", "1"));
-        assertThat(all(again)).isEqualTo(Outcome.ANSWERED);
+        assertThat(all(slow())).isEqualTo(Outcome.ANSWERED);
         assertThat(said()).contains("; " + kept + " more drawn before");
         int all = files(pictures, ".png").size();
         assertThat(toDraw()).isEqualTo(all - kept).isPositive();
@@ -145,8 +172,10 @@ final class AnimaticCommandTest extends AnimaticTyped {
         assertThat(said()).contains("--size is 641x360; must be two even numbers");
         assertThat(run("--language", "fr")).isEqualTo(Outcome.REFUSED);
         assertThat(said()).contains("no titles in fr; it has en, de");
-        assertThat(run("--size", "96x54", "--out", "/dev/full")).isEqualTo(Outcome.FAILED);
-        assertThat(said().lines().filter(line -> line.contains("/dev"))).hasSize(1);
+        assertThat(run("--size", "96x54", "--out", folder.toString())).isEqualTo(Outcome.REFUSED);
+        assertThat(said()).contains("is a folder; a file is wanted");
+        assertThat(run("--size", "96x54", "--out", plan + "/film.mp4")).isEqualTo(Outcome.FAILED);
+        assertThat(said()).contains("plumeline: " + plan + " is a file; a folder is wanted there");
     }
 
     @Test
@@ -176,10 +205,22 @@ final class AnimaticCommandTest extends AnimaticTyped {
                 .contains("The overlay steam isn't laid on: its file is steam.mov, which is not there.")
                 .contains("The overlay dust isn't laid on: it has no file yet.");
         try (PictureTrack track = open(folder.resolve("film.mp4"))) {
-            int[] before = track.find(39).orElseThrow();
-            int[] under = track.find(41).orElseThrow();
-            assertThat(under[10 * 96 + 80] >> 16 & 255).isGreaterThan(245);
-            assertThat(before[10 * 96 + 80] >> 16 & 255).isLessThan(200);
+            int[] before = track.find(40).orElseThrow();
+            int[] plain = plainFrame();
+            int lit = 45 * 96 + 80;
+            int dark = 45 * 96 + 20;
+            assertThat(before[lit] >> 16 & 255).isGreaterThan(245);
+            assertThat(plain[lit] >> 16 & 255).isLessThan(220);
+            assertThat(before[lit] >> 8 & 255).isCloseTo(plain[lit] >> 8 & 255, within(12));
+            assertThat(before[dark] >> 16 & 255).isCloseTo(plain[dark] >> 16 & 255, within(12));
+        }
+    }
+
+    private int[] plainFrame() throws IOException {
+        Files.writeString(plan, PLAN);
+        assertThat(run("--size", "96x54", "--no-titles")).isEqualTo(Outcome.ANSWERED);
+        try (PictureTrack track = open(folder.resolve("film.mp4"))) {
+            return track.find(40).orElseThrow();
         }
     }
 
