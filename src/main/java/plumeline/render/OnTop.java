@@ -97,6 +97,19 @@ public final class OnTop {
         return new OnTop(plan, stage, values, scene).draw(png, layers);
     }
 
+    /// Draws deliveries' frames upon a picture that is too small for names.
+    ///
+    /// @param plan the plan
+    /// @param stage the shot or pass
+    /// @param scene the instant that the picture shows
+    /// @param png the whole picture of the camera, a PNG file's bytes, of any size
+    /// @return the drawing
+    public static Drawing unnamedFrames(Plan plan, Stage stage, Scene scene, byte[] png) {
+        OnTop top = new OnTop(plan, stage, stage.startValues(), scene);
+        top.drawFrames();
+        return top.sheet.finish(png);
+    }
+
     private Drawn draw(byte[] png, Set<Layer> layers) {
         List<String> notes = new ArrayList<>();
         for (Layer layer : Layer.values()) {
@@ -121,10 +134,14 @@ public final class OnTop {
         };
     }
 
-    private List<String> frames() {
+    private List<DeliveryFrames.Framed> drawFrames() {
         List<DeliveryFrames.Framed> frames = DeliveryFrames.list(plan, stage.shot(), scene.picture());
         DeliveryFrames.draw(frames, sheet.box(), sheet.page(), new DeliveryFrames.Hatch(HATCH, HATCH_WEIGHT));
-        for (DeliveryFrames.Framed framed : frames) {
+        return frames;
+    }
+
+    private List<String> frames() {
+        for (DeliveryFrames.Framed framed : drawFrames()) {
             Box free = framed.free(sheet.box());
             sheet.name(
                     "name.delivery." + framed.delivery().name(),
