@@ -24,7 +24,15 @@ final class Falling {
 
     /// Sums the light on a place by one way a light.
     void fall(
-            double px, double py, double pz, double nx, double ny, double nz, State state, Passing passing, Draws draws) {
+            double px,
+            double py,
+            double pz,
+            double nx,
+            double ny,
+            double nz,
+            State state,
+            Passing passing,
+            Draws draws) {
         lux[0] = 0;
         lux[1] = 0;
         lux[2] = 0;
@@ -99,7 +107,15 @@ final class Falling {
     }
 
     private void around(
-            double px, double py, double pz, double nx, double ny, double nz, State state, Passing passing, Draws draws) {
+            double px,
+            double py,
+            double pz,
+            double nx,
+            double ny,
+            double nz,
+            State state,
+            Passing passing,
+            Draws draws) {
         double x = nx;
         double y = ny;
         double z = nz;
@@ -136,7 +152,8 @@ final class Falling {
     }
 
     /// Sums the light on a patch by many ways a light.
-    void fallOnPatch(double px, double py, double pz, double nx, double ny, double nz, State state, int samples, long seed) {
+    void fallOnPatch(
+            double px, double py, double pz, double nx, double ny, double nz, State state, int samples, long seed) {
         lux[0] = 0;
         lux[1] = 0;
         lux[2] = 0;
@@ -233,10 +250,7 @@ final class Falling {
             double dz = side % 3 == 2 ? sign : 0;
             if (shadows.passes(x, y, z, dx, dy, dz, Double.POSITIVE_INFINITY, state.within, state.medium)) {
                 for (int channel = 0; channel < 3; channel++) {
-                    fog.shine(
-                            index,
-                            channel,
-                            4 * Math.PI / 6 * ready.surround[channel] * shadows.through[channel]);
+                    fog.shine(index, channel, 4 * Math.PI / 6 * ready.surround[channel] * shadows.through[channel]);
                 }
             }
         }

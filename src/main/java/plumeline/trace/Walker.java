@@ -135,11 +135,11 @@ final class Walker {
                 g = weight[1];
                 b = weight[2];
             }
-            if (hit.what == Hit.What.NOTHING) {
+            if (hit.what == Hit.NOTHING) {
                 add(r * ready.surround[0], g * ready.surround[1], b * ready.surround[2]);
                 return;
             }
-            if (hit.what == Hit.What.LIGHT) {
+            if (hit.what == Hit.LIGHT) {
                 shine(dx, dy, dz, r, g, b);
                 return;
             }
@@ -150,7 +150,7 @@ final class Walker {
             double ny = hit.ny;
             double nz = hit.nz;
             double cosine = -(dx * nx + dy * ny + dz * nz);
-            if (hit.what == Hit.What.PART && !ready.isClear(hit.index)) {
+            if (hit.what == Hit.PART && !ready.isClear(hit.index)) {
                 double share = opaque(dx, dy, dz, r, g, b, in, substance, draws);
                 if (!(share * Math.max(r, Math.max(g, b)) >= CUT) || mirrored >= MOST_MIRRORS) {
                     return;
@@ -192,8 +192,19 @@ final class Walker {
             }
             if (share * Math.max(r, Math.max(g, b)) >= CUT && mirrored < MOST_MIRRORS) {
                 follow(
-                        ox, oy, oz, mirrorX, mirrorY, mirrorZ, r * share, g * share, b * share, mirrored + 1, in,
-                        substance, draws);
+                        ox,
+                        oy,
+                        oz,
+                        mirrorX,
+                        mirrorY,
+                        mirrorZ,
+                        r * share,
+                        g * share,
+                        b * share,
+                        mirrored + 1,
+                        in,
+                        substance,
+                        draws);
             }
             double ratio = from / to;
             double bent = Math.sqrt(1 - ratio * ratio * (1 - straight * straight));
@@ -230,7 +241,16 @@ final class Walker {
 
     /// Takes what the substance and clouds take on the way to what is met; adds what clouds scatter.
     private void lose(
-            double ox, double oy, double oz, double dx, double dy, double dz, int substance, double r, double g, double b) {
+            double ox,
+            double oy,
+            double oz,
+            double dx,
+            double dy,
+            double dz,
+            int substance,
+            double r,
+            double g,
+            double b) {
         weight[0] = r;
         weight[1] = g;
         weight[2] = b;
@@ -309,8 +329,7 @@ final class Walker {
         for (int i = 0; i < 3; i++) {
             facet[i] = side * (x * frames[f + 3 * i] + y * frames[f + 3 * i + 1] + z * frames[f + 3 * i + 2]);
         }
-        boolean isDrop =
-                ready.coats.drops(part).orElseThrow().turn(hit.ownX, hit.ownY, hit.ownZ, facet);
+        boolean isDrop = ready.coats.drops(part).orElseThrow().turn(hit.ownX, hit.ownY, hit.ownZ, facet);
         x = side * facet[0];
         y = side * facet[1];
         z = side * facet[2];
