@@ -90,7 +90,7 @@ final class Falling {
         double pick = draws.u;
         double sum = 0;
         for (int i = 0; i < 4; i++) {
-            lamps.place(light, (i % 2 + one) / 2, (i / 2 + other) / 2, px, py, pz, tried);
+            lamps.place(light, ((i & 1) + one) / 2, ((i >> 1) + other) / 2, px, py, pz, tried);
             double weight = lamps.brightWeight(light, px, py, pz, nx, ny, nz, tried);
             if (weight > 0) {
                 sum += weight;

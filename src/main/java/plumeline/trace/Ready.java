@@ -114,6 +114,11 @@ final class Ready {
         return coats.kind(part) == Coats.CLEAR;
     }
 
+    /// Whether light may be taken or scattered on its way through a substance.
+    boolean takesLight(int medium) {
+        return !fogs.isEmpty() || media.takesLight(medium);
+    }
+
     /// Whether light that passes has anything to lose but where it is stopped.
     boolean hasClear() {
         return clear.length > 0 || tub.isPresent() || !fogs.isEmpty();

@@ -96,9 +96,8 @@ final class TraceOutsideTest {
                     "sheet", new Form.Sheet(Vec.ZERO, X, new Vec(0, 0, 1), 10, 10), Sets.DARK, new Finish.Gloss(1.5));
             double angle = Math.toRadians(row[0]);
             Eye eye = Sets.eye(new Vec(Math.sin(angle), -Math.cos(angle), 0), Vec.ZERO, 1e-6);
-            double light = Sets.exposed(Sets.world(List.of(sheet), List.of(), Sets.ONE), eye, 1, 1)
-                    .light(0, 0, 0);
-            assertThat(light).isCloseTo(row[1], within(5e-4));
+            Plate plate = Sets.exposed(Sets.world(List.of(sheet), List.of(), Sets.ONE), eye, 1, 1);
+            assertThat(plate.light(0, 0, 0)).isCloseTo(row[1], within(5e-4));
             compared++;
         }
         assertThat(compared).isEqualTo(3);
