@@ -57,7 +57,6 @@ public final class ShotSet {
         this.stage = stage;
         this.values = values.clone();
         this.film = plan.film().rate();
-        this.values = values.clone();
         this.laid = stage.laid(values);
         Shot shot = stage.shot();
         Told told = new Told();
