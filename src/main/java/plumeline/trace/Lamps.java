@@ -30,6 +30,9 @@ final class Lamps {
     private static final double BEFORE_METRES = 1e-6;
 
     private static final int ROUND = Emitter.CIRCLE_PIECES;
+    /// A tube is slim whose radius is a smaller share of half its length: the usual ones are 30 mm by 600 mm.
+    private static final double SLIM = 0.06;
+
     private static final int TUBE_PIECES = 6;
     private static final int FAT_TUBE_PIECES = 24;
 
@@ -369,7 +372,7 @@ final class Lamps {
         if (away <= radius) {
             return 0;
         }
-        if (radius < 0.05 * half && away > 4 * radius) {
+        if (radius < SLIM * half && away > 4 * radius) {
             double before = away - radius * radius / away;
             double wide = radius * Math.sqrt(before / away);
             double bulge = Math.PI / 4 * (radius - radius * radius / away);
@@ -389,7 +392,7 @@ final class Lamps {
         double radius = numbers[n + 14];
         double away = Math.sqrt(x * x + y * y);
         double half = Math.acos(radius / away);
-        int pieces = radius < 0.05 * numbers[n + 12] ? TUBE_PIECES : FAT_TUBE_PIECES;
+        int pieces = radius < SLIM * numbers[n + 12] ? TUBE_PIECES : FAT_TUBE_PIECES;
         double step = 2 * half / pieces;
         double outside = Math.sqrt(step / Math.sin(step));
         int count = 0;
