@@ -112,8 +112,26 @@ final class Rooms {
         var silent = new TreeSet<>(PHYSICS);
         silent.addAll(List.of("quantity", "text", "search", "plan", "lesson", "timeline", "stage", "want", "solve"));
         silent.addAll(List.of(
-                "answer", "liquid", "ask", "sketch", "draw", "card", "ranges", "jobs", "plume", "wet", "lit", "look",
-                "pace", "roots", "keys", "cut", "post", "render", "assemble", "resect"));
+                "answer",
+                "liquid",
+                "ask",
+                "sketch",
+                "draw",
+                "card",
+                "ranges",
+                "jobs",
+                "plume",
+                "wet",
+                "lit",
+                "look",
+                "pace",
+                "roots",
+                "keys",
+                "cut",
+                "post",
+                "render",
+                "assemble",
+                "resect"));
         return silent;
     }
 
