@@ -10,7 +10,8 @@ public final class Art {
     ///
     /// @param width texels across, > 0
     /// @param height texels down, > 0
-    /// @param texels red, green, blue as shares of one sent back, and cover, 0 to 1, four a texel, rows from the top
+    /// @param texels red, green, blue as shares of one sent back, and cover, 0 to 1, four a texel, rows from the
+    /// top
     public Art(int width, int height, float[] texels) {
         if (width < 1 || height < 1 || texels.length != 4 * width * height) {
             throw new IllegalArgumentException("a print needs four numbers a texel");

@@ -50,13 +50,21 @@ final class Brightness {
     static Brightness of(Emitter emitter, Glow glow) {
         return switch (emitter) {
             case Panel panel ->
-                ofFlat(glow, panel.middle(), panel.facing(), panel.right().times(panel.widthMetres() / 2),
+                ofFlat(
+                        glow,
+                        panel.middle(),
+                        panel.facing(),
+                        panel.right().times(panel.widthMetres() / 2),
                         panel.up().times(panel.heightMetres() / 2));
             case Disc disc -> {
                 Vec facing = disc.facing();
                 Vec right = facing.cross(Math.abs(facing.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0))
                         .unit();
-                yield ofFlat(glow, disc.middle(), facing, right.times(disc.radiusMetres()),
+                yield ofFlat(
+                        glow,
+                        disc.middle(),
+                        facing,
+                        right.times(disc.radiusMetres()),
                         facing.cross(right).times(disc.radiusMetres()));
             }
             case Tube tube -> of(glow);
@@ -107,7 +115,8 @@ final class Brightness {
         for (int i = 0; i < 16; i++) {
             Vec place = middle.plus(right.times((i % 4 - 1.5) / 2)).plus(up.times((i / 4 - 1.5) / 2));
             double straight = glow.share(place, facing);
-            Vec aside = facing.plus(right.unit().times(0.3 + 0.1 * i)).plus(up.unit().times(0.9 - 0.1 * i));
+            Vec aside = facing.plus(right.unit().times(0.3 + 0.1 * i))
+                    .plus(up.unit().times(0.9 - 0.1 * i));
             if (Math.abs(glow.share(place, aside) - straight) > SAME_SHARE * straight) {
                 return true;
             }

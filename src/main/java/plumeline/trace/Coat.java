@@ -23,8 +23,8 @@ public sealed interface Coat {
     ///
     /// @param solid its form
     /// @param bottomMetres its floor over the outer base, m, > 0
-    /// @param levelMetres how high liquid stands in it, over the outer base along the axis, m; below its floor it is
-    /// empty, above its top full
+    /// @param levelMetres how high liquid stands in it, over the outer base along the axis, m; below its floor it
+    /// is empty, above its top full
     /// @param liquid the liquid; air is over it
     record Room(Solid solid, double bottomMetres, double levelMetres, Medium liquid) {}
 }

@@ -14,8 +14,8 @@ public final class Exposing {
     /// @param height rows
     public record Tile(int left, int top, int width, int height) {}
 
-    /// Which rays of each pixel are followed: ray i of all goes at instant `i mod instants`, and is drawn by the seed, the
-    /// pixel and i alone, so that it doesn't matter in how many goes a plate is exposed.
+    /// Which rays of each pixel are followed: ray i of all goes at instant `i mod instants`, and is drawn by the seed,
+    /// the pixel and i alone, so that it doesn't matter in how many goes a plate is exposed.
     ///
     /// @param from the first
     /// @param count how many, > 0

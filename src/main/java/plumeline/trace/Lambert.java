@@ -9,15 +9,18 @@ final class Lambert {
 
     private Lambert() {}
 
-    /// Gives an angle over its sine, by its cosine: for cosines from 0 on a power series about 1/2, off by 6e-10 at most
-    /// (own fit); below 0 by `π/√(1 − x²)` less that of the opposite angle.
+    /// Gives an angle over its sine, by its cosine: for cosines from 0 on a power series about 1/2, off by 6e-10 at
+    /// most (own fit); below 0 by `π/√(1 − x²)` less that of the opposite angle.
     static double turn(double cosine) {
         double x = 2 * Math.min(1, Math.abs(cosine)) - 1;
         double square = x * x;
         double fourth = square * square;
-        double one = (1.2091995757907175 - x * 0.2636001411638357) + square * (0.069733218324999282 - x * 0.019837155366604905);
-        double two = (0.0058613247363611654 - x * 0.0017728306822452031) + square * (0.00054605217823839134 - x * 0.00016972071365044724);
-        double three = (5.0680197108518542e-5 - x * 1.5980058696989399e-5) + square * (7.3117623346620639e-6 - x * 2.3352813138787369e-6);
+        double one = (1.2091995757907175 - x * 0.2636001411638357)
+                + square * (0.069733218324999282 - x * 0.019837155366604905);
+        double two = (0.0058613247363611654 - x * 0.0017728306822452031)
+                + square * (0.00054605217823839134 - x * 0.00016972071365044724);
+        double three = (5.0680197108518542e-5 - x * 1.5980058696989399e-5)
+                + square * (7.3117623346620639e-6 - x * 2.3352813138787369e-6);
         double sum = one + fourth * (two + fourth * three);
         return cosine >= 0 ? sum : Math.PI / Math.sqrt(Math.max(ON_AN_EDGE, 1 - cosine * cosine)) - sum;
     }

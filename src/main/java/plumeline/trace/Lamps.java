@@ -8,7 +8,6 @@ import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
-import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 
@@ -147,13 +146,11 @@ final class Lamps {
             if (kinds[i] == SPOT) {
                 continue;
             }
-            double t = kinds[i] == TUBE
-                    ? tubeMetres(i, ox, oy, oz, dx, dy, dz)
-                    : flatMetres(i, ox, oy, oz, dx, dy, dz);
-            double other = hit.what == Hit.What.LIGHT ? hit.t : hit.t + BEFORE_METRES;
+            double t = kinds[i] == TUBE ? tubeMetres(i, ox, oy, oz, dx, dy, dz) : flatMetres(i, ox, oy, oz, dx, dy, dz);
+            double other = hit.what == Hit.LIGHT ? hit.t : hit.t + BEFORE_METRES;
             if (t > Meets.NEAR_METRES && t < other && !isHole(i, ox + t * dx, oy + t * dy, oz + t * dz)) {
                 hit.t = t;
-                hit.what = Hit.What.LIGHT;
+                hit.what = Hit.LIGHT;
                 hit.index = i;
             }
         }
@@ -268,14 +265,16 @@ final class Lamps {
     /// What a spot gives into a direction, cd.
     private double candelas(int light, double x, double y, double z) {
         Aim.Frame frame = aims.get(light);
-        double along = x * frame.forward().x() + y * frame.forward().y() + z * frame.forward().z();
-        double right = x * frame.right().x() + y * frame.right().y() + z * frame.right().z();
+        double along = x * frame.forward().x()
+                + y * frame.forward().y()
+                + z * frame.forward().z();
+        double right = x * frame.right().x()
+                + y * frame.right().y()
+                + z * frame.right().z();
         double up = x * frame.up().x() + y * frame.up().y() + z * frame.up().z();
         double gamma = Math.atan2(Math.sqrt(right * right + up * up), along);
-        double candelas =
-                spots.get(light).orElseThrow().intensity().candelas(Math.atan2(up, right), gamma);
-        return candelas
-                * glows.get(light).share(middle(light, 0), middle(light, 1), middle(light, 2), x, y, z);
+        double candelas = spots.get(light).orElseThrow().intensity().candelas(Math.atan2(up, right), gamma);
+        return candelas * glows.get(light).share(middle(light, 0), middle(light, 1), middle(light, 2), x, y, z);
     }
 
     /// What a place gets from all round of a light by a luminance of 1: solid angle, or a spot's candelas over the
@@ -294,8 +293,7 @@ final class Lamps {
     }
 
     /// π times an emitter's configuration factor.
-    private double factor(
-            int at, double px, double py, double pz, double nx, double ny, double nz, double[] corners) {
+    private double factor(int at, double px, double py, double pz, double nx, double ny, double nz, double[] corners) {
         int n = EACH * at;
         double qx = px - numbers[n];
         double qy = py - numbers[n + 1];
@@ -316,17 +314,25 @@ final class Lamps {
             double halfX = numbers[n + 12];
             double halfY = numbers[n + 13];
             double whole = Lambert.rectangle(z, u, v, w, -halfX - x, halfX - x, -halfY - y, halfY - y);
-            return whole >= 0 ? whole : cutPanel(n, x, y, z, u, v, w, corners);
+            return whole >= 0 ? whole : cut(z, u, v, w, -halfX - x, halfX - x, -halfY - y, halfY - y, corners);
         }
         return disc(n, x, y, z, u, v, w, corners);
     }
 
-    private double cutPanel(int n, double x, double y, double z, double u, double v, double w, double[] corners) {
-        double halfX = numbers[n + 12];
-        double halfY = numbers[n + 13];
+    /// A rectangle that the patch's plane cuts.
+    private static double cut(
+            double z,
+            double u,
+            double v,
+            double w,
+            double left,
+            double right,
+            double low,
+            double high,
+            double[] corners) {
         for (int i = 0; i < 4; i++) {
-            corners[3 * i] = (i == 0 || i == 3 ? -halfX : halfX) - x;
-            corners[3 * i + 1] = (i < 2 ? -halfY : halfY) - y;
+            corners[3 * i] = i == 0 || i == 3 ? left : right;
+            corners[3 * i + 1] = i < 2 ? low : high;
             corners[3 * i + 2] = -z;
         }
         return Lambert.corners(corners, 4, u, v, w);
@@ -355,8 +361,8 @@ final class Lamps {
     }
 
     /// A thin tube is seen as the flat strip between the two lines where sight grazes it, as much longer as its ends'
-    /// arcs reach toward the place in the mean: off by 0.2 % at most. Where that is cut by the patch's plane, or the
-    /// tube is thick, its outline is cut in pieces.
+    /// arcs reach toward the place in the mean: off by 0.2 % at most. Where the tube is
+    /// thick, or near, its outline is cut in pieces.
     private double tube(int n, double x, double y, double z, double u, double v, double w, double[] corners) {
         double radius = numbers[n + 14];
         double half = numbers[n + 12];
@@ -371,11 +377,11 @@ final class Lamps {
             double longer = before / (before - bulge);
             double toward = (u * x + v * y) / away;
             double aside = (v * x - u * y) / away;
-            double strip = Lambert.rectangle(
-                    before, w, aside, toward, longer * (-half - z), longer * (half - z), -wide, wide);
-            if (strip >= 0) {
-                return strip;
-            }
+            double strip =
+                    Lambert.rectangle(before, w, aside, toward, longer * (-half - z), longer * (half - z), -wide, wide);
+            return strip >= 0
+                    ? strip
+                    : cut(before, w, aside, toward, longer * (-half - z), longer * (half - z), -wide, wide, corners);
         }
         return thickTube(n, x, y, z, u, v, w, corners);
     }

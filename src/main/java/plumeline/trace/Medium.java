@@ -3,7 +3,8 @@ package plumeline.trace;
 import plumeline.colour.Rgb;
 import plumeline.ranges.Ranges;
 
-/// A clear substance: `exp(−absorption · way)` of the light is left of what goes a way in it (Beer's and Lambert's law).
+/// A clear substance: `exp(−absorption · way)` of the light is left of what goes a way in it (Beer's and Lambert's
+/// law).
 ///
 /// @param index its refractive index, ≥ 1
 /// @param absorption how fast it takes light, 1/m a channel, ≥ 0

@@ -25,8 +25,7 @@ public record Paint(Rgb body, Optional<Label> label, Optional<Fade> fade, Option
     /// @param bottomMetres its lower edge over the base, along the axis, m
     /// @param paper what it sends back where its art is clear, or has none
     /// @param art its print
-    public record Label(
-            double widthMetres, double heightMetres, double bottomMetres, Rgb paper, Optional<Art> art) {}
+    public record Label(double widthMetres, double heightMetres, double bottomMetres, Rgb paper, Optional<Art> art) {}
 
     /// A share that changes evenly; multiplies `body`.
     ///

@@ -18,13 +18,13 @@ final class Tub {
     }
 
     void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        if (outer.meets(Hit.What.OUTER, ox, oy, oz, dx, dy, dz, hit)) {
-            inner.meets(Hit.What.INNER, ox, oy, oz, dx, dy, dz, hit);
+        if (outer.meets(Hit.OUTER, ox, oy, oz, dx, dy, dz, hit)) {
+            inner.meets(Hit.INNER, ox, oy, oz, dx, dy, dz, hit);
             if (isWet && level < inner.highZ) {
                 double t = (level - oz) / dz;
                 if (t > Meets.NEAR_METRES && t < hit.t && inner.isOver(ox + t * dx, oy + t * dy)) {
                     hit.t = t;
-                    hit.what = Hit.What.WATER;
+                    hit.what = Hit.WATER;
                     hit.face(0, 0, 1);
                 }
             }
@@ -62,7 +62,7 @@ final class Tub {
         /// Tries it.
         ///
         /// @return whether the ray comes into it before `hit.t`
-        boolean meets(Hit.What what, double ox, double oy, double oz, double goX, double goY, double goZ, Hit hit) {
+        boolean meets(int what, double ox, double oy, double oz, double goX, double goY, double goZ, Hit hit) {
             // Adding 0 makes 0 of −0, so that a wall beside a ray lies endlessly far on its right side.
             double dx = goX + 0.0;
             double dy = goY + 0.0;
@@ -96,7 +96,7 @@ final class Tub {
                 double t,
                 int axis,
                 int against,
-                Hit.What what,
+                int what,
                 double ox,
                 double oy,
                 double dx,

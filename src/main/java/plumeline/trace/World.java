@@ -11,8 +11,7 @@ import plumeline.colour.Rgb;
 /// @param basin a tank of water, where there is one
 /// @param clouds ink in the water
 /// @param surround luminance all round, beyond everything else, cd/m² a channel; it is seen and it lights
-public record World(
-        List<Part> parts, List<Light> lights, Optional<Basin> basin, List<Cloud> clouds, Rgb surround) {
+public record World(List<Part> parts, List<Light> lights, Optional<Basin> basin, List<Cloud> clouds, Rgb surround) {
     /// Copies the lists.
     public World {
         parts = List.copyOf(parts);

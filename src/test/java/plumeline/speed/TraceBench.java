@@ -124,8 +124,7 @@ public class TraceBench {
                         new Vec(-0.8, -0.5, 0.6), left, left.cross(Vec.UP).unit(), 0.4, 0.6, 4000)),
                 light(new Panel(
                         new Vec(0.8, -0.4, 0.5), right, right.cross(Vec.UP).unit(), 0.3, 0.5, 2500)),
-                light(new Tube(
-                        new Vec(0, 0, 0.9), new Vec(1, 0, 0), new Vec(0, 0, -1), 1.2, 0.013, 6000)));
+                light(new Tube(new Vec(0, 0, 0.9), new Vec(1, 0, 0), new Vec(0, 0, -1), 1.2, 0.013, 6000)));
     }
 
     private static Light light(Emitter emitter) {
