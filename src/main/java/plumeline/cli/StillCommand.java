@@ -30,7 +30,7 @@ final class StillCommand implements Command {
     private static final int ACROSS = 1920;
     private static final int DOWN = 1080;
 
-    private static final double NOISE = 0.02;
+    private static final double NOISE = 0.01;
     private static final int SAMPLES = 256;
     private static final int MOST_SAMPLES = 65_536;
 
@@ -60,7 +60,7 @@ final class StillCommand implements Command {
                         Usage.valued(
                                 "--noise",
                                 "SHARE",
-                                "Draws until pixels are off by so much of the screen's scale in the mean; else 2 %."),
+                                "Draws until pixels are off by so much of the screen's scale in the mean; else 1 %."),
                         Usage.valued("--samples", "N", "Takes so many rays a pixel at most; else 256."),
                         Usage.valued("--seed", "N", "Takes other chance; else 1."),
                         PictureChoice.threads(),
