@@ -29,7 +29,8 @@ final class SvgFile {
     private static final int HEAD = 4096;
 
     private static final Pattern POINTER = Pattern.compile(
-            "(?:\\bhref\\s*=\\s*[\"']\\s*|\\bsrc\\s*=\\s*[\"']\\s*|url\\(\\s*[\"']?\\s*|@import\\s*[\"']?\\s*)([^\"')\\s>]*)");
+            "(?:\\bhref\\s*=\\s*[\"']\\s*|\\bsrc\\s*=\\s*[\"']\\s*|"
+            + "url\\(\\s*[\"']?\\s*|@import\\s*[\"']?\\s*)([^\"')\\s>]*)");
 
     /// The library would tell the console of damage; here the answer does.
     private static final Logger QUIET = Logger.getLogger("com.github.weisj.jsvg");
@@ -43,10 +44,9 @@ final class SvgFile {
 
     static ArtFile read(byte[] bytes) {
         String text = new String(bytes, UTF_8);
-        if (text.contains("<!ENTITY") || text.contains("<!DOCTYPE") && text.contains("[")
-                && text.indexOf('[') < text.indexOf("<svg")) {
-            return new ArtFile.Refused(
-                    "an SVG with entities of its own", "Save it anew as plain SVG, or as a PNG.");
+        if (text.contains("<!ENTITY")
+                || text.contains("<!DOCTYPE") && text.contains("[") && text.indexOf('[') < text.indexOf("<svg")) {
+            return new ArtFile.Refused("an SVG with entities of its own", "Save it anew as plain SVG, or as a PNG.");
         }
         Optional<String> outside = findOutside(text);
         if (outside.isPresent()) {

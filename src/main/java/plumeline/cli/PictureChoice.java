@@ -91,8 +91,7 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
                         Commands.attempt("--pass ", pass, names, "Name one of them."));
     }
 
-    private static double[] values(
-            Plan plan, Shot shot, Stage stage, String file, Console console, List<String> open)
+    private static double[] values(Plan plan, Shot shot, Stage stage, String file, Console console, List<String> open)
             throws Refusal, IOException {
         if (shot.marks().stream().noneMatch(mark -> mark.isFree())) {
             return stage.startValues();
@@ -137,7 +136,7 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
 
     private static Instant frame(Plan plan, Stage stage, long frame, String words) {
         Played played = Played.of(plan, stage.shot(), stage.frames());
-        double seconds = played.captured().secondsOf(played.sources().shown((int) frame));
+        double seconds = played.captured().secondsOf((double) played.sources().shown((int) frame));
         return new Instant(seconds, words);
     }
 
@@ -148,8 +147,8 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
     /// @param downPixels likewise
     Window window(Optional<Delivery> delivery, Arguments given, int acrossPixels, int downPixels) throws Refusal {
         Picture picture = set.sceneAt(realSeconds).picture();
-        Frame frame = delivery.map(found ->
-                        Frame.of(picture, found, set.stage().shot().cropOrDefault(found.name())))
+        Frame frame = delivery.map(
+                        found -> Frame.of(picture, found, set.stage().shot().cropOrDefault(found.name())))
                 .orElse(Frame.WHOLE);
         double wide = (frame.right() - frame.left()) * picture.widthMetres();
         double high = (frame.top() - frame.bottom()) * picture.heightMetres();
@@ -188,8 +187,7 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
             }
         }
         throw new Refusal(
-                "--size is " + text + "; must be pixels across and down, " + LEAST_SIDE + " to " + MOST_SIDE
-                        + " each",
+                "--size is " + text + "; must be pixels across and down, " + LEAST_SIDE + " to " + MOST_SIDE + " each",
                 "Such as --size 480x270.");
     }
 

@@ -30,7 +30,7 @@ final class StillCommand implements Command {
     private static final int ACROSS = 1920;
     private static final int DOWN = 1080;
 
-    private static final double NOISE = 0.02;
+    private static final double NOISE = 0.01;
     private static final int SAMPLES = 256;
     private static final int MOST_SAMPLES = 65_536;
 
@@ -60,7 +60,7 @@ final class StillCommand implements Command {
                         Usage.valued(
                                 "--noise",
                                 "SHARE",
-                                "Draws until pixels are off by so much of the screen's scale in the mean; else 2 %."),
+                                "Draws until pixels are off by so much of the screen's scale in the mean; else 1 %."),
                         Usage.valued("--samples", "N", "Takes so many rays a pixel at most; else 256."),
                         Usage.valued("--seed", "N", "Takes other chance; else 1."),
                         PictureChoice.threads(),
@@ -104,20 +104,24 @@ final class StillCommand implements Command {
                 return Outcome.STOPPED;
             }
             console.answer(how
-                    + (drawn.noise() <= aim.noise()
-                            ? ""
-                            : "Noisier than asked: --samples ended it. Give it more.\n")
+                    + (drawn.noise() <= aim.noise() ? "" : "Noisier than asked: --samples ended it. Give it more.\n")
                     + choice.assumed());
         }
         return Outcome.ANSWERED;
     }
 
     private static int across(Optional<Delivery> delivery) {
-        return delivery.flatMap(Delivery::size).map(Delivery.Size::acrossPixels).filter(px -> px < ACROSS).orElse(ACROSS);
+        return delivery.flatMap(Delivery::size)
+                .map(Delivery.Size::acrossPixels)
+                .filter(px -> px < ACROSS)
+                .orElse(ACROSS);
     }
 
     private static int down(Optional<Delivery> delivery) {
-        return delivery.flatMap(Delivery::size).map(Delivery.Size::downPixels).filter(px -> px < DOWN).orElse(DOWN);
+        return delivery.flatMap(Delivery::size)
+                .map(Delivery.Size::downPixels)
+                .filter(px -> px < DOWN)
+                .orElse(DOWN);
     }
 
     /// What is aimed at.
@@ -149,8 +153,7 @@ final class StillCommand implements Command {
     private record Drawn(Plate plate, int samples, double noise) {}
 
     /// A still as it is drawn.
-    private record Drawing(
-            PictureChoice choice, Window window, Aim aim, Console console, Interruption interruption) {
+    private record Drawing(PictureChoice choice, Window window, Aim aim, Console console, Interruption interruption) {
         /// Draws in passes until it is clean enough, all rays are used, or it is stopped.
         Drawn draw() throws IOException {
             Plate plate = new Plate(window.plateWidth(), window.plateHeight());

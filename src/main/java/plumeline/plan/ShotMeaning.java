@@ -48,7 +48,7 @@ final class ShotMeaning {
         }
         for (var entry : Tree.entries(shot, "moves")) checkMove(entry);
         Tree.find(shot, "tank").ifPresent(tank -> kit(tank, path + ".tank", "tank", "tanks", "a tank"));
-        Tree.find(shot, "sweep").ifPresent(sweep -> SweepMeaning.check(sweep, path + ".sweep", issues));
+        Tree.find(shot, "sweep").ifPresent(sweep -> checkSweep(sweep, path + ".sweep"));
         checkRelease();
         checkPlayback();
         for (var entry : Tree.entries(shot, "crop")) {
@@ -144,10 +144,41 @@ final class ShotMeaning {
         var thing = Tree.scalar(entry.value(), "thing").map(Node.Scalar::text).orElse("");
         int index = 0;
         for (Node tie : tied) checkTie(tie, at + ".tied[" + ++index + "]", thing);
-        SweepMeaning.checkBeads(entry.value(), at + ".beads", issues);
+        checkBeads(entry.value(), at + ".beads");
         Tree.find(entry.value(), "rig").flatMap(rig -> Tree.find(rig, "from")).ifPresent(from -> {
             checkRig(from, at + ".rig.from", thing);
         });
+    }
+
+    /// A wall ends over its bend.
+    private void checkSweep(Node sweep, String path) {
+        Optional<Quantity> radius = Tree.find(sweep, "radius").flatMap(Written::quantityOf);
+        Optional<Node> height = Tree.find(sweep, "height");
+        Optional<Quantity> high = height.flatMap(Written::quantityOf);
+        if (radius.isEmpty() || high.isEmpty() || high.get().si() > radius.get().si()) return;
+        issues.add(
+                height.get(),
+                path + ".height",
+                "P-SWEEP-01",
+                high.get().valueText(),
+                "more than " + radius.get().valueText() + ", the bend's radius",
+                "Measure from the table to its upper edge.");
+    }
+
+    /// The smallest drop comes first.
+    private void checkBeads(Node placed, String path) {
+        List<Node> size = Tree.items(placed, "beads", "size");
+        if (size.size() != 2) return;
+        Optional<Quantity> least = Written.quantityOf(size.getFirst());
+        Optional<Quantity> most = Written.quantityOf(size.getLast());
+        if (least.isEmpty() || most.isEmpty() || most.get().si() >= least.get().si()) return;
+        issues.add(
+                size.getLast(),
+                path + ".size[2]",
+                "P-BEADS-01",
+                most.get().valueText(),
+                least.get().valueText() + " or more: the smallest comes first",
+                "Try [" + most.get().valueText() + ", " + least.get().valueText() + "].");
     }
 
     private void checkRig(Node from, String field, String thing) {

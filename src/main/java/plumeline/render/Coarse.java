@@ -16,8 +16,7 @@ public final class Coarse {
     public static Window window(Window window, int step) {
         return step == 1
                 ? window
-                : new Window(
-                        window.frame(), Math.ceilDiv(window.width(), step), Math.ceilDiv(window.height(), step));
+                : new Window(window.frame(), Math.ceilDiv(window.width(), step), Math.ceilDiv(window.height(), step));
     }
 
     /// Makes it as large as a window, each pixel a block.

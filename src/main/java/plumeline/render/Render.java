@@ -68,8 +68,7 @@ public final class Render {
     /// @param samples rays a pixel in all, > 0
     /// @param window what of the camera's picture is seen
     /// @return the looks, so ordered that some of the first cover all of the exposure
-    public static List<Look> looks(
-            ShotSet set, double realSeconds, double openSeconds, int samples, Window window) {
+    public static List<Look> looks(ShotSet set, double realSeconds, double openSeconds, int samples, Window window) {
         boolean isStill = samples == 1 || openSeconds == 0 || !set.isMoving();
         List<Look> looks = isStill
                 ? List.of(set.at(realSeconds))

@@ -98,11 +98,10 @@ record SetLamps(List<Light> lights, List<Part> parts) {
 
     private static List<Light> shining(Lamp.Known lamp, Rgb tint) {
         return switch (lamp.shine()) {
-            case Shine.Face face when lamp.colour() == Lamp.Colour.OF_OTHERS ->
-                List.of(new Light(lamp.name(), CardFace.of(face), tint));
+            case Shine.Face face
+            when lamp.colour() == Lamp.Colour.OF_OTHERS -> List.of(new Light(lamp.name(), CardFace.of(face), tint));
             case Shine.Face face ->
-                List.of(new Light(
-                        lamp.name(), new Light.Source.Face(face.emitter(), face.glow(), face.hole()), tint));
+                List.of(new Light(lamp.name(), new Light.Source.Face(face.emitter(), face.glow(), face.hole()), tint));
             case Shine.Ray ray ->
                 List.of(new Light(lamp.name(), new Light.Source.Spot(ray.aim(), ray.intensity(), ray.grid()), tint));
         };
@@ -139,8 +138,7 @@ record SetLamps(List<Light> lights, List<Part> parts) {
                         .findQuantity("reflects")
                         .map(Quantity::si)
                         .orElse(Lamp.CARD_SHARE);
-                yield Lamp.findFace(light, beam)
-                        .map(face -> part(light, form(face, beam.aim(), CARD_METRES), share));
+                yield Lamp.findFace(light, beam).map(face -> part(light, form(face, beam.aim(), CARD_METRES), share));
             }
             default ->
                 Lamp.findHousing(light, beam)
@@ -149,10 +147,7 @@ record SetLamps(List<Light> lights, List<Part> parts) {
     }
 
     private static Part part(PlacedLight light, Form form, double reflects) {
-        return new Part(
-                light.name(),
-                form,
-                new Coat.Opaque(Paint.even(Paints.grey(reflects)), new Finish.Matte()));
+        return new Part(light.name(), form, new Coat.Opaque(Paint.even(Paints.grey(reflects)), new Finish.Matte()));
     }
 
     private static Form form(Emitter face, Aim aim, double deepMetres) {
@@ -183,7 +178,8 @@ record SetLamps(List<Light> lights, List<Part> parts) {
             Beam beam = scene.beams().get(i);
             switch (Lamp.of(light, beam)) {
                 case Lamp.Unknown _ -> told.add("Nobody says what ", light.name(), " gives: drawn dark.");
-                case Lamp.Known known when known.colour() != Lamp.Colour.OF_OTHERS -> {
+                case Lamp.Known known
+                when known.colour() != Lamp.Colour.OF_OTHERS -> {
                     if (known.shine() instanceof Shine.Ray) {
                         told.add("The light of ", light.name(), " comes of a point: its own face is drawn dark.");
                     }

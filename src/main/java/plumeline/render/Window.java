@@ -78,7 +78,8 @@ public record Window(Frame frame, int width, int height) {
         }
         int[] packed = new int[width * height];
         for (int y = 0; y < height; y++) {
-            System.arraycopy(plate.packed(), (topPixels() + y) * plate.width() + leftPixels(), packed, y * width, width);
+            System.arraycopy(
+                    plate.packed(), (topPixels() + y) * plate.width() + leftPixels(), packed, y * width, width);
         }
         return new Pixels(width, height, packed);
     }

@@ -50,7 +50,8 @@ final class ArtFileTest {
 
     @Test
     void jpeg_isRead() throws IOException {
-        assertThat(at(read(written("jpg", BufferedImage.TYPE_INT_RGB)), 0.05, 0.5)[1]).isEqualTo(0.216, within(0.1));
+        assertThat(at(read(written("jpg", BufferedImage.TYPE_INT_RGB)), 0.05, 0.5)[1])
+                .isEqualTo(0.216, within(0.1));
     }
 
     @Test
@@ -72,15 +73,18 @@ final class ArtFileTest {
             })
     void svgThatPointsElsewhere_isRefused(String inside) {
         ArtFile file = ArtFile.read(String.format(SVG, inside).getBytes(UTF_8));
-        assertThat(file).isInstanceOfSatisfying(
-                ArtFile.Refused.class, refused -> assertThat(refused.found()).contains("outside itself"));
+        assertThat(file)
+                .isInstanceOfSatisfying(
+                        ArtFile.Refused.class,
+                        refused -> assertThat(refused.found()).contains("outside itself"));
     }
 
     @Test
     void svgThatPointsIntoItself_isRead() {
         String inside = "<defs><linearGradient id=\"a\"><stop stop-color=\"blue\"/></linearGradient></defs>"
                 + "<rect x=\"20\" width=\"20\" height=\"20\" fill=\"url(#a)\"/>";
-        assertThat(at(read(String.format(SVG, inside).getBytes(UTF_8)), 0.75, 0.5)[2]).isEqualTo(1, within(1e-6));
+        assertThat(at(read(String.format(SVG, inside).getBytes(UTF_8)), 0.75, 0.5)[2])
+                .isEqualTo(1, within(1e-6));
     }
 
     @Test

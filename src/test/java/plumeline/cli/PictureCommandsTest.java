@@ -2,6 +2,7 @@ package plumeline.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -9,6 +10,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
@@ -53,7 +55,8 @@ final class PictureCommandsTest {
         Files.writeString(plan, PLAN.replace("ART", "label.svg"));
         Files.writeString(
                 folder.resolve("label.svg"),
-                "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'><rect width='9' height='9' fill='#f00'/></svg>");
+                "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'>"
+                        + "<rect width='9' height='9' fill='#f00'/></svg>");
     }
 
     private Outcome run(String... words) {
@@ -63,7 +66,7 @@ final class PictureCommandsTest {
     }
 
     private Outcome draft(String... words) {
-        var all = new java.util.ArrayList<>(List.of("draft", plan.toString(), "--out", png.toString()));
+        var all = new ArrayList<>(List.of("draft", plan.toString(), "--out", png.toString()));
         all.addAll(List.of(words));
         return run(all.toArray(String[]::new));
     }
@@ -99,11 +102,12 @@ final class PictureCommandsTest {
         Files.writeString(plan, PLAN.replace("ART", "lost.png"));
         assertThat(draft()).isEqualTo(Outcome.ANSWERED);
         assertThat(err.toString(UTF_8))
-                .contains("tea.yaml:6:90 things.tin.label.art is lost.png, which is not there; must be a PNG, JPEG or SVG"
-                        + " file that can be read; the label is drawn blank")
+                .contains(
+                        "tea.yaml:6:90 things.tin.label.art is lost.png, which is not there; must be a PNG, JPEG or SVG"
+                                + " file that can be read; the label is drawn blank")
                 .contains("(P-ART-01, docs/problems.md)");
         int middle = picture().getRGB(240, 160);
-        assertThat(middle >> 16 & 255).isCloseTo(middle & 255, org.assertj.core.api.Assertions.within(12));
+        assertThat(middle >> 16 & 255).isCloseTo(middle & 255, within(12));
     }
 
     @Test
@@ -122,8 +126,9 @@ final class PictureCommandsTest {
         assertThat(draft("--view", "parts", "--size", "60x40")).isEqualTo(Outcome.ANSWERED);
         String list = Files.readString(folder.resolve("out.json"));
         assertThat(list)
-                .startsWith("{\"shot\":\"still\",\"real_seconds\":0.0,\"width\":60,\"height\":40,\"parts\":[{\"index\":0,"
-                        + "\"name\":\"the table\",\"colour\":\"#")
+                .startsWith(
+                        "{\"shot\":\"still\",\"real_seconds\":0.0,\"width\":60,\"height\":40,\"parts\":[{\"index\":0,"
+                                + "\"name\":\"the table\",\"colour\":\"#")
                 .contains("\"name\":\"hero\"");
         String colour = list.replaceAll("(?s).*\"hero\",\"colour\":\"#([0-9a-f]{6}).*", "$1");
         assertThat(picture().getRGB(30, 20) & 0xffffff).isEqualTo(Integer.parseInt(colour, 16));
@@ -165,7 +170,17 @@ final class PictureCommandsTest {
 
     @Test
     void stillOfTooFewRays_saysSo() {
-        run("still", plan.toString(), "--size", "45x30", "--noise", "0.001 %", "--samples", "4", "--out", png.toString());
+        run(
+                "still",
+                plan.toString(),
+                "--size",
+                "45x30",
+                "--noise",
+                "0.001 %",
+                "--samples",
+                "4",
+                "--out",
+                png.toString());
         assertThat(out.toString(UTF_8)).contains("4 rays a pixel").contains("Noisier than asked: --samples ended it.");
     }
 
@@ -173,7 +188,8 @@ final class PictureCommandsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--at|20 frames|--at is 20 frames; must be start, end, a frame from 0 to 9, or a time from 0 s to 0.4 s",
+                "--at|20 frames|--at is 20 frames; must be start, end, a frame from 0 to 9, or a time from 0 s to"
+                        + " 0.4 s",
                 "--size|480|--size is 480; must be pixels across and down, 8 to 4096 each",
                 "--size|9000x10|--size is 9000x10; must be pixels across and down, 8 to 4096 each",
                 "--shot|stil|the plan has no shot stil; it has still",

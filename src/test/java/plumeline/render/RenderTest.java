@@ -16,8 +16,9 @@ import plumeline.trace.Plate;
 /// Pictures exposed in parts and by several threads.
 final class RenderTest {
     private static final String TIN = "diameter: 60 mm, height: 90 mm, finish: satin";
-    private static final String LAMP = "lights: {strip: {panel: [300 mm, 600 mm], gives: 2000 lx at 1 m, white: 5600 K}}\n"
-            + "  machines: {plate: {speed: 60 rpm}, slider: {speed: 1 m/s}}";
+    private static final String LAMP =
+            "lights: {strip: {panel: [300 mm, 600 mm], gives: 2000 lx at 1 m, white: 5600 K}}\n"
+                    + "  machines: {plate: {speed: 60 rpm}, slider: {speed: 1 m/s}}";
     private static final String LIT = "lights: {key: {light: strip, at: [500 mm, -500 mm, 500 mm]}}\n"
             + "    moves: {go: {machine: slider, carries: hero, by: [100 mm, 0 mm], in: 0.4 s}}";
 
@@ -56,7 +57,8 @@ final class RenderTest {
         List<Look> looks = Render.looks(set, 0.1, 0.02, 16, window);
         assertThat(looks).hasSize(16);
         List<Look> inOrder = set.over(0.1, 0.02, 16);
-        assertThat(looks.get(1).tracer().hashCode()).isNotEqualTo(looks.get(0).tracer().hashCode());
+        assertThat(looks.get(1).tracer().hashCode())
+                .isNotEqualTo(looks.get(0).tracer().hashCode());
         assertThat(inOrder).hasSize(16);
         assertThat(Render.looks(set, 0.1, 0.02, 1, window)).hasSize(1);
         assertThat(Render.looks(set, 0.1, 0, 16, window)).hasSize(1);
@@ -86,7 +88,11 @@ final class RenderTest {
         int differ = 0;
         for (int y = 0; y < 60; y++) {
             for (int x = 0; x < 90; x++) {
-                differ += whole.seen().get((y + 20) * 120 + x + 30).equals(part.seen().get(y * 90 + x)) ? 0 : 1;
+                differ += whole.seen()
+                                .get((y + 20) * 120 + x + 30)
+                                .equals(part.seen().get(y * 90 + x))
+                        ? 0
+                        : 1;
             }
         }
         assertThat(differ).isZero();
@@ -98,7 +104,8 @@ final class RenderTest {
         ShotSet set = SetShots.one(TIN, LAMP, LIT);
         PartsView view = PartsView.of(set, 0, new Window(Frame.WHOLE, 60, 40));
         int nothing = (int) view.seen().stream().filter(index -> index < 0).count();
-        assertThat(view.parts().stream().mapToInt(PartsView.Named::pixels).sum() + nothing).isEqualTo(2400);
+        assertThat(view.parts().stream().mapToInt(PartsView.Named::pixels).sum() + nothing)
+                .isEqualTo(2400);
         assertThat(view.parts()).extracting(PartsView.Named::name).containsExactly("the table", "hero", "key");
         assertThat(view.parts()).extracting(PartsView.Named::colour).doesNotHaveDuplicates();
         int seen = view.seen().get(20 * 60 + 30);

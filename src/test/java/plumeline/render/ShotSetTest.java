@@ -33,7 +33,8 @@ import plumeline.trace.World;
 /// A staged shot as a world for rays.
 final class ShotSetTest {
     private static final String TIN = "diameter: 60 mm, height: 90 mm";
-    private static final String LAMP = "lights: {strip: {panel: [300 mm, 600 mm], gives: 2000 lx at 1 m, white: 5600 K}}";
+    private static final String LAMP =
+            "lights: {strip: {panel: [300 mm, 600 mm], gives: 2000 lx at 1 m, white: 5600 K}}";
     private static final String LIT = "lights: {key: {light: strip, at: [500 mm, -500 mm, 500 mm]}}";
 
     private static Part part(World world, String name) {
@@ -122,7 +123,8 @@ final class ShotSetTest {
         World world = SetShots.one(TIN, LAMP, LIT).worldAt(0);
         Light key = world.lights().getFirst();
         var face = (Light.Source.Face) key.source();
-        assertThat(face.emitter().middle().distanceMetres(new Vec(0.5, -0.5, 0.5))).isLessThan(1e-12);
+        assertThat(face.emitter().middle().distanceMetres(new Vec(0.5, -0.5, 0.5)))
+                .isLessThan(1e-12);
         Body housing = ((Form.Posed) part(world, "key").form()).body();
         Vec out = housing.middle().minus(face.emitter().middle());
         assertThat(out.dot(face.emitter().facing())).isEqualTo(-0.0251, within(1e-9));
@@ -158,7 +160,9 @@ final class ShotSetTest {
     @Test
     void sweep_liesOnTheTableAndBendsUp() {
         ShotSet set = SetShots.one(
-                TIN, LAMP, LIT + "\n    sweep: {behind: 500 mm, radius: 200 mm, width: 2 m, height: 1 m, reflects: 60 %,"
+                TIN,
+                LAMP,
+                LIT + "\n    sweep: {behind: 500 mm, radius: 200 mm, width: 2 m, height: 1 m, reflects: 60 %,"
                         + " gradient: [100 %, 40 %]}");
         List<Part> sweep = set.worldAt(0).parts().stream()
                 .filter(each -> each.name().equals("the sweep"))
@@ -183,7 +187,8 @@ final class ShotSetTest {
     void clearVial_hasARoomAWallFurtherIn() {
         String vial = "profile: [[0 mm, 21 mm], [90 mm, 21 mm], [90 mm, 10 mm], [118 mm, 10 mm]], body: clear,"
                 + " closed: yes, wall: {thickness: 2 mm, index: 1.52}, contents: {volume: 60 ml, index: 1.36}";
-        var coat = (Coat.Clear) part(SetShots.one(vial, "", "").worldAt(0), "hero").coat();
+        var coat =
+                (Coat.Clear) part(SetShots.one(vial, "", "").worldAt(0), "hero").coat();
         Coat.Room room = coat.room().orElseThrow();
         var form = (Solid.Revolved) room.solid();
         assertThat(room.bottomMetres()).isEqualTo(0.002, within(1e-12));
