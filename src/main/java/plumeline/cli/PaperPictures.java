@@ -30,8 +30,8 @@ import plumeline.stage.Stage;
 import plumeline.timeline.Played;
 import plumeline.trace.Plate;
 
-/// Small pictures of shots for papers: each pass at its start; the first one half way, where something moves, and at
-/// its end.
+/// Small pictures of shots for papers: each pass at its start; the first one at its end too, where something moves, and
+/// half way, where something is let go.
 final class PaperPictures {
     /// The longer side, pixels.
     private static final int LONGER = 480;
@@ -98,13 +98,15 @@ final class PaperPictures {
         List<Due> due = new ArrayList<>();
         ShotAnswer.Run first = shot.posed().stages().getFirst();
         due.add(new Due(shot, first, Moment.START));
-        boolean isMoving =
-                first.stage().isMoving() || first.stage().shot().findRelease().isPresent();
-        if (isMoving && film.shots().size() <= MANY_SHOTS) {
+        boolean isReleased = first.stage().shot().findRelease().isPresent();
+        boolean isFew = film.shots().size() <= MANY_SHOTS;
+        if (isReleased && isFew) {
             due.add(new Due(shot, first, Moment.MIDDLE));
+        }
+        if ((isReleased || first.stage().isMoving()) && isFew) {
             due.add(new Due(shot, first, Moment.END));
         }
-        if (film.shots().size() <= MANY_SHOTS) {
+        if (isFew) {
             shot.posed().stages().stream()
                     .skip(1)
                     .forEach(run -> due.add(new Due(shot, run, Moment.START)));

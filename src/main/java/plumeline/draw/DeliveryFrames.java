@@ -28,6 +28,13 @@ public final class DeliveryFrames {
 
     private DeliveryFrames() {}
 
+    /// Where a picture lies on a page.
+    ///
+    /// @param middle its middle
+    /// @param wide pixels across
+    /// @param tall pixels down
+    public record Room(Spot middle, double wide, double tall) {}
+
     /// How keep-outs are hatched.
     ///
     /// @param stepPixels from one line to the next
@@ -53,7 +60,7 @@ public final class DeliveryFrames {
         ///
         /// @param picture the picture on the page
         /// @return its box there
-        public Box box(Box picture) {
+        public Box box(Room picture) {
             return boxOf(frame, picture);
         }
 
@@ -61,7 +68,7 @@ public final class DeliveryFrames {
         ///
         /// @param picture the picture on the page
         /// @return that box there
-        public Box free(Box picture) {
+        public Box free(Room picture) {
             return boxOf(frame.within(delivery.keepOut()), picture);
         }
     }
@@ -79,13 +86,13 @@ public final class DeliveryFrames {
                 .toList();
     }
 
-    private static Box boxOf(Frame frame, Box picture) {
+    private static Box boxOf(Frame frame, Room picture) {
         Spot middle = picture.middle();
         return new Box(
-                middle.x() + frame.left() * picture.width(),
-                middle.y() - frame.top() * picture.height(),
-                middle.x() + frame.right() * picture.width(),
-                middle.y() - frame.bottom() * picture.height());
+                middle.x() + frame.left() * picture.wide(),
+                middle.y() - frame.top() * picture.tall(),
+                middle.x() + frame.right() * picture.wide(),
+                middle.y() - frame.bottom() * picture.tall());
     }
 
     /// Says how a delivery's frame is drawn.
@@ -99,7 +106,7 @@ public final class DeliveryFrames {
     /// @param picture the picture on the page
     /// @param page takes the groups
     /// @param hatch how keep-outs are hatched
-    public static void draw(List<Framed> frames, Box picture, Page page, Hatch hatch) {
+    public static void draw(List<Framed> frames, Room picture, Page page, Hatch hatch) {
         for (int i = 0; i < frames.size(); i++) {
             Framed framed = frames.get(i);
             Markup group = page.group("delivery." + framed.delivery().name());

@@ -134,15 +134,20 @@ public final class OnTop {
         };
     }
 
+    private DeliveryFrames.Room room() {
+        Box box = sheet.box();
+        return new DeliveryFrames.Room(box.middle(), box.width(), box.height());
+    }
+
     private List<DeliveryFrames.Framed> drawFrames() {
         List<DeliveryFrames.Framed> frames = DeliveryFrames.list(plan, stage.shot(), scene.picture());
-        DeliveryFrames.draw(frames, sheet.box(), sheet.page(), new DeliveryFrames.Hatch(HATCH, HATCH_WEIGHT));
+        DeliveryFrames.draw(frames, room(), sheet.page(), new DeliveryFrames.Hatch(HATCH, HATCH_WEIGHT));
         return frames;
     }
 
     private List<String> frames() {
         for (DeliveryFrames.Framed framed : drawFrames()) {
-            Box free = framed.free(sheet.box());
+            Box free = framed.free(room());
             sheet.name(
                     "name.delivery." + framed.delivery().name(),
                     List.of(framed.words()),
