@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumeline.draw.over.DeliveryFrames;
 import plumeline.geom.Body;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Point;

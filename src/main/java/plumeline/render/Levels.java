@@ -146,7 +146,7 @@ public final class Levels {
     /// Draws the levels upon their picture.
     ///
     /// @param png the greyed picture, a PNG file's bytes
-    /// @return the drawing, and what was taken for granted
+    /// @return the drawing
     public OnTop.Drawn draw(byte[] png) {
         String name =
                 stage.shot().name() + (stage.pass().isEmpty() ? "" : "." + stage.pass());
@@ -162,7 +162,7 @@ public final class Levels {
         letter(sheet);
         sheet.placeNames();
         sheet.row((from, to) -> List.of(), "Numbers: stops over (+) or under (−) mid grey, of a patch at the dot.");
-        return new OnTop.Drawn(sheet.finish(png), developing.assumed());
+        return new OnTop.Drawn(sheet.finish(png), List.of());
     }
 
     /// Lines of a level in pixels of the plate.

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import plumeline.draw.DeliveryFrames;
+import plumeline.draw.over.DeliveryFrames;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.sketch.Box;

@@ -33,6 +33,7 @@ public final class ShotSet {
     private static final double LEAST_F_NUMBER = 0.1;
 
     private final Stage stage;
+    private final double[] values;
     private final Stage.Laid laid;
     private final Quantity film;
     private final List<SetThings> things;
@@ -55,6 +56,7 @@ public final class ShotSet {
     private ShotSet(Plan plan, Stage stage, double[] values, Props props) {
         this.stage = stage;
         this.film = plan.film().rate();
+        this.values = values.clone();
         this.laid = stage.laid(values);
         Shot shot = stage.shot();
         Told told = new Told();
@@ -117,6 +119,13 @@ public final class ShotSet {
         }
         Developing developing = Developing.of(stage.shot().camera(), start.picture(), film);
         return Paints.times(white, 1 / developing.sharePerLuminance());
+    }
+
+    /// Gives its marks' values.
+    ///
+    /// @return SI, in the stage's order
+    public double[] values() {
+        return values.clone();
     }
 
     /// Gives the shot as staged.

@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.draw.over;
 
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +17,7 @@ import plumeline.stage.Picture;
 /// Deliveries' frames upon a picture of any size: each by its own dashes, its keep-outs hatched.
 public final class DeliveryFrames {
     /// Hatching on paper.
-    static final Hatch ON_PAPER = new Hatch(7, 0.4);
+    public static final Hatch ON_PAPER = new Hatch(7, 0.4);
 
     /// Dashes by which deliveries' frames differ; the weight differs with them.
     private static final List<String> DASHES = List.of("", "12 4", "4 3", "12 3 3 3", "1.5 2.5", "18 3 3 3 3 3");
@@ -96,7 +96,11 @@ public final class DeliveryFrames {
     }
 
     /// Says how a delivery's frame is drawn.
-    static String words(Plan plan, Delivery delivery) {
+    ///
+    /// @param plan the plan
+    /// @param delivery one of its deliveries
+    /// @return such as `long dashes`
+    public static String words(Plan plan, Delivery delivery) {
         return DASH_WORDS.get(plan.deliveries().indexOf(delivery) % DASH_WORDS.size());
     }
 
