@@ -44,7 +44,8 @@ final class DraftCommand implements Command {
                         Usage.valued(
                                 "--view",
                                 "VIEW",
-                                "picture; levels: where it clips, and numbers; or parts: flat colours and a JSON list beside it."),
+                                "picture; levels: where it clips, and numbers; or parts: flat colours, a list of"
+                                        + " them beside it as JSON."),
                         Usage.flag("--mirrored", "With --view parts: what is seen mirrored instead."),
                         OverPicture.onTop(),
                         PictureChoice.threads(),
@@ -95,15 +96,15 @@ final class DraftCommand implements Command {
     private static Plate plate(PictureChoice choice, Window window, int threads) throws IOException {
         Plate plate = new Plate(window.plateWidth(), window.plateHeight());
         var looks = Render.looks(choice.set(), choice.realSeconds(), 0, 1, window);
-        Render.expose(
-                looks, plate, new Exposing.Rays(0, 1, 1, 0), Jobs.Threads.each(threads), _ -> {}, new Stop());
+        Render.expose(looks, plate, new Exposing.Rays(0, 1, 1, 0), Jobs.Threads.each(threads), _ -> {}, new Stop());
         return plate;
     }
 
     private static boolean isParts(Arguments given) throws Refusal {
         String view = given.findValue("--view").orElse("picture");
         if (!List.of("picture", "levels", "parts").contains(view)) {
-            throw new Refusal("--view is " + view + "; must be picture, levels or parts", "Leave it out for the picture.");
+            throw new Refusal(
+                    "--view is " + view + "; must be picture, levels or parts", "Leave it out for the picture.");
         }
         if (given.findValue("--on-top").isPresent() && view.equals("parts")) {
             throw new Refusal("--on-top goes with a picture, not with its parts", "Leave one of both out.");

@@ -43,10 +43,13 @@ record OverPicture(Set<OnTop.Layer> layers, boolean isLevels) {
     /// @throws Refusal for any other word, and where only a part of the camera's picture is asked for
     static OverPicture read(Arguments given) throws Refusal {
         Set<OnTop.Layer> layers = EnumSet.noneOf(OnTop.Layer.class);
-        for (String word : given.findValue(ON_TOP).map(list -> List.of(list.split(",", -1))).orElse(List.of())) {
+        for (String word : given.findValue(ON_TOP)
+                .map(list -> List.of(list.split(",", -1)))
+                .orElse(List.of())) {
             layers.add(OnTop.Layer.find(word.strip())
                     .orElseThrow(() -> new Refusal(
-                            ON_TOP + " has " + word.strip() + "; must be of " + words(), "Such as --on-top frames,marks.")));
+                            ON_TOP + " has " + word.strip() + "; must be of " + words(),
+                            "Such as --on-top frames,marks.")));
         }
         OverPicture over = new OverPicture(
                 layers, given.findValue("--view").filter("levels"::equals).isPresent());
@@ -66,9 +69,7 @@ record OverPicture(Set<OnTop.Layer> layers, boolean isLevels) {
     }
 
     private static String words() {
-        return EnumSet.allOf(OnTop.Layer.class).stream()
-                .map(OnTop.Layer::word)
-                .collect(Collectors.joining(", "));
+        return EnumSet.allOf(OnTop.Layer.class).stream().map(OnTop.Layer::word).collect(Collectors.joining(", "));
     }
 
     boolean isAny() {

@@ -69,7 +69,8 @@ final class PaperPictures {
     }
 
     private Pictures draw() throws Refusal, IOException {
-        List<Due> all = film.shots().stream().flatMap(shot -> due(shot).stream()).toList();
+        List<Due> all =
+                film.shots().stream().flatMap(shot -> due(shot).stream()).toList();
         console.say("plumeline: drawing " + all.size() + " pictures");
         Progress progress = new TimeLeft("drawing pictures", console);
         Map<String, List<Pictures.One>> pictures = new LinkedHashMap<>();
@@ -89,8 +90,7 @@ final class PaperPictures {
             progress.hear((i + 1.0) / all.size());
         }
         Map<String, Pictures.OfShot> byShot = new LinkedHashMap<>();
-        pictures.forEach((shot, list) ->
-                byShot.put(shot, new Pictures.OfShot(list, List.copyOf(assumed.get(shot)))));
+        pictures.forEach((shot, list) -> byShot.put(shot, new Pictures.OfShot(list, List.copyOf(assumed.get(shot)))));
         return new Pictures(byShot);
     }
 
@@ -107,9 +107,7 @@ final class PaperPictures {
             due.add(new Due(shot, first, Moment.END));
         }
         if (isFew) {
-            shot.posed().stages().stream()
-                    .skip(1)
-                    .forEach(run -> due.add(new Due(shot, run, Moment.START)));
+            shot.posed().stages().stream().skip(1).forEach(run -> due.add(new Due(shot, run, Moment.START)));
         }
         return due;
     }
@@ -138,8 +136,8 @@ final class PaperPictures {
         String word = due.moment().word();
         return Pictures.One.ofJpeg(
                 due.moment(),
-                word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1) + ", frame " + (frame + 1)
-                        + pass + ", computed",
+                word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1) + ", frame " + (frame + 1) + pass
+                        + ", computed",
                 "Shot " + due.shot().shot() + ": computed picture at " + word + pass,
                 DrawingPainter.jpeg(svg, wide));
     }

@@ -108,9 +108,7 @@ final class StillCommand implements Command {
                 return Outcome.STOPPED;
             }
             console.answer(how
-                    + (drawn.noise() <= aim.noise()
-                            ? ""
-                            : "Noisier than asked: --samples ended it. Give it more.\n")
+                    + (drawn.noise() <= aim.noise() ? "" : "Noisier than asked: --samples ended it. Give it more.\n")
                     + notes
                     + choice.assumed());
         }
@@ -126,11 +124,17 @@ final class StillCommand implements Command {
     }
 
     private static int across(Optional<Delivery> delivery) {
-        return delivery.flatMap(Delivery::size).map(Delivery.Size::acrossPixels).filter(px -> px < ACROSS).orElse(ACROSS);
+        return delivery.flatMap(Delivery::size)
+                .map(Delivery.Size::acrossPixels)
+                .filter(px -> px < ACROSS)
+                .orElse(ACROSS);
     }
 
     private static int down(Optional<Delivery> delivery) {
-        return delivery.flatMap(Delivery::size).map(Delivery.Size::downPixels).filter(px -> px < DOWN).orElse(DOWN);
+        return delivery.flatMap(Delivery::size)
+                .map(Delivery.Size::downPixels)
+                .filter(px -> px < DOWN)
+                .orElse(DOWN);
     }
 
     /// What is aimed at.
@@ -162,8 +166,7 @@ final class StillCommand implements Command {
     private record Drawn(Plate plate, int samples, double noise) {}
 
     /// A still as it is drawn.
-    private record Drawing(
-            PictureChoice choice, Window window, Aim aim, Console console, Interruption interruption) {
+    private record Drawing(PictureChoice choice, Window window, Aim aim, Console console, Interruption interruption) {
         /// Draws in passes until it is clean enough, all rays are used, or it is stopped.
         Drawn draw() throws IOException {
             Plate plate = new Plate(window.plateWidth(), window.plateHeight());

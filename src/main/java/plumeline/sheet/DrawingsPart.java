@@ -145,11 +145,12 @@ final class DrawingsPart {
     /// The camera view of a moment, where it differs from that at start.
     private List<Markup> lineArt(Moment moment) {
         Drawing drawing = Drawings.cameraView(plan, answer, moment);
-        String at =
-                LeewaySentence.capital(moment.word()) + ", frame " + (moment.frame(subject.stage().frames()) + 1);
+        String at = LeewaySentence.capital(moment.word()) + ", frame "
+                + (moment.frame(subject.stage().frames()) + 1);
         return isSame(start, drawing)
                 ? List.of()
-                : List.of(Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
+                : List.of(
+                        Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
     }
 
     private List<Markup> computed(Moment moment) {

@@ -81,8 +81,7 @@ public final class DeliveryFrames {
     /// @return in the plan's order
     public static List<Framed> list(Plan plan, Shot shot, Picture picture) {
         return plan.deliveries().stream()
-                .map(delivery ->
-                        new Framed(delivery, Frame.of(picture, delivery, shot.cropOrDefault(delivery.name()))))
+                .map(delivery -> new Framed(delivery, Frame.of(picture, delivery, shot.cropOrDefault(delivery.name()))))
                 .toList();
     }
 
@@ -122,8 +121,7 @@ public final class DeliveryFrames {
                     new Box(outer.left(), free.top(), free.left(), free.bottom()),
                     new Box(free.right(), free.top(), outer.right(), free.bottom()))) {
                 if (strip.width() > 0.5 && strip.height() > 0.5) {
-                    group.add(Shapes.hatch(strip, hatch.stepPixels())
-                            .with("stroke-width", hatch.weightPixels()));
+                    group.add(Shapes.hatch(strip, hatch.stepPixels()).with("stroke-width", hatch.weightPixels()));
                 }
             }
             Markup frame = Shapes.box(Pen.EDGE, outer).with("stroke-width", 1.3);
