@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
+import plumeline.jobs.Stop;
 import plumeline.plan.Plans;
 import plumeline.render.Coarse;
 import plumeline.render.Develop;
@@ -43,8 +44,10 @@ final class DraftCommand implements Command {
                         Usage.valued(
                                 "--view",
                                 "VIEW",
-                                "picture, or parts: a flat colour a part, and a list of them beside it as JSON."),
+                                "picture; levels: where it clips, and numbers; or parts: flat colours, a list of"
+                                        + " them beside it as JSON."),
                         Usage.flag("--mirrored", "With --view parts: what is seen mirrored instead."),
+                        OverPicture.onTop(),
                         PictureChoice.threads(),
                         Usage.valued("--out", "FILE", "Writes into this PNG file; else into SHOT.draft.png.")),
                 List.of("draft film.yaml --shot reveal --at end", "draft film.yaml --view parts --out parts.png"));
@@ -53,6 +56,7 @@ final class DraftCommand implements Command {
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         boolean isParts = isParts(given);
+        OverPicture over = OverPicture.read(given);
         int threads = PictureChoice.threads(given);
         String name = given.plain().getFirst();
         Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
@@ -63,6 +67,7 @@ final class DraftCommand implements Command {
         PictureChoice choice = PictureChoice.of(reading.plan().get(), given, console);
         Window window = choice.window(delivery, given, ACROSS, ACROSS);
         Path file = PlainFile.toPath(given.findValue("--out").orElse(choice.file(isParts ? "parts" : "draft")));
+        over.check(window);
         if (isParts) {
             return parts(choice, window, file, given.has("--mirrored"), console);
         }
@@ -73,6 +78,7 @@ final class DraftCommand implements Command {
                 return Outcome.STOPPED;
             }
         }
+        String notes = over.isAny() ? over.lay(choice, window, plate(choice, window, threads), file) : "";
         console.answer(String.format(
                 Locale.ROOT,
                 "%s: %s at %s, %d x %d px, one ray a pixel, in %.1f s%n%s",
@@ -82,14 +88,26 @@ final class DraftCommand implements Command {
                 window.width(),
                 window.height(),
                 (System.nanoTime() - began) / 1e9,
-                choice.assumed()));
+                notes + choice.assumed()));
         return Outcome.ANSWERED;
+    }
+
+    /// The draft once more, to draw upon it: it takes a moment.
+    private static Plate plate(PictureChoice choice, Window window, int threads) throws IOException {
+        Plate plate = new Plate(window.plateWidth(), window.plateHeight());
+        var looks = Render.looks(choice.set(), choice.realSeconds(), 0, 1, window);
+        Render.expose(looks, plate, new Exposing.Rays(0, 1, 1, 0), Jobs.Threads.each(threads), _ -> {}, new Stop());
+        return plate;
     }
 
     private static boolean isParts(Arguments given) throws Refusal {
         String view = given.findValue("--view").orElse("picture");
-        if (!List.of("picture", "parts").contains(view)) {
-            throw new Refusal("--view is " + view + "; must be picture or parts", "Leave it out for the picture.");
+        if (!List.of("picture", "levels", "parts").contains(view)) {
+            throw new Refusal(
+                    "--view is " + view + "; must be picture, levels or parts", "Leave it out for the picture.");
+        }
+        if (given.findValue("--on-top").isPresent() && view.equals("parts")) {
+            throw new Refusal("--on-top goes with a picture, not with its parts", "Leave one of both out.");
         }
         if (given.has("--mirrored") && !view.equals("parts")) {
             throw new Refusal("--mirrored goes with --view parts", "Add --view parts, or leave it out.");

@@ -30,8 +30,8 @@ import plumeline.stage.Stage;
 import plumeline.timeline.Played;
 import plumeline.trace.Plate;
 
-/// Small pictures of shots for papers: each pass at its start; the first one half way, where something moves, and at
-/// its end.
+/// Small pictures of shots for papers: each pass at its start; the first one at its end too, where something moves, and
+/// half way, where something is let go.
 final class PaperPictures {
     /// The longer side, pixels.
     private static final int LONGER = 480;
@@ -69,7 +69,8 @@ final class PaperPictures {
     }
 
     private Pictures draw() throws Refusal, IOException {
-        List<Due> all = film.shots().stream().flatMap(shot -> due(shot).stream()).toList();
+        List<Due> all =
+                film.shots().stream().flatMap(shot -> due(shot).stream()).toList();
         console.say("plumeline: drawing " + all.size() + " pictures");
         Progress progress = new TimeLeft("drawing pictures", console);
         Map<String, List<Pictures.One>> pictures = new LinkedHashMap<>();
@@ -89,8 +90,7 @@ final class PaperPictures {
             progress.hear((i + 1.0) / all.size());
         }
         Map<String, Pictures.OfShot> byShot = new LinkedHashMap<>();
-        pictures.forEach((shot, list) ->
-                byShot.put(shot, new Pictures.OfShot(list, List.copyOf(assumed.get(shot)))));
+        pictures.forEach((shot, list) -> byShot.put(shot, new Pictures.OfShot(list, List.copyOf(assumed.get(shot)))));
         return new Pictures(byShot);
     }
 
@@ -98,16 +98,16 @@ final class PaperPictures {
         List<Due> due = new ArrayList<>();
         ShotAnswer.Run first = shot.posed().stages().getFirst();
         due.add(new Due(shot, first, Moment.START));
-        boolean isMoving =
-                first.stage().isMoving() || first.stage().shot().findRelease().isPresent();
-        if (isMoving && film.shots().size() <= MANY_SHOTS) {
+        boolean isReleased = first.stage().shot().findRelease().isPresent();
+        boolean isFew = film.shots().size() <= MANY_SHOTS;
+        if (isReleased && isFew) {
             due.add(new Due(shot, first, Moment.MIDDLE));
+        }
+        if ((isReleased || first.stage().isMoving()) && isFew) {
             due.add(new Due(shot, first, Moment.END));
         }
-        if (film.shots().size() <= MANY_SHOTS) {
-            shot.posed().stages().stream()
-                    .skip(1)
-                    .forEach(run -> due.add(new Due(shot, run, Moment.START)));
+        if (isFew) {
+            shot.posed().stages().stream().skip(1).forEach(run -> due.add(new Due(shot, run, Moment.START)));
         }
         return due;
     }
@@ -136,8 +136,8 @@ final class PaperPictures {
         String word = due.moment().word();
         return Pictures.One.ofJpeg(
                 due.moment(),
-                word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1) + ", frame " + (frame + 1)
-                        + pass + ", computed",
+                word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1) + ", frame " + (frame + 1) + pass
+                        + ", computed",
                 "Shot " + due.shot().shot() + ": computed picture at " + word + pass,
                 DrawingPainter.jpeg(svg, wide));
     }

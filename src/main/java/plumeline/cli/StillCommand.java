@@ -15,10 +15,8 @@ import plumeline.quantity.Print;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;
 import plumeline.quantity.Reading;
-import plumeline.render.Develop;
 import plumeline.render.Developing;
 import plumeline.render.Noise;
-import plumeline.render.PngFile;
 import plumeline.render.Render;
 import plumeline.render.Window;
 import plumeline.trace.Exposing;
@@ -58,6 +56,11 @@ final class StillCommand implements Command {
                                 "WxH",
                                 "Draws so many pixels across and down; else the delivery's, within 1920x1080."),
                         Usage.valued(
+                                "--view",
+                                "VIEW",
+                                "picture, or levels: lines where it clips, at mid grey, where noise hides; numbers."),
+                        OverPicture.onTop(),
+                        Usage.valued(
                                 "--noise",
                                 "SHARE",
                                 "Draws until pixels are off by so much of the screen's scale in the mean; else 1 %."),
@@ -71,22 +74,23 @@ final class StillCommand implements Command {
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
         Aim aim = Aim.read(given);
+        OverPicture over = over(given);
         String name = given.plain().getFirst();
         Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
         if (reading.plan().isEmpty()) {
             return PlanFile.tellProblems(reading, console);
         }
         Plan plan = reading.plan().get();
-        Optional<Delivery> delivery = PictureChoice.delivery(plan, given)
-                .or(() -> plan.deliveries().stream().findFirst());
+        Optional<Delivery> delivery = over.of(PictureChoice.delivery(plan, given)
+                .or(() -> plan.deliveries().stream().findFirst()));
         PictureChoice choice = PictureChoice.of(plan, given, console);
         Window window = choice.window(delivery, given, across(delivery), down(delivery));
+        over.check(window);
         Path file = PlainFile.toPath(given.findValue("--out").orElse(choice.file("still")));
         long began = System.nanoTime();
         try (Interruption interruption = new Interruption()) {
             Drawn drawn = new Drawing(choice, window, aim, console, interruption).draw();
-            Developing developing = choice.set().developing(choice.realSeconds());
-            PlainFile.lay(file, PngFile.of(window.cut(Develop.of(drawn.plate(), developing))));
+            String notes = over.lay(choice, window, drawn.plate(), file);
             String how = String.format(
                     Locale.ROOT,
                     "%s: %s at %s, %d x %d px, %d rays a pixel, noise %s, in %.1f s%n",
@@ -105,9 +109,21 @@ final class StillCommand implements Command {
             }
             console.answer(how
                     + (drawn.noise() <= aim.noise() ? "" : "Noisier than asked: --samples ended it. Give it more.\n")
+<<<<<<< HEAD
+=======
+                    + notes
+>>>>>>> e84a4210a20ffc3862a5a6adfd03edaedf2b74fa
                     + choice.assumed());
         }
         return Outcome.ANSWERED;
+    }
+
+    private static OverPicture over(Arguments given) throws Refusal {
+        String view = given.findValue("--view").orElse("picture");
+        if (!List.of("picture", "levels").contains(view)) {
+            throw new Refusal("--view is " + view + "; must be picture or levels", "Leave it out for the picture.");
+        }
+        return OverPicture.read(given);
     }
 
     private static int across(Optional<Delivery> delivery) {

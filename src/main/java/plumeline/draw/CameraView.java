@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumeline.draw.over.DeliveryFrames;
 import plumeline.geom.Body;
 import plumeline.geom.Pinhole;
 import plumeline.geom.Point;
@@ -83,11 +84,15 @@ final class CameraView {
                 .map(walls -> new MirrorImages(stage, scene, walls, this::spot)
                         .draw(page, subjects(), fineness(), picture, page.id("clip")))
                 .orElse(List.of());
-        DeliveryFrames.draw(frames, picture, page, DeliveryFrames.ON_PAPER);
+        DeliveryFrames.draw(frames, room(), page, DeliveryFrames.ON_PAPER);
         page.group("picture").add(Shapes.box(Pen.BORDER, picture));
         letterFrames(frames);
         double below = letterThings();
         return page.finish(WIDTH, below);
+    }
+
+    private DeliveryFrames.Room room() {
+        return new DeliveryFrames.Room(picture.middle(), wide, tall);
     }
 
     private Spot spot(Point point) {
@@ -237,7 +242,7 @@ final class CameraView {
     /// Names above the picture; a frame further right is named further down, so that no leader crosses a name.
     private void letterFrames(List<DeliveryFrames.Framed> frames) {
         List<DeliveryFrames.Framed> order = new ArrayList<>(frames);
-        order.sort(Comparator.comparingDouble(framed -> framed.box(picture).left()));
+        order.sort(Comparator.comparingDouble(framed -> framed.box(room()).left()));
         Box sheet = new Box(0, 0, WIDTH, picture.top());
         Labels labels = new Labels(sheet);
         Markup leaders = page.group("leaders");
@@ -245,7 +250,7 @@ final class CameraView {
             Delivery delivery = order.get(row).delivery();
             String text = Lettering.fitted(order.get(row).words(), WIDTH - 8);
             double width = Lettering.width(text);
-            double left = order.get(row).box(picture).left();
+            double left = order.get(row).box(room()).left();
             double y = Lettering.ROW * (row + 0.5);
             double x = Math.min(left + 5, WIDTH - width) + width / 2;
             Spot anchor = new Spot(left, y);
@@ -254,7 +259,7 @@ final class CameraView {
             leaders.add(Shapes.line(
                     Pen.THIN,
                     new Spot(left, y - Lettering.LINE / 3),
-                    new Spot(left, order.get(row).box(picture).top())));
+                    new Spot(left, order.get(row).box(room()).top())));
         }
         page.letter(labels.draw());
     }

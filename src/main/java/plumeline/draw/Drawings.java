@@ -2,6 +2,7 @@ package plumeline.draw;
 
 import java.util.List;
 import java.util.Map;
+import plumeline.draw.over.DeliveryFrames;
 import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
 import plumeline.sketch.Drawing;

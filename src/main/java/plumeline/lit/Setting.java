@@ -72,8 +72,8 @@ public final class Setting {
         OptionalDouble iso = camera.findIso();
         return over.isEmpty() || under.isEmpty() || base.isEmpty() || iso.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Latitude(over.get().si(), under.get().si())
-                        .rated(iso.getAsDouble(), base.getAsDouble()));
+                : Optional.of(
+                        new Latitude(over.get().si(), under.get().si()).rated(iso.getAsDouble(), base.getAsDouble()));
     }
 
     /// Gives how bright a surface is to the camera against its own luminance.

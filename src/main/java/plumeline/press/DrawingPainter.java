@@ -165,8 +165,8 @@ public final class DrawingPainter {
 
     private void letter(Element element, DrawingShapes.Style style) {
         double length = element.hasAttribute("textLength") ? DrawingShapes.pixels(element, "textLength") : 0;
-        Shape outline = letters.outline(
-                element.getTextContent(), style.letters() * shapes.scale(), length * shapes.scale());
+        Shape outline =
+                letters.outline(element.getTextContent(), style.letters() * shapes.scale(), length * shapes.scale());
         AffineTransform at = AffineTransform.getTranslateInstance(
                 shapes.x(DrawingShapes.pixels(element, "x")), shapes.y(DrawingShapes.pixels(element, "y")));
         paint(at.createTransformedShape(outline), style, shapes.stroke(element, style));

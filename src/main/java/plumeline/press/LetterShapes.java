@@ -66,8 +66,7 @@ final class LetterShapes {
         double unit = 1.0 / font.getUnitsPerEm();
         var shape = font.getGlyph().getGlyph(glyph);
         if (shape != null) {
-            path.append(
-                    new AffineTransform(unit, 0, 0, -unit, at, 0).createTransformedShape(shape.getPath()), false);
+            path.append(new AffineTransform(unit, 0, 0, -unit, at, 0).createTransformedShape(shape.getPath()), false);
         }
         return font.getAdvanceWidth(glyph) * unit;
     }

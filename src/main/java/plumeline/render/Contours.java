@@ -40,11 +40,10 @@ record Contours(int width, int height, double[] field) {
         double[] down = new double[field.length];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                across[y * width + x] =
-                        (field[y * width + Math.max(0, x - 1)]
-                                        + 2 * field[y * width + x]
-                                        + field[y * width + Math.min(width - 1, x + 1)])
-                                / 4;
+                across[y * width + x] = (field[y * width + Math.max(0, x - 1)]
+                                + 2 * field[y * width + x]
+                                + field[y * width + Math.min(width - 1, x + 1)])
+                        / 4;
             }
         }
         for (int y = 0; y < height; y++) {
@@ -120,8 +119,7 @@ record Contours(int width, int height, double[] field) {
         double one = value(side.x(), side.y());
         double other = side.isAcross() ? value(side.x() + 1, side.y()) : value(side.x(), side.y() + 1);
         double share = Math.clamp((level - one) / (other - one), 0, 1);
-        return new Spot(
-                side.x() + 0.5 + (side.isAcross() ? share : 0), side.y() + 0.5 + (side.isAcross() ? 0 : share));
+        return new Spot(side.x() + 0.5 + (side.isAcross() ? share : 0), side.y() + 0.5 + (side.isAcross() ? 0 : share));
     }
 
     private List<Piece> pieces(int x, int y, double level) {

@@ -37,8 +37,7 @@ final class Covering {
                     : Hull.of(scene.things().get(i), FINE);
             if (hulls.stream()
                     .map(List::of)
-                    .anyMatch(hull ->
-                            Uncovered.isCovered(eye, place, hull) && Uncovered.isCovered(place, eye, hull))) {
+                    .anyMatch(hull -> Uncovered.isCovered(eye, place, hull) && Uncovered.isCovered(place, eye, hull))) {
                 return true;
             }
         }

@@ -82,7 +82,8 @@ record Highlights(Stage stage, Scene scene, PictureSheet sheet) {
             sheet.keepOff(part.ring());
         }
         Part largest = parts.stream()
-                .max((one, other) -> Integer.compare(one.left().size(), other.left().size()))
+                .max((one, other) ->
+                        Integer.compare(one.left().size(), other.left().size()))
                 .orElseThrow();
         if (sheet.box().holds(largest.middle())) {
             sheet.name("name." + id, List.of(light + " in " + name), largest.middle(), 16);
@@ -115,8 +116,7 @@ record Highlights(Stage stage, Scene scene, PictureSheet sheet) {
 
     /// The part of the row below that a stretch goes on with, where it is one that no other goes on with.
     private static Optional<Part> goesOn(List<Part> open, List<Part> taken, Spot from, Spot to) {
-        List<Part> below =
-                open.stream().filter(part -> part.touches(from, to)).toList();
+        List<Part> below = open.stream().filter(part -> part.touches(from, to)).toList();
         return below.size() == 1 && !taken.contains(below.getFirst())
                 ? Optional.of(below.getFirst())
                 : Optional.empty();

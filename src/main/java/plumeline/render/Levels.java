@@ -14,7 +14,6 @@ import plumeline.plan.Placed;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.sketch.Box;
-import plumeline.sketch.Lettering;
 import plumeline.sketch.Markup;
 import plumeline.sketch.Pen;
 import plumeline.sketch.Shapes;
@@ -146,10 +145,9 @@ public final class Levels {
     /// Draws the levels upon their picture.
     ///
     /// @param png the greyed picture, a PNG file's bytes
-    /// @return the drawing, and what was taken for granted
+    /// @return the drawing
     public OnTop.Drawn draw(byte[] png) {
-        String name =
-                stage.shot().name() + (stage.pass().isEmpty() ? "" : "." + stage.pass());
+        String name = stage.shot().name() + (stage.pass().isEmpty() ? "" : "." + stage.pass());
         PictureSheet sheet = new PictureSheet(name + ".levels", "Shot " + name + ": levels", scene.picture());
         for (Level level : levels()) {
             Markup group = sheet.page().group("level." + level.name());
@@ -162,7 +160,7 @@ public final class Levels {
         letter(sheet);
         sheet.placeNames();
         sheet.row((from, to) -> List.of(), "Numbers: stops over (+) or under (−) mid grey, of a patch at the dot.");
-        return new OnTop.Drawn(sheet.finish(png), developing.assumed());
+        return new OnTop.Drawn(sheet.finish(png), List.of());
     }
 
     /// Lines of a level in pixels of the plate.
@@ -246,7 +244,8 @@ public final class Levels {
         Body body = scene.things().get(thing);
         Vec eye = scene.aim().eye();
         Patch patch = Spots.of(placed, body, Spots.usual(placed, body, eye), eye);
-        if (patch.facing().dot(eye.minus(patch.place())) <= 0 || Covering.isHidden(stage, scene, thing, patch.place())) {
+        if (patch.facing().dot(eye.minus(patch.place())) <= 0
+                || Covering.isHidden(stage, scene, thing, patch.place())) {
             return Optional.empty();
         }
         return PlaceSight.of(scene, patch.place()) instanceof PlaceSight.Seen(PlaceSight.Way _, Point point)

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import plumeline.draw.DeliveryFrames;
+import plumeline.draw.over.DeliveryFrames;
 import plumeline.plan.Mark;
 import plumeline.plan.Plan;
 import plumeline.sketch.Box;
@@ -92,8 +92,7 @@ public final class OnTop {
     /// @param png the whole picture of the camera, a PNG file's bytes, of any size
     /// @param layers what to draw
     /// @return the drawing; its picture lies at 0, 0 and is 960 pixels of the drawing along its longer side
-    public static Drawn draw(
-            Plan plan, Stage stage, double[] values, Scene scene, byte[] png, Set<Layer> layers) {
+    public static Drawn draw(Plan plan, Stage stage, double[] values, Scene scene, byte[] png, Set<Layer> layers) {
         return new OnTop(plan, stage, values, scene).draw(png, layers);
     }
 
@@ -134,15 +133,20 @@ public final class OnTop {
         };
     }
 
+    private DeliveryFrames.Room room() {
+        Box box = sheet.box();
+        return new DeliveryFrames.Room(box.middle(), box.width(), box.height());
+    }
+
     private List<DeliveryFrames.Framed> drawFrames() {
         List<DeliveryFrames.Framed> frames = DeliveryFrames.list(plan, stage.shot(), scene.picture());
-        DeliveryFrames.draw(frames, sheet.box(), sheet.page(), new DeliveryFrames.Hatch(HATCH, HATCH_WEIGHT));
+        DeliveryFrames.draw(frames, room(), sheet.page(), new DeliveryFrames.Hatch(HATCH, HATCH_WEIGHT));
         return frames;
     }
 
     private List<String> frames() {
         for (DeliveryFrames.Framed framed : drawFrames()) {
-            Box free = framed.free(sheet.box());
+            Box free = framed.free(room());
             sheet.name(
                     "name.delivery." + framed.delivery().name(),
                     List.of(framed.words()),
@@ -156,13 +160,15 @@ public final class OnTop {
         List<String> hidden = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             String name = stage.shot().placed().get(i).name();
-            Optional<Box> room = Covering.findRoom(scene, scene.things().get(i), sheet::spot)
-                    .filter(sheet.box()::meets);
+            Optional<Box> room =
+                    Covering.findRoom(scene, scene.things().get(i), sheet::spot).filter(sheet.box()::meets);
             if (room.isPresent() && Covering.isHidden(stage, scene, i)) {
                 hidden.add(name);
             } else {
                 room.ifPresent(found -> sheet.nameBelow(
-                        "name.thing." + name, markLines(name), new Spot(found.middle().x(), found.bottom())));
+                        "name.thing." + name,
+                        markLines(name),
+                        new Spot(found.middle().x(), found.bottom())));
             }
         }
         return hidden.isEmpty()
@@ -182,8 +188,17 @@ public final class OnTop {
             }
         }
         List<String> lines = new ArrayList<>(List.of(name));
-        if (!set.isEmpty()) {
-            lines.addAll(Lettering.wrapped(String.join(", ", set), WIDEST));
+        String line = "";
+        for (String each : set) {
+            String longer = line.isEmpty() ? each : line + ", " + each;
+            boolean isFull = !line.isEmpty() && Lettering.width(longer) > WIDEST;
+            if (isFull) {
+                lines.add(line + ",");
+            }
+            line = isFull ? each : longer;
+        }
+        if (!line.isEmpty()) {
+            lines.add(line);
         }
         return lines;
     }

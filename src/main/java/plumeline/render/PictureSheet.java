@@ -129,7 +129,9 @@ final class PictureSheet {
             Box room = new Box(left, reach + EDGE, box.right(), reach + EDGE + Lettering.LINE);
             below.add(Lettering.text(List.of(line), room));
             if (line.equals(Lettering.wrapped(text, box.width() - left - EDGE).getFirst())) {
-                below.addAll(sample.draw(new Spot(4, room.middle().y()), new Spot(60, room.middle().y())));
+                below.addAll(sample.draw(
+                        new Spot(4, room.middle().y()),
+                        new Spot(60, room.middle().y())));
             }
             reach += Lettering.LINE;
         }

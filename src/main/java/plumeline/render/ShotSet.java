@@ -57,6 +57,7 @@ public final class ShotSet {
         this.stage = stage;
         this.values = values.clone();
         this.film = plan.film().rate();
+        this.values = values.clone();
         this.laid = stage.laid(values);
         Shot shot = stage.shot();
         Told told = new Told();
@@ -119,6 +120,13 @@ public final class ShotSet {
         }
         Developing developing = Developing.of(stage.shot().camera(), start.picture(), film);
         return Paints.times(white, 1 / developing.sharePerLuminance());
+    }
+
+    /// Gives its marks' values.
+    ///
+    /// @return SI, in the stage's order
+    public double[] values() {
+        return values.clone();
     }
 
     /// Gives the shot as staged.

@@ -99,18 +99,19 @@ final class DrawingsPart {
     /// The camera view at start stands at the head of the sheet; here is what differs from it later.
     private void pictures(Markup section) {
         List<Markup> views = new ArrayList<>();
-        List<Markup> pairs = new ArrayList<>();
-        pairs.add(pair(computed(Moment.START)));
+        List<List<Markup>> rows = new ArrayList<>();
+        addRows(rows, computed(Moment.START));
         for (Moment moment : LATER) {
             List<Markup> drawn = subject.stage().isMoving() ? lineArt(moment) : List.of();
             views.addAll(drawn);
-            List<Markup> both = new ArrayList<>(drawn);
-            both.addAll(computed(moment));
-            pairs.add(pair(both));
+            if (!drawn.isEmpty()) {
+                rows.add(new ArrayList<>(drawn));
+            }
+            addRows(rows, computed(moment));
         }
         section.add(Markup.of("h2", "The picture"));
         if (!computed.pictures().isEmpty()) {
-            section.add(pairs.stream().filter(pair -> pair.findClass("view").isPresent()).toList());
+            section.add(rows.stream().map(DrawingsPart::pair).toList());
             section.add(Rows.flowing(Markup.of("p"), COMPUTED + " " + String.join(" ", computed.assumed())));
         } else if (!views.isEmpty()) {
             section.add(pair(views));
@@ -127,6 +128,16 @@ final class DrawingsPart {
     private static final String COMPUTED = "Computed pictures show framing, blur, light and highlights as the marks are"
             + " set, with a part of the rays that a still takes: their grain is not the camera's.";
 
+    /// Lays views two a row, beside what stands in the last one.
+    private static void addRows(List<List<Markup>> rows, List<Markup> views) {
+        for (Markup view : views) {
+            if (rows.isEmpty() || rows.getLast().size() > 1) {
+                rows.add(new ArrayList<>());
+            }
+            rows.getLast().add(view);
+        }
+    }
+
     private static Markup pair(List<Markup> views) {
         return Markup.of("div").with("class", "pair").add(views);
     }
@@ -134,11 +145,12 @@ final class DrawingsPart {
     /// The camera view of a moment, where it differs from that at start.
     private List<Markup> lineArt(Moment moment) {
         Drawing drawing = Drawings.cameraView(plan, answer, moment);
-        String at =
-                LeewaySentence.capital(moment.word()) + ", frame " + (moment.frame(subject.stage().frames()) + 1);
+        String at = LeewaySentence.capital(moment.word()) + ", frame "
+                + (moment.frame(subject.stage().frames()) + 1);
         return isSame(start, drawing)
                 ? List.of()
-                : List.of(Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
+                : List.of(
+                        Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
     }
 
     private List<Markup> computed(Moment moment) {

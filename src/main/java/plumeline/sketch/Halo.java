@@ -32,9 +32,8 @@ public final class Halo {
                     .with("stroke-linejoin", "round");
         }
         if (!art.findAttribute("stroke").orElse("none").equals("none")) {
-            double weight = art.findAttribute("stroke-width")
-                    .map(Double::parseDouble)
-                    .orElse(1.0);
+            double weight =
+                    art.findAttribute("stroke-width").map(Double::parseDouble).orElse(1.0);
             copy.with("stroke", WHITE)
                     .with("stroke-width", weight + (weight <= FINE ? FINE_WIDER : WIDER))
                     .without("stroke-dasharray");

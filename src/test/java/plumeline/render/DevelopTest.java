@@ -30,8 +30,7 @@ final class DevelopTest {
     }
 
     private static int developed(Shown shown, Rgb light) {
-        Plate plate =
-                MadePlate.of(3, 2, (x, y) -> new double[] {light.red(), light.green(), light.blue()});
+        Plate plate = MadePlate.of(3, 2, (x, y) -> new double[] {light.red(), light.green(), light.blue()});
         return Develop.of(plate, shown.stage().shot(), shown.scene(), shown.film())
                 .at(1, 1);
     }

@@ -62,14 +62,15 @@ final class LevelsTest {
     @Test
     void lines_roundAHill_areClosedAtTheirRadius() {
         Shown shown = Shown.plain();
-        Levels levels =
-                levels(shown, plate(shown, (x, y) -> 1.9 * Math.exp(-Math.hypot(x - 80.3, y - 44.8) / 18)));
+        Levels levels = levels(shown, plate(shown, (x, y) -> 1.9 * Math.exp(-Math.hypot(x - 80.3, y - 44.8) / 18)));
         for (String name : List.of("clips", "grey", "under")) {
             double radius = 18 * Math.log(1.9 / level(levels, name).share());
             List<Contours.Line> lines = lines(levels, name);
             if (radius < 40) {
-                assertThat(lines).as(name).singleElement().satisfies(line -> assertThat(line.isClosed())
-                        .isTrue());
+                assertThat(lines)
+                        .as(name)
+                        .singleElement()
+                        .satisfies(line -> assertThat(line.isClosed()).isTrue());
             }
             for (Spot spot : lines.getFirst().spots()) {
                 if (spot.x() > 2 && spot.x() < WIDE - 2 && spot.y() > 2 && spot.y() < HIGH - 2) {

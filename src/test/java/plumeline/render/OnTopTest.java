@@ -67,8 +67,8 @@ final class OnTopTest {
     @Test
     void frames_lieWhereTheDeliveriesAre() {
         Shown shown = Shown.of("", "", "", "crop: {phone: [11 %, 0 %]}");
-        Document svg =
-                SvgReader.parse(drawn(shown, Set.of(OnTop.Layer.FRAMES)).drawing().toSvg());
+        Document svg = SvgReader.parse(
+                drawn(shown, Set.of(OnTop.Layer.FRAMES)).drawing().toSvg());
         for (Delivery delivery : shown.plan().deliveries()) {
             Frame frame = Frame.of(
                     shown.scene().picture(), delivery, shown.stage().shot().cropOrDefault(delivery.name()));
@@ -126,14 +126,9 @@ final class OnTopTest {
         Shown shown = Shown.of("", "", "", "wants: [{highlight: key, upon: can, from_left: 20 %, wide: 10 %}]");
         String finding = String.join(
                 " ",
-                Solve.film(shown.plan())
-                        .shots()
-                        .getFirst()
-                        .wants()
-                        .getFirst()
-                        .because());
-        Matcher says =
-                Pattern.compile("shows in can at ([0-9.]+) % of its width from the left, ([0-9.]+) % wide").matcher(finding);
+                Solve.film(shown.plan()).shots().getFirst().wants().getFirst().because());
+        Matcher says = Pattern.compile("shows in can at ([0-9.]+) % of its width from the left, ([0-9.]+) % wide")
+                .matcher(finding);
         assertThat(says.find()).as(finding).isTrue();
         Document svg = SvgReader.parse(
                 drawn(shown, Set.of(OnTop.Layer.HIGHLIGHTS)).drawing().toSvg());
@@ -159,10 +154,12 @@ final class OnTopTest {
     @Test
     void aLine_isDrawnWhereItHangs() {
         String text = Shown.text("", "", "", "")
-                .replace("place: {can: {thing: can, at: [0 mm, 0 mm]}}", "place: {can: {thing: can, at: [20 mm, 0 mm, 10 mm], lines: 1, line: {diameter: 0.3 mm}}}");
+                .replace(
+                        "place: {can: {thing: can, at: [0 mm, 0 mm]}}",
+                        "place: {can: {thing: can, at: [20 mm, 0 mm, 10 mm], lines: 1, line: {diameter: 0.3 mm}}}");
         Shown shown = Shown.of(text);
-        Document svg =
-                SvgReader.parse(drawn(shown, Set.of(OnTop.Layer.MASKS)).drawing().toSvg());
+        Document svg = SvgReader.parse(
+                drawn(shown, Set.of(OnTop.Layer.MASKS)).drawing().toSvg());
         Element path = (Element) find(svg, "one.picture.mask.can-line")
                 .getElementsByTagName("path")
                 .item(0);

@@ -49,8 +49,7 @@ record Shown(Plan plan, Stage stage) {
 
     static Shown of(String text) {
         Plans.Reading reading = Plans.read(text.getBytes(StandardCharsets.UTF_8), "p.yaml");
-        Plan plan = reading.plan()
-                .orElseThrow(() -> new IllegalArgumentException(reading.problems() + "\n" + text));
+        Plan plan = reading.plan().orElseThrow(() -> new IllegalArgumentException(reading.problems() + "\n" + text));
         return new Shown(plan, Stage.of(plan, plan.shots().getFirst()));
     }
 

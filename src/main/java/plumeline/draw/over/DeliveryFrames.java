@@ -1,4 +1,4 @@
-package plumeline.draw;
+package plumeline.draw.over;
 
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +17,7 @@ import plumeline.stage.Picture;
 /// Deliveries' frames upon a picture of any size: each by its own dashes, its keep-outs hatched.
 public final class DeliveryFrames {
     /// Hatching on paper.
-    static final Hatch ON_PAPER = new Hatch(7, 0.4);
+    public static final Hatch ON_PAPER = new Hatch(7, 0.4);
 
     /// Dashes by which deliveries' frames differ; the weight differs with them.
     private static final List<String> DASHES = List.of("", "12 4", "4 3", "12 3 3 3", "1.5 2.5", "18 3 3 3 3 3");
@@ -27,6 +27,13 @@ public final class DeliveryFrames {
             List.of("unbroken line", "long dashes", "short dashes", "dash and dot", "dots", "dash and two dots");
 
     private DeliveryFrames() {}
+
+    /// Where a picture lies on a page.
+    ///
+    /// @param middle its middle
+    /// @param wide pixels across
+    /// @param tall pixels down
+    public record Room(Spot middle, double wide, double tall) {}
 
     /// How keep-outs are hatched.
     ///
@@ -53,7 +60,7 @@ public final class DeliveryFrames {
         ///
         /// @param picture the picture on the page
         /// @return its box there
-        public Box box(Box picture) {
+        public Box box(Room picture) {
             return boxOf(frame, picture);
         }
 
@@ -61,7 +68,7 @@ public final class DeliveryFrames {
         ///
         /// @param picture the picture on the page
         /// @return that box there
-        public Box free(Box picture) {
+        public Box free(Room picture) {
             return boxOf(frame.within(delivery.keepOut()), picture);
         }
     }
@@ -74,22 +81,25 @@ public final class DeliveryFrames {
     /// @return in the plan's order
     public static List<Framed> list(Plan plan, Shot shot, Picture picture) {
         return plan.deliveries().stream()
-                .map(delivery ->
-                        new Framed(delivery, Frame.of(picture, delivery, shot.cropOrDefault(delivery.name()))))
+                .map(delivery -> new Framed(delivery, Frame.of(picture, delivery, shot.cropOrDefault(delivery.name()))))
                 .toList();
     }
 
-    private static Box boxOf(Frame frame, Box picture) {
+    private static Box boxOf(Frame frame, Room picture) {
         Spot middle = picture.middle();
         return new Box(
-                middle.x() + frame.left() * picture.width(),
-                middle.y() - frame.top() * picture.height(),
-                middle.x() + frame.right() * picture.width(),
-                middle.y() - frame.bottom() * picture.height());
+                middle.x() + frame.left() * picture.wide(),
+                middle.y() - frame.top() * picture.tall(),
+                middle.x() + frame.right() * picture.wide(),
+                middle.y() - frame.bottom() * picture.tall());
     }
 
     /// Says how a delivery's frame is drawn.
-    static String words(Plan plan, Delivery delivery) {
+    ///
+    /// @param plan the plan
+    /// @param delivery one of its deliveries
+    /// @return such as `long dashes`
+    public static String words(Plan plan, Delivery delivery) {
         return DASH_WORDS.get(plan.deliveries().indexOf(delivery) % DASH_WORDS.size());
     }
 
@@ -99,7 +109,7 @@ public final class DeliveryFrames {
     /// @param picture the picture on the page
     /// @param page takes the groups
     /// @param hatch how keep-outs are hatched
-    public static void draw(List<Framed> frames, Box picture, Page page, Hatch hatch) {
+    public static void draw(List<Framed> frames, Room picture, Page page, Hatch hatch) {
         for (int i = 0; i < frames.size(); i++) {
             Framed framed = frames.get(i);
             Markup group = page.group("delivery." + framed.delivery().name());
@@ -111,8 +121,7 @@ public final class DeliveryFrames {
                     new Box(outer.left(), free.top(), free.left(), free.bottom()),
                     new Box(free.right(), free.top(), outer.right(), free.bottom()))) {
                 if (strip.width() > 0.5 && strip.height() > 0.5) {
-                    group.add(Shapes.hatch(strip, hatch.stepPixels())
-                            .with("stroke-width", hatch.weightPixels()));
+                    group.add(Shapes.hatch(strip, hatch.stepPixels()).with("stroke-width", hatch.weightPixels()));
                 }
             }
             Markup frame = Shapes.box(Pen.EDGE, outer).with("stroke-width", 1.3);
