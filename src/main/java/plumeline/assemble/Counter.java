@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/// Frame number and timecode, burnt into a picture: white on a black plate in its upper left corner, each sign of 5 by 7
-/// squares, so that a program can read each back.
+/// Frame number and timecode, burnt into a picture: white on a black plate in its upper left corner, each sign of 5 by
+/// 7 squares, so that a program can read each back.
 ///
-/// A square is `s` pixels wide and high, with s a hundred-twentieth of the film's shorter side, rounded, 2 at least. The
-/// plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, the second
-/// line 10 squares under the first. The first line is the film's frame, from 0, in six digits; the second its timecode.
-/// In the middle of a square it is lit or it isn't; from middle to middle it goes straight, and what is over 0.42 is
-/// white: so strokes join, and programs that read print read them too.
+/// A square is `s` pixels wide and high, with s a hundred-twentieth of the film's shorter side, rounded, 2 at least.
+/// The plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, the
+/// second line 10 squares under the first. The first line is the film's frame, from 0, in six digits; the second its
+/// timecode. In the middle of a square it is lit or it isn't; from middle to middle it goes straight, and what is over
+/// 0.42 is white: so strokes join, and programs that read print read them too.
 final class Counter {
     static final int SIGN_ACROSS = 5;
     static final int SIGN_DOWN = 7;

@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
-/// A picture as a PNG file: 8 bits a channel, and a mark that its colours are sRGB's. Each row is told by how it differs
-/// from the one above.
+/// A picture as a PNG file: 8 bits a channel, and a mark that its colours are sRGB's. Each row is told by how it
+/// differs from the one above.
 ///
 /// **Source:** ISO/IEC 15948 (PNG), clauses 5, 9 (filter type 2), 11.3.3.5 and 11.3.4.3.
 public final class PngFile {
