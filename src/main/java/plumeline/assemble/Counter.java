@@ -64,14 +64,19 @@ final class Counter {
 
     private int[] raster(int[] rows) {
         int[] cover = new int[across() * (SIGN_DOWN + 2) * square];
-        for (int i = 0; i < cover.length; i++) {
-            for (int look = 0; look < LOOKS * LOOKS; look++) {
-                double x = (i % across() + (look % LOOKS + 0.5) / LOOKS) / square - 1.5;
-                double y = (i / across() + (look / LOOKS + 0.5) / LOOKS) / square - 1.5;
-                cover[i] += light(rows, x, y) >= LIT ? 1 : 0;
+        for (int y = 0; y < (SIGN_DOWN + 2) * square * LOOKS; y++) {
+            int row = Math.floorDiv(y, LOOKS) * across();
+            for (int x = 0; x < across() * LOOKS; x++) {
+                boolean isLit = light(rows, middle(x), middle(y)) >= LIT;
+                cover[row + Math.floorDiv(x, LOOKS)] += isLit ? 1 : 0;
             }
         }
         return cover;
+    }
+
+    /// Where a look is, in squares from the middle of a sign's first.
+    private double middle(int look) {
+        return (look + 0.5) / (LOOKS * square) - 1.5;
     }
 
     /// How lit a sign is at a place, in squares from the middle of its first.

@@ -107,7 +107,7 @@ final class Framed {
             Lay lay = Lay.of(new Window(picture, crop, framing), screen, whole);
             for (int corner = 0; corner < 4; corner++) {
                 double u = screen.left() + corner % 2 * screen.across();
-                double v = screen.top() + corner / 2 * screen.down();
+                double v = screen.top() + Math.floorDiv(corner, 2) * screen.down();
                 left = Math.min(left, lay.x(u, v));
                 right = Math.max(right, lay.x(u, v));
                 top = Math.min(top, lay.y(u, v));

@@ -164,10 +164,7 @@ final class AnimaticCommand implements Command {
 
     private static Lettering lettering() {
         LetteredLine letters = new LetteredLine();
-        return (text, sizePixels) -> {
-            LetteredLine.Covered line = letters.of(text, sizePixels);
-            return new Lettering.Line(line.width(), line.height(), line.cover());
-        };
+        return (text, sizePixels) -> letters.of(text, sizePixels, Lettering.Line::new);
     }
 
     /// The titles' language; none where there are no titles or none are wanted.

@@ -18,19 +18,28 @@ public final class LetteredLine {
     /// Makes the lettering ready.
     public LetteredLine() {}
 
-    /// A line: how much of each pixel is covered.
+    /// Takes a lettered line.
     ///
-    /// @param width pixels across, ≥ 1
-    /// @param height pixels down
-    /// @param cover a byte a pixel, rows from the top, 255 where it is covered whole
-    public record Covered(int width, int height, byte[] cover) {}
+    /// @param <T> what it makes of it
+    @FunctionalInterface
+    public interface Taker<T> {
+        /// Takes it.
+        ///
+        /// @param width pixels across, ≥ 1
+        /// @param height pixels down
+        /// @param cover a byte a pixel, rows from the top, 255 where it is covered whole
+        /// @return anything
+        T take(int width, int height, byte[] cover);
+    }
 
     /// Letters a line.
     ///
     /// @param text one line, in reading order
     /// @param sizePixels the letters' size, pixels, > 0
-    /// @return the line, as high as any of that size
-    public Covered of(String text, double sizePixels) {
+    /// @param taker takes the line, as high as any of that size
+    /// @return what the taker makes of it
+    /// @param <T> what that is
+    public <T> T of(String text, double sizePixels, Taker<T> taker) {
         String visual = visual(text);
         int width = Math.max(1, (int) Math.ceil(letters.lengthPixels(visual, sizePixels)));
         int height = (int) Math.ceil((UP + DOWN) * sizePixels);
@@ -42,7 +51,7 @@ public final class LetteredLine {
         brush.translate(0, UP * sizePixels);
         brush.fill(letters.outline(visual, sizePixels, 0));
         brush.dispose();
-        return new Covered(width, height, ((DataBufferByte) image.getRaster().getDataBuffer()).getData());
+        return taker.take(width, height, ((DataBufferByte) image.getRaster().getDataBuffer()).getData());
     }
 
     /// A text in the order in which it is set from left to right, letters joined.

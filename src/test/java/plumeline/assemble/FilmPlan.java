@@ -96,7 +96,7 @@ final class FilmPlan {
         int[] packed = new int[width * height];
         for (int i = 0; i < packed.length; i++) {
             double across = (view.kept().left() + i % width + 0.5) / view.width();
-            double down = (view.kept().top() + i / width + 0.5) / view.height();
+            double down = (view.kept().top() + Math.floorDiv(i, width) + 0.5) / view.height();
             packed[i] = (int) Math.round(across * 255) << 16
                     | (int) Math.round(down * 255) << 8
                     | (int) (wanted.recorded() + (wanted.pass().equals("b") ? 128 : 0));
