@@ -128,7 +128,7 @@ make_build() {
       batik* | commons-* | fontbox* | graphics2d* | icu4j* | openhtmltopdf* | pdfbox* | xml* | xmpbox*)
         papers=$papers:@/lib/${jar##*/}
         ;;
-      ffmpeg* | javacpp*) clips=$clips:@/lib/${jar##*/} ;;
+      ffmpeg* | javacpp* | jsvg*) clips=$clips:@/lib/${jar##*/} ;;
       *) path=$path:@/lib/${jar##*/} ;;
     esac
   done

@@ -15,6 +15,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,6 +30,9 @@ final class SvgFile {
 
     private static final Pattern POINTER = Pattern.compile(
             "(?:\\bhref\\s*=\\s*[\"']\\s*|\\bsrc\\s*=\\s*[\"']\\s*|url\\(\\s*[\"']?\\s*|@import\\s*[\"']?\\s*)([^\"')\\s>]*)");
+
+    /// The library would tell the console of damage; here the answer does.
+    private static final Logger QUIET = Logger.getLogger("com.github.weisj.jsvg");
 
     private SvgFile() {}
 
@@ -70,6 +75,7 @@ final class SvgFile {
     }
 
     private static ArtFile draw(byte[] bytes) {
+        QUIET.setLevel(Level.OFF);
         LoaderContext closed = LoaderContext.builder()
                 .externalResourcePolicy(ResourcePolicy.DENY_EXTERNAL)
                 .build();

@@ -94,8 +94,8 @@ final class AnimaticCommand implements Command {
         PictureOptions options = making.options();
         Path folder = PictureFolder.ofPlan(making.plan());
         PlainFile.makeFolder(folder);
-        try (ShotPictures shots = ShotPictures.of(making.film(), wanted, making.plan(), options, console);
-                Interruption interruption = new Interruption()) {
+        ShotPictures shots = ShotPictures.of(making.film(), wanted, making.plan(), options, console);
+        try (Interruption interruption = new Interruption()) {
             var work = new PictureWork(
                     shots.painter(),
                     new PictureFolder(folder, options.name()),

@@ -19,6 +19,7 @@ final class Commands {
                 new PostCommand(),
                 new DraftCommand(),
                 new StillCommand(),
+                new CompareCommand(),
                 new InkCommand(),
                 new FramesCommand(),
                 new AnimaticCommand(),

@@ -10,6 +10,7 @@ import java.util.List;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.sheet.Changes;
+import plumeline.sheet.Pictures;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.solve.Solve;
@@ -48,7 +49,8 @@ final class DemoCommand implements Command {
         Plan plan = reading.plan().get();
         console.say("plumeline: solving " + plan.shots().size() + " shots");
         FilmAnswer answer = Solve.film(plan);
-        PapersCommand.write(answer, Changes.none(), folder, console);
+        Pictures pictures = PaperPictures.of(answer, file.toString(), console);
+        PapersCommand.write(answer, Changes.none(), pictures, folder, console);
         console.answer(summary(answer, file));
         return Outcome.ANSWERED;
     }

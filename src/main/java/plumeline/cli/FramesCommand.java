@@ -79,8 +79,8 @@ final class FramesCommand implements Command {
         List<Wanted> wanted = List.copyOf(new LinkedHashSet<>(frames));
         Path folder = PictureFolder.ofPlan(asked.plan());
         PlainFile.makeFolder(folder);
-        try (ShotPictures shots = ShotPictures.of(film, wanted, asked.plan(), options, console);
-                Interruption interruption = new Interruption()) {
+        ShotPictures shots = ShotPictures.of(film, wanted, asked.plan(), options, console);
+        try (Interruption interruption = new Interruption()) {
             var kept = new PictureFolder(folder, options.name());
             var work = new PictureWork(shots.painter(), kept, options.threads(), console, interruption.stop());
             boolean isDone = work.draw(wanted);

@@ -1,6 +1,7 @@
 package plumeline.cli;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,15 +21,15 @@ import plumeline.plume.InkTries;
 import plumeline.stage.Stage;
 
 /// A film that was kept of a shot's ink, for pictures: whole, and of the shot's tank, ink, nozzle and things as they
-/// stand now. Its file stays open until this is closed, as frames are read from it one by one.
-final class InkFilms implements AutoCloseable {
+/// stand now. Its file is opened anew for each frame, so that nobody has to close it.
+final class InkFilms {
     /// The finest cells first; of these what was followed by the least seed.
     private static final Comparator<InkCourse> FINEST =
             Comparator.comparingDouble(InkCourse::cellMetres).thenComparingLong(InkCourse::seed);
 
     private static final String FILM = "run-[0-9]+[.]dye";
 
-    private final List<FileChannel> files = new ArrayList<>();
+    private InkFilms() {}
 
     /// Finds the film of a shot.
     ///
@@ -38,7 +39,7 @@ final class InkFilms implements AutoCloseable {
     /// @return the first whole try of the finest cells, of those that last as long as the shot if any does; empty
     /// where
     ///     none is of these inputs
-    Optional<DyeFilm> find(Path ofPlan, Stage stage, double[] values) throws IOException {
+    static Optional<DyeFilm> find(Path ofPlan, Stage stage, double[] values) throws IOException {
         if (!(InkShots.read(stage, values) instanceof InkReading.Ready(InkShot ink))) {
             return Optional.empty();
         }
@@ -47,7 +48,7 @@ final class InkFilms implements AutoCloseable {
         for (InkCourse course : courses(ofPlan, ink)) {
             var tries = new InkTries(stage, valuesSi, ink, course);
             for (Path file : films(InkFolder.of(ofPlan, ink.shot(), tries.key()))) {
-                Optional<DyeFilm> film = open(file).filter(found -> isOf(found, tries));
+                Optional<DyeFilm> film = DyeFilm.read(new FileParts(file)).filter(found -> isOf(found, tries));
                 if (film.isPresent() && lasts(film.get(), ink)) {
                     return film;
                 }
@@ -88,12 +89,6 @@ final class InkFilms implements AutoCloseable {
         }
     }
 
-    private Optional<DyeFilm> open(Path path) throws IOException {
-        FileChannel file = FileChannel.open(path);
-        files.add(file);
-        return DyeFilm.read(new InkFolder.FileBytes(file));
-    }
-
     private static boolean isOf(DyeFilm film, InkTries tries) {
         int run = film.head().run();
         return film.frames() > 0
@@ -101,10 +96,20 @@ final class InkFilms implements AutoCloseable {
                 && film.head().equals(tries.task(run).head());
     }
 
-    @Override
-    public void close() throws IOException {
-        for (FileChannel file : files) {
-            file.close();
+    /// The bytes of a file that is open only while some of them are read.
+    ///
+    /// @param path the file
+    private record FileParts(Path path) implements DyeFilm.Source {
+        @Override
+        public long size() throws IOException {
+            return Files.size(path);
+        }
+
+        @Override
+        public ByteBuffer read(long at, int length) throws IOException {
+            try (FileChannel file = FileChannel.open(path)) {
+                return new InkFolder.FileBytes(file).read(at, length);
+            }
         }
     }
 }

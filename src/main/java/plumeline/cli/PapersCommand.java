@@ -16,6 +16,7 @@ import plumeline.plan.Shot;
 import plumeline.plume.InkRecord;
 import plumeline.sheet.Changes;
 import plumeline.sheet.Papers;
+import plumeline.sheet.Pictures;
 import plumeline.sheet.Printed;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
@@ -41,6 +42,7 @@ final class PapersCommand implements Command {
                                 "FILE",
                                 "Marks what changed since this earlier revision of the plan, and lists it on the"
                                         + " cover."),
+                        Usage.flag("--no-pictures", "Leaves computed pictures out; line art stays."),
                         Usage.valued("--to", "DIR", "Writes into this folder; else into papers, beside the plan.")));
     }
 
@@ -66,9 +68,11 @@ final class PapersCommand implements Command {
         PlainFile.makeFolder(folder);
         List<InkRecord> records = InkFolder.records(InkFolder.ofPlan(name));
         FilmAnswer answer = PlanFile.solve(plan, shots, records, console);
+        Pictures pictures = given.has("--no-pictures") ? Pictures.NONE : PaperPictures.of(answer, name, console);
         write(
                 answer,
                 since.map(earlier -> changes(earlier, answer, records, console)).orElse(Changes.none()),
+                pictures,
                 folder,
                 console);
         console.answer(folder.resolve(PAGE) + "\n" + folder.resolve(PRINT) + "\n" + folder.resolve(MARKS) + "\n");
@@ -94,11 +98,13 @@ final class PapersCommand implements Command {
     }
 
     /// Writes the three papers into a folder, telling each as it is made.
-    static void write(FilmAnswer answer, Changes changes, Path folder, Console console) throws IOException {
+    static void write(FilmAnswer answer, Changes changes, Pictures pictures, Path folder, Console console)
+            throws IOException {
         Printed printed = new Printed(
                 LocalDateTime.now(ZoneId.systemDefault())
                         .format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)),
-                changes);
+                changes,
+                pictures);
         console.say("plumeline: drawing the page");
         Papers papers = Papers.of(answer, printed);
         PlainFile.lay(folder.resolve(PAGE), papers.html().getBytes(UTF_8));

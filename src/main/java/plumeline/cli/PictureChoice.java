@@ -73,7 +73,8 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
         List<String> open = new ArrayList<>();
         double[] values = values(plan, shot, stage, file, console, open);
         Instant instant = instant(plan, stage, given.findValue("--at").orElse("start"));
-        var props = new Props(ArtFiles.read(stage.shot(), file, console), Optional.empty());
+        var props = new Props(
+                ArtFiles.read(stage.shot(), file, console), InkFilms.find(InkFolder.ofPlan(file), stage, values));
         ShotSet set = ShotSet.of(plan, stage, values, props);
         return new PictureChoice(plan, set, instant.realSeconds(), instant.words(), open);
     }

@@ -21,10 +21,8 @@ import plumeline.solve.FilmAnswer;
 import plumeline.solve.ShotAnswer;
 import plumeline.stage.Stage;
 
-/// Solved shots made ready to be drawn, with what lies beside their plan: prints of labels, films of ink. Those stay
-/// open until this is closed.
-final class ShotPictures implements AutoCloseable {
-    private final InkFilms films = new InkFilms();
+/// Solved shots made ready to be drawn, with what lies beside their plan: prints of labels, films of ink.
+final class ShotPictures {
     private final SetPainter painter;
 
     private ShotPictures(FilmAnswer film, List<Wanted> wanted, String plan, PictureOptions options, Console console)
@@ -35,11 +33,9 @@ final class ShotPictures implements AutoCloseable {
         for (ShotAnswer answer : film.shots()) {
             for (Stage stage : SetPainter.stages(film.plan(), answer.shot())) {
                 if (names.contains(SetPainter.name(stage))) {
-                    Optional<DyeFilm> ink =
-                            films.find(inks, stage, answer.posed().values());
+                    Optional<DyeFilm> ink = InkFilms.find(inks, stage, answer.posed().values());
                     String digest = digest(stage.shot(), plan)
-                            + ink.map(found -> found.head() + " " + found.frames())
-                                    .orElse("");
+                            + ink.map(found -> found.head() + " " + found.frames()).orElse("");
                     var props = new Props(ArtFiles.read(stage.shot(), plan, console), ink);
                     beside.put(SetPainter.name(stage), new SetPainter.Beside(props, digest));
                 }
@@ -50,7 +46,8 @@ final class ShotPictures implements AutoCloseable {
     }
 
     /// Makes the shots of some pictures ready; says what was taken for granted.
-    static ShotPictures of(FilmAnswer film, List<Wanted> wanted, String plan, PictureOptions options, Console console)
+    static ShotPictures of(
+            FilmAnswer film, List<Wanted> wanted, String plan, PictureOptions options, Console console)
             throws Refusal, IOException {
         return new ShotPictures(film, wanted, plan, options, console);
     }
@@ -66,10 +63,7 @@ final class ShotPictures implements AutoCloseable {
         for (Placed placed : shot.placed()) {
             Optional<String> file = placed.thing().written().findWord("label.art");
             if (file.isPresent() && folder.find(file.get(), ArtFile.MOST_BYTES + 1) instanceof Beside.File.There art) {
-                all.append(placed.name())
-                        .append(' ')
-                        .append(sha256(art.toArray()))
-                        .append('\n');
+                all.append(placed.name()).append(' ').append(sha256(art.toArray())).append('\n');
             }
         }
         return all.toString();
@@ -77,14 +71,10 @@ final class ShotPictures implements AutoCloseable {
 
     private static String sha256(byte[] bytes) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
-    }
-
-    @Override
-    public void close() throws IOException {
-        films.close();
     }
 }

@@ -53,8 +53,8 @@ public record ClearThing(ClearRound glass, List<String> assumed) {
     ///
     /// @param wallMetres the wall's thickness, m, > 0
     /// @param indices what air, wall and contents bend by
-    /// @param levelMetres how high its contents stand, over its base along its axis, m; below its floor it is
-    /// empty, above its top full
+    /// @param levelMetres how high its contents stand, over its base along its axis, m; below its floor it is empty,
+    /// above its top full
     /// @param assumed what was taken for what isn't written, each in a few words
     public record Filled(double wallMetres, Indices indices, double levelMetres, List<String> assumed) {
         /// Copies the list.

@@ -209,10 +209,7 @@ final class Grammar {
                 may("height", "how high its wall is, over the table", over(Kind.LENGTH)),
                 may("reflects", "the share of light that it throws back", KitGrammar.reflectance()),
                 may("colour", "its colour under daylight", Forms.colourCode()),
-                may(
-                        "gradient",
-                        "how much of that its foot and its upper edge have",
-                        Forms.pair("foot", "top", share())));
+                may("gradient", "how much of that its foot and its upper edge have", Forms.pair("foot", "top", share())));
     }
 
     private static Shape line() {

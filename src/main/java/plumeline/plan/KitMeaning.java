@@ -76,8 +76,8 @@ final class KitMeaning {
 
     private void checkArt(Node thing, String path) {
         Tree.find(thing, "label", "art")
-                .ifPresent(
-                        file -> issues.beside(file, path + ".label.art", "Try art/rose.png, or ../labels/rose.svg."));
+                .ifPresent(file ->
+                        issues.beside(file, path + ".label.art", "Try art/rose.png, or ../labels/rose.svg."));
     }
 
     private void checkVariants(Node.Entry thing) {

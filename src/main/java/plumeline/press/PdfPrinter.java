@@ -83,7 +83,7 @@ public final class PdfPrinter {
             builder.useUnicodeLineBreaker(new FigureBreaker());
             builder.useUnicodeBidiSplitter(RightToLeft::new);
             builder.useUnicodeBidiReorderer(new RightToLeft.Turner());
-            builder.useUriResolver((base, address) -> address.startsWith("#") ? address : "about:blank");
+            builder.useUriResolver((base, address) -> isWithin(address) ? address : "about:blank");
             useLettering(builder, document, Bundled.regular(), 400);
             useLettering(builder, document, Bundled.bold(), 700);
             if (html.codePoints().anyMatch(c -> c >= FIRST_EASTERN)) {
@@ -101,6 +101,11 @@ public final class PdfPrinter {
             throw new UncheckedIOException(broken);
         }
         return bytes.toByteArray();
+    }
+
+    /// Whether what an address names is in the page itself.
+    private static boolean isWithin(String address) {
+        return address.startsWith("#") || address.startsWith("data:image/jpeg;base64,");
     }
 
     /// Makes the page what the printer takes.

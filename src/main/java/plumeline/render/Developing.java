@@ -63,13 +63,11 @@ public record Developing(Exposure setting, Rgb gains, List<String> assumed) {
             balance = balance(reached);
         }
         if (reached > kelvin) {
-            assumed.add("A screen's primaries don't reach the white of " + Print.number(kelvin, 0) + " K: balanced to "
-                    + Print.number(reached, 0) + " K, the nearest that they do.");
+            assumed.add("A screen's primaries don't reach the white of " + Print.number(kelvin, 0)
+                    + " K: balanced to " + Print.number(reached, 0) + " K, the nearest that they do.");
         }
         return new Developing(
-                Setting.at(camera, picture, film, iso.orElse(ISO)),
-                balance.orElseThrow().gains(),
-                assumed);
+                Setting.at(camera, picture, film, iso.orElse(ISO)), balance.orElseThrow().gains(), assumed);
     }
 
     /// Gives the white to which a camera is balanced: as written, else daylight's.

@@ -4,14 +4,44 @@ import plumeline.geom.Bounds;
 import plumeline.trace.Cloud;
 
 /// Shares of neat ink in the equal cells of a box, each told of its middle.
-///
-/// @param box where they lie, table frame, m
-/// @param across cells along x
-/// @param deep cells along y
-/// @param high cells along z
-/// @param shares index `(iz · deep + iy) · across + ix`; the array itself, which nobody changes any more
-@SuppressWarnings("ArrayRecordComponent")
-record Field(Bounds box, int across, int deep, int high, float[] shares) {
+final class Field {
+    private final Bounds box;
+    private final int across;
+    private final int deep;
+    private final int high;
+    private final float[] shares;
+
+    /// Takes shares.
+    ///
+    /// @param box where they lie, table frame, m
+    /// @param across cells along x
+    /// @param deep cells along y
+    /// @param high cells along z
+    /// @param shares index `(iz · deep + iy) · across + ix`; the array itself, which nobody changes any more
+    Field(Bounds box, int across, int deep, int high, float[] shares) {
+        this.box = box;
+        this.across = across;
+        this.deep = deep;
+        this.high = high;
+        this.shares = shares;
+    }
+
+    Bounds box() {
+        return box;
+    }
+
+    int across() {
+        return across;
+    }
+
+    int deep() {
+        return deep;
+    }
+
+    int high() {
+        return high;
+    }
+
     /// Makes it a cloud of an ink.
     Cloud cloud(InkTone tone) {
         return new Cloud(box, across, deep, high, shares, tone.extinction(), tone.albedo());

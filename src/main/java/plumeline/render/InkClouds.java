@@ -178,7 +178,7 @@ final class InkClouds {
             return List.of();
         }
         Optional<Made> before = last.get();
-        if (before.filter(made -> made.field() == field.get()).isPresent()) {
+        if (before.filter(made -> made.field().equals(field.get())).isPresent()) {
             return List.of(before.get().cloud());
         }
         Cloud cloud = field.get().cloud(tone);

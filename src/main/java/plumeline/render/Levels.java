@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
-import plumeline.geom.Hull;
 import plumeline.geom.Point;
 import plumeline.geom.Vec;
 import plumeline.light.Latitude;
@@ -12,10 +11,8 @@ import plumeline.light.Patch;
 import plumeline.lit.Setting;
 import plumeline.lit.Spots;
 import plumeline.plan.Placed;
-import plumeline.plan.Thing;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
-import plumeline.sight.Uncovered;
 import plumeline.sketch.Box;
 import plumeline.sketch.Lettering;
 import plumeline.sketch.Markup;
@@ -43,8 +40,6 @@ public final class Levels {
 
     /// A number is of a patch as wide, share of the picture's width.
     private static final double PATCH = 1 / 60.0;
-
-    private static final int CORNERS = 64;
 
     /// Where the background may be metered, shares of the picture's width and height: near the edges, high ones first.
     private static final double[][] EDGES = {
@@ -251,28 +246,12 @@ public final class Levels {
         Body body = scene.things().get(thing);
         Vec eye = scene.aim().eye();
         Patch patch = Spots.of(placed, body, Spots.usual(placed, body, eye), eye);
-        if (patch.facing().dot(eye.minus(patch.place())) <= 0 || isCovered(thing, patch.place())) {
+        if (patch.facing().dot(eye.minus(patch.place())) <= 0 || Covering.isHidden(stage, scene, thing, patch.place())) {
             return Optional.empty();
         }
         return PlaceSight.of(scene, patch.place()) instanceof PlaceSight.Seen(PlaceSight.Way _, Point point)
                 ? Optional.of(share(point)).filter(Levels::isInPicture)
                 : Optional.empty();
-    }
-
-    private boolean isCovered(int thing, Vec place) {
-        for (int i = 0; i < scene.things().size(); i++) {
-            boolean isOpaque = stage.shot().placed().get(i).thing().body().orElse(Thing.Body.OPAQUE)
-                    == Thing.Body.OPAQUE;
-            if (i != thing
-                    && isOpaque
-                    && Uncovered.isCovered(
-                            scene.aim().eye(),
-                            place,
-                            Hull.of(scene.things().get(i), CORNERS))) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private Spot share(Point point) {

@@ -3,7 +3,7 @@ package plumeline.render;
 import plumeline.colour.Srgb;
 import plumeline.trace.Plate;
 
-/// How noisy a picture still is: the mean standard error of its pixels as a screen shows them.
+/// How noisy a picture still is: the mean standard error of its pixels as a screen shows them, black ones apart.
 public final class Noise {
     /// The screen's scale is followed over so little, share of white.
     private static final double STEP = 1e-4;
@@ -18,13 +18,17 @@ public final class Noise {
     public static double of(Plate plate, Developing developing) {
         double scale = developing.sharePerLuminance();
         double sum = 0;
+        long count = 0;
         for (int y = 0; y < plate.height(); y++) {
             for (int x = 0; x < plate.width(); x++) {
                 double mean = (plate.light(x, y, 0) + plate.light(x, y, 1) + plate.light(x, y, 2)) / 3;
-                sum += shown(scale * mean, scale * plate.error(x, y));
+                if (mean > 0 || plate.count(x, y) < 2) {
+                    sum += shown(scale * mean, scale * plate.error(x, y));
+                    count++;
+                }
             }
         }
-        return sum / plate.width() / plate.height();
+        return count == 0 ? 0 : sum / count;
     }
 
     /// A standard error as it is shown; none of it where the picture is white all the same.

@@ -97,6 +97,19 @@ public final class OnTop {
         return new OnTop(plan, stage, values, scene).draw(png, layers);
     }
 
+    /// Draws deliveries' frames upon a picture that is too small for names.
+    ///
+    /// @param plan the plan
+    /// @param stage the shot or pass
+    /// @param scene the instant that the picture shows
+    /// @param png the whole picture of the camera, a PNG file's bytes, of any size
+    /// @return the drawing
+    public static Drawing unnamedFrames(Plan plan, Stage stage, Scene scene, byte[] png) {
+        OnTop top = new OnTop(plan, stage, stage.startValues(), scene);
+        top.drawFrames();
+        return top.sheet.finish(png);
+    }
+
     private Drawn draw(byte[] png, Set<Layer> layers) {
         List<String> notes = new ArrayList<>();
         for (Layer layer : Layer.values()) {
@@ -121,10 +134,14 @@ public final class OnTop {
         };
     }
 
-    private List<String> frames() {
+    private List<DeliveryFrames.Framed> drawFrames() {
         List<DeliveryFrames.Framed> frames = DeliveryFrames.list(plan, stage.shot(), scene.picture());
         DeliveryFrames.draw(frames, sheet.box(), sheet.page(), new DeliveryFrames.Hatch(HATCH, HATCH_WEIGHT));
-        for (DeliveryFrames.Framed framed : frames) {
+        return frames;
+    }
+
+    private List<String> frames() {
+        for (DeliveryFrames.Framed framed : drawFrames()) {
             Box free = framed.free(sheet.box());
             sheet.name(
                     "name.delivery." + framed.delivery().name(),
@@ -136,14 +153,21 @@ public final class OnTop {
     }
 
     private List<String> marks() {
+        List<String> hidden = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             String name = stage.shot().placed().get(i).name();
-            Covering.findRoom(scene, scene.things().get(i), sheet::spot)
-                    .filter(sheet.box()::meets)
-                    .ifPresent(room -> sheet.nameBelow(
-                            "name.thing." + name, markLines(name), new Spot(room.middle().x(), room.bottom())));
+            Optional<Box> room = Covering.findRoom(scene, scene.things().get(i), sheet::spot)
+                    .filter(sheet.box()::meets);
+            if (room.isPresent() && Covering.isHidden(stage, scene, i)) {
+                hidden.add(name);
+            } else {
+                room.ifPresent(found -> sheet.nameBelow(
+                        "name.thing." + name, markLines(name), new Spot(found.middle().x(), found.bottom())));
+            }
         }
-        return List.of();
+        return hidden.isEmpty()
+                ? List.of()
+                : List.of("Hidden, so not named upon the picture: " + String.join(", ", hidden) + ".");
     }
 
     /// A thing's name, and each of its marks as it is set.

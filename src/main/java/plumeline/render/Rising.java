@@ -71,17 +71,12 @@ final class Rising {
                         face(stage.standing(thing, values).solid()),
                         water,
                         1);
-                boolean isSure = -immersed.net().value() > immersed.net().half() && rise.isKnown();
-                yield isSure
-                        ? new Rising(
-                                thing,
-                                Optional.of(rise),
-                                room,
-                                stage.releaseSeconds(),
-                                List.of(
-                                        name
-                                                + " rises end on to the water's surface and stays there: how it goes on isn't known."))
-                        : stays(stays + "it doesn't float by so much that it is known how it rises.");
+                if (-immersed.net().value() <= immersed.net().half() || !rise.isKnown()) {
+                    yield stays(stays + "it doesn't float by so much that it is known how it rises.");
+                }
+                String told =
+                        name + " rises end on to the water's surface and stays there: how it goes on isn't known.";
+                yield new Rising(thing, Optional.of(rise), room, stage.releaseSeconds(), List.of(told));
             }
         };
     }

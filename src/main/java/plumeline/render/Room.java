@@ -87,7 +87,8 @@ record Room(Solid outer, ClearThing.Filled filled, double topMetres) {
             Station low = round.stations().get(i - 1);
             Station high = round.stations().get(i);
             if (high.heightMetres() > low.heightMetres()) {
-                pieces.add(new Piece(low.heightMetres(), high.heightMetres(), low.radiusMetres(), high.radiusMetres()));
+                pieces.add(new Piece(
+                        low.heightMetres(), high.heightMetres(), low.radiusMetres(), high.radiusMetres()));
             }
         }
         return pieces;

@@ -65,14 +65,15 @@ record SetGround(double topMetres, Told told) {
         if (size.size() < 2) {
             told.add("The table's size isn't written: drawn 3 m by 3 m.");
         }
-        boolean isDescribed = keys.filter(table -> table.has("reflects") || table.has("colour"))
-                .isPresent();
+        boolean isDescribed =
+                keys.filter(table -> table.has("reflects") || table.has("colour")).isPresent();
         if (!isDescribed) {
             told.add("What the table's top looks like isn't written: drawn grey, throwing back 50 %.");
         }
         Rgb colour = keys.map(table -> Paints.of(table, Paints.GREY)).orElse(Paints.grey(Paints.GREY));
-        Finish finish =
-                keys.filter(table -> table.has("finish")).map(SetThings::finish).orElse(new Finish.Matte());
+        Finish finish = keys.filter(table -> table.has("finish"))
+                .map(SetThings::finish)
+                .orElse(new Finish.Matte());
         Rgb paint = finish instanceof Finish.Metal ? Paints.grey(0) : colour;
         return new Part(
                 TABLE,
@@ -110,7 +111,12 @@ record SetGround(double topMetres, Told told) {
                 new Part(
                         SWEEP,
                         new Form.Bend(
-                                new Vec(0, to, topMetres + radius), RIGHT, Vec.UP.times(-1), BEHIND, width, radius),
+                                new Vec(0, to, topMetres + radius),
+                                RIGHT,
+                                Vec.UP.times(-1),
+                                BEHIND,
+                                width,
+                                radius),
                         coat(colour, foot, between)),
                 new Part(
                         SWEEP,

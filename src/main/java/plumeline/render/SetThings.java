@@ -110,8 +110,7 @@ record SetThings(Placed placed, Optional<Art> art, Told told) {
         }
         Room room = new Room(solid, filled, keys().says("closed") ? filled.wallMetres() : FILM_METRES);
         Optional<Room.Inside> inside = room.find();
-        boolean isWet =
-                inside.isPresent() && filled.levelMetres() > inside.get().bottomMetres();
+        boolean isWet = inside.isPresent() && filled.levelMetres() > inside.get().bottomMetres();
         Optional<Rgb> colour = Paints.findColour(keys());
         if (colour.isPresent()) {
             told.add(
@@ -122,13 +121,13 @@ record SetThings(Placed placed, Optional<Art> art, Told told) {
                             : " is drawn as that of its glass, seen straight through its middle.");
         }
         double through = isWet ? room.acrossMetres() : 2 * filled.wallMetres();
-        Medium tinted =
-                medium(isWet ? filled.indices().liquid() : filled.indices().glass(), colour, through);
+        Medium tinted = medium(isWet ? filled.indices().liquid() : filled.indices().glass(), colour, through);
         Medium wall = isWet ? Medium.clear(filled.indices().glass()) : tinted;
         Medium liquid = isWet ? tinted : Medium.clear(filled.indices().liquid());
         return new Coat.Clear(
                 wall,
-                inside.map(found -> new Coat.Room(found.solid(), found.bottomMetres(), filled.levelMetres(), liquid)));
+                inside.map(found -> new Coat.Room(
+                        found.solid(), found.bottomMetres(), filled.levelMetres(), liquid)));
     }
 
     private static Medium medium(double index, Optional<Rgb> colour, double throughMetres) {

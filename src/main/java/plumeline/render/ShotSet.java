@@ -33,6 +33,7 @@ public final class ShotSet {
     private static final double LEAST_F_NUMBER = 0.1;
 
     private final Stage stage;
+    private final double[] values;
     private final Stage.Laid laid;
     private final Quantity film;
     private final List<SetThings> things;
@@ -54,6 +55,7 @@ public final class ShotSet {
 
     private ShotSet(Plan plan, Stage stage, double[] values, Props props) {
         this.stage = stage;
+        this.values = values.clone();
         this.film = plan.film().rate();
         this.laid = stage.laid(values);
         Shot shot = stage.shot();
@@ -124,6 +126,13 @@ public final class ShotSet {
     /// @return the stage
     public Stage stage() {
         return stage;
+    }
+
+    /// Gives what its marks are set to.
+    ///
+    /// @return SI values, in the stage's order
+    public double[] values() {
+        return values.clone();
     }
 
     /// Gives the shot at an instant on the table.

@@ -24,12 +24,15 @@ final class DrawingsPart {
     private final String unit;
 
     private final Drawing start;
+    private final Pictures.OfShot computed;
 
     /// @param drawn the shot's answer, led by the pass that is drawn
     /// @param start the camera view at start, which stands at the head of the sheet
-    DrawingsPart(Subject subject, ShotAnswer drawn, Drawing start) {
+    /// @param computed pictures that stand beside line art
+    DrawingsPart(Subject subject, ShotAnswer drawn, Drawing start, Pictures.OfShot computed) {
         this.subject = subject;
         this.start = start;
+        this.computed = computed;
         plan = subject.plan();
         answer = drawn;
         unit = subject.unit() == PaperUnit.MILLIMETRES ? "mm" : "inches";
@@ -96,18 +99,21 @@ final class DrawingsPart {
     /// The camera view at start stands at the head of the sheet; here is what differs from it later.
     private void pictures(Markup section) {
         List<Markup> views = new ArrayList<>();
-        for (Moment moment : subject.stage().isMoving() ? LATER : List.<Moment>of()) {
-            Drawing drawing = Drawings.cameraView(plan, answer, moment);
-            if (!isSame(start, drawing)) {
-                String at = LeewaySentence.capital(moment.word()) + ", frame "
-                        + (moment.frame(subject.stage().frames()) + 1);
-                views.add(
-                        Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
-            }
+        List<Markup> pairs = new ArrayList<>();
+        pairs.add(pair(computed(Moment.START)));
+        for (Moment moment : LATER) {
+            List<Markup> drawn = subject.stage().isMoving() ? lineArt(moment) : List.of();
+            views.addAll(drawn);
+            List<Markup> both = new ArrayList<>(drawn);
+            both.addAll(computed(moment));
+            pairs.add(pair(both));
         }
         section.add(Markup.of("h2", "The picture"));
-        if (!views.isEmpty()) {
-            section.add(Markup.of("div").with("class", "pair").add(views));
+        if (!computed.pictures().isEmpty()) {
+            section.add(pairs.stream().filter(pair -> pair.findClass("view").isPresent()).toList());
+            section.add(Rows.flowing(Markup.of("p"), COMPUTED + " " + String.join(" ", computed.assumed())));
+        } else if (!views.isEmpty()) {
+            section.add(pair(views));
         }
         String still = views.isEmpty() ? "The outlines stay as at the head of this sheet from start to end. " : "";
         section.add(Rows.flowing(
@@ -116,6 +122,33 @@ final class DrawingsPart {
                         + "Heavy line: the whole picture. Dashed outlines: hidden behind something. Hatched things:"
                         + " soft. "
                         + frames() + passes()));
+    }
+
+    private static final String COMPUTED = "Computed pictures show framing, blur, light and highlights as the marks are"
+            + " set, with a part of the rays that a still takes: their grain is not the camera's.";
+
+    private static Markup pair(List<Markup> views) {
+        return Markup.of("div").with("class", "pair").add(views);
+    }
+
+    /// The camera view of a moment, where it differs from that at start.
+    private List<Markup> lineArt(Moment moment) {
+        Drawing drawing = Drawings.cameraView(plan, answer, moment);
+        String at =
+                LeewaySentence.capital(moment.word()) + ", frame " + (moment.frame(subject.stage().frames()) + 1);
+        return isSame(start, drawing)
+                ? List.of()
+                : List.of(Markup.of("div", Markup.of("p", at), drawing.picture()).with("class", "view"));
+    }
+
+    private List<Markup> computed(Moment moment) {
+        return computed.at(moment).stream()
+                .map(picture -> Markup.of(
+                                "div",
+                                Markup.of("p", picture.caption()),
+                                Markup.of("img").with("src", picture.address()).with("alt", picture.shows()))
+                        .with("class", "view"))
+                .toList();
     }
 
     /// Whether two views show the same, their ids and titles apart.

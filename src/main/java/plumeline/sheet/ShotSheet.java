@@ -49,7 +49,7 @@ final class ShotSheet {
         sheet.cautions();
         new CardsPart(subject, printed.changes()).addTo(sheet.section);
         new WantsPart(subject, printed.changes()).addTo(sheet.section);
-        new DrawingsPart(subject, drawn, start).addTo(sheet.section);
+        new DrawingsPart(subject, drawn, start, printed.pictures().of(subject.name())).addTo(sheet.section);
         return sheet.section;
     }
 

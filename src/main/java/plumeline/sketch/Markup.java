@@ -18,7 +18,7 @@ public final class Markup {
 
         record Element(Markup markup) implements Child {}
 
-        /// Style sheets only: text that is ours and must not be escaped.
+        /// Style sheets and scripts only: text that is ours and must not be escaped.
         record Raw(String text) implements Child {}
     }
 
@@ -65,6 +65,19 @@ public final class Markup {
         Markup style = new Markup("style");
         style.children.add(new Child.Raw(css));
         return style;
+    }
+
+    /// Makes a `script` element.
+    ///
+    /// @param script a script of ours, without anything that a plan says
+    /// @return the element
+    public static Markup script(String script) {
+        if (script.contains("</")) {
+            throw new IllegalArgumentException("a script must not end its own element");
+        }
+        Markup element = new Markup("script");
+        element.children.add(new Child.Raw(script));
+        return element;
     }
 
     /// Sets an attribute.

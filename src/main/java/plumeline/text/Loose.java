@@ -7,7 +7,7 @@ import plumeline.quantity.Reading;
 /// Values in which a run of spaces says no more than one space: quantities and marks. Texts keep theirs.
 final class Loose {
     /// Keys whose values are the crew's own words, whatever they look like.
-    private static final Set<String> TEXTS = Set.of("title", "titles", "sound", "recipe", "file");
+    private static final Set<String> TEXTS = Set.of("title", "titles", "sound", "recipe", "file", "art");
 
     private Loose() {}
 

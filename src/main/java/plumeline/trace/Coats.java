@@ -15,10 +15,14 @@ final class Coats {
 
     private static final double DROP_INDEX = 1.333;
 
+    /// Shares by cosine are noted at so many steps and straight between them: off by 1e-5 at most.
+    private static final int STEPS = 512;
+
     private final int[] kinds;
     private final double[] index;
     private final double[] slopes;
     private final double[] rests;
+    private final float[] tables;
     private final double[] bodies;
     private final List<Optional<Paint>> paints;
     private final boolean[] isPlain;
@@ -33,6 +37,7 @@ final class Coats {
         index = new double[count];
         slopes = new double[count];
         rests = new double[count];
+        tables = new float[(STEPS + 2) * count];
         bodies = new double[3 * count];
         isPlain = new boolean[count];
         paints = parts.stream()
@@ -41,7 +46,9 @@ final class Coats {
                         : Optional.<Paint>empty())
                 .toList();
         drops = paints.stream()
-                .map(paint -> paint.flatMap(Paint::beads).filter(beads -> beads.cover() > 0).map(Drops::new))
+                .map(paint -> paint.flatMap(Paint::beads)
+                        .filter(beads -> beads.cover() > 0)
+                        .map(Drops::new))
                 .toList();
         for (int i = 0; i < count; i++) {
             if (parts.get(i).coat() instanceof Coat.Opaque opaque) {
@@ -55,7 +62,8 @@ final class Coats {
         bodies[3 * part] = body.red();
         bodies[3 * part + 1] = body.green();
         bodies[3 * part + 2] = body.blue();
-        isPlain[part] = opaque.paint().label().isEmpty() && opaque.paint().fade().isEmpty();
+        isPlain[part] =
+                opaque.paint().label().isEmpty() && opaque.paint().fade().isEmpty();
         switch (opaque.finish()) {
             case Finish.Matte matte -> kinds[part] = MATTE;
             case Finish.Gloss gloss -> {
@@ -71,6 +79,9 @@ final class Coats {
                 kinds[part] = METAL;
                 index[part] = metal.straightOn();
             }
+        }
+        for (int i = 0; i <= STEPS; i++) {
+            tables[(STEPS + 2) * part + i] = (float) mirroredBy(part, (double) i / STEPS);
         }
         double mean = Splits.mean(cosine -> mirrored(part, cosine));
         rests[part] = mean < 1 ? 1 / (1 - mean) : 0;
@@ -93,7 +104,19 @@ final class Coats {
     }
 
     /// What an opaque part mirrors.
+    ///
+    /// @param cosine 0 to 1
     double mirrored(int part, double cosine) {
+        if (kinds[part] <= MATTE) {
+            return 0;
+        }
+        double at = cosine * STEPS;
+        int step = (int) at;
+        int from = (STEPS + 2) * part + step;
+        return tables[from] + (at - step) * (tables[from + 1] - tables[from]);
+    }
+
+    private double mirroredBy(int part, double cosine) {
         return switch (kinds[part]) {
             case GLOSS, SATIN -> Splits.mirrored(cosine, 1, index[part]);
             case METAL -> Splits.metal(cosine, index[part]);

@@ -3,6 +3,7 @@ package plumeline.trace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// Which of many opaque parts a ray may meet: a tree of upright boxes; few are tried one by one.
 final class Crowd {
@@ -10,37 +11,63 @@ final class Crowd {
     private static final int MOST_IN_A_LEAF = 3;
     private static final int DEEPEST = 48;
 
+    private final Meets shapes;
     private final int[] parts;
+    private final double[] balls;
+    private final int[] sheets;
+    private final double[] planes;
     private final double[] boxes;
     private final int[] firsts;
     private final int[] ends;
     private final int[] seconds;
 
-    private Crowd(int[] parts, double[] boxes, int[] firsts, int[] ends, int[] seconds) {
-        this.parts = parts;
-        this.boxes = boxes;
-        this.firsts = firsts;
-        this.ends = ends;
-        this.seconds = seconds;
+    private Crowd(Meets shapes, int[] sheets, Tree tree) {
+        this.shapes = shapes;
+        this.sheets = sheets;
+        parts = tree.order.stream().mapToInt(Integer::intValue).toArray();
+        balls = new double[4 * parts.length];
+        for (int i = 0; i < parts.length; i++) {
+            System.arraycopy(shapes.balls(), 4 * parts[i], balls, 4 * i, 4);
+        }
+        planes = new double[4 * sheets.length];
+        for (int i = 0; i < sheets.length; i++) {
+            for (int j = 0; j < 3; j++) {
+                double normal = shapes.frames()[Shapes.FRAME * sheets[i] + 9 + j];
+                planes[4 * i + j] = normal;
+                planes[4 * i + 3] += normal * shapes.frames()[Shapes.FRAME * sheets[i] + j];
+            }
+        }
+        boxes = new double[6 * tree.boxes.size()];
+        for (int i = 0; i < tree.boxes.size(); i++) {
+            System.arraycopy(tree.boxes.get(i), 0, boxes, 6 * i, 6);
+        }
+        firsts = tree.nodes.stream().mapToInt(node -> node[0]).toArray();
+        ends = tree.nodes.stream().mapToInt(node -> node[1]).toArray();
+        seconds = tree.nodes.stream().mapToInt(node -> node[2]).toArray();
     }
 
     static Crowd of(int[] parts, Meets shapes) {
-        if (parts.length <= FEW) {
-            return new Crowd(parts.clone(), new double[0], new int[0], new int[0], new int[0]);
+        int[] sheets = IntStream.of(parts)
+                .filter(part -> shapes.kind(part) == Shapes.SHEET)
+                .toArray();
+        int[] solids = IntStream.of(parts)
+                .filter(part -> shapes.kind(part) != Shapes.SHEET)
+                .toArray();
+        Tree tree = new Tree(solids, shapes.balls());
+        if (solids.length > FEW) {
+            tree.grow(0, solids.length, 0);
         }
-        Growing growing = new Growing(parts, shapes.balls());
-        growing.grow(0, parts.length, 0);
-        return growing.grown();
+        return new Crowd(shapes, sheets, tree);
     }
 
     /// A tree while it grows.
-    private static final class Growing {
+    private static final class Tree {
         private final List<Integer> order = new ArrayList<>();
         private final List<double[]> boxes = new ArrayList<>();
         private final List<int[]> nodes = new ArrayList<>();
         private final double[] balls;
 
-        Growing(int[] parts, double[] balls) {
+        Tree(int[] parts, double[] balls) {
             this.balls = balls;
             for (int part : parts) {
                 order.add(part);
@@ -66,7 +93,6 @@ final class Crowd {
             int middle = (from + to) / 2;
             grow(from, middle, depth + 1);
             nodes.get(node)[2] = nodes.size();
-            nodes.get(node)[1] = from;
             grow(middle, to, depth + 1);
         }
 
@@ -83,51 +109,65 @@ final class Crowd {
             }
             return box;
         }
-
-        Crowd grown() {
-            double[] flat = new double[6 * boxes.size()];
-            for (int i = 0; i < boxes.size(); i++) {
-                System.arraycopy(boxes.get(i), 0, flat, 6 * i, 6);
-            }
-            return new Crowd(
-                    order.stream().mapToInt(Integer::intValue).toArray(),
-                    flat,
-                    nodes.stream().mapToInt(node -> node[0]).toArray(),
-                    nodes.stream().mapToInt(node -> node[1]).toArray(),
-                    nodes.stream().mapToInt(node -> node[2]).toArray());
-        }
     }
 
     /// Finds the nearest part before `hit.t`.
-    void meets(Meets shapes, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        if (boxes.length == 0) {
-            each(shapes, 0, parts.length, ox, oy, oz, dx, dy, dz, hit);
-            return;
+    void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int i = 0; i < sheets.length; i++) {
+            double t = sheetMetres(i, ox, oy, oz, dx, dy, dz);
+            if (t > Meets.NEAR_METRES
+                    && t < hit.t
+                    && shapes.isOnSheet(sheets[i], ox + t * dx, oy + t * dy, oz + t * dz)) {
+                hit.t = t;
+                hit.what = Hit.PART;
+                hit.index = sheets[i];
+                hit.piece = 0;
+            }
         }
-        walk(shapes, 0, ox, oy, oz, dx, dy, dz, hit);
+        if (boxes.length == 0) {
+            each(0, parts.length, ox, oy, oz, dx, dy, dz, hit);
+        } else {
+            walk(0, ox, oy, oz, dx, dy, dz, hit);
+        }
     }
 
-    private void each(
-            Meets shapes, int from, int to, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    private double sheetMetres(int i, double ox, double oy, double oz, double dx, double dy, double dz) {
+        double nx = planes[4 * i];
+        double ny = planes[4 * i + 1];
+        double nz = planes[4 * i + 2];
+        return (planes[4 * i + 3] - nx * ox - ny * oy - nz * oz) / (nx * dx + ny * dy + nz * dz);
+    }
+
+    /// Whether a ray comes into the ball round a part before a distance.
+    private boolean isNearBall(int i, double ox, double oy, double oz, double dx, double dy, double dz, double far) {
+        double bx = balls[4 * i] - ox;
+        double by = balls[4 * i + 1] - oy;
+        double bz = balls[4 * i + 2] - oz;
+        double radius = balls[4 * i + 3];
+        double on = bx * dx + by * dy + bz * dz;
+        return bx * bx + by * by + bz * bz - on * on <= radius * radius && on + radius >= 0 && on - radius <= far;
+    }
+
+    private void each(int from, int to, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         for (int i = from; i < to; i++) {
-            if (shapes.meets(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.What.PART;
+            if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
+                    && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
+                hit.what = Hit.PART;
                 hit.index = parts[i];
             }
         }
     }
 
-    private void walk(
-            Meets shapes, int node, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    private void walk(int node, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         if (!isNear(node, ox, oy, oz, dx, dy, dz, hit.t)) {
             return;
         }
         if (seconds[node] == 0) {
-            each(shapes, firsts[node], ends[node], ox, oy, oz, dx, dy, dz, hit);
+            each(firsts[node], ends[node], ox, oy, oz, dx, dy, dz, hit);
             return;
         }
-        walk(shapes, node + 1, ox, oy, oz, dx, dy, dz, hit);
-        walk(shapes, seconds[node], ox, oy, oz, dx, dy, dz, hit);
+        walk(node + 1, ox, oy, oz, dx, dy, dz, hit);
+        walk(seconds[node], ox, oy, oz, dx, dy, dz, hit);
     }
 
     private boolean isNear(int node, double ox, double oy, double oz, double dx, double dy, double dz, double far) {
@@ -148,32 +188,38 @@ final class Crowd {
     }
 
     /// Whether any part lies before `hit.t`.
-    boolean stops(Meets shapes, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        if (boxes.length == 0) {
-            for (int part : parts) {
-                if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
-                    return true;
-                }
+    boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int i = 0; i < sheets.length; i++) {
+            double t = sheetMetres(i, ox, oy, oz, dx, dy, dz);
+            if (t > Meets.NEAR_METRES
+                    && t < hit.t
+                    && shapes.isOnSheet(sheets[i], ox + t * dx, oy + t * dy, oz + t * dz)) {
+                return true;
             }
-            return false;
         }
-        return stops(shapes, 0, ox, oy, oz, dx, dy, dz, hit);
+        return boxes.length == 0
+                ? anyStops(0, parts.length, ox, oy, oz, dx, dy, dz, hit)
+                : stops(0, ox, oy, oz, dx, dy, dz, hit);
     }
 
-    private boolean stops(
-            Meets shapes, int node, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    private boolean anyStops(
+            int from, int to, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int i = from; i < to; i++) {
+            if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
+                    && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean stops(int node, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         if (!isNear(node, ox, oy, oz, dx, dy, dz, hit.t)) {
             return false;
         }
         if (seconds[node] == 0) {
-            for (int i = firsts[node]; i < ends[node]; i++) {
-                if (shapes.meets(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
-                    return true;
-                }
-            }
-            return false;
+            return anyStops(firsts[node], ends[node], ox, oy, oz, dx, dy, dz, hit);
         }
-        return stops(shapes, node + 1, ox, oy, oz, dx, dy, dz, hit)
-                || stops(shapes, seconds[node], ox, oy, oz, dx, dy, dz, hit);
+        return stops(node + 1, ox, oy, oz, dx, dy, dz, hit) || stops(seconds[node], ox, oy, oz, dx, dy, dz, hit);
     }
 }

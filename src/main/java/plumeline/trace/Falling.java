@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import java.util.Arrays;
+
 /// Light that falls on a place: of each lamp what falls with nothing between, exact, by the share of it that comes
 /// through to there; and the surround. For one thread.
 final class Falling {
@@ -24,7 +26,15 @@ final class Falling {
 
     /// Sums the light on a place by one way a light.
     void fall(
-            double px, double py, double pz, double nx, double ny, double nz, State state, Passing passing, Draws draws) {
+            double px,
+            double py,
+            double pz,
+            double nx,
+            double ny,
+            double nz,
+            State state,
+            Passing passing,
+            Draws draws) {
         lux[0] = 0;
         lux[1] = 0;
         lux[2] = 0;
@@ -82,7 +92,7 @@ final class Falling {
         double pick = draws.u;
         double sum = 0;
         for (int i = 0; i < 4; i++) {
-            lamps.place(light, (i % 2 + one) / 2, (i / 2 + other) / 2, px, py, pz, tried);
+            lamps.place(light, ((i & 1) + one) / 2, ((i >> 1) + other) / 2, px, py, pz, tried);
             double weight = lamps.brightWeight(light, px, py, pz, nx, ny, nz, tried);
             if (weight > 0) {
                 sum += weight;
@@ -99,7 +109,15 @@ final class Falling {
     }
 
     private void around(
-            double px, double py, double pz, double nx, double ny, double nz, State state, Passing passing, Draws draws) {
+            double px,
+            double py,
+            double pz,
+            double nx,
+            double ny,
+            double nz,
+            State state,
+            Passing passing,
+            Draws draws) {
         double x = nx;
         double y = ny;
         double z = nz;
@@ -136,7 +154,8 @@ final class Falling {
     }
 
     /// Sums the light on a patch by many ways a light.
-    void fallOnPatch(double px, double py, double pz, double nx, double ny, double nz, State state, int samples, long seed) {
+    void fallOnPatch(
+            double px, double py, double pz, double nx, double ny, double nz, State state, int samples, long seed) {
         lux[0] = 0;
         lux[1] = 0;
         lux[2] = 0;
@@ -149,7 +168,7 @@ final class Falling {
                 continue;
             }
             double weights = 0;
-            java.util.Arrays.fill(sum, 0);
+            Arrays.fill(sum, 0);
             for (int i = 0; i < samples; i++) {
                 draws.begin(seed, light, i, samples);
                 draws.next();
@@ -233,10 +252,7 @@ final class Falling {
             double dz = side % 3 == 2 ? sign : 0;
             if (shadows.passes(x, y, z, dx, dy, dz, Double.POSITIVE_INFINITY, state.within, state.medium)) {
                 for (int channel = 0; channel < 3; channel++) {
-                    fog.shine(
-                            index,
-                            channel,
-                            4 * Math.PI / 6 * ready.surround[channel] * shadows.through[channel]);
+                    fog.shine(index, channel, 4 * Math.PI / 6 * ready.surround[channel] * shadows.through[channel]);
                 }
             }
         }

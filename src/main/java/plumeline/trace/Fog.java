@@ -37,8 +37,14 @@ final class Fog {
         }
         step = Math.max(least, Math.sqrt(across) / MOST_STEPS);
         light = new float[3 * lit[0] * lit[1] * lit[2]];
-        takes = new double[] {cloud.extinction().red(), cloud.extinction().green(), cloud.extinction().blue()};
-        scatters = new double[] {cloud.albedo().red(), cloud.albedo().green(), cloud.albedo().blue()};
+        takes = new double[] {
+            cloud.extinction().red(),
+            cloud.extinction().green(),
+            cloud.extinction().blue()
+        };
+        scatters = new double[] {
+            cloud.albedo().red(), cloud.albedo().green(), cloud.albedo().blue()
+        };
     }
 
     /// How many places its light is known at.

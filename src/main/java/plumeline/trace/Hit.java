@@ -2,24 +2,28 @@ package plumeline.trace;
 
 /// Where a ray meets something. It is used again and again.
 final class Hit {
-    /// What was met.
-    enum What {
-        NOTHING,
-        PART,
-        /// The room in a clear part.
-        ROOM,
-        /// The liquid's surface in a room.
-        LEVEL,
-        /// A basin's panes from outside.
-        OUTER,
-        /// A basin's panes from inside.
-        INNER,
-        /// A basin's water.
-        WATER,
-        LIGHT
-    }
+    static final int NOTHING = 0;
+    static final int PART = 1;
 
-    What what = What.NOTHING;
+    /// The room in a clear part.
+    static final int ROOM = 2;
+
+    /// The liquid's surface in a room.
+    static final int LEVEL = 3;
+
+    /// A basin's panes from outside.
+    static final int OUTER = 4;
+
+    /// A basin's panes from inside.
+    static final int INNER = 5;
+
+    /// A basin's water.
+    static final int WATER = 6;
+
+    static final int LIGHT = 7;
+
+    /// What was met. A number: a kind would cost time at each note.
+    int what;
 
     /// How far the ray goes to it, m.
     double t;
@@ -49,7 +53,7 @@ final class Hit {
     double ownZ;
 
     void clear(double farthest) {
-        what = What.NOTHING;
+        what = NOTHING;
         t = farthest;
         index = -1;
     }

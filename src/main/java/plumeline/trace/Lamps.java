@@ -3,12 +3,10 @@ package plumeline.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumeline.colour.Rgb;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Emitter;
-import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 
@@ -32,6 +30,9 @@ final class Lamps {
     private static final double BEFORE_METRES = 1e-6;
 
     private static final int ROUND = Emitter.CIRCLE_PIECES;
+    /// A tube is slim whose radius is a smaller share of half its length: the usual ones are 30 mm by 600 mm.
+    private static final double SLIM = 0.06;
+
     private static final int TUBE_PIECES = 6;
     private static final int FAT_TUBE_PIECES = 24;
 
@@ -147,13 +148,11 @@ final class Lamps {
             if (kinds[i] == SPOT) {
                 continue;
             }
-            double t = kinds[i] == TUBE
-                    ? tubeMetres(i, ox, oy, oz, dx, dy, dz)
-                    : flatMetres(i, ox, oy, oz, dx, dy, dz);
-            double other = hit.what == Hit.What.LIGHT ? hit.t : hit.t + BEFORE_METRES;
+            double t = kinds[i] == TUBE ? tubeMetres(i, ox, oy, oz, dx, dy, dz) : flatMetres(i, ox, oy, oz, dx, dy, dz);
+            double other = hit.what == Hit.LIGHT ? hit.t : hit.t + BEFORE_METRES;
             if (t > Meets.NEAR_METRES && t < other && !isHole(i, ox + t * dx, oy + t * dy, oz + t * dz)) {
                 hit.t = t;
-                hit.what = Hit.What.LIGHT;
+                hit.what = Hit.LIGHT;
                 hit.index = i;
             }
         }
@@ -268,14 +267,16 @@ final class Lamps {
     /// What a spot gives into a direction, cd.
     private double candelas(int light, double x, double y, double z) {
         Aim.Frame frame = aims.get(light);
-        double along = x * frame.forward().x() + y * frame.forward().y() + z * frame.forward().z();
-        double right = x * frame.right().x() + y * frame.right().y() + z * frame.right().z();
+        double along = x * frame.forward().x()
+                + y * frame.forward().y()
+                + z * frame.forward().z();
+        double right = x * frame.right().x()
+                + y * frame.right().y()
+                + z * frame.right().z();
         double up = x * frame.up().x() + y * frame.up().y() + z * frame.up().z();
         double gamma = Math.atan2(Math.sqrt(right * right + up * up), along);
-        double candelas =
-                spots.get(light).orElseThrow().intensity().candelas(Math.atan2(up, right), gamma);
-        return candelas
-                * glows.get(light).share(middle(light, 0), middle(light, 1), middle(light, 2), x, y, z);
+        double candelas = spots.get(light).orElseThrow().intensity().candelas(Math.atan2(up, right), gamma);
+        return candelas * glows.get(light).share(middle(light, 0), middle(light, 1), middle(light, 2), x, y, z);
     }
 
     /// What a place gets from all round of a light by a luminance of 1: solid angle, or a spot's candelas over the
@@ -294,8 +295,7 @@ final class Lamps {
     }
 
     /// π times an emitter's configuration factor.
-    private double factor(
-            int at, double px, double py, double pz, double nx, double ny, double nz, double[] corners) {
+    private double factor(int at, double px, double py, double pz, double nx, double ny, double nz, double[] corners) {
         int n = EACH * at;
         double qx = px - numbers[n];
         double qy = py - numbers[n + 1];
@@ -313,18 +313,28 @@ final class Lamps {
             return 0;
         }
         if (kinds[at] == PANEL) {
-            double whole = Lambert.rectangle(x, y, z, u, v, w, numbers[n + 12], numbers[n + 13]);
-            return whole >= 0 ? whole : cutPanel(n, x, y, z, u, v, w, corners);
+            double halfX = numbers[n + 12];
+            double halfY = numbers[n + 13];
+            double whole = Lambert.rectangle(z, u, v, w, -halfX - x, halfX - x, -halfY - y, halfY - y);
+            return whole >= 0 ? whole : cut(z, u, v, w, -halfX - x, halfX - x, -halfY - y, halfY - y, corners);
         }
         return disc(n, x, y, z, u, v, w, corners);
     }
 
-    private double cutPanel(int n, double x, double y, double z, double u, double v, double w, double[] corners) {
-        double halfX = numbers[n + 12];
-        double halfY = numbers[n + 13];
+    /// A rectangle that the patch's plane cuts.
+    private static double cut(
+            double z,
+            double u,
+            double v,
+            double w,
+            double left,
+            double right,
+            double low,
+            double high,
+            double[] corners) {
         for (int i = 0; i < 4; i++) {
-            corners[3 * i] = (i == 0 || i == 3 ? -halfX : halfX) - x;
-            corners[3 * i + 1] = (i < 2 ? -halfY : halfY) - y;
+            corners[3 * i] = i == 0 || i == 3 ? left : right;
+            corners[3 * i + 1] = i < 2 ? low : high;
             corners[3 * i + 2] = -z;
         }
         return Lambert.corners(corners, 4, u, v, w);
@@ -352,15 +362,37 @@ final class Lamps {
         return Lambert.corners(corners, ROUND, u, v, w);
     }
 
-    /// Its outline as it is seen from there, its ends' arcs in few pieces: off by 0.1 % at most where they count.
+    /// A thin tube is seen as the flat strip between the two lines where sight grazes it, as much longer as its ends'
+    /// arcs reach toward the place in the mean: off by 0.2 % at most. Where the tube is
+    /// thick, or near, its outline is cut in pieces.
     private double tube(int n, double x, double y, double z, double u, double v, double w, double[] corners) {
         double radius = numbers[n + 14];
+        double half = numbers[n + 12];
         double away = Math.sqrt(x * x + y * y);
         if (away <= radius) {
             return 0;
         }
+        if (radius < SLIM * half && away > 4 * radius) {
+            double before = away - radius * radius / away;
+            double wide = radius * Math.sqrt(before / away);
+            double bulge = Math.PI / 4 * (radius - radius * radius / away);
+            double longer = before / (before - bulge);
+            double toward = (u * x + v * y) / away;
+            double aside = (v * x - u * y) / away;
+            double strip =
+                    Lambert.rectangle(before, w, aside, toward, longer * (-half - z), longer * (half - z), -wide, wide);
+            return strip >= 0
+                    ? strip
+                    : cut(before, w, aside, toward, longer * (-half - z), longer * (half - z), -wide, wide, corners);
+        }
+        return thickTube(n, x, y, z, u, v, w, corners);
+    }
+
+    private double thickTube(int n, double x, double y, double z, double u, double v, double w, double[] corners) {
+        double radius = numbers[n + 14];
+        double away = Math.sqrt(x * x + y * y);
         double half = Math.acos(radius / away);
-        int pieces = radius < 0.05 * numbers[n + 12] ? TUBE_PIECES : FAT_TUBE_PIECES;
+        int pieces = radius < SLIM * numbers[n + 12] ? TUBE_PIECES : FAT_TUBE_PIECES;
         double step = 2 * half / pieces;
         double outside = Math.sqrt(step / Math.sin(step));
         int count = 0;
@@ -416,8 +448,7 @@ final class Lamps {
         double y = qx * numbers[n + 9] + qy * numbers[n + 10] + qz * numbers[n + 11];
         double away = Math.max(1e-12, Math.sqrt(x * x + y * y));
         double radius = numbers[n + 14];
-        double half = Math.acos(Math.min(1, radius / away));
-        double angle = half * (2 * other - 1);
+        double angle = other == 0.5 ? 0 : Math.acos(Math.min(1, radius / away)) * (2 * other - 1);
         double toward = Math.cos(angle) / away;
         double aside = Math.sin(angle) / away;
         double u = x * toward - y * aside;
@@ -457,9 +488,5 @@ final class Lamps {
     /// Whether one place of it stands for all.
     boolean isPoint(int light) {
         return kinds[light] == SPOT;
-    }
-
-    Rgb colourOf(int light) {
-        return new Rgb(colour(light, 0), colour(light, 1), colour(light, 2));
     }
 }

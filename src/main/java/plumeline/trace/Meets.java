@@ -62,6 +62,11 @@ final class Meets {
         if (beside > radius * radius || on + radius < 0 || on - radius > hit.t) {
             return false;
         }
+        return meetsInBall(shape, ox, oy, oz, dx, dy, dz, hit);
+    }
+
+    /// Likewise, for a ray that comes into the ball round the shape.
+    boolean meetsInBall(int shape, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         int f = Shapes.FRAME * shape;
         double px = ox - frames[f];
         double py = oy - frames[f + 1];
@@ -114,9 +119,7 @@ final class Meets {
             if (pieces[at] > high || pieces[at + 1] < low) {
                 continue;
             }
-            boolean is = faces[i] == 0
-                    ? cone(at, a, b, c, z, w, hit)
-                    : ring(at, a, b, c, z, w, hit);
+            boolean is = faces[i] == 0 ? cone(at, a, b, c, z, w, hit) : ring(at, a, b, c, z, w, hit);
             if (is) {
                 hit.piece = i;
                 met = true;
@@ -254,9 +257,22 @@ final class Meets {
         return false;
     }
 
+    /// Whether a place in a sheet's plane is on the sheet.
+    boolean isOnSheet(int shape, double px, double py, double pz) {
+        int f = Shapes.FRAME * shape;
+        double qx = px - frames[f];
+        double qy = py - frames[f + 1];
+        double qz = pz - frames[f + 2];
+        return Math.abs(qx * frames[f + 3] + qy * frames[f + 4] + qz * frames[f + 5]) <= sizes[3 * shape]
+                && Math.abs(qx * frames[f + 6] + qy * frames[f + 7] + qz * frames[f + 8]) <= sizes[3 * shape + 1];
+    }
+
     private boolean bend(int shape, double x, double y, double z, double u, double v, double w, Hit hit) {
         double radius = sizes[3 * shape];
         double half = sizes[3 * shape + 1];
+        if ((x < 0 && u <= 0) || (y < 0 && v <= 0)) {
+            return false;
+        }
         double a = u * u + v * v;
         double b = x * u + y * v;
         double root = b * b - a * (x * x + y * y - radius * radius);

@@ -114,6 +114,11 @@ final class Ready {
         return coats.kind(part) == Coats.CLEAR;
     }
 
+    /// Whether light may be taken or scattered on its way through a substance.
+    boolean takesLight(int medium) {
+        return !fogs.isEmpty() || media.takesLight(medium);
+    }
+
     /// Whether light that passes has anything to lose but where it is stopped.
     boolean hasClear() {
         return clear.length > 0 || tub.isPresent() || !fogs.isEmpty();
@@ -124,7 +129,7 @@ final class Ready {
     /// @param within the clear part whose wall or room the ray is in; −1 for none
     void nearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
-        crowd.meets(shapes, ox, oy, oz, dx, dy, dz, hit);
+        crowd.meets(ox, oy, oz, dx, dy, dz, hit);
         clearNearest(ox, oy, oz, dx, dy, dz, within, hit);
         lamps.meets(ox, oy, oz, dx, dy, dz, hit);
         place(ox, oy, oz, dx, dy, dz, hit);
@@ -134,7 +139,7 @@ final class Ready {
     void clearNearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
         for (int part : clear) {
             if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.What.PART;
+                hit.what = Hit.PART;
                 hit.index = part;
             }
         }
@@ -151,7 +156,7 @@ final class Ready {
             return;
         }
         if (shapes.meets(room, ox, oy, oz, dx, dy, dz, hit)) {
-            hit.what = Hit.What.ROOM;
+            hit.what = Hit.ROOM;
             hit.index = part;
         }
         if (levelRadii[part] > 0) {
@@ -164,7 +169,7 @@ final class Ready {
             double t = (levels[part] - x * frames[f + 9] - y * frames[f + 10] - z * frames[f + 11]) / up;
             if (t > Meets.NEAR_METRES && t < hit.t && isInLevel(part, x + t * dx, y + t * dy, z + t * dz)) {
                 hit.t = t;
-                hit.what = Hit.What.LEVEL;
+                hit.what = Hit.LEVEL;
                 hit.index = part;
                 hit.face(frames[f + 9], frames[f + 10], frames[f + 11]);
             }
@@ -187,9 +192,9 @@ final class Ready {
         hit.x = ox + hit.t * dx;
         hit.y = oy + hit.t * dy;
         hit.z = oz + hit.t * dz;
-        if (hit.what == Hit.What.PART) {
+        if (hit.what == Hit.PART) {
             shapes.face(hit.index, hit);
-        } else if (hit.what == Hit.What.ROOM) {
+        } else if (hit.what == Hit.ROOM) {
             shapes.face(rooms[hit.index], hit);
         }
     }
@@ -197,46 +202,46 @@ final class Ready {
     /// Whether something opaque stands in a way.
     boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
         scratch.clear(far);
-        return crowd.stops(shapes, ox, oy, oz, dx, dy, dz, scratch);
+        return crowd.stops(ox, oy, oz, dx, dy, dz, scratch);
     }
 
     /// What is on the inner side of a met clear surface: what its facing points out of.
     int inner(Hit hit) {
         return switch (hit.what) {
-            case PART -> walls[hit.index];
-            case ROOM -> roomMedium(hit.index, hit.x, hit.y, hit.z);
-            case LEVEL -> liquids[hit.index];
-            case OUTER -> glass;
-            case INNER -> tub.orElseThrow().isWaterAt(hit.z) ? water : Media.AIR;
-            case WATER -> water;
-            case NOTHING, LIGHT -> Media.AIR;
+            case Hit.PART -> walls[hit.index];
+            case Hit.ROOM -> roomMedium(hit.index, hit.x, hit.y, hit.z);
+            case Hit.LEVEL -> liquids[hit.index];
+            case Hit.OUTER -> glass;
+            case Hit.INNER -> tub.orElseThrow().isWaterAt(hit.z) ? water : Media.AIR;
+            case Hit.WATER -> water;
+            default -> Media.AIR;
         };
     }
 
     /// What is on its outer side.
     int outer(Hit hit) {
         return switch (hit.what) {
-            case PART -> around(hit);
-            case ROOM -> walls[hit.index];
-            case INNER -> glass;
-            case LEVEL, OUTER, WATER, NOTHING, LIGHT -> Media.AIR;
+            case Hit.PART -> around(hit);
+            case Hit.ROOM -> walls[hit.index];
+            case Hit.INNER -> glass;
+            default -> Media.AIR;
         };
     }
 
     /// The clear part that a ray is in on the inner side, or −1.
     int innerPart(Hit hit) {
         return switch (hit.what) {
-            case PART, ROOM, LEVEL -> hit.index;
-            case OUTER, INNER, WATER, NOTHING, LIGHT -> NOWHERE;
+            case Hit.PART, Hit.ROOM, Hit.LEVEL -> hit.index;
+            default -> NOWHERE;
         };
     }
 
     /// The clear part that it is in on the outer side, or −1.
     int outerPart(Hit hit) {
         return switch (hit.what) {
-            case ROOM, LEVEL -> hit.index;
-            case PART -> hosts.get(hit.index).length == 0 ? NOWHERE : hosts.get(hit.index)[0];
-            case OUTER, INNER, WATER, NOTHING, LIGHT -> NOWHERE;
+            case Hit.ROOM, Hit.LEVEL -> hit.index;
+            case Hit.PART -> hosts.get(hit.index).length == 0 ? NOWHERE : hosts.get(hit.index)[0];
+            default -> NOWHERE;
         };
     }
 

@@ -54,7 +54,7 @@ final class Shadows {
         for (int i = 0; i < MOST_SURFACES; i++) {
             hit.clear(left);
             ready.clearNearest(x, y, z, dx, dy, dz, in, hit);
-            boolean isLast = hit.what == Hit.What.NOTHING;
+            boolean isLast = hit.what == Hit.NOTHING;
             if (ready.media.takesLight(substance)) {
                 for (int channel = 0; channel < 3; channel++) {
                     through[channel] *= ready.media.left(substance, channel, hit.t);

@@ -68,8 +68,7 @@ final class Shapes {
             frame[i] += bottomMetres * outer[9 + i];
         }
         double half = solid.heightMetres() / 2;
-        Vec middle =
-                new Vec(frame[0] + half * frame[9], frame[1] + half * frame[10], frame[2] + half * frame[11]);
+        Vec middle = new Vec(frame[0] + half * frame[9], frame[1] + half * frame[10], frame[2] + half * frame[11]);
         return addSolid(solid, frame, ball(middle, Math.hypot(half, solid.reachMetres())));
     }
 
@@ -85,11 +84,9 @@ final class Shapes {
     private int addBall(Form.Ball ball) {
         double radius = ball.radiusMetres();
         Vec base = ball.middle().minus(Vec.UP.times(radius));
-        return add(
-                BALL,
-                frame(base, new Vec(1, 0, 0), new Vec(0, 1, 0)),
-                ball(ball.middle(), radius),
-                new double[] {radius, 2 * radius, 0});
+        return add(BALL, frame(base, new Vec(1, 0, 0), new Vec(0, 1, 0)), ball(ball.middle(), radius), new double[] {
+            radius, 2 * radius, 0
+        });
     }
 
     private int addRod(Form.Rod rod) {
@@ -105,23 +102,16 @@ final class Shapes {
                 new Station(0, rod.barrel().fromRadiusMetres()),
                 new Station(length, rod.barrel().toRadiusMetres())));
         return addSolid(
-                solid,
-                frame(from, x, axis.cross(x)),
-                ball(from.plus(way.times(0.5)), Math.hypot(length / 2, most)));
+                solid, frame(from, x, axis.cross(x)), ball(from.plus(way.times(0.5)), Math.hypot(length / 2, most)));
     }
 
     private int addSolid(Solid solid, double[] frame, double[] ball) {
         return switch (solid) {
             case Solid.Box box ->
-                add(
-                        BOX,
-                        frame,
-                        ball,
-                        new double[] {box.widthMetres() / 2, box.depthMetres() / 2, box.heightMetres()});
+                add(BOX, frame, ball, new double[] {box.widthMetres() / 2, box.depthMetres() / 2, box.heightMetres()});
             case Solid.Revolved turned -> {
                 double reach = turned.reachMetres();
-                int shape = add(
-                        TURNED, frame, ball, new double[] {reach * reach, turned.heightMetres(), 0});
+                int shape = add(TURNED, frame, ball, new double[] {reach * reach, turned.heightMetres(), 0});
                 addPieces(turned.stations());
                 yield shape;
             }
@@ -138,9 +128,9 @@ final class Shapes {
             double other = high.radiusMetres();
             if (rise > 0) {
                 double slope = (other - one) / rise;
-                pieces.add(new double[] {
-                    low.heightMetres(), high.heightMetres(), one - slope * low.heightMetres(), slope
-                });
+                pieces.add(
+                        new double[] {low.heightMetres(), high.heightMetres(), one - slope * low.heightMetres(), slope
+                        });
                 faces.add(0);
             } else {
                 addRing(low.heightMetres(), Math.min(one, other), Math.max(one, other), other < one ? 1 : -1);

@@ -57,16 +57,16 @@ final class Sighting {
             y = hit.y;
             z = hit.z;
             switch (hit.what) {
-                case NOTHING -> {
+                case Hit.NOTHING -> {
                     return NOTHING;
                 }
-                case LIGHT -> {
+                case Hit.LIGHT -> {
                     return FIRST_LIGHT - hit.index;
                 }
-                case PART, ROOM, LEVEL -> {
+                case Hit.PART, Hit.ROOM, Hit.LEVEL -> {
                     return hit.index;
                 }
-                case OUTER, INNER, WATER -> bend();
+                default -> bend();
             }
         }
         return NOTHING;

@@ -40,7 +40,10 @@ public final class Tracer {
     /// @return what is seen
     public Seen seen(Eye eye, double x, double y) {
         Aim.Frame frame = eye.aim().frame();
-        Vec way = frame.forward().plus(frame.right().times(x)).plus(frame.up().times(y)).unit();
+        Vec way = frame.forward()
+                .plus(frame.right().times(x))
+                .plus(frame.up().times(y))
+                .unit();
         return new Sighting(ready).seen(eye.aim().eye(), way);
     }
 

@@ -1,98 +1,141 @@
 package plumeline.trace;
 
+import java.util.Optional;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 
 /// A basin's surfaces: its panes from outside, from inside, and its water.
 final class Tub {
-    private final double[] outer;
-    private final double[] inner;
+    private final Case outer;
+    private final Case inner;
+    private final double middleX;
+    private final double middleY;
+    private final double middleZ;
+    private final double square;
     private final double level;
     private final boolean isWet;
 
     Tub(Basin basin) {
-        outer = numbers(basin.outside());
-        inner = numbers(basin.inside());
+        inner = new Case(basin.inside(), Optional.empty());
+        outer = new Case(basin.outside(), Optional.of(inner));
+        Vec low = basin.outside().low();
+        Vec high = basin.outside().high();
+        middleX = (low.x() + high.x()) / 2;
+        middleY = (low.y() + high.y()) / 2;
+        middleZ = (low.z() + high.z()) / 2;
+        double radius = low.distanceMetres(high) / 2 * (1 + 1e-9);
+        square = radius * radius;
         level = basin.waterLineMetres();
         isWet = level > basin.inside().low().z();
     }
 
-    private static double[] numbers(Bounds bounds) {
-        Vec low = bounds.low();
-        Vec high = bounds.high();
-        return new double[] {low.x(), low.y(), low.z(), high.x(), high.y(), high.z()};
-    }
-
     void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        if (!box(outer, Hit.What.OUTER, ox, oy, oz, dx, dy, dz, hit)) {
+        double x = middleX - ox;
+        double y = middleY - oy;
+        double z = middleZ - oz;
+        double on = x * dx + y * dy + z * dz;
+        double away = x * x + y * y + z * z - square;
+        if (away > on * on || (away > 0 && on < 0)) {
             return;
         }
-        box(inner, Hit.What.INNER, ox, oy, oz, dx, dy, dz, hit);
-        if (isWet && level < inner[5]) {
-            double t = (level - oz) / dz;
-            if (t > Meets.NEAR_METRES && t < hit.t && isOverInside(ox + t * dx, oy + t * dy)) {
-                hit.t = t;
-                hit.what = Hit.What.WATER;
-                hit.face(0, 0, 1);
+        if (outer.meets(Hit.OUTER, ox, oy, oz, dx, dy, dz, hit)) {
+            inner.meets(Hit.INNER, ox, oy, oz, dx, dy, dz, hit);
+            if (isWet && level < inner.highZ) {
+                double t = (level - oz) / dz;
+                if (t > Meets.NEAR_METRES && t < hit.t && inner.isOver(ox + t * dx, oy + t * dy)) {
+                    hit.t = t;
+                    hit.what = Hit.WATER;
+                    hit.face(0, 0, 1);
+                }
             }
         }
     }
 
-    private boolean isOverInside(double x, double y) {
-        return x > inner[0] && x < inner[3] && y > inner[1] && y < inner[4];
-    }
+    /// An upright box of which the top is open, or open over the opening of another.
+    private static final class Case {
+        private final double lowX;
+        private final double lowY;
+        private final double lowZ;
+        private final double highX;
+        private final double highY;
+        private final double highZ;
+        private final Case opening;
 
-    /// Tries a box whose top is open over the inside.
-    ///
-    /// @return whether the ray's line comes into it
-    private boolean box(
-            double[] box, Hit.What what, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        double from = Double.NEGATIVE_INFINITY;
-        double to = Double.POSITIVE_INFINITY;
-        int in = 0;
-        int out = 0;
-        for (int i = 0; i < 3; i++) {
-            double o = i == 0 ? ox : i == 1 ? oy : oz;
-            double d = i == 0 ? dx : i == 1 ? dy : dz;
-            double one = (box[i] - o) / d;
-            double other = (box[i + 3] - o) / d;
-            int low = d >= 0 ? i : i + 3;
-            double first = Math.min(one, other);
-            double second = Math.max(one, other);
-            if (first > from) {
-                from = first;
-                in = low;
-            }
-            if (second < to) {
-                to = second;
-                out = low < 3 ? low + 3 : low - 3;
-            }
+        Case(Bounds bounds, Optional<Case> opening) {
+            lowX = bounds.low().x();
+            lowY = bounds.low().y();
+            lowZ = bounds.low().z();
+            highX = bounds.high().x();
+            highY = bounds.high().y();
+            highZ = bounds.high().z();
+            this.opening = opening.orElse(this);
         }
-        if (from > to || to < 0) {
-            return false;
-        }
-        if (!met(from, in, what, ox, oy, dx, dy, hit)) {
-            met(to, out, what, ox, oy, dx, dy, hit);
-        }
-        return true;
-    }
 
-    private boolean met(
-            double t, int face, Hit.What what, double ox, double oy, double dx, double dy, Hit hit) {
-        if (!(t > Meets.NEAR_METRES)) {
-            return false;
+        boolean isOver(double x, double y) {
+            return x > lowX && x < highX && y > lowY && y < highY;
         }
-        if (face == 5 && (what == Hit.What.INNER || isOverInside(ox + t * dx, oy + t * dy))) {
-            return false;
+
+        boolean holds(double x, double y, double z) {
+            return isOver(x, y) && z > lowZ && z < highZ;
         }
-        if (t < hit.t) {
+
+        /// Tries it.
+        ///
+        /// @return whether the ray comes into it before `hit.t`
+        boolean meets(int what, double ox, double oy, double oz, double goX, double goY, double goZ, Hit hit) {
+            // Adding 0 makes 0 of −0, so that a wall beside a ray lies endlessly far on its right side.
+            double dx = goX + 0.0;
+            double dy = goY + 0.0;
+            double dz = goZ + 0.0;
+            double overX = 1 / dx;
+            double overY = 1 / dy;
+            double overZ = 1 / dz;
+            double x1 = ((dx >= 0 ? lowX : highX) - ox) * overX;
+            double y1 = ((dy >= 0 ? lowY : highY) - oy) * overY;
+            double z1 = ((dz >= 0 ? lowZ : highZ) - oz) * overZ;
+            double from = Math.max(x1, Math.max(y1, z1));
+            if (from > hit.t) {
+                return false;
+            }
+            double x2 = ((dx >= 0 ? highX : lowX) - ox) * overX;
+            double y2 = ((dy >= 0 ? highY : lowY) - oy) * overY;
+            double z2 = ((dz >= 0 ? highZ : lowZ) - oz) * overZ;
+            double to = Math.min(x2, Math.min(y2, z2));
+            if (!(from <= to && to > 0)) {
+                return false;
+            }
+            boolean isMet = from > Meets.NEAR_METRES
+                    && met(from, from == z1 ? 2 : from == y1 ? 1 : 0, 1, what, ox, oy, dx, dy, dz, hit);
+            if (!isMet && to > Meets.NEAR_METRES && to < hit.t) {
+                met(to, to == z2 ? 2 : to == y2 ? 1 : 0, -1, what, ox, oy, dx, dy, dz, hit);
+            }
+            return true;
+        }
+
+        private boolean met(
+                double t,
+                int axis,
+                int against,
+                int what,
+                double ox,
+                double oy,
+                double dx,
+                double dy,
+                double dz,
+                Hit hit) {
+            if (axis == 2 && dz * against < 0 && opening.isOver(ox + t * dx, oy + t * dy)) {
+                return false;
+            }
+            if (axis == 2 && dz * against < 0 && opening == this) {
+                return false;
+            }
             hit.t = t;
             hit.what = what;
-            double side = face < 3 ? -1 : 1;
-            int axis = face % 3;
+            double d = axis == 0 ? dx : axis == 1 ? dy : dz;
+            double side = d * against > 0 ? -1 : 1;
             hit.face(axis == 0 ? side : 0, axis == 1 ? side : 0, axis == 2 ? side : 0);
+            return true;
         }
-        return true;
     }
 
     /// Whether what is inside is water at a height.
@@ -101,10 +144,10 @@ final class Tub {
     }
 
     boolean isInside(double x, double y, double z) {
-        return isOverInside(x, y) && z > inner[2] && z < inner[5];
+        return inner.holds(x, y, z);
     }
 
     boolean isWithin(double x, double y, double z) {
-        return x > outer[0] && x < outer[3] && y > outer[1] && y < outer[4] && z > outer[2] && z < outer[5];
+        return outer.holds(x, y, z);
     }
 }

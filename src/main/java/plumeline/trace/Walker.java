@@ -1,5 +1,6 @@
 package plumeline.trace;
 
+import java.util.Arrays;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 
@@ -25,7 +26,7 @@ final class Walker {
     private final double[] weight = new double[3];
     private final double[] span = new double[2];
     private final double[] facet = new double[3];
-    private final State at = new State();
+    private final Ray[] rays = new Ray[MOST_MIRRORS + 2];
     private final Falling.Passing coat;
     private final Falling.Passing drop;
     private final double[] eye = new double[12];
@@ -39,6 +40,7 @@ final class Walker {
     Walker(Ready ready, Eye camera) {
         this.ready = ready;
         falling = new Falling(ready);
+        Arrays.setAll(rays, Ray::new);
         coat = cosine -> ready.coats.passed(part, cosine);
         drop = cosine -> ready.coats.dropPasses(cosine);
         Aim.Frame frame = camera.aim().frame();
@@ -84,132 +86,42 @@ final class Walker {
         light[0] = 0;
         light[1] = 0;
         light[2] = 0;
-        follow(
-                eye[0] + lensX * eye[3] + lensY * eye[6],
-                eye[1] + lensX * eye[4] + lensY * eye[7],
-                eye[2] + lensX * eye[5] + lensY * eye[8],
-                dx * over,
-                dy * over,
-                dz * over,
-                1,
-                1,
-                1,
-                0,
-                eyeState.within,
-                eyeState.medium,
-                draws);
+        Ray ray = rays[0];
+        ray.x = eye[0] + lensX * eye[3] + lensY * eye[6];
+        ray.y = eye[1] + lensX * eye[4] + lensY * eye[7];
+        ray.z = eye[2] + lensX * eye[5] + lensY * eye[8];
+        ray.turn(dx * over, dy * over, dz * over);
+        ray.red = 1;
+        ray.green = 1;
+        ray.blue = 1;
+        ray.mirrors = 0;
+        ray.in.set(eyeState.within, eyeState.medium);
+        follow(ray, draws);
         plate.add(column, row, light);
     }
 
-    private void follow(
-            double fromX,
-            double fromY,
-            double fromZ,
-            double goesX,
-            double goesY,
-            double goesZ,
-            double red,
-            double green,
-            double blue,
-            int mirrors,
-            int within,
-            int medium,
-            Draws draws) {
-        double ox = fromX;
-        double oy = fromY;
-        double oz = fromZ;
-        double dx = goesX;
-        double dy = goesY;
-        double dz = goesZ;
-        double r = red;
-        double g = green;
-        double b = blue;
-        int mirrored = mirrors;
-        int in = within;
-        int substance = medium;
+    private void follow(Ray ray, Draws draws) {
         for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
-            ready.nearest(ox, oy, oz, dx, dy, dz, in, hit);
-            if (ready.media.takesLight(substance) || !ready.fogs.isEmpty()) {
-                lose(ox, oy, oz, dx, dy, dz, substance, r, g, b);
-                r = weight[0];
-                g = weight[1];
-                b = weight[2];
+            ready.nearest(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in.within, hit);
+            if (ready.takesLight(ray.in.medium)) {
+                lose(ray);
             }
-            if (hit.what == Hit.What.NOTHING) {
-                add(r * ready.surround[0], g * ready.surround[1], b * ready.surround[2]);
+            if (hit.what == Hit.NOTHING) {
+                double[] around = ready.surround;
+                add(ray.red * around[0], ray.green * around[1], ray.blue * around[2]);
                 return;
             }
-            if (hit.what == Hit.What.LIGHT) {
-                shine(dx, dy, dz, r, g, b);
+            if (hit.what == Hit.LIGHT) {
+                shine(ray);
                 return;
             }
-            ox = hit.x;
-            oy = hit.y;
-            oz = hit.z;
-            double nx = hit.nx;
-            double ny = hit.ny;
-            double nz = hit.nz;
-            double cosine = -(dx * nx + dy * ny + dz * nz);
-            if (hit.what == Hit.What.PART && !ready.isClear(hit.index)) {
-                double share = opaque(dx, dy, dz, r, g, b, in, substance, draws);
-                if (!(share * Math.max(r, Math.max(g, b)) >= CUT) || mirrored >= MOST_MIRRORS) {
-                    return;
-                }
-                dx = facet[0];
-                dy = facet[1];
-                dz = facet[2];
-                r *= share;
-                g *= share;
-                b *= share;
-                mirrored++;
-                continue;
-            }
-            int inner = ready.inner(hit);
-            int outer = ready.outer(hit);
-            boolean comesIn = cosine > 0;
-            int nextIn = comesIn ? ready.innerPart(hit) : ready.outerPart(hit);
-            double from = ready.media.index(comesIn ? outer : inner);
-            double to = ready.media.index(comesIn ? inner : outer);
-            int next = comesIn ? inner : outer;
-            if (from == to) {
-                in = nextIn;
-                substance = next;
-                continue;
-            }
-            double straight = Math.min(1, Math.abs(cosine));
-            double share = Splits.mirrored(straight, from, to);
-            double mirrorX = dx + 2 * cosine * nx;
-            double mirrorY = dy + 2 * cosine * ny;
-            double mirrorZ = dz + 2 * cosine * nz;
-            if (share >= 1) {
-                if (++mirrored > MOST_MIRRORS) {
-                    return;
-                }
-                dx = mirrorX;
-                dy = mirrorY;
-                dz = mirrorZ;
-                continue;
-            }
-            if (share * Math.max(r, Math.max(g, b)) >= CUT && mirrored < MOST_MIRRORS) {
-                follow(
-                        ox, oy, oz, mirrorX, mirrorY, mirrorZ, r * share, g * share, b * share, mirrored + 1, in,
-                        substance, draws);
-            }
-            double ratio = from / to;
-            double bent = Math.sqrt(1 - ratio * ratio * (1 - straight * straight));
-            double along = comesIn ? ratio * straight - bent : bent - ratio * straight;
-            dx = ratio * dx + along * nx;
-            dy = ratio * dy + along * ny;
-            dz = ratio * dz + along * nz;
-            double left = (1 - share) * ratio * ratio;
-            r *= left;
-            g *= left;
-            b *= left;
-            if (Math.max(r, Math.max(g, b)) < CUT) {
+            ray.x = hit.x;
+            ray.y = hit.y;
+            ray.z = hit.z;
+            boolean isOpaque = hit.what == Hit.PART && !ready.isClear(hit.index);
+            if (!(isOpaque ? isMirrored(ray, draws) : goesOn(ray, draws))) {
                 return;
             }
-            in = nextIn;
-            substance = next;
         }
     }
 
@@ -219,36 +131,88 @@ final class Walker {
         light[2] += b;
     }
 
-    private void shine(double dx, double dy, double dz, double r, double g, double b) {
+    private void shine(Ray ray) {
         Lamps lamps = ready.lamps;
-        double share = lamps.share(hit, dx, dy, dz);
+        double share = lamps.share(hit, ray.dx, ray.dy, ray.dz);
         add(
-                r * share * lamps.colour(hit.index, 0),
-                g * share * lamps.colour(hit.index, 1),
-                b * share * lamps.colour(hit.index, 2));
+                ray.red * share * lamps.colour(hit.index, 0),
+                ray.green * share * lamps.colour(hit.index, 1),
+                ray.blue * share * lamps.colour(hit.index, 2));
     }
 
     /// Takes what the substance and clouds take on the way to what is met; adds what clouds scatter.
-    private void lose(
-            double ox, double oy, double oz, double dx, double dy, double dz, int substance, double r, double g, double b) {
-        weight[0] = r;
-        weight[1] = g;
-        weight[2] = b;
+    private void lose(Ray ray) {
+        weight[0] = ray.red;
+        weight[1] = ray.green;
+        weight[2] = ray.blue;
         for (Fog fog : ready.fogs) {
-            fog.follow(ox, oy, oz, dx, dy, dz, hit.t, span, weight, light);
+            fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, span, weight, light);
         }
-        if (ready.media.takesLight(substance)) {
-            for (int i = 0; i < 3; i++) {
-                weight[i] *= ready.media.left(substance, i, hit.t);
-            }
+        for (int i = 0; i < 3; i++) {
+            weight[i] *= ready.media.left(ray.in.medium, i, hit.t);
         }
+        ray.red = weight[0];
+        ray.green = weight[1];
+        ray.blue = weight[2];
+    }
+
+    /// Lets a ray part at a clear surface: what is mirrored is followed to its end, what passes becomes the ray.
+    ///
+    /// @return whether it goes on
+    private boolean goesOn(Ray ray, Draws draws) {
+        double nx = hit.nx;
+        double ny = hit.ny;
+        double nz = hit.nz;
+        double cosine = -(ray.dx * nx + ray.dy * ny + ray.dz * nz);
+        boolean comesIn = cosine > 0;
+        int next = comesIn ? ready.inner(hit) : ready.outer(hit);
+        int within = comesIn ? ready.innerPart(hit) : ready.outerPart(hit);
+        double from = ready.media.index(comesIn ? ready.outer(hit) : ready.inner(hit));
+        double to = ready.media.index(next);
+        if (from == to) {
+            ray.in.set(within, next);
+            return true;
+        }
+        double straight = Math.min(1, Math.abs(cosine));
+        double share = Splits.mirrored(straight, from, to);
+        double mirrorX = ray.dx + 2 * cosine * nx;
+        double mirrorY = ray.dy + 2 * cosine * ny;
+        double mirrorZ = ray.dz + 2 * cosine * nz;
+        if (share >= 1) {
+            ray.turn(mirrorX, mirrorY, mirrorZ);
+            return ++ray.mirrors <= MOST_MIRRORS;
+        }
+        if (share * ray.counts() >= CUT && ray.mirrors < MOST_MIRRORS) {
+            Ray parted = rays[ray.level + 1];
+            parted.part(ray, share, mirrorX, mirrorY, mirrorZ);
+            follow(parted, draws);
+        }
+        double ratio = from / to;
+        double bent = Math.sqrt(1 - ratio * ratio * (1 - straight * straight));
+        double along = comesIn ? ratio * straight - bent : bent - ratio * straight;
+        ray.turn(ratio * ray.dx + along * nx, ratio * ray.dy + along * ny, ratio * ray.dz + along * nz);
+        ray.dim((1 - share) * ratio * ratio);
+        ray.in.set(within, next);
+        return ray.counts() >= CUT;
+    }
+
+    /// Lets a ray meet an opaque place: what it sends back evenly is added, what it mirrors becomes the ray.
+    ///
+    /// @return whether it goes on
+    private boolean isMirrored(Ray ray, Draws draws) {
+        double share = opaque(ray, draws);
+        ray.turn(facet[0], facet[1], facet[2]);
+        ray.dim(share);
+        return share > 0 && ray.counts() >= CUT && ray.mirrors++ < MOST_MIRRORS;
     }
 
     /// Adds what an opaque place sends back evenly, and tells where it mirrors to.
     ///
     /// @return the share that is mirrored; its way is in `facet`
-    private double opaque(
-            double dx, double dy, double dz, double r, double g, double b, int in, int substance, Draws draws) {
+    private double opaque(Ray ray, Draws draws) {
+        double dx = ray.dx;
+        double dy = ray.dy;
+        double dz = ray.dz;
         Coats coats = ready.coats;
         part = hit.index;
         double cosine = -(dx * hit.nx + dy * hit.ny + dz * hit.nz);
@@ -274,12 +238,11 @@ final class Walker {
         double share = isDrop ? coats.dropMirrors(onFacet) : coats.mirrored(part, onFacet);
         coats.colour(part, hit, colour);
         double even = (1 - share) / Math.PI;
-        r *= even * colour[0];
-        g *= even * colour[1];
-        b *= even * colour[2];
+        double r = ray.red * even * colour[0];
+        double g = ray.green * even * colour[1];
+        double b = ray.blue * even * colour[2];
         if (r + g + b > 0) {
-            at.set(in, substance);
-            falling.fall(hit.x, hit.y, hit.z, nx, ny, nz, at, isDrop ? drop : coat, draws);
+            falling.fall(hit.x, hit.y, hit.z, nx, ny, nz, ray.in, isDrop ? drop : coat, draws);
             add(r * falling.lux[0], g * falling.lux[1], b * falling.lux[2]);
         }
         if (share > 0) {
@@ -309,8 +272,7 @@ final class Walker {
         for (int i = 0; i < 3; i++) {
             facet[i] = side * (x * frames[f + 3 * i] + y * frames[f + 3 * i + 1] + z * frames[f + 3 * i + 2]);
         }
-        boolean isDrop =
-                ready.coats.drops(part).orElseThrow().turn(hit.ownX, hit.ownY, hit.ownZ, facet);
+        boolean isDrop = ready.coats.drops(part).orElseThrow().turn(hit.ownX, hit.ownY, hit.ownZ, facet);
         x = side * facet[0];
         y = side * facet[1];
         z = side * facet[2];

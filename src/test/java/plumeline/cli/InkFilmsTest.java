@@ -25,15 +25,12 @@ final class InkFilmsTest extends InkTyped {
     /// Its run's number and cells across; empty where there is none.
     private Optional<String> find(String text) throws IOException {
         Stage stage = stage(text);
-        try (var films = new InkFilms()) {
-            Optional<DyeFilm> film = films.find(folder.resolve("film.ink"), stage, stage.startValues());
-            if (film.isPresent()) {
-                assertThat(film.get().frame(film.get().frames() - 1).box().cells())
-                        .isPositive();
-            }
-            return film.map(
-                    found -> found.head().run() + " of " + found.head().grid().nx() + " across");
+        Optional<DyeFilm> film = InkFilms.find(folder.resolve("film.ink"), stage, stage.startValues());
+        if (film.isPresent()) {
+            assertThat(film.get().frame(film.get().frames() - 1).box().cells()).isPositive();
         }
+        return film.map(
+                found -> found.head().run() + " of " + found.head().grid().nx() + " across");
     }
 
     @Test

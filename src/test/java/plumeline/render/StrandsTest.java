@@ -15,8 +15,8 @@ import plumeline.trace.Part;
 
 /// Lines, rods and the nozzle as parts.
 final class StrandsTest {
-    private static final String HUNG =
-            "place: {tin: {thing: tin, at: [0 mm, 0 mm, 50 mm], lines: 1, line: {diameter: 0.3 mm, material: fluorocarbon}}}";
+    private static final String HUNG = "place: {tin: {thing: tin, at: [0 mm, 0 mm, 50 mm], lines: 1,"
+            + " line: {diameter: 0.3 mm, material: fluorocarbon}}}";
 
     private static List<Part> parts(Stage stage) {
         return Strands.parts(stage, stage.startValues(), scene(stage));
@@ -73,7 +73,8 @@ final class StrandsTest {
     void rig_isSteelAndEndsWhereItIsWritten() {
         Stage stage = LooseShots.stage(
                 LooseShots.CAMERA,
-                "place: {tin: {thing: tin, at: [0 mm, 0 mm, 50 mm], rig: {diameter: 6 mm, to: [0 mm, 400 mm, 80 mm]}}}");
+                "place: {tin: {thing: tin, at: [0 mm, 0 mm, 50 mm],"
+                        + " rig: {diameter: 6 mm, to: [0 mm, 400 mm, 80 mm]}}}");
         assertThat(parts(stage)).singleElement().satisfies(part -> {
             assertThat(part.name()).isEqualTo("tin-rig");
             assertThat(rod(part).fromRadiusMetres()).isEqualTo(0.003);

@@ -59,7 +59,7 @@ final class Rooms {
             "sheet: draw card press cut",
             "post: sheet",
             "assemble: render cut clip",
-            "resect: stage search",
+            "resect: stage search sketch",
             "cli: *");
 
     /// Pure functions of numbers.

@@ -34,10 +34,7 @@ final class FurnaceTest {
     @MethodSource("finishes")
     void white_isAsBrightAsTheFurnace(Finish finish, int degrees) {
         Part sheet = Sets.part(
-                "sheet",
-                new Form.Sheet(Vec.ZERO, new Vec(1, 0, 0), new Vec(0, 0, 1), 10, 10),
-                Sets.ONE,
-                finish);
+                "sheet", new Form.Sheet(Vec.ZERO, new Vec(1, 0, 0), new Vec(0, 0, 1), 10, 10), Sets.ONE, finish);
         double angle = Math.toRadians(degrees);
         Eye eye = Sets.eye(new Vec(Math.sin(angle), -Math.cos(angle), 0), Vec.ZERO, 0.02);
         World world = Sets.world(List.of(sheet), List.of(), Sets.ONE);
@@ -61,8 +58,7 @@ final class FurnaceTest {
         Part clear = new Part(
                 "bottle",
                 new Form.Posed(bottle),
-                new Coat.Clear(
-                        glass, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.11), 0.005, 0.07, water))));
+                new Coat.Clear(glass, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.11), 0.005, 0.07, water))));
         Basin basin = new Basin(
                 new Bounds(new Vec(-0.2, -0.1, 0), new Vec(0.2, 0.1, 0.3)),
                 new Bounds(new Vec(-0.194, -0.094, 0.006), new Vec(0.194, 0.094, 0.3)),

@@ -33,7 +33,9 @@ final class LuxTest {
     private static final Vec X = new Vec(1, 0, 0);
 
     private static double lux(List<Part> parts, Light light, Patch patch) {
-        return Tracer.of(Sets.world(parts, List.of(light), Sets.DARK)).lux(patch, 1024, 3).green();
+        return Tracer.of(Sets.world(parts, List.of(light), Sets.DARK))
+                .lux(patch, 8192, 3)
+                .green();
     }
 
     static Stream<Emitter> emitters() {
@@ -54,8 +56,7 @@ final class LuxTest {
         int lit = 0;
         for (int i = 0; i < 300; i++) {
             Vec place = new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian() * 0.7);
-            Vec facing =
-                    new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
+            Vec facing = new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
             Patch patch = new Patch(place, facing);
             double wanted = emitter.lux(patch);
             double found = lux(List.of(), Sets.face(emitter), patch);
@@ -74,8 +75,8 @@ final class LuxTest {
         Random random = new Random(6);
         int half = 0;
         for (int i = 0; i < 60; i++) {
-            Patch patch = new Patch(
-                    new Vec(0.06 + 0.2 * random.nextDouble(), 0.4 * random.nextDouble() - 0.2, 0), Vec.UP);
+            Patch patch =
+                    new Patch(new Vec(0.06 + 0.2 * random.nextDouble(), 0.4 * random.nextDouble() - 0.2, 0), Vec.UP);
             double wanted = Uncovered.pieces(patch.place(), panel.outline(patch.place()), Hull.of(box, 16)).stream()
                     .mapToDouble(piece -> Math.PI * panel.luminance() * Seen.factor(piece, patch))
                     .sum();
@@ -118,8 +119,7 @@ final class LuxTest {
     void spot_isInverseSquare() {
         Light spot = new Light(
                 "spot",
-                new Light.Source.Spot(
-                        Aim.toward(new Vec(0, 0, 2), Vec.ZERO), new Intensity.AllRound(100), Glow.even()),
+                new Light.Source.Spot(Aim.toward(new Vec(0, 0, 2), Vec.ZERO), new Intensity.AllRound(100), Glow.even()),
                 Sets.ONE);
         assertThat(lux(List.of(), spot, new Patch(Vec.ZERO, Vec.UP))).isCloseTo(25, within(1e-9));
     }
