@@ -22,8 +22,8 @@ import plumeline.timeline.Timeline;
 
 /// A film in pictures: every frame as its timeline has it, from pictures of its shots' cameras that are handed in.
 ///
-/// A frame shows its shot's recorded frame whole, laid as the delivery crops and reframes it; then overlays, titles, and
-/// last the counters that were asked for.
+/// A frame shows its shot's recorded frame whole, laid as the delivery crops and reframes it; then overlays, titles,
+/// and last the counters that were asked for.
 public final class Animatic {
     /// A guide track of more would be larger than memory.
     private static final double LONGEST_SECONDS = 1200;
@@ -81,8 +81,7 @@ public final class Animatic {
         overlays = new Overlays(film.plan(), timeline, screen, additions.overlays());
         titles = additions
                 .language()
-                .map(language -> new Titles(
-                        film.plan(), timeline, delivery, language, screen, additions.lettering()));
+                .map(language -> new Titles(film.plan(), timeline, delivery, language, screen, additions.lettering()));
         timecode = film.plan().film().findTimecode();
         counter = new Counter(screen.width(), screen.height());
     }

@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/// Frame number and timecode, burnt into a picture: white on a black plate in its upper left corner, each sign of 5 by 7
-/// squares, so that a program can read each back.
+/// Frame number and timecode, burnt into a picture: white on a black plate in its upper left corner, each sign of 5 by
+/// 7 squares, so that a program can read each back.
 ///
-/// A square is `s` pixels wide and high, with s a hundred-twentieth of the film's shorter side, rounded, 2 at least. The
-/// plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, the second
-/// line 10 squares under the first. The first line is the film's frame, from 0, in six digits; the second its timecode.
-/// In the middle of a square it is lit or it isn't; from middle to middle it goes straight, and what is over 0.42 is
-/// white: so strokes join, and programs that read print read them too.
+/// A square is `s` pixels wide and high, with s a hundred-twentieth of the film's shorter side, rounded, 2 at least.
+/// The plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, the
+/// second line 10 squares under the first. The first line is the film's frame, from 0, in six digits; the second its
+/// timecode. In the middle of a square it is lit or it isn't; from middle to middle it goes straight, and what is over
+/// 0.42 is white: so strokes join, and programs that read print read them too.
 final class Counter {
     static final int SIGN_ACROSS = 5;
     static final int SIGN_DOWN = 7;
@@ -64,14 +64,19 @@ final class Counter {
 
     private int[] raster(int[] rows) {
         int[] cover = new int[across() * (SIGN_DOWN + 2) * square];
-        for (int i = 0; i < cover.length; i++) {
-            for (int look = 0; look < LOOKS * LOOKS; look++) {
-                double x = (i % across() + (look % LOOKS + 0.5) / LOOKS) / square - 1.5;
-                double y = (i / across() + (look / LOOKS + 0.5) / LOOKS) / square - 1.5;
-                cover[i] += light(rows, x, y) >= LIT ? 1 : 0;
+        for (int y = 0; y < (SIGN_DOWN + 2) * square * LOOKS; y++) {
+            int row = Math.floorDiv(y, LOOKS) * across();
+            for (int x = 0; x < across() * LOOKS; x++) {
+                boolean isLit = light(rows, middle(x), middle(y)) >= LIT;
+                cover[row + Math.floorDiv(x, LOOKS)] += isLit ? 1 : 0;
             }
         }
         return cover;
+    }
+
+    /// Where a look is, in squares from the middle of a sign's first.
+    private double middle(int look) {
+        return (look + 0.5) / (LOOKS * square) - 1.5;
     }
 
     /// How lit a sign is at a place, in squares from the middle of its first.

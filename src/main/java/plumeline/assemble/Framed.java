@@ -40,8 +40,7 @@ final class Framed {
     /// @param picture its camera's picture; a zoom changes its scale and no share of it
     /// @param crop what of that the delivery keeps
     /// @param view how it is drawn
-    record Run(Stage stage, Picture picture, Frame crop, View view) {
-    }
+    record Run(Stage stage, Picture picture, Frame crop, View view) {}
 
     Framed(FilmAnswer film, Timeline timeline, Optional<Delivery> delivery, Screen screen) {
         this.film = film;
@@ -92,12 +91,11 @@ final class Framed {
     private View view(String name, Picture picture, Frame crop) {
         List<Framing> framings = timeline.spans().stream()
                 .filter(span -> span.name().equals(name))
-                .flatMap(span -> LongStream.range(span.first(), span.past())
-                        .mapToObj(frame -> framing(span, frame)))
+                .flatMap(span -> LongStream.range(span.first(), span.past()).mapToObj(frame -> framing(span, frame)))
                 .distinct()
                 .toList();
-        double scale = Math.clamp(
-                framings.stream().mapToDouble(Framing::scale).max().orElse(1), COARSEST, FINEST);
+        double scale =
+                Math.clamp(framings.stream().mapToDouble(Framing::scale).max().orElse(1), COARSEST, FINEST);
         View whole = View.whole(
                 Math.max(1, (int) Math.round(screen.across() * scale / (crop.right() - crop.left()))),
                 Math.max(1, (int) Math.round(screen.down() * scale / (crop.top() - crop.bottom()))));
@@ -109,7 +107,7 @@ final class Framed {
             Lay lay = Lay.of(new Window(picture, crop, framing), screen, whole);
             for (int corner = 0; corner < 4; corner++) {
                 double u = screen.left() + corner % 2 * screen.across();
-                double v = screen.top() + corner / 2 * screen.down();
+                double v = screen.top() + Math.floorDiv(corner, 2) * screen.down();
                 left = Math.min(left, lay.x(u, v));
                 right = Math.max(right, lay.x(u, v));
                 top = Math.min(top, lay.y(u, v));

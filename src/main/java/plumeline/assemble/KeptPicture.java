@@ -10,8 +10,8 @@ import java.util.zip.Inflater;
 import plumeline.render.Pixels;
 import plumeline.render.PngFile;
 
-/// A picture as the bytes of a PNG file that says which picture it is: whoever finds one can tell whether it is whole and
-/// still the right one.
+/// A picture as the bytes of a PNG file that says which picture it is: whoever finds one can tell whether it is whole
+/// and still the right one.
 ///
 /// It reads what it writes and no other form: chunks in one order, each with its sum, rows by the one above.
 ///

@@ -85,7 +85,7 @@ record Lay(double x0, double xAcross, double xDown, double y0, double yAcross, d
                 reader.begin();
                 for (int i = 0; i < looks * looks; i++) {
                     double across = u + (i % looks + 0.5) / looks;
-                    double down = v + (i / looks + 0.5) / looks;
+                    double down = v + (Math.floorDiv(i, looks) + 0.5) / looks;
                     reader.look(x(across, down), y(across, down));
                 }
                 film[v * screen.width() + u] = reader.end(looks * looks);

@@ -11,11 +11,39 @@ public interface Lettering {
     Line line(String text, double sizePixels);
 
     /// A lettered line: how much of each pixel is covered.
-    ///
-    /// @param width pixels across, ≥ 0
-    /// @param height pixels down
-    /// @param cover a byte a pixel, rows from the top, 255 where it is covered whole
-    record Line(int width, int height, byte[] cover) {
+    final class Line {
+        private final int width;
+        private final int height;
+        private final byte[] cover;
+
+        /// Takes a line.
+        ///
+        /// @param width pixels across, ≥ 0
+        /// @param height pixels down, ≥ 0
+        /// @param cover a byte a pixel, rows from the top, 255 where it is covered whole; it is not copied
+        public Line(int width, int height, byte[] cover) {
+            if (cover.length != width * height) {
+                throw new IllegalArgumentException("a line needs a byte a pixel");
+            }
+            this.width = width;
+            this.height = height;
+            this.cover = cover;
+        }
+
+        /// Gives how wide it is.
+        ///
+        /// @return pixels
+        public int width() {
+            return width;
+        }
+
+        /// Gives how high it is.
+        ///
+        /// @return pixels
+        public int height() {
+            return height;
+        }
+
         /// Gives how much of a pixel is covered.
         ///
         /// @param x pixels from the left

@@ -14,12 +14,12 @@ import plumeline.timeline.ScreenBlend;
 import plumeline.timeline.Timeline;
 import plumeline.trace.Exposing;
 
-/// Overlays laid over a film by a screen blend. Each covers the delivery's picture, middle on middle; a clip runs at its
-/// own rate, the frame seen being the last that has begun; a single picture stays.
+/// Overlays laid over a film by a screen blend. Each covers the delivery's picture, middle on middle; a clip runs at
+/// its own rate, the frame seen being the last that has begun; a single picture stays.
 ///
 /// Where an overlay's black sits is a share of codes: of all 256, or of the 220 of limited range. Either is turned into
-/// the scale of what is shown (16 to 235 of a clip in limited range, else 0 to 255) before it is taken off. On the linear
-/// scale it is a share of light.
+/// the scale of what is shown (16 to 235 of a clip in limited range, else 0 to 255) before it is taken off. On the
+/// linear scale it is a share of light.
 ///
 /// **Source:** codes of limited range: ITU-R BT.709-6, item 4.6; light from display values: IEC 61966-2-1 (both from
 /// memory).
@@ -33,15 +33,17 @@ final class Overlays {
     private final List<Layer> layers = new ArrayList<>();
 
     /// An overlay with its pictures.
-    private record Layer(Laid<Plan.Overlay> laid, PictureTrack track, ScreenBlend blend, boolean isLinear, long frames) {}
+    private record Layer(
+            Laid<Plan.Overlay> laid, PictureTrack track, ScreenBlend blend, boolean isLinear, long frames) {}
 
     Overlays(Plan plan, Timeline timeline, Screen screen, Map<String, PictureTrack> tracks) {
         this.timeline = timeline;
         this.screen = screen;
         for (Laid<Plan.Overlay> laid : Laid.listOverlays(plan, timeline)) {
-            Optional<PictureTrack> track = Optional.ofNullable(tracks.get(laid.what().name()));
-            track.ifPresent(one -> layers.add(new Layer(
-                    laid, one, blend(laid.what(), one), isLinear(laid.what()), one.countFrames())));
+            Optional<PictureTrack> track =
+                    Optional.ofNullable(tracks.get(laid.what().name()));
+            track.ifPresent(one -> layers.add(
+                    new Layer(laid, one, blend(laid.what(), one), isLinear(laid.what()), one.countFrames())));
         }
     }
 
@@ -84,8 +86,7 @@ final class Overlays {
     private void lay(Layer layer, int[] picture, int[] film) {
         PictureTrack.Facts facts = layer.track().facts();
         int[] over = new int[film.length];
-        View whole = new View(
-                facts.width(), facts.height(), new Exposing.Tile(0, 0, facts.width(), facts.height()));
+        View whole = new View(facts.width(), facts.height(), new Exposing.Tile(0, 0, facts.width(), facts.height()));
         Lay.covering(screen, facts.width(), facts.height())
                 .write(new Pixels(facts.width(), facts.height(), picture), 0, 0, whole, screen, over);
         for (int v = screen.top(); v < screen.top() + screen.down(); v++) {

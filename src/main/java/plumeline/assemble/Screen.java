@@ -17,7 +17,8 @@ public record Screen(int width, int height, int left, int top, int across, int d
     /// @param width pixels across the film, even
     /// @param height pixels down, even
     /// @param aspect the picture's width over its height
-    /// @return the whole film where both ratios agree within a pixel; else with bars at the sides, or above and below
+    /// @return the whole film where both ratios agree within a pixel; else with bars at the sides, or above and
+    /// below
     public static Screen of(int width, int height, double aspect) {
         if (Math.abs(height * aspect - width) <= NEAR_PIXELS || Math.abs(width / aspect - height) <= NEAR_PIXELS) {
             return new Screen(width, height, 0, 0, width, height);

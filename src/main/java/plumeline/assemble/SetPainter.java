@@ -127,8 +127,7 @@ public final class SetPainter {
             Exposing.expose(
                     looks,
                     plate,
-                    new Exposing.Tile(
-                            kept.left(), kept.top() + row, kept.width(), Math.min(ROWS, kept.height() - row)),
+                    new Exposing.Tile(kept.left(), kept.top() + row, kept.width(), Math.min(ROWS, kept.height() - row)),
                     rays);
             work.report((row + ROWS) / (double) kept.height());
         }
@@ -159,7 +158,8 @@ public final class SetPainter {
         sets.forEach((name, painted) -> {
             LinkedHashSet<String> own = new LinkedHashSet<>(painted.set().assumed());
             own.addAll(painted.set().developing(0).assumed());
-            own.forEach(each -> shots.computeIfAbsent(each, _ -> new ArrayList<>()).add(name));
+            own.forEach(
+                    each -> shots.computeIfAbsent(each, _ -> new ArrayList<>()).add(name));
         });
         return shots.entrySet().stream()
                 .map(each -> String.join(", ", each.getValue()) + ": " + each.getKey())

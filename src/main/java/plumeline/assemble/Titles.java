@@ -106,8 +106,7 @@ final class Titles {
                     (int) Math.round((room.left() + room.right() - line.width()) / 2),
                     (int) Math.round(bottom) - line.height()));
         }
-        return new Set(
-                title.firstFrame(), title.pastFrame(), placed, (int) Math.max(1, Math.round(size / 16)));
+        return new Set(title.firstFrame(), title.pastFrame(), placed, (int) Math.max(1, Math.round(size / 16)));
     }
 
     /// What isn't shown, sentences.

@@ -20,10 +20,10 @@ public record Wanted(String shot, String pass, long recorded, double realSeconds
     /// @param view how it is drawn
     /// @return the picture
     public static Wanted of(String shot, Stage stage, Played played, long shotFrame, View view) {
-        boolean isStill = stage.shot().moves().isEmpty() && stage.shot().findRelease().isEmpty();
+        boolean isStill =
+                stage.shot().moves().isEmpty() && stage.shot().findRelease().isEmpty();
         long recorded = isStill ? 0 : played.sources().shown(Math.toIntExact(shotFrame));
-        return new Wanted(
-                shot, stage.pass(), recorded, played.captured().secondsOf((double) recorded), view);
+        return new Wanted(shot, stage.pass(), recorded, played.captured().secondsOf((double) recorded), view);
     }
 
     /// Gives the shot as files name it.

@@ -35,14 +35,19 @@ final class AnimaticCommand implements Command {
     @Override
     public Usage usage() {
         var options = new ArrayList<Usage.Option>();
-        options.add(Usage.valued("--delivery", "NAME", "Shows this delivery: its cut, crop and reframing; else the film's"
-                + " cut as its first delivery frames it."));
+        options.add(Usage.valued(
+                "--delivery",
+                "NAME",
+                "Shows this delivery: its cut, crop and reframing; else the film's"
+                        + " cut as its first delivery frames it."));
         options.addAll(PictureOptions.options("Makes it so large; else within 640x360, in the delivery's ratio."));
-        options.add(Usage.flag(
-                "--burn-in", "Burns frame number and timecode into the upper left corner of every frame."));
-        options.add(Usage.valued("--language", "NAME", "Shows the titles of this language; else of the first written."));
+        options.add(
+                Usage.flag("--burn-in", "Burns frame number and timecode into the upper left corner of every frame."));
+        options.add(
+                Usage.valued("--language", "NAME", "Shows the titles of this language; else of the first written."));
         options.add(Usage.flag("--no-titles", "Shows no titles."));
-        options.add(Usage.valued("--out", "FILE", "Writes this file; else PLAN.mp4 or PLAN.DELIVERY.mp4, beside the plan."));
+        options.add(Usage.valued(
+                "--out", "FILE", "Writes this file; else PLAN.mp4 or PLAN.DELIVERY.mp4, beside the plan."));
         return new Usage(
                 "animatic",
                 "Draws the film frame by frame, with its guide track, as an MP4 file.",
@@ -159,15 +164,11 @@ final class AnimaticCommand implements Command {
 
     private static Lettering lettering() {
         LetteredLine letters = new LetteredLine();
-        return (text, sizePixels) -> {
-            LetteredLine.Covered line = letters.of(text, sizePixels);
-            return new Lettering.Line(line.width(), line.height(), line.cover());
-        };
+        return (text, sizePixels) -> letters.of(text, sizePixels, Lettering.Line::new);
     }
 
     /// The titles' language; none where there are no titles or none are wanted.
-    private static Optional<String> language(Plan plan, Arguments given, Shown shown, Console console)
-            throws Refusal {
+    private static Optional<String> language(Plan plan, Arguments given, Shown shown, Console console) throws Refusal {
         List<String> languages = plan.cutList().titles().stream()
                 .map(Plan.Title::language)
                 .distinct()
@@ -180,8 +181,7 @@ final class AnimaticCommand implements Command {
                             "the plan has no titles in " + named.get() + "; it has " + String.join(", ", languages),
                             Commands.attempt("--language ", named.get(), languages, "Name one of them."));
         }
-        boolean isTextless =
-                shown.delivery().filter(Delivery::isTextless).isPresent() && named.isEmpty();
+        boolean isTextless = shown.delivery().filter(Delivery::isTextless).isPresent() && named.isEmpty();
         if (given.has("--no-titles") || isTextless || languages.isEmpty()) {
             return Optional.empty();
         }
@@ -197,10 +197,12 @@ final class AnimaticCommand implements Command {
         if (named.isPresent()) {
             Path path = PlainFile.toPath(named.get());
             if (Files.isDirectory(path)) {
-                throw new Refusal(named.get() + " is a folder; a file is wanted", "Name a file in it, such as film.mp4.");
+                throw new Refusal(
+                        named.get() + " is a folder; a file is wanted", "Name a file in it, such as film.mp4.");
             }
             if (Files.exists(path) && !Files.isRegularFile(path)) {
-                throw new Refusal(named.get() + " is no plain file: a film isn't written into it", "Name another file.");
+                throw new Refusal(
+                        named.get() + " is no plain file: a film isn't written into it", "Name another file.");
             }
             return path;
         }
@@ -234,8 +236,9 @@ final class AnimaticCommand implements Command {
                         .map(Delivery::name)
                         .toList();
                 throw new Refusal(
-                        "the plan has no cut" + (own.isEmpty() ? "" : " of the film; there is one of " + String.join(
-                                ", ", own)) + ": there is nothing to show in time",
+                        "the plan has no cut"
+                                + (own.isEmpty() ? "" : " of the film; there is one of " + String.join(", ", own))
+                                + ": there is nothing to show in time",
                         own.isEmpty()
                                 ? "Write cut, a list of shots with their frames; or draw one shot: plumeline frames."
                                 : "Name a delivery, such as --delivery " + own.getFirst() + ".");
@@ -279,6 +282,7 @@ final class AnimaticCommand implements Command {
         }
     }
 
+    /// None: the cache is made without the codecs.
     @Override
     public List<Rehearsal> rehearsals() {
         return List.of();

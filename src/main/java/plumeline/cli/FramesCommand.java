@@ -140,6 +140,17 @@ final class FramesCommand implements Command {
 
     @Override
     public List<Rehearsal> rehearsals() {
-        return List.of();
+        return List.of(new Rehearsal(
+                List.of(
+                        Rehearsal.FILE,
+                        "--shot",
+                        "spin",
+                        "--size",
+                        "64x36",
+                        "--samples",
+                        "1",
+                        "--out",
+                        Rehearsal.FOLDER),
+                PlanFile.example()));
     }
 }

@@ -31,8 +31,10 @@ record PictureFolder(Path folder, String quality) {
 
     /// Takes away what runs that were ended in the middle left.
     void removeLeft(List<Wanted> wanted) throws IOException {
-        for (Path each :
-                wanted.stream().map(one -> file(one).resolveSibling("")).distinct().toList()) {
+        for (Path each : wanted.stream()
+                .map(one -> file(one).resolveSibling(""))
+                .distinct()
+                .toList()) {
             PlainFile.removeLeft(each, name -> name.endsWith(".png"));
         }
     }

@@ -63,9 +63,8 @@ record PictureWork(SetPainter painter, PictureFolder folder, int threads, Consol
     }
 
     private void tell(List<Wanted> wanted, List<Wanted> missing) {
-        long other = missing.stream()
-                .filter(one -> Files.exists(folder.file(one)))
-                .count();
+        long other =
+                missing.stream().filter(one -> Files.exists(folder.file(one))).count();
         int kept = wanted.size() - missing.size();
         console.say("plumeline: " + count(missing.size(), "picture") + " to draw into " + folder.folder()
                 + (kept > 0 ? "; " + kept + " more drawn before" : "")

@@ -155,7 +155,8 @@ final class PlainFile {
         }
     }
 
-    /// Takes away what runs that were ended in the middle left beside some files: named by their process, which is gone.
+    /// Takes away what runs that were ended in the middle left beside some files: named by their process, which is
+    /// gone.
     static void removeLeft(Path folder, Predicate<String> names) throws IOException {
         if (!Files.isDirectory(folder)) {
             return;

@@ -24,8 +24,8 @@ import plumeline.sound.Sound;
 /// Writes a moving picture with its sound: H.264 (constrained baseline, 4:2:0) and AAC in an MP4 file whose index comes
 /// first. Every frame stands at its exact time; the same pictures and sound give the same bytes.
 ///
-/// Pictures come as sRGB display values and are tagged with BT.709 primaries, transfer and matrix, in limited range; the
-/// code values are those of the display values.
+/// Pictures come as sRGB display values and are tagged with BT.709 primaries, transfer and matrix, in limited range;
+/// the code values are those of the display values.
 ///
 /// Nothing is a film before [#finish]: whoever closes it earlier throws the file away.
 public final class Movie implements AutoCloseable {
@@ -122,11 +122,13 @@ public final class Movie implements AutoCloseable {
     }
 
     private void begin() throws IOException {
-        AVStream shown = stream(Codecs.rational(form.rate().denominator(), form.rate().numerator()));
+        AVStream shown =
+                stream(Codecs.rational(form.rate().denominator(), form.rate().numerator()));
         Codecs.check(
                 avcodec.avcodec_parameters_from_context(shown.codecpar(), pictures.context()),
                 "pictures can't be written");
-        shown.avg_frame_rate(Codecs.rational(form.rate().numerator(), form.rate().denominator()));
+        shown.avg_frame_rate(
+                Codecs.rational(form.rate().numerator(), form.rate().denominator()));
         shown.r_frame_rate(shown.avg_frame_rate());
         AVStream heard = stream(Codecs.rational(1, sounds.samplesPerSecond()));
         Codecs.check(
@@ -178,7 +180,8 @@ public final class Movie implements AutoCloseable {
     /// Ticks in which lengths of pictures and sound are both whole, where there are any.
     private long common(long ticks) {
         long rate = sounds.samplesPerSecond();
-        long both = ticks / BigInteger.valueOf(ticks).gcd(BigInteger.valueOf(rate)).longValue() * rate;
+        long both =
+                ticks / BigInteger.valueOf(ticks).gcd(BigInteger.valueOf(rate)).longValue() * rate;
         return both <= Integer.MAX_VALUE ? both : ticks;
     }
 

@@ -45,7 +45,7 @@ final class PictureEncoder implements Encoder {
                 .qmin(FINEST)
                 .qmax(COARSEST)
                 .bit_rate(bits(form))
-                .gop_size((int) Math.clamp(Math.round(form.rate().framesPerSecond()), 1, 120));
+                .gop_size(Math.clamp(Math.round(form.rate().framesPerSecond()), 1, 120));
         context.time_base(Codecs.rational(form.rate().denominator(), form.rate().numerator()));
         context.framerate(Codecs.rational(form.rate().numerator(), form.rate().denominator()));
         context.flags(context.flags() | avcodec.AV_CODEC_FLAG_GLOBAL_HEADER | avcodec.AV_CODEC_FLAG_BITEXACT);

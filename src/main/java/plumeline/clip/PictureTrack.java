@@ -219,14 +219,7 @@ public final class PictureTrack implements AutoCloseable {
         avutil.av_frame_unref(shown);
         shown.format(avutil.AV_PIX_FMT_BGRA).width(width).height(height);
         avutil.av_frame_get_buffer(shown, 0);
-        swscale.sws_scale(
-                scaler(),
-                frame.data(),
-                frame.linesize(),
-                0,
-                height,
-                shown.data(),
-                shown.linesize());
+        swscale.sws_scale(scaler(), frame.data(), frame.linesize(), 0, height, shown.data(), shown.linesize());
         int step = shown.linesize(0);
         ByteBuffer bytes = shown.data(0).capacity((long) step * height).asByteBuffer();
         int[] packed = new int[width * height];
@@ -249,10 +242,7 @@ public final class PictureTrack implements AutoCloseable {
                     frame.width(),
                     frame.height(),
                     avutil.AV_PIX_FMT_BGRA,
-                    swscale.SWS_BILINEAR
-                            | swscale.SWS_ACCURATE_RND
-                            | swscale.SWS_FULL_CHR_H_INT
-                            | swscale.SWS_BITEXACT,
+                    swscale.SWS_BILINEAR | swscale.SWS_ACCURATE_RND | swscale.SWS_FULL_CHR_H_INT | swscale.SWS_BITEXACT,
                     new SwsFilter(new Pointer()),
                     new SwsFilter(new Pointer()),
                     new DoublePointer(new Pointer()));

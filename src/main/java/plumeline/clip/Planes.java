@@ -22,9 +22,7 @@ final class Planes {
     Planes(int width, int height) {
         this.width = width;
         this.height = height;
-        planes = new byte[][] {
-            new byte[width * height], new byte[width * height / 4], new byte[width * height / 4]
-        };
+        planes = new byte[][] {new byte[width * height], new byte[width * height / 4], new byte[width * height / 4]};
         blues = new double[2 * width];
         reds = new double[2 * width];
     }

@@ -36,10 +36,28 @@ final class LetterShapes {
     /// @param size of the letters, pixels
     /// @param length to which the text is fitted, pixels; 0 for its own
     Shape outline(String text, double size, double length) {
+        Path2D.Double path = new Path2D.Double();
+        double at = place(text, path);
+        double across = length > 0 && at > 0 ? length / at : size;
+        path.transform(AffineTransform.getScaleInstance(across, size));
+        return path;
+    }
+
+    /// Gives how far a text goes.
+    ///
+    /// @param size of the letters, pixels
+    /// @return pixels
+    double lengthPixels(String text, double size) {
+        return size * place(text, new Path2D.Double());
+    }
+
+    /// Adds a text in letters of size 1.
+    ///
+    /// @return how far it goes
+    private double place(String text, Path2D.Double path) {
         if (fonts.size() == 1 && text.codePoints().anyMatch(c -> c >= FIRST_EASTERN)) {
             fonts.add(font(Bundled.eastern()));
         }
-        Path2D.Double path = new Path2D.Double();
         double at = 0;
         try {
             for (int c : text.codePoints().toArray()) {
@@ -48,9 +66,7 @@ final class LetterShapes {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
-        double across = length > 0 && at > 0 ? length / at : size;
-        path.transform(AffineTransform.getScaleInstance(across, size));
-        return path;
+        return at;
     }
 
     /// Adds a letter of size 1.

@@ -39,7 +39,9 @@ final class AnimaticTest {
             Span span = timeline.findSpan(frame).orElseThrow();
             long recorded = span.shot().equals("still") ? 0 : span.sourceFrame(frame);
             int[] packed = animatic.picture(frame, FilmPlan::picture);
-            assertThat(blue(packed)).as("frame %d", frame).isEqualTo((int) recorded + (span.pass().equals("b") ? 128 : 0));
+            assertThat(blue(packed))
+                    .as("frame %d", frame)
+                    .isEqualTo((int) recorded + (span.pass().equals("b") ? 128 : 0));
             compared++;
         }
         assertThat(compared).isEqualTo(50);
@@ -67,7 +69,8 @@ final class AnimaticTest {
         }
         assertThat(wanted).hasSize(seen.size() + 1);
         assertThat(seen.size()).isLessThan(34);
-        assertThat(wanted.getFirst().realSeconds() * 48).isCloseTo(wanted.getFirst().recorded(), within(1e-9));
+        assertThat(wanted.getFirst().realSeconds() * 48)
+                .isCloseTo(wanted.getFirst().recorded(), within(1e-9));
     }
 
     /// Where a place of the camera's picture lies in the finished one, against what tells wants so.
@@ -88,8 +91,8 @@ final class AnimaticTest {
             for (int x = 0; x < 20; x++) {
                 double across = (x + 0.5) / 20;
                 double down = (y + 0.5) / 20;
-                Point finished = window.finished(new Point(
-                        (across - 0.5) * picture.widthTangent(), (0.5 - down) * picture.heightTangent()));
+                Point finished = window.finished(
+                        new Point((across - 0.5) * picture.widthTangent(), (0.5 - down) * picture.heightTangent()));
                 double u = (finished.x() + 0.5) * width;
                 double v = (0.5 - finished.y()) * height;
                 if (u > 1 && v > 1 && u < width - 1 && v < height - 1) {
@@ -119,16 +122,19 @@ final class AnimaticTest {
         Animatic animatic = FilmPlan.animatic(FilmPlan.plan("24 fps"), "plain", 160, 90, FilmPlan.none());
         Wanted wanted = animatic.listWanted().getFirst();
         assertThat(wanted.view()).isEqualTo(View.whole(160, 90));
-        assertThat(animatic.picture(0, FilmPlan::picture)).isEqualTo(FilmPlan.picture(wanted).packed());
+        assertThat(animatic.picture(0, FilmPlan::picture))
+                .isEqualTo(FilmPlan.picture(wanted).packed());
     }
 
     /// Only what a delivery ever shows is drawn, and as finely as it is shown largest.
     @Test
     void views_areAsLargeAsNeeded() {
         Plan plan = FilmPlan.plan("24 fps");
-        List<Wanted> phone = FilmPlan.animatic(plan, "phone", 90, 160, FilmPlan.none()).listWanted();
+        List<Wanted> phone =
+                FilmPlan.animatic(plan, "phone", 90, 160, FilmPlan.none()).listWanted();
         assertThat(phone.getFirst().view().name()).isEqualTo("284x160+96+0+92x160");
-        List<Wanted> wide = FilmPlan.animatic(plan, "wide", 160, 90, FilmPlan.none()).listWanted();
+        List<Wanted> wide =
+                FilmPlan.animatic(plan, "wide", 160, 90, FilmPlan.none()).listWanted();
         assertThat(wide.getFirst().view()).isEqualTo(View.whole(160, 90));
         assertThat(wide.getLast().view().width()).isEqualTo(240);
     }

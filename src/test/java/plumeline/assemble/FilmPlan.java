@@ -13,8 +13,8 @@ import plumeline.solve.FilmAnswer;
 import plumeline.solve.Solve;
 import plumeline.timeline.Timeline;
 
-/// A film for tests: a shot that is held and comes back, one in looks, one that is reframed; and a picture of any camera
-/// in which each pixel tells where it is and which recorded frame it belongs to.
+/// A film for tests: a shot that is held and comes back, one in looks, one that is reframed; and a picture of any
+/// camera in which each pixel tells where it is and which recorded frame it belongs to.
 final class FilmPlan {
     private static final String HEAD = """
             plumeline: 1
@@ -44,7 +44,9 @@ final class FilmPlan {
             cut:
               - {shot: held, frames: 26}
               - {shot: looks, frames: 14, alternate: [a, b], each: 6, from: 3}
-              - {shot: still, frames: 10, reframe: {wide: [{at: 0 frames}, {at: 9 frames, scale: 150 %%, turn: 10 deg}]}}
+              - shot: still
+                frames: 10
+                reframe: {wide: [{at: 0 frames}, {at: 9 frames, scale: 150 %%, turn: 10 deg}]}
             """;
 
     private FilmPlan() {}
@@ -68,8 +70,7 @@ final class FilmPlan {
     }
 
     static Animatic.Additions none() {
-        return new Animatic.Additions(
-                Map.of(), Optional.empty(), FilmPlan::block, Animatic.Counters.NONE);
+        return new Animatic.Additions(Map.of(), Optional.empty(), FilmPlan::block, Animatic.Counters.NONE);
     }
 
     /// A letter is a block, half as wide as high.
@@ -95,7 +96,7 @@ final class FilmPlan {
         int[] packed = new int[width * height];
         for (int i = 0; i < packed.length; i++) {
             double across = (view.kept().left() + i % width + 0.5) / view.width();
-            double down = (view.kept().top() + i / width + 0.5) / view.height();
+            double down = (view.kept().top() + Math.floorDiv(i, width) + 0.5) / view.height();
             packed[i] = (int) Math.round(across * 255) << 16
                     | (int) Math.round(down * 255) << 8
                     | (int) (wanted.recorded() + (wanted.pass().equals("b") ? 128 : 0));

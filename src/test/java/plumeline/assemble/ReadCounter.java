@@ -49,8 +49,7 @@ public final class ReadCounter {
             int wrong = 0;
             for (int y = 0; y < 7; y++) {
                 for (int x = 0; x < 5; x++) {
-                    int bright = picture.at(
-                            (column + x) * square + square / 2, (row + y) * square + square / 2);
+                    int bright = picture.at((column + x) * square + square / 2, (row + y) * square + square / 2);
                     wrong += bright > 127 == (DRAWN[y].charAt(6 * i + x) == '#') ? 0 : 1;
                 }
             }

@@ -39,8 +39,7 @@ final class AnimaticCommandTest extends AnimaticTyped {
             for (int frame = 0; frame < 50; frame++) {
                 int[] packed = track.find(frame).orElseThrow();
                 assertThat(ReadCounter.lines((x, y) -> packed[y * 320 + x] >> 8 & 255, 320, 180))
-                        .containsExactly(
-                                "%06d".formatted(frame), "01:00:%02d:%02d".formatted(frame / 24, frame % 24));
+                        .containsExactly("%06d".formatted(frame), "01:00:%02d:%02d".formatted(frame / 24, frame % 24));
             }
         }
     }
@@ -60,7 +59,9 @@ final class AnimaticCommandTest extends AnimaticTyped {
         }
         assertThat(run("--size", "96x54", "--threads", "1")).isEqualTo(Outcome.ANSWERED);
         assertThat(toDraw()).isEqualTo(all);
-        assertThat(Files.readAllBytes(folder.resolve("film.mp4"))).as("any threads").isEqualTo(first);
+        assertThat(Files.readAllBytes(folder.resolve("film.mp4")))
+                .as("any threads")
+                .isEqualTo(first);
     }
 
     /// Cut short, a byte turned, another file's bytes: each is seen, and no other is drawn.
@@ -103,7 +104,8 @@ final class AnimaticCommandTest extends AnimaticTyped {
         assertThat(toDraw()).isEqualTo(all);
     }
 
-    /// Ended by force in the middle, in a process of its own: the next run draws the rest and leaves nothing half there.
+    /// Ended by force in the middle, in a process of its own: the next run draws the rest and leaves nothing half
+    /// there.
     @Test
     void killedRun_isGoneOnWith() throws IOException, InterruptedException {
         Process process = begin();
@@ -143,7 +145,8 @@ final class AnimaticCommandTest extends AnimaticTyped {
                 .redirectOutput(folder.resolve("said").toFile())
                 .start();
         Path pictures = folder.resolve("film.pictures");
-        while (process.isAlive() && (!Files.isDirectory(pictures) || files(pictures, ".png").size() < 4)) {
+        while (process.isAlive()
+                && (!Files.isDirectory(pictures) || files(pictures, ".png").size() < 4)) {
             Thread.sleep(20);
         }
         return process;
@@ -242,9 +245,12 @@ final class AnimaticCommandTest extends AnimaticTyped {
         List<Path> pictures = files(folder.resolve("held"), ".png");
         assertThat(pictures).hasSize(26);
         assertThat(pictures.getFirst().getFileName().toString()).isEqualTo("held.000000.png");
-        assertThat(Files.mismatch(pictures.get(11), pictures.get(15))).as("held").isEqualTo(-1);
+        assertThat(Files.mismatch(pictures.get(11), pictures.get(15)))
+                .as("held")
+                .isEqualTo(-1);
         assertThat(Files.mismatch(pictures.get(0), pictures.get(15))).isNotNegative();
-        assertThat(javax.imageio.ImageIO.read(pictures.get(3).toFile()).getWidth()).isEqualTo(96);
+        assertThat(javax.imageio.ImageIO.read(pictures.get(3).toFile()).getWidth())
+                .isEqualTo(96);
         assertThat(toDraw()).isLessThan(26);
     }
 }

@@ -97,9 +97,12 @@ final class AnimaticOutsideTest extends AnimaticTyped {
         int compared = 0;
         for (int i = 0; i < cases.size(); i++) {
             Case each = cases.get(i);
-            Files.writeString(plan, PLAN.replace("film: {rate: 24 fps,", "film: {rate: " + each.rate() + ", "
-                    + each.film() + ","));
-            assertThat(run("--size", WIDTH + "x" + HEIGHT, "--burn-in")).as(said()).isEqualTo(Outcome.ANSWERED);
+            Files.writeString(
+                    plan,
+                    PLAN.replace("film: {rate: 24 fps,", "film: {rate: " + each.rate() + ", " + each.film() + ","));
+            assertThat(run("--size", WIDTH + "x" + HEIGHT, "--burn-in"))
+                    .as(said())
+                    .isEqualTo(Outcome.ANSWERED);
             Path file = folder.resolve("film.mp4");
             Map<String, String> shown = probe(file, "v:0");
             assertThat(shown)

@@ -10,9 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 
-/// Programs that are not ours, by which papers and films are read back. One that is missing fails a test, in a sentence; only
-/// where the environment says so (`PLUMELINE_WITHOUT="pdftotext chromium"`, which `./check` sets when it can't install
-/// them and has said so) is the test left out, and counted as such.
+/// Programs that are not ours, by which papers and films are read back. One that is missing fails a test, in a
+/// sentence; only where the environment says so (`PLUMELINE_WITHOUT="pdftotext chromium"`, which `./check` sets when it
+/// can't install them and has said so) is the test left out, and counted as such.
 public final class OutsideTool {
     private OutsideTool() {}
 

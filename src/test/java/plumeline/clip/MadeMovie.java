@@ -7,6 +7,7 @@ import java.util.Optional;
 import plumeline.quantity.FrameRate;
 import plumeline.sound.HeldSound;
 import plumeline.sound.SampleGrid;
+import plumeline.sound.Sound;
 import plumeline.sound.Speaker;
 
 /// Films for tests: a block that walks over a ramp of greys between three fields of colour.
@@ -36,24 +37,18 @@ final class MadeMovie {
         return 0x010101 * (x * 255 / (WIDTH - 1));
     }
 
-    static Sound tone(FrameRate rate, long frames) {
+    private static Sound tone(FrameRate rate, long frames) {
         int samples = (int) new SampleGrid(48_000, rate).sample(frames);
         float[] row = new float[samples];
         for (int i = 0; i < samples; i++) {
             row[i] = (float) (0.1 * Math.sin(2 * Math.PI * 997 * i / 48_000));
         }
-        return new Sound(row);
-    }
-
-    record Sound(float[] row) {
-        plumeline.sound.Sound stereo() {
-            return new HeldSound(48_000, List.of(Speaker.LEFT, Speaker.RIGHT), row, row);
-        }
+        return new HeldSound(48_000, List.of(Speaker.LEFT, Speaker.RIGHT), row, row);
     }
 
     static Path write(Path file, FrameRate rate, int frames, Optional<String> timecode) throws IOException {
         var form = new Movie.Form(WIDTH, HEIGHT, rate, timecode, "Walk ü");
-        try (Movie movie = Movie.open(file, form, tone(rate, frames).stereo())) {
+        try (Movie movie = Movie.open(file, form, tone(rate, frames))) {
             for (int i = 0; i < frames; i++) {
                 movie.add(picture(i));
             }

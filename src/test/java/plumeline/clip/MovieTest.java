@@ -55,7 +55,8 @@ final class MovieTest {
             for (int[] place : new int[][] {{50, 0xC03020}, {160, 0x30A040}, {270, 0x2840B0}}) {
                 int is = fields[150 * 320 + place[0]];
                 for (int shift = 0; shift <= 16; shift += 8) {
-                    assertThat(is >> shift & 255).isBetween((place[1] >> shift & 255) - 3, (place[1] >> shift & 255) + 3);
+                    assertThat(is >> shift & 255)
+                            .isBetween((place[1] >> shift & 255) - 3, (place[1] >> shift & 255) + 3);
                 }
             }
         }
@@ -96,7 +97,8 @@ final class MovieTest {
         assertThatThrownBy(() -> new Movie.Form(321, 180, FILM, Optional.empty(), ""))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThat(Movie.Form.isSide(8)).isFalse();
-        assertThat(Movie.Form.isCounted(new FrameRate(23_976_024L * 1000, 1_000_003))).isFalse();
+        assertThat(Movie.Form.isCounted(new FrameRate(23_976_024L * 1000, 1_000_003)))
+                .isFalse();
     }
 
     @Test
