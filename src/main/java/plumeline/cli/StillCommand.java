@@ -109,10 +109,7 @@ final class StillCommand implements Command {
             }
             console.answer(how
                     + (drawn.noise() <= aim.noise() ? "" : "Noisier than asked: --samples ended it. Give it more.\n")
-<<<<<<< HEAD
-=======
                     + notes
->>>>>>> e84a4210a20ffc3862a5a6adfd03edaedf2b74fa
                     + choice.assumed());
         }
         return Outcome.ANSWERED;
