@@ -122,13 +122,6 @@ public final class ShotSet {
         return Paints.times(white, 1 / developing.sharePerLuminance());
     }
 
-    /// Gives its marks' values.
-    ///
-    /// @return SI, in the stage's order
-    public double[] values() {
-        return values.clone();
-    }
-
     /// Gives the shot as staged.
     ///
     /// @return the stage
