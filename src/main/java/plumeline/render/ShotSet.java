@@ -55,7 +55,6 @@ public final class ShotSet {
 
     private ShotSet(Plan plan, Stage stage, double[] values, Props props) {
         this.stage = stage;
-        this.values = values.clone();
         this.film = plan.film().rate();
         this.values = values.clone();
         this.laid = stage.laid(values);
