@@ -63,7 +63,7 @@ final class StillCommand implements Command {
                         Usage.valued(
                                 "--noise",
                                 "SHARE",
-                                "Draws until pixels are off by so much of the screen's scale in the mean; else 1 %."),
+                                "Draws until 19 of 20 pixels are off by less of the screen's scale; else 1 %."),
                         Usage.valued("--samples", "N", "Takes so many rays a pixel at most; else 256."),
                         Usage.valued("--seed", "N", "Takes other chance; else 1."),
                         PictureChoice.threads(),
