@@ -60,13 +60,12 @@ public final class SetPainter {
             double[] values = answer.posed().values();
             for (Stage stage : stages(film.plan(), answer.shot())) {
                 String name = name(stage);
-                if (shots.get(name) instanceof Beside beside) {
-                    painter.sets.put(
-                            name,
-                            new Painted(
-                                    ShotSet.of(film.plan(), stage, values, beside.props()),
-                                    PictureKey.of(film.plan(), stage, values, beside.digest())));
-                }
+                Optional.ofNullable(shots.get(name))
+                        .ifPresent(beside -> painter.sets.put(
+                                name,
+                                new Painted(
+                                        ShotSet.of(film.plan(), stage, values, beside.props()),
+                                        PictureKey.of(film.plan(), stage, values, beside.digest()))));
             }
         }
         return painter;
