@@ -5,6 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import plumeline.answer.Question;
 import plumeline.ask.Questions;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.FilesBeside;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.text.Problem;
 
 /// `ask`: lists the questions; `ask NAME FILE` answers one; `ask NAME --example` prints an input that runs as it is.
@@ -98,7 +106,7 @@ final class AskCommand implements Command {
             var names = Questions.listAll().stream().map(Question::name).toList();
             throw new Refusal(
                     "there is no question " + name + "; there are " + String.join(", ", names),
-                    Commands.attempt("plumeline ask ", name, names, "Type: plumeline ask"));
+                    Refusal.attempt("plumeline ask ", name, names, "Type: plumeline ask"));
         }
         return found.get();
     }
@@ -106,7 +114,7 @@ final class AskCommand implements Command {
     private static String list() {
         var text = new StringBuilder();
         for (Question question : Questions.listAll()) {
-            text.append(Commands.column(question.name(), 14))
+            text.append(Usage.column(question.name(), 14))
                     .append(question.asks())
                     .append('\n');
         }

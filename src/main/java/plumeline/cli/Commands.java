@@ -3,7 +3,19 @@ package plumeline.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import plumeline.text.Nearest;
+import plumeline.cli.ink.InkCommand;
+import plumeline.cli.lesson.LessonCommand;
+import plumeline.cli.picture.AnimaticCommand;
+import plumeline.cli.picture.CompareCommand;
+import plumeline.cli.picture.DraftCommand;
+import plumeline.cli.picture.FramesCommand;
+import plumeline.cli.picture.StillCommand;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 
 /// Every command there is, and the pages that list them.
 final class Commands {
@@ -44,7 +56,7 @@ final class Commands {
         var names = listAll().stream().map(command -> command.usage().name()).toList();
         return new Refusal(
                 "there is no command " + name + "; there are " + String.join(", ", names),
-                attempt("plumeline ", name, names, "Type: plumeline help"));
+                Refusal.attempt("plumeline ", name, names, "Type: plumeline help"));
     }
 
     /// The help page.
@@ -58,18 +70,6 @@ final class Commands {
         return text.append("  --version\n      Says which version this is.\n\n")
                 .append("PLAN and FILE may be - for standard input.\n")
                 .toString();
-    }
-
-    /// Pads to a column's width, with two spaces at least after a text that is longer.
-    static String column(String text, int width) {
-        return text + " ".repeat(Math.max(2, width - text.length()));
-    }
-
-    /// What to try where a word was not known: the nearest that is, else what is said otherwise.
-    static String attempt(String before, String word, List<String> words, String otherwise) {
-        return Nearest.find(word, words)
-                .map(near -> "Try " + before + near + ".")
-                .orElse(otherwise);
     }
 
     /// `help [COMMAND]`: lists the commands, or tells what one of them takes.

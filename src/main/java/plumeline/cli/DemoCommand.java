@@ -7,6 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.cli.picture.PaperPictures;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.sheet.Changes;
@@ -61,12 +70,12 @@ final class DemoCommand implements Command {
         lines.add(answer.plan().film().title().orElse("The film") + ": "
                 + answer.verdict().word());
         for (ShotAnswer shot : answer.shots()) {
-            lines.add("  " + Commands.column(shot.shot(), 9)
-                    + Commands.column(shot.verdict().word(), 9) + told(shot));
+            lines.add("  " + Usage.column(shot.shot(), 9)
+                    + Usage.column(shot.verdict().word(), 9) + told(shot));
         }
         for (WantAnswer want : answer.wants()) {
-            lines.add("  " + Commands.column(want.id(), 9)
-                    + Commands.column(want.verdict().word(), 9) + want.want() + ": "
+            lines.add("  " + Usage.column(want.id(), 9)
+                    + Usage.column(want.verdict().word(), 9) + want.want() + ": "
                     + String.join(" ", want.because()));
         }
         lines.add("Papers: " + file.resolveSibling(PapersCommand.PAGE) + " to look at, "

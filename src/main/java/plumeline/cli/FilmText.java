@@ -1,6 +1,7 @@
 package plumeline.cli;
 
 import java.util.List;
+import plumeline.desk.Usage;
 import plumeline.draw.LeewayText;
 import plumeline.quantity.PaperUnit;
 import plumeline.quantity.Print;
@@ -61,7 +62,7 @@ final class FilmText {
 
     private void wants(List<WantAnswer> wants) {
         for (WantAnswer want : wants) {
-            text.append("  ").append(Commands.column(want.verdict().word(), 9)).append(want.want());
+            text.append("  ").append(Usage.column(want.verdict().word(), 9)).append(want.want());
             if (!want.namesPass()) {
                 text.append(" (worst pass ").append(want.pass()).append(')');
             }
@@ -85,13 +86,13 @@ final class FilmText {
         switch (answer.setting()) {
             case MarkAnswer.Setting.At at -> {
                 String value = words.value(answer.mark(), at.si());
-                text.append("  ").append(Commands.column(answer.mark().path(), 20));
-                text.append(Commands.column(value, 12))
-                        .append(Commands.column(at.origin().word(), 9));
+                text.append("  ").append(Usage.column(answer.mark().path(), 20));
+                text.append(Usage.column(value, 12))
+                        .append(Usage.column(at.origin().word(), 9));
                 text.append(leeway(answer, shot)).append('\n');
             }
             case MarkAnswer.Setting.Open() -> {
-                text.append("  ").append(Commands.column(answer.mark().path(), 20));
+                text.append("  ").append(Usage.column(answer.mark().path(), 20));
                 text.append("free: nothing that is computed bears on it\n");
             }
         }

@@ -2,6 +2,11 @@ package plumeline.cli;
 
 import java.io.IOException;
 import java.util.List;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
+import plumeline.desk.Refusal;
 
 /// The program: finds the command, runs it, and ends the process with its status. Nothing else ends it.
 public final class Main {
@@ -29,7 +34,11 @@ public final class Main {
 
     /// Runs a command; says in one plain line why it could not.
     // Whatever goes wrong in any room ends up here and nowhere else, hence the one catch of everything.
-    static Outcome run(List<String> words, Console console) {
+    ///
+    /// @param words the command and what follows it
+    /// @param console where it answers and says what it does
+    /// @return how it ended
+    public static Outcome run(List<String> words, Console console) {
         try {
             return dispatch(words, console);
         } catch (Refusal e) {

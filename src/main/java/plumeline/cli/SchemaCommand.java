@@ -2,6 +2,11 @@ package plumeline.cli;
 
 import java.io.IOException;
 import java.util.List;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
+import plumeline.desk.Usage;
 import plumeline.plan.Plans;
 import plumeline.text.JsonSchema;
 

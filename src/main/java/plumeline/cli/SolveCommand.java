@@ -2,6 +2,14 @@ package plumeline.cli;
 
 import java.io.IOException;
 import java.util.List;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.plan.Plans;
 import plumeline.solve.FilmAnswer;
 import plumeline.solve.FilmJson;

@@ -4,6 +4,14 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.util.List;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.text.Document;
 import plumeline.text.Problem;
 import plumeline.text.Tidy;

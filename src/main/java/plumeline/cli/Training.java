@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 /// Rehearses the commands for the start-up cache that a build makes, through real files and streams as the commands use
 /// them; what they print is thrown away.

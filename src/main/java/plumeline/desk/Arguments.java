@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,26 +9,26 @@ import java.util.TreeMap;
 /// The arguments after a command's name, sorted into plain ones and options. `-` alone is a plain argument (standard
 /// input); after `--` everything is. A value follows its option as the next word or after `=`; where an option takes
 /// words, all that come before the next one that begins with `--` are its value, joined by spaces.
-record Arguments(List<String> plain, Map<String, List<String>> options) {
-    Arguments {
+public record Arguments(List<String> plain, Map<String, List<String>> options) {
+    public Arguments {
         plain = List.copyOf(plain);
         options = Map.copyOf(options);
     }
 
-    boolean has(String option) {
+    public boolean has(String option) {
         return options.containsKey(option);
     }
 
-    Optional<String> findValue(String option) {
+    public Optional<String> findValue(String option) {
         return listValues(option).stream().findFirst();
     }
 
     /// The values of an option that may be given again, in the order given.
-    List<String> listValues(String option) {
+    public List<String> listValues(String option) {
         return options.getOrDefault(option, List.of());
     }
 
-    static Arguments read(Usage usage, List<String> words) throws Refusal {
+    public static Arguments read(Usage usage, List<String> words) throws Refusal {
         var plain = new ArrayList<String>();
         var options = new TreeMap<String, List<String>>();
         boolean optionsOver = false;
@@ -97,7 +97,7 @@ record Arguments(List<String> plain, Map<String, List<String>> options) {
         var names = usage.options().stream().map(Usage.Option::name).toList();
         return new Refusal(
                 usage.name() + " has no option " + name + "; it has " + String.join(", ", names),
-                Commands.attempt("", name, names, "Type: plumeline help " + usage.name()));
+                Refusal.attempt("", name, names, "Type: plumeline help " + usage.name()));
     }
 
     private static void checkCount(Usage usage, List<String> plain) throws Refusal {

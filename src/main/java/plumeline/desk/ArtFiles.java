@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,7 +16,7 @@ import plumeline.trace.Art;
 
 /// The prints that things' labels name, from the plan's folder. One that isn't there keeps no picture from being drawn:
 /// the label stays blank, and it is said.
-final class ArtFiles {
+public final class ArtFiles {
     private static final String FIELD = "label.art";
 
     private final Beside folder;
@@ -33,7 +33,7 @@ final class ArtFiles {
     /// @param shot the shot, or a pass's effective one
     /// @param plan the plan's file
     /// @return prints by the thing as the plan refers to it
-    static Map<String, Art> read(Shot shot, String plan, Console console) throws Refusal {
+    public static Map<String, Art> read(Shot shot, String plan, Console console) throws Refusal {
         ArtFiles files = new ArtFiles(FilesBeside.of(plan));
         shot.placed().stream().map(Placed::thing).forEach(files::read);
         files.problems.forEach(problem -> console.say(problem.toText()));

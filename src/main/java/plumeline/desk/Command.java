@@ -1,10 +1,10 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.io.IOException;
 import java.util.List;
 
 /// One command. To add one, write a class with the first three methods and name it in `Commands`.
-interface Command {
+public interface Command {
     /// What is typed after `plumeline`, what may follow it, and a line for the help page.
     Usage usage();
 
@@ -25,8 +25,8 @@ interface Command {
     /// Arguments after the command's name, and what standard input holds meanwhile. `FILE` among the arguments stands
     /// for a file that holds the input, `FOLDER` for a folder that may be written.
     record Rehearsal(List<String> arguments, String input) {
-        static final String FILE = "{file}";
-        static final String FOLDER = "{folder}";
+        public static final String FILE = "{file}";
+        public static final String FOLDER = "{folder}";
 
         public Rehearsal {
             arguments = List.copyOf(arguments);

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -10,14 +10,14 @@ import java.io.InputStream;
 import java.io.OutputStream;
 
 /// Standard input, output and error, always in UTF-8 whatever the machine's settings.
-final class Console {
+public final class Console {
     private final InputStream in;
     private final OutputStream out;
     private final OutputStream err;
     private final boolean isWatched;
 
     /// A console that nobody watches: what is said on it is the same however long the work takes.
-    Console(InputStream in, OutputStream out, OutputStream err) {
+    public Console(InputStream in, OutputStream out, OutputStream err) {
         this(in, out, err, false);
     }
 
@@ -28,7 +28,7 @@ final class Console {
         this.isWatched = isWatched;
     }
 
-    static Console ofProcess() {
+    public static Console ofProcess() {
         return new Console(
                 new FileInputStream(FileDescriptor.in),
                 new FileOutputStream(FileDescriptor.out),
@@ -40,7 +40,7 @@ final class Console {
     ///
     /// @throws ReaderGone where whoever was reading has stopped, as `head` does
     /// @throws IOException where it cannot be written for another reason, such as a full disk
-    void answer(String text) throws IOException {
+    public void answer(String text) throws IOException {
         try {
             out.write(text.getBytes(UTF_8));
             out.flush();
@@ -54,7 +54,7 @@ final class Console {
     }
 
     /// Writes a line of progress or a problem to standard error; nobody listening is no failure.
-    void say(String line) {
+    public void say(String line) {
         try {
             err.write((line + "\n").getBytes(UTF_8));
             err.flush();
@@ -64,7 +64,7 @@ final class Console {
     }
 
     /// Tells whether someone waits before it and wants to know what takes so long.
-    boolean isWatched() {
+    public boolean isWatched() {
         return isWatched;
     }
 
@@ -74,7 +74,7 @@ final class Console {
     }
 
     /// Standard output's reader has gone away: no failure of ours, and nothing more to do.
-    static final class ReaderGone extends IOException {
+    public static final class ReaderGone extends IOException {
         private static final long serialVersionUID = 1L;
 
         ReaderGone(IOException cause) {

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,7 +14,7 @@ import plumeline.sound.Wav;
 
 /// The files that a question names: relative to the question's own folder, or to the current one where it comes from
 /// standard input. Only plain files are opened, so that none of them keeps the program waiting.
-final class FilesBeside implements Beside {
+public final class FilesBeside implements Beside {
     private static final int HEAD_BYTES = 12;
 
     private final Path folder;
@@ -24,7 +24,7 @@ final class FilesBeside implements Beside {
     }
 
     /// Those beside a question's file, or `-`.
-    static FilesBeside of(String question) throws Refusal {
+    public static FilesBeside of(String question) throws Refusal {
         Path path = PlainFile.toPath(question.equals("-") ? "standard input" : question);
         Path parent = path.getParent();
         return new FilesBeside(parent == null ? Path.of("") : parent);
@@ -64,7 +64,7 @@ final class FilesBeside implements Beside {
     }
 
     /// The pictures of a clip, or a single picture, opened.
-    Clips.Opening findPictures(String name) {
+    public Clips.Opening findPictures(String name) {
         return switch (look(name, _ -> File.There.ofOwn(new byte[0]))) {
             case File.Absent(String given, String attempt) -> new Clips.Opening.Refused(given, attempt);
             case File.There _ ->

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -22,7 +22,7 @@ import plumeline.stage.Stage;
 
 /// A film that was kept of a shot's ink, for pictures: whole, and of the shot's tank, ink, nozzle and things as they
 /// stand now. Its file is opened anew for each frame, so that nobody has to close it.
-final class InkFilms {
+public final class InkFilms {
     /// The finest cells first; of these what was followed by the least seed.
     private static final Comparator<InkCourse> FINEST =
             Comparator.comparingDouble(InkCourse::cellMetres).thenComparingLong(InkCourse::seed);
@@ -39,7 +39,7 @@ final class InkFilms {
     /// @return the first whole try of the finest cells, of those that last as long as the shot if any does; empty
     /// where
     ///     none is of these inputs
-    static Optional<DyeFilm> find(Path ofPlan, Stage stage, double[] values) throws IOException {
+    public static Optional<DyeFilm> find(Path ofPlan, Stage stage, double[] values) throws IOException {
         if (!(InkShots.read(stage, values) instanceof InkReading.Ready(InkShot ink))) {
             return Optional.empty();
         }

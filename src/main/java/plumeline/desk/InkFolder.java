@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.io.EOFException;
 import java.io.IOException;
@@ -23,7 +23,7 @@ import plumeline.plume.RecordBytes;
 ///
 /// `PLAN.ink/SHOT-KEY/` holds `run-N.dye` (a film), `record.ink`; and while a run isn't over `run-N.dye.part` with the
 /// `run-N.stop` from which it goes on.
-final class InkFolder implements AutoCloseable {
+public final class InkFolder implements AutoCloseable {
     /// The record's name; that of a pass has its name behind a hyphen.
     private static final String RECORD = "record";
 
@@ -43,7 +43,7 @@ final class InkFolder implements AutoCloseable {
     }
 
     /// The folder of all inks of a plan: its name with `.ink` for its ending.
-    static Path ofPlan(String plan) throws Refusal {
+    public static Path ofPlan(String plan) throws Refusal {
         if (plan.equals("-")) {
             return Path.of("plan.ink");
         }
@@ -55,13 +55,13 @@ final class InkFolder implements AutoCloseable {
     }
 
     /// The folder of one set of inputs, there or not.
-    static Path of(Path ofPlan, String shot, InkKey runs) {
+    public static Path of(Path ofPlan, String shot, InkKey runs) {
         return ofPlan.resolve(shot + "-" + runs.brief());
     }
 
     /// Opens the folder of one set of inputs, for this process alone. Passes whose ink is the same share films, and
     /// each has its record.
-    static InkFolder open(Path ofPlan, String shot, String pass, InkKey runs) throws Refusal, IOException {
+    public static InkFolder open(Path ofPlan, String shot, String pass, InkKey runs) throws Refusal, IOException {
         Path folder = of(ofPlan, shot, runs);
         PlainFile.makeFolder(folder);
         FileChannel file = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -83,7 +83,7 @@ final class InkFolder implements AutoCloseable {
 
     /// Every record that lies in a plan's folder and is whole; for whoever judges wants. What can't be read is passed
     /// over.
-    static List<InkRecord> records(Path ofPlan) throws IOException {
+    public static List<InkRecord> records(Path ofPlan) throws IOException {
         List<InkRecord> records = new ArrayList<>();
         if (Files.isDirectory(ofPlan)) {
             try (Stream<Path> folders = Files.list(ofPlan)) {
@@ -108,33 +108,33 @@ final class InkFolder implements AutoCloseable {
         return name.startsWith(RECORD) && name.endsWith(RECORD_ENDING);
     }
 
-    Path path() {
+    public Path path() {
         return folder;
     }
 
-    Path film(int run) {
+    public Path film(int run) {
         return folder.resolve("run-" + run + ".dye");
     }
 
-    Path part(int run) {
+    public Path part(int run) {
         return folder.resolve("run-" + run + ".dye.part");
     }
 
-    Path stop(int run) {
+    public Path stop(int run) {
         return folder.resolve("run-" + run + ".stop");
     }
 
-    Path record() {
+    public Path record() {
         return folder.resolve(RECORD + (pass.isEmpty() ? "" : "-" + pass) + RECORD_ENDING);
     }
 
     /// What is done with a film while its file is open.
-    interface Use<T> {
+    public interface Use<T> {
         T of(DyeFilm film) throws IOException;
     }
 
     /// Uses a run's film; empty where there is none, or a damaged one.
-    <T> Optional<T> use(int run, Use<T> use) throws IOException {
+    public <T> Optional<T> use(int run, Use<T> use) throws IOException {
         Path path = film(run);
         if (!Files.isRegularFile(path)) {
             return Optional.empty();
@@ -146,21 +146,21 @@ final class InkFolder implements AutoCloseable {
     }
 
     /// Whether a run's film is there, whole and of these inputs.
-    boolean isWhole(DyeFilm.Head head) throws IOException {
+    public boolean isWhole(DyeFilm.Head head) throws IOException {
         return use(head.run(), DyeFilm::head).filter(head::equals).isPresent();
     }
 
-    Optional<InkRecord> findRecord() throws IOException {
+    public Optional<InkRecord> findRecord() throws IOException {
         return find(record()).flatMap(RecordBytes::read);
     }
 
     /// How long a run's film is by now.
-    long filmBytes(int run) {
+    public long filmBytes(int run) {
         return Math.max(film(run).toFile().length(), part(run).toFile().length());
     }
 
     /// Whether a run was put down.
-    boolean isPutDown(int run) {
+    public boolean isPutDown(int run) {
         return Files.isRegularFile(part(run)) && Files.isRegularFile(stop(run));
     }
 
@@ -171,13 +171,13 @@ final class InkFolder implements AutoCloseable {
     }
 
     /// A film's last frame is written: from here on it is whole.
-    void finish(int run) throws IOException {
+    public void finish(int run) throws IOException {
         Files.move(part(run), film(run), StandardCopyOption.REPLACE_EXISTING);
         Files.deleteIfExists(stop(run));
     }
 
     /// Forgets all that was computed.
-    void clear() throws IOException {
+    public void clear() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             for (Path each : files.toList()) {
                 if (!each.endsWith(LOCK)) {
@@ -197,7 +197,7 @@ final class InkFolder implements AutoCloseable {
     /// process.
     ///
     /// @param file the file
-    record FileBytes(FileChannel file) implements DyeFilm.Source {
+    public record FileBytes(FileChannel file) implements DyeFilm.Source {
         @Override
         public long size() throws IOException {
             return file.size();

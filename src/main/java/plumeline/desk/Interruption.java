@@ -1,22 +1,22 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import plumeline.jobs.Stop;
 
 /// While it is open, Ctrl-C asks work to stop and waits until it has put things down, instead of ending the process.
-final class Interruption implements AutoCloseable {
+public final class Interruption implements AutoCloseable {
     private static final long PATIENCE_SECONDS = 60;
 
     private final Stop stop = new Stop();
     private final CountDownLatch putDown = new CountDownLatch(1);
     private final Thread hook = new Thread(this::askAndWait, "plumeline-stop");
 
-    Interruption() {
+    public Interruption() {
         Runtime.getRuntime().addShutdownHook(hook);
     }
 
-    Stop stop() {
+    public Stop stop() {
         return stop;
     }
 

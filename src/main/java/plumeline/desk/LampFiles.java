@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -8,20 +8,24 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import plumeline.take.Measured;
 import plumeline.lesson.Lessons;
 import plumeline.lesson.LessonsReading;
 import plumeline.plan.Plans;
 
 /// The text of lessons beside a plan: `fernhollow.lessons.yaml` beside `fernhollow.yaml`.
-final class LessonFile {
+public final class LessonFile {
     private static final String STANDARD_INPUT = "standard input";
 
     private LessonFile() {}
 
     /// Where the lessons of a plan are.
-    static Path beside(String plan) throws Refusal {
+    public static Path beside(String plan) throws Refusal {
         Path path = PlainFile.toPath(plan);
         String name = String.valueOf(path.getFileName());
         int dot = name.lastIndexOf('.');
@@ -29,7 +33,7 @@ final class LessonFile {
     }
 
     /// Reads the lessons of a plan; none where there is no such file.
-    static LessonsReading read(String plan, Console console) throws Refusal, IOException {
+    public static LessonsReading read(String plan, Console console) throws Refusal, IOException {
         Path path = beside(plan);
         if (!Files.exists(path)) {
             return new LessonsReading(Optional.of(Lessons.none(path.toString(), fileName(plan))), List.of());
@@ -42,7 +46,7 @@ final class LessonFile {
     }
 
     /// The plan's file name without its folder.
-    static String fileName(String plan) throws Refusal {
+    public static String fileName(String plan) throws Refusal {
         return String.valueOf(PlainFile.toPath(plan).getFileName());
     }
 
@@ -58,19 +62,43 @@ final class LessonFile {
         Lessons lessons = reading.lessons().get();
         Plans.Reading measured = lessons.applyTo(plan.plan().orElseThrow());
         if (measured.plan().isPresent() && !lessons.list().isEmpty()) {
-            console.say(LessonText.used(lessons));
+            console.say(used(lessons));
         }
         return measured;
     }
 
+    /// The line that says a plan was read with lessons.
+    private static String used(Lessons lessons) {
+        Map<String, Integer> counted = new LinkedHashMap<>();
+        lessons.list().forEach(lesson -> counted.merge(subject(lesson.measured()), 1, Integer::sum));
+        String subjects = counted.entrySet().stream()
+                .map(entry -> entry.getKey().startsWith("ink ")
+                        ? entry.getKey().substring(4) + " from " + entry.getValue() + (entry.getValue() == 1 ? " take" : " takes")
+                        : entry.getKey())
+                .collect(Collectors.joining(", "));
+        return "plumeline: measured values of " + lessons.file() + ": " + subjects;
+    }
+
+    private static String subject(Measured measured) {
+        return switch (measured) {
+            case Measured.OfTake take -> "ink " + take.ink();
+            case Measured.Lux lux -> lux.light() + "'s light";
+            case Measured.LuxAt at -> at.at().thing() + "'s light in " + at.at().shot();
+            case Measured.FocalLength lens -> lens.lens() + "'s focal length";
+            case Measured.Speed speed -> speed.machine() + "'s speed";
+            case Measured.Reset reset -> reset.shot() + "'s reset";
+            case Measured.Strength strength -> strength.ink() + "'s strength";
+        };
+    }
+
     /// Something done while nobody else adds or forgets lessons of the same plan.
-    interface Work {
+    public interface Work {
         Outcome run() throws Refusal, IOException;
     }
 
     /// Works alone on a plan's lessons: the plan's own file is locked meanwhile, and not touched. Where it may not be
     /// written nothing is locked.
-    static synchronized Outcome alone(String plan, Work work) throws Refusal, IOException {
+    public static synchronized Outcome alone(String plan, Work work) throws Refusal, IOException {
         Path path = PlainFile.toPath(plan);
         PlainFile.refuseUnlessRewritable(beside(plan).toString());
         if (!Files.isWritable(path)) {
@@ -83,7 +111,7 @@ final class LessonFile {
     }
 
     /// Writes lessons in one step; refuses where someone else has changed them since they were read.
-    static void write(String plan, Lessons before, Lessons after) throws Refusal, IOException {
+    public static void write(String plan, Lessons before, Lessons after) throws Refusal, IOException {
         Path path = beside(plan);
         if (Files.exists(path)) {
             byte[] there = Files.readAllBytes(path);

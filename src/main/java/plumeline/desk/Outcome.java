@@ -1,7 +1,7 @@
-package plumeline.cli;
+package plumeline.desk;
 
 /// How a command ended, and the exit status that says so.
-enum Outcome {
+public enum Outcome {
     ANSWERED(0),
     FAILED(1),
     REFUSED(2),
@@ -15,7 +15,7 @@ enum Outcome {
         this.status = status;
     }
 
-    int status() {
+    public int status() {
         return status;
     }
 }

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,26 +21,26 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /// Reads what the user names and writes files so that none is ever half there.
-final class PlainFile {
+public final class PlainFile {
     /// The largest plan or question that is read, bytes.
-    static final int MOST_BYTES = 1 << 20;
+    public static final int MOST_BYTES = 1 << 20;
 
     private static final Pattern LEFT = Pattern.compile("[.](.+)[.]([0-9]{1,18})[.]new");
 
     private PlainFile() {}
 
     /// What was read, and what to call it in messages.
-    record Content(String name, Bytes bytes) {}
+    public record Content(String name, Bytes bytes) {}
 
     /// Bytes that compare by what they hold.
-    static final class Bytes {
+    public static final class Bytes {
         private final byte[] bytes;
 
-        Bytes(byte[] bytes) {
+        public Bytes(byte[] bytes) {
             this.bytes = bytes.clone();
         }
 
-        byte[] toArray() {
+        public byte[] toArray() {
             return bytes.clone();
         }
     }
@@ -49,7 +49,7 @@ final class PlainFile {
     ///
     /// @throws Refusal where there is no such file, it is a folder, or it is larger than a plan or a question may
     /// be
-    static Content read(String name, Console console) throws Refusal, IOException {
+    public static Content read(String name, Console console) throws Refusal, IOException {
         boolean standardInput = name.equals("-");
         byte[] bytes = standardInput ? console.readInput(MOST_BYTES + 1) : readFile(name);
         String called = standardInput ? "standard input" : name;
@@ -76,7 +76,7 @@ final class PlainFile {
     }
 
     /// Makes a path of what was typed.
-    static Path toPath(String name) throws Refusal {
+    public static Path toPath(String name) throws Refusal {
         if (name.isBlank()) {
             throw new Refusal("a file without a name was asked for", "Name a file, or - for standard input.");
         }
@@ -88,7 +88,7 @@ final class PlainFile {
     }
 
     /// Something that is written, however long.
-    interface Writing {
+    public interface Writing {
         void to(OutputStream out) throws IOException;
     }
 
@@ -102,22 +102,22 @@ final class PlainFile {
 
     /// Writes a file whole: aside first, to the disk, then moved over the old one in one step. A link is followed, and
     /// what it points to is replaced; the old file's permissions are kept.
-    static void write(Path file, byte[] bytes) throws IOException {
+    public static void write(Path file, byte[] bytes) throws IOException {
         write(file, (Writing) out -> out.write(bytes));
     }
 
     /// As `write` of bytes, for what is too long to be in memory twice.
-    static void write(Path file, Writing content) throws IOException {
+    public static void write(Path file, Writing content) throws IOException {
         write(file, content, Hold.KEPT);
     }
 
     /// As `write`, for what can be made again: never half there either, but nobody waits for the disk.
-    static void lay(Path file, byte[] bytes) throws IOException {
+    public static void lay(Path file, byte[] bytes) throws IOException {
         lay(file, (Writing) out -> out.write(bytes));
     }
 
     /// As `lay` of bytes, for what is too long to be in memory twice.
-    static void lay(Path file, Writing content) throws IOException {
+    public static void lay(Path file, Writing content) throws IOException {
         write(file, content, Hold.MADE_AGAIN);
     }
 
@@ -157,7 +157,7 @@ final class PlainFile {
 
     /// Takes away what runs that were ended in the middle left beside some files: named by their process, which is
     /// gone.
-    static void removeLeft(Path folder, Predicate<String> names) throws IOException {
+    public static void removeLeft(Path folder, Predicate<String> names) throws IOException {
         if (!Files.isDirectory(folder)) {
             return;
         }
@@ -174,14 +174,14 @@ final class PlainFile {
     }
 
     /// Something that writes a file by its path; false where it was stopped, and the file is none.
-    interface Making {
+    public interface Making {
         boolean at(Path aside) throws IOException;
     }
 
     /// As `lay`, for what writes its file itself.
     ///
     /// @return false where it was stopped; what was there then stays
-    static boolean layAside(Path file, Making making) throws IOException {
+    public static boolean layAside(Path file, Making making) throws IOException {
         Path target = target(file);
         removeLeft(target.resolveSibling(""), String.valueOf(target.getFileName())::equals);
         Path aside = aside(target);
@@ -200,7 +200,7 @@ final class PlainFile {
     }
 
     /// Makes a folder to write into, before any work is done.
-    static void makeFolder(Path folder) throws Refusal {
+    public static void makeFolder(Path folder) throws Refusal {
         try {
             Files.createDirectories(folder);
         } catch (FileAlreadyExistsException e) {
@@ -217,7 +217,7 @@ final class PlainFile {
 
     /// Refuses what can't be written anew, before any work is done: a pipe or a device, a file that is set read-only. A
     /// step that moves a file over another doesn't mind the other's being read-only; its owner does.
-    static void refuseUnlessRewritable(String name) throws Refusal, IOException {
+    public static void refuseUnlessRewritable(String name) throws Refusal, IOException {
         if (name.equals("-")) {
             return;
         }
@@ -252,7 +252,7 @@ final class PlainFile {
     }
 
     /// As `write`, for a file that was read before: refuses when it has changed since, so that nobody's work is lost.
-    static void rewrite(Path file, byte[] before, byte[] after) throws Refusal, IOException {
+    public static void rewrite(Path file, byte[] before, byte[] after) throws Refusal, IOException {
         if (!Arrays.equals(before, Files.readAllBytes(file))) {
             throw new Refusal(file + " was changed by someone else meanwhile; left as it is", "Do it again.");
         }

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -13,11 +13,11 @@ import plumeline.solve.FilmAnswer;
 import plumeline.solve.Solve;
 
 /// What the commands that work on a plan have in common: reading it, telling its problems, finding a shot.
-final class PlanFile {
+public final class PlanFile {
     private PlanFile() {}
 
     /// Reads a plan with what its lamps' photometric files hold.
-    static Plans.Reading read(PlainFile.Content content) throws Refusal {
+    public static Plans.Reading read(PlainFile.Content content) throws Refusal {
         Plans.Reading reading = Plans.read(content.bytes().toArray(), content.name());
         return reading.plan().isEmpty()
                 ? reading
@@ -25,13 +25,13 @@ final class PlanFile {
     }
 
     /// Reads a plan with what was measured beside it, which is said in a line.
-    static Plans.Reading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
+    public static Plans.Reading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
         Plans.Reading reading = read(content);
         return reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
     }
 
     /// Tells every problem of a plan on standard error, and that nothing was done.
-    static Outcome tellProblems(Plans.Reading reading, Console console) {
+    public static Outcome tellProblems(Plans.Reading reading, Console console) {
         reading.problems().forEach(problem -> console.say(problem.toText()));
         int count = reading.problems().size();
         console.say(count == 1 ? "1 problem; nothing was solved" : count + " problems; nothing was solved");
@@ -39,19 +39,19 @@ final class PlanFile {
     }
 
     /// Solves shots of a plan, with what was simulated of its ink and lies beside it.
-    static FilmAnswer solve(Plan plan, List<String> shots, String name, Console console) throws Refusal, IOException {
+    public static FilmAnswer solve(Plan plan, List<String> shots, String name, Console console) throws Refusal, IOException {
         return solve(plan, shots, InkFolder.records(InkFolder.ofPlan(name)), console);
     }
 
     /// Solves shots of a plan and says what it is at where that takes long.
-    static FilmAnswer solve(Plan plan, List<String> shots, List<InkRecord> records, Console console) {
+    public static FilmAnswer solve(Plan plan, List<String> shots, List<InkRecord> records, Console console) {
         try (Waiting waiting = Waiting.of(console, shots)) {
             return Solve.film(plan, shots, records, waiting::done);
         }
     }
 
     /// The shots to work on: the one that `--shot` names, else all.
-    static List<String> shots(Plan plan, Arguments given) throws Refusal {
+    public static List<String> shots(Plan plan, Arguments given) throws Refusal {
         List<String> names = plan.shots().stream().map(Shot::name).toList();
         Optional<String> named = given.findValue("--shot");
         if (named.isEmpty()) {
@@ -61,7 +61,7 @@ final class PlanFile {
     }
 
     /// The shot of a name.
-    static Shot shot(Plan plan, String name) throws Refusal {
+    public static Shot shot(Plan plan, String name) throws Refusal {
         return shot(plan, name, "", "Name one of them.");
     }
 
@@ -71,13 +71,13 @@ final class PlanFile {
             List<String> names = plan.shots().stream().map(Shot::name).toList();
             throw new Refusal(
                     "the plan has no shot " + name + "; it has " + String.join(", ", names),
-                    Commands.attempt(before, name, names, otherwise));
+                    Refusal.attempt(before, name, names, otherwise));
         }
         return shot.get();
     }
 
     /// The plan that came with the program, for rehearsals and `demo`.
-    static String example() {
+    public static String example() {
         try (var in = PlanFile.class.getResourceAsStream("/plumeline/examples/fernhollow.yaml")) {
             if (in == null) {
                 throw new IllegalStateException("the example was not packed with the program");

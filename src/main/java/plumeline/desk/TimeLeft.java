@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -9,7 +9,7 @@ import plumeline.jobs.Progress;
 
 /// Says how far long work is and how long is left: after a second, then every five and more seldom as it
 /// goes on.
-final class TimeLeft implements Progress {
+public final class TimeLeft implements Progress {
     private static final double FIRST_SECONDS = 1;
     private static final double NEXT_SECONDS = 5;
     private static final double NEXT_SHARE = 0.2;
@@ -33,7 +33,7 @@ final class TimeLeft implements Progress {
 
     private record Heard(double seconds, double share) {}
 
-    TimeLeft(String what, Console console) {
+    public TimeLeft(String what, Console console) {
         this(what, console, System::nanoTime, () -> "");
     }
 
@@ -41,7 +41,7 @@ final class TimeLeft implements Progress {
     /// @param console who hears of it
     /// @param nanos a clock
     /// @param more what else is said each time
-    TimeLeft(String what, Console console, LongSupplier nanos, Supplier<String> more) {
+    public TimeLeft(String what, Console console, LongSupplier nanos, Supplier<String> more) {
         this.what = what;
         this.console = console;
         this.nanos = nanos;

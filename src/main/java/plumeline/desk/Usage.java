@@ -1,28 +1,28 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.util.List;
 import java.util.Optional;
 
 /// What a command takes: its name, a line on what it does, its plain arguments (how many at least and at most),
 /// options, and whole lines to type as examples.
-record Usage(
+public record Usage(
         String name, String summary, String plain, int least, int most, List<Option> options, List<String> examples) {
     /// A line that lists more options than this would not be read.
     private static final int MOST_LISTED = 6;
 
     /// An option; `value` names what follows it, and is empty for a bare flag.
-    record Option(String name, String value, String summary, Takes takes) {
-        boolean takesValue() {
+    public record Option(String name, String value, String summary, Takes takes) {
+        public boolean takesValue() {
             return takes != Takes.NOTHING;
         }
 
-        String toText() {
+        public String toText() {
             return takesValue() ? name + " " + value : name;
         }
     }
 
     /// What follows an option.
-    enum Takes {
+    public enum Takes {
         NOTHING,
         /// The next word.
         WORD,
@@ -30,28 +30,28 @@ record Usage(
         WORDS
     }
 
-    Usage {
+    public Usage {
         options = List.copyOf(options);
         examples = List.copyOf(examples);
     }
 
-    Usage(String name, String summary, String plain, int least, int most, List<Option> options) {
+    public Usage(String name, String summary, String plain, int least, int most, List<Option> options) {
         this(name, summary, plain, least, most, options, List.of());
     }
 
-    static Option flag(String name, String summary) {
+    public static Option flag(String name, String summary) {
         return new Option(name, "", summary, Takes.NOTHING);
     }
 
-    static Option valued(String name, String value, String summary) {
+    public static Option valued(String name, String value, String summary) {
         return new Option(name, value, summary, Takes.WORD);
     }
 
-    static Option worded(String name, String value, String summary) {
+    public static Option worded(String name, String value, String summary) {
         return new Option(name, value, summary, Takes.WORDS);
     }
 
-    Optional<Option> findOption(String name) {
+    public Optional<Option> findOption(String name) {
         for (Option option : options) {
             if (option.name().equals(name)) {
                 return Optional.of(option);
@@ -61,7 +61,7 @@ record Usage(
     }
 
     /// The line that is typed: `solve PLAN [--json] [--shot NAME]`.
-    String toLine() {
+    public String toLine() {
         var line = new StringBuilder(name);
         if (!plain.isEmpty()) {
             line.append(' ').append(plain);
@@ -76,7 +76,7 @@ record Usage(
     }
 
     /// The command's own help: the line, what it does, an option a line, examples.
-    String toText() {
+    public String toText() {
         var text = new StringBuilder("plumeline ")
                 .append(toLine())
                 .append("\n  ")
@@ -87,11 +87,20 @@ record Usage(
                 .max()
                 .orElse(0);
         for (Option option : options) {
-            text.append("  ").append(Commands.column(option.toText(), Math.max(16, width + 2)));
+            text.append("  ").append(Usage.column(option.toText(), Math.max(16, width + 2)));
             text.append(option.summary()).append('\n');
         }
         examples.forEach(
                 example -> text.append("  $ ./plumeline ").append(example).append('\n'));
         return text.toString();
+    }
+
+    /// Pads to a column's width, with two spaces at least after a text that is longer.
+    ///
+    /// @param text what stands in the column
+    /// @param width the column's width, letters
+    /// @return the text and its spaces
+    public static String column(String text, int width) {
+        return text + " ".repeat(Math.max(2, width - text.length()));
     }
 }

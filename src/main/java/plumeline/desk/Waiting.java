@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import java.util.LinkedHashSet;
 import java.util.List;

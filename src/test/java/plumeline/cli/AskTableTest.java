@@ -8,6 +8,8 @@ import java.io.ByteArrayOutputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.ask.Questions;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 /// `ask NAME --table`.
 final class AskTableTest {

@@ -11,6 +11,8 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 final class KeepCommandTest {
     /// One free mark that is found, one lamp that nothing bears on, a want that fails whatever is set, one that isn't

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 final class MovesCommandTest {
     /// 25 mm in a second at 25 fps: a millimetre a frame, five steps of 5 mm.

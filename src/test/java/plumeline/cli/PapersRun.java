@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 import plumeline.draw.SvgReader;
 import plumeline.sheet.RandomPapers;
 import tools.jackson.databind.JsonNode;

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 /// Runs the program in a process of its own and tells, last, how much memory the process held at most.
 public final class PeakMemory {

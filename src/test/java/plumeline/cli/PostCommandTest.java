@@ -12,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 /// `post` in a folder: what is written, what is read again, what is taken away, what is never lost.
 final class PostCommandTest {

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.desk.Console;
 
 /// The README's tour shows what the program says.
 final class ReadmeTest {

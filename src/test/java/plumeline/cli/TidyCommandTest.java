@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 final class TidyCommandTest {
     @TempDir

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.desk.Command;
 
 final class TrainingTest {
     /// Nothing that is rehearsed may be written where the build is run.

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plumeline.answer.Beside;
+import plumeline.cli.Main;
 import plumeline.clip.MadeClip;
 import plumeline.light.WrittenLamp;
 import plumeline.sound.HeldSound;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import plumeline.cli.ink.InkTyped;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plume.DyeFilm;

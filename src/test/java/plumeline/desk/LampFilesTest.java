@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plumeline.desk.Refusal;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Release;
@@ -76,7 +77,7 @@ record InkChoice(
                 ? new Refusal("the shot " + shot.name() + " has no passes", "Leave --pass out.")
                 : new Refusal(
                         "the shot " + shot.name() + " has no pass " + pass + "; it has " + String.join(", ", names),
-                        Commands.attempt("--pass ", pass, names, "Name one of them."));
+                        Refusal.attempt("--pass ", pass, names, "Name one of them."));
     }
 
     private static List<String> withInk(Shot shot) {

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -6,6 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.InkFolder;
+import plumeline.desk.Interruption;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
@@ -19,10 +29,10 @@ import plumeline.quantity.Quantity;
 import plumeline.quantity.Reading;
 
 /// `ink PLAN SHOT`: follows a shot's ink through its tank several times and says when it is where.
-final class InkCommand implements Command {
+public final class InkCommand implements Command {
     private final InkMemory memory;
 
-    InkCommand() {
+    public InkCommand() {
         this(new InkMemory(Runtime.getRuntime().maxMemory()));
     }
 

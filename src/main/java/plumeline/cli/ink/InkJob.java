@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,6 +7,9 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import plumeline.desk.Console;
+import plumeline.desk.InkFolder;
+import plumeline.desk.PlainFile;
 import plumeline.flow.Workers;
 import plumeline.jobs.Job;
 import plumeline.jobs.Work;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import java.io.StringWriter;
 import java.math.BigDecimal;

@@ -1,10 +1,11 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import plumeline.desk.Usage;
 import plumeline.plan.Plan;
 import plumeline.plume.InkOdds;
 import plumeline.plume.InkRecord;
@@ -82,7 +83,7 @@ final class InkText {
 
     private void row(String label, String middle, String interval) {
         int width = isInches() ? MIDDLE_INCHES : MIDDLE;
-        lines.add(("  " + Commands.column(label, LABEL) + Commands.column(middle, width) + interval).stripTrailing());
+        lines.add(("  " + Usage.column(label, LABEL) + Usage.column(middle, width) + interval).stripTrailing());
     }
 
     /// Fractions are longer than millimetres.

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumeline.desk.Console;
+import plumeline.desk.InkFolder;
+import plumeline.desk.PlainFile;
+import plumeline.desk.TimeLeft;
 import plumeline.jobs.Job;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.lesson;
 
 import java.io.IOException;
 import java.time.LocalDate;
@@ -6,6 +6,15 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.LessonFile;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.lesson.FarOff;
 import plumeline.lesson.Lesson;
 import plumeline.lesson.Lessons;
@@ -15,7 +24,7 @@ import plumeline.plan.Plans;
 import plumeline.text.Problem;
 
 /// `lesson add|list|forget PLAN`: what was measured on the set, in a file beside the plan, and what it teaches.
-final class LessonCommand implements Command {
+public final class LessonCommand implements Command {
     private static final List<String> VERBS = List.of("add", "list", "forget");
 
     @Override
@@ -48,7 +57,7 @@ final class LessonCommand implements Command {
         if (!VERBS.contains(verb)) {
             throw new Refusal(
                     "lesson can't " + verb + "; it can " + String.join(", ", VERBS),
-                    Commands.attempt("lesson ", verb, VERBS, "Type: plumeline help lesson"));
+                    Refusal.attempt("lesson ", verb, VERBS, "Type: plumeline help lesson"));
         }
         if (name.equals("-")) {
             throw new Refusal("lessons lie beside the plan's file; standard input has none", "Name the plan's file.");

@@ -1,6 +1,6 @@
-package plumeline.cli;
+package plumeline.cli.lesson;
 
-import static plumeline.cli.Usage.worded;
+import static plumeline.desk.Usage.worded;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +10,9 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import plumeline.desk.Arguments;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.lesson.Lesson;
 import plumeline.lesson.Lessons;
 import plumeline.lesson.ShotRelease;
@@ -338,7 +341,7 @@ final class LessonOptions {
             throw new Refusal(
                     name + " is not the name of " + what + "; there "
                             + (known.isEmpty() ? "is none in the plan" : "are " + String.join(", ", known)),
-                    Commands.attempt("", name, known, "Use a name that the plan has."));
+                    Refusal.attempt("", name, known, "Use a name that the plan has."));
         }
         return name;
     }

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.lesson;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import plumeline.desk.Usage;
 import plumeline.ink.Descent;
 import plumeline.ink.Estimate;
 import plumeline.lesson.Change;
@@ -38,30 +39,6 @@ final class LessonText {
         this.plan = plan;
         this.lessons = lessons;
         print = new Print(plan.film().papersOrDefault());
-    }
-
-    /// The line that says a plan was read with lessons.
-    static String used(Lessons lessons) {
-        Map<String, Integer> counted = new LinkedHashMap<>();
-        lessons.list().forEach(lesson -> counted.merge(subject(lesson.measured()), 1, Integer::sum));
-        String subjects = counted.entrySet().stream()
-                .map(entry -> entry.getKey().startsWith("ink ")
-                        ? entry.getKey().substring(4) + " from " + takes(entry.getValue())
-                        : entry.getKey())
-                .collect(Collectors.joining(", "));
-        return "plumeline: measured values of " + lessons.file() + ": " + subjects;
-    }
-
-    private static String subject(Measured measured) {
-        return switch (measured) {
-            case Measured.OfTake take -> "ink " + take.ink();
-            case Measured.Lux lux -> lux.light() + "'s light";
-            case Measured.LuxAt at -> at.at().thing() + "'s light in " + at.at().shot();
-            case Measured.FocalLength lens -> lens.lens() + "'s focal length";
-            case Measured.Speed speed -> speed.machine() + "'s speed";
-            case Measured.Reset reset -> reset.shot() + "'s reset";
-            case Measured.Strength strength -> strength.ink() + "'s strength";
-        };
     }
 
     private static String takes(int count) {
@@ -122,7 +99,7 @@ final class LessonText {
         }
         StringBuilder numbered = new StringBuilder();
         for (int i = 0; i < lessons.list().size(); i++) {
-            numbered.append(Commands.column(String.valueOf(i + 1), 4))
+            numbered.append(Usage.column(String.valueOf(i + 1), 4))
                     .append(line(lessons.list().get(i)));
             numbered.append('\n');
         }
@@ -176,7 +153,7 @@ final class LessonText {
     }
 
     private void row(String name, String value) {
-        text.append("  ").append(Commands.column(name, 14)).append(value).append('\n');
+        text.append("  ").append(Usage.column(name, 14)).append(value).append('\n');
     }
 
     private void learnt(NextTry next, NextTry.Basis.Laws laws) {

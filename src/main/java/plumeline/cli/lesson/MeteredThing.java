@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.lesson;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
+import plumeline.desk.Refusal;
 import plumeline.lit.Metered;
 import plumeline.lit.Spots;
 import plumeline.plan.Placed;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +16,17 @@ import plumeline.assemble.Wanted;
 import plumeline.clip.Clips;
 import plumeline.clip.Movie;
 import plumeline.clip.PictureTrack;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.FilesBeside;
+import plumeline.desk.Interruption;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.TimeLeft;
+import plumeline.desk.Usage;
 import plumeline.jobs.Stop;
 import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
@@ -28,7 +39,7 @@ import plumeline.timeline.Span;
 import plumeline.timeline.Timeline;
 
 /// `animatic PLAN`: the film in pictures, with its guide track, as an MP4 file.
-final class AnimaticCommand implements Command {
+public final class AnimaticCommand implements Command {
     private static final int LONGER = 640;
     private static final int SHORTER = 360;
 
@@ -179,7 +190,7 @@ final class AnimaticCommand implements Command {
                     ? new Refusal("the plan has no titles", "Leave --language out.")
                     : new Refusal(
                             "the plan has no titles in " + named.get() + "; it has " + String.join(", ", languages),
-                            Commands.attempt("--language ", named.get(), languages, "Name one of them."));
+                            Refusal.attempt("--language ", named.get(), languages, "Name one of them."));
         }
         boolean isTextless = shown.delivery().filter(Delivery::isTextless).isPresent() && named.isEmpty();
         if (given.has("--no-titles") || isTextless || languages.isEmpty()) {
@@ -226,7 +237,7 @@ final class AnimaticCommand implements Command {
                         ? new Refusal("the plan has no deliveries", "Leave --delivery out.")
                         : new Refusal(
                                 "the plan has no delivery " + named.get() + "; it has " + String.join(", ", names),
-                                Commands.attempt("--delivery ", named.get(), names, "Name one of them."));
+                                Refusal.attempt("--delivery ", named.get(), names, "Name one of them."));
             }
             Optional<Delivery> delivery = named.flatMap(plan::findDelivery);
             Timeline timeline = delivery.map(one -> Timeline.of(plan, one)).orElseGet(() -> Timeline.of(plan));

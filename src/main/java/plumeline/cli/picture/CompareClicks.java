@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import plumeline.desk.Arguments;
+import plumeline.desk.Console;
+import plumeline.desk.PlainFile;
+import plumeline.desk.Refusal;
 import plumeline.quantity.Kind;
 import plumeline.quantity.Quantities;
 import plumeline.quantity.Quantity;

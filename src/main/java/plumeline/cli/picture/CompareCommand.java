@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -11,6 +11,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Interruption;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.geom.Point;
 import plumeline.jobs.Jobs;
 import plumeline.plan.Plan;
@@ -36,7 +45,7 @@ import plumeline.trace.Exposing;
 import plumeline.trace.Plate;
 
 /// `compare PLAN STILL`: a still beside the picture; with places clicked in it, how far camera and things seem off.
-final class CompareCommand implements Command {
+public final class CompareCommand implements Command {
     private static final String PAGE = "compare.html";
     private static final int ACROSS = 960;
 
@@ -250,8 +259,8 @@ final class CompareCommand implements Command {
     private static void marks(StringBuilder text, Findings findings, Said said) {
         text.append("Each mark, everything weighed by its placing error (± 95 %):\n");
         for (Findings.Off off : findings.offs()) {
-            text.append("  ").append(Commands.column(off.sought().name(), 22));
-            text.append(Commands.column(
+            text.append("  ").append(Usage.column(off.sought().name(), 22));
+            text.append(Usage.column(
                     said.signed(off.sought(), off.offSi()) + " ± " + said.size(off.sought(), off.halfSi()), 22));
             text.append(
                     off.told() == Findings.Told.NOT
@@ -264,8 +273,8 @@ final class CompareCommand implements Command {
     private static void clicked(StringBuilder text, Findings findings) {
         text.append("Each point, px off as planned, and left with everything as it seems:\n");
         for (Findings.Place place : findings.places()) {
-            text.append("  ").append(Commands.column(place.name(), 28));
-            text.append(Commands.column(CompareJson.figure(place.offPixels()), 10));
+            text.append("  ").append(Usage.column(place.name(), 28));
+            text.append(Usage.column(CompareJson.figure(place.offPixels()), 10));
             text.append(place.isMisclick() ? "misclick" : CompareJson.figure(place.leftPixels()));
             text.append('\n');
         }
@@ -274,7 +283,7 @@ final class CompareCommand implements Command {
     private static void places(StringBuilder text, StillView view) {
         text.append("Places to click, and where they should show (px from the left, from the top):\n");
         for (Landmark landmark : view.landmarks()) {
-            text.append("  ").append(Commands.column(landmark.name(), 28));
+            text.append("  ").append(Usage.column(landmark.name(), 28));
             text.append(
                     switch (view.spot(landmark)) {
                         case Spotted.Seen(Point pixel) -> at(pixel);

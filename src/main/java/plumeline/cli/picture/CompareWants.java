@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.util.ArrayList;
 import java.util.List;

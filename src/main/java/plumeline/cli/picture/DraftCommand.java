@@ -1,10 +1,20 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Interruption;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.TimeLeft;
+import plumeline.desk.Usage;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
@@ -21,7 +31,7 @@ import plumeline.trace.Exposing;
 import plumeline.trace.Plate;
 
 /// `draft PLAN`: a shot as its camera sees it, by one ray a pixel; or its parts in flat colours.
-final class DraftCommand implements Command {
+public final class DraftCommand implements Command {
     private static final int ACROSS = 480;
 
     /// Where somebody watches, every eighth pixel comes first.
@@ -136,7 +146,7 @@ final class DraftCommand implements Command {
             text.append("  ")
                     .append(part.hex())
                     .append("  ")
-                    .append(Commands.column(part.name(), 20))
+                    .append(Usage.column(part.name(), 20))
                     .append(pixels)
                     .append(" px\n");
         }

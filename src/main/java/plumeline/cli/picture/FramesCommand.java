@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +10,15 @@ import java.util.Locale;
 import java.util.Optional;
 import plumeline.assemble.View;
 import plumeline.assemble.Wanted;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Interruption;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
@@ -20,7 +29,7 @@ import plumeline.stage.Stage;
 import plumeline.timeline.Played;
 
 /// `frames PLAN --shot NAME`: a shot as its camera records it, a picture a screen frame.
-final class FramesCommand implements Command {
+public final class FramesCommand implements Command {
     private static final int LONGER = 640;
 
     @Override
@@ -133,7 +142,7 @@ final class FramesCommand implements Command {
                     : new Refusal(
                             "the shot " + shot.name() + " has no pass " + named.get() + "; it has "
                                     + String.join(", ", names),
-                            Commands.attempt("--pass ", named.get(), names, "Name one of them."));
+                            Refusal.attempt("--pass ", named.get(), names, "Name one of them."));
         }
         return named;
     }

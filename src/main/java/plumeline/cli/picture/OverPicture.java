@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import plumeline.desk.Arguments;
+import plumeline.desk.PlainFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.plan.Delivery;
 import plumeline.press.DrawingPainter;
 import plumeline.render.Develop;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -8,6 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import plumeline.desk.ArtFiles;
+import plumeline.desk.Console;
+import plumeline.desk.InkFilms;
+import plumeline.desk.InkFolder;
+import plumeline.desk.Refusal;
+import plumeline.desk.TimeLeft;
 import plumeline.draw.Moment;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Progress;
@@ -32,7 +38,7 @@ import plumeline.trace.Plate;
 
 /// Small pictures of shots for papers: each pass at its start; the first one at its end too, where something moves, and
 /// half way, where something is let go.
-final class PaperPictures {
+public final class PaperPictures {
     /// The longer side, pixels.
     private static final int LONGER = 480;
 
@@ -64,7 +70,7 @@ final class PaperPictures {
     ///
     /// @param film the findings on the film
     /// @param file the plan's file, beside which prints and inks lie
-    static Pictures of(FilmAnswer film, String file, Console console) throws Refusal, IOException {
+    public static Pictures of(FilmAnswer film, String file, Console console) throws Refusal, IOException {
         return new PaperPictures(film, file, console).draw();
     }
 

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 

@@ -1,10 +1,18 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import plumeline.desk.Arguments;
+import plumeline.desk.ArtFiles;
+import plumeline.desk.Console;
+import plumeline.desk.InkFilms;
+import plumeline.desk.InkFolder;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 import plumeline.plan.Delivery;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
@@ -88,7 +96,7 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
                 ? new Refusal("the shot " + shot.name() + " has no passes", "Leave --pass out.")
                 : new Refusal(
                         "the shot " + shot.name() + " has no pass " + pass + "; it has " + String.join(", ", names),
-                        Commands.attempt("--pass ", pass, names, "Name one of them."));
+                        Refusal.attempt("--pass ", pass, names, "Name one of them."));
     }
 
     private static double[] values(Plan plan, Shot shot, Stage stage, String file, Console console, List<String> open)
@@ -203,7 +211,7 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
                             + (names.isEmpty() ? "" : "; it has " + String.join(", ", names)),
                     names.isEmpty()
                             ? "Leave --delivery out."
-                            : Commands.attempt("--delivery ", name.get(), names, "Name one of them."));
+                            : Refusal.attempt("--delivery ", name.get(), names, "Name one of them."));
         }
         return plan.findDelivery(name.get());
     }

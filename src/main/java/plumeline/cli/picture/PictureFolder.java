@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,6 +9,8 @@ import java.util.Optional;
 import plumeline.assemble.KeptPicture;
 import plumeline.assemble.PictureKey;
 import plumeline.assemble.Wanted;
+import plumeline.desk.PlainFile;
+import plumeline.desk.Refusal;
 import plumeline.render.Pixels;
 
 /// Where pictures of shots' cameras are kept, so that none is drawn twice: beside the plan, a folder a shot's pass and

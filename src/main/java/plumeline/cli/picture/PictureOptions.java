@@ -1,10 +1,13 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import plumeline.clip.Movie;
+import plumeline.desk.Arguments;
+import plumeline.desk.Refusal;
+import plumeline.desk.Usage;
 
 /// How finely pictures are drawn, as options say it.
 ///

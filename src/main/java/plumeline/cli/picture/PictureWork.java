@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.assemble.SetPainter;
 import plumeline.assemble.Wanted;
+import plumeline.desk.Console;
+import plumeline.desk.TimeLeft;
 import plumeline.jobs.Job;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -13,6 +13,12 @@ import plumeline.answer.Beside;
 import plumeline.art.ArtFile;
 import plumeline.assemble.SetPainter;
 import plumeline.assemble.Wanted;
+import plumeline.desk.ArtFiles;
+import plumeline.desk.Console;
+import plumeline.desk.FilesBeside;
+import plumeline.desk.InkFilms;
+import plumeline.desk.InkFolder;
+import plumeline.desk.Refusal;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.plume.DyeFilm;

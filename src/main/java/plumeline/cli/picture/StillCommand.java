@@ -1,10 +1,20 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plumeline.desk.Arguments;
+import plumeline.desk.Command;
+import plumeline.desk.Console;
+import plumeline.desk.Interruption;
+import plumeline.desk.Outcome;
+import plumeline.desk.PlainFile;
+import plumeline.desk.PlanFile;
+import plumeline.desk.Refusal;
+import plumeline.desk.TimeLeft;
+import plumeline.desk.Usage;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
 import plumeline.plan.Delivery;
@@ -24,7 +34,7 @@ import plumeline.trace.Look;
 import plumeline.trace.Plate;
 
 /// `still PLAN`: a shot as its camera records a frame of it, with blur and smear, until it is clean enough.
-final class StillCommand implements Command {
+public final class StillCommand implements Command {
     private static final int ACROSS = 1920;
     private static final int DOWN = 1080;
 

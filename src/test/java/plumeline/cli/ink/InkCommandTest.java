@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -9,6 +9,11 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.desk.Arguments;
+import plumeline.desk.Console;
+import plumeline.desk.InkFolder;
+import plumeline.desk.Outcome;
+import plumeline.desk.Refusal;
 import plumeline.plume.InkMemory;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -9,6 +9,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import plumeline.desk.InkFolder;
+import plumeline.desk.Outcome;
+import plumeline.desk.Refusal;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Progress;
 import plumeline.jobs.Result;

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumeline.desk.InkFolder;
+import plumeline.desk.Outcome;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.ink;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -12,6 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.cli.Main;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 /// A plan with ink in a tank of a few hundred cells, and `ink` typed for it.
 abstract class InkTyped {

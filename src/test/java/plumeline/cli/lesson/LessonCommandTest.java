@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.lesson;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,6 +19,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.cli.Main;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 final class LessonCommandTest {
     @TempDir

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import plumeline.assemble.ReadCounter;
 import plumeline.clip.Clips;
 import plumeline.clip.PictureTrack;
+import plumeline.desk.Outcome;
 
 /// `animatic` and `frames` from a plan to their files; what was drawn before isn't drawn again.
 final class AnimaticCommandTest extends AnimaticTyped {

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import plumeline.assemble.ReadCounter;
+import plumeline.cli.OutsideTool;
+import plumeline.desk.Outcome;
 import plumeline.tidy.Outside;
 
 /// Animatics read back by programs that are not ours: frame count, rate, length, tags, sound, and the counters of every

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.cli.Main;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 
 /// A short film of all that a cut may do, and `animatic` typed for it.
 abstract class AnimaticTyped {

@@ -1,4 +1,4 @@
-package plumeline.cli;
+package plumeline.cli.picture;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -14,6 +14,9 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.cli.Main;
+import plumeline.desk.Console;
+import plumeline.desk.Outcome;
 import plumeline.render.Pixels;
 import plumeline.render.PngFile;
 import tools.jackson.databind.JsonNode;
