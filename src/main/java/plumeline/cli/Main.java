@@ -33,11 +33,11 @@ public final class Main {
     }
 
     /// Runs a command; says in one plain line why it could not.
-    // Whatever goes wrong in any room ends up here and nowhere else, hence the one catch of everything.
     ///
     /// @param words the command and what follows it
     /// @param console where it answers and says what it does
     /// @return how it ended
+    // Whatever goes wrong in any room ends up here and nowhere else, hence the one catch of everything.
     public static Outcome run(List<String> words, Console console) {
         try {
             return dispatch(words, console);

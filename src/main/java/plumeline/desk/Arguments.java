@@ -9,25 +9,46 @@ import java.util.TreeMap;
 /// The arguments after a command's name, sorted into plain ones and options. `-` alone is a plain argument (standard
 /// input); after `--` everything is. A value follows its option as the next word or after `=`; where an option takes
 /// words, all that come before the next one that begins with `--` are its value, joined by spaces.
+///
+/// @param plain the plain arguments
+/// @param options each option's values by its name
 public record Arguments(List<String> plain, Map<String, List<String>> options) {
+    /// Copies what it holds.
     public Arguments {
         plain = List.copyOf(plain);
         options = Map.copyOf(options);
     }
 
+    /// Tells whether an option was given.
+    ///
+    /// @param option the option, with its hyphens
+    /// @return whether it was
     public boolean has(String option) {
         return options.containsKey(option);
     }
 
+    /// Finds an option's value.
+    ///
+    /// @param option the option, with its hyphens
+    /// @return its first value; empty where it was not given
     public Optional<String> findValue(String option) {
         return listValues(option).stream().findFirst();
     }
 
     /// The values of an option that may be given again, in the order given.
+    ///
+    /// @param option the option, with its hyphens
+    /// @return the values; none where it was not given
     public List<String> listValues(String option) {
         return options.getOrDefault(option, List.of());
     }
 
+    /// Sorts words by what a command takes.
+    ///
+    /// @param usage what the command takes
+    /// @param words the words after the command's name
+    /// @return the arguments
+    /// @throws Refusal where what was typed or what was read is at fault
     public static Arguments read(Usage usage, List<String> words) throws Refusal {
         var plain = new ArrayList<String>();
         var options = new TreeMap<String, List<String>>();

@@ -32,7 +32,9 @@ public final class ArtFiles {
     ///
     /// @param shot the shot, or a pass's effective one
     /// @param plan the plan's file
+    /// @param console who hears of it
     /// @return prints by the thing as the plan refers to it
+    /// @throws Refusal where the plan's file can't be called that
     public static Map<String, Art> read(Shot shot, String plan, Console console) throws Refusal {
         ArtFiles files = new ArtFiles(FilesBeside.of(plan));
         shot.placed().stream().map(Placed::thing).forEach(files::read);

@@ -17,6 +17,10 @@ public final class Console {
     private final boolean isWatched;
 
     /// A console that nobody watches: what is said on it is the same however long the work takes.
+    ///
+    /// @param in standard input
+    /// @param out standard output
+    /// @param err standard error
     public Console(InputStream in, OutputStream out, OutputStream err) {
         this(in, out, err, false);
     }
@@ -28,6 +32,9 @@ public final class Console {
         this.isWatched = isWatched;
     }
 
+    /// Gives the console of this process.
+    ///
+    /// @return the console
     public static Console ofProcess() {
         return new Console(
                 new FileInputStream(FileDescriptor.in),
@@ -38,6 +45,7 @@ public final class Console {
 
     /// Writes an answer to standard output at once.
     ///
+    /// @param text the answer
     /// @throws ReaderGone where whoever was reading has stopped, as `head` does
     /// @throws IOException where it cannot be written for another reason, such as a full disk
     public void answer(String text) throws IOException {
@@ -54,6 +62,8 @@ public final class Console {
     }
 
     /// Writes a line of progress or a problem to standard error; nobody listening is no failure.
+    ///
+    /// @param line the line, without its end
     public void say(String line) {
         try {
             err.write((line + "\n").getBytes(UTF_8));
@@ -64,6 +74,8 @@ public final class Console {
     }
 
     /// Tells whether someone waits before it and wants to know what takes so long.
+    ///
+    /// @return whether someone watches
     public boolean isWatched() {
         return isWatched;
     }

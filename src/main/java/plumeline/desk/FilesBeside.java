@@ -24,6 +24,10 @@ public final class FilesBeside implements Beside {
     }
 
     /// Those beside a question's file, or `-`.
+    ///
+    /// @param question the question's file, or `-`
+    /// @return the files beside it
+    /// @throws Refusal where no file can be called that here
     public static FilesBeside of(String question) throws Refusal {
         Path path = PlainFile.toPath(question.equals("-") ? "standard input" : question);
         Path parent = path.getParent();
@@ -64,6 +68,9 @@ public final class FilesBeside implements Beside {
     }
 
     /// The pictures of a clip, or a single picture, opened.
+    ///
+    /// @param name its name, from the question's folder
+    /// @return them, or why there are none
     public Clips.Opening findPictures(String name) {
         return switch (look(name, _ -> File.There.ofOwn(new byte[0]))) {
             case File.Absent(String given, String attempt) -> new Clips.Opening.Refused(given, attempt);

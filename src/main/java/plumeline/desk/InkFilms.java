@@ -39,6 +39,7 @@ public final class InkFilms {
     /// @return the first whole try of the finest cells, of those that last as long as the shot if any does; empty
     /// where
     ///     none is of these inputs
+    /// @throws IOException where the world fails, such as a full disk
     public static Optional<DyeFilm> find(Path ofPlan, Stage stage, double[] values) throws IOException {
         if (!(InkShots.read(stage, values) instanceof InkReading.Ready(InkShot ink))) {
             return Optional.empty();

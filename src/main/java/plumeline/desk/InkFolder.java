@@ -43,6 +43,10 @@ public final class InkFolder implements AutoCloseable {
     }
 
     /// The folder of all inks of a plan: its name with `.ink` for its ending.
+    ///
+    /// @param plan the plan's file as it is typed
+    /// @return the folder, there or not
+    /// @throws Refusal where what was typed or what was read is at fault
     public static Path ofPlan(String plan) throws Refusal {
         if (plan.equals("-")) {
             return Path.of("plan.ink");
@@ -55,12 +59,25 @@ public final class InkFolder implements AutoCloseable {
     }
 
     /// The folder of one set of inputs, there or not.
+    ///
+    /// @param ofPlan the plan's folder of inks
+    /// @param shot the shot's name
+    /// @param runs what tells these inputs from others
+    /// @return the folder
     public static Path of(Path ofPlan, String shot, InkKey runs) {
         return ofPlan.resolve(shot + "-" + runs.brief());
     }
 
     /// Opens the folder of one set of inputs, for this process alone. Passes whose ink is the same share films, and
     /// each has its record.
+    ///
+    /// @param ofPlan the plan's folder of inks
+    /// @param shot the shot's name
+    /// @param pass the pass's name; empty for the shot itself
+    /// @param runs what tells these inputs from others
+    /// @return the folder, locked until it is closed
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static InkFolder open(Path ofPlan, String shot, String pass, InkKey runs) throws Refusal, IOException {
         Path folder = of(ofPlan, shot, runs);
         PlainFile.makeFolder(folder);
@@ -83,6 +100,10 @@ public final class InkFolder implements AutoCloseable {
 
     /// Every record that lies in a plan's folder and is whole; for whoever judges wants. What can't be read is passed
     /// over.
+    ///
+    /// @param ofPlan the plan's folder of inks
+    /// @return the records
+    /// @throws IOException where the world fails, such as a full disk
     public static List<InkRecord> records(Path ofPlan) throws IOException {
         List<InkRecord> records = new ArrayList<>();
         if (Files.isDirectory(ofPlan)) {
@@ -108,32 +129,63 @@ public final class InkFolder implements AutoCloseable {
         return name.startsWith(RECORD) && name.endsWith(RECORD_ENDING);
     }
 
+    /// Gives the folder itself.
+    ///
+    /// @return the folder
     public Path path() {
         return folder;
     }
 
+    /// Where a run's film is once it is whole.
+    ///
+    /// @param run the run, from 1
+    /// @return the file
     public Path film(int run) {
         return folder.resolve("run-" + run + ".dye");
     }
 
+    /// Where a run's film is while it isn't over.
+    ///
+    /// @param run the run, from 1
+    /// @return the file
     public Path part(int run) {
         return folder.resolve("run-" + run + ".dye.part");
     }
 
+    /// Where it is kept from where a run goes on.
+    ///
+    /// @param run the run, from 1
+    /// @return the file
     public Path stop(int run) {
         return folder.resolve("run-" + run + ".stop");
     }
 
+    /// Where the record is.
+    ///
+    /// @return the file
     public Path record() {
         return folder.resolve(RECORD + (pass.isEmpty() ? "" : "-" + pass) + RECORD_ENDING);
     }
 
     /// What is done with a film while its file is open.
+    ///
+    /// @param <T> what comes of it
     public interface Use<T> {
+        /// Uses it.
+        ///
+        /// @param film the film, open
+        /// @return what comes of it
+        /// @throws IOException where the world fails, such as a full disk
         T of(DyeFilm film) throws IOException;
     }
 
     /// Uses a run's film; empty where there is none, or a damaged one.
+    ///
+    /// @param <T> what comes of it
+    /// @param run the run, from 1
+    /// @param use what is done with it
+    /// @return what came of it
+    /// @throws IOException where the world fails, such as a full disk
     public <T> Optional<T> use(int run, Use<T> use) throws IOException {
         Path path = film(run);
         if (!Files.isRegularFile(path)) {
@@ -146,20 +198,34 @@ public final class InkFolder implements AutoCloseable {
     }
 
     /// Whether a run's film is there, whole and of these inputs.
+    ///
+    /// @param head what its film begins with
+    /// @return whether it is
+    /// @throws IOException where the world fails, such as a full disk
     public boolean isWhole(DyeFilm.Head head) throws IOException {
         return use(head.run(), DyeFilm::head).filter(head::equals).isPresent();
     }
 
+    /// Finds the record, if it is there and whole.
+    ///
+    /// @return the record
+    /// @throws IOException where the world fails, such as a full disk
     public Optional<InkRecord> findRecord() throws IOException {
         return find(record()).flatMap(RecordBytes::read);
     }
 
     /// How long a run's film is by now.
+    ///
+    /// @param run the run, from 1
+    /// @return bytes
     public long filmBytes(int run) {
         return Math.max(film(run).toFile().length(), part(run).toFile().length());
     }
 
     /// Whether a run was put down.
+    ///
+    /// @param run the run, from 1
+    /// @return whether it was
     public boolean isPutDown(int run) {
         return Files.isRegularFile(part(run)) && Files.isRegularFile(stop(run));
     }
@@ -171,12 +237,17 @@ public final class InkFolder implements AutoCloseable {
     }
 
     /// A film's last frame is written: from here on it is whole.
+    ///
+    /// @param run the run, from 1
+    /// @throws IOException where the world fails, such as a full disk
     public void finish(int run) throws IOException {
         Files.move(part(run), film(run), StandardCopyOption.REPLACE_EXISTING);
         Files.deleteIfExists(stop(run));
     }
 
     /// Forgets all that was computed.
+    ///
+    /// @throws IOException where the world fails, such as a full disk
     public void clear() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             for (Path each : files.toList()) {

@@ -12,10 +12,14 @@ public final class Interruption implements AutoCloseable {
     private final CountDownLatch putDown = new CountDownLatch(1);
     private final Thread hook = new Thread(this::askAndWait, "plumeline-stop");
 
+    /// Listens for Ctrl-C from now on.
     public Interruption() {
         Runtime.getRuntime().addShutdownHook(hook);
     }
 
+    /// Gives what tells work that it is to stop.
+    ///
+    /// @return it
     public Stop stop() {
         return stop;
     }

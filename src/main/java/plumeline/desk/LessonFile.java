@@ -25,6 +25,10 @@ public final class LessonFile {
     private LessonFile() {}
 
     /// Where the lessons of a plan are.
+    ///
+    /// @param plan the plan's file as it is typed
+    /// @return the file, there or not
+    /// @throws Refusal where what was typed or what was read is at fault
     public static Path beside(String plan) throws Refusal {
         Path path = PlainFile.toPath(plan);
         String name = String.valueOf(path.getFileName());
@@ -33,6 +37,12 @@ public final class LessonFile {
     }
 
     /// Reads the lessons of a plan; none where there is no such file.
+    ///
+    /// @param plan the plan's file as it is typed
+    /// @param console who hears of it
+    /// @return the lessons, or what is wrong with them
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static LessonsReading read(String plan, Console console) throws Refusal, IOException {
         Path path = beside(plan);
         if (!Files.exists(path)) {
@@ -46,6 +56,10 @@ public final class LessonFile {
     }
 
     /// The plan's file name without its folder.
+    ///
+    /// @param plan the plan's file as it is typed
+    /// @return its name alone
+    /// @throws Refusal where what was typed or what was read is at fault
     public static String fileName(String plan) throws Refusal {
         return String.valueOf(PlainFile.toPath(plan).getFileName());
     }
@@ -93,11 +107,22 @@ public final class LessonFile {
 
     /// Something done while nobody else adds or forgets lessons of the same plan.
     public interface Work {
+        /// Does it.
+        ///
+        /// @return how it ended
+        /// @throws Refusal where what was typed or what was read is at fault
+        /// @throws IOException where the world fails, such as a full disk
         Outcome run() throws Refusal, IOException;
     }
 
     /// Works alone on a plan's lessons: the plan's own file is locked meanwhile, and not touched. Where it may not be
     /// written nothing is locked.
+    ///
+    /// @param plan the plan's file as it is typed
+    /// @param work what is done
+    /// @return what the work gives
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static synchronized Outcome alone(String plan, Work work) throws Refusal, IOException {
         Path path = PlainFile.toPath(plan);
         PlainFile.refuseUnlessRewritable(beside(plan).toString());
@@ -111,6 +136,12 @@ public final class LessonFile {
     }
 
     /// Writes lessons in one step; refuses where someone else has changed them since they were read.
+    ///
+    /// @param plan the plan's file as it is typed
+    /// @param before the lessons as they were read
+    /// @param after the lessons as they become
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static void write(String plan, Lessons before, Lessons after) throws Refusal, IOException {
         Path path = beside(plan);
         if (Files.exists(path)) {

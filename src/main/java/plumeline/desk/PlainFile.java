@@ -30,16 +30,25 @@ public final class PlainFile {
     private PlainFile() {}
 
     /// What was read, and what to call it in messages.
+    ///
+    /// @param name its name as it was typed, `-` for standard input
+    /// @param bytes what is in it
     public record Content(String name, Bytes bytes) {}
 
     /// Bytes that compare by what they hold.
     public static final class Bytes {
         private final byte[] bytes;
 
+        /// Copies the bytes.
+        ///
+        /// @param bytes what is in it
         public Bytes(byte[] bytes) {
             this.bytes = bytes.clone();
         }
 
+        /// Gives a copy of the bytes.
+        ///
+        /// @return the bytes
         public byte[] toArray() {
             return bytes.clone();
         }
@@ -47,8 +56,12 @@ public final class PlainFile {
 
     /// Reads a file, or standard input for `-`; one byte past the limit at most.
     ///
+    /// @param name its name as it was typed, `-` for standard input
+    /// @param console who hears of it
+    /// @return what it holds
     /// @throws Refusal where there is no such file, it is a folder, or it is larger than a plan or a question may
     /// be
+    /// @throws IOException where the world fails, such as a full disk
     public static Content read(String name, Console console) throws Refusal, IOException {
         boolean standardInput = name.equals("-");
         byte[] bytes = standardInput ? console.readInput(MOST_BYTES + 1) : readFile(name);
@@ -76,6 +89,10 @@ public final class PlainFile {
     }
 
     /// Makes a path of what was typed.
+    ///
+    /// @param name its name as it was typed, `-` for standard input
+    /// @return the path
+    /// @throws Refusal where what was typed or what was read is at fault
     public static Path toPath(String name) throws Refusal {
         if (name.isBlank()) {
             throw new Refusal("a file without a name was asked for", "Name a file, or - for standard input.");
@@ -89,6 +106,10 @@ public final class PlainFile {
 
     /// Something that is written, however long.
     public interface Writing {
+        /// Writes it.
+        ///
+        /// @param out where it goes
+        /// @throws IOException where the world fails, such as a full disk
         void to(OutputStream out) throws IOException;
     }
 
@@ -102,21 +123,37 @@ public final class PlainFile {
 
     /// Writes a file whole: aside first, to the disk, then moved over the old one in one step. A link is followed, and
     /// what it points to is replaced; the old file's permissions are kept.
+    ///
+    /// @param file the file
+    /// @param bytes what is in it
+    /// @throws IOException where the world fails, such as a full disk
     public static void write(Path file, byte[] bytes) throws IOException {
         write(file, (Writing) out -> out.write(bytes));
     }
 
     /// As `write` of bytes, for what is too long to be in memory twice.
+    ///
+    /// @param file the file
+    /// @param content what is in it
+    /// @throws IOException where the world fails, such as a full disk
     public static void write(Path file, Writing content) throws IOException {
         write(file, content, Hold.KEPT);
     }
 
     /// As `write`, for what can be made again: never half there either, but nobody waits for the disk.
+    ///
+    /// @param file the file
+    /// @param bytes what is in it
+    /// @throws IOException where the world fails, such as a full disk
     public static void lay(Path file, byte[] bytes) throws IOException {
         lay(file, (Writing) out -> out.write(bytes));
     }
 
     /// As `lay` of bytes, for what is too long to be in memory twice.
+    ///
+    /// @param file the file
+    /// @param content what is in it
+    /// @throws IOException where the world fails, such as a full disk
     public static void lay(Path file, Writing content) throws IOException {
         write(file, content, Hold.MADE_AGAIN);
     }
@@ -157,6 +194,10 @@ public final class PlainFile {
 
     /// Takes away what runs that were ended in the middle left beside some files: named by their process, which is
     /// gone.
+    ///
+    /// @param folder the folder
+    /// @param names whether a file of this name is meant
+    /// @throws IOException where the world fails, such as a full disk
     public static void removeLeft(Path folder, Predicate<String> names) throws IOException {
         if (!Files.isDirectory(folder)) {
             return;
@@ -175,12 +216,20 @@ public final class PlainFile {
 
     /// Something that writes a file by its path; false where it was stopped, and the file is none.
     public interface Making {
+        /// Writes the file.
+        ///
+        /// @param aside where it is written before it takes its place
+        /// @return false where it was stopped
+        /// @throws IOException where the world fails, such as a full disk
         boolean at(Path aside) throws IOException;
     }
 
     /// As `lay`, for what writes its file itself.
     ///
+    /// @param file the file
+    /// @param making what writes it
     /// @return false where it was stopped; what was there then stays
+    /// @throws IOException where the world fails, such as a full disk
     public static boolean layAside(Path file, Making making) throws IOException {
         Path target = target(file);
         removeLeft(target.resolveSibling(""), String.valueOf(target.getFileName())::equals);
@@ -200,6 +249,9 @@ public final class PlainFile {
     }
 
     /// Makes a folder to write into, before any work is done.
+    ///
+    /// @param folder the folder
+    /// @throws Refusal where what was typed or what was read is at fault
     public static void makeFolder(Path folder) throws Refusal {
         try {
             Files.createDirectories(folder);
@@ -217,6 +269,10 @@ public final class PlainFile {
 
     /// Refuses what can't be written anew, before any work is done: a pipe or a device, a file that is set read-only. A
     /// step that moves a file over another doesn't mind the other's being read-only; its owner does.
+    ///
+    /// @param name its name as it was typed, `-` for standard input
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static void refuseUnlessRewritable(String name) throws Refusal, IOException {
         if (name.equals("-")) {
             return;
@@ -252,6 +308,12 @@ public final class PlainFile {
     }
 
     /// As `write`, for a file that was read before: refuses when it has changed since, so that nobody's work is lost.
+    ///
+    /// @param file the file
+    /// @param before what was read
+    /// @param after what it becomes
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static void rewrite(Path file, byte[] before, byte[] after) throws Refusal, IOException {
         if (!Arrays.equals(before, Files.readAllBytes(file))) {
             throw new Refusal(file + " was changed by someone else meanwhile; left as it is", "Do it again.");

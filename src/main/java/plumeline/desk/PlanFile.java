@@ -17,6 +17,10 @@ public final class PlanFile {
     private PlanFile() {}
 
     /// Reads a plan with what its lamps' photometric files hold.
+    ///
+    /// @param content what was read of its file
+    /// @return the plan, or what is wrong with it
+    /// @throws Refusal where what was typed or what was read is at fault
     public static Plans.Reading read(PlainFile.Content content) throws Refusal {
         Plans.Reading reading = Plans.read(content.bytes().toArray(), content.name());
         return reading.plan().isEmpty()
@@ -25,12 +29,22 @@ public final class PlanFile {
     }
 
     /// Reads a plan with what was measured beside it, which is said in a line.
+    ///
+    /// @param content what was read of its file
+    /// @param console who hears of it
+    /// @return the plan, or what is wrong with it
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static Plans.Reading readMeasured(PlainFile.Content content, Console console) throws Refusal, IOException {
         Plans.Reading reading = read(content);
         return reading.plan().isEmpty() ? reading : LessonFile.applyTo(reading, content.name(), console);
     }
 
     /// Tells every problem of a plan on standard error, and that nothing was done.
+    ///
+    /// @param reading what was read of it
+    /// @param console who hears of it
+    /// @return that it was refused
     public static Outcome tellProblems(Plans.Reading reading, Console console) {
         reading.problems().forEach(problem -> console.say(problem.toText()));
         int count = reading.problems().size();
@@ -39,11 +53,25 @@ public final class PlanFile {
     }
 
     /// Solves shots of a plan, with what was simulated of its ink and lies beside it.
+    ///
+    /// @param plan the plan
+    /// @param shots the shots' names
+    /// @param name the plan's file as it is typed
+    /// @param console who hears of it
+    /// @return the findings on the film
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static FilmAnswer solve(Plan plan, List<String> shots, String name, Console console) throws Refusal, IOException {
         return solve(plan, shots, InkFolder.records(InkFolder.ofPlan(name)), console);
     }
 
     /// Solves shots of a plan and says what it is at where that takes long.
+    ///
+    /// @param plan the plan
+    /// @param shots the shots' names
+    /// @param records what was simulated of its ink
+    /// @param console who hears of it
+    /// @return the findings on the film
     public static FilmAnswer solve(Plan plan, List<String> shots, List<InkRecord> records, Console console) {
         try (Waiting waiting = Waiting.of(console, shots)) {
             return Solve.film(plan, shots, records, waiting::done);
@@ -51,6 +79,11 @@ public final class PlanFile {
     }
 
     /// The shots to work on: the one that `--shot` names, else all.
+    ///
+    /// @param plan the plan
+    /// @param given what was typed
+    /// @return their names, in the plan's order
+    /// @throws Refusal where what was typed or what was read is at fault
     public static List<String> shots(Plan plan, Arguments given) throws Refusal {
         List<String> names = plan.shots().stream().map(Shot::name).toList();
         Optional<String> named = given.findValue("--shot");
@@ -61,6 +94,11 @@ public final class PlanFile {
     }
 
     /// The shot of a name.
+    ///
+    /// @param plan the plan
+    /// @param name the shot's name
+    /// @return the shot
+    /// @throws Refusal where what was typed or what was read is at fault
     public static Shot shot(Plan plan, String name) throws Refusal {
         return shot(plan, name, "", "Name one of them.");
     }
@@ -77,6 +115,8 @@ public final class PlanFile {
     }
 
     /// The plan that came with the program, for rehearsals and `demo`.
+    ///
+    /// @return its text
     public static String example() {
         try (var in = PlanFile.class.getResourceAsStream("/plumeline/examples/fernhollow.yaml")) {
             if (in == null) {

@@ -10,11 +10,18 @@ public final class Refusal extends Exception {
 
     private final String attempt;
 
+    /// Refuses.
+    ///
+    /// @param message what is wrong
+    /// @param attempt what to do instead
     public Refusal(String message, String attempt) {
         super(message, null, false, false);
         this.attempt = attempt;
     }
 
+    /// Says what to do instead.
+    ///
+    /// @return a sentence
     public String attempt() {
         return attempt;
     }

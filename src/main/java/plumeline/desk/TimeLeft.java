@@ -33,10 +33,16 @@ public final class TimeLeft implements Progress {
 
     private record Heard(double seconds, double share) {}
 
+    /// Tells it by the machine's clock.
+    ///
+    /// @param what what is done, as in `drawing pictures`
+    /// @param console who hears of it
     public TimeLeft(String what, Console console) {
         this(what, console, System::nanoTime, () -> "");
     }
 
+    /// Tells it by any clock.
+    ///
     /// @param what what is done
     /// @param console who hears of it
     /// @param nanos a clock

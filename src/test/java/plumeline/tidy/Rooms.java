@@ -60,6 +60,7 @@ final class Rooms {
             "post: sheet",
             "assemble: render cut clip",
             "resect: stage search sketch",
+            "desk: solve answer art clip jobs",
             "cli: *");
 
     /// Pure functions of numbers.

@@ -32,6 +32,7 @@ import plumeline.quantity.Reading;
 public final class InkCommand implements Command {
     private final InkMemory memory;
 
+    /// Runs ink in the memory that this machine has.
     public InkCommand() {
         this(new InkMemory(Runtime.getRuntime().maxMemory()));
     }

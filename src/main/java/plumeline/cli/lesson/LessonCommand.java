@@ -27,6 +27,9 @@ import plumeline.text.Problem;
 public final class LessonCommand implements Command {
     private static final List<String> VERBS = List.of("add", "list", "forget");
 
+    /// A new one, which has done nothing yet.
+    public LessonCommand() {}
+
     @Override
     public Usage usage() {
         List<Usage.Option> options = new ArrayList<>(LessonOptions.OF_A_TAKE);

@@ -43,6 +43,9 @@ public final class AnimaticCommand implements Command {
     private static final int LONGER = 640;
     private static final int SHORTER = 360;
 
+    /// A new one, which has done nothing yet.
+    public AnimaticCommand() {}
+
     @Override
     public Usage usage() {
         var options = new ArrayList<Usage.Option>();

@@ -49,6 +49,9 @@ public final class CompareCommand implements Command {
     private static final String PAGE = "compare.html";
     private static final int ACROSS = 960;
 
+    /// A new one, which has done nothing yet.
+    public CompareCommand() {}
+
     @Override
     public Usage usage() {
         return new Usage(

@@ -37,6 +37,9 @@ public final class DraftCommand implements Command {
     /// Where somebody watches, every eighth pixel comes first.
     private static final List<Integer> COARSE_TO_FINE = List.of(8, 4, 2, 1);
 
+    /// A new one, which has done nothing yet.
+    public DraftCommand() {}
+
     @Override
     public Usage usage() {
         return new Usage(

@@ -32,6 +32,9 @@ import plumeline.timeline.Played;
 public final class FramesCommand implements Command {
     private static final int LONGER = 640;
 
+    /// A new one, which has done nothing yet.
+    public FramesCommand() {}
+
     @Override
     public Usage usage() {
         var options = new ArrayList<Usage.Option>();

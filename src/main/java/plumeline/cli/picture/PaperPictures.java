@@ -70,6 +70,10 @@ public final class PaperPictures {
     ///
     /// @param film the findings on the film
     /// @param file the plan's file, beside which prints and inks lie
+    /// @param console who hears of it
+    /// @return the pictures
+    /// @throws Refusal where what was typed or what was read is at fault
+    /// @throws IOException where the world fails, such as a full disk
     public static Pictures of(FilmAnswer film, String file, Console console) throws Refusal, IOException {
         return new PaperPictures(film, file, console).draw();
     }

@@ -45,6 +45,9 @@ public final class StillCommand implements Command {
     /// So many rays a pixel come first; then half as many again each time.
     private static final int FIRST = 8;
 
+    /// A new one, which has done nothing yet.
+    public StillCommand() {}
+
     @Override
     public Usage usage() {
         return new Usage(

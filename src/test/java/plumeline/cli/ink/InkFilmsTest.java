@@ -1,4 +1,4 @@
-package plumeline.desk;
+package plumeline.cli.ink;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import plumeline.cli.ink.InkTyped;
+import plumeline.desk.InkFilms;
+import plumeline.desk.Outcome;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plume.DyeFilm;
