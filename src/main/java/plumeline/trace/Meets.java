@@ -51,6 +51,20 @@ final class Meets {
         return frames;
     }
 
+    /// Whether any of a shape may lie in a basin.
+    boolean mayReach(int shape, Tub tub) {
+        if (!tub.isNear(balls[4 * shape], balls[4 * shape + 1], balls[4 * shape + 2], balls[4 * shape + 3])) {
+            return false;
+        }
+        int f = Shapes.FRAME * shape;
+        return kinds[shape] != Shapes.SHEET
+                || tub.isCut(
+                        frames[f + 9],
+                        frames[f + 10],
+                        frames[f + 11],
+                        frames[f] * frames[f + 9] + frames[f + 1] * frames[f + 10] + frames[f + 2] * frames[f + 11]);
+    }
+
     /// Tries a shape: where it is met before `hit.t`, that and the piece are noted.
     boolean meets(int shape, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         double bx = balls[4 * shape] - ox;

@@ -3,6 +3,7 @@ package plumeline.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import plumeline.geom.Solid;
 
 /// A world made ready: everything as plain numbers, read only.
@@ -29,6 +30,8 @@ final class Ready {
     private final int glass;
     private final int water;
     private final Crowd crowd;
+    private final Crowd sunk;
+    private final int[] sunkClear;
 
     Ready(World world) {
         List<Part> all = world.parts();
@@ -59,6 +62,8 @@ final class Ready {
             hosts.add(hosts(i));
         }
         tub = world.basin().map(Tub::new);
+        sunk = Crowd.of(near(opaque), shapes);
+        sunkClear = near(clear);
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
         water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
         fogs = world.clouds().stream().map(Fog::new).toList();
@@ -106,6 +111,15 @@ final class Ready {
         return found.stream().mapToInt(Integer::intValue).toArray();
     }
 
+    /// Which of parts may be met by a ray before it leaves the basin.
+    private int[] near(int[] of) {
+        return tub.isEmpty()
+                ? new int[0]
+                : IntStream.of(of)
+                        .filter(part -> shapes.mayReach(part, tub.get()))
+                        .toArray();
+    }
+
     int parts() {
         return parts;
     }
@@ -126,13 +140,34 @@ final class Ready {
 
     /// Finds what a ray meets first.
     ///
-    /// @param within the clear part whose wall or room the ray is in; −1 for none
-    void nearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
+    /// @param in what the ray is in
+    void nearest(double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
-        crowd.meets(ox, oy, oz, dx, dy, dz, hit);
-        clearNearest(ox, oy, oz, dx, dy, dz, within, hit);
-        lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+        if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, hit)) {
+            crowd.meets(ox, oy, oz, dx, dy, dz, hit);
+            clearNearest(ox, oy, oz, dx, dy, dz, in.within, hit);
+            lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+        }
         place(ox, oy, oz, dx, dy, dz, hit);
+    }
+
+    /// Finds what a ray meets that is in a basin's panes or water: it doesn't get out before it has met them.
+    private boolean isMetInBasin(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        if (tub.isEmpty()) {
+            return false;
+        }
+        tub.get().meets(ox, oy, oz, dx, dy, dz, hit);
+        if (hit.what == Hit.NOTHING) {
+            return false;
+        }
+        sunk.meets(ox, oy, oz, dx, dy, dz, hit);
+        for (int part : sunkClear) {
+            if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
+                hit.what = Hit.PART;
+                hit.index = part;
+            }
+        }
+        return true;
     }
 
     /// Finds the first clear surface that a ray meets, before `hit.t`.

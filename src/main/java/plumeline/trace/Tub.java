@@ -38,10 +38,14 @@ final class Tub {
         if (away > on * on || (away > 0 && on < 0)) {
             return;
         }
-        if (outer.meets(Hit.OUTER, ox, oy, oz, dx, dy, dz, hit)) {
-            inner.meets(Hit.INNER, ox, oy, oz, dx, dy, dz, hit);
+        // Adding 0 makes 0 of −0, so that a wall beside a ray lies endlessly far on its right side.
+        double overX = 1 / (dx + 0.0);
+        double overY = 1 / (dy + 0.0);
+        double overZ = 1 / (dz + 0.0);
+        if (outer.meets(Hit.OUTER, ox, oy, oz, dx, dy, dz, overX, overY, overZ, hit)) {
+            inner.meets(Hit.INNER, ox, oy, oz, dx, dy, dz, overX, overY, overZ, hit);
             if (isWet && level < inner.highZ) {
-                double t = (level - oz) / dz;
+                double t = (level - oz) * overZ;
                 if (t > Meets.NEAR_METRES && t < hit.t && inner.isOver(ox + t * dx, oy + t * dy)) {
                     hit.t = t;
                     hit.what = Hit.WATER;
@@ -82,14 +86,18 @@ final class Tub {
         /// Tries it.
         ///
         /// @return whether the ray comes into it before `hit.t`
-        boolean meets(int what, double ox, double oy, double oz, double goX, double goY, double goZ, Hit hit) {
-            // Adding 0 makes 0 of −0, so that a wall beside a ray lies endlessly far on its right side.
-            double dx = goX + 0.0;
-            double dy = goY + 0.0;
-            double dz = goZ + 0.0;
-            double overX = 1 / dx;
-            double overY = 1 / dy;
-            double overZ = 1 / dz;
+        boolean meets(
+                int what,
+                double ox,
+                double oy,
+                double oz,
+                double dx,
+                double dy,
+                double dz,
+                double overX,
+                double overY,
+                double overZ,
+                Hit hit) {
             double x1 = ((dx >= 0 ? lowX : highX) - ox) * overX;
             double y1 = ((dy >= 0 ? lowY : highY) - oy) * overY;
             double z1 = ((dz >= 0 ? lowZ : highZ) - oz) * overZ;
@@ -136,6 +144,23 @@ final class Tub {
             hit.face(axis == 0 ? side : 0, axis == 1 ? side : 0, axis == 2 ? side : 0);
             return true;
         }
+    }
+
+    /// Whether a ball comes into it.
+    boolean isNear(double x, double y, double z, double radius) {
+        double outX = Math.max(0, Math.max(outer.lowX - x, x - outer.highX));
+        double outY = Math.max(0, Math.max(outer.lowY - y, y - outer.highY));
+        double outZ = Math.max(0, Math.max(outer.lowZ - z, z - outer.highZ));
+        return outX * outX + outY * outY + outZ * outZ <= radius * radius;
+    }
+
+    /// Whether a plane cuts it, or lies on it.
+    boolean isCut(double nx, double ny, double nz, double far) {
+        double halfX = (outer.highX - outer.lowX) / 2;
+        double halfY = (outer.highY - outer.lowY) / 2;
+        double halfZ = (outer.highZ - outer.lowZ) / 2;
+        double reach = Math.abs(nx) * halfX + Math.abs(ny) * halfY + Math.abs(nz) * halfZ;
+        return Math.abs(nx * middleX + ny * middleY + nz * middleZ - far) <= reach + 1e-9;
     }
 
     /// Whether what is inside is water at a height.

@@ -102,7 +102,7 @@ final class Walker {
 
     private void follow(Ray ray, Draws draws) {
         for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
-            ready.nearest(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in.within, hit);
+            ready.nearest(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
             if (ready.takesLight(ray.in.medium)) {
                 lose(ray);
             }

@@ -51,7 +51,7 @@ public final class PovScene {
         for (int i = 0; i < world.lights().size(); i++) {
             scene.face(world.lights().get(i).source(), coded(code(-2 - i)));
         }
-        world.basin().ifPresent(scene::basin);
+        world.basin().ifPresent(basin -> scene.basin(basin, ""));
         return scene.text.toString();
     }
 
@@ -73,7 +73,7 @@ public final class PovScene {
                 scene.say("light_source { %s, rgb 0.4 }", at(face.emitter().middle()));
             }
         }
-        world.basin().ifPresent(scene::basin);
+        world.basin().ifPresent(basin -> scene.basin(basin, " reflection { 0, 1 fresnel on } conserve_energy"));
         return scene.text.toString();
     }
 
@@ -220,13 +220,15 @@ public final class PovScene {
 
     /// Panes as one block with the water as a block in it; the water reaches over the block's top by nothing, so sight
     /// that goes over the water line is not to be compared.
-    private void basin(Basin basin) {
-        String clear = " texture { pigment { rgbt <1, 1, 1, 1> } finish { ambient 0 diffuse 0 } } interior { ior %.9f } }";
-        block(basin.outside().low(), basin.outside().high(), String.format(Locale.ROOT, clear, basin.glass().index()));
+    ///
+    /// @param mirrors how they mirror: empty for not at all
+    private void basin(Basin basin, String mirrors) {
+        String clear = " texture { pigment { rgbt <1, 1, 1, 1> } finish { ambient 0 diffuse 0%s } } interior { ior %.9f } }";
+        block(basin.outside().low(), basin.outside().high(), String.format(Locale.ROOT, clear, mirrors, basin.glass().index()));
         Bounds inside = basin.inside();
         Vec high = inside.high();
         block(inside.low(), new Vec(high.x(), high.y(), basin.waterLineMetres()),
-                String.format(Locale.ROOT, clear, basin.water().index()));
+                String.format(Locale.ROOT, clear, mirrors, basin.water().index()));
     }
 
     private void block(Vec low, Vec high, String coat) {
