@@ -97,7 +97,7 @@ final class Brightness {
         float[] grid = new float[PLACES * PLACES];
         for (int i = 0; i < grid.length; i++) {
             Vec place = middle.plus(right.times(2.0 * (i % PLACES) / (PLACES - 1) - 1))
-                    .plus(up.times(2.0 * (i / PLACES) / (PLACES - 1) - 1));
+                    .plus(up.times(2.0 * Math.floorDiv(i, PLACES) / (PLACES - 1) - 1));
             double share = 1;
             for (Glow part : placed) {
                 share *= part.share(place, facing);
@@ -113,7 +113,7 @@ final class Brightness {
     /// Whether it is brighter from one side than from straight before, at any of a few places.
     private static boolean differsByDirection(Glow glow, Vec middle, Vec facing, Vec right, Vec up) {
         for (int i = 0; i < 16; i++) {
-            Vec place = middle.plus(right.times((i % 4 - 1.5) / 2)).plus(up.times((i / 4 - 1.5) / 2));
+            Vec place = middle.plus(right.times((i % 4 - 1.5) / 2)).plus(up.times(((i >> 2) - 1.5) / 2));
             double straight = glow.share(place, facing);
             Vec aside = facing.plus(right.unit().times(0.3 + 0.1 * i))
                     .plus(up.unit().times(0.9 - 0.1 * i));
@@ -152,7 +152,7 @@ final class Brightness {
         double x = Math.clamp((u + 1) / 2 * (PLACES - 1), 0, PLACES - 1.000001);
         double y = Math.clamp((v + 1) / 2 * (PLACES - 1), 0, PLACES - 1.000001);
         int column = (int) x;
-        int at = (int) y * PLACES + column;
+        int at = ((int) y) * PLACES + column;
         double s = x - column;
         double t = y - (int) y;
         double low = (1 - s) * grid[at] + s * grid[at + 1];

@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import java.util.Arrays;
+
 /// Light that falls on a place: of each lamp what falls with nothing between, exact, by the share of it that comes
 /// through to there; and the surround. For one thread.
 final class Falling {
@@ -166,7 +168,7 @@ final class Falling {
                 continue;
             }
             double weights = 0;
-            java.util.Arrays.fill(sum, 0);
+            Arrays.fill(sum, 0);
             for (int i = 0; i < samples; i++) {
                 draws.begin(seed, light, i, samples);
                 draws.next();

@@ -16,11 +16,11 @@ final class Lambert {
         double square = x * x;
         double fourth = square * square;
         double one = (1.2091995757907175 - x * 0.2636001411638357)
-                + square * (0.069733218324999282 - x * 0.019837155366604905);
-        double two = (0.0058613247363611654 - x * 0.0017728306822452031)
-                + square * (0.00054605217823839134 - x * 0.00016972071365044724);
-        double three = (5.0680197108518542e-5 - x * 1.5980058696989399e-5)
-                + square * (7.3117623346620639e-6 - x * 2.3352813138787369e-6);
+                + square * (0.06973321832499928 - x * 0.019837155366604905);
+        double two = (0.005861324736361165 - x * 0.001772830682245203)
+                + square * (0.0005460521782383914 - x * 0.00016972071365044724);
+        double three = (5.068019710851854e-5 - x * 1.59800586969894e-5)
+                + square * (7.311762334662064e-6 - x * 2.3352813138787367e-6);
         double sum = one + fourth * (two + fourth * three);
         return cosine >= 0 ? sum : Math.PI / Math.sqrt(Math.max(ON_AN_EDGE, 1 - cosine * cosine)) - sum;
     }
@@ -51,10 +51,15 @@ final class Lambert {
         double bb = right * right + low * low + square;
         double cc = right * right + high * high + square;
         double dd = left * left + high * high + square;
-        double ab = 1 / Math.sqrt(aa * bb);
-        double bc = 1 / Math.sqrt(bb * cc);
-        double cd = 1 / Math.sqrt(cc * dd);
-        double da = 1 / Math.sqrt(dd * aa);
+        double ra = Math.sqrt(aa);
+        double rb = Math.sqrt(bb);
+        double rc = Math.sqrt(cc);
+        double rd = Math.sqrt(dd);
+        double ac = 1 / (ra * rb * rc * rd);
+        double ab = ac * rc * rd;
+        double bc = ac * rd * ra;
+        double cd = ac * ra * rb;
+        double da = ac * rb * rc;
         double wide = right - left;
         double tall = high - low;
         double sum = wide * (-z * v - low * w) * ab * turn((left * right + low * low + square) * ab)

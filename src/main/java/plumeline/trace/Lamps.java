@@ -3,7 +3,6 @@ package plumeline.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumeline.colour.Rgb;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
@@ -486,9 +485,5 @@ final class Lamps {
     /// Whether one place of it stands for all.
     boolean isPoint(int light) {
         return kinds[light] == SPOT;
-    }
-
-    Rgb colourOf(int light) {
-        return new Rgb(colour(light, 0), colour(light, 1), colour(light, 2));
     }
 }

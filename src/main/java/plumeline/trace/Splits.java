@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import java.util.function.DoubleUnaryOperator;
+
 /// How light parts at a clear surface.
 final class Splits {
     private static final int STEPS = 256;
@@ -20,9 +22,15 @@ final class Splits {
             return 1;
         }
         double behind = Math.sqrt(1 - square);
-        double s = (from * cosine - to * behind) / (from * cosine + to * behind);
-        double p = (to * cosine - from * behind) / (to * cosine + from * behind);
-        return (s * s + p * p) / 2;
+        double one = from * cosine;
+        double other = to * behind;
+        double cross = to * cosine;
+        double back = from * behind;
+        // Both shares over one denominator: a division costs as much as all else here.
+        double s = (one - other) * (cross + back);
+        double p = (cross - back) * (one + other);
+        double all = (one + other) * (cross + back);
+        return (s * s + p * p) / (2 * all * all);
     }
 
     /// Gives Schlick's share for a metal.
@@ -34,7 +42,7 @@ final class Splits {
 
     /// Gives the share that is mirrored of light that comes alike from all round: twice the integral of share and
     /// cosine over the cosine.
-    static double mean(java.util.function.DoubleUnaryOperator share) {
+    static double mean(DoubleUnaryOperator share) {
         double sum = 0;
         for (int i = 0; i < STEPS; i++) {
             double cosine = (i + 0.5) / STEPS;

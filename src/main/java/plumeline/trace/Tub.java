@@ -2,22 +2,42 @@ package plumeline.trace;
 
 import java.util.Optional;
 import plumeline.geom.Bounds;
+import plumeline.geom.Vec;
 
 /// A basin's surfaces: its panes from outside, from inside, and its water.
 final class Tub {
     private final Case outer;
     private final Case inner;
+    private final double middleX;
+    private final double middleY;
+    private final double middleZ;
+    private final double square;
     private final double level;
     private final boolean isWet;
 
     Tub(Basin basin) {
         inner = new Case(basin.inside(), Optional.empty());
         outer = new Case(basin.outside(), Optional.of(inner));
+        Vec low = basin.outside().low();
+        Vec high = basin.outside().high();
+        middleX = (low.x() + high.x()) / 2;
+        middleY = (low.y() + high.y()) / 2;
+        middleZ = (low.z() + high.z()) / 2;
+        double radius = low.distanceMetres(high) / 2 * (1 + 1e-9);
+        square = radius * radius;
         level = basin.waterLineMetres();
         isWet = level > basin.inside().low().z();
     }
 
     void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        double x = middleX - ox;
+        double y = middleY - oy;
+        double z = middleZ - oz;
+        double on = x * dx + y * dy + z * dz;
+        double away = x * x + y * y + z * z - square;
+        if (away > on * on || (away > 0 && on < 0)) {
+            return;
+        }
         if (outer.meets(Hit.OUTER, ox, oy, oz, dx, dy, dz, hit)) {
             inner.meets(Hit.INNER, ox, oy, oz, dx, dy, dz, hit);
             if (isWet && level < inner.highZ) {

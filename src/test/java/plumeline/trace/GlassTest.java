@@ -194,4 +194,27 @@ final class GlassTest {
         Plate down = Sets.exposed(world, Sets.eye(new Vec(0, -1e-3, 1), Vec.ZERO, 1e-6), 1, 1);
         assertThat(down.light(0, 0, 1)).isCloseTo(Math.exp(-10 * 0.055), within(1e-3));
     }
+
+    /// A thin cloud that takes nothing: in the furnace it sends back what it scatters away; beside a spot it shines by
+    /// `I/d² · τ/4π`.
+    @Test
+    void thinCloud_scattersOnce() {
+        float[] shares = new float[6 * 6 * 6];
+        java.util.Arrays.fill(shares, 1f);
+        Bounds box = new Bounds(new Vec(-0.05, -0.05, -0.05), new Vec(0.05, 0.05, 0.05));
+        Cloud cloud = new Cloud(box, 6, 6, 6, shares, new Rgb(0.5, 0.5, 0.5), Sets.ONE);
+        Eye eye = Sets.eye(new Vec(0, -1, 0), Vec.ZERO, 1e-6);
+        World furnace = new World(List.of(), List.of(), Optional.empty(), List.of(cloud), Sets.ONE);
+        assertThat(Sets.exposed(furnace, eye, 1, 1).light(0, 0, 1)).isCloseTo(1, within(0.003));
+        Light spot = new Light(
+                "spot",
+                new Light.Source.Spot(
+                        new Aim(new Vec(0, 0, 2), 0, 0),
+                        new plumeline.light.Intensity.AllRound(1000),
+                        plumeline.light.Glow.even()),
+                Sets.ONE);
+        World lit = new World(List.of(), List.of(spot), Optional.empty(), List.of(cloud), Sets.DARK);
+        double wanted = 1000 / 4.0 * 0.05 / (4 * Math.PI);
+        assertThat(Sets.exposed(lit, eye, 1, 1).light(0, 0, 1)).isCloseTo(wanted, within(0.06 * wanted));
+    }
 }
