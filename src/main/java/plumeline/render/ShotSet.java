@@ -204,11 +204,19 @@ public final class ShotSet {
         return lamps;
     }
 
-    /// Its entrance pupil is as wide as `f/N`, as that of a lens of pupil ratio 1.
+    /// Its entrance pupil is as wide as `f/N`, as that of a lens of pupil ratio 1. One of another ratio stands
+    /// elsewhere than the lens point, from which all is seen: here it is made as wide as gives the same cone at the
+    /// focus, `f/N · s/L`, s and L being the ways from lens point and from pupil to it. Blur is then that of the
+    /// lens sums near the focus, and off by `s/L` at most, far behind it.
+    ///
+    /// **Source:** own derivation, `docs/derivations/lens.md`.
     private Eye eye(Scene scene) {
         Picture picture = scene.picture();
-        double pupil = picture.lens().focalLengthMetres() / (2 * Math.max(picture.fNumber(), LEAST_F_NUMBER));
-        return new Eye(scene.aim(), picture.widthTangent(), picture.heightTangent(), pupil, picture.focusMetres());
+        double focal = picture.lens().focalLengthMetres();
+        double focus = picture.focusMetres();
+        double fromPupil = focus - focal + focal / picture.lens().pupilRatio();
+        double pupil = focal / (2 * Math.max(picture.fNumber(), LEAST_F_NUMBER)) * focus / fromPupil;
+        return new Eye(scene.aim(), picture.widthTangent(), picture.heightTangent(), pupil, focus);
     }
 
     /// Gives the world over an exposure, so many instants, each in the middle of its part of it.

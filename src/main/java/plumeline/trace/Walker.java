@@ -123,6 +123,15 @@ final class Walker {
                 return;
             }
         }
+        rest(ray, 1, ready.media.index(ray.in.medium));
+    }
+
+    /// What isn't followed further is taken to come of the surround, as much brighter in a substance as its index's
+    /// square: an even world is even in glass too.
+    private void rest(Ray ray, double share, double index) {
+        double[] around = ready.surround;
+        double bright = share * index * index;
+        add(bright * ray.red * around[0], bright * ray.green * around[1], bright * ray.blue * around[2]);
     }
 
     private void add(double r, double g, double b) {
@@ -180,12 +189,18 @@ final class Walker {
         double mirrorZ = ray.dz + 2 * cosine * nz;
         if (share >= 1) {
             ray.turn(mirrorX, mirrorY, mirrorZ);
-            return ++ray.mirrors <= MOST_MIRRORS;
+            if (++ray.mirrors > MOST_MIRRORS) {
+                rest(ray, 1, from);
+                return false;
+            }
+            return true;
         }
         if (share * ray.counts() >= CUT && ray.mirrors < MOST_MIRRORS) {
             Ray parted = rays[ray.level + 1];
             parted.part(ray, share, mirrorX, mirrorY, mirrorZ);
             follow(parted, draws);
+        } else {
+            rest(ray, share, from);
         }
         double ratio = from / to;
         double bent = Math.sqrt(1 - ratio * ratio * (1 - straight * straight));
@@ -193,7 +208,11 @@ final class Walker {
         ray.turn(ratio * ray.dx + along * nx, ratio * ray.dy + along * ny, ratio * ray.dz + along * nz);
         ray.dim((1 - share) * ratio * ratio);
         ray.in.set(within, next);
-        return ray.counts() >= CUT;
+        if (ray.counts() < CUT) {
+            rest(ray, 1, to);
+            return false;
+        }
+        return true;
     }
 
     /// Lets a ray meet an opaque place: what it sends back evenly is added, what it mirrors becomes the ray.
