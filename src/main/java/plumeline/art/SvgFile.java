@@ -28,8 +28,7 @@ final class SvgFile {
     /// In so many first characters an SVG says that it is one.
     private static final int HEAD = 4096;
 
-    private static final Pattern POINTER = Pattern.compile(
-            "(?:\\bhref\\s*=\\s*[\"']\\s*|\\bsrc\\s*=\\s*[\"']\\s*|"
+    private static final Pattern POINTER = Pattern.compile("(?:\\bhref\\s*=\\s*[\"']\\s*|\\bsrc\\s*=\\s*[\"']\\s*|"
             + "url\\(\\s*[\"']?\\s*|@import\\s*[\"']?\\s*)([^\"')\\s>]*)");
 
     /// The library would tell the console of damage; here the answer does.

@@ -13,10 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import plumeline.take.Measured;
 import plumeline.lesson.Lessons;
 import plumeline.lesson.LessonsReading;
 import plumeline.plan.Plans;
+import plumeline.take.Measured;
 
 /// The text of lessons beside a plan: `fernhollow.lessons.yaml` beside `fernhollow.yaml`.
 public final class LessonFile {
@@ -87,7 +87,8 @@ public final class LessonFile {
         lessons.list().forEach(lesson -> counted.merge(subject(lesson.measured()), 1, Integer::sum));
         String subjects = counted.entrySet().stream()
                 .map(entry -> entry.getKey().startsWith("ink ")
-                        ? entry.getKey().substring(4) + " from " + entry.getValue() + (entry.getValue() == 1 ? " take" : " takes")
+                        ? entry.getKey().substring(4) + " from " + entry.getValue()
+                                + (entry.getValue() == 1 ? " take" : " takes")
                         : entry.getKey())
                 .collect(Collectors.joining(", "));
         return "plumeline: measured values of " + lessons.file() + ": " + subjects;

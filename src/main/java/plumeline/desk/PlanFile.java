@@ -61,7 +61,8 @@ public final class PlanFile {
     /// @return the findings on the film
     /// @throws Refusal where what was typed or what was read is at fault
     /// @throws IOException where the world fails, such as a full disk
-    public static FilmAnswer solve(Plan plan, List<String> shots, String name, Console console) throws Refusal, IOException {
+    public static FilmAnswer solve(Plan plan, List<String> shots, String name, Console console)
+            throws Refusal, IOException {
         return solve(plan, shots, InkFolder.records(InkFolder.ofPlan(name)), console);
     }
 

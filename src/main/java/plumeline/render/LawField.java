@@ -212,7 +212,8 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
         /// How far a cell of a layer is from the nozzle's axis.
         private double asideMetres(int n) {
             double x = box.low().x() + (n % ACROSS + 0.5) * dx - place.mouth().x();
-            double y = box.low().y() + ((n / ACROSS) + 0.5) * dy - place.mouth().y();
+            int row = n / ACROSS;
+            double y = box.low().y() + (row + 0.5) * dy - place.mouth().y();
             return Math.hypot(x, y);
         }
 

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import plumeline.colour.Srgb;
 import plumeline.trace.Plate;
 
-/// How noisy a picture still is: the standard error, as a screen shows it, that 19 of 20 of its pixels stay under, black
-/// ones apart. A mean would call a picture clean whose small glossy thing is all grain before an even wall.
+/// How noisy a picture still is: the standard error, as a screen shows it, that 19 of 20 of its pixels stay under,
+/// black ones apart. A mean would call a picture clean whose small glossy thing is all grain before an even wall.
 public final class Noise {
     /// The screen's scale is followed over so little, share of white.
     private static final double STEP = 1e-4;

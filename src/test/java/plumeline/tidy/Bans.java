@@ -74,7 +74,7 @@ final class Bans {
             new Ban("java.lang.Math.random", "chance without a seed"),
             new Ban("java.util.UUID.randomUUID", "chance without a seed"));
 
-    /// What only `cli` may touch.
+    /// What only `cli` and `desk` may touch.
     static final List<Ban> PRINTING_AND_EXITING = List.of(
             new Ban("java.lang.System.out", "printing"),
             new Ban("java.lang.System.err", "printing"),

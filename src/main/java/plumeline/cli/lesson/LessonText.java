@@ -1,10 +1,8 @@
 package plumeline.cli.lesson;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import plumeline.desk.Usage;
 import plumeline.ink.Descent;

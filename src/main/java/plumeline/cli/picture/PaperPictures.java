@@ -136,7 +136,7 @@ public final class PaperPictures {
         Stage stage = set.stage();
         long frame = due.moment().frame(stage.frames());
         Played played = Played.of(plan, stage.shot(), stage.frames());
-        double seconds = played.captured().secondsOf(played.sources().shown((int) frame));
+        double seconds = played.captured().secondsOf((double) played.sources().shown((int) frame));
         Scene scene = set.sceneAt(seconds);
         Plate plate = plate(set, seconds, scene.picture());
         byte[] png = PngFile.of(Develop.of(plate, set.developing(seconds)));

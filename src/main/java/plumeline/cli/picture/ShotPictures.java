@@ -39,9 +39,11 @@ final class ShotPictures {
         for (ShotAnswer answer : film.shots()) {
             for (Stage stage : SetPainter.stages(film.plan(), answer.shot())) {
                 if (names.contains(SetPainter.name(stage))) {
-                    Optional<DyeFilm> ink = InkFilms.find(inks, stage, answer.posed().values());
+                    Optional<DyeFilm> ink =
+                            InkFilms.find(inks, stage, answer.posed().values());
                     String digest = digest(stage.shot(), plan)
-                            + ink.map(found -> found.head() + " " + found.frames()).orElse("");
+                            + ink.map(found -> found.head() + " " + found.frames())
+                                    .orElse("");
                     var props = new Props(ArtFiles.read(stage.shot(), plan, console), ink);
                     beside.put(SetPainter.name(stage), new SetPainter.Beside(props, digest));
                 }
@@ -52,8 +54,7 @@ final class ShotPictures {
     }
 
     /// Makes the shots of some pictures ready; says what was taken for granted.
-    static ShotPictures of(
-            FilmAnswer film, List<Wanted> wanted, String plan, PictureOptions options, Console console)
+    static ShotPictures of(FilmAnswer film, List<Wanted> wanted, String plan, PictureOptions options, Console console)
             throws Refusal, IOException {
         return new ShotPictures(film, wanted, plan, options, console);
     }
@@ -69,7 +70,10 @@ final class ShotPictures {
         for (Placed placed : shot.placed()) {
             Optional<String> file = placed.thing().written().findWord("label.art");
             if (file.isPresent() && folder.find(file.get(), ArtFile.MOST_BYTES + 1) instanceof Beside.File.There art) {
-                all.append(placed.name()).append(' ').append(sha256(art.toArray())).append('\n');
+                all.append(placed.name())
+                        .append(' ')
+                        .append(sha256(art.toArray()))
+                        .append('\n');
             }
         }
         return all.toString();
@@ -77,8 +81,7 @@ final class ShotPictures {
 
     private static String sha256(byte[] bytes) {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
