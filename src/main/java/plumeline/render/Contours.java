@@ -9,11 +9,32 @@ import plumeline.sketch.Spot;
 /// Lines along which a field of numbers, one a pixel, passes a level; straight between the middles of pixels.
 ///
 /// **Source:** marching squares: common practice. Where a square is ambiguous the mean of its corners decides.
-///
-/// @param width numbers across, > 0
-/// @param height numbers down, > 0
-/// @param field row by row from the top
-record Contours(int width, int height, double[] field) {
+final class Contours {
+    private final int width;
+    private final int height;
+    private final double[] field;
+
+    /// @param width numbers across, > 0
+    /// @param height numbers down, > 0
+    /// @param field row by row from the top
+    Contours(int width, int height, double[] field) {
+        this.width = width;
+        this.height = height;
+        this.field = field;
+    }
+
+    int width() {
+        return width;
+    }
+
+    int height() {
+        return height;
+    }
+
+    double[] field() {
+        return field;
+    }
+
     /// A line; where it is closed its last place is its first.
     record Line(List<Spot> spots) {
         boolean isClosed() {
@@ -75,14 +96,18 @@ record Contours(int width, int height, double[] field) {
         Map<Piece, Boolean> used = new HashMap<>();
         // Open lines first, each from one of its two ends.
         for (Piece piece : pieces) {
-            if (ends.get(piece.from()).size() == 1) {
+            if (count(ends, piece.from()) == 1) {
                 follow(piece, piece.from(), ends, used, level, lines);
-            } else if (ends.get(piece.to()).size() == 1) {
+            } else if (count(ends, piece.to()) == 1) {
                 follow(piece, piece.to(), ends, used, level, lines);
             }
         }
         pieces.forEach(piece -> follow(piece, piece.from(), ends, used, level, lines));
         return lines;
+    }
+
+    private static int count(Map<Side, List<Piece>> ends, Side side) {
+        return ends.getOrDefault(side, List.of()).size();
     }
 
     private void follow(
@@ -103,7 +128,7 @@ record Contours(int width, int height, double[] field) {
             used.put(piece, true);
             at = piece.from().equals(at) ? piece.to() : piece.from();
             spots.add(place(at, level));
-            next = ends.get(at).stream()
+            next = ends.getOrDefault(at, List.of()).stream()
                     .filter(other -> !used.containsKey(other))
                     .toList();
         }

@@ -18,12 +18,26 @@ import plumeline.stage.Strand;
 
 /// The way of lines and rods that hold things, as a mask must follow it: dashed along the middle, both edges where they
 /// lie apart.
-record StrandLines(Stage stage, double[] values, Scene scene, PictureSheet sheet, PaperUnit unit) {
+final class StrandLines {
     /// Places of a strand that are looked at.
     private static final int PIECES = 400;
 
     /// Edges nearer to each other aren't drawn, pixels of the sheet.
     private static final double APART = 2;
+
+    private final Stage stage;
+    private final double[] values;
+    private final Scene scene;
+    private final PictureSheet sheet;
+    private final PaperUnit unit;
+
+    StrandLines(Stage stage, double[] values, Scene scene, PictureSheet sheet, PaperUnit unit) {
+        this.stage = stage;
+        this.values = values;
+        this.scene = scene;
+        this.sheet = sheet;
+        this.unit = unit;
+    }
 
     /// A stretch that is seen in one way, its two edges beside it.
     private record Run(PlaceSight.Way way, List<Spot> middle, List<Spot> one, List<Spot> other) {}

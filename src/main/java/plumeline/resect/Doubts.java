@@ -75,10 +75,25 @@ final class Doubts {
     }
 
     /// What would explain as much as something else.
-    ///
-    /// @param doubt what is in doubt then
-    /// @param off by how much each unknown would be off by it, SI; all 0 for a click
-    record Other(Doubt doubt, double[] off) {}
+    static final class Other {
+        private final Doubt doubt;
+        private final double[] off;
+
+        /// @param doubt what is in doubt then
+        /// @param off by how much each unknown would be off by it, SI; all 0 for a click
+        Other(Doubt doubt, double[] off) {
+            this.doubt = doubt;
+            this.off = off;
+        }
+
+        Doubt doubt() {
+            return doubt;
+        }
+
+        double[] off() {
+            return off;
+        }
+    }
 
     /// Fits and doubts; empty where the start gives nothing.
     static Optional<Outcome> settle(Fit.Task task, List<Sought> sought) {

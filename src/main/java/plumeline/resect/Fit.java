@@ -11,23 +11,77 @@ import java.util.function.Function;
 ///
 /// **Source:** D. W. Marquardt, "An algorithm for least-squares estimation of nonlinear parameters", J. SIAM 11 (1963),
 /// 431–441. From memory; written anew.
-///
-/// @param off the unknowns' values, SI
-/// @param residual readings less what the values give
-/// @param slopes by how much each reading's figure changes with each unknown there
-/// @param covariance how the values scatter about the truth
-record Fit(double[] off, double[] residual, double[][] slopes, double[][] covariance) {
+final class Fit {
     private static final int MOST_STEPS = 100;
     private static final double SETTLED = 1e-9;
     private static final double STIFFEST = 1e12;
 
+    private final double[] off;
+    private final double[] residual;
+    private final double[][] slopes;
+    private final double[][] covariance;
+
+    /// @param off the unknowns' values, SI
+    /// @param residual readings less what the values give
+    /// @param slopes by how much each reading's figure changes with each unknown there
+    /// @param covariance how the values scatter about the truth
+    Fit(double[] off, double[] residual, double[][] slopes, double[][] covariance) {
+        this.off = off;
+        this.residual = residual;
+        this.slopes = slopes;
+        this.covariance = covariance;
+    }
+
+    double[] off() {
+        return off;
+    }
+
+    double[] residual() {
+        return residual;
+    }
+
+    double[][] slopes() {
+        return slopes;
+    }
+
+    double[][] covariance() {
+        return covariance;
+    }
+
     /// What is fitted.
-    ///
-    /// @param readings y
-    /// @param sigmas σ, one a reading; infinite where it says nothing
-    /// @param figures f: what values of the unknowns give; empty where they give nothing
-    /// @param steps by how much each unknown is moved to find slopes, SI
-    record Task(double[] readings, double[] sigmas, Function<double[], Optional<double[]>> figures, double[] steps) {}
+    static final class Task {
+        private final double[] readings;
+        private final double[] sigmas;
+        private final Function<double[], Optional<double[]>> figures;
+        private final double[] steps;
+
+        /// @param readings y
+        /// @param sigmas σ, one a reading; infinite where it says nothing
+        /// @param figures f: what values of the unknowns give; empty where they give nothing
+        /// @param steps by how much each unknown is moved to find slopes, SI
+        Task(double[] readings, double[] sigmas, Function<double[], Optional<double[]>> figures, double[] steps) {
+            this.readings = readings;
+            this.sigmas = sigmas;
+            this.figures = figures;
+            this.steps = steps;
+        }
+
+        double[] readings() {
+            return readings;
+        }
+
+        double[] sigmas() {
+            return sigmas;
+        }
+
+        Function<double[], Optional<double[]>> figures() {
+            return figures;
+        }
+
+        double[] steps() {
+            return steps;
+        }
+    }
 
     /// Fits; empty where the unknowns' start gives nothing.
     static Optional<Fit> of(Task task, double[][] belief) {
