@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
@@ -113,6 +114,24 @@ public final class PlanFile {
                     Refusal.attempt(before, name, names, otherwise));
         }
         return shot.get();
+    }
+
+    /// The name of a shot's pass, where it has one of that name.
+    ///
+    /// @param shot the shot
+    /// @param pass the pass's name as it was typed
+    /// @return the name
+    /// @throws Refusal where the shot has no such pass
+    public static String pass(Shot shot, String pass) throws Refusal {
+        List<String> names = shot.passes().stream().map(Pass::name).toList();
+        if (names.contains(pass)) {
+            return pass;
+        }
+        throw names.isEmpty()
+                ? new Refusal("the shot " + shot.name() + " has no passes", "Leave --pass out.")
+                : new Refusal(
+                        "the shot " + shot.name() + " has no pass " + pass + "; it has " + String.join(", ", names),
+                        Refusal.attempt("--pass ", pass, names, "Name one of them."));
     }
 
     /// The plan that came with the program, for rehearsals and `demo`.

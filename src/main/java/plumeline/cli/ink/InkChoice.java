@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import plumeline.desk.PlanFile;
 import plumeline.desk.Refusal;
 import plumeline.plan.Pass;
 import plumeline.plan.Plan;
@@ -46,7 +47,7 @@ record InkChoice(
     /// @param pass the pass that was named
     /// @throws Refusal where there is no such pass, several differ and none was named, or what ink needs is missing
     static InkChoice of(Plan plan, Shot shot, Optional<String> pass) throws Refusal {
-        List<String> names = pass.isPresent() ? List.of(named(shot, pass.get())) : withInk(shot);
+        List<String> names = pass.isPresent() ? List.of(PlanFile.pass(shot, pass.get())) : withInk(shot);
         Marks marks = marks(plan, shot);
         List<InkChoice> choices = new ArrayList<>();
         for (String name : names) {
@@ -66,18 +67,6 @@ record InkChoice(
         }
         InkChoice first = choices.getFirst();
         return new InkChoice(plan, shot, names, first.stage, first.valuesSi, first.ink, first.open);
-    }
-
-    private static String named(Shot shot, String pass) throws Refusal {
-        List<String> names = shot.passes().stream().map(Pass::name).toList();
-        if (names.contains(pass)) {
-            return pass;
-        }
-        throw names.isEmpty()
-                ? new Refusal("the shot " + shot.name() + " has no passes", "Leave --pass out.")
-                : new Refusal(
-                        "the shot " + shot.name() + " has no pass " + pass + "; it has " + String.join(", ", names),
-                        Refusal.attempt("--pass ", pass, names, "Name one of them."));
     }
 
     private static List<String> withInk(Shot shot) {

@@ -19,7 +19,6 @@ import plumeline.desk.PlainFile;
 import plumeline.desk.PlanFile;
 import plumeline.desk.Refusal;
 import plumeline.desk.Usage;
-import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
@@ -138,16 +137,7 @@ public final class FramesCommand implements Command {
 
     private static Optional<String> pass(Shot shot, Arguments given) throws Refusal {
         Optional<String> named = given.findValue("--pass");
-        List<String> names = shot.passes().stream().map(Pass::name).toList();
-        if (named.isPresent() && !names.contains(named.get())) {
-            throw names.isEmpty()
-                    ? new Refusal("the shot " + shot.name() + " has no passes", "Leave --pass out.")
-                    : new Refusal(
-                            "the shot " + shot.name() + " has no pass " + named.get() + "; it has "
-                                    + String.join(", ", names),
-                            Refusal.attempt("--pass ", named.get(), names, "Name one of them."));
-        }
-        return named;
+        return named.isEmpty() ? named : Optional.of(PlanFile.pass(shot, named.get()));
     }
 
     @Override

@@ -14,7 +14,6 @@ import plumeline.desk.PlanFile;
 import plumeline.desk.Refusal;
 import plumeline.desk.Usage;
 import plumeline.plan.Delivery;
-import plumeline.plan.Pass;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.Kind;
@@ -77,7 +76,7 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
                 ? PlanFile.shot(plan, given.findValue("--shot").get())
                 : plan.shots().getFirst();
         Optional<String> pass = given.findValue("--pass");
-        Stage stage = pass.isPresent() ? Stage.of(plan, shot, named(shot, pass.get())) : Stage.of(plan, shot);
+        Stage stage = pass.isPresent() ? Stage.of(plan, shot, PlanFile.pass(shot, pass.get())) : Stage.of(plan, shot);
         List<String> open = new ArrayList<>();
         double[] values = values(plan, shot, stage, file, console, open);
         Instant instant = instant(plan, stage, given.findValue("--at").orElse("start"));
@@ -85,18 +84,6 @@ record PictureChoice(Plan plan, ShotSet set, double realSeconds, String when, Li
                 ArtFiles.read(stage.shot(), file, console), InkFilms.find(InkFolder.ofPlan(file), stage, values));
         ShotSet set = ShotSet.of(plan, stage, values, props);
         return new PictureChoice(plan, set, instant.realSeconds(), instant.words(), open);
-    }
-
-    private static String named(Shot shot, String pass) throws Refusal {
-        List<String> names = shot.passes().stream().map(Pass::name).toList();
-        if (names.contains(pass)) {
-            return pass;
-        }
-        throw names.isEmpty()
-                ? new Refusal("the shot " + shot.name() + " has no passes", "Leave --pass out.")
-                : new Refusal(
-                        "the shot " + shot.name() + " has no pass " + pass + "; it has " + String.join(", ", names),
-                        Refusal.attempt("--pass ", pass, names, "Name one of them."));
     }
 
     private static double[] values(Plan plan, Shot shot, Stage stage, String file, Console console, List<String> open)
