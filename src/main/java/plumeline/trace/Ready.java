@@ -167,6 +167,7 @@ final class Ready {
                 hit.index = part;
             }
         }
+        lamps.meets(ox, oy, oz, dx, dy, dz, hit);
         return true;
     }
 
