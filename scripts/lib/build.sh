@@ -85,8 +85,8 @@ show_progress() {
 warm_up() {
   say 'preparing a quick start'
   rm -f "$app"/*.aot "$app/training.log"
-  make_cache plumeline "${path//@/$app}" papers demo post
-  make_cache papers "${path//@/$app}:${papers//@/$app}" ask keep
+  make_cache plumeline "${path//@/$app}" papers demo post animatic
+  make_cache papers "${path//@/$app}:${papers//@/$app}" ask keep animatic
 }
 
 # make_cache NAME CLASSPATH COMMAND...: rehearses all commands but those named and keeps what they loaded. Native access is

@@ -100,7 +100,11 @@ final class OutlinesTruthIT {
                       nod: {axis: tilt, by: -10 deg, in: 1 s}
                       roll: {axis: roll, by: 14 deg, in: 1 s}
                     frames: 25
-                    """, List.of(0.0, 0.5, 1.0)),
+                    """, List.of(0.0, 0.5, 1.0)));
+    }
+
+    static Stream<Arguments> farShots() {
+        return Stream.of(
                 Arguments.of("zoom and pull", """
                     camera: {body: small, lens: short, at: [200 mm, -700 mm, 350 mm], turn: -16 deg,
                       tilt: -22 deg, focus: 700 mm, f_number: 2.8}
@@ -149,7 +153,7 @@ final class OutlinesTruthIT {
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("shots")
+    @MethodSource({"shots", "farShots"})
     void things_showWhereTheirOutlinesAre(String name, String shot, List<Double> instants) {
         ShotSet set = TruthShots.of(shot);
         List<String> wrong = new ArrayList<>();

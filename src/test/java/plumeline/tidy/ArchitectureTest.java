@@ -31,6 +31,9 @@ final class ArchitectureTest {
             Map.entry("com.google.zxing.", Set.of("sheet")),
             Map.entry("com.ibm.icu.", Set.of("press")),
             Map.entry("org.w3c.dom.", Set.of("press")),
+            Map.entry("org.xml.sax.", Set.of("press")),
+            Map.entry("javax.xml.parsers.", Set.of("press")),
+            Map.entry("javax.imageio.", Set.of("art", "press")),
             Map.entry("com.github.weisj.jsvg.", Set.of("art")),
             Map.entry("org.bytedeco.", Set.of("clip")));
 

@@ -296,9 +296,10 @@ public final class AnimaticCommand implements Command {
         }
     }
 
-    /// None: the cache is made without the codecs.
     @Override
     public List<Rehearsal> rehearsals() {
-        return List.of();
+        return List.of(new Rehearsal(
+                List.of(Rehearsal.FILE, "--size", "64x36", "--samples", "1", "--out", Rehearsal.FOLDER + ".mp4"),
+                PlanFile.example()));
     }
 }

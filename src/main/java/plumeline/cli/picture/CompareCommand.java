@@ -37,7 +37,7 @@ import plumeline.resect.Spotted;
 import plumeline.resect.Still;
 import plumeline.resect.StillFile;
 import plumeline.resect.StillView;
-import plumeline.resect.page.ComparePage;
+import plumeline.resect.ComparePage;
 import plumeline.stage.Picture;
 import plumeline.stage.Stage;
 import plumeline.stage.StagedMark;

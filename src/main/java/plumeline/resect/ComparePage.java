@@ -1,4 +1,4 @@
-package plumeline.resect.page;
+package plumeline.resect;
 
 import java.util.ArrayList;
 import java.util.Base64;
@@ -6,11 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumeline.geom.Point;
-import plumeline.resect.Findings;
-import plumeline.resect.Landmark;
-import plumeline.resect.Said;
-import plumeline.resect.Spotted;
-import plumeline.resect.StillView;
 import plumeline.sketch.Markup;
 
 /// A still and the picture side by side, each place that can be clicked numbered, and a list of them; with an answer,

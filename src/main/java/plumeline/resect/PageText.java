@@ -1,4 +1,4 @@
-package plumeline.resect.page;
+package plumeline.resect;
 
 /// The page's style sheet and its script.
 final class PageText {
