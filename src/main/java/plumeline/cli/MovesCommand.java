@@ -6,7 +6,6 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -65,11 +64,7 @@ final class MovesCommand implements Command {
         if (named.isEmpty()) {
             return Optional.empty();
         }
-        Path path = PlainFile.toPath(named.get());
-        if (Files.isDirectory(path)) {
-            throw new Refusal(path + " is a folder; a file is wanted there", "Name a file with --to FILE.");
-        }
-        return Optional.of(path);
+        return Optional.of(PlainFile.toWrite(named.get()));
     }
 
     private static void write(KeysCsv keys, Writer to) throws IOException {

@@ -25,6 +25,8 @@ public final class PlainFile {
     /// The largest plan or question that is read, bytes.
     public static final int MOST_BYTES = 1 << 20;
 
+    private static final String ELSEWHERE = "Name a place that you may write to.";
+
     private static final Pattern LEFT = Pattern.compile("[.](.+)[.]([0-9]{1,18})[.]new");
 
     private PlainFile() {}
@@ -248,6 +250,26 @@ public final class PlainFile {
         }
     }
 
+    /// Makes a path of what was typed for a file to write, and its folder, before any work is done.
+    ///
+    /// @param name its name as it was typed
+    /// @return the path
+    /// @throws Refusal where a file can't be written there
+    public static Path toWrite(String name) throws Refusal {
+        Path path = toPath(name);
+        if (Files.isDirectory(path)) {
+            throw new Refusal(name + " is a folder; a file is wanted there", "Name a file in it.");
+        }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            throw new Refusal(name + " is no plain file: nothing is written into it", "Name another file.");
+        }
+        Path folder = path.toAbsolutePath().getParent();
+        if (folder != null) {
+            makeFolder(folder);
+        }
+        return path;
+    }
+
     /// Makes a folder to write into, before any work is done.
     ///
     /// @param folder the folder
@@ -256,14 +278,12 @@ public final class PlainFile {
         try {
             Files.createDirectories(folder);
         } catch (FileAlreadyExistsException e) {
-            throw new Refusal(
-                    e.getFile() + " is a file; a folder is wanted there", "Name another folder with --to DIR.");
+            throw new Refusal(e.getFile() + " is a file; a folder is wanted there", ELSEWHERE);
         } catch (IOException e) {
-            throw new Refusal("the folder " + folder + " can't be made here", "Name another folder with --to DIR.");
+            throw new Refusal("the folder " + folder + " can't be made here", ELSEWHERE);
         }
         if (!Files.isWritable(folder)) {
-            throw new Refusal(
-                    "the folder " + folder + " may not be written into by you", "Name another folder with --to DIR.");
+            throw new Refusal("the folder " + folder + " may not be written into by you", ELSEWHERE);
         }
     }
 

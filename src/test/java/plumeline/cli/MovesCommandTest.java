@@ -83,7 +83,7 @@ final class MovesCommandTest {
     @Test
     void moves_refusesAFolder_anUnknownShot_andAWrongPlan() {
         assertThat(run(PLAN, "moves", "-", "--to", folder.toString())).isEqualTo(Outcome.REFUSED);
-        assertThat(err.toString(UTF_8)).contains("is a folder; a file is wanted there", "Name a file with --to FILE.");
+        assertThat(err.toString(UTF_8)).contains("is a folder; a file is wanted there", "Name a file in it.");
         assertThat(run(PLAN, "moves", "-", "--shot", "tow")).isEqualTo(Outcome.REFUSED);
         assertThat(err.toString(UTF_8)).contains("the plan has no shot tow");
         assertThat(run(PLAN.replace("in: 1 s", "in: 1 mm"), "moves", "-")).isEqualTo(Outcome.REFUSED);

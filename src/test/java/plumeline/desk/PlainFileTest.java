@@ -57,6 +57,26 @@ final class PlainFileTest {
     }
 
     @Test
+    void toWrite_whereNoFileCanBe_isRefusedBeforeAnyWork() throws Exception {
+        Path file = Files.writeString(folder.resolve("plan.yaml"), "old");
+        assertThatThrownBy(() -> PlainFile.toWrite(folder.toString()))
+                .isInstanceOf(Refusal.class)
+                .hasMessage(folder + " is a folder; a file is wanted there");
+        assertThatThrownBy(() -> PlainFile.toWrite("/dev/null"))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("is no plain file");
+        assertThatThrownBy(() -> PlainFile.toWrite(file.resolve("a.png").toString()))
+                .isInstanceOf(Refusal.class)
+                .hasMessage(file + " is a file; a folder is wanted there");
+        assertThatThrownBy(() -> PlainFile.toWrite("/proc/none/a.png"))
+                .isInstanceOf(Refusal.class)
+                .hasMessage("the folder /proc/none can't be made here");
+        assertThat(PlainFile.toWrite(folder.resolve("new/a.png").toString())).isEqualTo(folder.resolve("new/a.png"));
+        assertThat(folder.resolve("new")).isEmptyDirectory();
+        assertThat(PlainFile.toWrite(file.toString())).hasContent("old");
+    }
+
+    @Test
     void read_aMebibyte_isTakenAndOneByteMoreIsNot() throws Exception {
         Files.write(folder.resolve("full"), new byte[PlainFile.MOST_BYTES]);
         Files.write(folder.resolve("over"), new byte[PlainFile.MOST_BYTES + 1]);

@@ -1,7 +1,6 @@
 package plumeline.cli.picture;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -209,16 +208,7 @@ public final class AnimaticCommand implements Command {
     private static Path out(Arguments given, String plan, Shown shown) throws Refusal {
         Optional<String> named = given.findValue("--out");
         if (named.isPresent()) {
-            Path path = PlainFile.toPath(named.get());
-            if (Files.isDirectory(path)) {
-                throw new Refusal(
-                        named.get() + " is a folder; a file is wanted", "Name a file in it, such as film.mp4.");
-            }
-            if (Files.exists(path) && !Files.isRegularFile(path)) {
-                throw new Refusal(
-                        named.get() + " is no plain file: a film isn't written into it", "Name another file.");
-            }
-            return path;
+            return PlainFile.toWrite(named.get());
         }
         Path pictures = PictureFolder.ofPlan(plan);
         String base = String.valueOf(pictures.getFileName());

@@ -126,11 +126,7 @@ public final class CompareCommand implements Command {
         if (out.isEmpty() && given.has("--json")) {
             return Optional.empty();
         }
-        Path path = PlainFile.toPath(out.orElse(PAGE));
-        if (Files.isDirectory(path)) {
-            throw new Refusal(path + " is a folder; a file is wanted there", "Name a file with --out FILE.");
-        }
-        return Optional.of(path);
+        return Optional.of(PlainFile.toWrite(out.orElse(PAGE)));
     }
 
     private static byte[] bytes(String name) throws Refusal, IOException {

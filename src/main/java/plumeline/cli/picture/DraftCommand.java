@@ -79,7 +79,7 @@ public final class DraftCommand implements Command {
         var delivery = PictureChoice.delivery(reading.plan().get(), given);
         PictureChoice choice = PictureChoice.of(reading.plan().get(), given, console);
         Window window = choice.window(delivery, given, ACROSS, ACROSS);
-        Path file = PlainFile.toPath(given.findValue("--out").orElse(choice.file(isParts ? "parts" : "draft")));
+        Path file = PlainFile.toWrite(given.findValue("--out").orElse(choice.file(isParts ? "parts" : "draft")));
         over.check(window);
         if (isParts) {
             return parts(choice, window, file, given.has("--mirrored"), console);

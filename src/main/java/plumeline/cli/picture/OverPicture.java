@@ -112,10 +112,12 @@ record OverPicture(Set<OnTop.Layer> layers, boolean isLevels) {
             drawn = OnTop.draw(choice.plan(), stage, set.values(), scene, png, layers);
         }
         String svg = drawn.drawing().toSvg();
-        int scaled = (int) Math.ceil(LEAST_WIDE / (double) Math.max(window.width(), window.height()));
-        PlainFile.lay(file, DrawingPainter.png(svg, window.width() * Math.max(1, scaled)));
+        int scaled = Math.max(1, (int) Math.ceil(LEAST_WIDE / (double) Math.max(window.width(), window.height())));
+        PlainFile.lay(file, DrawingPainter.png(svg, window.width() * scaled));
         PlainFile.lay(beside(file), svg.getBytes(StandardCharsets.UTF_8));
-        return drawn.notes().stream().map(note -> note + "\n").collect(Collectors.joining());
+        return "As a drawing too: " + beside(file) + ".\n"
+                + (scaled > 1 ? "The PNG file is " + scaled + " times as large, so that its words can be read.\n" : "")
+                + drawn.notes().stream().map(note -> note + "\n").collect(Collectors.joining());
     }
 
     private static Path beside(Path file) {

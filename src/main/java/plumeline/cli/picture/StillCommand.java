@@ -99,7 +99,7 @@ public final class StillCommand implements Command {
         PictureChoice choice = PictureChoice.of(plan, given, console);
         Window window = choice.window(delivery, given, across(delivery), down(delivery));
         over.check(window);
-        Path file = PlainFile.toPath(given.findValue("--out").orElse(choice.file("still")));
+        Path file = PlainFile.toWrite(given.findValue("--out").orElse(choice.file("still")));
         long began = System.nanoTime();
         try (Interruption interruption = new Interruption()) {
             Drawn drawn = new Drawing(choice, window, aim, console, interruption).draw();

@@ -178,7 +178,7 @@ final class AnimaticCommandTest extends AnimaticTyped {
         assertThat(said()).contains("no titles in fr; it has en, de");
         assertThat(run("--size", "96x54", "--out", folder.toString())).isEqualTo(Outcome.REFUSED);
         assertThat(said()).contains("is a folder; a file is wanted");
-        assertThat(run("--size", "96x54", "--out", plan + "/film.mp4")).isEqualTo(Outcome.FAILED);
+        assertThat(run("--size", "96x54", "--out", plan + "/film.mp4")).isEqualTo(Outcome.REFUSED);
         assertThat(said()).contains("plumeline: " + plan + " is a file; a folder is wanted there");
     }
 
