@@ -178,6 +178,9 @@ final class Falling {
         double[] at = new double[3];
         Lamps lamps = ready.lamps;
         for (int i = 0; i < fog.litPlaces(); i++) {
+            if (!fog.isNearInk(i)) {
+                continue;
+            }
             fog.litPlace(i, at);
             double x = at[0];
             double y = at[1];

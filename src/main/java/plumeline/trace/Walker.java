@@ -109,7 +109,7 @@ final class Walker {
         for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
             ready.nearest(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
             if (ready.takesLight(ray.in.medium)) {
-                lose(ray);
+                lose(ray, draws);
             }
             if (hit.what == Hit.NOTHING) {
                 double[] around = ready.surround;
@@ -146,12 +146,13 @@ final class Walker {
     }
 
     /// Takes what the substance and clouds take on the way to what is met; adds what clouds scatter.
-    private void lose(Ray ray) {
+    private void lose(Ray ray, Draws draws) {
         weight[0] = ray.red;
         weight[1] = ray.green;
         weight[2] = ray.blue;
         for (Fog fog : ready.fogs) {
-            fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, span, weight, light);
+            draws.next();
+            fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, draws.u, span, weight, light);
         }
         for (int i = 0; i < 3; i++) {
             weight[i] *= ready.media.left(ray.in.medium, i, hit.t);
