@@ -69,7 +69,8 @@ final class Falling {
 
     /// Follows a way to the surround: straight before the place, or one by chance.
     ///
-    /// @return the cosine of the way; 0 where it is straight and stands for all, below 0 where nothing comes through
+    /// @return the cosine of the way; 0 where it is straight and stands for all, below 0 where nothing comes
+    /// through
     double around(Rows rows, int k, State state, Draws draws) {
         tried[0] = rows.nx[k];
         tried[1] = rows.ny[k];

@@ -11,6 +11,12 @@ final class Fog {
     private final Cloud cloud;
     private final double[] low = new double[3];
     private final double[] high = new double[3];
+    private final double lowX;
+    private final double lowY;
+    private final double lowZ;
+    private final double highX;
+    private final double highY;
+    private final double highZ;
     private final int[] cells;
     private final int[] lit = new int[3];
     private final float[] light;
@@ -26,6 +32,12 @@ final class Fog {
         high[0] = cloud.box().high().x();
         high[1] = cloud.box().high().y();
         high[2] = cloud.box().high().z();
+        lowX = low[0];
+        lowY = low[1];
+        lowZ = low[2];
+        highX = high[0];
+        highY = high[1];
+        highZ = high[2];
         cells = new int[] {cloud.across(), cloud.deep(), cloud.high()};
         for (int i = 0; i < 3; i++) {
             lit[i] = Math.clamp((cells[i] + 1) / 2, Math.min(2, cells[i]), MOST_LIT);
@@ -113,16 +125,27 @@ final class Fog {
     /// @param span takes where it comes in and where it leaves, m
     /// @return whether any is
     boolean spans(double ox, double oy, double oz, double dx, double dy, double dz, double far, double[] span) {
-        double from = 0;
-        double to = far;
-        for (int i = 0; i < 3; i++) {
-            double o = i == 0 ? ox : i == 1 ? oy : oz;
-            double d = i == 0 ? dx : i == 1 ? dy : dz;
-            double one = (low[i] - o) / d;
-            double other = (high[i] - o) / d;
-            from = Math.max(from, Math.min(one, other));
-            to = Math.min(to, Math.max(one, other));
+        double over = 1 / dx;
+        double one = (lowX - ox) * over;
+        double other = (highX - ox) * over;
+        double from = Math.max(0, Math.min(one, other));
+        double to = Math.min(far, Math.max(one, other));
+        if (from >= to) {
+            return false;
         }
+        over = 1 / dy;
+        one = (lowY - oy) * over;
+        other = (highY - oy) * over;
+        from = Math.max(from, Math.min(one, other));
+        to = Math.min(to, Math.max(one, other));
+        if (from >= to) {
+            return false;
+        }
+        over = 1 / dz;
+        one = (lowZ - oz) * over;
+        other = (highZ - oz) * over;
+        from = Math.max(from, Math.min(one, other));
+        to = Math.min(to, Math.max(one, other));
         span[0] = from;
         span[1] = to;
         return from < to;

@@ -117,8 +117,8 @@ final class Gathered {
             if (isStraight && !(rows.most[k] > 0 && rows.z[k] > 0)) {
                 rows.all[k] = 0;
             } else if (!isStraight || rows.least[k] < 0 || rows.widest[k] < 0) {
-                rows.all[k] = falling.all(
-                        light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k]);
+                rows.all[k] =
+                        falling.all(light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k]);
             }
             if (rows.all[k] > 0 && !(isStraight && keys[k] == Draws.MIDDLE && rows.here[k] > 0)) {
                 draws.resume(keys[k], light, indices[k]);

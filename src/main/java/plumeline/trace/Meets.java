@@ -77,8 +77,17 @@ final class Meets {
     void mayMeetSheet(int shape, Rows rows, int count) {
         turn(shape, rows, count);
         Ways.besideSheet(
-                count, sizes[3 * shape], sizes[3 * shape + 1], rows.left, rows.low, rows.z, rows.u, rows.v, rows.w,
-                rows.far, rows.near);
+                count,
+                sizes[3 * shape],
+                sizes[3 * shape + 1],
+                rows.left,
+                rows.low,
+                rows.z,
+                rows.u,
+                rows.v,
+                rows.w,
+                rows.far,
+                rows.near);
     }
 
     /// Notes which of many ways may meet a bend: it lies in the box between its axis and its wall.

@@ -23,9 +23,9 @@ final class Rectangles {
         overDa = new double[room];
     }
 
-    /// Gives π times the factors. Where a corner lies behind the patch's plane `least` is below 0, where an edge is seen
-    /// at more than a right angle `widest` is: there what is given doesn't count. Where all is behind, `most` is not
-    /// over 0.
+    /// Gives π times the factors. Where a corner lies behind the patch's plane `least` is below 0, where an edge is
+    /// seen at more than a right angle `widest` is: there what is given doesn't count. Where all is behind, `most`
+    /// is not over 0.
     ///
     /// @param scale multiplies what is given
     void factors(int count, Rows rows, double scale) {

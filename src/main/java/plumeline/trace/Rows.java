@@ -122,14 +122,7 @@ final class Rows {
     }
 
     private static void aim(
-            int count,
-            double[] px,
-            double[] py,
-            double[] pz,
-            double[] dx,
-            double[] dy,
-            double[] dz,
-            double[] far) {
+            int count, double[] px, double[] py, double[] pz, double[] dx, double[] dy, double[] dz, double[] far) {
         for (int k = 0; k < count; k++) {
             double x = dx[k] - px[k];
             double y = dy[k] - py[k];
@@ -144,14 +137,7 @@ final class Rows {
     }
 
     private static void leave(
-            int count,
-            double[] nx,
-            double[] ny,
-            double[] nz,
-            double[] dx,
-            double[] dy,
-            double[] dz,
-            double[] here) {
+            int count, double[] nx, double[] ny, double[] nz, double[] dx, double[] dy, double[] dz, double[] here) {
         for (int k = 0; k < count; k++) {
             here[k] = nx[k] * dx[k] + ny[k] * dy[k] + nz[k] * dz[k];
         }

@@ -14,8 +14,8 @@ import plumeline.trace.Plate;
 import plumeline.trace.PovScene;
 import plumeline.trace.Tracer;
 
-/// Processor time of a picture of one ray a pixel, against POV-Ray's (`povray` on the path) of the same set, turn by turn
-/// in one run: `scripts/bench-rays`.
+/// Processor time of a picture of one ray a pixel, against POV-Ray's (`povray` on the path) of the same set, turn by
+/// turn in one run: `scripts/bench-rays`.
 public final class RayRatio {
     private static final int WIDTH = 480;
     private static final int HEIGHT = 270;
@@ -48,34 +48,41 @@ public final class RayRatio {
             double theirs = (povray(scene, WIDTH, HEIGHT) - povray(scene, 4, 4)) * 1000;
             ratios[turn] = theirs / ours[turn];
             System.out.printf(
-                    Locale.ROOT, "ours %.1f ms, povray %.0f ms of processor time: %.1f times%n",
-                    ours[turn], theirs, ratios[turn]);
+                    Locale.ROOT,
+                    "ours %.1f ms, povray %.0f ms of processor time: %.1f times%n",
+                    ours[turn],
+                    theirs,
+                    ratios[turn]);
         }
         Arrays.sort(ratios);
         Arrays.sort(ours);
         System.out.printf(
-                Locale.ROOT, "median %.1f ms a frame, %.1f times (%.1f to %.1f)%n",
-                ours[TURNS / 2], ratios[TURNS / 2], ratios[0], ratios[TURNS - 1]);
+                Locale.ROOT,
+                "median %.1f ms a frame, %.1f times (%.1f to %.1f)%n",
+                ours[TURNS / 2],
+                ratios[TURNS / 2],
+                ratios[0],
+                ratios[TURNS - 1]);
         Files.delete(scene);
     }
 
     private static void draw(List<Look> looks) {
         Exposing.expose(
-                looks,
-                new Plate(WIDTH, HEIGHT),
-                new Exposing.Tile(0, 0, WIDTH, HEIGHT),
-                new Exposing.Rays(0, 1, 1, 1));
+                looks, new Plate(WIDTH, HEIGHT), new Exposing.Tile(0, 0, WIDTH, HEIGHT), new Exposing.Rays(0, 1, 1, 1));
     }
 
     /// Processor seconds, as bash counts its children's.
     private static double povray(Path scene, int width, int height) throws IOException, InterruptedException {
         Process run = new ProcessBuilder(
-                        "bash", "-c",
+                        "bash",
+                        "-c",
                         "TIMEFORMAT='%U %S'; time povray +I" + scene + " -F +W" + width + " +H" + height
                                 + " -D -A Work_Threads=1 -GA > /dev/null 2>&1")
                 .redirectErrorStream(true)
                 .start();
-        String[] said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip().split("\\s+");
+        String[] said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+                .strip()
+                .split("\\s+");
         run.waitFor();
         return Double.parseDouble(said[0]) + Double.parseDouble(said[1]);
     }

@@ -25,8 +25,8 @@ import plumeline.trace.Paint;
 import plumeline.trace.Part;
 import plumeline.trace.World;
 
-/// The set by which the ray tracer is timed: four glossy cans of 13 segments and one in a tank of water, on a table that
-/// bends up into a wall, two panels and a tube.
+/// The set by which the ray tracer is timed: four glossy cans of 13 segments and one in a tank of water, on a table
+/// that bends up into a wall, two panels and a tube.
 final class RayScene {
     private static final Vec RIGHT = new Vec(1, 0, 0);
 
@@ -40,7 +40,8 @@ final class RayScene {
     static World world() {
         List<Part> parts = new ArrayList<>();
         parts.add(matte("table", new Form.Sheet(new Vec(0, 0.2, -2e-5), RIGHT, new Vec(0, 1, 0), 2, 1.4)));
-        parts.add(matte("bend", new Form.Bend(new Vec(0, 0.9, 0.3), RIGHT, new Vec(0, 0, -1), new Vec(0, 1, 0), 2, 0.3)));
+        parts.add(
+                matte("bend", new Form.Bend(new Vec(0, 0.9, 0.3), RIGHT, new Vec(0, 0, -1), new Vec(0, 1, 0), 2, 0.3)));
         parts.add(matte("wall", new Form.Sheet(new Vec(0, 1.2, 0.9), RIGHT, new Vec(0, 0, 1), 2, 1.2)));
         for (int i = 0; i < 4; i++) {
             parts.add(can("can" + i, new Vec(-0.2 + 0.09 * i, -0.12 + 0.05 * i, 0)));
@@ -56,12 +57,10 @@ final class RayScene {
     }
 
     private static List<Light> lights() {
-        Panel left = new Panel(
-                new Vec(-0.7, -0.3, 0.5), new Vec(0.8, 0.6, 0), new Vec(-0.6, 0.8, 0), 0.3, 0.9, 4000);
+        Panel left = new Panel(new Vec(-0.7, -0.3, 0.5), new Vec(0.8, 0.6, 0), new Vec(-0.6, 0.8, 0), 0.3, 0.9, 4000);
         Panel top = new Panel(new Vec(0, 0.1, 1.1), new Vec(0, 0, -1), RIGHT, 0.8, 0.4, 2000);
         Tube tube = new Tube(new Vec(0.65, -0.2, 0.4), new Vec(0, 0, 1), new Vec(-1, 0, 0), 0.6, 0.015, 3000);
-        return List.of(
-                light("left", left), light("top", top), light("tube", tube));
+        return List.of(light("left", left), light("top", top), light("tube", tube));
     }
 
     private static Light light(String name, plumeline.light.Emitter emitter) {
@@ -74,8 +73,20 @@ final class RayScene {
 
     private static Part can(String name, Vec base) {
         double[][] profile = {
-            {0, 0.024}, {0.003, 0.027}, {0.006, 0.03}, {0.01, 0.032}, {0.014, 0.033}, {0.1, 0.033}, {0.104, 0.032},
-            {0.108, 0.03}, {0.112, 0.028}, {0.115, 0.027}, {0.117, 0.0275}, {0.119, 0.0275}, {0.121, 0.027}, {0.122, 0.026}
+            {0, 0.024},
+            {0.003, 0.027},
+            {0.006, 0.03},
+            {0.01, 0.032},
+            {0.014, 0.033},
+            {0.1, 0.033},
+            {0.104, 0.032},
+            {0.108, 0.03},
+            {0.112, 0.028},
+            {0.115, 0.027},
+            {0.117, 0.0275},
+            {0.119, 0.0275},
+            {0.121, 0.027},
+            {0.122, 0.026}
         };
         List<Station> stations = new ArrayList<>();
         for (double[] station : profile) {

@@ -16,9 +16,9 @@ import plumeline.mirror.Finish;
 
 /// A world in the scene language of the ray tracer POV-Ray (Debian's povray 3.7), made of its own primitives.
 ///
-/// In a scene of codes each part shines evenly by its code, so that a pixel's value says which part is seen: lens point,
-/// pixel centres, no smoothing. A part may be a perfect mirror instead; it is then seen by what it mirrors. Panes and
-/// water of a basin bend sight and take nothing.
+/// In a scene of codes each part shines evenly by its code, so that a pixel's value says which part is seen: lens
+/// point, pixel centres, no smoothing. A part may be a perfect mirror instead; it is then seen by what it mirrors.
+/// Panes and water of a basin bend sight and take nothing.
 public final class PovScene {
     /// The code of nothing.
     static final int NOTHING = 0;
@@ -45,8 +45,10 @@ public final class PovScene {
         scene.head();
         for (int i = 0; i < world.parts().size(); i++) {
             scene.text.append(scene.form(world.parts().get(i).form()));
-            scene.text.append(i == mirror ? " texture { pigment { rgb 0 } finish { ambient 0 diffuse 0 reflection 1 } } }\n"
-                    : coded(code(i)));
+            scene.text.append(
+                    i == mirror
+                            ? " texture { pigment { rgb 0 } finish { ambient 0 diffuse 0 reflection 1 } } }\n"
+                            : coded(code(i)));
         }
         for (int i = 0; i < world.lights().size(); i++) {
             scene.face(world.lights().get(i).source(), coded(code(-2 - i)));
@@ -55,8 +57,8 @@ public final class PovScene {
         return scene.text.toString();
     }
 
-    /// Writes a scene as bright as ours, roughly: for how long it takes. Each light is a point with one shadow ray, and a
-    /// face that is seen; glossy coats mirror by Fresnel's formulas.
+    /// Writes a scene as bright as ours, roughly: for how long it takes. Each light is a point with one shadow ray, and
+    /// a face that is seen; glossy coats mirror by Fresnel's formulas.
     ///
     /// @param world the world
     /// @param eye the camera
@@ -68,7 +70,9 @@ public final class PovScene {
             scene.text.append(scene.form(part.form())).append(painted(part.coat()));
         }
         for (Light light : world.lights()) {
-            scene.face(light.source(), " texture { pigment { rgb 1 } finish { ambient 0 diffuse 0 emission 1 } } no_shadow }\n");
+            scene.face(
+                    light.source(),
+                    " texture { pigment { rgb 1 } finish { ambient 0 diffuse 0 emission 1 } } no_shadow }\n");
             if (light.source() instanceof Light.Source.Face face) {
                 scene.say("light_source { %s, rgb 0.4 }", at(face.emitter().middle()));
             }
@@ -83,7 +87,9 @@ public final class PovScene {
                 String.format(
                         Locale.ROOT,
                         " texture { pigment { rgb <%.6f, %.6f, %.6f> } finish { ambient 0 diffuse 1 %s } } %s }%n",
-                        paint.body().red(), paint.body().green(), paint.body().blue(),
+                        paint.body().red(),
+                        paint.body().green(),
+                        paint.body().blue(),
                         finish instanceof Finish.Matte ? "" : "reflection { 0, 1 fresnel on } conserve_energy",
                         finish instanceof Finish.Matte ? "" : "interior { ior 1.5 }");
             case Coat.Clear(Medium wall, var _) ->
@@ -107,8 +113,11 @@ public final class PovScene {
         say("#version 3.7;");
         say("global_settings { assumed_gamma 1.0 max_trace_level 12 adc_bailout 1/255 }");
         say("background { rgb 0 }");
-        say("camera { perspective location %s direction %s right %s up %s }",
-                at(eye.aim().eye()), at(frame.forward()), at(frame.right().times(eye.widthTangent())),
+        say(
+                "camera { perspective location %s direction %s right %s up %s }",
+                at(eye.aim().eye()),
+                at(frame.forward()),
+                at(frame.right().times(eye.widthTangent())),
                 at(frame.up().times(eye.heightTangent())));
     }
 
@@ -128,8 +137,11 @@ public final class PovScene {
                 String.format(Locale.ROOT, "sphere { %s, %.12f", at(middle), radius);
             case Form.Rod(Barrel barrel) ->
                 cone(barrel.from(), barrel.fromRadiusMetres(), barrel.to(), barrel.toRadiusMetres());
-            case Form.Sheet sheet -> rectangle(sheet.middle(), sheet.right().times(sheet.widthMetres() / 2),
-                    sheet.up().times(sheet.heightMetres() / 2));
+            case Form.Sheet sheet ->
+                rectangle(
+                        sheet.middle(),
+                        sheet.right().times(sheet.widthMetres() / 2),
+                        sheet.up().times(sheet.heightMetres() / 2));
             case Form.Bend bend -> bend(bend);
         };
     }
@@ -141,8 +153,11 @@ public final class PovScene {
         return String.format(
                 Locale.ROOT,
                 "cylinder { %s, %s, %.12f open clipped_by { intersection { %s %s } }",
-                at(low), at(high), bend.radiusMetres(),
-                plane(bend.from(), bend.middle()), plane(bend.to(), bend.middle()));
+                at(low),
+                at(high),
+                bend.radiusMetres(),
+                plane(bend.from(), bend.middle()),
+                plane(bend.to(), bend.middle()));
     }
 
     /// What is on a direction's side of a place.
@@ -152,8 +167,11 @@ public final class PovScene {
 
     private static String rectangle(Vec middle, Vec right, Vec up) {
         List<Vec> corners = List.of(
-                middle.minus(right).minus(up), middle.plus(right).minus(up), middle.plus(right).plus(up),
-                middle.minus(right).plus(up), middle.minus(right).minus(up));
+                middle.minus(right).minus(up),
+                middle.plus(right).minus(up),
+                middle.plus(right).plus(up),
+                middle.minus(right).plus(up),
+                middle.minus(right).minus(up));
         StringBuilder said = new StringBuilder("polygon { 5");
         corners.forEach(corner -> said.append(", ").append(at(corner)));
         return said.toString();
@@ -173,10 +191,15 @@ public final class PovScene {
                 yield String.format(
                         Locale.ROOT,
                         "box { <%.12f, %.12f, 0>, <%.12f, %.12f, %.12f> matrix <%s, %s, %s, %s>",
-                        -box.widthMetres() / 2, -box.depthMetres() / 2, box.widthMetres() / 2, box.depthMetres() / 2,
+                        -box.widthMetres() / 2,
+                        -box.depthMetres() / 2,
+                        box.widthMetres() / 2,
+                        box.depthMetres() / 2,
                         box.heightMetres(),
-                        row(body.place(new Vec(1, 0, 0)).minus(origin)), row(body.place(new Vec(0, 1, 0)).minus(origin)),
-                        row(body.place(new Vec(0, 0, 1)).minus(origin)), row(origin));
+                        row(body.place(new Vec(1, 0, 0)).minus(origin)),
+                        row(body.place(new Vec(0, 1, 0)).minus(origin)),
+                        row(body.place(new Vec(0, 0, 1)).minus(origin)),
+                        row(origin));
             }
         };
     }
@@ -203,17 +226,30 @@ public final class PovScene {
 
     private void face(Light.Source source, String coat) {
         if (source instanceof Light.Source.Face face) {
-            text.append(switch (face.emitter()) {
-                        case Panel panel -> rectangle(panel.middle(), panel.right().times(panel.widthMetres() / 2),
-                                panel.up().times(panel.heightMetres() / 2));
-                        case Disc disc -> String.format(Locale.ROOT, "disc { %s, %s, %.12f", at(disc.middle()),
-                                at(disc.facing()), disc.radiusMetres());
-                        case Tube tube -> {
-                            Vec half = tube.axis().times(tube.lengthMetres() / 2);
-                            yield String.format(Locale.ROOT, "cylinder { %s, %s, %.12f open",
-                                    at(tube.middle().minus(half)), at(tube.middle().plus(half)), tube.radiusMetres());
-                        }
-                    })
+            text.append(
+                            switch (face.emitter()) {
+                                case Panel panel ->
+                                    rectangle(
+                                            panel.middle(),
+                                            panel.right().times(panel.widthMetres() / 2),
+                                            panel.up().times(panel.heightMetres() / 2));
+                                case Disc disc ->
+                                    String.format(
+                                            Locale.ROOT,
+                                            "disc { %s, %s, %.12f",
+                                            at(disc.middle()),
+                                            at(disc.facing()),
+                                            disc.radiusMetres());
+                                case Tube tube -> {
+                                    Vec half = tube.axis().times(tube.lengthMetres() / 2);
+                                    yield String.format(
+                                            Locale.ROOT,
+                                            "cylinder { %s, %s, %.12f open",
+                                            at(tube.middle().minus(half)),
+                                            at(tube.middle().plus(half)),
+                                            tube.radiusMetres());
+                                }
+                            })
                     .append(coat);
         }
     }
@@ -223,11 +259,17 @@ public final class PovScene {
     ///
     /// @param mirrors how they mirror: empty for not at all
     private void basin(Basin basin, String mirrors) {
-        String clear = " texture { pigment { rgbt <1, 1, 1, 1> } finish { ambient 0 diffuse 0%s } } interior { ior %.9f } }";
-        block(basin.outside().low(), basin.outside().high(), String.format(Locale.ROOT, clear, mirrors, basin.glass().index()));
+        String clear =
+                " texture { pigment { rgbt <1, 1, 1, 1> } finish { ambient 0 diffuse 0%s } } interior { ior %.9f } }";
+        block(
+                basin.outside().low(),
+                basin.outside().high(),
+                String.format(Locale.ROOT, clear, mirrors, basin.glass().index()));
         Bounds inside = basin.inside();
         Vec high = inside.high();
-        block(inside.low(), new Vec(high.x(), high.y(), basin.waterLineMetres()),
+        block(
+                inside.low(),
+                new Vec(high.x(), high.y(), basin.waterLineMetres()),
                 String.format(Locale.ROOT, clear, mirrors, basin.water().index()));
     }
 

@@ -49,8 +49,8 @@ class PovrayOutsideIT {
     }
 
     private static World world(List<Part> parts, Optional<Basin> basin) {
-        Panel panel = new Panel(
-                new Vec(-0.35, 0.2, 0.3), new Vec(0.6, -0.8, 0), new Vec(-0.8, -0.6, 0), 0.2, 0.3, 1000);
+        Panel panel =
+                new Panel(new Vec(-0.35, 0.2, 0.3), new Vec(0.6, -0.8, 0), new Vec(-0.8, -0.6, 0), 0.2, 0.3, 1000);
         Light light = new Light("key", new Light.Source.Face(panel, Glow.even(), Optional.empty()), new Rgb(1, 1, 1));
         return new World(parts, List.of(light), basin, List.of(), new Rgb(0, 0, 0));
     }
@@ -99,8 +99,7 @@ class PovrayOutsideIT {
                 opaque("floor", new Form.Sheet(new Vec(0, 0, -0.001), right, new Vec(0, 1, 0), 1.2, 1.2)),
                 opaque(
                         "bend",
-                        new Form.Bend(
-                                new Vec(0, 0.6, 0.199), right, new Vec(0, 0, -1), new Vec(0, 1, 0), 1.2, 0.2)),
+                        new Form.Bend(new Vec(0, 0.6, 0.199), right, new Vec(0, 0, -1), new Vec(0, 1, 0), 1.2, 0.2)),
                 opaque("wall", new Form.Sheet(new Vec(0, 0.8, 0.499), right, new Vec(0, 0, 1), 1.2, 0.6)));
     }
 
@@ -114,8 +113,17 @@ class PovrayOutsideIT {
         Path pov = Files.writeString(folder.resolve("scene.pov"), scene);
         Path png = folder.resolve("scene.png");
         Process run = new ProcessBuilder(
-                        povray().toString(), "+I" + pov, "+O" + png, "+W" + WIDTH, "+H" + HEIGHT, "-D", "-A", "+FN8",
-                        "File_Gamma=1.0", "Work_Threads=1", "-GA")
+                        povray().toString(),
+                        "+I" + pov,
+                        "+O" + png,
+                        "+W" + WIDTH,
+                        "+H" + HEIGHT,
+                        "-D",
+                        "-A",
+                        "+FN8",
+                        "File_Gamma=1.0",
+                        "Work_Threads=1",
+                        "-GA")
                 .redirectErrorStream(true)
                 .start();
         String said = new String(run.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);

@@ -10,7 +10,8 @@ import plumeline.colour.Rgb;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 
-/// What is left of light through a thin upright thread in cells of unlike sides, seen from many sides, level and aslant.
+/// What is left of light through a thin upright thread in cells of unlike sides, seen from many sides, level and
+/// aslant.
 class ThreadOfInkTest {
     private static final Vec LOW = new Vec(-0.03, -0.03, -0.2);
     private static final Vec HIGH = new Vec(0.03, 0.03, 0.2);
@@ -61,13 +62,12 @@ class ThreadOfInkTest {
     void thread_takesByBeersAndLambertsLawFromEverySide() {
         float[] shares = shares(0.8 * CELL);
         double takes = 400;
-        Cloud cloud = new Cloud(
-                new Bounds(LOW, HIGH), ACROSS, ACROSS, TALL, shares, new Rgb(takes, takes, takes), Sets.DARK);
+        Cloud cloud =
+                new Cloud(new Bounds(LOW, HIGH), ACROSS, ACROSS, TALL, shares, new Rgb(takes, takes, takes), Sets.DARK);
         for (int i = 0; i < 24; i++) {
             double turn = 0.37 * i;
             double tilt = i % 3 == 0 ? 0 : 0.3 * (i % 5 - 2);
-            Vec way = new Vec(
-                    Math.cos(tilt) * Math.cos(turn), Math.cos(tilt) * Math.sin(turn), Math.sin(tilt));
+            Vec way = new Vec(Math.cos(tilt) * Math.cos(turn), Math.cos(tilt) * Math.sin(turn), Math.sin(tilt));
             Vec through = new Vec(0.0004 * (i % 4), -0.0003 * (i % 3), 0.003 * i - 0.03);
             Vec from = through.minus(way.times(0.4));
             double thick = thickness(shares, from, way);
