@@ -28,6 +28,12 @@ final class Shadows {
         if (ready.stops(ox, oy, oz, dx, dy, dz, far, hit)) {
             return false;
         }
+        dim(ox, oy, oz, dx, dy, dz, far, within, medium);
+        return true;
+    }
+
+    /// Works out what comes through along a way on which nothing opaque lies.
+    void dim(double ox, double oy, double oz, double dx, double dy, double dz, double far, int within, int medium) {
         through[0] = 1;
         through[1] = 1;
         through[2] = 1;
@@ -40,7 +46,6 @@ final class Shadows {
                 }
             }
         }
-        return true;
     }
 
     private void cross(
