@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.assemble.Animatic;
@@ -208,6 +209,9 @@ public final class AnimaticCommand implements Command {
     private static Path out(Arguments given, String plan, Shown shown) throws Refusal {
         Optional<String> named = given.findValue("--out");
         if (named.isPresent()) {
+            if (!named.get().toLowerCase(Locale.ROOT).endsWith(".mp4")) {
+                throw new Refusal("--out is " + named.get() + "; must end with .mp4", "A film is written as MP4 only.");
+            }
             return PlainFile.toWrite(named.get());
         }
         Path pictures = PictureFolder.ofPlan(plan);

@@ -121,7 +121,10 @@ public final class StillCommand implements Command {
                 return Outcome.STOPPED;
             }
             console.answer(how
-                    + (drawn.noise() <= aim.noise() ? "" : "Noisier than asked: --samples ended it. Give it more.\n")
+                    + (drawn.noise() <= aim.noise()
+                            ? ""
+                            : "Noisier than the " + Print.share(aim.noise(), 2)
+                                    + " asked for: --samples ended it. Give it more.\n")
                     + notes
                     + choice.assumed());
         }

@@ -176,7 +176,8 @@ final class AnimaticCommandTest extends AnimaticTyped {
         assertThat(said()).contains("--size is 641x360; must be two even numbers");
         assertThat(run("--language", "fr")).isEqualTo(Outcome.REFUSED);
         assertThat(said()).contains("no titles in fr; it has en, de");
-        assertThat(run("--size", "96x54", "--out", folder.toString())).isEqualTo(Outcome.REFUSED);
+        Path made = Files.createDirectory(folder.resolve("made.mp4"));
+        assertThat(run("--size", "96x54", "--out", made.toString())).isEqualTo(Outcome.REFUSED);
         assertThat(said()).contains("is a folder; a file is wanted");
         assertThat(run("--size", "96x54", "--out", plan + "/film.mp4")).isEqualTo(Outcome.REFUSED);
         assertThat(said()).contains("plumeline: " + plan + " is a file; a folder is wanted there");
