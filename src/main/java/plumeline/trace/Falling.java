@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /// Light that falls on a place: of each lamp what falls with nothing between, exact, by the share of it that comes
 /// through to there; and the surround. For one thread.
@@ -10,6 +11,7 @@ final class Falling {
 
     private final Ready ready;
     private final Shadows shadows;
+    private final Optional<Bending> bending;
     private final double[] corners = new double[Lamps.CORNERS];
     private final double[] tried = new double[6];
     private final double[] chosen = new double[6];
@@ -17,6 +19,7 @@ final class Falling {
     Falling(Ready ready) {
         this.ready = ready;
         shadows = new Shadows(ready);
+        bending = ready.basin.map(basin -> new Bending(ready, basin, shadows));
     }
 
     /// What comes through the coat of a place, by the cosine of where light comes from.
@@ -39,7 +42,12 @@ final class Falling {
         lux[1] = 0;
         lux[2] = 0;
         Lamps lamps = ready.lamps;
+        boolean isBent = bending.isPresent() && bending.get().begins(px, py, pz, nx, ny, nz, state);
         for (int i = 0; i < lamps.count(); i++) {
+            if (isBent && !bending.get().isWithin(i)) {
+                bending.get().fall(i, passing, draws, lux);
+                continue;
+            }
             double all = lamps.lux(i, px, py, pz, nx, ny, nz, corners);
             if (all > 0 && choose(i, px, py, pz, nx, ny, nz, draws)) {
                 add(i, all, px, py, pz, nx, ny, nz, state, passing);
@@ -162,7 +170,12 @@ final class Falling {
         Draws draws = new Draws();
         Lamps lamps = ready.lamps;
         double[] sum = new double[3];
+        boolean isBent = bending.isPresent() && bending.get().begins(px, py, pz, nx, ny, nz, state);
         for (int light = 0; light < lamps.count(); light++) {
+            if (isBent && !bending.get().isWithin(light)) {
+                fallBent(light, lamps.isPoint(light) ? 1 : samples, seed, draws);
+                continue;
+            }
             double all = lamps.lux(light, px, py, pz, nx, ny, nz, corners);
             if (!(all > 0)) {
                 continue;
@@ -189,6 +202,15 @@ final class Falling {
             }
         }
         addSurround(px, py, pz, nx, ny, nz, state, samples, seed);
+    }
+
+    private void fallBent(int light, int samples, long seed, Draws draws) {
+        for (int i = 0; i < samples; i++) {
+            draws.begin(seed, light, i, samples);
+            draws.next();
+            bending.orElseThrow()
+                    .fall(light, draws.u, draws.v, ready.lamps.area(light) / samples, _ -> 1, lux);
+        }
     }
 
     private boolean comes(double px, double py, double pz, State state) {
@@ -228,7 +250,12 @@ final class Falling {
             double y = at[1];
             double z = at[2];
             State state = State.at(ready, x, y, z);
+            boolean isBent = bending.isPresent() && bending.get().begins(x, y, z, 0, 0, 0, state);
             for (int light = 0; light < lamps.count(); light++) {
+                if (isBent && !bending.get().isWithin(light)) {
+                    fillBent(fog, i, light);
+                    continue;
+                }
                 double comes = lamps.around(light, x, y, z, corners);
                 lamps.place(light, 0.5, 0.5, x, y, z, chosen);
                 if (comes > 0 && comes(x, y, z, state)) {
@@ -238,6 +265,16 @@ final class Falling {
                 }
             }
             fillAround(fog, i, x, y, z, state);
+        }
+    }
+
+    private void fillBent(Fog fog, int index, int light) {
+        Arrays.fill(lux, 0);
+        Draws draws = new Draws();
+        draws.begin(0, 0, 0, 1);
+        bending.orElseThrow().fall(light, _ -> 1, draws, lux);
+        for (int channel = 0; channel < 3; channel++) {
+            fog.shine(index, channel, lux[channel]);
         }
     }
 

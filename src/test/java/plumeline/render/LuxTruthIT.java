@@ -24,8 +24,7 @@ import plumeline.trace.Tracer;
 
 /// Light on a patch in the picture is that of the light room.
 final class LuxTruthIT {
-    /// How far light in water may be off as long as it is taken to come straight; refracted, it is to be 1 %.
-    private static final double STRAIGHT = 0.5;
+    private static final double WET = 0.01;
 
     private static final String CAMERA =
             "camera: {body: wide, lens: fifty, at: [0 mm, -900 mm, 120 mm], aim: ahead, f_number: 8}\n";
@@ -125,7 +124,7 @@ final class LuxTruthIT {
                         patch(0, 0, 156, 0, 0, 1),
                         patch(-100, -50, 100, 0, -1, 0),
                         patch(100, -50, 12, 0, 0, 1)),
-                STRAIGHT);
+                WET);
     }
 
     private static void measure(String name, String shot, List<Patch> patches, double within) {
