@@ -14,6 +14,9 @@ final class Bending {
     /// What shines is at least so far before a wall, m.
     private static final double AHEAD_METRES = 1e-6;
 
+    /// What lies on a light or a place doesn't stand before it, m.
+    private static final double SHORT_METRES = 2e-6;
+
     /// Places of a face each way where its middle can't stand for all: by Gauss's rule of two.
     ///
     /// **Source:** Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, table 25.4.
@@ -31,6 +34,7 @@ final class Bending {
     private final int water;
     private final int glass;
     private final Layers layers;
+    private final Corner corner;
 
     private final double[] place = new double[3];
     private final double[] facing = new double[3];
@@ -47,6 +51,13 @@ final class Bending {
     private final double[] corners = new double[Lamps.CORNERS];
     private double passes;
 
+    private final double[] entry = new double[3];
+    private final double[] leave = new double[3];
+    private final double[] between = new double[3];
+    private final double[] go = new double[3];
+    private final double[] gone = new double[3];
+    private final double[] total = new double[3];
+
     Bending(Ready ready, Basin basin, Shadows shadows) {
         this.ready = ready;
         this.shadows = shadows;
@@ -60,6 +71,7 @@ final class Bending {
         water = ready.media.add(basin.water());
         glass = ready.media.add(basin.glass());
         layers = new Layers(glassIndex);
+        corner = new Corner(glassIndex);
     }
 
     private static double[] numbers(Vec vec) {
@@ -249,41 +261,46 @@ final class Bending {
                 return false;
             }
             passes = isWet ? layers.passesSurface() : 1;
-            if (!isWet || top >= high[2] || isOverRim()) {
+            for (int j = 0; j < 3; j++) {
+                gone[j] = -air[j];
+            }
+            if (!isWet || top >= high[2] || isOverRim(inner, gone)) {
                 return true;
             }
-            if (!passesRim()) {
+            if (!passesRim(inner, gone, lamp)) {
                 return false;
             }
         }
         return true;
     }
 
-    private double untilWall(int axis) {
-        double toward = -air[axis];
-        return toward == 0 ? Double.POSITIVE_INFINITY : ((toward > 0 ? high : low)[axis] - inner[axis]) / toward;
+    private double untilWall(double[] at, double[] way, int axis) {
+        double toward = way[axis];
+        return toward == 0 ? Double.POSITIVE_INFINITY : ((toward > 0 ? high : low)[axis] - at[axis]) / toward;
     }
 
-    private boolean isOverRim() {
-        return (high[2] - inner[2]) / -air[2] <= Math.min(untilWall(0), untilWall(1));
+    /// Whether a way up from a place on the water leaves by the open top.
+    private boolean isOverRim(double[] at, double[] way) {
+        return (high[2] - at[2]) / way[2] <= Math.min(untilWall(at, way, 0), untilWall(at, way, 1));
     }
 
-    /// Takes the way on through a wall over the water: what that loses; and the lamp is as if moved toward the wall.
-    private boolean passesRim() {
-        int axis = untilWall(0) < untilWall(1) ? 0 : 1;
-        double until = untilWall(axis);
-        double cosine = Math.abs(air[axis]);
+    /// Takes a way on from the water's surface through a wall over it: what that loses; and where it goes is as if moved
+    /// toward the wall.
+    private boolean passesRim(double[] at, double[] way, double[] to) {
+        int axis = untilWall(at, way, 0) < untilWall(at, way, 1) ? 0 : 1;
+        double until = untilWall(at, way, axis);
+        double cosine = Math.abs(way[axis]);
         double square = 1 - cosine * cosine;
         double inGlass = Math.sqrt(glassIndex * glassIndex - square);
-        int sign = air[axis] < 0 ? 1 : -1;
+        int sign = way[axis] > 0 ? 1 : -1;
         double back = sign < 0 ? outLow[axis] : outHigh[axis];
         double pane = sign * (back - (sign < 0 ? low : high)[axis]);
-        if (sign * (lamp[axis] - back) < AHEAD_METRES || inner[2] - until * air[2] - air[2] * pane / inGlass > high[2]) {
+        if (sign * (to[axis] - back) < AHEAD_METRES || at[2] + until * way[2] + way[2] * pane / inGlass > high[2]) {
             return false;
         }
-        moved[0] = lamp[0];
-        moved[1] = lamp[1];
-        moved[2] = lamp[2];
+        moved[0] = to[0];
+        moved[1] = to[1];
+        moved[2] = to[2];
         moved[axis] -= sign * pane * (1 - cosine / inGlass);
         double s = (cosine - inGlass) / (cosine + inGlass);
         double dense = glassIndex * glassIndex;
@@ -321,5 +338,315 @@ final class Bending {
         double y = one[1] - other[1];
         double z = one[2] - other[2];
         return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    /// Whether the place's light from another place may be bent by the basin's walls that both are outside of: they are
+    /// on either side of it, or the straight way between them meets it.
+    boolean mayCross(double[] other) {
+        if (holds(outLow, outHigh, place[0], place[1], place[2])
+                || holds(outLow, outHigh, other[0], other[1], other[2])) {
+            return false;
+        }
+        for (int i = 0; i < 3; i++) {
+            if (place[i] <= outLow[i] && other[i] <= outLow[i] || place[i] >= outHigh[i] && other[i] >= outHigh[i]) {
+                return false;
+            }
+        }
+        return sideways(0, other) != 0 || sideways(1, other) != 0 || meetsBlock(other);
+    }
+
+    /// Which way along an axis light to another place outside goes right across the basin: 0 where it doesn't.
+    private int sideways(int axis, double[] other) {
+        if (place[axis] <= outLow[axis] && other[axis] >= outHigh[axis] + AHEAD_METRES) {
+            return 1;
+        }
+        return place[axis] >= outHigh[axis] && other[axis] <= outLow[axis] - AHEAD_METRES ? -1 : 0;
+    }
+
+    private boolean meetsBlock(double[] other) {
+        double from = 0;
+        double to = 1;
+        for (int i = 0; i < 3; i++) {
+            double way = other[i] - place[i];
+            if (way == 0) {
+                if (place[i] <= outLow[i] || place[i] >= outHigh[i]) {
+                    return false;
+                }
+                continue;
+            }
+            from = Math.max(from, ((way > 0 ? outLow : outHigh)[i] - place[i]) / way);
+            to = Math.min(to, ((way > 0 ? outHigh : outLow)[i] - place[i]) / way);
+        }
+        return from < to;
+    }
+
+    /// Finds what comes from a place of a light to the place outside: straight past the basin, or bent by two of its
+    /// faces.
+    ///
+    /// @param at the light's place and what goes straight out of it
+    /// @return whether anything does; the shadows hold it, as shares of what would come straight
+    boolean comesAcross(int light, double[] at) {
+        System.arraycopy(at, 0, lamp, 0, 6);
+        Lamps lamps = ready.lamps;
+        double x = lamp[0] - place[0];
+        double y = lamp[1] - place[1];
+        double z = lamp[2] - place[2];
+        double square = x * x + y * y + z * z;
+        double far = Math.sqrt(square);
+        total[0] = 0;
+        total[1] = 0;
+        total[2] = 0;
+        if (!meetsBlock(lamp)
+                && shadows.passes(
+                        place[0],
+                        place[1],
+                        place[2],
+                        x / far,
+                        y / far,
+                        z / far,
+                        far - 2e-6,
+                        state.within,
+                        state.medium)) {
+            System.arraycopy(shadows.through, 0, total, 0, 3);
+        }
+        double straight = (isFacing ? (x * facing[0] + y * facing[1] + z * facing[2]) / far : 1)
+                * lamps.cosine(light, lamp, -x / far, -y / far, -z / far)
+                * lamps.bright(light, lamp, -x, -y, -z)
+                / square;
+        for (int axis = 0; straight > 0 && axis < 2; axis++) {
+            int sign = sideways(axis, lamp);
+            if (sign != 0) {
+                addAcross(light, axis, sign, low[2], level, waterIndex, straight);
+                addAcross(light, axis, sign, level, high[2], 1, straight);
+            }
+        }
+        if (straight > 0) {
+            addCorners(light, straight);
+        }
+        System.arraycopy(total, 0, shadows.through, 0, 3);
+        return total[0] + total[1] + total[2] > 0;
+    }
+
+    private void addAcross(
+            int light, int axis, int sign, double from, double to, double index, double straight) {
+        if (!(from < to) || !findsAcross(axis, sign, from, to, index)) {
+            return;
+        }
+        double cosine = isFacing ? here[0] * facing[0] + here[1] * facing[1] + here[2] * facing[2] : 1;
+        double there = ready.lamps.cosine(light, lamp, air[0], air[1], air[2]);
+        if (!(cosine > 0 && there > 0) || !comesBetween(place, here, index > 1 ? water : Media.AIR, here, lamp)) {
+            return;
+        }
+        double share = cosine
+                * there
+                * ready.lamps.bright(light, lamp, air[0], air[1], air[2])
+                * layers.passesPane(2)
+                / (layers.airCosine * layers.airCosine * layers.spread * straight);
+        for (int i = 0; i < 3; i++) {
+            total[i] += share * shadows.through[i];
+        }
+    }
+
+    private boolean findsAcross(int axis, int sign, double from, double to, double index) {
+        double near = sign > 0 ? outLow[axis] : outHigh[axis];
+        double before = sign * (near - place[axis]);
+        double pane = low[axis] - outLow[axis];
+        double other = outHigh[axis] - high[axis];
+        double wide = high[axis] - low[axis];
+        double beyond = sign * (lamp[axis] - place[axis]) - before - pane - wide - other;
+        layers.find(before + beyond, pane + other, wide, index, away(axis, lamp));
+        double first = sign > 0 ? pane : other;
+        double out = before * layers.airSlope;
+        double in = out + first * layers.glassSlope;
+        double off = in + wide * layers.middleSlope;
+        double last = off + (pane + other - first) * layers.glassSlope;
+        for (int i = 0; i < 3; i++) {
+            entry[i] = place[i] + aside[i] * out;
+            inner[i] = place[i] + aside[i] * in;
+            outer[i] = place[i] + aside[i] * last;
+            leave[i] = place[i] + aside[i] * off;
+            here[i] = aside[i] * layers.sine;
+            air[i] = -here[i];
+            between[i] = aside[i] * layers.middleSlope * layers.middleCosine;
+        }
+        entry[axis] = near;
+        inner[axis] = sign > 0 ? low[axis] : high[axis];
+        leave[axis] = sign > 0 ? high[axis] : low[axis];
+        outer[axis] = sign > 0 ? outHigh[axis] : outLow[axis];
+        here[axis] = sign * layers.airCosine;
+        air[axis] = -here[axis];
+        between[axis] = sign * layers.middleCosine;
+        int side = 1 - axis;
+        return isOn(low, high, side, inner, from, to)
+                && isOn(low, high, side, leave, from, to)
+                && isOn(outLow, outHigh, side, entry, outLow[2], outHigh[2])
+                && isOn(outLow, outHigh, side, outer, outLow[2], outHigh[2]);
+    }
+
+    private static boolean isOn(double[] low, double[] high, int side, double[] at, double from, double to) {
+        return at[side] >= low[side] && at[side] <= high[side] && at[2] >= from && at[2] <= to;
+    }
+
+    /// Adds what comes in by one face and leaves by one square to it. The first is a wall: what comes down by the top is
+    /// followed the other way.
+    private void addCorners(int light, double straight) {
+        for (int axis = 0; axis < 2; axis++) {
+            for (int sign = -1; sign <= 1; sign += 2) {
+                if (isBeyond(place, axis, -sign)) {
+                    addCorner(light, straight, place, lamp, axis, sign, 1 - axis, -1);
+                    addCorner(light, straight, place, lamp, axis, sign, 1 - axis, 1);
+                    addCorner(light, straight, place, lamp, axis, sign, 2, 1);
+                }
+                if (isBeyond(lamp, axis, -sign)) {
+                    addCorner(light, straight, lamp, place, axis, sign, 2, 1);
+                }
+            }
+        }
+    }
+
+    private boolean isBeyond(double[] at, int axis, int sign) {
+        return sign > 0 ? at[axis] - outHigh[axis] > -1e-9 : outLow[axis] - at[axis] > -1e-9;
+    }
+
+    private void addCorner(
+            int light, double straight, double[] one, double[] other, int axis, int sign, int last, int lastSign) {
+        // Light never turns back along any axis.
+        if (isBeyond(other, axis, -sign) || isBeyond(one, last, lastSign)) {
+            return;
+        }
+        for (int wet = 0; wet < 2; wet++) {
+            double from = wet == 1 ? low[2] : level;
+            double to = wet == 1 ? level : high[2];
+            boolean isOver = last == 2 ? other[2] - to > AHEAD_METRES : isBeyond(other, last, lastSign);
+            if (from < to && isOver && findsCorner(one, other, axis, sign, last, lastSign, from, to)) {
+                add(light, straight, one, wet == 1 ? water : Media.AIR);
+            }
+        }
+    }
+
+    private boolean findsCorner(
+            double[] one,
+            double[] other,
+            int axis,
+            int sign,
+            int last,
+            int lastSign,
+            double from,
+            double to) {
+        double near = sign > 0 ? outLow[axis] : outHigh[axis];
+        double nearIn = sign > 0 ? low[axis] : high[axis];
+        double before = Math.max(0, sign * (near - one[axis]));
+        double pane = Math.abs(nearIn - near);
+        double otherPane = last == 2 ? 0 : lastSign > 0 ? outHigh[last] - high[last] : low[last] - outLow[last];
+        double face = last == 2 ? to : lastSign > 0 ? outHigh[last] : outLow[last];
+        boolean isWet = to <= level;
+        System.arraycopy(other, 0, moved, 0, 3);
+        for (int i = 0; i < 3; i++) {
+            boolean isFound = corner.find(
+                    before,
+                    pane,
+                    Math.max(0, lastSign * (moved[last] - face)),
+                    otherPane,
+                    isWet ? waterIndex : 1,
+                    sign * (moved[axis] - one[axis]),
+                    lastSign * (moved[last] - one[last]),
+                    Math.abs(moved[3 - axis - last] - one[3 - axis - last]));
+            if (!isFound) {
+                return false;
+            }
+            follow(one, axis, sign, last, lastSign);
+            if (!isOpen(axis, last, from, to)) {
+                return false;
+            }
+            passes = corner.passes();
+            if (last < 2 || !isWet || to >= high[2] || isOverRim(leave, gone)) {
+                return true;
+            }
+            if (!passesRim(leave, gone, other)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /// Notes places and directions of the way that was found.
+    private void follow(double[] one, int axis, int sign, int last, int lastSign) {
+        int third = 3 - axis - last;
+        int thirdSign = moved[third] < one[third] ? -1 : 1;
+        double first = corner.way0 + corner.way0Glass;
+        double index = Math.sqrt(corner.u * corner.u + corner.v * corner.v + corner.w * corner.w);
+        along(axis, sign, corner.first, corner.w, corner.w, index);
+        along(last, lastSign, corner.u, corner.u, corner.last, index);
+        along(third, thirdSign, corner.v, corner.v, corner.v, index);
+        for (int i = 0; i < 3; i++) {
+            entry[i] = one[i] + go[i] * corner.way0;
+            inner[i] = one[i] + go[i] * first;
+            leave[i] = inner[i] + between[i] * index * corner.wayMiddle;
+            outer[i] = leave[i] + gone[i] * corner.way1Glass;
+        }
+        inner[axis] = sign > 0 ? low[axis] : high[axis];
+        leave[axis] = inner[axis] + sign * corner.w * corner.wayMiddle;
+        outer[axis] = leave[axis] + sign * corner.w * corner.way1Glass;
+        if (last < 2) {
+            outer[last] = lastSign > 0 ? outHigh[last] : outLow[last];
+        }
+    }
+
+    private void along(int axis, int sign, double before, double inside, double after, double index) {
+        go[axis] = sign * before;
+        between[axis] = sign * inside / index;
+        gone[axis] = sign * after;
+    }
+
+    private boolean isOpen(int axis, int last, double from, double to) {
+        int side = 1 - axis;
+        if (!isOn(low, high, side, inner, from, to) || !isOn(outLow, outHigh, side, entry, outLow[2], outHigh[2])) {
+            return false;
+        }
+        return last == 2
+                ? leave[0] >= low[0] && leave[0] <= high[0] && leave[1] >= low[1] && leave[1] <= high[1]
+                : isOn(low, high, axis, leave, from, to) && isOn(outLow, outHigh, axis, outer, outLow[2], outHigh[2]);
+    }
+
+    private void add(int light, double straight, double[] one, int medium) {
+        boolean isFromPlace = one == place;
+        for (int i = 0; i < 3; i++) {
+            here[i] = isFromPlace ? go[i] : -gone[i];
+            air[i] = isFromPlace ? -gone[i] : go[i];
+        }
+        double cosine = isFacing ? here[0] * facing[0] + here[1] * facing[1] + here[2] * facing[2] : 1;
+        double there = ready.lamps.cosine(light, lamp, air[0], air[1], air[2]);
+        boolean comes = cosine > 0
+                && there > 0
+                && comesBetween(one, go, medium, gone, moved);
+        if (!comes) {
+            return;
+        }
+        double share = cosine
+                * there
+                * ready.lamps.bright(light, lamp, air[0], air[1], air[2])
+                * passes
+                * corner.gain()
+                / straight;
+        for (int i = 0; i < 3; i++) {
+            total[i] += share * shadows.through[i];
+        }
+    }
+
+    /// Whether nothing stops a way through both faces, from one end to the other.
+    private boolean comesBetween(
+            double[] one, double[] way, int medium, double[] last, double[] other) {
+        double[] through = shadows.through;
+        through[0] = 1;
+        through[1] = 1;
+        through[2] = 1;
+        takeGlass(apart(entry, inner) + apart(leave, outer));
+        return goesOn(one, way, apart(one, entry) - SHORT_METRES, Media.AIR)
+                && goesOn(inner, between, apart(inner, leave), medium)
+                && goesOn(outer, last, apart(outer, other) - SHORT_METRES, Media.AIR);
+    }
+
+    private boolean goesOn(double[] from, double[] way, double far, int medium) {
+        return shadows.goesOn(from[0], from[1], from[2], way[0], way[1], way[2], far, -1, medium);
     }
 }

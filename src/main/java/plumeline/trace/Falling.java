@@ -76,7 +76,7 @@ final class Falling {
         x /= far;
         y /= far;
         z /= far;
-        if (shadows.passes(px, py, pz, x, y, z, far - 2e-6, state.within, state.medium)) {
+        if (comes(light, px, py, pz, state)) {
             double share = all * passing.passes(x * nx + y * ny + z * nz);
             for (int i = 0; i < 3; i++) {
                 lux[i] += share * ready.lamps.colour(light, i) * shadows.through[i];
@@ -191,7 +191,7 @@ final class Falling {
                     continue;
                 }
                 weights += weight;
-                if (comes(px, py, pz, state)) {
+                if (comes(light, px, py, pz, state)) {
                     for (int channel = 0; channel < 3; channel++) {
                         sum[channel] += weight * shadows.through[channel];
                     }
@@ -213,7 +213,10 @@ final class Falling {
         }
     }
 
-    private boolean comes(double px, double py, double pz, State state) {
+    private boolean comes(int light, double px, double py, double pz, State state) {
+        if (bending.isPresent() && bending.get().mayCross(chosen)) {
+            return bending.get().comesAcross(light, chosen);
+        }
         double x = chosen[0] - px;
         double y = chosen[1] - py;
         double z = chosen[2] - pz;
@@ -258,7 +261,7 @@ final class Falling {
                 }
                 double comes = lamps.around(light, x, y, z, corners);
                 lamps.place(light, 0.5, 0.5, x, y, z, chosen);
-                if (comes > 0 && comes(x, y, z, state)) {
+                if (comes > 0 && comes(light, x, y, z, state)) {
                     for (int channel = 0; channel < 3; channel++) {
                         fog.shine(i, channel, comes * lamps.colour(light, channel) * shadows.through[channel]);
                     }

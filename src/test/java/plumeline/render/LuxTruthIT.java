@@ -127,6 +127,27 @@ final class LuxTruthIT {
                 WET);
     }
 
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("wet")
+    void luxOutsideTank_isThatOfTheLightRoom(String name, String lights) {
+        String place = "place: {a: {thing: can, at: [0 mm, 0 mm, 20 mm]}}\ntank: {tank: glass, at: [0 mm, 0 mm], "
+                + "water: 260 mm}\n";
+        measure(
+                "out of the tank, " + name,
+                CAMERA + place + "lights: {" + lights + "}\nframes: 5",
+                List.of(
+                        patch(0, 300, 70, 0, -1, 0),
+                        patch(-100, 260, 150, 0.2, -1, 0.3),
+                        patch(-350, -50, 100, 1, 0, 0.2),
+                        patch(-300, 0, 0, 0, 0, 1),
+                        patch(0, 300, 0, 0, 0, 1),
+                        patch(300, 100, 0, 0, 0, 1),
+                        patch(-100, -260, 200, 0, 1, 0),
+                        patch(50, -230, 0, 0, 0, 1),
+                        patch(-200, 200, 290, 0, -1, 0.5)),
+                WET);
+    }
+
     private static void measure(String name, String shot, List<Patch> patches, double within) {
         ShotSet set = TruthShots.of(shot);
         Scene scene = set.sceneAt(0);
