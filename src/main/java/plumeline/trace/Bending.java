@@ -14,6 +14,9 @@ final class Bending {
     /// What shines is at least so far before a wall, m.
     private static final double AHEAD_METRES = 1e-6;
 
+    /// Panes move light aside by less than so many times their thickness, but nearly along them.
+    private static final int NEAR_PANES = 4;
+
     /// What lies on a light or a place doesn't stand before it, m.
     private static final double SHORT_METRES = 2e-6;
 
@@ -518,10 +521,53 @@ final class Bending {
             double from = wet == 1 ? low[2] : level;
             double to = wet == 1 ? level : high[2];
             boolean isOver = last == 2 ? other[2] - to > AHEAD_METRES : isBeyond(other, last, lastSign);
-            if (from < to && isOver && findsCorner(one, other, axis, sign, last, lastSign, from, to)) {
+            if (from < to
+                    && isOver
+                    && mayTurn(one, other, axis, sign, last, lastSign, from, to)
+                    && findsCorner(one, other, axis, sign, last, lastSign, from, to)) {
                 add(light, straight, one, wet == 1 ? water : Media.AIR);
             }
         }
+    }
+
+    /// Whether a way by both faces is worth a search: through air the straight way must come near both openings; through
+    /// water light must come in and leave so aslant that it isn't thrown back.
+    private boolean mayTurn(
+            double[] one,
+            double[] other,
+            int axis,
+            int sign,
+            int last,
+            int lastSign,
+            double from,
+            double to) {
+        double nearIn = (sign > 0 ? low : high)[axis];
+        double farIn = last == 2 ? to : (lastSign > 0 ? high : low)[last];
+        if (to <= level) {
+            double least = waterIndex * waterIndex - 1;
+            double before = Math.abs((sign > 0 ? outLow : outHigh)[axis] - one[axis]);
+            double beyond = Math.abs(other[last] - (last == 2 ? to : (lastSign > 0 ? outHigh : outLow)[last]));
+            double along = lastSign * (farIn - one[last]);
+            double aside = sign * (other[axis] - nearIn);
+            return along > 0
+                    && aside > 0
+                    && along * along * (1 - least) >= before * before * least
+                    && aside * aside * (1 - least) >= beyond * beyond * least;
+        }
+        double slack = NEAR_PANES * (low[0] - outLow[0]);
+        return isNear(one, other, axis, nearIn, from, to, slack) && isNear(one, other, last, farIn, from, to, slack);
+    }
+
+    private boolean isNear(
+            double[] one, double[] other, int axis, double face, double from, double to, double slack) {
+        double share = (face - one[axis]) / (other[axis] - one[axis]);
+        for (int i = 0; i < 3; i++) {
+            double at = one[i] + share * (other[i] - one[i]);
+            if (i != axis && (at < (i == 2 ? from : low[i]) - slack || at > (i == 2 ? to : high[i]) + slack)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean findsCorner(
