@@ -25,6 +25,11 @@ final class Bending {
     /// **Source:** Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, table 25.4.
     private static final double GAUSS = 0.5 / Math.sqrt(3);
 
+    /// What comes through the coat of a place, by the cosine of where light comes from.
+    interface Passing {
+        double passes(double cosine);
+    }
+
     private final Ready ready;
     private final Shadows shadows;
     private final double[] low;
@@ -110,7 +115,7 @@ final class Bending {
     /// taken for as large as the whole is.
     ///
     /// @param lux takes it, a channel
-    void fall(int light, Falling.Passing passing, Draws draws, double[] lux) {
+    void fall(int light, Passing passing, Draws draws, double[] lux) {
         draws.next();
         if (!draws.isMiddle()) {
             fall(light, draws.u, draws.v, ready.lamps.area(light), passing, lux);
@@ -120,7 +125,7 @@ final class Bending {
     }
 
     /// Adds what comes from one place of a light that stands for an area.
-    void fall(int light, double one, double other, double area, Falling.Passing passing, double[] lux) {
+    void fall(int light, double one, double other, double area, Passing passing, double[] lux) {
         Lamps lamps = ready.lamps;
         lamps.placeOver(light, one, other, lamp);
         for (int way = 0; way < 5; way++) {
@@ -133,7 +138,7 @@ final class Bending {
         }
     }
 
-    private void fallFromMiddle(int light, Falling.Passing passing, double[] lux) {
+    private void fallFromMiddle(int light, Passing passing, double[] lux) {
         Lamps lamps = ready.lamps;
         lamps.place(light, 0.5, 0.5, place[0], place[1], place[2], lamp);
         double x = place[0] - lamp[0];
@@ -166,7 +171,7 @@ final class Bending {
     }
 
     /// Adds what comes by the way that was found, if nothing stops it.
-    private void add(int light, int way, double gives, Falling.Passing passing, double[] lux) {
+    private void add(int light, int way, double gives, Passing passing, double[] lux) {
         double cosine = isFacing ? here[0] * facing[0] + here[1] * facing[1] + here[2] * facing[2] : 1;
         if (!(cosine > 0 && gives > 0) || !comes(way)) {
             return;

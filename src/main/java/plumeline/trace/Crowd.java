@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -128,6 +129,24 @@ final class Crowd {
             each(0, parts.length, ox, oy, oz, dx, dy, dz, hit);
         } else {
             walk(0, ox, oy, oz, dx, dy, dz, hit);
+        }
+    }
+
+    /// Notes on which of many ways no part can lie.
+    void mayStop(Rows rows, int count) {
+        Arrays.fill(rows.near, 0, count, boxes.length == 0 ? 1 : -1);
+        if (boxes.length > 0) {
+            return;
+        }
+        for (int i = 0; i < sheets.length; i++) {
+            shapes.mayMeetSheet(sheets[i], rows, count);
+        }
+        for (int part : parts) {
+            if (shapes.kind(part) == Shapes.BEND) {
+                shapes.mayMeetBend(part, rows, count);
+            } else {
+                shapes.mayMeetBall(part, rows, count);
+            }
         }
     }
 

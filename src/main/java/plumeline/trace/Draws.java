@@ -8,6 +8,9 @@ package plumeline.trace;
 /// **Source:** Sobol, USSR Comput. Math. Math. Phys. 7 (1967) 86; Owen, J. Complexity 14 (1998) 466, both from memory;
 /// the scrambling by multiplying with even numbers is Laine's and Karras's idea (2011), constants are our own.
 final class Draws {
+    /// The key of numbers that are all the middle.
+    static final long MIDDLE = 0;
+
     private static final double WHOLE = 0x1p-32;
 
     /// The number of the pair.
@@ -25,6 +28,26 @@ final class Draws {
         isMiddle = all <= 1;
         index = ray;
         key = mixed(seed * 0x9E3779B97F4A7C15L + mixed(pixel + 0x632BE59BD9B4E019L));
+    }
+
+    /// Draws a key of numbers of its own for the same ray.
+    long fork() {
+        key += 0x9E3779B97F4A7C15L;
+        return isMiddle ? MIDDLE : Math.max(MIDDLE + 1, mixed(key) >>> 1);
+    }
+
+    /// Which ray of its pixel it is.
+    int ray() {
+        return index;
+    }
+
+    /// Begins the numbers of a key.
+    ///
+    /// @param branch which of its own branches, from 0
+    void resume(long fork, int branch, int ray) {
+        isMiddle = fork == MIDDLE;
+        index = ray;
+        key = fork + branch;
     }
 
     /// Whether all is drawn from the middle.

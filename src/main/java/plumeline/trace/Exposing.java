@@ -4,6 +4,9 @@ import java.util.List;
 
 /// Sums rays into a plate.
 public final class Exposing {
+    /// So many rays are followed before the light where they went is worked out.
+    private static final int SLOTS = 512;
+
     private Exposing() {}
 
     /// A part of a plate, pixels from its left and its top.
@@ -30,17 +33,40 @@ public final class Exposing {
     /// @param tile which pixels
     /// @param rays which rays of each
     public static void expose(List<Look> instants, Plate plate, Tile tile, Rays rays) {
-        Walker[] walkers =
-                instants.stream().map(look -> look.tracer().walker(look.eye())).toArray(Walker[]::new);
+        Walker[] walkers = walkers(instants);
         Draws draws = new Draws();
+        int columns = Math.max(1, SLOTS / rays.count());
+        double[] light = new double[3 * columns * rays.count()];
         for (int row = tile.top(); row < tile.top() + tile.height(); row++) {
-            for (int column = tile.left(); column < tile.left() + tile.width(); column++) {
-                long pixel = (long) row * plate.width() + column;
-                for (int i = rays.from(); i < rays.from() + rays.count(); i++) {
-                    draws.begin(rays.seed(), pixel, i, rays.all());
-                    walkers[i % walkers.length].expose(column, row, plate, draws);
+            for (int left = tile.left(); left < tile.left() + tile.width(); left += columns) {
+                int end = Math.min(left + columns, tile.left() + tile.width());
+                for (int column = left; column < end; column++) {
+                    long pixel = (long) row * plate.width() + column;
+                    for (int i = 0; i < rays.count(); i++) {
+                        int ray = rays.from() + i;
+                        draws.begin(rays.seed(), pixel, ray, rays.all());
+                        walkers[ray % walkers.length].expose(
+                                column, row, plate, draws, (column - left) * rays.count() + i, light);
+                    }
+                }
+                for (Walker walker : walkers) {
+                    walker.settle(light);
+                }
+                for (int slot = 0; slot < (end - left) * rays.count(); slot++) {
+                    plate.add(left + slot / rays.count(), row, light, 3 * slot);
                 }
             }
         }
+    }
+
+    /// Makes one for each look; for looks that are the same only one.
+    private static Walker[] walkers(List<Look> instants) {
+        Walker[] walkers = new Walker[instants.size()];
+        for (int i = 0; i < walkers.length; i++) {
+            Look look = instants.get(i);
+            int same = instants.indexOf(look);
+            walkers[i] = same < i ? walkers[same] : look.tracer().walker(look.eye());
+        }
+        return walkers;
     }
 }

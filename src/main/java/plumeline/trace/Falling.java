@@ -6,12 +6,14 @@ import java.util.Optional;
 /// Light that falls on a place: of each lamp what falls with nothing between, exact, by the share of it that comes
 /// through to there; and the surround. For one thread.
 final class Falling {
-    /// What falls, lx a channel, each light by what the coat passes.
+    /// What falls on a patch, lx a channel.
     final double[] lux = new double[3];
 
+    final Shadows shadows;
+    final Hit scratch = new Hit();
+    final Optional<Bending> bending;
+
     private final Ready ready;
-    private final Shadows shadows;
-    private final Optional<Bending> bending;
     private final double[] corners = new double[Lamps.CORNERS];
     private final double[] tried = new double[6];
     private final double[] chosen = new double[6];
@@ -22,66 +24,18 @@ final class Falling {
         bending = ready.basin.map(basin -> new Bending(ready, basin, shadows));
     }
 
-    /// What comes through the coat of a place, by the cosine of where light comes from.
-    interface Passing {
-        double passes(double cosine);
+    /// What falls of a light on a place with nothing between, by a luminance of 1, lx.
+    double all(int light, double px, double py, double pz, double nx, double ny, double nz) {
+        return ready.lamps.lux(light, px, py, pz, nx, ny, nz, corners);
     }
 
-    /// Sums the light on a place by one way a light.
-    void fall(
-            double px,
-            double py,
-            double pz,
-            double nx,
-            double ny,
-            double nz,
-            State state,
-            Passing passing,
-            Draws draws) {
-        lux[0] = 0;
-        lux[1] = 0;
-        lux[2] = 0;
-        Lamps lamps = ready.lamps;
-        boolean isBent = bending.isPresent() && bending.get().begins(px, py, pz, nx, ny, nz, state);
-        for (int i = 0; i < lamps.count(); i++) {
-            if (isBent && !bending.get().isWithin(i)) {
-                bending.get().fall(i, passing, draws, lux);
-                continue;
-            }
-            double all = lamps.lux(i, px, py, pz, nx, ny, nz, corners);
-            if (all > 0 && choose(i, px, py, pz, nx, ny, nz, draws)) {
-                add(i, all, px, py, pz, nx, ny, nz, state, passing);
-            }
-        }
-        if (ready.surround[0] + ready.surround[1] + ready.surround[2] > 0) {
-            around(px, py, pz, nx, ny, nz, state, passing, draws);
-        }
-    }
-
-    private void add(
-            int light,
-            double all,
-            double px,
-            double py,
-            double pz,
-            double nx,
-            double ny,
-            double nz,
-            State state,
-            Passing passing) {
-        double x = chosen[0] - px;
-        double y = chosen[1] - py;
-        double z = chosen[2] - pz;
-        double far = Math.sqrt(x * x + y * y + z * z);
-        x /= far;
-        y /= far;
-        z /= far;
-        if (comes(light, px, py, pz, state)) {
-            double share = all * passing.passes(x * nx + y * ny + z * nz);
-            for (int i = 0; i < 3; i++) {
-                lux[i] += share * ready.lamps.colour(light, i) * shadows.through[i];
-            }
-        }
+    /// Chooses a place of a light and aims at it.
+    ///
+    /// @return whether any of it shines there
+    boolean choose(int light, Rows rows, int k, Draws draws) {
+        boolean is = choose(light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k], draws);
+        rows.aim(k, chosen);
+        return is;
     }
 
     /// Chooses a place of a light: of four in its quarters one by chance, each as likely as what it gives.
@@ -116,33 +70,30 @@ final class Falling {
         return sum > 0;
     }
 
-    private void around(
-            double px,
-            double py,
-            double pz,
-            double nx,
-            double ny,
-            double nz,
-            State state,
-            Passing passing,
-            Draws draws) {
-        double x = nx;
-        double y = ny;
-        double z = nz;
-        double passes = 1;
+    /// Follows a way to the surround: straight before the place, or one by chance.
+    ///
+    /// @return the cosine of the way; 0 where it is straight and stands for all, below 0 where nothing comes
+    /// through
+    double around(Rows rows, int k, State state, Draws draws) {
+        tried[0] = rows.nx[k];
+        tried[1] = rows.ny[k];
+        tried[2] = rows.nz[k];
+        tried[3] = 0;
+        draws.next();
         if (!draws.isMiddle()) {
-            draws.next();
-            turn(nx, ny, nz, draws.u, draws.v);
-            x = tried[0];
-            y = tried[1];
-            z = tried[2];
-            passes = passing.passes(tried[3]);
+            turn(rows.nx[k], rows.ny[k], rows.nz[k], draws.u, draws.v);
         }
-        if (shadows.passes(px, py, pz, x, y, z, Double.POSITIVE_INFINITY, state.within, state.medium)) {
-            for (int i = 0; i < 3; i++) {
-                lux[i] += Math.PI * passes * ready.surround[i] * shadows.through[i];
-            }
-        }
+        boolean passes = shadows.passes(
+                rows.px[k],
+                rows.py[k],
+                rows.pz[k],
+                tried[0],
+                tried[1],
+                tried[2],
+                Double.POSITIVE_INFINITY,
+                state.within,
+                state.medium);
+        return passes ? tried[3] : -1;
     }
 
     /// Chooses a direction, each as likely as the cosine of its angle; and notes that cosine.
@@ -248,6 +199,9 @@ final class Falling {
         double[] at = new double[3];
         Lamps lamps = ready.lamps;
         for (int i = 0; i < fog.litPlaces(); i++) {
+            if (!fog.isNearInk(i)) {
+                continue;
+            }
             fog.litPlace(i, at);
             double x = at[0];
             double y = at[1];

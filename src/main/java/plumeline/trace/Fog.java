@@ -5,18 +5,24 @@ package plumeline.trace;
 /// Light is scattered once, alike into all directions. What comes to each place from each light is worked out on a
 /// coarser grid beforehand, to the light's middle.
 final class Fog {
-    private static final int MOST_STEPS = 48;
+    private static final int EACH_CELL = 2;
     private static final int MOST_LIT = 24;
 
     private final Cloud cloud;
     private final double[] low = new double[3];
     private final double[] high = new double[3];
+    private final double lowX;
+    private final double lowY;
+    private final double lowZ;
+    private final double highX;
+    private final double highY;
+    private final double highZ;
     private final int[] cells;
     private final int[] lit = new int[3];
     private final float[] light;
     private final double[] takes;
     private final double[] scatters;
-    private final double step;
+    private final boolean[] isNearInk;
 
     Fog(Cloud cloud) {
         this.cloud = cloud;
@@ -26,17 +32,19 @@ final class Fog {
         high[0] = cloud.box().high().x();
         high[1] = cloud.box().high().y();
         high[2] = cloud.box().high().z();
+        lowX = low[0];
+        lowY = low[1];
+        lowZ = low[2];
+        highX = high[0];
+        highY = high[1];
+        highZ = high[2];
         cells = new int[] {cloud.across(), cloud.deep(), cloud.high()};
-        double least = Double.POSITIVE_INFINITY;
-        double across = 0;
         for (int i = 0; i < 3; i++) {
             lit[i] = Math.clamp((cells[i] + 1) / 2, Math.min(2, cells[i]), MOST_LIT);
-            double side = high[i] - low[i];
-            least = Math.min(least, side / cells[i]);
-            across += side * side;
         }
-        step = Math.max(least, Math.sqrt(across) / MOST_STEPS);
         light = new float[3 * lit[0] * lit[1] * lit[2]];
+        isNearInk = new boolean[litPlaces()];
+        mark();
         takes = new double[] {
             cloud.extinction().red(),
             cloud.extinction().green(),
@@ -45,6 +53,47 @@ final class Fog {
         scatters = new double[] {
             cloud.albedo().red(), cloud.albedo().green(), cloud.albedo().blue()
         };
+    }
+
+    /// Notes which places of the coarser grid light is asked of: those about a cell with ink, or beside one.
+    private void mark() {
+        float[] shares = cloud.shares();
+        for (int z = 0; z < cells[2]; z++) {
+            for (int y = 0; y < cells[1]; y++) {
+                for (int x = 0; x < cells[0]; x++) {
+                    if (shares[(z * cells[1] + y) * cells[0] + x] > 0) {
+                        mark(x, y, z);
+                    }
+                }
+            }
+        }
+    }
+
+    private void mark(int x, int y, int z) {
+        int lastZ = after(z, 2);
+        int lastY = after(y, 1);
+        int lastX = after(x, 0);
+        for (int k = before(z, 2); k <= lastZ; k++) {
+            for (int j = before(y, 1); j <= lastY; j++) {
+                for (int i = before(x, 0); i <= lastX; i++) {
+                    isNearInk[(k * lit[1] + j) * lit[0] + i] = true;
+                }
+            }
+        }
+    }
+
+    /// Places of the coarser grid that light is taken from within a cell's width of a cell's middle, the first.
+    private int before(int cell, int axis) {
+        return Math.clamp((int) Math.floor((cell - 0.5) / cells[axis] * lit[axis] - 0.5), 0, lit[axis] - 1);
+    }
+
+    private int after(int cell, int axis) {
+        return Math.clamp((int) Math.floor((cell + 1.5) / cells[axis] * lit[axis] + 0.5), 0, lit[axis] - 1);
+    }
+
+    /// Whether the light at such a place counts.
+    boolean isNearInk(int index) {
+        return isNearInk[index];
     }
 
     /// How many places its light is known at.
@@ -76,19 +125,39 @@ final class Fog {
     /// @param span takes where it comes in and where it leaves, m
     /// @return whether any is
     boolean spans(double ox, double oy, double oz, double dx, double dy, double dz, double far, double[] span) {
-        double from = 0;
-        double to = far;
-        for (int i = 0; i < 3; i++) {
-            double o = i == 0 ? ox : i == 1 ? oy : oz;
-            double d = i == 0 ? dx : i == 1 ? dy : dz;
-            double one = (low[i] - o) / d;
-            double other = (high[i] - o) / d;
-            from = Math.max(from, Math.min(one, other));
-            to = Math.min(to, Math.max(one, other));
+        double over = 1 / dx;
+        double one = (lowX - ox) * over;
+        double other = (highX - ox) * over;
+        double from = Math.max(0, Math.min(one, other));
+        double to = Math.min(far, Math.max(one, other));
+        if (from >= to) {
+            return false;
         }
+        over = 1 / dy;
+        one = (lowY - oy) * over;
+        other = (highY - oy) * over;
+        from = Math.max(from, Math.min(one, other));
+        to = Math.min(to, Math.max(one, other));
+        if (from >= to) {
+            return false;
+        }
+        over = 1 / dz;
+        one = (lowZ - oz) * over;
+        other = (highZ - oz) * over;
+        from = Math.max(from, Math.min(one, other));
+        to = Math.min(to, Math.max(one, other));
         span[0] = from;
         span[1] = to;
         return from < to;
+    }
+
+    /// In how many steps a part of a ray is cut: two a cell, by the axis along which it crosses most cells. Between
+    /// middles of cells shares run straight: what a thread holds comes out within a hundredth.
+    private int steps(double dx, double dy, double dz, double metres) {
+        double x = Math.abs(dx) * cells[0] / (high[0] - low[0]);
+        double y = Math.abs(dy) * cells[1] / (high[1] - low[1]);
+        double z = Math.abs(dz) * cells[2] / (high[2] - low[2]);
+        return (int) Math.ceil(metres * EACH_CELL * Math.max(x, Math.max(y, z)));
     }
 
     /// How much of it lies on a part of a ray: share times way, m.
@@ -96,7 +165,7 @@ final class Fog {
         if (!spans(ox, oy, oz, dx, dy, dz, far, span)) {
             return 0;
         }
-        int steps = (int) Math.ceil((span[1] - span[0]) / step);
+        int steps = steps(dx, dy, dz, span[1] - span[0]);
         double way = (span[1] - span[0]) / steps;
         double sum = 0;
         for (int i = 0; i < steps; i++) {
@@ -108,6 +177,7 @@ final class Fog {
 
     /// Follows a ray through it.
     ///
+    /// @param phase where in each step it is asked, 0 to 1: drawn anew for each ray, so that no rings are left
     /// @param weight what each channel counts; takes what is left of it
     /// @param sum takes what is scattered to whence the ray comes
     void follow(
@@ -118,6 +188,7 @@ final class Fog {
             double dy,
             double dz,
             double far,
+            double phase,
             double[] span,
             double[] weight,
             double[] sum) {
@@ -125,10 +196,10 @@ final class Fog {
             return;
         }
         double from = span[0];
-        int steps = (int) Math.ceil((span[1] - from) / step);
+        int steps = steps(dx, dy, dz, span[1] - from);
         double way = (span[1] - from) / steps;
         for (int i = 0; i < steps; i++) {
-            double t = from + (i + 0.5) * way;
+            double t = from + (i + phase) * way;
             double x = ox + t * dx;
             double y = oy + t * dy;
             double z = oz + t * dz;

@@ -152,14 +152,28 @@ final class Lamps {
         return numbers[EACH * light + axis];
     }
 
+    /// Whether any of a face may lie in a basin.
+    boolean mayReach(Tub tub) {
+        for (int i = 0; i < count; i++) {
+            int n = EACH * i;
+            double radius = numbers[n + 12] + numbers[n + 13] + numbers[n + 14];
+            if (tub.isNear(numbers[n], numbers[n + 1], numbers[n + 2], radius)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /// Tries the faces that a ray meets from before them.
     void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         for (int i = 0; i < count; i++) {
             if (kinds[i] == SPOT) {
                 continue;
             }
-            double t = kinds[i] == TUBE ? tubeMetres(i, ox, oy, oz, dx, dy, dz) : flatMetres(i, ox, oy, oz, dx, dy, dz);
             double other = hit.what == Hit.LIGHT ? hit.t : hit.t + BEFORE_METRES;
+            double t = kinds[i] == TUBE
+                    ? tubeMetres(i, ox, oy, oz, dx, dy, dz)
+                    : flatMetres(i, ox, oy, oz, dx, dy, dz, other);
             if (t > Meets.NEAR_METRES && t < other && !isHole(i, ox + t * dx, oy + t * dy, oz + t * dz)) {
                 hit.t = t;
                 hit.what = Hit.LIGHT;
@@ -168,7 +182,7 @@ final class Lamps {
         }
     }
 
-    private double flatMetres(int at, double ox, double oy, double oz, double dx, double dy, double dz) {
+    private double flatMetres(int at, double ox, double oy, double oz, double dx, double dy, double dz, double most) {
         int n = EACH * at;
         double toward = dx * numbers[n + 3] + dy * numbers[n + 4] + dz * numbers[n + 5];
         if (toward >= 0) {
@@ -178,7 +192,7 @@ final class Lamps {
         double py = numbers[n + 1] - oy;
         double pz = numbers[n + 2] - oz;
         double t = (px * numbers[n + 3] + py * numbers[n + 4] + pz * numbers[n + 5]) / toward;
-        return t > 0 && isOn(at, t * dx - px, t * dy - py, t * dz - pz) ? t : -1;
+        return t > 0 && t < most && isOn(at, t * dx - px, t * dy - py, t * dz - pz) ? t : -1;
     }
 
     /// Whether a place in a flat face's plane, from its middle, is on it.
@@ -241,6 +255,24 @@ final class Lamps {
         return glows.get(light).isEven()
                 ? all * glows.get(light).even()
                 : all * glowing(light, px, py, pz, nx, ny, nz, corners);
+    }
+
+    /// Whether many places can be worked out at once: an even panel or slim tube.
+    boolean isPlain(int light) {
+        int n = EACH * light;
+        boolean isStrip = kinds[light] == PANEL || (kinds[light] == TUBE && numbers[n + 14] < SLIM * numbers[n + 12]);
+        return isStrip && holes[light] < 0 && glows.get(light).isEven();
+    }
+
+    /// Gives what falls on many patches, for a plain light, and where each sees its middle.
+    void lux(int light, Rows rows, int count) {
+        Strips strips = new Strips(numbers, EACH * light, rows, count);
+        double even = glows.get(light).even();
+        if (kinds[light] == PANEL) {
+            strips.panel(even);
+        } else {
+            strips.tube(even);
+        }
     }
 
     /// The mean of how bright a face is, each place by what it gives to the patch.
@@ -458,7 +490,7 @@ final class Lamps {
         double y = qx * numbers[n + 9] + qy * numbers[n + 10] + qz * numbers[n + 11];
         double away = Math.max(1e-12, Math.sqrt(x * x + y * y));
         double radius = numbers[n + 14];
-        double angle = other == 0.5 ? 0 : Math.acos(Math.min(1, radius / away)) * (2 * other - 1);
+        double angle = other == 0.5 ? 0 : horizon(Math.min(1, radius / away)) * (2 * other - 1);
         double toward = Math.cos(angle) / away;
         double aside = Math.sin(angle) / away;
         double u = x * toward - y * aside;
@@ -468,6 +500,15 @@ final class Lamps {
             at[3 + i] = u * numbers[n + 6 + i] + v * numbers[n + 9 + i];
             at[i] = numbers[n + i] + along * numbers[n + 3 + i] + radius * at[3 + i];
         }
+    }
+
+    /// How far round a tube is seen, by its radius over the way to its axis: arc cosine, from far off by its series,
+    /// off by 2e-7 at most (what lies past the horizon counts nothing, what is left out is that narrow).
+    private static double horizon(double sine) {
+        double square = sine * sine;
+        return sine > 0.25
+                ? Math.acos(sine)
+                : Math.PI / 2 - sine * (1 + square * (1.0 / 6 + square * (3.0 / 40 + square * (15.0 / 336))));
     }
 
     /// What a chosen place counts for a patch: both cosines over the square of the way; 0 where it doesn't shine there.
@@ -507,6 +548,22 @@ final class Lamps {
         for (int i = 0; i < 3; i++) {
             at[3 + i] = u * numbers[n + 6 + i] + v * numbers[n + 9 + i];
             at[i] = numbers[n + i] + (2 * one - 1) * numbers[n + 12] * numbers[n + 3 + i] + numbers[n + 14] * at[3 + i];
+        }
+    }
+
+    /// Works out what goes straight out of a place of a light.
+    void face(int light, double[] at) {
+        int n = EACH * light;
+        if (kinds[light] != TUBE) {
+            System.arraycopy(numbers, n + 3, at, 3, 3);
+            return;
+        }
+        double along = 0;
+        for (int i = 0; i < 3; i++) {
+            along += (at[i] - numbers[n + i]) * numbers[n + 3 + i];
+        }
+        for (int i = 0; i < 3; i++) {
+            at[3 + i] = (at[i] - numbers[n + i] - along * numbers[n + 3 + i]) / numbers[n + 14];
         }
     }
 

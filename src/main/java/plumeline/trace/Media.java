@@ -10,6 +10,7 @@ final class Media {
     private final List<Medium> all = new ArrayList<>(List.of(Medium.AIR));
     private double[] indices = {1};
     private double[] absorptions = {0, 0, 0};
+    private boolean[] takes = {false};
 
     /// Takes a substance.
     ///
@@ -27,6 +28,10 @@ final class Media {
             absorptions[3 * i + 1] = all.get(i).absorption().green();
             absorptions[3 * i + 2] = all.get(i).absorption().blue();
         }
+        takes = new boolean[all.size()];
+        for (int i = 0; i < takes.length; i++) {
+            takes[i] = absorptions[3 * i] + absorptions[3 * i + 1] + absorptions[3 * i + 2] > 0;
+        }
         return all.size() - 1;
     }
 
@@ -41,6 +46,6 @@ final class Media {
     }
 
     boolean takesLight(int medium) {
-        return absorptions[3 * medium] + absorptions[3 * medium + 1] + absorptions[3 * medium + 2] > 0;
+        return takes[medium];
     }
 }

@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import java.util.Arrays;
+
 /// Where rays meet shapes: closed forms, each in the shape's own frame. Directions are of length 1.
 final class Meets {
     /// Nearer than this to where it begins a ray meets nothing, m: it lies on what it left.
@@ -63,6 +65,52 @@ final class Meets {
                         frames[f + 10],
                         frames[f + 11],
                         frames[f] * frames[f + 9] + frames[f + 1] * frames[f + 10] + frames[f + 2] * frames[f + 11]);
+    }
+
+    /// Notes which of many ways may come into the ball round a shape.
+    void mayMeetBall(int shape, Rows rows, int count) {
+        Ways.besideBall(
+                count, balls, 4 * shape, rows.px, rows.py, rows.pz, rows.dx, rows.dy, rows.dz, rows.far, rows.near);
+    }
+
+    /// Notes which of many ways may meet a sheet.
+    void mayMeetSheet(int shape, Rows rows, int count) {
+        turn(shape, rows, count);
+        Ways.besideSheet(
+                count,
+                sizes[3 * shape],
+                sizes[3 * shape + 1],
+                rows.left,
+                rows.low,
+                rows.z,
+                rows.u,
+                rows.v,
+                rows.w,
+                rows.far,
+                rows.near);
+    }
+
+    /// Notes which of many ways may meet a bend: it lies in the box between its axis and its wall.
+    void mayMeetBend(int shape, Rows rows, int count) {
+        turn(shape, rows, count);
+        double radius = sizes[3 * shape];
+        double half = sizes[3 * shape + 1];
+        Arrays.fill(rows.from, 0, count, 0);
+        System.arraycopy(rows.far, 0, rows.to, 0, count);
+        Ways.slab(count, 0, radius, rows.left, rows.u, rows.from, rows.to);
+        Ways.slab(count, 0, radius, rows.low, rows.v, rows.from, rows.to);
+        Ways.slab(count, -half, half, rows.z, rows.w, rows.from, rows.to);
+        Ways.beside(count, NEAR_METRES, rows.from, rows.to, rows.near);
+    }
+
+    private void turn(int shape, Rows rows, int count) {
+        int f = Shapes.FRAME * shape;
+        Ways.turn(count, frames, f + 3, frames, f, rows.px, rows.py, rows.pz, rows.left);
+        Ways.turn(count, frames, f + 6, frames, f, rows.px, rows.py, rows.pz, rows.low);
+        Ways.turn(count, frames, f + 9, frames, f, rows.px, rows.py, rows.pz, rows.z);
+        Ways.turn(count, frames, f + 3, Ways.NONE, 0, rows.dx, rows.dy, rows.dz, rows.u);
+        Ways.turn(count, frames, f + 6, Ways.NONE, 0, rows.dx, rows.dy, rows.dz, rows.v);
+        Ways.turn(count, frames, f + 9, Ways.NONE, 0, rows.dx, rows.dy, rows.dz, rows.w);
     }
 
     /// Tries a shape: where it is met before `hit.t`, that and the piece are noted.
@@ -284,7 +332,9 @@ final class Meets {
     private boolean bend(int shape, double x, double y, double z, double u, double v, double w, Hit hit) {
         double radius = sizes[3 * shape];
         double half = sizes[3 * shape + 1];
-        if ((x < 0 && u <= 0) || (y < 0 && v <= 0)) {
+        // All of it lies past its chord.
+        boolean isShort = x + y < radius && x + y + hit.t * (u + v) < radius;
+        if (isShort || (x < 0 && u <= 0) || (y < 0 && v <= 0)) {
             return false;
         }
         double a = u * u + v * v;

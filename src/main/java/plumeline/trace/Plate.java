@@ -37,12 +37,12 @@ public final class Plate {
     }
 
     /// Adds a ray's light to a pixel.
-    void add(int x, int y, double[] light) {
+    void add(int x, int y, double[] light, int from) {
         int at = y * width + x;
-        sums[3 * at] += light[0];
-        sums[3 * at + 1] += light[1];
-        sums[3 * at + 2] += light[2];
-        double grey = (light[0] + light[1] + light[2]) / 3;
+        sums[3 * at] += light[from];
+        sums[3 * at + 1] += light[from + 1];
+        sums[3 * at + 2] += light[from + 2];
+        double grey = (light[from] + light[from + 1] + light[from + 2]) / 3;
         squares[at] += grey * grey;
         counts[at]++;
     }

@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -31,6 +32,8 @@ final class Ready {
     private final int glass;
     private final int water;
     private final Crowd crowd;
+    private final boolean hasFog;
+    private final boolean hasSunkLamp;
     private final Crowd sunk;
     private final int[] sunkClear;
 
@@ -69,6 +72,8 @@ final class Ready {
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
         water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
         fogs = world.clouds().stream().map(Fog::new).toList();
+        hasSunkLamp = tub.isPresent() && lamps.mayReach(tub.get());
+        hasFog = !fogs.isEmpty();
         surround = new double[] {
             world.surround().red(), world.surround().green(), world.surround().blue()
         };
@@ -132,7 +137,7 @@ final class Ready {
 
     /// Whether light may be taken or scattered on its way through a substance.
     boolean takesLight(int medium) {
-        return !fogs.isEmpty() || media.takesLight(medium);
+        return hasFog || media.takesLight(medium);
     }
 
     /// Whether light that passes has anything to lose but where it is stopped.
@@ -163,6 +168,9 @@ final class Ready {
             return false;
         }
         sunk.meets(ox, oy, oz, dx, dy, dz, hit);
+        if (hasSunkLamp) {
+            lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+        }
         for (int part : sunkClear) {
             if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
                 hit.what = Hit.PART;
@@ -246,6 +254,19 @@ final class Ready {
     boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
         scratch.clear(far);
         return crowd.stops(ox, oy, oz, dx, dy, dz, scratch);
+    }
+
+    /// Notes on which of many ways nothing opaque can lie.
+    void mayStop(Rows rows, int count) {
+        crowd.mayStop(rows, count);
+    }
+
+    /// Notes on which of many ways nothing clear can lie.
+    void mayCross(Rows rows, int count) {
+        Arrays.fill(rows.cross, 0, count, hasClear() ? -1 : 1);
+        if (tub.isPresent() && clear.length == 0 && fogs.isEmpty()) {
+            tub.get().mayCross(rows, count);
+        }
     }
 
     /// What is on the inner side of a met clear surface: what its facing points out of.

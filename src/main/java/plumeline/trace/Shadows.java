@@ -32,6 +32,12 @@ final class Shadows {
         if (ready.stops(ox, oy, oz, dx, dy, dz, far, hit)) {
             return false;
         }
+        dim(ox, oy, oz, dx, dy, dz, far, within, medium);
+        return true;
+    }
+
+    /// Works out what comes through along a way on which nothing opaque lies.
+    void dim(double ox, double oy, double oz, double dx, double dy, double dz, double far, int within, int medium) {
         through[0] = 1;
         through[1] = 1;
         through[2] = 1;
@@ -39,7 +45,6 @@ final class Shadows {
             cross(ox, oy, oz, dx, dy, dz, far, within, medium, all);
             veil(ox, oy, oz, dx, dy, dz, far);
         }
-        return true;
     }
 
     /// Follows a piece of a way that a basin bends: what comes through becomes less by it. The basin's own surfaces

@@ -21,7 +21,11 @@ final class Splits {
         if (square >= 1) {
             return 1;
         }
-        double behind = Math.sqrt(1 - square);
+        return mirrored(cosine, from, Math.sqrt(1 - square), to);
+    }
+
+    /// Likewise by both cosines.
+    static double mirrored(double cosine, double from, double behind, double to) {
         double one = from * cosine;
         double other = to * behind;
         double cross = to * cosine;

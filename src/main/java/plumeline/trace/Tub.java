@@ -1,5 +1,6 @@
 package plumeline.trace;
 
+import java.util.Arrays;
 import java.util.Optional;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
@@ -144,6 +145,17 @@ final class Tub {
             hit.face(axis == 0 ? side : 0, axis == 1 ? side : 0, axis == 2 ? side : 0);
             return true;
         }
+    }
+
+    /// Notes which of many ways don't come near it.
+    void mayCross(Rows rows, int count) {
+        Arrays.fill(rows.from, 0, count, 0);
+        System.arraycopy(rows.far, 0, rows.to, 0, count);
+        Arrays.fill(rows.cross, 0, count, 1);
+        Ways.slab(count, outer.lowX, outer.highX, rows.px, rows.dx, rows.from, rows.to);
+        Ways.slab(count, outer.lowY, outer.highY, rows.py, rows.dy, rows.from, rows.to);
+        Ways.slab(count, outer.lowZ, outer.highZ, rows.pz, rows.dz, rows.from, rows.to);
+        Ways.beside(count, 0, rows.from, rows.to, rows.cross);
     }
 
     /// Whether a ball comes into it.

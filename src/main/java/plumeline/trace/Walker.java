@@ -16,19 +16,16 @@ final class Walker {
     private static final int MOST_MIRRORS = 8;
     private static final int MOST_SURFACES = 32;
 
-    /// The light of the last ray, cd/m² a channel.
-    final double[] light = new double[3];
+    private final double[] light = new double[3];
 
     private final Ready ready;
-    private final Falling falling;
+    private final Gathered gathered;
     private final Hit hit = new Hit();
     private final double[] colour = new double[4];
     private final double[] weight = new double[3];
     private final double[] span = new double[2];
     private final double[] facet = new double[3];
     private final Ray[] rays = new Ray[MOST_MIRRORS + 2];
-    private final Falling.Passing coat;
-    private final Falling.Passing drop;
     private final double[] eye = new double[12];
     private final State eyeState;
     private final double halfX;
@@ -36,13 +33,12 @@ final class Walker {
     private final double pupil;
     private final double focus;
     private int part;
+    private int slot;
 
     Walker(Ready ready, Eye camera) {
         this.ready = ready;
-        falling = new Falling(ready);
+        gathered = new Gathered(ready);
         Arrays.setAll(rays, Ray::new);
-        coat = cosine -> ready.coats.passed(part, cosine);
-        drop = cosine -> ready.coats.dropPasses(cosine);
         Aim.Frame frame = camera.aim().frame();
         put(0, camera.aim().eye());
         put(3, frame.right());
@@ -61,11 +57,13 @@ final class Walker {
         eye[from + 2] = vec.z();
     }
 
-    /// Follows a ray of a pixel.
+    /// Follows a ray of a pixel; the light that falls where it goes is still to be settled.
     ///
     /// @param column pixels from the left
     /// @param row pixels from the top
-    void expose(int column, int row, Plate plate, Draws draws) {
+    /// @param into takes its light, cd/m², three numbers a slot
+    void expose(int column, int row, Plate plate, Draws draws, int slot, double[] into) {
+        this.slot = slot;
         draws.next();
         double x = (2 * (column + draws.u) / plate.width() - 1) * halfX;
         double y = (1 - 2 * (row + draws.v) / plate.height()) * halfY;
@@ -97,14 +95,21 @@ final class Walker {
         ray.mirrors = 0;
         ray.in.set(eyeState.within, eyeState.medium);
         follow(ray, draws);
-        plate.add(column, row, light);
+        into[3 * slot] = light[0];
+        into[3 * slot + 1] = light[1];
+        into[3 * slot + 2] = light[2];
+    }
+
+    /// Adds the light that falls where the rays went since.
+    void settle(double[] into) {
+        gathered.settle(into);
     }
 
     private void follow(Ray ray, Draws draws) {
         for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
             ready.nearest(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
             if (ready.takesLight(ray.in.medium)) {
-                lose(ray);
+                lose(ray, draws);
             }
             if (hit.what == Hit.NOTHING) {
                 double[] around = ready.surround;
@@ -150,12 +155,13 @@ final class Walker {
     }
 
     /// Takes what the substance and clouds take on the way to what is met; adds what clouds scatter.
-    private void lose(Ray ray) {
+    private void lose(Ray ray, Draws draws) {
         weight[0] = ray.red;
         weight[1] = ray.green;
         weight[2] = ray.blue;
         for (Fog fog : ready.fogs) {
-            fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, span, weight, light);
+            draws.next();
+            fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, draws.u, span, weight, light);
         }
         for (int i = 0; i < 3; i++) {
             weight[i] *= ready.media.left(ray.in.medium, i, hit.t);
@@ -174,16 +180,21 @@ final class Walker {
         double nz = hit.nz;
         double cosine = -(ray.dx * nx + ray.dy * ny + ray.dz * nz);
         boolean comesIn = cosine > 0;
-        int next = comesIn ? ready.inner(hit) : ready.outer(hit);
+        int inner = ready.inner(hit);
+        int outer = ready.outer(hit);
+        int next = comesIn ? inner : outer;
         int within = comesIn ? ready.innerPart(hit) : ready.outerPart(hit);
-        double from = ready.media.index(comesIn ? ready.outer(hit) : ready.inner(hit));
+        double from = ready.media.index(comesIn ? outer : inner);
         double to = ready.media.index(next);
         if (from == to) {
             ray.in.set(within, next);
             return true;
         }
         double straight = Math.min(1, Math.abs(cosine));
-        double share = Splits.mirrored(straight, from, to);
+        double ratio = from / to;
+        double behind = 1 - ratio * ratio * (1 - straight * straight);
+        double bent = Math.sqrt(Math.max(0, behind));
+        double share = behind > 0 ? Splits.mirrored(straight, from, bent, to) : 1;
         double mirrorX = ray.dx + 2 * cosine * nx;
         double mirrorY = ray.dy + 2 * cosine * ny;
         double mirrorZ = ray.dz + 2 * cosine * nz;
@@ -202,8 +213,6 @@ final class Walker {
         } else {
             rest(ray, share, from);
         }
-        double ratio = from / to;
-        double bent = Math.sqrt(1 - ratio * ratio * (1 - straight * straight));
         double along = comesIn ? ratio * straight - bent : bent - ratio * straight;
         ray.turn(ratio * ray.dx + along * nx, ratio * ray.dy + along * ny, ratio * ray.dz + along * nz);
         ray.dim((1 - share) * ratio * ratio);
@@ -261,8 +270,7 @@ final class Walker {
         double g = ray.green * even * colour[1];
         double b = ray.blue * even * colour[2];
         if (r + g + b > 0) {
-            falling.fall(hit.x, hit.y, hit.z, nx, ny, nz, ray.in, isDrop ? drop : coat, draws);
-            add(r * falling.lux[0], g * falling.lux[1], b * falling.lux[2]);
+            gathered.add(slot, isDrop ? Gathered.DROP : part, hit, nx, ny, nz, r, g, b, ray.in, draws);
         }
         if (share > 0) {
             mirror(dx, dy, dz, onFacet, nx, ny, nz);

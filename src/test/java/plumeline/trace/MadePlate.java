@@ -17,7 +17,7 @@ public final class MadePlate {
         Plate plate = new Plate(width, height);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                plate.add(x, y, field.at(x + 0.5, y + 0.5));
+                plate.add(x, y, field.at(x + 0.5, y + 0.5), 0);
             }
         }
         return plate;

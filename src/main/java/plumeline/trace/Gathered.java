@@ -1,0 +1,226 @@
+package plumeline.trace;
+
+import java.util.Arrays;
+
+/// Opaque places that rays met, gathered so that the light on them is worked out together: the same sums for many
+/// places in a row are several times as fast as one by one. For one thread.
+///
+/// What each place gives rests on the place alone, not on what was gathered with it.
+final class Gathered {
+    /// Stands for a drop where a part's coat is asked.
+    static final int DROP = -1;
+
+    private final Ready ready;
+    private final Falling falling;
+    private final Lamps lamps;
+    private final Draws draws = new Draws();
+    private int count;
+    private int[] slots = new int[0];
+    private int[] coats = new int[0];
+    private State[] states = new State[0];
+    private long[] keys = new long[0];
+    private int[] indices = new int[0];
+    private final Rows rows = new Rows();
+    private final Bending.Passing passing = cosine -> passes(coat(), cosine);
+    private final double[] place = new double[6];
+    private final double[] bent = new double[3];
+    private int coat;
+
+    Gathered(Ready ready) {
+        this.ready = ready;
+        falling = new Falling(ready);
+        lamps = ready.lamps;
+    }
+
+    private void grow() {
+        int room = Math.max(512, 2 * count);
+        slots = Arrays.copyOf(slots, room);
+        coats = Arrays.copyOf(coats, room);
+        states = Arrays.copyOf(states, room);
+        for (int i = count; i < room; i++) {
+            states[i] = new State();
+        }
+        keys = Arrays.copyOf(keys, room);
+        indices = Arrays.copyOf(indices, room);
+        rows.grow(room);
+    }
+
+    /// Takes a place.
+    ///
+    /// @param slot what takes its light
+    /// @param coat the part whose coat it is, or a drop
+    /// @param red what its light counts, likewise green and blue
+    void add(
+            int slot,
+            int coat,
+            Hit at,
+            double nx,
+            double ny,
+            double nz,
+            double red,
+            double green,
+            double blue,
+            State in,
+            Draws drawn) {
+        if (count == slots.length) {
+            grow();
+        }
+        int k = count++;
+        slots[k] = slot;
+        coats[k] = coat;
+        states[k].set(in.within, in.medium);
+        keys[k] = drawn.fork();
+        indices[k] = drawn.ray();
+        rows.px[k] = at.x;
+        rows.py[k] = at.y;
+        rows.pz[k] = at.z;
+        rows.nx[k] = nx;
+        rows.ny[k] = ny;
+        rows.nz[k] = nz;
+        rows.red[k] = red;
+        rows.green[k] = green;
+        rows.blue[k] = blue;
+    }
+
+    /// Adds the light of all places to their slots, three numbers each, and forgets them.
+    void settle(double[] light) {
+        Arrays.fill(rows.sumRed, 0, count, 0);
+        Arrays.fill(rows.sumGreen, 0, count, 0);
+        Arrays.fill(rows.sumBlue, 0, count, 0);
+        for (int i = 0; i < lamps.count(); i++) {
+            aim(i);
+            ready.mayStop(rows, count);
+            ready.mayCross(rows, count);
+            for (int k = 0; k < count; k++) {
+                if (falling.bending.isPresent() && isBent(falling.bending.get(), i, k)) {
+                    continue;
+                }
+                if (rows.all[k] > 0) {
+                    come(i, k);
+                }
+            }
+        }
+        boolean isAround = ready.surround[0] + ready.surround[1] + ready.surround[2] > 0;
+        for (int k = 0; k < count; k++) {
+            if (isAround) {
+                around(k);
+            }
+            int at = 3 * slots[k];
+            light[at] += rows.red[k] * rows.sumRed[k];
+            light[at + 1] += rows.green[k] * rows.sumGreen[k];
+            light[at + 2] += rows.blue[k] * rows.sumBlue[k];
+        }
+        count = 0;
+    }
+
+    /// Works out what falls with nothing between, and the way to a chosen place of a light.
+    private void aim(int light) {
+        boolean isStraight = lamps.isPlain(light);
+        if (isStraight) {
+            lamps.lux(light, rows, count);
+            rows.aim(count);
+        }
+        for (int k = 0; k < count; k++) {
+            if (isStraight && !(rows.most[k] > 0 && rows.z[k] > 0)) {
+                rows.all[k] = 0;
+            } else if (!isStraight || rows.least[k] < 0 || rows.widest[k] < 0) {
+                rows.all[k] =
+                        falling.all(light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k]);
+            }
+            if (rows.all[k] > 0 && !(isStraight && keys[k] == Draws.MIDDLE && rows.here[k] > 0)) {
+                draws.resume(keys[k], light, indices[k]);
+                if (!falling.choose(light, rows, k, draws)) {
+                    rows.all[k] = 0;
+                }
+            }
+        }
+    }
+
+    /// Adds what a basin bends, where it may.
+    private boolean isBent(Bending bending, int light, int k) {
+        boolean isInside = bending.begins(
+                rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k], states[k]);
+        coat = coats[k];
+        if (isInside && !bending.isWithin(light)) {
+            bent[0] = 0;
+            bent[1] = 0;
+            bent[2] = 0;
+            draws.resume(keys[k], light, indices[k]);
+            bending.fall(light, passing, draws, bent);
+            add(k, 1, bent[0], bent[1], bent[2]);
+            return true;
+        }
+        if (!(rows.all[k] > 0)) {
+            return true;
+        }
+        double far = rows.far[k] + Rows.BEFORE_METRES;
+        place[0] = rows.px[k] + far * rows.dx[k];
+        place[1] = rows.py[k] + far * rows.dy[k];
+        place[2] = rows.pz[k] + far * rows.dz[k];
+        if (!bending.mayCross(place)) {
+            return false;
+        }
+        lamps.face(light, place);
+        if (bending.comesAcross(light, place)) {
+            double cosine = rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k];
+            double[] through = falling.shadows.through;
+            add(
+                    k,
+                    rows.all[k] * passes(coat, cosine),
+                    lamps.colour(light, 0) * through[0],
+                    lamps.colour(light, 1) * through[1],
+                    lamps.colour(light, 2) * through[2]);
+        }
+        return true;
+    }
+
+    private void add(int k, double all, double red, double green, double blue) {
+        rows.sumRed[k] += all * red;
+        rows.sumGreen[k] += all * green;
+        rows.sumBlue[k] += all * blue;
+    }
+
+    private void come(int light, int k) {
+        State in = states[k];
+        double red = 1;
+        double green = 1;
+        double blue = 1;
+        double x = rows.dx[k];
+        double y = rows.dy[k];
+        double z = rows.dz[k];
+        if (!(rows.near[k] > 0)
+                && ready.stops(rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], falling.scratch)) {
+            return;
+        }
+        if (!(rows.cross[k] > 0)) {
+            Shadows shadows = falling.shadows;
+            shadows.dim(rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], in.within, in.medium);
+            red = shadows.through[0];
+            green = shadows.through[1];
+            blue = shadows.through[2];
+        }
+        double all = rows.all[k] * passes(coats[k], x * rows.nx[k] + y * rows.ny[k] + z * rows.nz[k]);
+        rows.sumRed[k] += all * lamps.colour(light, 0) * red;
+        rows.sumGreen[k] += all * lamps.colour(light, 1) * green;
+        rows.sumBlue[k] += all * lamps.colour(light, 2) * blue;
+    }
+
+    private int coat() {
+        return coat;
+    }
+
+    private double passes(int coat, double cosine) {
+        return coat == DROP ? ready.coats.dropPasses(cosine) : ready.coats.passed(coat, cosine);
+    }
+
+    private void around(int k) {
+        draws.resume(keys[k], lamps.count(), indices[k]);
+        double cosine = falling.around(rows, k, states[k], draws);
+        double passes = cosine > 0 ? Math.PI * passes(coats[k], cosine) : Math.PI;
+        if (cosine >= 0) {
+            rows.sumRed[k] += passes * ready.surround[0] * falling.shadows.through[0];
+            rows.sumGreen[k] += passes * ready.surround[1] * falling.shadows.through[1];
+            rows.sumBlue[k] += passes * ready.surround[2] * falling.shadows.through[2];
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package plumeline.trace;
+
+import java.util.Arrays;
+
+/// Numbers of many places, a row for each kind. Loops over them hold neither calls nor choices, so that the compiler
+/// works out several places at once.
+final class Rows {
+    /// A way ends so far before the place of a light, m.
+    static final double BEFORE_METRES = 2e-6;
+
+    /// Where the places are, m.
+    double[] px = new double[0];
+
+    double[] py = new double[0];
+    double[] pz = new double[0];
+
+    /// What they face.
+    double[] nx = new double[0];
+
+    double[] ny = new double[0];
+    double[] nz = new double[0];
+
+    /// What their light counts.
+    double[] red = new double[0];
+
+    double[] green = new double[0];
+    double[] blue = new double[0];
+
+    /// Their light, lx.
+    double[] sumRed = new double[0];
+
+    double[] sumGreen = new double[0];
+    double[] sumBlue = new double[0];
+
+    /// What falls of one light with nothing between.
+    double[] all = new double[0];
+
+    /// The way to a place of it; before it is aimed at, that place.
+    double[] dx = new double[0];
+
+    double[] dy = new double[0];
+    double[] dz = new double[0];
+    double[] far = new double[0];
+
+    /// How it leaves the place, its length in it.
+    double[] here = new double[0];
+
+    /// Over 0 where nothing opaque can lie on it.
+    double[] near = new double[0];
+
+    /// Over 0 where nothing clear can.
+    double[] cross = new double[0];
+
+    /// A light's rectangle as seen: how far before it, and how the place faces.
+    double[] z = new double[0];
+
+    double[] u = new double[0];
+    double[] v = new double[0];
+    double[] w = new double[0];
+    double[] left = new double[0];
+    double[] right = new double[0];
+    double[] low = new double[0];
+    double[] high = new double[0];
+
+    final Rectangles rectangles = new Rectangles();
+
+    /// Where a way comes into a box, and where it leaves it, m.
+    double[] from = new double[0];
+
+    double[] to = new double[0];
+
+    /// Below 0 where the patch's plane cuts the rectangle.
+    double[] least = new double[0];
+
+    /// Below 0 where an edge of it is seen at more than a right angle.
+    double[] widest = new double[0];
+
+    /// Below 0 where it is wholly behind.
+    double[] most = new double[0];
+
+    void grow(int room) {
+        px = Arrays.copyOf(px, room);
+        py = Arrays.copyOf(py, room);
+        pz = Arrays.copyOf(pz, room);
+        nx = Arrays.copyOf(nx, room);
+        ny = Arrays.copyOf(ny, room);
+        nz = Arrays.copyOf(nz, room);
+        red = Arrays.copyOf(red, room);
+        green = Arrays.copyOf(green, room);
+        blue = Arrays.copyOf(blue, room);
+        sumRed = new double[room];
+        sumGreen = new double[room];
+        sumBlue = new double[room];
+        all = new double[room];
+        dx = new double[room];
+        dy = new double[room];
+        dz = new double[room];
+        far = new double[room];
+        here = new double[room];
+        near = new double[room];
+        cross = new double[room];
+        z = new double[room];
+        u = new double[room];
+        v = new double[room];
+        w = new double[room];
+        left = new double[room];
+        right = new double[room];
+        low = new double[room];
+        high = new double[room];
+        rectangles.grow(room);
+        from = new double[room];
+        to = new double[room];
+        least = new double[room];
+        widest = new double[room];
+        most = new double[room];
+    }
+
+    /// Makes ways of the places aimed at.
+    void aim(int count) {
+        aim(count, px, py, pz, dx, dy, dz, far);
+        leave(count, nx, ny, nz, dx, dy, dz, here);
+    }
+
+    private static void aim(
+            int count, double[] px, double[] py, double[] pz, double[] dx, double[] dy, double[] dz, double[] far) {
+        for (int k = 0; k < count; k++) {
+            double x = dx[k] - px[k];
+            double y = dy[k] - py[k];
+            double z = dz[k] - pz[k];
+            double way = Math.sqrt(x * x + y * y + z * z);
+            double over = 1 / way;
+            dx[k] = x * over;
+            dy[k] = y * over;
+            dz[k] = z * over;
+            far[k] = way - BEFORE_METRES;
+        }
+    }
+
+    private static void leave(
+            int count, double[] nx, double[] ny, double[] nz, double[] dx, double[] dy, double[] dz, double[] here) {
+        for (int k = 0; k < count; k++) {
+            here[k] = nx[k] * dx[k] + ny[k] * dy[k] + nz[k] * dz[k];
+        }
+    }
+
+    /// Aims one of them.
+    void aim(int k, double[] at) {
+        double x = at[0] - px[k];
+        double y = at[1] - py[k];
+        double z = at[2] - pz[k];
+        double way = Math.sqrt(x * x + y * y + z * z);
+        double over = 1 / way;
+        dx[k] = x * over;
+        dy[k] = y * over;
+        dz[k] = z * over;
+        far[k] = way - BEFORE_METRES;
+    }
+}
