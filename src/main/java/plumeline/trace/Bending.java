@@ -59,6 +59,9 @@ final class Bending {
     private final double[] corners = new double[Lamps.CORNERS];
     private double passes;
 
+    /// How many of air and water are searched for ways round a corner: air first.
+    private int regions = 2;
+
     private final double[] entry = new double[3];
     private final double[] leave = new double[3];
     private final double[] between = new double[3];
@@ -98,7 +101,12 @@ final class Bending {
         facing[2] = nz;
         isFacing = nx != 0 || ny != 0 || nz != 0;
         state.set(in.within, in.medium);
-        return in.within < 0 && holds(low, high, px, py, pz);
+        return isInside(px, py, pz, in);
+    }
+
+    /// Whether light that comes to a place is bent by the walls round it.
+    boolean isInside(double x, double y, double z, State in) {
+        return in.within < 0 && holds(low, high, x, y, z);
     }
 
     /// Whether a light's middle is within the walls too: light from there goes straight.
@@ -176,7 +184,10 @@ final class Bending {
         if (!(cosine > 0 && gives > 0) || !comes(way)) {
             return;
         }
-        double all = gives * cosine * passes * passing.passes(cosine)
+        double all = gives
+                * cosine
+                * passes
+                * passing.passes(cosine)
                 / (layers.airCosine * layers.middleCosine * layers.spread);
         for (int i = 0; i < 3; i++) {
             lux[i] += all * ready.lamps.colour(light, i) * shadows.through[i];
@@ -292,8 +303,8 @@ final class Bending {
         return (high[2] - at[2]) / way[2] <= Math.min(untilWall(at, way, 0), untilWall(at, way, 1));
     }
 
-    /// Takes a way on from the water's surface through a wall over it: what that loses; and where it goes is as if moved
-    /// toward the wall.
+    /// Takes a way on from the water's surface through a wall over it: what that loses; and where it goes is as if
+    /// moved toward the wall.
     private boolean passesRim(double[] at, double[] way, double[] to) {
         int axis = untilWall(at, way, 0) < untilWall(at, way, 1) ? 0 : 1;
         double until = untilWall(at, way, axis);
@@ -329,8 +340,7 @@ final class Bending {
             return false;
         }
         double out = apart(outer, way < 4 ? lamp : moved);
-        return shadows.goesOn(
-                outer[0], outer[1], outer[2], -air[0], -air[1], -air[2], out - 2e-6, -1, Media.AIR);
+        return shadows.goesOn(outer[0], outer[1], outer[2], -air[0], -air[1], -air[2], out - 2e-6, -1, Media.AIR);
     }
 
     private void takeGlass(double metres) {
@@ -394,6 +404,17 @@ final class Bending {
     /// @param at the light's place and what goes straight out of it
     /// @return whether anything does; the shadows hold it, as shares of what would come straight
     boolean comesAcross(int light, double[] at) {
+        regions = 2;
+        return comes(light, at);
+    }
+
+    /// Likewise, in haste: what water turns by a corner, which is dim and rare, is left out.
+    boolean comesInHaste(int light, double[] at) {
+        regions = 1;
+        return comes(light, at);
+    }
+
+    private boolean comes(int light, double[] at) {
         System.arraycopy(at, 0, lamp, 0, 6);
         Lamps lamps = ready.lamps;
         double x = lamp[0] - place[0];
@@ -404,7 +425,8 @@ final class Bending {
         total[0] = 0;
         total[1] = 0;
         total[2] = 0;
-        if (!meetsBlock(lamp)
+        boolean isMet = meetsBlock(lamp);
+        if (!isMet
                 && shadows.passes(
                         place[0],
                         place[1],
@@ -428,15 +450,14 @@ final class Bending {
                 addAcross(light, axis, sign, level, high[2], 1, straight);
             }
         }
-        if (straight > 0) {
+        if (straight > 0 && isMet) {
             addCorners(light, straight);
         }
         System.arraycopy(total, 0, shadows.through, 0, 3);
         return total[0] + total[1] + total[2] > 0;
     }
 
-    private void addAcross(
-            int light, int axis, int sign, double from, double to, double index, double straight) {
+    private void addAcross(int light, int axis, int sign, double from, double to, double index, double straight) {
         if (!(from < to) || !findsAcross(axis, sign, from, to, index)) {
             return;
         }
@@ -495,8 +516,8 @@ final class Bending {
         return at[side] >= low[side] && at[side] <= high[side] && at[2] >= from && at[2] <= to;
     }
 
-    /// Adds what comes in by one face and leaves by one square to it. The first is a wall: what comes down by the top is
-    /// followed the other way.
+    /// Adds what comes in by one face and leaves by one square to it. The first is a wall: what comes down by the top
+    /// is followed the other way.
     private void addCorners(int light, double straight) {
         for (int axis = 0; axis < 2; axis++) {
             for (int sign = -1; sign <= 1; sign += 2) {
@@ -522,7 +543,7 @@ final class Bending {
         if (isBeyond(other, axis, -sign) || isBeyond(one, last, lastSign)) {
             return;
         }
-        for (int wet = 0; wet < 2; wet++) {
+        for (int wet = 0; wet < regions; wet++) {
             double from = wet == 1 ? low[2] : level;
             double to = wet == 1 ? level : high[2];
             boolean isOver = last == 2 ? other[2] - to > AHEAD_METRES : isBeyond(other, last, lastSign);
@@ -535,17 +556,10 @@ final class Bending {
         }
     }
 
-    /// Whether a way by both faces is worth a search: through air the straight way must come near both openings; through
-    /// water light must come in and leave so aslant that it isn't thrown back.
+    /// Whether a way by both faces is worth a search: through air the straight way must come near both openings;
+    /// through water light must come in and leave so aslant that it isn't thrown back.
     private boolean mayTurn(
-            double[] one,
-            double[] other,
-            int axis,
-            int sign,
-            int last,
-            int lastSign,
-            double from,
-            double to) {
+            double[] one, double[] other, int axis, int sign, int last, int lastSign, double from, double to) {
         double nearIn = (sign > 0 ? low : high)[axis];
         double farIn = last == 2 ? to : (lastSign > 0 ? high : low)[last];
         if (to <= level) {
@@ -563,8 +577,7 @@ final class Bending {
         return isNear(one, other, axis, nearIn, from, to, slack) && isNear(one, other, last, farIn, from, to, slack);
     }
 
-    private boolean isNear(
-            double[] one, double[] other, int axis, double face, double from, double to, double slack) {
+    private boolean isNear(double[] one, double[] other, int axis, double face, double from, double to, double slack) {
         double share = (face - one[axis]) / (other[axis] - one[axis]);
         for (int i = 0; i < 3; i++) {
             double at = one[i] + share * (other[i] - one[i]);
@@ -576,14 +589,7 @@ final class Bending {
     }
 
     private boolean findsCorner(
-            double[] one,
-            double[] other,
-            int axis,
-            int sign,
-            int last,
-            int lastSign,
-            double from,
-            double to) {
+            double[] one, double[] other, int axis, int sign, int last, int lastSign, double from, double to) {
         double near = sign > 0 ? outLow[axis] : outHigh[axis];
         double nearIn = sign > 0 ? low[axis] : high[axis];
         double before = Math.max(0, sign * (near - one[axis]));
@@ -667,9 +673,7 @@ final class Bending {
         }
         double cosine = isFacing ? here[0] * facing[0] + here[1] * facing[1] + here[2] * facing[2] : 1;
         double there = ready.lamps.cosine(light, lamp, air[0], air[1], air[2]);
-        boolean comes = cosine > 0
-                && there > 0
-                && comesBetween(one, go, medium, gone, moved);
+        boolean comes = cosine > 0 && there > 0 && comesBetween(one, go, medium, gone, moved);
         if (!comes) {
             return;
         }
@@ -685,8 +689,7 @@ final class Bending {
     }
 
     /// Whether nothing stops a way through both faces, from one end to the other.
-    private boolean comesBetween(
-            double[] one, double[] way, int medium, double[] last, double[] other) {
+    private boolean comesBetween(double[] one, double[] way, int medium, double[] last, double[] other) {
         double[] through = shadows.through;
         through[0] = 1;
         through[1] = 1;

@@ -8,8 +8,8 @@ package plumeline.trace;
 ///
 /// **Source:** Snell's law, Fresnel's formulas, Malus's law (any optics text); own derivation.
 final class Corner {
-    private static final int MOST_STEPS = 60;
-    private static final double STILL = 1e-9;
+    private static final int MOST_STEPS = 24;
+    private static final double STILL = 1e-7;
 
     private final double glass;
 
@@ -74,8 +74,8 @@ final class Corner {
         double low = 0;
         double high = Math.sqrt(1 - least * least);
         double far = Math.sqrt(toA * toA + toB * toB + toC * toC);
-        u = Math.max(toB / far, (least + 1) / 2);
-        v = Math.min(toC / far, high / 2);
+        v = Math.min(toC / far, (index == 1 ? 0.99 : 0.5) * high);
+        u = index == 1 ? toB / far : Math.max(toB / far, (least + Math.sqrt(1 - v * v)) / 2);
         for (int i = 0; i < MOST_STEPS; i++) {
             if (!along(least, toA, far)) {
                 return false;
@@ -105,7 +105,7 @@ final class Corner {
         for (int i = 0; i < MOST_STEPS; i++) {
             set();
             double off = toA - a;
-            if (Math.abs(off) <= STILL / 10 * far) {
+            if (Math.abs(off) <= STILL * far) {
                 return true;
             }
             if (off > 0) {

@@ -159,8 +159,7 @@ final class Falling {
         for (int i = 0; i < samples; i++) {
             draws.begin(seed, light, i, samples);
             draws.next();
-            bending.orElseThrow()
-                    .fall(light, draws.u, draws.v, ready.lamps.area(light) / samples, _ -> 1, lux);
+            bending.orElseThrow().fall(light, draws.u, draws.v, ready.lamps.area(light) / samples, _ -> 1, lux);
         }
     }
 

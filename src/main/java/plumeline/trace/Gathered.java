@@ -138,8 +138,11 @@ final class Gathered {
 
     /// Adds what a basin bends, where it may.
     private boolean isBent(Bending bending, int light, int k) {
-        boolean isInside = bending.begins(
-                rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k], states[k]);
+        boolean isInside = bending.isInside(rows.px[k], rows.py[k], rows.pz[k], states[k]);
+        if (!isInside && (rows.cross[k] > 0 || !(rows.all[k] > 0))) {
+            return false;
+        }
+        bending.begins(rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k], states[k]);
         coat = coats[k];
         if (isInside && !bending.isWithin(light)) {
             bent[0] = 0;
@@ -161,7 +164,9 @@ final class Gathered {
             return false;
         }
         lamps.face(light, place);
-        if (bending.comesAcross(light, place)) {
+        boolean comes =
+                keys[k] == Draws.MIDDLE ? bending.comesInHaste(light, place) : bending.comesAcross(light, place);
+        if (comes) {
             double cosine = rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k];
             double[] through = falling.shadows.through;
             add(

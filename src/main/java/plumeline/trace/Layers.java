@@ -8,7 +8,7 @@ final class Layers {
     private static final int MOST_STEPS = 30;
 
     /// A way that much nearer to the wanted one, as a share, has no more to gain.
-    private static final double STILL = 1e-10;
+    private static final double STILL = 1e-8;
 
     private final double glass;
     private double middle;
@@ -80,10 +80,8 @@ final class Layers {
     /// What passes a pane between air and the third, unpolarised, with all that goes to and fro in it: so many such
     /// panes one after another, in the same plane.
     double passesPane(int panes) {
-        double s = both(
-                mirrored(airCosine, glass * glassCosine), mirrored(glass * glassCosine, middle * middleCosine));
-        double p = both(
-                mirrored(glass * airCosine, glassCosine), mirrored(middle * glassCosine, glass * middleCosine));
+        double s = both(mirrored(airCosine, glass * glassCosine), mirrored(glass * glassCosine, middle * middleCosine));
+        double p = both(mirrored(glass * airCosine, glassCosine), mirrored(middle * glassCosine, glass * middleCosine));
         return panes == 1 ? (s + p) / 2 : (s * s + p * p) / 2;
     }
 
