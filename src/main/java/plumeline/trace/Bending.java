@@ -1,7 +1,5 @@
 package plumeline.trace;
 
-import plumeline.geom.Vec;
-
 /// How a basin bends light on its way from a lamp: to a place in it by each wall, and by the water's surface or the
 /// open top; to a place outside through two walls that face each other. For one thread.
 ///
@@ -11,12 +9,6 @@ import plumeline.geom.Vec;
 ///
 /// **Source:** Snell's law, Fresnel's formulas (any optics text); own derivation.
 final class Bending {
-    /// What shines is at least so far before a wall, m.
-    private static final double AHEAD_METRES = 1e-6;
-
-    /// Panes move light aside by less than so many times their thickness, but nearly along them.
-    private static final int NEAR_PANES = 4;
-
     /// What lies on a light or a place doesn't stand before it, m.
     private static final double SHORT_METRES = 2e-6;
 
@@ -32,6 +24,7 @@ final class Bending {
 
     private final Ready ready;
     private final Shadows shadows;
+    private final Walls walls;
     private final double[] low;
     private final double[] high;
     private final double[] outLow;
@@ -72,21 +65,18 @@ final class Bending {
     Bending(Ready ready, Basin basin, Shadows shadows) {
         this.ready = ready;
         this.shadows = shadows;
-        low = numbers(basin.inside().low());
-        high = numbers(basin.inside().high());
-        outLow = numbers(basin.outside().low());
-        outHigh = numbers(basin.outside().high());
-        level = Math.clamp(basin.waterLineMetres(), low[2], high[2]);
+        walls = new Walls(basin);
+        low = walls.low;
+        high = walls.high;
+        outLow = walls.outLow;
+        outHigh = walls.outHigh;
+        level = walls.level;
         waterIndex = basin.water().index();
         glassIndex = basin.glass().index();
         water = ready.media.add(basin.water());
         glass = ready.media.add(basin.glass());
         layers = new Layers(glassIndex);
         corner = new Corner(glassIndex);
-    }
-
-    private static double[] numbers(Vec vec) {
-        return new double[] {vec.x(), vec.y(), vec.z()};
     }
 
     /// Sets the place to be lit, which has no facing where all its numbers are 0.
@@ -106,17 +96,13 @@ final class Bending {
 
     /// Whether light that comes to a place is bent by the walls round it.
     boolean isInside(double x, double y, double z, State in) {
-        return in.within < 0 && holds(low, high, x, y, z);
+        return in.within < 0 && Walls.holds(low, high, x, y, z);
     }
 
     /// Whether a light's middle is within the walls too: light from there goes straight.
     boolean isWithin(int light) {
         Lamps lamps = ready.lamps;
-        return holds(outLow, outHigh, lamps.middle(light, 0), lamps.middle(light, 1), lamps.middle(light, 2));
-    }
-
-    private static boolean holds(double[] low, double[] high, double x, double y, double z) {
-        return x > low[0] && x < high[0] && y > low[1] && y < high[1] && z > low[2] && z < high[2];
+        return Walls.holds(outLow, outHigh, lamps.middle(light, 0), lamps.middle(light, 1), lamps.middle(light, 2));
     }
 
     /// Gives what comes to the place in the basin from one place of a light, or at one way a ray from its middle,
@@ -209,7 +195,7 @@ final class Bending {
         double face = sign < 0 ? low[axis] : high[axis];
         double back = sign < 0 ? outLow[axis] : outHigh[axis];
         double before = sign * (lamp[axis] - back);
-        if (before < AHEAD_METRES) {
+        if (before < Walls.AHEAD_METRES) {
             return false;
         }
         double rest = sign * (face - place[axis]);
@@ -268,7 +254,7 @@ final class Bending {
     private boolean findsTop() {
         boolean isWet = isWet();
         double top = isWet ? level : high[2];
-        if (lamp[2] - top < AHEAD_METRES) {
+        if (lamp[2] - top < Walls.AHEAD_METRES) {
             return false;
         }
         System.arraycopy(lamp, 0, moved, 0, 3);
@@ -283,7 +269,7 @@ final class Bending {
             for (int j = 0; j < 3; j++) {
                 gone[j] = -air[j];
             }
-            if (!isWet || top >= high[2] || isOverRim(inner, gone)) {
+            if (!isWet || top >= high[2] || walls.isOverRim(inner, gone)) {
                 return true;
             }
             if (!passesRim(inner, gone, lamp)) {
@@ -293,28 +279,19 @@ final class Bending {
         return true;
     }
 
-    private double untilWall(double[] at, double[] way, int axis) {
-        double toward = way[axis];
-        return toward == 0 ? Double.POSITIVE_INFINITY : ((toward > 0 ? high : low)[axis] - at[axis]) / toward;
-    }
-
-    /// Whether a way up from a place on the water leaves by the open top.
-    private boolean isOverRim(double[] at, double[] way) {
-        return (high[2] - at[2]) / way[2] <= Math.min(untilWall(at, way, 0), untilWall(at, way, 1));
-    }
-
     /// Takes a way on from the water's surface through a wall over it: what that loses; and where it goes is as if
     /// moved toward the wall.
     private boolean passesRim(double[] at, double[] way, double[] to) {
-        int axis = untilWall(at, way, 0) < untilWall(at, way, 1) ? 0 : 1;
-        double until = untilWall(at, way, axis);
+        int axis = walls.untilWall(at, way, 0) < walls.untilWall(at, way, 1) ? 0 : 1;
+        double until = walls.untilWall(at, way, axis);
         double cosine = Math.abs(way[axis]);
         double square = 1 - cosine * cosine;
         double inGlass = Math.sqrt(glassIndex * glassIndex - square);
         int sign = way[axis] > 0 ? 1 : -1;
         double back = sign < 0 ? outLow[axis] : outHigh[axis];
         double pane = sign * (back - (sign < 0 ? low : high)[axis]);
-        if (sign * (to[axis] - back) < AHEAD_METRES || at[2] + until * way[2] + way[2] * pane / inGlass > high[2]) {
+        if (sign * (to[axis] - back) < Walls.AHEAD_METRES
+                || at[2] + until * way[2] + way[2] * pane / inGlass > high[2]) {
             return false;
         }
         moved[0] = to[0];
@@ -358,44 +335,9 @@ final class Bending {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
-    /// Whether the place's light from another place may be bent by the basin's walls that both are outside of: they are
-    /// on either side of it, or the straight way between them meets it.
+    /// Whether light to the place from another may be bent by the basin's walls that both are outside of.
     boolean mayCross(double[] other) {
-        if (holds(outLow, outHigh, place[0], place[1], place[2])
-                || holds(outLow, outHigh, other[0], other[1], other[2])) {
-            return false;
-        }
-        for (int i = 0; i < 3; i++) {
-            if (place[i] <= outLow[i] && other[i] <= outLow[i] || place[i] >= outHigh[i] && other[i] >= outHigh[i]) {
-                return false;
-            }
-        }
-        return sideways(0, other) != 0 || sideways(1, other) != 0 || meetsBlock(other);
-    }
-
-    /// Which way along an axis light to another place outside goes right across the basin: 0 where it doesn't.
-    private int sideways(int axis, double[] other) {
-        if (place[axis] <= outLow[axis] && other[axis] >= outHigh[axis] + AHEAD_METRES) {
-            return 1;
-        }
-        return place[axis] >= outHigh[axis] && other[axis] <= outLow[axis] - AHEAD_METRES ? -1 : 0;
-    }
-
-    private boolean meetsBlock(double[] other) {
-        double from = 0;
-        double to = 1;
-        for (int i = 0; i < 3; i++) {
-            double way = other[i] - place[i];
-            if (way == 0) {
-                if (place[i] <= outLow[i] || place[i] >= outHigh[i]) {
-                    return false;
-                }
-                continue;
-            }
-            from = Math.max(from, ((way > 0 ? outLow : outHigh)[i] - place[i]) / way);
-            to = Math.min(to, ((way > 0 ? outHigh : outLow)[i] - place[i]) / way);
-        }
-        return from < to;
+        return walls.mayCross(place, other);
     }
 
     /// Finds what comes from a place of a light to the place outside: straight past the basin, or bent by two of its
@@ -425,7 +367,7 @@ final class Bending {
         total[0] = 0;
         total[1] = 0;
         total[2] = 0;
-        boolean isMet = meetsBlock(lamp);
+        boolean isMet = walls.meetsBlock(place, lamp);
         if (!isMet
                 && shadows.passes(
                         place[0],
@@ -444,7 +386,7 @@ final class Bending {
                 * lamps.bright(light, lamp, -x, -y, -z)
                 / square;
         for (int axis = 0; straight > 0 && axis < 2; axis++) {
-            int sign = sideways(axis, lamp);
+            int sign = walls.sideways(place, axis, lamp);
             if (sign != 0) {
                 addAcross(light, axis, sign, low[2], level, waterIndex, straight);
                 addAcross(light, axis, sign, level, high[2], 1, straight);
@@ -506,14 +448,10 @@ final class Bending {
         air[axis] = -here[axis];
         between[axis] = sign * layers.middleCosine;
         int side = 1 - axis;
-        return isOn(low, high, side, inner, from, to)
-                && isOn(low, high, side, leave, from, to)
-                && isOn(outLow, outHigh, side, entry, outLow[2], outHigh[2])
-                && isOn(outLow, outHigh, side, outer, outLow[2], outHigh[2]);
-    }
-
-    private static boolean isOn(double[] low, double[] high, int side, double[] at, double from, double to) {
-        return at[side] >= low[side] && at[side] <= high[side] && at[2] >= from && at[2] <= to;
+        return Walls.isOn(low, high, side, inner, from, to)
+                && Walls.isOn(low, high, side, leave, from, to)
+                && Walls.isOn(outLow, outHigh, side, entry, outLow[2], outHigh[2])
+                && Walls.isOn(outLow, outHigh, side, outer, outLow[2], outHigh[2]);
     }
 
     /// Adds what comes in by one face and leaves by one square to it. The first is a wall: what comes down by the top
@@ -521,71 +459,35 @@ final class Bending {
     private void addCorners(int light, double straight) {
         for (int axis = 0; axis < 2; axis++) {
             for (int sign = -1; sign <= 1; sign += 2) {
-                if (isBeyond(place, axis, -sign)) {
+                if (walls.isBeyond(place, axis, -sign)) {
                     addCorner(light, straight, place, lamp, axis, sign, 1 - axis, -1);
                     addCorner(light, straight, place, lamp, axis, sign, 1 - axis, 1);
                     addCorner(light, straight, place, lamp, axis, sign, 2, 1);
                 }
-                if (isBeyond(lamp, axis, -sign)) {
+                if (walls.isBeyond(lamp, axis, -sign)) {
                     addCorner(light, straight, lamp, place, axis, sign, 2, 1);
                 }
             }
         }
     }
 
-    private boolean isBeyond(double[] at, int axis, int sign) {
-        return sign > 0 ? at[axis] - outHigh[axis] > -1e-9 : outLow[axis] - at[axis] > -1e-9;
-    }
-
     private void addCorner(
             int light, double straight, double[] one, double[] other, int axis, int sign, int last, int lastSign) {
         // Light never turns back along any axis.
-        if (isBeyond(other, axis, -sign) || isBeyond(one, last, lastSign)) {
+        if (walls.isBeyond(other, axis, -sign) || walls.isBeyond(one, last, lastSign)) {
             return;
         }
         for (int wet = 0; wet < regions; wet++) {
             double from = wet == 1 ? low[2] : level;
             double to = wet == 1 ? level : high[2];
-            boolean isOver = last == 2 ? other[2] - to > AHEAD_METRES : isBeyond(other, last, lastSign);
+            boolean isOver = last == 2 ? other[2] - to > Walls.AHEAD_METRES : walls.isBeyond(other, last, lastSign);
             if (from < to
                     && isOver
-                    && mayTurn(one, other, axis, sign, last, lastSign, from, to)
+                    && walls.mayTurn(one, other, axis, sign, last, lastSign, from, to)
                     && findsCorner(one, other, axis, sign, last, lastSign, from, to)) {
                 add(light, straight, one, wet == 1 ? water : Media.AIR);
             }
         }
-    }
-
-    /// Whether a way by both faces is worth a search: through air the straight way must come near both openings;
-    /// through water light must come in and leave so aslant that it isn't thrown back.
-    private boolean mayTurn(
-            double[] one, double[] other, int axis, int sign, int last, int lastSign, double from, double to) {
-        double nearIn = (sign > 0 ? low : high)[axis];
-        double farIn = last == 2 ? to : (lastSign > 0 ? high : low)[last];
-        if (to <= level) {
-            double least = waterIndex * waterIndex - 1;
-            double before = Math.abs((sign > 0 ? outLow : outHigh)[axis] - one[axis]);
-            double beyond = Math.abs(other[last] - (last == 2 ? to : (lastSign > 0 ? outHigh : outLow)[last]));
-            double along = lastSign * (farIn - one[last]);
-            double aside = sign * (other[axis] - nearIn);
-            return along > 0
-                    && aside > 0
-                    && along * along * (1 - least) >= before * before * least
-                    && aside * aside * (1 - least) >= beyond * beyond * least;
-        }
-        double slack = NEAR_PANES * (low[0] - outLow[0]);
-        return isNear(one, other, axis, nearIn, from, to, slack) && isNear(one, other, last, farIn, from, to, slack);
-    }
-
-    private boolean isNear(double[] one, double[] other, int axis, double face, double from, double to, double slack) {
-        double share = (face - one[axis]) / (other[axis] - one[axis]);
-        for (int i = 0; i < 3; i++) {
-            double at = one[i] + share * (other[i] - one[i]);
-            if (i != axis && (at < (i == 2 ? from : low[i]) - slack || at > (i == 2 ? to : high[i]) + slack)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private boolean findsCorner(
@@ -616,7 +518,7 @@ final class Bending {
                 return false;
             }
             passes = corner.passes();
-            if (last < 2 || !isWet || to >= high[2] || isOverRim(leave, gone)) {
+            if (last < 2 || !isWet || to >= high[2] || walls.isOverRim(leave, gone)) {
                 return true;
             }
             if (!passesRim(leave, gone, other)) {
@@ -657,12 +559,14 @@ final class Bending {
 
     private boolean isOpen(int axis, int last, double from, double to) {
         int side = 1 - axis;
-        if (!isOn(low, high, side, inner, from, to) || !isOn(outLow, outHigh, side, entry, outLow[2], outHigh[2])) {
+        if (!Walls.isOn(low, high, side, inner, from, to)
+                || !Walls.isOn(outLow, outHigh, side, entry, outLow[2], outHigh[2])) {
             return false;
         }
         return last == 2
                 ? leave[0] >= low[0] && leave[0] <= high[0] && leave[1] >= low[1] && leave[1] <= high[1]
-                : isOn(low, high, axis, leave, from, to) && isOn(outLow, outHigh, axis, outer, outLow[2], outHigh[2]);
+                : Walls.isOn(low, high, axis, leave, from, to)
+                        && Walls.isOn(outLow, outHigh, axis, outer, outLow[2], outHigh[2]);
     }
 
     private void add(int light, double straight, double[] one, int medium) {
