@@ -205,14 +205,8 @@ final class Bending {
         layers.find(before, pane, rest, isWet ? waterIndex : 1, square);
         cross(axis, sign, rest, pane);
         int side = 1 - axis;
-        if (inner[side] < low[side]
-                || inner[side] > high[side]
-                || inner[2] < (isWet ? low[2] : level)
-                || inner[2] > (isWet ? level : high[2])
-                || outer[side] < outLow[side]
-                || outer[side] > outHigh[side]
-                || outer[2] < outLow[2]
-                || outer[2] > outHigh[2]) {
+        if (!Walls.isOn(low, high, side, inner, isWet ? low[2] : level, isWet ? level : high[2])
+                || !Walls.isOn(outLow, outHigh, side, outer, outLow[2], outHigh[2])) {
             return false;
         }
         passes = layers.passesPane(1);
@@ -311,12 +305,12 @@ final class Bending {
         through[0] = 1;
         through[1] = 1;
         through[2] = 1;
-        takeGlass(apart(inner, outer));
-        double far = apart(place, inner);
+        takeGlass(Walls.apart(inner, outer));
+        double far = Walls.apart(place, inner);
         if (!shadows.goesOn(place[0], place[1], place[2], here[0], here[1], here[2], far, state.within, state.medium)) {
             return false;
         }
-        double out = apart(outer, way < 4 ? lamp : moved);
+        double out = Walls.apart(outer, way < 4 ? lamp : moved);
         return shadows.goesOn(outer[0], outer[1], outer[2], -air[0], -air[1], -air[2], out - 2e-6, -1, Media.AIR);
     }
 
@@ -326,13 +320,6 @@ final class Bending {
                 shadows.through[i] *= ready.media.left(glass, i, metres);
             }
         }
-    }
-
-    private static double apart(double[] one, double[] other) {
-        double x = one[0] - other[0];
-        double y = one[1] - other[1];
-        double z = one[2] - other[2];
-        return Math.sqrt(x * x + y * y + z * z);
     }
 
     /// Whether light to the place from another may be bent by the basin's walls that both are outside of.
@@ -598,10 +585,10 @@ final class Bending {
         through[0] = 1;
         through[1] = 1;
         through[2] = 1;
-        takeGlass(apart(entry, inner) + apart(leave, outer));
-        return goesOn(one, way, apart(one, entry) - SHORT_METRES, Media.AIR)
-                && goesOn(inner, between, apart(inner, leave), medium)
-                && goesOn(outer, last, apart(outer, other) - SHORT_METRES, Media.AIR);
+        takeGlass(Walls.apart(entry, inner) + Walls.apart(leave, outer));
+        return goesOn(one, way, Walls.apart(one, entry) - SHORT_METRES, Media.AIR)
+                && goesOn(inner, between, Walls.apart(inner, leave), medium)
+                && goesOn(outer, last, Walls.apart(outer, other) - SHORT_METRES, Media.AIR);
     }
 
     private boolean goesOn(double[] from, double[] way, double far, int medium) {

@@ -128,4 +128,11 @@ final class Walls {
     boolean isOverRim(double[] at, double[] way) {
         return (high[2] - at[2]) / way[2] <= Math.min(untilWall(at, way, 0), untilWall(at, way, 1));
     }
+
+    static double apart(double[] one, double[] other) {
+        double x = one[0] - other[0];
+        double y = one[1] - other[1];
+        double z = one[2] - other[2];
+        return Math.sqrt(x * x + y * y + z * z);
+    }
 }
