@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import java.util.Arrays;
+
 /// How a basin bends light on its way from a lamp: to a place in it by each wall, and by the water's surface or the
 /// open top; to a place outside through two walls that face each other. For one thread.
 ///
@@ -557,7 +559,7 @@ final class Bending {
     }
 
     private void add(int light, double straight, double[] one, int medium) {
-        boolean isFromPlace = one == place;
+        boolean isFromPlace = Arrays.equals(one, place);
         for (int i = 0; i < 3; i++) {
             here[i] = isFromPlace ? go[i] : -gone[i];
             air[i] = isFromPlace ? -gone[i] : go[i];
