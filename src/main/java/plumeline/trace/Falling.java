@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /// Light that falls on a place: of each lamp what falls with nothing between, exact, by the share of it that comes
 /// through to there; and the surround. For one thread.
@@ -10,6 +11,7 @@ final class Falling {
 
     final Shadows shadows;
     final Hit scratch = new Hit();
+    final Optional<Bending> bending;
 
     private final Ready ready;
     private final double[] corners = new double[Lamps.CORNERS];
@@ -19,6 +21,7 @@ final class Falling {
     Falling(Ready ready) {
         this.ready = ready;
         shadows = new Shadows(ready);
+        bending = ready.basin.map(basin -> new Bending(ready, basin, shadows));
     }
 
     /// What falls of a light on a place with nothing between, by a luminance of 1, lx.
@@ -118,7 +121,12 @@ final class Falling {
         Draws draws = new Draws();
         Lamps lamps = ready.lamps;
         double[] sum = new double[3];
+        boolean isBent = bending.isPresent() && bending.get().begins(px, py, pz, nx, ny, nz, state);
         for (int light = 0; light < lamps.count(); light++) {
+            if (isBent && !bending.get().isWithin(light)) {
+                fallBent(light, lamps.isPoint(light) ? 1 : samples, seed, draws);
+                continue;
+            }
             double all = lamps.lux(light, px, py, pz, nx, ny, nz, corners);
             if (!(all > 0)) {
                 continue;
@@ -134,7 +142,7 @@ final class Falling {
                     continue;
                 }
                 weights += weight;
-                if (comes(px, py, pz, state)) {
+                if (comes(light, px, py, pz, state)) {
                     for (int channel = 0; channel < 3; channel++) {
                         sum[channel] += weight * shadows.through[channel];
                     }
@@ -147,7 +155,18 @@ final class Falling {
         addSurround(px, py, pz, nx, ny, nz, state, samples, seed);
     }
 
-    private boolean comes(double px, double py, double pz, State state) {
+    private void fallBent(int light, int samples, long seed, Draws draws) {
+        for (int i = 0; i < samples; i++) {
+            draws.begin(seed, light, i, samples);
+            draws.next();
+            bending.orElseThrow().fall(light, draws.u, draws.v, ready.lamps.area(light) / samples, _ -> 1, lux);
+        }
+    }
+
+    private boolean comes(int light, double px, double py, double pz, State state) {
+        if (bending.isPresent() && bending.get().mayCross(chosen)) {
+            return bending.get().comesAcross(light, chosen);
+        }
         double x = chosen[0] - px;
         double y = chosen[1] - py;
         double z = chosen[2] - pz;
@@ -187,16 +206,31 @@ final class Falling {
             double y = at[1];
             double z = at[2];
             State state = State.at(ready, x, y, z);
+            boolean isBent = bending.isPresent() && bending.get().begins(x, y, z, 0, 0, 0, state);
             for (int light = 0; light < lamps.count(); light++) {
+                if (isBent && !bending.get().isWithin(light)) {
+                    fillBent(fog, i, light);
+                    continue;
+                }
                 double comes = lamps.around(light, x, y, z, corners);
                 lamps.place(light, 0.5, 0.5, x, y, z, chosen);
-                if (comes > 0 && comes(x, y, z, state)) {
+                if (comes > 0 && comes(light, x, y, z, state)) {
                     for (int channel = 0; channel < 3; channel++) {
                         fog.shine(i, channel, comes * lamps.colour(light, channel) * shadows.through[channel]);
                     }
                 }
             }
             fillAround(fog, i, x, y, z, state);
+        }
+    }
+
+    private void fillBent(Fog fog, int index, int light) {
+        Arrays.fill(lux, 0);
+        Draws draws = new Draws();
+        draws.begin(0, 0, 0, 1);
+        bending.orElseThrow().fall(light, _ -> 1, draws, lux);
+        for (int channel = 0; channel < 3; channel++) {
+            fog.shine(index, channel, lux[channel]);
         }
     }
 

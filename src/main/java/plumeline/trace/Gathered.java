@@ -21,6 +21,10 @@ final class Gathered {
     private long[] keys = new long[0];
     private int[] indices = new int[0];
     private final Rows rows = new Rows();
+    private final Bending.Passing passing = cosine -> passes(coat(), cosine);
+    private final double[] place = new double[6];
+    private final double[] bent = new double[3];
+    private int coat;
 
     Gathered(Ready ready) {
         this.ready = ready;
@@ -88,6 +92,9 @@ final class Gathered {
             ready.mayStop(rows, count);
             ready.mayCross(rows, count);
             for (int k = 0; k < count; k++) {
+                if (falling.bending.isPresent() && isBent(falling.bending.get(), i, k)) {
+                    continue;
+                }
                 if (rows.all[k] > 0) {
                     come(i, k);
                 }
@@ -129,6 +136,55 @@ final class Gathered {
         }
     }
 
+    /// Adds what a basin bends, where it may.
+    private boolean isBent(Bending bending, int light, int k) {
+        boolean isInside = bending.isInside(rows.px[k], rows.py[k], rows.pz[k], states[k]);
+        if (!isInside && (rows.cross[k] > 0 || !(rows.all[k] > 0))) {
+            return false;
+        }
+        bending.begins(rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k], states[k]);
+        coat = coats[k];
+        if (isInside && !bending.isWithin(light)) {
+            bent[0] = 0;
+            bent[1] = 0;
+            bent[2] = 0;
+            draws.resume(keys[k], light, indices[k]);
+            bending.fall(light, passing, draws, bent);
+            add(k, 1, bent[0], bent[1], bent[2]);
+            return true;
+        }
+        if (!(rows.all[k] > 0)) {
+            return true;
+        }
+        double far = rows.far[k] + Rows.BEFORE_METRES;
+        place[0] = rows.px[k] + far * rows.dx[k];
+        place[1] = rows.py[k] + far * rows.dy[k];
+        place[2] = rows.pz[k] + far * rows.dz[k];
+        if (!bending.mayCross(place)) {
+            return false;
+        }
+        lamps.face(light, place);
+        boolean comes =
+                keys[k] == Draws.MIDDLE ? bending.comesInHaste(light, place) : bending.comesAcross(light, place);
+        if (comes) {
+            double cosine = rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k];
+            double[] through = falling.shadows.through;
+            add(
+                    k,
+                    rows.all[k] * passes(coat, cosine),
+                    lamps.colour(light, 0) * through[0],
+                    lamps.colour(light, 1) * through[1],
+                    lamps.colour(light, 2) * through[2]);
+        }
+        return true;
+    }
+
+    private void add(int k, double all, double red, double green, double blue) {
+        rows.sumRed[k] += all * red;
+        rows.sumGreen[k] += all * green;
+        rows.sumBlue[k] += all * blue;
+    }
+
     private void come(int light, int k) {
         State in = states[k];
         double red = 1;
@@ -152,6 +208,10 @@ final class Gathered {
         rows.sumRed[k] += all * lamps.colour(light, 0) * red;
         rows.sumGreen[k] += all * lamps.colour(light, 1) * green;
         rows.sumBlue[k] += all * lamps.colour(light, 2) * blue;
+    }
+
+    private int coat() {
+        return coat;
     }
 
     private double passes(int coat, double cosine) {

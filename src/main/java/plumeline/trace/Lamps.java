@@ -536,6 +536,72 @@ final class Lamps {
                 : weight * shareTo(light, px, py, pz, at);
     }
 
+    /// Likewise, but evenly over all of it, a tube all round.
+    void placeOver(int light, double one, double other, double[] at) {
+        if (kinds[light] != TUBE) {
+            place(light, one, other, 0, 0, 0, at);
+            return;
+        }
+        int n = EACH * light;
+        double u = Math.cos(2 * Math.PI * other);
+        double v = Math.sin(2 * Math.PI * other);
+        for (int i = 0; i < 3; i++) {
+            at[3 + i] = u * numbers[n + 6 + i] + v * numbers[n + 9 + i];
+            at[i] = numbers[n + i] + (2 * one - 1) * numbers[n + 12] * numbers[n + 3 + i] + numbers[n + 14] * at[3 + i];
+        }
+    }
+
+    /// Works out what goes straight out of a place of a light.
+    void face(int light, double[] at) {
+        int n = EACH * light;
+        if (kinds[light] != TUBE) {
+            System.arraycopy(numbers, n + 3, at, 3, 3);
+            return;
+        }
+        double along = 0;
+        for (int i = 0; i < 3; i++) {
+            along += (at[i] - numbers[n + i]) * numbers[n + 3 + i];
+        }
+        for (int i = 0; i < 3; i++) {
+            at[3 + i] = (at[i] - numbers[n + i] - along * numbers[n + 3 + i]) / numbers[n + 14];
+        }
+    }
+
+    /// How large a face is, m²; 1 for a spot.
+    double area(int light) {
+        double radius = numbers[EACH * light + 14];
+        double halfX = numbers[EACH * light + 12];
+        return switch (kinds[light]) {
+            case PANEL -> 4 * halfX * numbers[EACH * light + 13];
+            case DISC -> Math.PI * radius * radius;
+            case TUBE -> 4 * Math.PI * radius * halfX;
+            default -> 1;
+        };
+    }
+
+    /// How bright a place of a light is toward a direction, a share of its luminance; a spot's candelas.
+    double bright(int light, double[] at, double dx, double dy, double dz) {
+        if (kinds[light] == SPOT) {
+            return candelas(light, dx, dy, dz);
+        }
+        return isHole(light, at[0], at[1], at[2]) ? 0 : glows.get(light).share(at[0], at[1], at[2], dx, dy, dz);
+    }
+
+    /// The cosine by which a place of a light shines into a direction of length one; not above 0 where it doesn't.
+    double cosine(int light, double[] at, double dx, double dy, double dz) {
+        return kinds[light] == SPOT ? 1 : at[3] * dx + at[4] * dy + at[5] * dz;
+    }
+
+    /// Likewise for a light told by one place: a tube's is where it faces into the direction.
+    double middleCosine(int light, double[] at, double dx, double dy, double dz) {
+        if (kinds[light] != TUBE) {
+            return cosine(light, at, dx, dy, dz);
+        }
+        int n = EACH * light;
+        double along = dx * numbers[n + 3] + dy * numbers[n + 4] + dz * numbers[n + 5];
+        return Math.sqrt(Math.max(0, 1 - along * along));
+    }
+
     /// Whether one place of it stands for all.
     boolean isPoint(int light) {
         return kinds[light] == SPOT;

@@ -17,6 +17,7 @@ final class Ready {
     final Media media = new Media();
     final List<Fog> fogs;
     final double[] surround;
+    final Optional<Basin> basin;
 
     private final int parts;
     private final int[] opaque;
@@ -64,7 +65,8 @@ final class Ready {
         for (int i = 0; i < parts; i++) {
             hosts.add(hosts(i));
         }
-        tub = world.basin().map(Tub::new);
+        basin = world.basin();
+        tub = basin.map(Tub::new);
         sunk = Crowd.of(near(opaque), shapes);
         sunkClear = near(clear);
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
@@ -181,6 +183,14 @@ final class Ready {
 
     /// Finds the first clear surface that a ray meets, before `hit.t`.
     void clearNearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
+        partsNearest(ox, oy, oz, dx, dy, dz, within, hit);
+        if (within < 0 && tub.isPresent()) {
+            tub.get().meets(ox, oy, oz, dx, dy, dz, hit);
+        }
+    }
+
+    /// Likewise, but for the basin's.
+    void partsNearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
         for (int part : clear) {
             if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
                 hit.what = Hit.PART;
@@ -189,8 +199,6 @@ final class Ready {
         }
         if (within >= 0) {
             inRoom(within, ox, oy, oz, dx, dy, dz, hit);
-        } else if (tub.isPresent()) {
-            tub.get().meets(ox, oy, oz, dx, dy, dz, hit);
         }
     }
 

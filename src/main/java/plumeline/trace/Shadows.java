@@ -12,9 +12,13 @@ final class Shadows {
     private final Ready ready;
     private final Hit hit = new Hit();
     private final double[] span = new double[2];
+    private final Nearest all;
+    private final Nearest pastBasin;
 
     Shadows(Ready ready) {
         this.ready = ready;
+        all = ready::clearNearest;
+        pastBasin = ready::partsNearest;
     }
 
     /// Follows a way.
@@ -38,18 +42,51 @@ final class Shadows {
         through[1] = 1;
         through[2] = 1;
         if (ready.hasClear()) {
-            cross(ox, oy, oz, dx, dy, dz, far, within, medium);
-            for (Fog fog : ready.fogs) {
-                double thick = fog.thickness(ox, oy, oz, dx, dy, dz, far, span);
-                for (int i = 0; thick > 0 && i < 3; i++) {
-                    through[i] *= Math.exp(-fog.takes(i) * thick);
-                }
+            cross(ox, oy, oz, dx, dy, dz, far, within, medium, all);
+            veil(ox, oy, oz, dx, dy, dz, far);
+        }
+    }
+
+    /// Follows a piece of a way that a basin bends: what comes through becomes less by it. The basin's own surfaces
+    /// don't count.
+    boolean goesOn(
+            double ox, double oy, double oz, double dx, double dy, double dz, double far, int within, int medium) {
+        if (far <= Meets.NEAR_METRES) {
+            return true;
+        }
+        if (ready.stops(ox, oy, oz, dx, dy, dz, far, hit)) {
+            return false;
+        }
+        cross(ox, oy, oz, dx, dy, dz, far, within, medium, pastBasin);
+        veil(ox, oy, oz, dx, dy, dz, far);
+        return true;
+    }
+
+    private void veil(double ox, double oy, double oz, double dx, double dy, double dz, double far) {
+        for (Fog fog : ready.fogs) {
+            double thick = fog.thickness(ox, oy, oz, dx, dy, dz, far, span);
+            for (int i = 0; thick > 0 && i < 3; i++) {
+                through[i] *= Math.exp(-fog.takes(i) * thick);
             }
         }
     }
 
+    /// Finds the first clear surface.
+    private interface Nearest {
+        void find(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit);
+    }
+
     private void cross(
-            double ox, double oy, double oz, double dx, double dy, double dz, double far, int within, int medium) {
+            double ox,
+            double oy,
+            double oz,
+            double dx,
+            double dy,
+            double dz,
+            double far,
+            int within,
+            int medium,
+            Nearest nearest) {
         double x = ox;
         double y = oy;
         double z = oz;
@@ -58,7 +95,7 @@ final class Shadows {
         int substance = medium;
         for (int i = 0; i < MOST_SURFACES; i++) {
             hit.clear(left);
-            ready.clearNearest(x, y, z, dx, dy, dz, in, hit);
+            nearest.find(x, y, z, dx, dy, dz, in, hit);
             boolean isLast = hit.what == Hit.NOTHING;
             if (ready.media.takesLight(substance)) {
                 for (int channel = 0; channel < 3; channel++) {

@@ -7,8 +7,8 @@ import plumeline.light.Patch;
 
 /// Follows rays in a world that stands still. It may be used by many threads at once.
 ///
-/// To a patch in a basin light is taken to come straight through panes and water, less what their surfaces mirror and
-/// they take: how water moves and narrows a lamp is left out. Sight into a basin is bent as it is in truth.
+/// Light to places in a basin, behind and beside it is bent by its panes and water as sight is; pictures of one ray a
+/// pixel leave out what water turns by a corner. What is mirrored inside panes and water is left out.
 public final class Tracer {
     private static final double OFF_METRES = 1e-6;
 

@@ -24,8 +24,7 @@ import plumeline.trace.Tracer;
 
 /// Light on a patch in the picture is that of the light room.
 final class LuxTruthIT {
-    /// How far light in water may be off as long as it is taken to come straight; refracted, it is to be 1 %.
-    private static final double STRAIGHT = 0.5;
+    private static final double WET = 0.01;
 
     private static final String CAMERA =
             "camera: {body: wide, lens: fifty, at: [0 mm, -900 mm, 120 mm], aim: ahead, f_number: 8}\n";
@@ -125,7 +124,29 @@ final class LuxTruthIT {
                         patch(0, 0, 156, 0, 0, 1),
                         patch(-100, -50, 100, 0, -1, 0),
                         patch(100, -50, 12, 0, 0, 1)),
-                STRAIGHT);
+                WET);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("wet")
+    void luxOutsideTank_isThatOfTheLightRoom(String name, String lights) {
+        String place = "place: {a: {thing: can, at: [0 mm, 0 mm, 20 mm]}}\ntank: {tank: glass, at: [0 mm, 0 mm], "
+                + "water: 260 mm}\n";
+        measure(
+                "out of the tank, " + name,
+                CAMERA + place + "lights: {" + lights + "}\nframes: 5",
+                List.of(
+                        patch(0, 300, 70, 0, -1, 0),
+                        patch(-100, 260, 150, 0.2, -1, 0.3),
+                        patch(-350, -50, 100, 1, 0, 0.2),
+                        patch(-300, 0, 0, 0, 0, 1),
+                        patch(0, 300, 0, 0, 0, 1),
+                        patch(300, 100, 0, 0, 0, 1),
+                        patch(-100, -260, 200, 0, 1, 0),
+                        patch(50, -230, 0, 0, 0, 1),
+                        patch(200, 240, 290, 0, -1, 0.5)),
+                // A tube's curve as it is seen past a corner: which of both rooms is off there isn't known yet.
+                name.equals("tube behind") ? 0.03 : WET);
     }
 
     private static void measure(String name, String shot, List<Patch> patches, double within) {
