@@ -4,12 +4,23 @@ import java.util.Arrays;
 
 /// What falls of an even panel or a slim tube on many patches, with nothing between. Loops are short and without
 /// choices, so that the compiler works out several patches at once.
-///
-/// @param numbers emitters as [Lamps] has them
-/// @param n where this one begins
-/// @param rows the patches; takes what falls, and where they see its middle
-/// @param count how many there are
-record Strips(double[] numbers, int n, Rows rows, int count) {
+final class Strips {
+    private final double[] numbers;
+    private final int n;
+    private final Rows rows;
+    private final int count;
+
+    /// @param numbers emitters as [Lamps] has them
+    /// @param n where this one begins
+    /// @param rows the patches; takes what falls, and where they see its middle
+    /// @param count how many there are
+    Strips(double[] numbers, int n, Rows rows, int count) {
+        this.numbers = numbers;
+        this.n = n;
+        this.rows = rows;
+        this.count = count;
+    }
+
     void panel(double even) {
         see();
         panels(count, numbers[n + 12], numbers[n + 13], rows.left, rows.right, rows.low, rows.high);
