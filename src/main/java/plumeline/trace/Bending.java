@@ -3,7 +3,7 @@ package plumeline.trace;
 import java.util.Arrays;
 
 /// How a basin bends light on its way from a lamp: to a place in it by each wall, and by the water's surface or the
-/// open top; to a place outside through two walls that face each other. For one thread.
+/// open top; to a place outside through two faces. For one thread.
 ///
 /// A lamp's place and a place to be lit are joined by the one way that Snell's law allows; what comes is the lamp's
 /// luminance by how the flux tube spreads on that way, Fresnel's losses of both polarisations taken. Light that comes
@@ -339,7 +339,8 @@ final class Bending {
         return comes(light, at);
     }
 
-    /// Likewise, in haste: what water turns by a corner, which is dim and rare, is left out.
+    /// Likewise, in haste: what water turns by a corner is left out. Beside a tank that may be nearly half of the
+    /// light: 250 lx of 564 lx on a table 65 mm from a wall, a panel across and above.
     boolean comesInHaste(int light, double[] at) {
         regions = 1;
         return comes(light, at);
