@@ -1,6 +1,6 @@
 package plumeline.art;
 
-import plumeline.trace.Art;
+import plumeline.scenery.Art;
 
 /// A label's print as a file: PNG, JPEG or SVG.
 public sealed interface ArtFile {

@@ -2,7 +2,7 @@ package plumeline.art;
 
 import java.awt.image.BufferedImage;
 import plumeline.colour.Srgb;
-import plumeline.trace.Art;
+import plumeline.scenery.Art;
 
 /// From a picture's pixels to a print's texels.
 final class Texels {

@@ -10,9 +10,9 @@ import plumeline.art.ArtFile;
 import plumeline.plan.Placed;
 import plumeline.plan.Shot;
 import plumeline.plan.Thing;
+import plumeline.scenery.Art;
 import plumeline.text.Node;
 import plumeline.text.Problem;
-import plumeline.trace.Art;
 
 /// The prints that things' labels name, from the plan's folder. One that isn't there keeps no picture from being drawn:
 /// the label stays blank, and it is said.

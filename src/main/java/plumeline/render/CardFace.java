@@ -5,7 +5,7 @@ import plumeline.geom.Vec;
 import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.lit.Shine;
-import plumeline.trace.Light;
+import plumeline.scenery.Light;
 
 /// A card that shines by what falls on it: evenly where that differs little, else from place to place.
 final class CardFace {

@@ -1,7 +1,7 @@
 package plumeline.render;
 
 import plumeline.geom.Bounds;
-import plumeline.trace.Cloud;
+import plumeline.scenery.Cloud;
 
 /// Shares of neat ink in the equal cells of a box, each told of its middle.
 final class Field {

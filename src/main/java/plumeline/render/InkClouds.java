@@ -12,10 +12,10 @@ import plumeline.plan.Release;
 import plumeline.plan.Written;
 import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
+import plumeline.scenery.Cloud;
 import plumeline.stage.InkRelease;
 import plumeline.stage.PlumePlace;
 import plumeline.stage.Stage;
-import plumeline.trace.Cloud;
 import plumeline.wet.Lacks;
 
 /// A shot's ink at an instant: what a simulation's film has, else a smooth field from the law.

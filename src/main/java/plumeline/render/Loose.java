@@ -2,10 +2,10 @@ package plumeline.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.scenery.Cloud;
+import plumeline.scenery.Part;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
-import plumeline.trace.Cloud;
-import plumeline.trace.Part;
 
 /// What a shot has beside its placed things, and what it lets go: lines, rods and nozzle, falling pieces, ink, a thing
 /// that rises. Made ready once for a shot and its marks, then asked at any instant, by any thread.

@@ -3,10 +3,10 @@ package plumeline.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import plumeline.scenery.World;
 import plumeline.trace.Eye;
 import plumeline.trace.Look;
 import plumeline.trace.Tracer;
-import plumeline.trace.World;
 
 /// Which part each pixel shows at its middle, seen from the lens point: a flat colour a name, and how many pixels each
 /// has. Panes and water are looked through.

@@ -15,13 +15,13 @@ import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.mirror.Finish;
 import plumeline.plan.Release;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
 import plumeline.stage.PieceRelease;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
-import plumeline.trace.Coat;
-import plumeline.trace.Form;
-import plumeline.trace.Paint;
-import plumeline.trace.Part;
 
 /// Pieces that a shot lets go, as parts: where their cloud has them at a time, each turned by a draw of its own. How
 /// pieces turn on their way is known of none: each keeps its turn, and lies flat once it has come to rest.

@@ -3,7 +3,7 @@ package plumeline.render;
 import java.util.Map;
 import java.util.Optional;
 import plumeline.plume.DyeFilm;
-import plumeline.trace.Art;
+import plumeline.scenery.Art;
 
 /// What a shot's pictures need beside its plan.
 ///

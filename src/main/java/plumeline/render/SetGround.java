@@ -10,11 +10,11 @@ import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
 import plumeline.text.Node;
-import plumeline.trace.Coat;
-import plumeline.trace.Form;
-import plumeline.trace.Paint;
-import plumeline.trace.Part;
 
 /// What things stand on: the table's top, and a sweep that lies on it and bends up behind.
 ///

@@ -21,14 +21,14 @@ import plumeline.mirror.Finish;
 import plumeline.plan.Kit;
 import plumeline.plan.PlacedLight;
 import plumeline.quantity.Quantity;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
 import plumeline.stage.Beam;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
-import plumeline.trace.Coat;
-import plumeline.trace.Form;
-import plumeline.trace.Light;
-import plumeline.trace.Paint;
-import plumeline.trace.Part;
 
 /// A shot's lamps, cards and flags at an instant: what shines, and what stands behind it.
 ///

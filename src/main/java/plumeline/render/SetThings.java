@@ -11,12 +11,12 @@ import plumeline.plan.Placed;
 import plumeline.plan.Thing;
 import plumeline.plan.Written;
 import plumeline.quantity.Quantity;
-import plumeline.trace.Art;
-import plumeline.trace.Coat;
-import plumeline.trace.Form;
-import plumeline.trace.Medium;
-import plumeline.trace.Paint;
-import plumeline.trace.Part;
+import plumeline.scenery.Art;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
 
 /// A placed thing as a part: its paint, label, drops and finish, or its glass and what is in it.
 ///

@@ -11,18 +11,18 @@ import plumeline.optics.Layer;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
 import plumeline.quantity.Quantity;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 import plumeline.stage.Picture;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.TankWalls;
-import plumeline.trace.Basin;
-import plumeline.trace.Coat;
 import plumeline.trace.Eye;
 import plumeline.trace.Look;
-import plumeline.trace.Medium;
-import plumeline.trace.Part;
 import plumeline.trace.Tracer;
-import plumeline.trace.World;
 
 /// A staged shot, its marks set, as a world for rays at any instant. It may be used by many threads at once.
 public final class ShotSet {

@@ -9,14 +9,14 @@ import plumeline.lit.Lighting;
 import plumeline.mirror.Finish;
 import plumeline.plan.Placed;
 import plumeline.plan.Thing;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.stage.Strand;
-import plumeline.trace.Coat;
-import plumeline.trace.Form;
-import plumeline.trace.Medium;
-import plumeline.trace.Paint;
-import plumeline.trace.Part;
 
 /// What holds things, and the ink's nozzle, as parts: lines clear as they are sold, rods and nozzle of bare steel. A
 /// line or rod goes straight on through the water's surface.

@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import java.util.Arrays;
+import plumeline.scenery.Basin;
 
 /// How a basin bends light on its way from a lamp: to a place in it by each wall, and by the water's surface or the
 /// open top; to a place outside through two faces. For one thread.
@@ -15,8 +16,6 @@ final class Bending {
     private static final double SHORT_METRES = 2e-6;
 
     /// Places of a face each way where its middle can't stand for all: by Gauss's rule of two.
-    ///
-    /// **Source:** Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, table 25.4.
     private static final double GAUSS = 0.5 / Math.sqrt(3);
 
     /// What comes through the coat of a place, by the cosine of where light comes from.

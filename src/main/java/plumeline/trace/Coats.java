@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import plumeline.colour.Rgb;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
 
 /// What light does at each part, as plain numbers.
 final class Coats {

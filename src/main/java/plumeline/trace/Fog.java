@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import plumeline.scenery.Cloud;
+
 /// A cloud made ready: how much of it lies on a way, and the light within it.
 ///
 /// Light is scattered once, alike into all directions. What comes to each place from each light is worked out on a

@@ -9,6 +9,7 @@ import plumeline.light.Disc;
 import plumeline.light.Emitter;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
+import plumeline.scenery.Light;
 
 /// What shines, as plain numbers.
 final class Lamps {
@@ -22,19 +23,6 @@ final class Lamps {
     /// Numbers an emitter: middle, facing, right (a tube: its axis first, then two square to it), half width, half
     /// height, radius.
     private static final int EACH = 15;
-
-    /// Places each way over a face where it isn't evenly bright, and what each counts: by Gauss's rule of eight.
-    ///
-    /// **Source:** Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, table 25.4.
-    private static final double[] PLACES = {
-        0.0198550717512319, 0.1016667612931866, 0.2372337950418355, 0.4082826787521751,
-        0.5917173212478248, 0.7627662049581645, 0.8983332387068134, 0.9801449282487681
-    };
-
-    private static final double[] COUNTS = {
-        0.0506142681451885, 0.1111905172266872, 0.1568533229389434, 0.1813418916891808,
-        0.1813418916891808, 0.1568533229389434, 0.1111905172266872, 0.0506142681451885
-    };
 
     /// A face is met rather than what lies on it, m.
     private static final double BEFORE_METRES = 1e-6;
@@ -280,10 +268,11 @@ final class Lamps {
             int light, double px, double py, double pz, double nx, double ny, double nz, double[] scratch) {
         double sum = 0;
         double weights = 0;
-        for (int i = 0; i < PLACES.length; i++) {
-            for (int j = 0; j < PLACES.length; j++) {
-                place(light, PLACES[i], PLACES[j], px, py, pz, scratch);
-                double weight = COUNTS[i] * COUNTS[j] * weight(light, px, py, pz, nx, ny, nz, scratch);
+        for (int i = 0; i < EightPlaces.PLACES.length; i++) {
+            for (int j = 0; j < EightPlaces.PLACES.length; j++) {
+                place(light, EightPlaces.PLACES[i], EightPlaces.PLACES[j], px, py, pz, scratch);
+                double weight =
+                        EightPlaces.COUNTS[i] * EightPlaces.COUNTS[j] * weight(light, px, py, pz, nx, ny, nz, scratch);
                 if (weight > 0) {
                     weights += weight;
                     sum += weight * shareTo(light, px, py, pz, scratch);

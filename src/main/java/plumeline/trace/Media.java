@@ -2,6 +2,7 @@ package plumeline.trace;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumeline.scenery.Medium;
 
 /// Clear substances by number; 0 is air.
 final class Media {

@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import plumeline.geom.Solid;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 
 /// A world made ready: everything as plain numbers, read only.
 final class Ready {

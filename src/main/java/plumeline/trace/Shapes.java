@@ -6,6 +6,7 @@ import plumeline.geom.Body;
 import plumeline.geom.Solid;
 import plumeline.geom.Station;
 import plumeline.geom.Vec;
+import plumeline.scenery.Form;
 
 /// Forms as plain numbers, each in a frame of its own: all that rays are tried against. Grown while a world is made
 /// ready, then read only.

@@ -4,6 +4,7 @@ import plumeline.colour.Rgb;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 import plumeline.light.Patch;
+import plumeline.scenery.World;
 
 /// Follows rays in a world that stands still. It may be used by many threads at once.
 ///

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
+import plumeline.scenery.Basin;
 
 /// A basin's surfaces: its panes from outside, from inside, and its water.
 final class Tub {

@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import plumeline.geom.Vec;
+import plumeline.scenery.Basin;
 
 /// Where a basin's walls and water are, and which ways may go through them.
 final class Walls {

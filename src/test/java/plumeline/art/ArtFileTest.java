@@ -12,7 +12,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import plumeline.trace.Art;
+import plumeline.scenery.Art;
 
 /// Prints as files.
 final class ArtFileTest {

@@ -13,10 +13,10 @@ import plumeline.geom.Vec;
 import plumeline.plume.DyeFilm;
 import plumeline.plume.DyeFrame;
 import plumeline.plume.Strength;
+import plumeline.scenery.Cloud;
 import plumeline.stage.InkRelease;
 import plumeline.stage.PlumePlace;
 import plumeline.stage.Stage;
-import plumeline.trace.Cloud;
 
 /// Ink as clouds: from a film as its cells have it, else as the law has its front and its amount.
 final class InkCloudsTest {

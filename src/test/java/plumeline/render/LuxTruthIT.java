@@ -17,9 +17,9 @@ import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.light.Tube;
 import plumeline.lit.Lighting;
+import plumeline.scenery.Light;
 import plumeline.stage.Scene;
 import plumeline.trace.Eye;
-import plumeline.trace.Light;
 import plumeline.trace.Tracer;
 
 /// Light on a patch in the picture is that of the light room.

@@ -11,10 +11,10 @@ import plumeline.fall.Handful;
 import plumeline.geom.Body;
 import plumeline.geom.Vec;
 import plumeline.plan.Release;
+import plumeline.scenery.Form;
+import plumeline.scenery.Part;
 import plumeline.stage.PieceRelease;
 import plumeline.stage.Stage;
-import plumeline.trace.Form;
-import plumeline.trace.Part;
 
 /// Pieces as parts, against the cloud that wants and drawings follow.
 final class PiecesTest {

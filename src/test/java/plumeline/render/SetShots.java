@@ -13,11 +13,11 @@ import plumeline.jobs.Stop;
 import plumeline.plan.Plan;
 import plumeline.plan.Plans;
 import plumeline.plan.Shot;
+import plumeline.scenery.Art;
 import plumeline.solve.Solve;
 import plumeline.stage.Frame;
 import plumeline.stage.Stage;
 import plumeline.text.Problem;
-import plumeline.trace.Art;
 import plumeline.trace.Exposing;
 import plumeline.trace.Plate;
 

@@ -20,15 +20,15 @@ import plumeline.geom.Vec;
 import plumeline.light.Patch;
 import plumeline.lit.Lighting;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Art;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 import plumeline.stage.Scene;
-import plumeline.trace.Art;
-import plumeline.trace.Coat;
-import plumeline.trace.Form;
-import plumeline.trace.Light;
-import plumeline.trace.Part;
 import plumeline.trace.Plate;
 import plumeline.trace.Tracer;
-import plumeline.trace.World;
 
 /// A staged shot as a world for rays.
 final class ShotSetTest {

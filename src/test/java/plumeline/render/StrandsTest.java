@@ -7,11 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.geom.Barrel;
 import plumeline.geom.Vec;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Part;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
-import plumeline.trace.Coat;
-import plumeline.trace.Form;
-import plumeline.trace.Part;
 
 /// Lines, rods and the nozzle as parts.
 final class StrandsTest {

@@ -15,15 +15,15 @@ import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 import plumeline.mirror.Finish;
-import plumeline.trace.Basin;
-import plumeline.trace.Coat;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 import plumeline.trace.Eye;
-import plumeline.trace.Form;
-import plumeline.trace.Light;
-import plumeline.trace.Medium;
-import plumeline.trace.Paint;
-import plumeline.trace.Part;
-import plumeline.trace.World;
 
 /// The set by which the ray tracer is timed: four glossy cans of 13 segments and one in a tank of water, on a table
 /// that bends up into a wall, two panels and a tube.

@@ -24,19 +24,19 @@ import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 import plumeline.mirror.Finish;
-import plumeline.trace.Basin;
-import plumeline.trace.Coat;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 import plumeline.trace.Exposing;
 import plumeline.trace.Eye;
-import plumeline.trace.Form;
-import plumeline.trace.Light;
 import plumeline.trace.Look;
-import plumeline.trace.Medium;
-import plumeline.trace.Paint;
-import plumeline.trace.Part;
 import plumeline.trace.Plate;
 import plumeline.trace.Tracer;
-import plumeline.trace.World;
 
 /// How long a picture of four cans takes, one of them in water: table, bend and wall behind, two panels and a tube.
 @State(Scope.Benchmark)

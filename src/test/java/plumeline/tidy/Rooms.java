@@ -24,7 +24,8 @@ final class Rooms {
             "light: geom optics time ranges roots",
             "mirror: light",
             "rim: mirror",
-            "trace: mirror colour",
+            "scenery: mirror colour",
+            "trace: scenery",
             "colour: ranges",
             "time: quantity",
             "motion: geom time ranges roots",
@@ -53,7 +54,7 @@ final class Rooms {
             "press:",
             "keys: solve",
             "cut: keys timeline sound",
-            "art: trace",
+            "art: scenery",
             "render: trace draw look plume jobs",
             "card: keys",
             "sheet: draw card press cut",
@@ -132,7 +133,8 @@ final class Rooms {
                 "post",
                 "render",
                 "assemble",
-                "resect"));
+                "resect",
+                "scenery"));
         return silent;
     }
 

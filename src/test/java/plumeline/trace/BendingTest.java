@@ -10,6 +10,9 @@ import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Patch;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Medium;
+import plumeline.scenery.World;
 
 /// Light of a small lamp straight before a basin's faces, by the law of rays near the axis.
 final class BendingTest {

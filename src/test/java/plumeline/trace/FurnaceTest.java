@@ -17,6 +17,12 @@ import plumeline.geom.Pose;
 import plumeline.geom.Solid;
 import plumeline.geom.Vec;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 
 /// In even light from all round whatever takes none is as bright as all else.
 final class FurnaceTest {

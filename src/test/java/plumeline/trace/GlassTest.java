@@ -23,6 +23,14 @@ import plumeline.optics.TankView;
 import plumeline.rim.ClearRound;
 import plumeline.rim.Indices;
 import plumeline.rim.Passage;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Cloud;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 
 /// Clear bodies and a basin against the optics and rim rooms.
 final class GlassTest {

@@ -26,6 +26,9 @@ import plumeline.light.Patch;
 import plumeline.light.Seen;
 import plumeline.light.Tube;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Part;
 import plumeline.sight.Uncovered;
 
 /// Light on patches as the light room has it.

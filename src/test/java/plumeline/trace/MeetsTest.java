@@ -17,6 +17,8 @@ import plumeline.geom.Solid;
 import plumeline.geom.Station;
 import plumeline.geom.Vec;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Form;
+import plumeline.scenery.Part;
 
 /// Where rays meet forms against small steps along them.
 final class MeetsTest {

@@ -17,6 +17,10 @@ import plumeline.geom.Vec;
 import plumeline.light.Disc;
 import plumeline.light.Panel;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 
 /// Pictures: the same however they are cut up, and as blurred as the lens makes them.
 final class PictureTest {

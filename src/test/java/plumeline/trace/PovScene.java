@@ -13,6 +13,14 @@ import plumeline.light.Disc;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 
 /// A world in the scene language of the ray tracer POV-Ray (Debian's povray 3.7), made of its own primitives.
 ///

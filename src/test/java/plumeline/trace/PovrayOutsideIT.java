@@ -29,6 +29,14 @@ import plumeline.geom.Vec;
 import plumeline.light.Glow;
 import plumeline.light.Panel;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Basin;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 import plumeline.tidy.Outside;
 
 /// The same worlds seen by a general-purpose ray tracer: which part shows in each pixel, straight, through a tank, and

@@ -11,6 +11,12 @@ import plumeline.geom.Vec;
 import plumeline.light.Emitter;
 import plumeline.light.Glow;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Paint;
+import plumeline.scenery.Part;
+import plumeline.scenery.World;
 
 /// Worlds to try rays in.
 final class Sets {

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import plumeline.colour.Rgb;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
+import plumeline.scenery.Cloud;
+import plumeline.scenery.World;
 
 /// What is left of light through a thin upright thread in cells of unlike sides, seen from many sides, level and
 /// aslant.

@@ -15,6 +15,11 @@ import plumeline.light.Disc;
 import plumeline.light.Panel;
 import plumeline.light.Patch;
 import plumeline.mirror.Finish;
+import plumeline.scenery.Coat;
+import plumeline.scenery.Form;
+import plumeline.scenery.Light;
+import plumeline.scenery.Medium;
+import plumeline.scenery.Part;
 import plumeline.tidy.Outside;
 
 /// Worlds as rays show them against published factors, shares and laws: [World], [Tracer], [Exposing].

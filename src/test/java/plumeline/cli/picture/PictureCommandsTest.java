@@ -184,7 +184,7 @@ final class PictureCommandsTest {
                 "4",
                 "--out",
                 png.toString());
-        assertThat(out.toString(UTF_8)).contains("4 rays a pixel").contains("Noisier than asked: --samples ended it.");
+        assertThat(out.toString(UTF_8)).contains("4 rays a pixel").contains("asked for: --samples ended it.");
     }
 
     @ParameterizedTest

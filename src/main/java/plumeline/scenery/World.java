@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.scenery;
 
 import java.util.List;
 import java.util.Optional;

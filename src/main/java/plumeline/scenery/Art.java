@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.scenery;
 
 /// A print: channels of a picture, linear, and how much it covers. Rows run from the top.
 public final class Art {

@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.scenery;
 
 import plumeline.colour.Rgb;
 import plumeline.ranges.Ranges;

@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.scenery;
 
 import plumeline.colour.Rgb;
 import plumeline.geom.Bounds;
@@ -58,19 +58,31 @@ public final class Cloud {
         return albedo;
     }
 
-    int across() {
+    /// Gives how many cells along x there are.
+    ///
+    /// @return cells
+    public int across() {
         return across;
     }
 
-    int deep() {
+    /// Gives how many cells along y there are.
+    ///
+    /// @return cells
+    public int deep() {
         return deep;
     }
 
-    int high() {
+    /// Gives how many cells along z there are.
+    ///
+    /// @return cells
+    public int high() {
         return high;
     }
 
-    float[] shares() {
+    /// Gives the field; whoever takes it leaves it as it is.
+    ///
+    /// @return shares of neat ink, index `(iz · deep + iy) · across + ix`
+    public float[] shares() {
         return shares;
     }
 }

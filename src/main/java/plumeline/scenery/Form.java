@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.scenery;
 
 import plumeline.geom.Barrel;
 import plumeline.geom.Body;

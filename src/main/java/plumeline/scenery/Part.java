@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.scenery;
 
 /// A body or a surface.
 ///

@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.scenery;
 
 import java.util.Optional;
 import plumeline.geom.Solid;
