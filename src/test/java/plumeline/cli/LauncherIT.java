@@ -55,7 +55,7 @@ final class LauncherIT {
     @Test
     @Order(2)
     void changedSource_isBuiltAgain() throws Exception {
-        Path source = tree.resolve("src/main/java/plumeline/cli/Outcome.java");
+        Path source = tree.resolve("src/main/java/plumeline/desk/Outcome.java");
         Files.writeString(source, Files.readString(source) + "\n// changed\n");
         assertThat(run("--version").err()).contains("ready after");
     }
@@ -80,7 +80,7 @@ final class LauncherIT {
     @Test
     @Order(3)
     void touchedSource_isNotBuiltAgain() throws Exception {
-        Path source = tree.resolve("src/main/java/plumeline/cli/Outcome.java");
+        Path source = tree.resolve("src/main/java/plumeline/desk/Outcome.java");
         Files.setLastModifiedTime(source, java.nio.file.attribute.FileTime.from(java.time.Instant.now()));
         assertThat(run("--version").err()).isEmpty();
     }
