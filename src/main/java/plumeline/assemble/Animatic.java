@@ -36,7 +36,7 @@ public final class Animatic {
     private final Overlays overlays;
     private final Optional<Titles> titles;
     private final Optional<Timecode> timecode;
-    private final Counter counter;
+    private final Optional<Counter> counter;
 
     /// Whether frame number and timecode are burnt in.
     public enum Counters {
@@ -83,7 +83,9 @@ public final class Animatic {
                 .language()
                 .map(language -> new Titles(film.plan(), timeline, delivery, language, screen, additions.lettering()));
         timecode = film.plan().film().findTimecode();
-        counter = new Counter(screen.width(), screen.height());
+        counter = additions.counters() == Counters.BURNT_IN
+                ? Counter.of(screen.width(), screen.height(), findLabel(0))
+                : Optional.empty();
     }
 
     /// Prepares a film.
@@ -154,16 +156,8 @@ public final class Animatic {
                         packed);
         overlays.lay(frame, packed);
         titles.ifPresent(all -> all.letter(frame, packed));
-        if (additions.counters() == Counters.BURNT_IN) {
-            counter.burn(counters(frame), packed);
-        }
+        counter.ifPresent(one -> one.burn(frame, findLabel(frame), packed));
         return packed;
-    }
-
-    private List<String> counters(long frame) {
-        List<String> lines = new ArrayList<>(List.of(Counter.number(frame)));
-        findLabel(frame).ifPresent(lines::add);
-        return lines;
     }
 
     /// Finds the timecode of a frame.
@@ -200,6 +194,10 @@ public final class Animatic {
         titles.ifPresent(all -> notes.addAll(all.unfit()));
         if (!hasGuide()) {
             notes.add("It is silent: a guide track is made for 20 minutes at most.");
+        }
+        if (additions.counters() == Counters.BURNT_IN && counter.isEmpty()) {
+            notes.add("Frame number and timecode aren't burnt in: " + screen.width() + "x" + screen.height()
+                    + " is too small for them; " + Counter.smallest(findLabel(0)) + " is the least.");
         }
         if (screen.hasBars()) {
             notes.add("Its size has another ratio than the delivery: there are black bars.");

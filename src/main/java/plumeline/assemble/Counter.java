@@ -1,17 +1,20 @@
 package plumeline.assemble;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /// Frame number and timecode, burnt into a picture: white on a black plate in its upper left corner, each sign of 5 by
 /// 7 squares, so that a program can read each back.
 ///
 /// A square is `s` pixels wide and high, with s a hundred-twentieth of the film's shorter side, rounded, 2 at least.
-/// The plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, the
-/// second line 10 squares under the first. The first line is the film's frame, from 0, in six digits; the second its
-/// timecode. In the middle of a square it is lit or it isn't; from middle to middle it goes straight, and what is over
-/// 0.42 is white: so strokes join, and programs that read print read them too.
+/// The plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, each
+/// line 10 squares under the one before. The first line is the film's frame, from 0, in six digits; the second its
+/// timecode, which goes on in a third after its minutes where the film is too narrow for it. Where that is too wide or
+/// too high as well, a square is a pixel. In the middle of a square it is lit or it isn't; from middle to middle it goes
+/// straight, and what is over 0.42 is white: so strokes join, and programs that read print read them too.
 final class Counter {
     static final int SIGN_ACROSS = 5;
     static final int SIGN_DOWN = 7;
@@ -22,6 +25,9 @@ final class Counter {
     private static final int SMALLEST = 2;
     private static final int LOOKS = 4;
     private static final double LIT = 0.42;
+
+    /// So much of a timecode stands before its break.
+    private static final int BROKEN = "00:00:".length();
 
     /// Rows of each sign from the top, five bits a row, the left one first.
     private static final String SIGNS = "0123456789:;";
@@ -44,18 +50,57 @@ final class Counter {
     private final int width;
     private final int height;
     private final int square;
+    private final boolean isBroken;
 
     /// Signs as they are seen, a square more on each side; how much of each pixel is white, of `LOOKS²`.
     private final int[][] signs;
 
-    Counter(int width, int height) {
+    private Counter(int width, int height, Form form) {
         this.width = width;
         this.height = height;
-        square = Math.max(SMALLEST, Math.round(Math.min(width, height) / (float) SHARE));
+        square = form.square();
+        isBroken = form.isBroken();
         signs = new int[SIGNS.length()][];
         for (int i = 0; i < signs.length; i++) {
             signs[i] = raster(ROWS[i]);
         }
+    }
+
+    /// How counters are set.
+    private record Form(int square, boolean isBroken) {}
+
+    /// The counters of a film, as large as it has room for; empty where it is too small for any.
+    ///
+    /// @param label one of its timecodes, where it has them; all are as long
+    static Optional<Counter> of(int width, int height, Optional<String> label) {
+        int wanted = Math.max(SMALLEST, Math.round(Math.min(width, height) / (float) SHARE));
+        for (int square = wanted; square >= 1; square--) {
+            for (Form form : List.of(new Form(square, false), new Form(square, true))) {
+                List<String> lines = lines(0, label, form);
+                if (square * squaresAcross(lines) <= width && square * squaresDown(lines) <= height) {
+                    return Optional.of(new Counter(width, height, form));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /// The smallest film that has room for them, such as `40x32`.
+    static String smallest(Optional<String> label) {
+        List<String> lines = lines(0, label, new Form(1, true));
+        return even(squaresAcross(lines)) + "x" + even(squaresDown(lines));
+    }
+
+    private static int even(int pixels) {
+        return pixels + pixels % 2;
+    }
+
+    private static int squaresAcross(List<String> lines) {
+        return 2 * MARGIN + STEP * lines.stream().mapToInt(String::length).max().orElse(0) - 1;
+    }
+
+    private static int squaresDown(List<String> lines) {
+        return 2 * MARGIN + LINE * (lines.size() - 1) + SIGN_DOWN;
     }
 
     private int across() {
@@ -94,16 +139,22 @@ final class Counter {
         return isOnIt ? rows[row] >> SIGN_ACROSS - 1 - column & 1 : 0;
     }
 
-    /// The first line.
-    static String number(long frame) {
-        return String.format(Locale.ROOT, "%06d", frame);
+    private static List<String> lines(long frame, Optional<String> label, Form form) {
+        List<String> lines = new ArrayList<>(List.of(String.format(Locale.ROOT, "%06d", frame)));
+        if (label.isPresent() && form.isBroken()) {
+            lines.add(label.get().substring(0, BROKEN));
+            lines.add(label.get().substring(BROKEN));
+        } else {
+            label.ifPresent(lines::add);
+        }
+        return lines;
     }
 
-    /// Burns lines in.
-    void burn(List<String> lines, int[] film) {
-        int longest = lines.stream().mapToInt(String::length).max().orElse(0);
-        int plateAcross = Math.min(width, square * (2 * MARGIN + STEP * longest - 1));
-        int plateDown = Math.min(height, square * (2 * MARGIN + LINE * (lines.size() - 1) + SIGN_DOWN));
+    /// Burns a frame's number and timecode in.
+    void burn(long frame, Optional<String> label, int[] film) {
+        List<String> lines = lines(frame, label, new Form(square, isBroken));
+        int plateAcross = square * squaresAcross(lines);
+        int plateDown = square * squaresDown(lines);
         for (int y = 0; y < plateDown; y++) {
             Arrays.fill(film, y * width, y * width + plateAcross, 0);
         }
@@ -119,7 +170,7 @@ final class Counter {
         for (int i = 0; i < signs[sign].length; i++) {
             int x = column * square + i % across();
             int y = row * square + i / across();
-            if (signs[sign][i] > 0 && x < width && y < height) {
+            if (signs[sign][i] > 0) {
                 film[y * width + x] = 0x010101 * Math.round(255F * signs[sign][i] / (LOOKS * LOOKS));
             }
         }

@@ -184,6 +184,36 @@ final class AnimaticTest {
         }
     }
 
+    /// As large as there is room for; broken, then smaller where it is narrow; said where there is none.
+    @Test
+    void counters_areReadBack_atEverySize() throws IOException {
+        var counted = new Animatic.Additions(Map.of(), Optional.empty(), FilmPlan::block, Animatic.Counters.BURNT_IN);
+        int compared = 0;
+        for (int longer : new int[] {64, 90, 180, 640, 1920}) {
+            for (int shorter : new int[] {Math.max(40, longer * 9 / 16 / 2 * 2), longer * 3 / 4 / 2 * 2, longer}) {
+                for (int turned = 0; turned < 2; turned++) {
+                    int width = turned == 0 ? longer : shorter;
+                    int height = turned == 0 ? shorter : longer;
+                    Animatic animatic =
+                            FilmPlan.animatic(FilmPlan.plan("29.97 fps"), "plain", width, height, counted);
+                    int[] packed = animatic.picture(39, FilmPlan::picture);
+                    assertThat(ReadCounter.lines((x, y) -> packed[y * width + x] & 255, width, height))
+                            .as("%d x %d", width, height)
+                            .containsExactly("000039", "01:00:01:09");
+                    assertThat(animatic.notes()).noneMatch(note -> note.contains("burnt in"));
+                    compared++;
+                }
+            }
+        }
+        assertThat(compared).isEqualTo(30);
+        Animatic tiny = FilmPlan.animatic(FilmPlan.plan("29.97 fps"), "plain", 38, 22, counted);
+        Animatic bare = FilmPlan.animatic(FilmPlan.plan("29.97 fps"), "plain", 38, 22, FilmPlan.none());
+        assertThat(tiny.notes())
+                .contains("Frame number and timecode aren't burnt in: 38x22 is too small for them; 40x32 is the"
+                        + " least.");
+        assertThat(tiny.picture(3, FilmPlan::picture)).isEqualTo(bare.picture(3, FilmPlan::picture));
+    }
+
     @Test
     void sound_isAsLongAsThePictures() {
         for (String rate : List.of("24 fps", "23.976 fps", "29.97 fps", "25 fps")) {

@@ -1,6 +1,5 @@
 package plumeline.assemble;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /// Reads burnt-in counters back by nothing but what their form says: a seven-line drawing of each sign, of which the
@@ -28,18 +27,32 @@ public final class ReadCounter {
         int at(int x, int y);
     }
 
-    /// Reads both lines.
+    /// Reads number and timecode; the timecode's lines joined where it is broken.
     public static List<String> lines(Brightness picture, int width, int height) {
         int square = Math.max(2, Math.round(Math.min(width, height) / 120F));
-        List<String> lines = new ArrayList<>();
-        for (int line = 0; line < 2; line++) {
-            StringBuilder text = new StringBuilder();
-            for (int sign = 0; sign < (line == 0 ? 6 : 11); sign++) {
-                text.append(sign(picture, square, 2 + 6 * sign, 2 + 10 * line));
-            }
-            lines.add(text.toString());
+        while (square > 1 && !isUnbroken(square, width, height) && !isBroken(square, width, height)) {
+            square--;
         }
-        return lines;
+        String number = line(picture, square, 0, 6);
+        return isUnbroken(square, width, height)
+                ? List.of(number, line(picture, square, 1, 11))
+                : List.of(number, line(picture, square, 1, 6) + line(picture, square, 2, 5));
+    }
+
+    private static boolean isUnbroken(int square, int width, int height) {
+        return 69 * square <= width && 21 * square <= height;
+    }
+
+    private static boolean isBroken(int square, int width, int height) {
+        return 39 * square <= width && 31 * square <= height;
+    }
+
+    private static String line(Brightness picture, int square, int line, int signs) {
+        StringBuilder text = new StringBuilder();
+        for (int sign = 0; sign < signs; sign++) {
+            text.append(sign(picture, square, 2 + 6 * sign, 2 + 10 * line));
+        }
+        return text.toString();
     }
 
     private static char sign(Brightness picture, int square, int column, int row) {

@@ -1,17 +1,14 @@
 package plumeline.clip;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumeline.cli.OutsideTool;
 import plumeline.quantity.FrameRate;
 import plumeline.tidy.Outside;
 
@@ -25,27 +22,6 @@ final class MovieOutsideTest {
 
     @TempDir
     Path folder;
-
-    private static Map<String, String> probe(Path file, String track, String entries) {
-        byte[] out = OutsideTool.run(
-                OutsideTool.find("ffprobe", "ffmpeg"),
-                "-v",
-                "error",
-                "-count_frames",
-                "-select_streams",
-                track,
-                "-show_entries",
-                entries,
-                "-of",
-                "default=noprint_wrappers=1",
-                file.toString());
-        Map<String, String> values = new LinkedHashMap<>();
-        for (String line : new String(out, UTF_8).split("\n")) {
-            int at = line.indexOf('=');
-            values.putIfAbsent(line.substring(0, at), line.substring(at + 1));
-        }
-        return values;
-    }
 
     @Test
     void everyRate_isExact() throws IOException {
@@ -61,8 +37,7 @@ final class MovieOutsideTest {
         int compared = 0;
         for (FrameRate rate : rates) {
             Path file = MadeMovie.write(folder.resolve("film.mp4"), rate, FRAMES, Optional.empty());
-            Map<String, String> shown = probe(
-                    file, "v:0", "stream=r_frame_rate,avg_frame_rate,nb_read_frames,duration_ts,time_base,start_pts");
+            Map<String, String> shown = FilmProbe.track(file, "v:0");
             String text = rate.numerator() + "/" + rate.denominator();
             assertThat(shown).containsEntry("avg_frame_rate", text).containsEntry("nb_read_frames", "" + FRAMES);
             assertThat(shown).containsEntry("start_pts", "0");
@@ -70,7 +45,7 @@ final class MovieOutsideTest {
             assertThat(Long.parseLong(shown.get("duration_ts")) * rate.numerator())
                     .as("length at %s", text)
                     .isEqualTo(FRAMES * rate.denominator() * ticks);
-            Map<String, String> heard = probe(file, "a:0", "stream=duration,start_time");
+            Map<String, String> heard = FilmProbe.track(file, "a:0");
             double seconds = rate.secondsOf(FRAMES);
             assertThat(Double.parseDouble(heard.get("duration"))).isBetween(seconds - 1e-3, seconds + 1e-3);
             assertThat(Double.parseDouble(heard.get("start_time"))).isZero();
@@ -83,11 +58,7 @@ final class MovieOutsideTest {
     void tags_areSaid() throws IOException {
         Path file = MadeMovie.write(
                 folder.resolve("film.mp4"), new FrameRate(30_000, 1001), 10, Optional.of("09:59:58;12"));
-        Map<String, String> shown = probe(
-                file,
-                "v:0",
-                "stream=codec_name,profile,pix_fmt,color_range,color_space,color_transfer,color_primaries,"
-                        + "chroma_location:stream_tags=timecode:format_tags=title");
+        Map<String, String> shown = FilmProbe.track(file, "v:0");
         assertThat(shown)
                 .containsEntry("codec_name", "h264")
                 .containsEntry("profile", "Constrained Baseline")
@@ -104,19 +75,7 @@ final class MovieOutsideTest {
     @Test
     void everyFrame_isThePictureThatWentIn() throws IOException {
         Path file = MadeMovie.write(folder.resolve("film.mp4"), new FrameRate(24, 1), FRAMES, Optional.empty());
-        byte[] out = OutsideTool.run(
-                OutsideTool.find("ffmpeg", "ffmpeg"),
-                "-v",
-                "error",
-                "-i",
-                file.toString(),
-                "-sws_flags",
-                "accurate_rnd+full_chroma_int",
-                "-f",
-                "rawvideo",
-                "-pix_fmt",
-                "rgb24",
-                "-");
+        byte[] out = FilmProbe.colours(file);
         int size = MadeMovie.WIDTH * MadeMovie.HEIGHT;
         assertThat(out).hasSize(3 * size * FRAMES);
         int compared = 0;

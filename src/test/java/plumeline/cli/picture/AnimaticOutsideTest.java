@@ -1,6 +1,5 @@
 package plumeline.cli.picture;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,10 +9,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import plumeline.assemble.ReadCounter;
 import plumeline.cli.OutsideTool;
+import plumeline.clip.FilmProbe;
 import plumeline.desk.Outcome;
 import plumeline.tidy.Outside;
 
@@ -29,41 +28,6 @@ final class AnimaticOutsideTest extends AnimaticTyped {
 
     /// A film's rate as a plan has it, as a fraction, and how its labels count.
     private record Case(String rate, int above, int below, int labels, String film) {}
-
-    private static Map<String, String> probe(Path file, String track) {
-        byte[] out = OutsideTool.run(
-                OutsideTool.find("ffprobe", "ffmpeg"),
-                "-v",
-                "error",
-                "-count_frames",
-                "-select_streams",
-                track,
-                "-show_entries",
-                "stream:stream_tags:format=duration",
-                "-of",
-                "default=noprint_wrappers=1",
-                file.toString());
-        Map<String, String> values = new TreeMap<>();
-        for (String line : new String(out, UTF_8).split("\n")) {
-            int at = line.indexOf('=');
-            values.putIfAbsent(line.substring(0, at), line.substring(at + 1));
-        }
-        return values;
-    }
-
-    private static byte[] brightness(Path file) {
-        return OutsideTool.run(
-                OutsideTool.find("ffmpeg", "ffmpeg"),
-                "-v",
-                "error",
-                "-i",
-                file.toString(),
-                "-f",
-                "rawvideo",
-                "-pix_fmt",
-                "gray",
-                "-");
-    }
 
     /// A label counted one by one, drop-frame by its rule.
     private static List<String> labels(int perSecond, String start, int count) {
@@ -106,7 +70,7 @@ final class AnimaticOutsideTest extends AnimaticTyped {
                     .as(said())
                     .isEqualTo(Outcome.ANSWERED);
             Path file = folder.resolve("film.mp4");
-            Map<String, String> shown = probe(file, "v:0");
+            Map<String, String> shown = FilmProbe.track(file, "v:0");
             assertThat(shown)
                     .containsEntry("nb_read_frames", "50")
                     .containsEntry("avg_frame_rate", each.above() + "/" + each.below())
@@ -121,25 +85,45 @@ final class AnimaticOutsideTest extends AnimaticTyped {
             long ticks = Long.parseLong(shown.get("time_base").substring(2));
             assertThat(Long.parseLong(shown.get("duration_ts")) * each.above()).isEqualTo(50L * each.below() * ticks);
             double seconds = 50.0 * each.below() / each.above();
-            Map<String, String> heard = probe(file, "a:0");
+            Map<String, String> heard = FilmProbe.track(file, "a:0");
             assertThat(Double.parseDouble(heard.get("duration")))
                     .isCloseTo(seconds, within((double) each.below() / each.above()));
             assertThat(Double.parseDouble(heard.get("start_time"))).isZero();
             assertThat(heard).containsEntry("channels", "2").containsEntry("sample_rate", "48000");
-            compared += readCounters(file, labels(each.labels(), starts.get(i), 50));
+            compared += readCounters(file, WIDTH, HEIGHT, labels(each.labels(), starts.get(i), 50));
         }
         assertThat(compared).isEqualTo(200);
     }
 
-    private static int readCounters(Path file, List<String> labels) {
-        byte[] bright = brightness(file);
-        assertThat(bright).hasSize(WIDTH * HEIGHT * labels.size());
+    private static int readCounters(Path file, int width, int height, List<String> labels) {
+        byte[] bright = FilmProbe.brightness(file);
+        assertThat(bright).hasSize(width * height * labels.size());
         for (int frame = 0; frame < labels.size(); frame++) {
-            int at = frame * WIDTH * HEIGHT;
-            assertThat(ReadCounter.lines((x, y) -> bright[at + y * WIDTH + x] & 255, WIDTH, HEIGHT))
+            int at = frame * width * height;
+            assertThat(ReadCounter.lines((x, y) -> bright[at + y * width + x] & 255, width, height))
+                    .as("%d x %d, frame %d", width, height, frame)
                     .containsExactly("%06d".formatted(frame), labels.get(frame));
         }
         return labels.size();
+    }
+
+    /// Narrow films too: the timecode is broken, then squares are single pixels, and still each is read.
+    @Test
+    void everyFrameCounts_atEverySize() throws IOException {
+        int compared = 0;
+        for (String size : List.of("64x36", "40x32", "64x114", "90x160", "90x50", "180x320", "180x102", "360x640")) {
+            Path file = folder.resolve(size + ".mp4");
+            assertThat(run("--size", size, "--burn-in", "--out", file.toString()))
+                    .as(said())
+                    .isEqualTo(Outcome.ANSWERED);
+            int across = size.indexOf('x');
+            int width = Integer.parseInt(size.substring(0, across));
+            int height = Integer.parseInt(size.substring(across + 1));
+            compared += readCounters(file, width, height, labels(24, "01:00:00:00", 50));
+        }
+        assertThat(compared).isEqualTo(400);
+        assertThat(run("--size", "32x18", "--burn-in")).isEqualTo(Outcome.ANSWERED);
+        assertThat(said()).contains("aren't burnt in: 32x18 is too small for them; 40x32 is the least.");
     }
 
     /// A clip as an overlay, in limited range with its black over the range's: taken off, nothing is lifted.
@@ -164,7 +148,7 @@ final class AnimaticOutsideTest extends AnimaticTyped {
                 folder.resolve("grey.mkv").toString());
         Files.writeString(plan, PLAN);
         assertThat(run("--size", "96x54", "--no-titles")).isEqualTo(Outcome.ANSWERED);
-        double plain = mean(brightness(folder.resolve("film.mp4")), 5);
+        double plain = mean(FilmProbe.brightness(folder.resolve("film.mp4")), 5);
         double lifted = withOverlay("0 %");
         assertThat(withOverlay("12.55 %, range: video")).isCloseTo(plain, within(1.0));
         assertThat(withOverlay("17.05 %")).isCloseTo(plain, within(1.0));
@@ -180,7 +164,7 @@ final class AnimaticOutsideTest extends AnimaticTyped {
                 PLAN + "overlays: [{overlay: grey, over: {shot: held, when: start}, file: grey.mkv, black: " + black
                         + "}]\n");
         assertThat(run("--size", "96x54", "--no-titles")).as(said()).isEqualTo(Outcome.ANSWERED);
-        return mean(brightness(folder.resolve("film.mp4")), 5);
+        return mean(FilmProbe.brightness(folder.resolve("film.mp4")), 5);
     }
 
     private static double mean(byte[] bright, int frame) {
