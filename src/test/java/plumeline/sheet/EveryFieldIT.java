@@ -54,7 +54,9 @@ final class EveryFieldIT {
             .replace("flacon.rose, at: [free, free]", "flacon.rose, at: [3 mm, 104 mm]")
             .replace("flacon.cedar, at: [free, free]", "flacon.cedar, at: [4 mm, 209 mm]")
             .replace("flacon.lavender, at: [free, free]", "flacon.lavender, at: [-6 mm, 312 mm]")
-            .replace("light: strip, at: free", "light: strip, at: [500 mm, -300 mm, 400 mm]")
+            .replace(
+                    "light: strip, at: [free, free, 300 mm], level: 60 %",
+                    "light: strip, at: [500 mm, -300 mm, 400 mm]")
             .replace("at: [0 mm, free, 139 mm", "at: [0 mm, -1122 mm, 139 mm")
             .replace("free between -110 mm and -30 mm", "-70 mm");
 
