@@ -48,6 +48,11 @@ public final class FilmProbe {
         return pixels(file, "gray");
     }
 
+    /// Every frame decoded as it was encoded: a plane of brightness, one of blue differences, one of red.
+    public static byte[] codes(Path file) {
+        return pixels(file, "yuv420p");
+    }
+
     private static byte[] pixels(Path file, String form, String... options) {
         List<String> words = new ArrayList<>(List.of("-v", "error", "-i", file.toString()));
         words.addAll(List.of(options));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import plumeline.quantity.FrameRate;
 import plumeline.sound.HeldSound;
 import plumeline.sound.SampleGrid;
@@ -37,6 +38,24 @@ final class MadeMovie {
         return 0x010101 * (x * 255 / (WIDTH - 1));
     }
 
+    /// Full red before black and blue: a disc that walks, and thin slanted lines that walk faster.
+    static int[] red(int frame) {
+        int[] packed = new int[WIDTH * HEIGHT];
+        for (int y = 0; y < HEIGHT; y++) {
+            for (int x = 0; x < WIDTH; x++) {
+                double from = Math.hypot(x - 96 - 2.3 * frame, y - 90) / 72;
+                boolean isLine = Math.floorMod(Math.round(x - 0.7 * y - 3 * frame), 97) < 3;
+                int blue = y < 30 ? x * 255 / (WIDTH - 1) : 0;
+                packed[y * WIDTH + x] = isLine
+                        ? 0xFF0000
+                        : from < 1
+                                ? (int) (255 * Math.min(1, 1.3 - from)) << 16 | (int) (20 * (1 - from)) << 8 | blue
+                                : (x < 40 ? 255 : x * 200 / WIDTH) << 16 | blue;
+            }
+        }
+        return packed;
+    }
+
     private static Sound tone(FrameRate rate, long frames) {
         int samples = (int) new SampleGrid(48_000, rate).sample(frames);
         float[] row = new float[samples];
@@ -47,10 +66,16 @@ final class MadeMovie {
     }
 
     static Path write(Path file, FrameRate rate, int frames, Optional<String> timecode) throws IOException {
+        return write(file, rate, frames, timecode, MadeMovie::picture);
+    }
+
+    static Path write(
+            Path file, FrameRate rate, int frames, Optional<String> timecode, IntFunction<int[]> pictures)
+            throws IOException {
         var form = new Movie.Form(WIDTH, HEIGHT, rate, timecode, "Walk ü");
         try (Movie movie = Movie.open(file, form, tone(rate, frames))) {
             for (int i = 0; i < frames; i++) {
-                movie.add(picture(i));
+                movie.add(pictures.apply(i));
             }
             movie.finish();
         }

@@ -93,4 +93,59 @@ final class MovieOutsideTest {
         }
         assertThat(compared).isEqualTo(FRAMES);
     }
+
+    /// What moves leaves nothing behind: no code is far off what was drawn, however strong the colour.
+    @Test
+    void saturatedRed_leavesNoStreaks() throws IOException {
+        Path file = MadeMovie.write(
+                folder.resolve("red.mp4"), new FrameRate(24, 1), FRAMES, Optional.empty(), MadeMovie::red);
+        byte[] codes = FilmProbe.codes(file);
+        int size = MadeMovie.WIDTH * MadeMovie.HEIGHT;
+        assertThat(codes).hasSize(size * 3 / 2 * FRAMES);
+        int compared = 0;
+        for (int frame = 0; frame < FRAMES; frame++) {
+            double[][] drawn = planes(MadeMovie.red(frame));
+            int at = frame * size * 3 / 2;
+            double sum = 0;
+            for (double[] plane : drawn) {
+                for (double wanted : plane) {
+                    double off = Math.abs((codes[at++] & 255) - wanted);
+                    assertThat(off).as("frame %d", frame).isLessThan(17);
+                    sum += off;
+                }
+            }
+            assertThat(sum / (size * 1.5)).as("frame %d", frame).isLessThan(1);
+            compared++;
+        }
+        assertThat(compared).isEqualTo(FRAMES);
+    }
+
+    /// Codes by ITU-R BT.709, colour differences at the left of their two pixels, between their two rows.
+    private static double[][] planes(int[] packed) {
+        int across = MadeMovie.WIDTH;
+        double[][] planes = {new double[packed.length], new double[packed.length / 4], new double[packed.length / 4]};
+        for (int i = 0; i < packed.length; i++) {
+            double red = (packed[i] >> 16 & 255) / 255.0;
+            double green = (packed[i] >> 8 & 255) / 255.0;
+            double blue = (packed[i] & 255) / 255.0;
+            double bright = 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+            planes[0][i] = 16 + 219 * bright;
+            int x = i % across;
+            int row = i / across / 2 * (across / 2);
+            for (int to = -1; to <= 1; to++) {
+                // An edge pixel counts for the one beyond it.
+                int even = x + to < 0 ? 0 : x + to;
+                if (even % 2 == 0 && even < across) {
+                    double share = (to == 0 ? 2 : 1) / 8.0;
+                    planes[1][row + even / 2] += share * 224 * (blue - bright) / 1.8556;
+                    planes[2][row + even / 2] += share * 224 * (red - bright) / 1.5748;
+                }
+            }
+        }
+        for (int i = 0; i < packed.length / 4; i++) {
+            planes[1][i] += 128;
+            planes[2][i] += 128;
+        }
+        return planes;
+    }
 }
