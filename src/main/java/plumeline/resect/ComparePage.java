@@ -122,7 +122,7 @@ public final class ComparePage {
                                 "td",
                                 off.sought().name(),
                                 signed(off),
-                                said.size(off.sought(), off.halfSi()),
+                                off.isTold() ? said.size(off.sought(), off.halfSi()) : "it or something else",
                                 said.size(off.sought(), off.sought().errorSi()))
                         .with("class", off.isOff() ? "off" : ""));
             }

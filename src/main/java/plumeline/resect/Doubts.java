@@ -203,7 +203,7 @@ final class Doubts {
     }
 
     /// What is believed of the unknowns, one column a way in which they scatter by themselves.
-    private static double[][] belief(List<Sought> sought, List<Doubt> doubts) {
+    static double[][] belief(List<Sought> sought, List<Doubt> doubts) {
         List<double[]> columns = new ArrayList<>();
         for (int i = 0; i < sought.size(); i++) {
             double[] column = new double[sought.size()];

@@ -37,7 +37,19 @@ public record Findings(
         /// They narrow it down, within what its placing error makes likely.
         WITHIN,
         /// It is off beyond what its placing error makes likely.
-        APART
+        APART,
+        /// Either it or something else is off: they don't tell which.
+        EITHER
+    }
+
+    /// What of its owner is off.
+    public enum What {
+        /// Its marks; of the camera also how it looks.
+        ALL,
+        /// How the camera looks, and nothing else.
+        AIM,
+        /// Where the camera stands, and not how it looks.
+        PLACE
     }
 
     /// How far a number seems off.
@@ -47,6 +59,10 @@ public record Findings(
     /// @param sigmaSi how sure that is, one standard deviation
     /// @param told what the clicks say of it
     public record Off(Sought sought, double offSi, double sigmaSi, Told told) {
+        Off asEither(double thenSi) {
+            return new Off(sought, thenSi, sigmaSi, Told.EITHER);
+        }
+
         /// Gives how sure it is.
         ///
         /// @return a 95 % half-width, SI
@@ -72,7 +88,14 @@ public record Findings(
         ///
         /// @return true where its ± doesn't hold 0
         public boolean isOff() {
-            return told != Told.NOT && Math.abs(offSi) > halfSi();
+            return isTold() && Math.abs(offSi) > halfSi();
+        }
+
+        /// Tells whether the clicks tell it by itself.
+        ///
+        /// @return true where its figure and its ± mean something
+        public boolean isTold() {
+            return told == Told.WITHIN || told == Told.APART;
         }
     }
 
@@ -102,11 +125,14 @@ public record Findings(
     /// That one owner of marks alone is off.
     ///
     /// @param owner `camera`, a thing's name in the shot, a move's
+    /// @param what what of it
     /// @param offs how far each of its numbers then is off, and how sure that is if all else stands at its mark
-    public record Single(String owner, List<Off> offs) {
-        /// Copies the list.
+    /// @param looks how the camera looks aside then, where it does
+    public record Single(String owner, What what, List<Off> offs, List<Off> looks) {
+        /// Copies the lists.
         public Single {
             offs = List.copyOf(offs);
+            looks = List.copyOf(looks);
         }
     }
 

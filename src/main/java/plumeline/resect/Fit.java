@@ -20,16 +20,19 @@ final class Fit {
     private final double[] residual;
     private final double[][] slopes;
     private final double[][] covariance;
+    private final double sum;
 
     /// @param off the unknowns' values, SI
     /// @param residual readings less what the values give
     /// @param slopes by how much each reading's figure changes with each unknown there
     /// @param covariance how the values scatter about the truth
-    Fit(double[] off, double[] residual, double[][] slopes, double[][] covariance) {
+    /// @param sum squares that are left, of readings and of what is believed
+    Fit(double[] off, double[] residual, double[][] slopes, double[][] covariance, double sum) {
         this.off = off;
         this.residual = residual;
         this.slopes = slopes;
         this.covariance = covariance;
+        this.sum = sum;
     }
 
     double[] off() {
@@ -46,6 +49,10 @@ final class Fit {
 
     double[][] covariance() {
         return covariance;
+    }
+
+    double sum() {
+        return sum;
     }
 
     /// What is fitted.
@@ -120,7 +127,7 @@ final class Fit {
         }
         double[][] sure = Matrix.inverse(normal(task, Matrix.times(slopes, belief), 0));
         double[][] covariance = Matrix.times(Matrix.times(belief, sure), Matrix.transposed(belief));
-        return Optional.of(new Fit(Matrix.times(belief, u), residual, slopes, covariance));
+        return Optional.of(new Fit(Matrix.times(belief, u), residual, slopes, covariance, sum));
     }
 
     private static double[] way(Task task, double[][] scaled, double[] residual, double[] u, double damping) {

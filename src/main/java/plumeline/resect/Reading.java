@@ -1,7 +1,11 @@
 package plumeline.resect;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import plumeline.geom.Point;
 
 /// A fit read as findings: what each number came to, and what else would do.
@@ -17,9 +21,6 @@ record Reading(StillView view, List<Resection.Click> clicks, List<Sought> sought
     /// Errors that go together more than this are told together only.
     private static final double TOGETHER = 0.9;
 
-    /// What asks more than this over the best to be believed isn't as good.
-    private static final double AS_GOOD = 6;
-
     /// Copies the lists.
     Reading {
         clicks = List.copyOf(clicks);
@@ -32,22 +33,46 @@ record Reading(StillView view, List<Resection.Click> clicks, List<Sought> sought
                 .toList();
         List<Alone> all = Alone.listAll(Doubts.without(task, misclicks), sought);
         List<Alone> alones = all.stream()
-                .filter(alone -> alone.strain(sought) < all.getFirst().strain(sought) + AS_GOOD)
+                .filter(alone -> alone.strain(sought) < all.getFirst().strain(sought) + Alone.AS_GOOD)
                 .toList();
         Doubts.Outcome settled = doubted;
         if (alones.size() == 1) {
             List<Doubt> held = new ArrayList<>(misclicks);
-            held.add(alones.getFirst().doubt(sought.size()));
+            alones.getFirst().findDoubt(sought.size()).ifPresent(held::add);
             settled = Doubts.hold(task, sought, held).orElse(doubted);
         }
         double wider = wider(settled);
+        List<Findings.Off> offs = offs(settled, wider);
+        List<Findings.Single> singles = alones.stream().map(this::alone).toList();
+        List<Findings.Otherwise> others = new ArrayList<>(others(settled));
+        if (alones.stream().noneMatch(Alone::isOfCamera)) {
+            Instead.find(Doubts.without(task, misclicks), sought, settled, offs).ifPresent(others::add);
+        }
         return new Findings(
-                offs(settled, wider),
-                places(settled),
-                alones.stream().map(this::alone).toList(),
-                others(settled),
-                together(settled.fit()),
-                wider);
+                either(offs, singles, others), places(settled), singles, others, together(settled.fit()), wider);
+    }
+
+    /// What may be off or something else instead is told as that, by as much as it then would be.
+    private static List<Findings.Off> either(
+            List<Findings.Off> offs, List<Findings.Single> singles, List<Findings.Otherwise> others) {
+        Map<Sought, Double> open = new HashMap<>();
+        if (singles.size() > 1) {
+            singles.forEach(single -> single.offs().stream()
+                    .filter(Findings.Off::isOff)
+                    .forEach(off -> open.putIfAbsent(off.sought(), off.offSi())));
+        }
+        others.stream()
+                .flatMap(otherwise -> Stream.concat(Stream.of(otherwise.taken()), otherwise.others().stream()))
+                .forEach(cause -> {
+                    if (cause instanceof Findings.Cause.Misplaced(String _, List<Findings.Moved> moved)) {
+                        moved.forEach(one -> open.putIfAbsent(one.sought(), one.offSi()));
+                    }
+                });
+        return offs.stream()
+                .map(off -> Optional.ofNullable(open.get(off.sought()))
+                        .map(off::asEither)
+                        .orElse(off))
+                .toList();
     }
 
     /// By how much clicks and marks disagree more than their errors say.
@@ -94,22 +119,26 @@ record Reading(StillView view, List<Resection.Click> clicks, List<Sought> sought
         return places;
     }
 
-    /// An explanation by one owner, with how far its clicks are off then.
+    /// An explanation by one owner, with how far its numbers are off then, and how the camera looks.
     private Findings.Single alone(Alone alone) {
         List<Findings.Off> offs = new ArrayList<>();
+        List<Findings.Off> looks = new ArrayList<>();
         for (int i = 0; i < sought.size(); i++) {
+            Sought one = sought.get(i);
             double sigma = Math.sqrt(alone.fit().covariance()[i][i]);
-            if (alone.which().contains(i)) {
-                offs.add(new Findings.Off(
-                        sought.get(i),
-                        alone.fit().off()[i],
-                        sigma,
-                        sigma < TOLD * Alone.WIDER * sought.get(i).sigmaSi()
-                                ? Findings.Told.APART
-                                : Findings.Told.NOT));
+            boolean isOwn = alone.which().contains(i);
+            Findings.Told told = sigma < TOLD * (isOwn ? alone.wider() : 1) * one.sigmaSi()
+                    ? Findings.Told.APART
+                    : Findings.Told.NOT;
+            if (isOwn || Alone.isLook(one)) {
+                (isOwn ? offs : looks).add(new Findings.Off(one, alone.fit().off()[i], sigma, told));
             }
         }
-        return new Findings.Single(alone.owner(), offs);
+        return new Findings.Single(
+                alone.owner(),
+                alone.what(),
+                offs,
+                looks.stream().filter(Findings.Off::isOff).toList());
     }
 
     private static boolean isMisplaced(List<Doubt> doubts, int index) {

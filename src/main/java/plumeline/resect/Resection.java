@@ -20,6 +20,9 @@ public final class Resection {
     /// Fewer clicks than this tell nothing.
     public static final int LEAST_CLICKS = 3;
 
+    /// So many names are offered for one that isn't known.
+    private static final int NEAR_NAMES = 4;
+
     private static final double STEP = 1e-3;
 
     private Resection() {}
@@ -87,12 +90,7 @@ public final class Resection {
         for (Click click : clicks) {
             Optional<Landmark> landmark = view.find(click.name());
             if (landmark.isEmpty()) {
-                return refused(
-                        "the shot has no place " + click.name() + " that can be clicked; it has "
-                                + String.join(", ", names),
-                        Nearest.find(click.name(), names)
-                                .map(near -> "Try " + near + ".")
-                                .orElse("Name one of them."));
+                return unknown(click.name(), names);
             }
             if (seen.contains(click.name())) {
                 return refused(click.name() + " is clicked twice", "Leave one of both out.");
@@ -116,6 +114,17 @@ public final class Resection {
                                 + " clicked; three at least are wanted",
                         "Click places on things that stand at different depths.")
                 : Optional.empty();
+    }
+
+    private static Optional<Outcome> unknown(String name, List<String> names) {
+        List<String> near = Nearest.list(name, names, NEAR_NAMES);
+        if (near.isEmpty()) {
+            return refused("the shot has no place that can be clicked", "Compare by eye, without points.");
+        }
+        String has = names.size() > near.size() ? "; the nearest of " + names.size() + " are " : "; it has ";
+        return refused(
+                "the shot has no place " + name + " that can be clicked" + has + String.join(", ", near),
+                "Try " + near.getFirst() + "; without points, compare lists them all.");
     }
 
     private static Optional<Outcome> refused(String why, String attempt) {

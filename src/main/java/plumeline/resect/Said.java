@@ -26,7 +26,7 @@ public record Said(PaperUnit unit) {
             said.addAll(singles(findings));
         }
         findings.otherwise().forEach(otherwise -> said.add(otherwise(otherwise)));
-        notTold(findings).ifPresent(said::add);
+        said.addAll(notTold(findings));
         pairs(findings).ifPresent(said::add);
         if (findings.widened() > 1) {
             said.add("Clicks and marks disagree " + number(findings.widened(), 1)
@@ -77,8 +77,9 @@ public record Said(PaperUnit unit) {
     private List<String> singles(Findings findings) {
         List<String> said = new ArrayList<>();
         Findings.Single first = findings.singles().getFirst();
-        said.add("All clicks fit if " + only(first) + " alone is off and all else is at its mark: " + single(first)
-                + ".");
+        boolean isAside = !first.looks().isEmpty() && !first.owner().equals("camera");
+        said.add("All clicks fit if " + only(first) + (isAside ? " and the camera's aim are" : " alone is")
+                + " off and all else is at its mark: " + single(first) + ".");
         List<Findings.Single> others =
                 findings.singles().subList(1, findings.singles().size());
         if (!others.isEmpty()) {
@@ -92,21 +93,33 @@ public record Said(PaperUnit unit) {
     }
 
     private static String only(Findings.Single single) {
-        return subject(single.owner());
+        return switch (single.what()) {
+            case ALL -> subject(single.owner());
+            case AIM -> "the camera's aim";
+            case PLACE -> "the camera's place";
+        };
     }
 
     private String single(Findings.Single single) {
-        List<String> parts = single.offs().stream()
+        List<String> parts = measured(single.offs());
+        String said = parts.isEmpty() ? "how far isn't told" : subject(single.owner()) + " " + join(parts);
+        List<String> looks = measured(single.looks());
+        return looks.isEmpty()
+                ? said
+                : said + (single.owner().equals("camera") ? ", and " : ", and the camera ") + join(looks);
+    }
+
+    private List<String> measured(List<Findings.Off> offs) {
+        return offs.stream()
                 .filter(Findings.Off::isOff)
                 .map(off -> stands(off.sought(), off.offSi()) + " (± " + size(off.sought(), off.halfSi()) + ")")
                 .toList();
-        return parts.isEmpty() ? "how far isn't told" : "it " + join(parts);
     }
 
     private String otherwise(Findings.Otherwise otherwise) {
         return capital(cause(otherwise.taken())) + ", or "
                 + otherwise.others().stream().map(this::cause).collect(Collectors.joining(", or "))
-                + ": these points don't tell which.";
+                + ": these points don't tell which. Click places at other depths.";
     }
 
     private String cause(Findings.Cause cause) {
@@ -123,15 +136,27 @@ public record Said(PaperUnit unit) {
         };
     }
 
-    private static Optional<String> notTold(Findings findings) {
+    /// What the clicks don't tell: what stays at its mark, and what is only known not to.
+    private static List<String> notTold(Findings findings) {
+        List<String> loose = findings.singles().stream()
+                .flatMap(single -> single.offs().stream())
+                .map(off -> off.sought().name())
+                .toList();
         List<String> names = findings.offs().stream()
                 .filter(off -> off.told() == Findings.Told.NOT)
                 .map(off -> off.sought().name())
                 .toList();
-        return names.isEmpty()
-                ? Optional.empty()
-                : Optional.of("Not told by these points, and so taken to be within its placing error: "
-                        + String.join(", ", names) + ".");
+        List<String> kept = names.stream().filter(name -> !loose.contains(name)).toList();
+        List<String> open = names.stream().filter(loose::contains).toList();
+        List<String> said = new ArrayList<>();
+        if (!open.isEmpty()) {
+            said.add("How far off is not told by these points: " + String.join(", ", open) + ".");
+        }
+        if (!kept.isEmpty()) {
+            said.add("Not told by these points, and so taken to be within its placing error: "
+                    + String.join(", ", kept) + ".");
+        }
+        return said;
     }
 
     private static Optional<String> pairs(Findings findings) {

@@ -1,6 +1,8 @@
 package plumeline.text;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -36,6 +38,31 @@ public final class Nearest {
             }
         }
         return least == Integer.MAX_VALUE ? Optional.empty() : Optional.of(best);
+    }
+
+    /// Lists the nearest known names, those of parts with dots between compared part by part: a part that is missing or
+    /// too much counts as one letter.
+    ///
+    /// @param name as written
+    /// @param names the known ones
+    /// @param most so many at most
+    /// @return the nearest first; ties as they are known
+    public static List<String> list(String name, Collection<String> names, int most) {
+        String folded = fold(name.length() > LONGEST ? name.substring(0, LONGEST) : name);
+        return names.stream()
+                .sorted(Comparator.comparingInt(known -> partsDistance(folded, fold(known))))
+                .limit(most)
+                .toList();
+    }
+
+    private static int partsDistance(String a, String b) {
+        String[] some = a.split("\\.", -1);
+        String[] others = b.split("\\.", -1);
+        int distance = Math.abs(some.length - others.length);
+        for (int i = 0; i < Math.min(some.length, others.length); i++) {
+            distance += distance(some[i], others[i]);
+        }
+        return distance;
     }
 
     private static String fold(String word) {

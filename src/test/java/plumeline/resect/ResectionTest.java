@@ -150,6 +150,70 @@ final class ResectionTest {
         assertThat(untouched.told()).isEqualTo(Findings.Told.NOT);
     }
 
+    private static List<Landmark> named(StillView view, String... names) {
+        return Sets.seen(view).stream()
+                .filter(place -> List.of(names).contains(place.name()))
+                .toList();
+    }
+
+    private static Findings.Off off(Findings found, String mark) {
+        return found.offs().stream()
+                .filter(one -> one.sought().name().equals(mark))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /// All that is clicked is as far away: a shift is a turn, whichever it was, and neither has a ±.
+    @Test
+    void oneDepth_shiftOrTurn_isSaidAsEither() {
+        StillView view = Sets.view(Sets.ROW);
+        List<Landmark> places = named(view, "left.top.front_left", "right.top.front_right", "right.base.front_left");
+        double turn = Math.atan(0.012 / 0.9);
+        for (double[] off : List.of(off(view, "camera.x", 0.012), off(view, "camera.turn", turn))) {
+            Findings found = Sets.find(view, Sets.clicks(view, places, off, 0, new Random(1)), Allowance.USUAL);
+            assertThat(found.singles().stream().map(Findings.Single::what))
+                    .containsExactlyInAnyOrder(Findings.What.AIM, Findings.What.PLACE);
+            assertThat(words(found))
+                    .contains("looks 0.7")
+                    .contains("stands 12 mm too far right")
+                    .contains("These points don't tell which: click places at other depths.");
+            assertThat(off(found, "camera.x").told()).isEqualTo(Findings.Told.EITHER);
+            assertThat(off(found, "camera.x").offSi()).isCloseTo(0.012, within(5e-4));
+            assertThat(off(found, "camera.turn").told()).isEqualTo(Findings.Told.EITHER);
+            assertThat(off(found, "camera.turn").offSi()).isCloseTo(turn, within(1e-3));
+        }
+    }
+
+    /// The same where things are off by what a hand places them, so that no one explains it all.
+    @Test
+    void oneDepth_thingsOffToo_shiftOrTurn_isSaidAsEither() {
+        StillView view = Sets.view(Sets.ROW);
+        double[] off = off(view, "camera.x", 0.012, "left.x", -0.0012, "right.x", 0.0011, "left.y", 0.001);
+        Findings found = Sets.find(view, Sets.clicks(view, Sets.seen(view), off, 0, new Random(1)), Allowance.USUAL);
+        assertThat(words(found)).containsPattern("camera (looks|stands) .*, or the camera (looks|stands) ");
+        assertThat(words(found)).contains("Click places at other depths.");
+        assertThat(off(found, "camera.x").offSi()).isCloseTo(0.012, within(2e-3));
+        assertThat(off(found, "camera.x").isTold()).isFalse();
+        assertThat(off(found, "camera.turn").isTold()).isFalse();
+    }
+
+    /// Three places at three depths tell a shift from a turn.
+    @Test
+    void threeDepths_shiftAndTurn_areTold() {
+        StillView view = Sets.view(Sets.THREE);
+        List<Landmark> places = named(view, "first.top.left", "second.top.front_left", "third.base.right");
+        Findings shifted = Sets.find(
+                view, Sets.clicks(view, places, off(view, "camera.x", 0.03), 0, new Random(1)), Allowance.USUAL);
+        assertThat(shifted.singles().getFirst().what()).isEqualTo(Findings.What.PLACE);
+        assertThat(single(shifted, "camera.x")).isCloseTo(0.03, within(5e-4));
+        Findings turned = Sets.find(
+                view, Sets.clicks(view, places, off(view, "camera.turn", 0.02), 0, new Random(1)), Allowance.USUAL);
+        assertThat(turned.singles()).hasSize(1);
+        assertThat(turned.singles().getFirst().what()).isEqualTo(Findings.What.AIM);
+        assertThat(single(turned, "camera.turn")).isCloseTo(0.02, within(1e-4));
+        assertThat(words(turned)).contains("looks 1.15 deg too far right");
+    }
+
     @Test
     void nothingOff_isSaid() {
         StillView view = Sets.view(Sets.THREE);
@@ -165,7 +229,12 @@ final class ResectionTest {
         assertThat(refused(view, List.of(one)).why()).isEqualTo("1 place is clicked; three at least are wanted");
         assertThat(refused(view, List.of(new Resection.Click("first.top.lefd", 10, 10)))
                         .attempt())
-                .isEqualTo("Try first.top.left.");
+                .isEqualTo("Try first.top.left; without points, compare lists them all.");
+        assertThat(refused(view, List.of(new Resection.Click("secnd", 10, 10))).why())
+                .isEqualTo("the shot has no place secnd that can be clicked; the nearest of "
+                        + view.landmarks().size()
+                        + " are second.top.front_left, second.top.front_right, second.top.back_left,"
+                        + " second.top.back_right");
         assertThat(refused(view, List.of(one, one)).why()).contains("clicked twice");
         assertThat(refused(view, List.of(new Resection.Click("first.top.left", -1, 10)))
                         .why())

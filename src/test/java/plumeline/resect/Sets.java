@@ -42,6 +42,14 @@ final class Sets {
         "  third: {thing: flacon, at: [120 mm, -140 mm]}"
     };
 
+    /// Two boxes side by side, the camera square before them.
+    static final String[] ROW = {
+        "camera: {body: main, lens: fifty, at: [0 mm, -900 mm, 60 mm], aim: ahead, focus: 900 mm}",
+        "place:",
+        "  left: {thing: box, at: [-130 mm, 0 mm], turn: 0 deg}",
+        "  right: {thing: box, at: [120 mm, 0 mm], turn: 0 deg}"
+    };
+
     /// The same marks, but for a thing hung in a tank.
     static final String[] TANK = {
         "camera: {body: main, lens: fifty, at: [0 mm, -900 mm, 180 mm], aim: first}",

@@ -53,4 +53,16 @@ final class NearestTest {
         assertThat(Nearest.find("bat", List.of("cat", "hat"))).contains("cat");
         assertThat(Nearest.find("bat", List.of("hat", "cat"))).contains("hat");
     }
+
+    /// A thing's name alone finds its places; a part too few or too many does.
+    @Test
+    void list_isByParts_nearestFirst() {
+        List<String> known = List.of("first.top.left", "first.base.left", "box.top.front_left", "box.base.front_left");
+        assertThat(Nearest.list("frist", known, 2)).containsExactly("first.top.left", "first.base.left");
+        assertThat(Nearest.list("box.top.left", known, 1)).containsExactly("first.top.left");
+        assertThat(Nearest.list("box.top", known, 1)).containsExactly("box.top.front_left");
+        assertThat(Nearest.list("bx.base.front-left", known, 1)).containsExactly("box.base.front_left");
+        assertThat(Nearest.list("x".repeat(9000), known, 9)).hasSize(4);
+        assertThat(Nearest.list("first", List.of(), 3)).isEmpty();
+    }
 }

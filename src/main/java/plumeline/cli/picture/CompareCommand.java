@@ -259,12 +259,20 @@ public final class CompareCommand implements Command {
         text.append("Each mark, everything weighed by its placing error (± 95 %):\n");
         for (Findings.Off off : findings.offs()) {
             text.append("  ").append(Usage.column(off.sought().name(), 22));
-            text.append(Usage.column(
-                    said.signed(off.sought(), off.offSi()) + " ± " + said.size(off.sought(), off.halfSi()), 22));
+            String figure = switch (off.told()) {
+                case NOT -> "";
+                case EITHER -> said.signed(off.sought(), off.offSi());
+                case WITHIN, APART ->
+                    said.signed(off.sought(), off.offSi()) + " ± " + said.size(off.sought(), off.halfSi());
+            };
+            text.append(Usage.column(figure, 22));
             text.append(
-                    off.told() == Findings.Told.NOT
-                            ? "not told by these points"
-                            : off.isOff() ? said.stands(off.sought(), off.offSi()) : "as far as told, at its mark");
+                    switch (off.told()) {
+                        case NOT -> "not told by these points";
+                        case EITHER -> "it or something else, see above";
+                        case WITHIN, APART ->
+                            off.isOff() ? said.stands(off.sought(), off.offSi()) : "as far as told, at its mark";
+                    });
             text.append('\n');
         }
     }

@@ -16,7 +16,7 @@ import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.json.JsonFactory;
 
 /// The answer of `compare` as JSON: lengths in mm, angles in deg, shares in %, places in px; `low` and `high` bound 80
-/// %, `plus_minus` 95 %.
+/// %, `plus_minus` 95 %; what clicks don't tell has no figure, what is off or something else instead no ±.
 final class CompareJson {
     private static final JsonFactory FACTORY = new JsonFactory();
     private static final double FINEST = 1e4;
@@ -88,6 +88,11 @@ final class CompareJson {
         for (Findings.Single single : findings.singles()) {
             out.writeStartObject();
             out.writeStringProperty("only", single.owner());
+            out.writeStringProperty("what", switch (single.what()) {
+                case ALL -> "all its marks";
+                case AIM -> "aim";
+                case PLACE -> "place";
+            });
             out.writeArrayPropertyStart("marks");
             single.offs().forEach(this::mark);
             out.writeEndArray();
@@ -103,16 +108,26 @@ final class CompareJson {
     private void mark(Findings.Off off) {
         out.writeStartObject();
         out.writeStringProperty("mark", off.sought().name());
-        out.writeName("off");
-        out.writeStartObject();
-        number("value", off.sought(), off.offSi());
-        out.writeStringProperty("unit", unit(off.sought().kind()));
-        number("low", off.sought(), off.lowSi());
-        number("high", off.sought(), off.highSi());
-        out.writeEndObject();
-        sized("plus_minus", off.sought(), off.halfSi());
+        if (off.told() != Findings.Told.NOT) {
+            out.writeName("off");
+            out.writeStartObject();
+            number("value", off.sought(), off.offSi());
+            out.writeStringProperty("unit", unit(off.sought().kind()));
+            if (off.isTold()) {
+                number("low", off.sought(), off.lowSi());
+                number("high", off.sought(), off.highSi());
+            }
+            out.writeEndObject();
+        }
+        if (off.isTold()) {
+            sized("plus_minus", off.sought(), off.halfSi());
+        }
         sized("placing_error", off.sought(), off.sought().errorSi());
-        out.writeStringProperty("told", off.told() == Findings.Told.NOT ? "no" : "yes");
+        out.writeStringProperty("told", switch (off.told()) {
+            case NOT -> "no";
+            case EITHER -> "it or another";
+            case WITHIN, APART -> "yes";
+        });
         out.writeStringProperty("beyond_placing_error", off.told() == Findings.Told.APART ? "yes" : "no");
         if (off.isOff()) {
             out.writeStringProperty("words", said.stands(off.sought(), off.offSi()));

@@ -107,7 +107,7 @@ final class CompareCommandTest {
         assertThat(json().path("wants").get(0).path("planned").path("unit").asString())
                 .isEqualTo("%");
         String html = Files.readString(page);
-        assertThat(html).contains("the camera alone is off").contains("data:image/png;base64,");
+        assertThat(html).contains("the camera&#39;s place alone is off").contains("data:image/png;base64,");
         assertThat(html).doesNotContain("https:").doesNotContain("src=\"http").doesNotContain("<link");
     }
 
@@ -134,7 +134,9 @@ final class CompareCommandTest {
         assertThat(err.toString(UTF_8)).contains("--point first.top.left:1,2 is no point; must be NAME=X,Y");
         assertThat(run("film.yaml", "still.png", "--json", "--point", "first.top.lef=1,2"))
                 .isEqualTo(Outcome.REFUSED);
-        assertThat(err.toString(UTF_8)).contains("Try first.top.left.");
+        assertThat(err.toString(UTF_8))
+                .contains("the nearest of 20 are first.top.left, first.top.right, ")
+                .contains("Try first.top.left; without points, compare lists them all.");
         assertThat(run(
                         "film.yaml",
                         "still.png",
