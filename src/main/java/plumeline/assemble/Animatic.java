@@ -1,7 +1,6 @@
 package plumeline.assemble;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -185,7 +184,7 @@ public final class Animatic {
     ///
     /// @return sentences
     public List<String> notes() {
-        List<String> notes = new ArrayList<>();
+        Set<String> notes = new LinkedHashSet<>();
         for (Laid<Plan.Overlay> laid : Laid.listOverlays(film.plan(), timeline)) {
             if (laid.what().findFile().isEmpty()) {
                 notes.add("The overlay " + laid.what().name() + " isn't laid on: it has no file yet.");
@@ -202,6 +201,6 @@ public final class Animatic {
         if (screen.hasBars()) {
             notes.add("Its size has another ratio than the delivery: there are black bars.");
         }
-        return notes;
+        return List.copyOf(notes);
     }
 }

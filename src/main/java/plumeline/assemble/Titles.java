@@ -1,8 +1,10 @@
 package plumeline.assemble;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
 import plumeline.timeline.Laid;
@@ -23,13 +25,15 @@ final class Titles {
     private static final int MOST_LINES = 3;
     private static final double RIM = 0.75;
 
-    private final List<Set> titles = new ArrayList<>();
-    private final List<String> unfit = new ArrayList<>();
+    private final List<Lettered> titles = new ArrayList<>();
+
+    /// Each said once, however often its shot is cut in.
+    private final Set<String> unfit = new LinkedHashSet<>();
     private final Screen screen;
     private final Lettering lettering;
 
     /// A title and its lines' places.
-    private record Set(long first, long past, List<Placed> lines, int rimPixels) {}
+    private record Lettered(long first, long past, List<Placed> lines, int rimPixels) {}
 
     private record Placed(Lettering.Line line, int left, int top) {}
 
@@ -96,7 +100,7 @@ final class Titles {
         return fits ? Optional.of(lines) : Optional.empty();
     }
 
-    private static Set placed(Laid<Plan.Title> title, List<Lettering.Line> lines, double size, Room room) {
+    private static Lettered placed(Laid<Plan.Title> title, List<Lettering.Line> lines, double size, Room room) {
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Lettering.Line line = lines.get(i);
@@ -106,17 +110,17 @@ final class Titles {
                     (int) Math.round((room.left() + room.right() - line.width()) / 2),
                     (int) Math.round(bottom) - line.height()));
         }
-        return new Set(title.firstFrame(), title.pastFrame(), placed, (int) Math.max(1, Math.round(size / 16)));
+        return new Lettered(title.firstFrame(), title.pastFrame(), placed, (int) Math.max(1, Math.round(size / 16)));
     }
 
     /// What isn't shown, sentences.
     List<String> unfit() {
-        return unfit;
+        return List.copyOf(unfit);
     }
 
     /// Letters a frame's titles.
     void letter(long frame, int[] film) {
-        for (Set title : titles) {
+        for (Lettered title : titles) {
             if (frame >= title.first() && frame < title.past()) {
                 title.lines().forEach(line -> letter(line, title.rimPixels(), film));
             }

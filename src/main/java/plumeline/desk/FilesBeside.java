@@ -18,9 +18,11 @@ public final class FilesBeside implements Beside {
     private static final int HEAD_BYTES = 12;
 
     private final Path folder;
+    private final String called;
 
-    private FilesBeside(Path folder) {
+    private FilesBeside(Path folder, String called) {
         this.folder = folder;
+        this.called = called;
     }
 
     /// Those beside a question's file, or `-`.
@@ -31,7 +33,11 @@ public final class FilesBeside implements Beside {
     public static FilesBeside of(String question) throws Refusal {
         Path path = PlainFile.toPath(question.equals("-") ? "standard input" : question);
         Path parent = path.getParent();
-        return new FilesBeside(parent == null ? Path.of("") : parent);
+        if (parent == null) {
+            return new FilesBeside(
+                    Path.of(""), question.equals("-") ? "the current folder" : "the folder of " + path.getFileName());
+        }
+        return new FilesBeside(parent, parent.toString());
     }
 
     @Override
@@ -107,8 +113,7 @@ public final class FilesBeside implements Beside {
             if (!Files.exists(path)) {
                 return new File.Absent(
                         name + ", which is not there",
-                        "See how it is spelled; it is looked for from "
-                                + (folder.toString().isEmpty() ? "the current folder" : folder) + ".");
+                        "See how it is spelled; it is looked for from " + called + ".");
             }
             if (!Files.isRegularFile(path)) {
                 return new File.Absent(name + ", which is no plain file", "Copy what it gives into a file.");

@@ -1,6 +1,7 @@
 package plumeline.render;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plumeline.geom.Body;
@@ -11,8 +12,8 @@ import plumeline.light.Patch;
 import plumeline.lit.Setting;
 import plumeline.lit.Spots;
 import plumeline.plan.Placed;
+import plumeline.plan.Plan;
 import plumeline.quantity.Print;
-import plumeline.quantity.Quantity;
 import plumeline.sketch.Box;
 import plumeline.sketch.Markup;
 import plumeline.sketch.Pen;
@@ -45,17 +46,23 @@ public final class Levels {
         {0.06, 0.1}, {0.94, 0.1}, {0.5, 0.06}, {0.06, 0.5}, {0.94, 0.5}, {0.06, 0.9}, {0.94, 0.9}
     };
 
+    /// Where the table may be metered, left and right.
+    private static final double[][] ON_TABLE = {{0.1, 0.92}, {0.9, 0.92}};
+
     private final Stage stage;
     private final Scene scene;
+    private final double[] table;
     private final Developing developing;
     private final Optional<Latitude> latitude;
     private final Contours most;
     private final Contours grey;
 
-    private Levels(Plate plate, Stage stage, Scene scene, Quantity film) {
+    private Levels(Plate plate, Stage stage, Scene scene, Plan plan) {
         this.stage = stage;
         this.scene = scene;
-        developing = Developing.of(stage.shot().camera(), scene.picture(), film);
+        table = SetGround.tableMetres(plan);
+        developing = Developing.of(
+                stage.shot().camera(), scene.picture(), plan.film().rate());
         latitude = Setting.findLatitude(stage.shot().camera());
         double[] fullest = new double[plate.width() * plate.height()];
         double[] luminance = new double[fullest.length];
@@ -83,10 +90,10 @@ public final class Levels {
     /// @param plate the whole picture, exposed, cd/m² a channel
     /// @param stage the shot or pass
     /// @param scene the instant that it shows
-    /// @param film the film's rate, where the camera has none of its own
+    /// @param plan the plan
     /// @return its levels
-    public static Levels of(Plate plate, Stage stage, Scene scene, Quantity film) {
-        return new Levels(plate, stage, scene, film);
+    public static Levels of(Plate plate, Stage stage, Scene scene, Plan plan) {
+        return new Levels(plate, stage, scene, plan);
     }
 
     /// Gives the picture that lines are read upon: without colour, and lighter.
@@ -105,11 +112,15 @@ public final class Levels {
     /// A level that is drawn as a line.
     ///
     /// @param name its part of an id
+    /// @param mark what stands at its lines
     /// @param share of the screen's white, linear
+    /// @param dash strokes and gaps, pixels of the sheet; empty for a whole line
+    /// @param weight how wide it is, pixels of the sheet
     /// @param words what it says below the picture
-    record Level(String name, double share, Pen pen, double weight, String words) {
+    record Level(String name, String mark, double share, String dash, double weight, String words) {
         Markup line(List<Spot> spots) {
-            return Shapes.run(pen, spots).with("stroke-width", weight);
+            Markup line = Shapes.run(Pen.THIN, spots).with("stroke-width", weight);
+            return dash.isEmpty() ? line : line.with("stroke-dasharray", dash);
         }
     }
 
@@ -119,21 +130,23 @@ public final class Levels {
         double clips = latitude.map(held -> Developing.share(held.overStops())).orElse(1.0);
         levels.add(new Level(
                 "clips",
+                latitude.isPresent() ? "clips" : "white",
                 clips,
-                Pen.OUTLINE,
-                2.2,
+                "",
+                2.6,
                 latitude.map(held -> "The camera clips: " + words(held.overStops()) + " mid grey at this sensitivity,"
                                 + " in its fullest channel.")
                         .orElse("White of a screen, " + words(Developing.stops(1)) + " mid grey; where the camera clips"
                                 + " isn't known: write the body's latitude: {over: 5 stops, under: 7 stops}.")));
-        levels.add(new Level("over", Developing.share(1), Pen.THIN_DASHED, 0.9, "1 stop over mid grey."));
-        levels.add(new Level("grey", Developing.share(0), Pen.THIN, 1.2, "Mid grey."));
-        levels.add(new Level("under", Developing.share(-1), Pen.HIDDEN, 0.9, "1 stop under mid grey."));
+        levels.add(new Level("over", "+1", Developing.share(1), "18 5", 1.2, "1 stop over mid grey."));
+        levels.add(new Level("grey", "0", Developing.share(0), "", 1.2, "Mid grey."));
+        levels.add(new Level("under", "−1", Developing.share(-1), "2 4", 1.6, "1 stop under mid grey."));
         latitude.ifPresent(held -> levels.add(new Level(
                 "noise",
+                "noise",
                 Developing.share(-held.underStops()),
-                Pen.WATER,
-                2.2,
+                "12 4 2 4",
+                2.6,
                 "Noise hides what is darker: " + words(-held.underStops()) + " mid grey.")));
         return levels;
     }
@@ -151,16 +164,32 @@ public final class Levels {
         PictureSheet sheet = new PictureSheet(name + ".levels", "Shot " + name + ": levels", scene.picture());
         for (Level level : levels()) {
             Markup group = sheet.page().group("level." + level.name());
-            for (Contours.Line line : lines(level)) {
+            List<Contours.Line> lines = lines(level);
+            for (Contours.Line line : lines) {
                 group.add(level.line(
                         line.spots().stream().map(spot -> onSheet(spot, sheet)).toList()));
             }
+            lines.stream()
+                    .max(Comparator.comparingDouble(Contours.Line::lengthPixels))
+                    .ifPresent(longest -> mark(level, longest, sheet));
             sheet.row((from, to) -> List.of(level.line(List.of(from, to))), level.words());
         }
         letter(sheet);
         sheet.placeNames();
         sheet.row((from, to) -> List.of(), "Numbers: stops over (+) or under (−) mid grey, of a patch at the dot.");
         return new OnTop.Drawn(sheet.finish(png), List.of());
+    }
+
+    /// Says at a level's longest line which it is: each at another part of its way, so that neighbours don't meet.
+    private void mark(Level level, Contours.Line line, PictureSheet sheet) {
+        int count = line.spots().size();
+        int at = switch (level.name()) {
+            case "over" -> count / 3;
+            case "grey" -> count / 2;
+            case "under" -> 2 * count / 3;
+            default -> count / 4;
+        };
+        sheet.name("mark." + level.name(), List.of(level.mark()), onSheet(line.spots().get(at), sheet), 4);
     }
 
     /// Lines of a level in pixels of the plate.
@@ -205,21 +234,42 @@ public final class Levels {
         }
     }
 
-    /// The numbers of what is seen of each thing's label, else its side; then the background's.
+    /// The numbers of what is seen of each thing's label, else its side; the table's; then the background's.
     List<Number> numbers() {
         List<Number> numbers = new ArrayList<>();
         for (int i = 0; i < scene.things().size(); i++) {
             String name = stage.shot().placed().get(i).name();
             findPatch(i).ifPresent(at -> numbers.add(new Number(name, stops(at), at)));
         }
+        for (double[] place : ON_TABLE) {
+            Spot at = new Spot(place[0], place[1]);
+            if (isClear(at) && isOnTable(at)) {
+                numbers.add(new Number(at.x() < 0.5 ? "table, left" : "table, right", stops(at), at));
+            }
+        }
         for (double[] edge : EDGES) {
             Spot at = new Spot(edge[0], edge[1]);
-            if (isClear(at)) {
+            if (isClear(at) && !isOnTable(at)) {
                 numbers.add(new Number("background", stops(at), at));
                 break;
             }
         }
         return numbers;
+    }
+
+    /// Whether the table's top shows at a place of the picture, as far as no thing is before it; never where it is seen
+    /// through a tank.
+    private boolean isOnTable(Spot share) {
+        Vec way = scene.aim()
+                .forward()
+                .plus(scene.aim().right().times((share.x() - 0.5) * scene.picture().widthTangent()))
+                .plus(scene.aim().up().times((0.5 - share.y()) * scene.picture().heightTangent()));
+        Vec eye = scene.aim().eye();
+        if (stage.findTank().isPresent() || !(eye.z() > 0) || !(way.z() < 0)) {
+            return false;
+        }
+        Vec hit = eye.plus(way.times(-eye.z() / way.z()));
+        return Math.abs(hit.x()) < table[0] / 2 && Math.abs(hit.y()) < table[1] / 2;
     }
 
     private double stops(Spot at) {

@@ -59,6 +59,17 @@ record SetGround(double topMetres, Told told) {
         return parts;
     }
 
+    /// How large the table's top is, x and y, m; its middle is the zero mark.
+    static double[] tableMetres(Plan plan) {
+        List<Quantity> size = plan.kit()
+                .table()
+                .map(table -> table.written().listQuantities("size"))
+                .orElse(List.of());
+        return size.size() < 2
+                ? new double[] {TABLE_METRES, TABLE_METRES}
+                : new double[] {size.get(0).si(), size.get(1).si()};
+    }
+
     private Part table(Plan plan, double heightMetres) {
         Optional<Written> keys = plan.kit().table().map(table -> table.written());
         List<Quantity> size = keys.map(table -> table.listQuantities("size")).orElse(List.of());
@@ -74,14 +85,15 @@ record SetGround(double topMetres, Told told) {
         Finish finish =
                 keys.filter(table -> table.has("finish")).map(SetThings::finish).orElse(new Finish.Matte());
         Rgb paint = finish instanceof Finish.Metal ? Paints.grey(0) : colour;
+        double[] top = tableMetres(plan);
         return new Part(
                 TABLE,
                 new Form.Sheet(
                         Vec.UP.times(heightMetres),
                         RIGHT,
                         BEHIND,
-                        size.size() < 2 ? TABLE_METRES : size.get(0).si(),
-                        size.size() < 2 ? TABLE_METRES : size.get(1).si()),
+                        top[0],
+                        top[1]),
                 new Coat.Opaque(Paint.even(paint), finish));
     }
 

@@ -172,6 +172,16 @@ final class AnimaticTest {
         assertThat(with[(low - 4) * 180 + 90]).isEqualTo(0xFFFFFF);
     }
 
+    /// However often its shot is cut in.
+    @Test
+    void titleThatFindsNoRoom_isSaidOnce() {
+        Plan plan = FilmPlan.read(FilmPlan.text().replace("cut:\n", "cut:\n  - {shot: still, frames: 5}\n"));
+        var titled = new Animatic.Additions(Map.of(), Optional.of("en"), FilmPlan::block, Animatic.Counters.NONE);
+        assertThat(FilmPlan.animatic(plan, "phone", 18, 32, titled).notes())
+                .containsExactly("The title “Held and turned” isn't shown: there is no room for it clear of the"
+                        + " keep-outs.");
+    }
+
     @Test
     void counters_areReadBack_squareBySquare() throws IOException {
         var counted = new Animatic.Additions(Map.of(), Optional.empty(), FilmPlan::block, Animatic.Counters.BURNT_IN);

@@ -79,6 +79,13 @@ final class FilesBesideTest {
     }
 
     @Test
+    void aNameWithoutFolder_isOfTheFilesOwn() throws Refusal {
+        Beside.File missing = FilesBeside.of("film.yaml").find("no such.png", 9);
+        assertThat(((Beside.File.Absent) missing).attempt())
+                .isEqualTo("See how it is spelled; it is looked for from the folder of film.yaml.");
+    }
+
+    @Test
     void whatIsNoFile_isRefused() throws IOException {
         checkRefused(ask("lamps/kye.ies"), "lamps/kye.ies, which is not there", "it is looked for from " + folder);
         checkRefused(ask("lamps"), "lamps, a folder");

@@ -18,7 +18,7 @@ final class LevelsTest {
     private static final int HIGH = 90;
 
     private static Levels levels(Shown shown, Plate plate) {
-        return Levels.of(plate, shown.stage(), shown.scene(), shown.film());
+        return Levels.of(plate, shown.stage(), shown.scene(), shown.plan());
     }
 
     /// A plate of daylight whose luminance gives these shares of white.
@@ -109,7 +109,7 @@ final class LevelsTest {
         assertThat(levels.numbers().stream()
                         .map(number -> number.name() + " " + number.text())
                         .toList())
-                .containsExactly("can +1 2/3", "background −2");
+                .containsExactly("can +1 2/3", "table, left −2", "table, right −2", "background −2");
         Levels black = levels(shown, plate(shown, (x, y) -> 0));
         assertThat(black.numbers().getFirst().text()).isEqualTo("black");
     }

@@ -269,10 +269,14 @@ public final class AnimaticCommand implements Command {
     private record OverlayFiles(Map<String, PictureTrack> tracks) implements AutoCloseable {
         static OverlayFiles open(Plan plan, Timeline timeline, String name, Console console) throws Refusal {
             Map<String, PictureTrack> tracks = new HashMap<>();
-            for (Laid<Plan.Overlay> laid : Laid.listOverlays(plan, timeline)) {
-                Optional<String> file = laid.what().findFile();
+            List<Plan.Overlay> overlays = Laid.listOverlays(plan, timeline).stream()
+                    .<Plan.Overlay>map(Laid::what)
+                    .distinct()
+                    .toList();
+            for (Plan.Overlay each : overlays) {
+                Optional<String> file = each.findFile();
                 if (file.isPresent()) {
-                    String overlay = laid.what().name();
+                    String overlay = each.name();
                     switch (FilesBeside.of(name).findPictures(file.get())) {
                         case Clips.Opening.Open(PictureTrack track) -> tracks.put(overlay, track);
                         case Clips.Opening.Refused(String given, String attempt) ->

@@ -49,6 +49,9 @@ public final class CompareCommand implements Command {
     private static final String PAGE = "compare.html";
     private static final int ACROSS = 960;
 
+    /// Rays a pixel: with one, what light from all round is kept from would be black.
+    private static final int SAMPLES = 4;
+
     /// A new one, which has done nothing yet.
     public CompareCommand() {}
 
@@ -203,7 +206,7 @@ public final class CompareCommand implements Command {
         };
     }
 
-    /// The picture of what the still shows, by one ray a pixel.
+    /// The picture of what the still shows.
     private static byte[] picture(PictureChoice choice, StillView view, int threads) throws IOException {
         Still still = view.still();
         int down = Math.max(1, Math.round((float) ACROSS * still.downPixels() / still.acrossPixels()));
@@ -211,9 +214,9 @@ public final class CompareCommand implements Command {
         Plate plate = new Plate(window.plateWidth(), window.plateHeight());
         try (Interruption interruption = new Interruption()) {
             Render.expose(
-                    Render.looks(choice.set(), choice.realSeconds(), 0, 1, window),
+                    Render.looks(choice.set(), choice.realSeconds(), 0, SAMPLES, window),
                     plate,
-                    new Exposing.Rays(0, 1, 1, 0),
+                    new Exposing.Rays(0, SAMPLES, SAMPLES, 1),
                     Jobs.Threads.each(threads),
                     _ -> {},
                     interruption.stop());

@@ -106,7 +106,7 @@ record OverPicture(Set<OnTop.Layer> layers, boolean isLevels) {
         Scene scene = set.sceneAt(choice.realSeconds());
         OnTop.Drawn drawn;
         if (isLevels) {
-            Levels levels = Levels.of(plate, stage, scene, choice.plan().film().rate());
+            Levels levels = Levels.of(plate, stage, scene, choice.plan());
             drawn = levels.draw(PngFile.of(levels.greyed()));
         } else {
             drawn = OnTop.draw(choice.plan(), stage, set.values(), scene, png, layers);
