@@ -20,7 +20,6 @@ import plumeline.desk.Arguments;
 import plumeline.desk.Command;
 import plumeline.desk.Console;
 import plumeline.desk.FilesBeside;
-import plumeline.desk.Interruption;
 import plumeline.desk.Outcome;
 import plumeline.desk.PlainFile;
 import plumeline.desk.PlanFile;
@@ -30,7 +29,6 @@ import plumeline.desk.Usage;
 import plumeline.jobs.Stop;
 import plumeline.plan.Delivery;
 import plumeline.plan.Plan;
-import plumeline.plan.Plans;
 import plumeline.press.LetteredLine;
 import plumeline.render.Pixels;
 import plumeline.solve.FilmAnswer;
@@ -74,21 +72,19 @@ public final class AnimaticCommand implements Command {
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
-        String name = given.plain().getFirst();
-        PictureOptions options = PictureOptions.read(given);
-        Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
-        if (reading.plan().isEmpty()) {
-            return PlanFile.tellProblems(reading, console);
-        }
-        Plan plan = reading.plan().get();
+        return DrawnPlan.read(given, console, drawn -> make(drawn, given, console));
+    }
+
+    private static Outcome make(DrawnPlan drawn, Arguments given, Console console) throws Refusal, IOException {
+        Plan plan = drawn.plan();
         Shown shown = Shown.of(plan, given.findValue("--delivery"));
         Optional<String> language = language(plan, given, shown, console);
-        Path out = out(given, name, shown);
-        Screen screen = shown.screen(plan, options);
+        Path out = out(given, drawn.name(), shown);
+        Screen screen = shown.screen(plan, drawn.options());
         List<String> shots = new ArrayList<>(new LinkedHashSet<>(
                 shown.timeline().spans().stream().map(Span::shot).toList()));
-        FilmAnswer film = PlanFile.solve(plan, shots, name, console);
-        try (OverlayFiles overlays = OverlayFiles.open(plan, shown.timeline(), name, console)) {
+        FilmAnswer film = PlanFile.solve(plan, shots, drawn.name(), console);
+        try (OverlayFiles overlays = OverlayFiles.open(plan, shown.timeline(), drawn.name(), console)) {
             var additions = new Animatic.Additions(
                     overlays.tracks(),
                     language,
@@ -96,48 +92,29 @@ public final class AnimaticCommand implements Command {
                     given.has("--burn-in") ? Animatic.Counters.BURNT_IN : Animatic.Counters.NONE);
             Animatic animatic = Animatic.of(film, shown.timeline(), shown.framed(), screen, additions);
             animatic.notes().forEach(note -> console.say("plumeline: " + note));
-            return make(animatic, new Making(film, name, out, screen, options), console);
-        }
-    }
-
-    /// What a film is made with.
-    private record Making(FilmAnswer film, String plan, Path out, Screen screen, PictureOptions options) {}
-
-    private static Outcome make(Animatic animatic, Making making, Console console) throws Refusal, IOException {
-        List<Wanted> wanted = animatic.listWanted();
-        PictureOptions options = making.options();
-        Path folder = PictureFolder.ofPlan(making.plan());
-        PlainFile.makeFolder(folder);
-        ShotPictures shots = ShotPictures.of(making.film(), wanted, making.plan(), options, console);
-        try (Interruption interruption = new Interruption()) {
-            var work = new PictureWork(
-                    shots.painter(),
-                    new PictureFolder(folder, options.name()),
-                    options.threads(),
+            var form = new Movie.Form(
+                    screen.width(),
+                    screen.height(),
+                    plan.film().exactRate(),
+                    animatic.findLabel(0),
+                    plan.film().title().orElse(""));
+            return drawn.draw(
+                    film,
+                    animatic.listWanted(),
+                    out,
                     console,
-                    interruption.stop());
-            if (!work.draw(wanted) || !write(animatic, making, work, interruption.stop(), console)) {
-                console.say("plumeline: stopped; the same command goes on from here");
-                return Outcome.STOPPED;
-            }
+                    (work, stop) -> write(animatic, new Writing(out, form, console), work, stop));
         }
-        console.answer(making.out() + "\n");
-        return Outcome.ANSWERED;
     }
+
+    /// Where a film is written.
+    private record Writing(Path out, Movie.Form form, Console console) {}
 
     /// Writes the film aside, then over what was there; false where it was stopped.
-    private static boolean write(Animatic animatic, Making making, PictureWork work, Stop stop, Console console)
-            throws IOException {
-        Plan plan = making.film().plan();
-        var form = new Movie.Form(
-                making.screen().width(),
-                making.screen().height(),
-                plan.film().exactRate(),
-                animatic.findLabel(0),
-                plan.film().title().orElse(""));
-        TimeLeft left = new TimeLeft("putting it together", console);
-        return PlainFile.layAside(making.out(), aside -> {
-            try (Movie movie = Movie.open(aside, form, animatic.sound())) {
+    private static boolean write(Animatic animatic, Writing writing, PictureWork work, Stop stop) throws IOException {
+        TimeLeft left = new TimeLeft("putting it together", writing.console());
+        return PlainFile.layAside(writing.out(), aside -> {
+            try (Movie movie = Movie.open(aside, writing.form(), animatic.sound())) {
                 Held held = new Held(work);
                 for (long frame = 0; frame < animatic.frames(); frame++) {
                     if (stop.isAsked()) {
@@ -150,7 +127,7 @@ public final class AnimaticCommand implements Command {
             } catch (IOException e) {
                 // Whoever reads it knows the film by its own name.
                 String why = String.valueOf(e.getMessage());
-                throw new IOException(why.replace(aside.toString(), making.out().toString()), e);
+                throw new IOException(why.replace(aside.toString(), writing.out().toString()), e);
             }
             return true;
         });

@@ -13,14 +13,12 @@ import plumeline.assemble.Wanted;
 import plumeline.desk.Arguments;
 import plumeline.desk.Command;
 import plumeline.desk.Console;
-import plumeline.desk.Interruption;
 import plumeline.desk.Outcome;
 import plumeline.desk.PlainFile;
 import plumeline.desk.PlanFile;
 import plumeline.desk.Refusal;
 import plumeline.desk.Usage;
 import plumeline.plan.Plan;
-import plumeline.plan.Plans;
 import plumeline.plan.Shot;
 import plumeline.solve.FilmAnswer;
 import plumeline.stage.Picture;
@@ -53,63 +51,38 @@ public final class FramesCommand implements Command {
 
     @Override
     public Outcome run(Arguments given, Console console) throws Refusal, IOException {
-        String name = given.plain().getFirst();
-        PictureOptions options = PictureOptions.read(given);
-        Plans.Reading reading = PlanFile.readMeasured(PlainFile.read(name, console), console);
-        if (reading.plan().isEmpty()) {
-            return PlanFile.tellProblems(reading, console);
-        }
-        Plan plan = reading.plan().get();
+        return DrawnPlan.read(given, console, drawn -> make(drawn, given, console));
+    }
+
+    private static Outcome make(DrawnPlan drawn, Arguments given, Console console) throws Refusal, IOException {
+        Plan plan = drawn.plan();
         Shot shot = shot(plan, given);
         Optional<String> pass = pass(shot, given);
         String called = shot.name() + pass.map(each -> "." + each).orElse("");
         Path out = given.findValue("--out").isPresent()
                 ? PlainFile.toPath(given.findValue("--out").get())
-                : PictureFolder.ofPlan(name).resolveSibling(called + ".frames");
+                : PictureFolder.ofPlan(drawn.name()).resolveSibling(called + ".frames");
         PlainFile.makeFolder(out);
-        FilmAnswer film = PlanFile.solve(plan, List.of(shot.name()), name, console);
-        return draw(film, new Asked(shot, pass, called, out, name), options, console);
-    }
-
-    /// What was asked for.
-    private record Asked(Shot shot, Optional<String> pass, String called, Path out, String plan) {}
-
-    private static Outcome draw(FilmAnswer film, Asked asked, PictureOptions options, Console console)
-            throws Refusal, IOException {
-        Plan plan = film.plan();
-        Stage stage = asked.pass().isPresent()
-                ? Stage.of(plan, asked.shot(), asked.pass().get())
-                : Stage.of(plan, asked.shot());
+        FilmAnswer film = PlanFile.solve(plan, List.of(shot.name()), drawn.name(), console);
+        Stage stage = pass.isPresent() ? Stage.of(plan, shot, pass.get()) : Stage.of(plan, shot);
         double[] values = film.shots().getFirst().posed().values();
-        View view = view(stage.scene(values, 0).picture(), options.size());
+        View view = view(stage.scene(values, 0).picture(), drawn.options().size());
         Played played = Played.of(plan, stage.shot(), stage.frames());
         List<Wanted> frames = new ArrayList<>();
         for (long frame = 0; frame < stage.frames(); frame++) {
-            frames.add(Wanted.of(asked.shot().name(), stage, played, frame, view));
+            frames.add(Wanted.of(shot.name(), stage, played, frame, view));
         }
-        List<Wanted> wanted = List.copyOf(new LinkedHashSet<>(frames));
-        Path folder = PictureFolder.ofPlan(asked.plan());
-        PlainFile.makeFolder(folder);
-        ShotPictures shots = ShotPictures.of(film, wanted, asked.plan(), options, console);
-        try (Interruption interruption = new Interruption()) {
-            var kept = new PictureFolder(folder, options.name());
-            var work = new PictureWork(shots.painter(), kept, options.threads(), console, interruption.stop());
-            boolean isDone = work.draw(wanted);
-            for (int i = 0; isDone && i < frames.size(); i++) {
-                isDone = !interruption.stop().isAsked();
-                if (isDone) {
-                    PlainFile.lay(
-                            asked.out().resolve(String.format(Locale.ROOT, "%s.%06d.png", asked.called(), i)),
-                            Files.readAllBytes(kept.file(frames.get(i))));
+        return drawn.draw(film, List.copyOf(new LinkedHashSet<>(frames)), out, console, (work, stop) -> {
+            for (int i = 0; i < frames.size(); i++) {
+                if (stop.isAsked()) {
+                    return false;
                 }
+                PlainFile.lay(
+                        out.resolve(String.format(Locale.ROOT, "%s.%06d.png", called, i)),
+                        Files.readAllBytes(work.folder().file(frames.get(i))));
             }
-            if (!isDone) {
-                console.say("plumeline: stopped; the same command goes on from here");
-                return Outcome.STOPPED;
-            }
-        }
-        console.answer(asked.out() + "\n");
-        return Outcome.ANSWERED;
+            return true;
+        });
     }
 
     /// The whole picture of the camera, in the size asked for.
