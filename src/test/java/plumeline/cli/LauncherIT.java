@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import plumeline.assemble.ReadCounter;
+import plumeline.clip.FilmProbe;
 
 /// Runs `./plumeline` itself on a copy of the tree, in a folder with blanks in its name. Only the first two runs build.
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
@@ -111,6 +113,41 @@ final class LauncherIT {
         Run run = run("post", plan.toString());
         assertThat(run.status()).as(run.err()).isZero();
         assertThat(folder.resolve("post/post.pdf")).isNotEmptyFile();
+    }
+
+    /// Drawn, counted, encoded: with what a launched program finds, and no more memory than it is given.
+    @Test
+    @Order(3)
+    void animatic_isAFilm() throws Exception {
+        Path film = folder.resolve("a film.mp4");
+        Run run = run(
+                "animatic",
+                tree.resolve("examples/fernhollow.yaml").toString(),
+                "--size",
+                "96x54",
+                "--samples",
+                "1",
+                "--burn-in",
+                "--out",
+                film.toString());
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.out()).isEqualTo(film + "\n");
+        assertThat(FilmProbe.track(film, "v:0"))
+                .containsEntry("nb_read_frames", "336")
+                .containsEntry("avg_frame_rate", "24/1")
+                .containsEntry("duration", "14.000000")
+                .containsEntry("color_space", "bt709")
+                .containsEntry("TAG:timecode", "01:00:00:00");
+        assertThat(Double.parseDouble(FilmProbe.track(film, "a:0").get("duration")))
+                .isBetween(14 - 1 / 24.0, 14 + 1 / 24.0);
+        byte[] bright = FilmProbe.brightness(film);
+        assertThat(bright).hasSize(96 * 54 * 336);
+        for (int frame = 0; frame < 336; frame++) {
+            int at = frame * 96 * 54;
+            assertThat(ReadCounter.lines((x, y) -> bright[at + y * 96 + x] & 255, 96, 54))
+                    .containsExactly(
+                            "%06d".formatted(frame), "01:00:%02d:%02d".formatted(frame / 24, frame % 24));
+        }
     }
 
     @Test

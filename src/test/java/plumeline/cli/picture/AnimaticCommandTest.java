@@ -55,14 +55,16 @@ final class AnimaticCommandTest extends AnimaticTyped {
         assertThat(toDraw()).isZero();
         assertThat(said()).contains(all + " more drawn before");
         assertThat(Files.readAllBytes(folder.resolve("film.mp4"))).isEqualTo(first);
-        for (Path picture : files(folder.resolve("film.pictures"), ".png")) {
-            Files.delete(picture);
+        for (String threads : List.of("1", "3")) {
+            for (Path picture : files(folder.resolve("film.pictures"), ".png")) {
+                Files.delete(picture);
+            }
+            assertThat(run("--size", "96x54", "--threads", threads)).isEqualTo(Outcome.ANSWERED);
+            assertThat(toDraw()).isEqualTo(all);
+            assertThat(Files.readAllBytes(folder.resolve("film.mp4")))
+                    .as("any threads")
+                    .isEqualTo(first);
         }
-        assertThat(run("--size", "96x54", "--threads", "1")).isEqualTo(Outcome.ANSWERED);
-        assertThat(toDraw()).isEqualTo(all);
-        assertThat(Files.readAllBytes(folder.resolve("film.mp4")))
-                .as("any threads")
-                .isEqualTo(first);
     }
 
     /// Cut short, a byte turned, another file's bytes: each is seen, and no other is drawn.
