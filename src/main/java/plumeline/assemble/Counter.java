@@ -13,8 +13,8 @@ import java.util.Optional;
 /// The plate begins in the corner; the first sign two squares from its left and top. Signs stand 6 squares apart, each
 /// line 10 squares under the one before. The first line is the film's frame, from 0, in six digits; the second its
 /// timecode, which goes on in a third after its minutes where the film is too narrow for it. Where that is too wide or
-/// too high as well, a square is a pixel. In the middle of a square it is lit or it isn't; from middle to middle it goes
-/// straight, and what is over 0.42 is white: so strokes join, and programs that read print read them too.
+/// too high as well, a square is a pixel. In the middle of a square it is lit or it isn't; from middle to middle it
+/// goes straight, and what is over 0.42 is white: so strokes join, and programs that read print read them too.
 final class Counter {
     static final int SIGN_ACROSS = 5;
     static final int SIGN_DOWN = 7;

@@ -112,8 +112,7 @@ public final class FilesBeside implements Beside {
             }
             if (!Files.exists(path)) {
                 return new File.Absent(
-                        name + ", which is not there",
-                        "See how it is spelled; it is looked for from " + called + ".");
+                        name + ", which is not there", "See how it is spelled; it is looked for from " + called + ".");
             }
             if (!Files.isRegularFile(path)) {
                 return new File.Absent(name + ", which is no plain file", "Copy what it gives into a file.");

@@ -189,7 +189,11 @@ public final class Levels {
             case "under" -> 2 * count / 3;
             default -> count / 4;
         };
-        sheet.name("mark." + level.name(), List.of(level.mark()), onSheet(line.spots().get(at), sheet), 4);
+        sheet.name(
+                "mark." + level.name(),
+                List.of(level.mark()),
+                onSheet(line.spots().get(at), sheet),
+                4);
     }
 
     /// Lines of a level in pixels of the plate.
@@ -262,7 +266,9 @@ public final class Levels {
     private boolean isOnTable(Spot share) {
         Vec way = scene.aim()
                 .forward()
-                .plus(scene.aim().right().times((share.x() - 0.5) * scene.picture().widthTangent()))
+                .plus(scene.aim()
+                        .right()
+                        .times((share.x() - 0.5) * scene.picture().widthTangent()))
                 .plus(scene.aim().up().times((0.5 - share.y()) * scene.picture().heightTangent()));
         Vec eye = scene.aim().eye();
         if (stage.findTank().isPresent() || !(eye.z() > 0) || !(way.z() < 0)) {

@@ -88,12 +88,7 @@ record SetGround(double topMetres, Told told) {
         double[] top = tableMetres(plan);
         return new Part(
                 TABLE,
-                new Form.Sheet(
-                        Vec.UP.times(heightMetres),
-                        RIGHT,
-                        BEHIND,
-                        top[0],
-                        top[1]),
+                new Form.Sheet(Vec.UP.times(heightMetres), RIGHT, BEHIND, top[0], top[1]),
                 new Coat.Opaque(Paint.even(paint), finish));
     }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/// Whether the camera may stand elsewhere instead of looking aside: where all that is clicked is about as far away, both
-/// shift a picture alike.
+/// Whether the camera may stand elsewhere instead of looking aside: where all that is clicked is about as far away,
+/// both shift a picture alike.
 final class Instead {
     private Instead() {}
 
@@ -13,7 +13,8 @@ final class Instead {
     ///
     /// @param settled the fit in which the camera is at its mark but for its placing error
     /// @param offs what that came to
-    /// @return both, the likelier first; empty where the camera doesn't look aside, or nothing else would do as well
+    /// @return both, the likelier first; empty where the camera doesn't look aside, or nothing else would do as
+    /// well
     static Optional<Findings.Otherwise> find(
             Fit.Task task, List<Sought> sought, Doubts.Outcome settled, List<Findings.Off> offs) {
         List<Findings.Moved> aside = offs.stream()

@@ -153,8 +153,8 @@ public record Said(PaperUnit unit) {
             said.add("How far off is not told by these points: " + String.join(", ", open) + ".");
         }
         if (!kept.isEmpty()) {
-            said.add("Not told by these points, and so taken to be within its placing error: "
-                    + String.join(", ", kept) + ".");
+            said.add("Not told by these points, and so taken to be within its placing error: " + String.join(", ", kept)
+                    + ".");
         }
         return said;
     }

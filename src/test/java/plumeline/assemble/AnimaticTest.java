@@ -204,8 +204,7 @@ final class AnimaticTest {
                 for (int turned = 0; turned < 2; turned++) {
                     int width = turned == 0 ? longer : shorter;
                     int height = turned == 0 ? shorter : longer;
-                    Animatic animatic =
-                            FilmPlan.animatic(FilmPlan.plan("29.97 fps"), "plain", width, height, counted);
+                    Animatic animatic = FilmPlan.animatic(FilmPlan.plan("29.97 fps"), "plain", width, height, counted);
                     int[] packed = animatic.picture(39, FilmPlan::picture);
                     assertThat(ReadCounter.lines((x, y) -> packed[y * width + x] & 255, width, height))
                             .as("%d x %d", width, height)

@@ -145,8 +145,7 @@ final class LauncherIT {
         for (int frame = 0; frame < 336; frame++) {
             int at = frame * 96 * 54;
             assertThat(ReadCounter.lines((x, y) -> bright[at + y * 96 + x] & 255, 96, 54))
-                    .containsExactly(
-                            "%06d".formatted(frame), "01:00:%02d:%02d".formatted(frame / 24, frame % 24));
+                    .containsExactly("%06d".formatted(frame), "01:00:%02d:%02d".formatted(frame / 24, frame % 24));
         }
     }
 

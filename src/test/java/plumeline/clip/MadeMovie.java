@@ -69,8 +69,7 @@ final class MadeMovie {
         return write(file, rate, frames, timecode, MadeMovie::picture);
     }
 
-    static Path write(
-            Path file, FrameRate rate, int frames, Optional<String> timecode, IntFunction<int[]> pictures)
+    static Path write(Path file, FrameRate rate, int frames, Optional<String> timecode, IntFunction<int[]> pictures)
             throws IOException {
         var form = new Movie.Form(WIDTH, HEIGHT, rate, timecode, "Walk ü");
         try (Movie movie = Movie.open(file, form, tone(rate, frames))) {

@@ -127,7 +127,8 @@ public final class AnimaticCommand implements Command {
             } catch (IOException e) {
                 // Whoever reads it knows the film by its own name.
                 String why = String.valueOf(e.getMessage());
-                throw new IOException(why.replace(aside.toString(), writing.out().toString()), e);
+                throw new IOException(
+                        why.replace(aside.toString(), writing.out().toString()), e);
             }
             return true;
         });

@@ -88,11 +88,13 @@ final class CompareJson {
         for (Findings.Single single : findings.singles()) {
             out.writeStartObject();
             out.writeStringProperty("only", single.owner());
-            out.writeStringProperty("what", switch (single.what()) {
-                case ALL -> "all its marks";
-                case AIM -> "aim";
-                case PLACE -> "place";
-            });
+            out.writeStringProperty(
+                    "what",
+                    switch (single.what()) {
+                        case ALL -> "all its marks";
+                        case AIM -> "aim";
+                        case PLACE -> "place";
+                    });
             out.writeArrayPropertyStart("marks");
             single.offs().forEach(this::mark);
             out.writeEndArray();
@@ -123,11 +125,13 @@ final class CompareJson {
             sized("plus_minus", off.sought(), off.halfSi());
         }
         sized("placing_error", off.sought(), off.sought().errorSi());
-        out.writeStringProperty("told", switch (off.told()) {
-            case NOT -> "no";
-            case EITHER -> "it or another";
-            case WITHIN, APART -> "yes";
-        });
+        out.writeStringProperty(
+                "told",
+                switch (off.told()) {
+                    case NOT -> "no";
+                    case EITHER -> "it or another";
+                    case WITHIN, APART -> "yes";
+                });
         out.writeStringProperty("beyond_placing_error", off.told() == Findings.Told.APART ? "yes" : "no");
         if (off.isOff()) {
             out.writeStringProperty("words", said.stands(off.sought(), off.offSi()));

@@ -131,9 +131,9 @@ final class AnimaticCutOutsideTest extends AnimaticTyped {
         assertThat(looks.toString()).isEqualTo("aaaaaabbbbbbaa");
     }
 
-    /// How far the shot has run at one of its frames: the ramp's area. 100 % falls evenly to 0 in ten frames, is held for
-    /// six, falls to −100 % in four. In 26 frames that goes back three frames beyond where it began, so it begins three
-    /// after GO.
+    /// How far the shot has run at one of its frames: the ramp's area. 100 % falls evenly to 0 in ten frames, is held
+    /// for six, falls to −100 % in four. In 26 frames that goes back three frames beyond where it began, so it
+    /// begins three after GO.
     private static double run(int frame) {
         double first = Math.min(frame, 10);
         double last = Math.clamp(frame - 16, 0, 4);
@@ -245,14 +245,24 @@ final class AnimaticCutOutsideTest extends AnimaticTyped {
         int compared = 0;
         for (int frame = 0; frame < 50; frame++) {
             boolean isTitled = frame >= 40;
-            assertThat(english.difference(bare, frame) > 60).as("frame %d", frame).isEqualTo(isTitled);
-            assertThat(german.difference(bare, frame) > 60).as("frame %d", frame).isEqualTo(isTitled);
-            assertThat(german.difference(english, frame) > 60).as("frame %d", frame).isEqualTo(isTitled);
-            assertThat(named.difference(textless, frame) > 60).as("frame %d", frame).isEqualTo(isTitled);
+            assertThat(english.difference(bare, frame) > 60)
+                    .as("frame %d", frame)
+                    .isEqualTo(isTitled);
+            assertThat(german.difference(bare, frame) > 60)
+                    .as("frame %d", frame)
+                    .isEqualTo(isTitled);
+            assertThat(german.difference(english, frame) > 60)
+                    .as("frame %d", frame)
+                    .isEqualTo(isTitled);
+            assertThat(named.difference(textless, frame) > 60)
+                    .as("frame %d", frame)
+                    .isEqualTo(isTitled);
             compared++;
         }
         assertThat(compared).isEqualTo(50);
-        assertThat(letters(english, 45)).isGreaterThan(letters(german, 45) * 4 / 3).isLessThan(WIDTH);
+        assertThat(letters(english, 45))
+                .isGreaterThan(letters(german, 45) * 4 / 3)
+                .isLessThan(WIDTH);
         assertThat(letters(textless, 45)).isZero();
     }
 
@@ -263,9 +273,8 @@ final class AnimaticCutOutsideTest extends AnimaticTyped {
         for (int i = HEIGHT * 2 / 3 * WIDTH; i < HEIGHT * WIDTH; i++) {
             int x = i % WIDTH;
             int y = i / WIDTH;
-            boolean isWhite = film.at(frame, x, y, 0) > 225
-                    && film.at(frame, x, y, 1) > 225
-                    && film.at(frame, x, y, 2) > 225;
+            boolean isWhite =
+                    film.at(frame, x, y, 0) > 225 && film.at(frame, x, y, 1) > 225 && film.at(frame, x, y, 2) > 225;
             first = isWhite ? Math.min(first, x) : first;
             last = isWhite && (last == WIDTH - 1 || x > last) ? x : last;
         }
