@@ -48,16 +48,14 @@ final class Counter {
     };
 
     private final int width;
-    private final int height;
     private final int square;
     private final boolean isBroken;
 
     /// Signs as they are seen, a square more on each side; how much of each pixel is white, of `LOOKS²`.
     private final int[][] signs;
 
-    private Counter(int width, int height, Form form) {
+    private Counter(int width, Form form) {
         this.width = width;
-        this.height = height;
         square = form.square();
         isBroken = form.isBroken();
         signs = new int[SIGNS.length()][];
@@ -78,7 +76,7 @@ final class Counter {
             for (Form form : List.of(new Form(square, false), new Form(square, true))) {
                 List<String> lines = lines(0, label, form);
                 if (square * squaresAcross(lines) <= width && square * squaresDown(lines) <= height) {
-                    return Optional.of(new Counter(width, height, form));
+                    return Optional.of(new Counter(width, form));
                 }
             }
         }
