@@ -32,6 +32,11 @@ final class Pieces {
     /// What lies on something lies so far over it: two surfaces never lie in one.
     private static final double OVER_METRES = 1e-6;
 
+    /// So many pieces of all instants of an exposure are held in memory.
+    private static final int MOST_AT_ONCE = 256_000;
+
+    private static final int LEAST_INSTANTS = 16;
+
     private final List<Flight> flights;
     private final List<String> assumed;
 
@@ -189,6 +194,11 @@ final class Pieces {
                 .filter(flight -> flight.startSeconds() <= realSeconds)
                 .map(flight -> flight.at(realSeconds))
                 .toList();
+    }
+
+    /// Gives into how many instants an exposure may be cut: each has all the pieces.
+    int mostInstants() {
+        return Math.clamp(MOST_AT_ONCE / Math.max(1, flights.size()), LEAST_INSTANTS, Integer.MAX_VALUE);
     }
 
     /// Tells what was taken for what isn't written.

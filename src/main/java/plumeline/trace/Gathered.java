@@ -33,7 +33,7 @@ final class Gathered {
     }
 
     private void grow() {
-        int room = Math.max(512, 2 * count);
+        int room = Math.max(64, 2 * count);
         slots = Arrays.copyOf(slots, room);
         coats = Arrays.copyOf(coats, room);
         states = Arrays.copyOf(states, room);
@@ -80,6 +80,10 @@ final class Gathered {
         rows.red[k] = red;
         rows.green[k] = green;
         rows.blue[k] = blue;
+    }
+
+    int count() {
+        return count;
     }
 
     /// Adds the light of all places to their slots, three numbers each, and forgets them.

@@ -131,14 +131,22 @@ final class BlurTruthIT {
 
     @ParameterizedTest
     @CsvSource({
-        "slide, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
-        "slide aslant, 'moves: {slide: {carries: it, by: [300 mm, 200 mm], in: 1 s, profile: even}}'",
-        "camera slides, 'moves: {slide: {by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
-        "pan, 'moves: {pan: {axis: pan, by: 14 deg, in: 1 s, profile: even}}'",
-        "slide with ramps, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: trapezoid}}'",
-        "turntable, 'moves: {turn: {carries: it, by: 360 deg, in: 1 s, profile: even}}'",
+        "slide, 64, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 2, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 4, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 7, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 16, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide aslant, 64, 'moves: {slide: {carries: it, by: [300 mm, 200 mm], in: 1 s, profile: even}}'",
+        "slide aslant, 4, 'moves: {slide: {carries: it, by: [300 mm, 200 mm], in: 1 s, profile: even}}'",
+        "camera slides, 64, 'moves: {slide: {by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "camera slides, 4, 'moves: {slide: {by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "pan, 64, 'moves: {pan: {axis: pan, by: 14 deg, in: 1 s, profile: even}}'",
+        "pan, 4, 'moves: {pan: {axis: pan, by: 14 deg, in: 1 s, profile: even}}'",
+        "slide with ramps, 64, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: trapezoid}}'",
+        "slide with ramps, 4, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: trapezoid}}'",
+        "turntable, 64, 'moves: {turn: {carries: it, by: 360 deg, in: 1 s, profile: even}}'",
     })
-    void smear_isThatOfTheWant(String name, String moves) throws IOException {
+    void smear_isThatOfTheWant(String name, int samples, String moves) throws IOException {
         boolean isTurned = name.equals("turntable");
         String thing = isTurned ? "can" : "bar";
         double seconds = 0.4;
@@ -155,9 +163,9 @@ final class BlurTruthIT {
         Scene scene = set.sceneAt(seconds);
         Scene later = set.sceneAt(seconds + set.shutterSeconds());
         int width = 960;
-        int height = 40;
+        int height = 120;
         double asked = Shift.ofThing(scene, later, 0) * width / 4000;
-        Plate plate = TruthShots.exposed(set, seconds, set.shutterSeconds(), new Render.Quality(width, 640, 64, 5), 2);
+        Plate plate = TruthShots.exposed(set, seconds, set.shutterSeconds(), new Render.Quality(width, 640, samples, 5), 2);
         double[] profile = new double[width];
         for (int x = 0; x < width; x++) {
             for (int y = 320 - height / 2; y < 320 + height / 2; y++) {
@@ -179,8 +187,9 @@ final class BlurTruthIT {
         double measured = 2 * Math.abs(crossing(profile, from, to, 0.75) - crossing(profile, from, to, 0.25));
         System.out.printf(
                 Locale.ROOT,
-                "smear | %s | %.3f px, want %.3f px, %+.2f %%%n",
+                "smear | %s, %d rays | %.3f px, want %.3f px, %+.2f %%%n",
                 name,
+                samples,
                 measured,
                 asked,
                 100 * (measured / asked - 1));

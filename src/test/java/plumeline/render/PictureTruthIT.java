@@ -22,6 +22,7 @@ import plumeline.stage.Frame;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.trace.Exposing;
+import plumeline.trace.Instants;
 import plumeline.trace.Look;
 import plumeline.trace.Plate;
 import plumeline.trace.Tracer;
@@ -62,7 +63,7 @@ final class PictureTruthIT {
                 .isNotEqualTo(one);
         ShotSet set = TruthShots.of(MOVING);
         Window window = new Window(Frame.WHOLE, 150, 100);
-        List<Look> looks = Render.looks(set, 0.3, 0.02, 6, window);
+        Instants looks = Render.instants(set, 0.3, 0.02, 6, window);
         Plate plate = new Plate(150, 100);
         for (int from = 0; from < 6; from += 2) {
             for (int left = 0; left < 150; left += 50) {

@@ -211,7 +211,7 @@ public final class CompareCommand implements Command {
         Plate plate = new Plate(window.plateWidth(), window.plateHeight());
         try (Interruption interruption = new Interruption()) {
             Render.expose(
-                    Render.looks(choice.set(), choice.realSeconds(), 0, 1, window),
+                    Render.instants(choice.set(), choice.realSeconds(), 0, 1, window),
                     plate,
                     new Exposing.Rays(0, 1, 1, 0),
                     Jobs.Threads.each(threads),
