@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import plumeline.fall.Handful;
 import plumeline.fall.Medium;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
@@ -317,12 +318,17 @@ final class SideElevation {
                 (pieces.overSeconds() + pieces.fall(medium.get()).at(way).seconds()) / 2;
         double radius = Math.max(LEAST_PIECE, pieces.piece().sizeMetres() / 2 * scale.pixelsPerMetre());
         Markup group = page.group("pieces");
-        for (Vec piece : pieces.handful(medium.get()).at(seconds, way)) {
+        Handful handful = pieces.handful(medium.get());
+        for (Vec piece : handful.at(seconds, way)) {
             group.add(Shapes.dot(sheet.spot(hand.plus(piece)), radius)
                     .with("fill", "#fff")
                     .with("stroke", "#000"));
         }
-        lettering.note("pieces", "Pieces as they may be " + Print.seconds(seconds, 2) + " after the first is let go.");
+        String few = handful.count() < pieces.count()
+                ? " " + handful.count() + " of " + pieces.count() + " are drawn."
+                : "";
+        lettering.note(
+                "pieces", "Pieces as they may be " + Print.seconds(seconds, 2) + " after the first is let go." + few);
     }
 
     private void drawRelease() {

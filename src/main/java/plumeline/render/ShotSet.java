@@ -12,6 +12,7 @@ import plumeline.pace.Capture;
 import plumeline.plan.Kit;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.scenery.Basin;
 import plumeline.scenery.Cloud;
@@ -93,10 +94,15 @@ public final class ShotSet {
                 .barrel()
                 .ifPresent(_ -> told.add("The lens's own barrel isn't drawn: it shades and mirrors nothing."));
         this.loose = Loose.of(stage, values, props);
-        this.readoutSeconds = Capture.findMode(shot, film).flatMap(Kit.Mode::readout).stream()
-                .mapToDouble(Quantity::si)
-                .findFirst()
-                .orElse(0);
+        Optional<Quantity> readout = Capture.findMode(shot, film).flatMap(Kit.Mode::readout);
+        this.readoutSeconds = readout.map(Quantity::si).orElse(0.0);
+        if (isMoving()) {
+            told.add(
+                    readout.isEmpty()
+                            ? "The camera's readout isn't written: all rows are exposed at once."
+                            : "The sensor reads its rows within " + Print.number(readoutSeconds * 1000, 1)
+                                    + " ms, the upper ones first: what moves leans so, but where a pixel is one ray.");
+        }
         List<String> assumed = new ArrayList<>(told.sentences());
         assumed.addAll(loose.assumed());
         this.assumed = List.copyOf(assumed);
@@ -248,10 +254,10 @@ public final class ShotSet {
     /// @param realSeconds when the exposure begins, real seconds after GO
     /// @param eachSeconds how long each part is, ≥ 0
     /// @param instants how many, > 0
-    /// @param samples how many rays a pixel there will be: ink takes no more steps than these, > 0
+    /// @param samples how many rays a pixel there will be: ink takes no more steps than half of these, > 0
     /// @return the looks in order
     public List<Look> over(double realSeconds, double eachSeconds, int instants, int samples) {
-        int steps = Math.clamp(samples, 1, Math.min(MOST_INK_STEPS, instants));
+        int steps = Math.clamp(samples / 2, 1, Math.min(MOST_INK_STEPS, instants));
         List<Look> looks = new ArrayList<>();
         Optional<Made> before = Optional.empty();
         for (int step = 0; step < steps; step++) {
