@@ -32,10 +32,10 @@ final class Pieces {
     private static final double OVER_METRES = 1e-6;
 
     /// More than these aren't drawn.
-    private static final int MOST = 10_000;
+    private static final int MOST = 30_000;
 
     /// So many pieces of all instants of an exposure are held in memory.
-    private static final int MOST_AT_ONCE = 256_000;
+    private static final int MOST_AT_ONCE = 480_000;
 
     private static final int LEAST_INSTANTS = 16;
 

@@ -6,7 +6,7 @@ import plumeline.fall.Fall;
 /// How far a piece has come by when: its way step by step, in few numbers, as there may be thousands of pieces.
 final class Track {
     /// Of a course's steps every so many are kept; between them the way is a cubic, with the right speeds at both ends.
-    private static final int EACH = 4;
+    private static final int EACH = 8;
 
     private final double[] metres;
     private final double[] seconds;
