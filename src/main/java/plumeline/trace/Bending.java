@@ -323,6 +323,14 @@ final class Bending {
         }
     }
 
+    /// Whether the straight way between two places meets the basin.
+    boolean meetsBlock(double px, double py, double pz, double[] other) {
+        here[0] = px;
+        here[1] = py;
+        here[2] = pz;
+        return walls.meetsBlock(here, other);
+    }
+
     /// Whether light to the place from another may be bent by the basin's walls that both are outside of.
     boolean mayCross(double[] other) {
         return walls.mayCross(place, other);

@@ -145,8 +145,7 @@ final class LuxTruthIT {
                         patch(-100, -260, 200, 0, 1, 0),
                         patch(50, -230, 0, 0, 0, 1),
                         patch(200, 240, 290, 0, -1, 0.5)),
-                // A tube's curve as it is seen past a corner: which of both rooms is off there isn't known yet.
-                name.equals("tube behind") ? 0.03 : WET);
+                WET);
     }
 
     private static void measure(String name, String shot, List<Patch> patches, double within) {

@@ -310,13 +310,32 @@ final class PictureTruthIT {
     @ParameterizedTest
     @CsvSource({"strip, -0.0265", "soft, -0.0265", "hot, -0.0265", "rod, -0.0265"})
     void lit_isAsThePictureIs(String lamp, double front) throws IOException {
+        compareLit(lamp, front, "");
+    }
+
+    /// In the water of a tank, seen through its wall; and behind it, lit through it.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "strip|-0.0265|tank: {tank: glass, at: [0 mm, 0 mm], water: 260 mm}",
+                "soft|-0.0265|tank: {tank: glass, at: [60 mm, 50 mm], water: 230 mm}",
+                "rod|-0.0265|tank: {tank: low, at: [-40 mm, 0 mm], water: 180 mm}",
+                "strip|-0.0265|tank: {tank: low, at: [0 mm, -200 mm], water: 150 mm}",
+                "soft|-0.0265|tank: {tank: glass, at: [0 mm, -250 mm], water: 250 mm}",
+            })
+    void litByATank_isAsThePictureIs(String lamp, double front, String tank) throws IOException {
+        compareLit(lamp, front, tank);
+    }
+
+    private static void compareLit(String lamp, double front, String tank) throws IOException {
         String shot = """
             camera: {body: full, lens: mid, at: [0 mm, -600 mm, 88 mm], aim: a, f_number: 5.6, shutter: 180 deg}
             place: {a: {thing: tin, at: [0 mm, 0 mm, 20 mm]}}
             lights: {key: {light: LAMP, at: [350 mm, -600 mm, 500 mm], aim: a, loss: 1 stops}}
             wants: [{lit: a, part: middle, within: 9 stops}]
             frames: 5
-            """.replace("LAMP", lamp);
+            """.replace("LAMP", lamp) + tank;
         Plan plan = SetShots.plan(TruthShots.text(shot)
                 .replace(
                         "things:\n",
@@ -335,7 +354,12 @@ final class PictureTruthIT {
                 * set.developing(0).gains().green();
         double over = Math.log(share / 0.18) / Math.log(2);
         System.out.printf(
-                Locale.ROOT, "lit | %s | want |%.3f| stops off, picture %+.3f stops%n", lamp, 9 - margin, over);
+                Locale.ROOT,
+                "lit | %s %s | want |%.3f| stops off, picture %+.3f stops%n",
+                lamp,
+                tank,
+                9 - margin,
+                over);
         assertThat(Math.abs(over)).isEqualTo(9 - margin, within(0.05));
     }
 

@@ -167,7 +167,8 @@ record TankWays(Bounds out, Bounds in, double level, double[] can) {
                     continue;
                 }
                 double pane = pane(axis[0], way.on[axis[0]] > 0);
-                isWet = way.at[2] < level;
+                double aside = 1 - way.on[axis[0]] * way.on[axis[0]];
+                isWet = way.at[2] + pane * way.on[2] / Math.sqrt(GLASS * GLASS - aside) < level;
                 way.cross(axis[0], 1, pane, isWet ? WATER : 1);
                 if (!isOnWall(low, high, axis[0], way.at) || (way.at[2] < level) != isWet) {
                     return false;
