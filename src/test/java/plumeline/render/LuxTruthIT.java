@@ -88,12 +88,10 @@ final class LuxTruthIT {
         measure(name, CAMERA + PLACE + "lights: {" + lights + "}\nframes: 5", PATCHES, fromLit(name));
     }
 
-    /// How far the light room itself may be from the sum: 1 %, but in half shadows of uneven faces, and in those of a
-    /// flag, which it takes for a sheet and line art for 5 mm of board.
+    /// How far the light room itself may be from the sum: 1 %, but in half shadows of a flag, which it takes for a sheet
+    /// and line art for 5 mm of board.
     private static double fromLit(String name) {
         return switch (name) {
-            case "hot disc" -> 0.06;
-            case "hot centre", "grid" -> 0.02;
             case "flag" -> 0.1;
             default -> 0.01;
         };
