@@ -250,7 +250,7 @@ final class SideElevation {
             Body lamp = first.lamps().get(i);
             Markup group = page.group("lamp." + name);
             SideOutline.of(lamp).forEach(ring -> group.add(Shapes.closed(Pen.EDGE, scale.spots(ring))));
-            Spot middle = sheet.spot(lamp.middle());
+            Spot middle = sheet.spot(first.beams().get(i).aim().eye());
             group.add(
                     Shapes.line(Pen.EDGE, middle.plus(-7, 0), middle.plus(7, 0)),
                     Shapes.line(Pen.EDGE, middle.plus(0, -7), middle.plus(0, 7)));
@@ -294,7 +294,8 @@ final class SideElevation {
             }
             Body lamp = first.lamps().get(i);
             List<String> lines = new ArrayList<>(List.of(named(i)));
-            double up = lamp.middle().z();
+            Vec middle = first.beams().get(i).aim().eye();
+            double up = middle.z();
             boolean isDrawn = heights.drawBeside("lamp." + name, name + " middle", Box.about(sheet.spots(lamp)), up);
             if (!isDrawn || shot.placed().size() <= SideThings.MOST_WITH_FIGURES) {
                 lines.add(figures.say("middle up", up, name + ".z"));
@@ -303,7 +304,7 @@ final class SideElevation {
             if (Math.abs(tilt) >= LEAST_TILT_RADIANS) {
                 lines.add("tilt " + Print.degrees(tilt).replace('-', '−') + " (arrow)");
             }
-            lettering.near("lamp." + name, lines, sheet.spot(lamp.middle()), 10, 40);
+            lettering.near("lamp." + name, lines, sheet.spot(middle), 10, 40);
         }
     }
 
