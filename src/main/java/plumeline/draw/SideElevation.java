@@ -325,9 +325,8 @@ final class SideElevation {
                     .with("fill", "#fff")
                     .with("stroke", "#000"));
         }
-        String few = handful.count() < pieces.count()
-                ? " " + handful.count() + " of " + pieces.count() + " are drawn."
-                : "";
+        String few =
+                handful.count() < pieces.count() ? " " + handful.count() + " of " + pieces.count() + " are drawn." : "";
         lettering.note(
                 "pieces", "Pieces as they may be " + Print.seconds(seconds, 2) + " after the first is let go." + few);
     }

@@ -102,8 +102,8 @@ final class BentTube {
             return Optional.empty();
         }
         Vec aside = tube.axis().cross(toward.get());
-        return Optional.of(
-                new Ring(at, toward.get(), aside, angle(at, toward.get(), aside, -1), angle(at, toward.get(), aside, 1)));
+        return Optional.of(new Ring(
+                at, toward.get(), aside, angle(at, toward.get(), aside, -1), angle(at, toward.get(), aside, 1)));
     }
 
     /// Where ways graze it on a side.

@@ -248,8 +248,8 @@ public final class ShotSet {
     }
 
     /// Gives the world over an exposure at so many instants, each in the middle of its part of it. Ink goes on in
-    /// coarser steps than what is solid: making it ready takes longer than all else. Light in it is that of the first
-    /// instant with the same ink.
+    /// coarser steps than what is solid: making it ready takes longer than all else. Light in it is that of the
+    /// first instant with the same ink.
     ///
     /// @param realSeconds when the exposure begins, real seconds after GO
     /// @param eachSeconds how long each part is, ≥ 0

@@ -59,7 +59,6 @@ final class Track {
         double way = metres[high] - metres[low];
         double from = speeds[low] * step;
         double to = speeds[high] * step;
-        return metres[low]
-                + share * (from + share * (3 * way - 2 * from - to + share * (from + to - 2 * way)));
+        return metres[low] + share * (from + share * (3 * way - 2 * from - to + share * (from + to - 2 * way)));
     }
 }

@@ -46,8 +46,8 @@ final class Forms {
         };
     }
 
-    /// How far behind the middle of what shines its body's middle is, m: a tube shines all round, a flag and a lamp that
-    /// is a point are where they are placed.
+    /// How far behind the middle of what shines its body's middle is, m: a tube shines all round, a flag and a lamp
+    /// that is a point are where they are placed.
     static double behindMetres(Kit.Emitter emitter) {
         return switch (emitter) {
             case Kit.Emitter.Panel _, Kit.Emitter.Disc _ -> HOUSING_METRES / 2;

@@ -38,9 +38,8 @@ final class Falling {
         weight = 0;
         boolean is = choose(light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k], draws);
         rows.aim(k, chosen);
-        rows.over[k] = weight > 0
-                ? weight * ready.lamps.areaTo(light, rows.px[k], rows.py[k], rows.pz[k]) - rows.all[k]
-                : 0;
+        rows.over[k] =
+                weight > 0 ? weight * ready.lamps.areaTo(light, rows.px[k], rows.py[k], rows.pz[k]) - rows.all[k] : 0;
         return is;
     }
 

@@ -180,15 +180,14 @@ final class Gathered {
     }
 
     /// Adds what comes through to a place. One place of a light was chosen of some; where these give more in the mean
-    /// than all of it does, what of it is hidden would count for too little or too much. So what they give over all is
-    /// added as far as what is hidden differs from whether the light's middle is: nothing where all or none is, and
-    /// right in the mean elsewhere.
+    /// than all of it does, what of it is hidden would count for too little or too much. So what they give over all
+    /// is added as far as what is hidden differs from whether the light's middle is: nothing where all or none is,
+    /// and right in the mean elsewhere.
     private void come(int light, int k, double red, double green, double blue) {
         double over = rows.over[k];
         double all = rows.all[k];
         double free = Math.abs(over) > EVEN * all && falling.isFree(light, rows, k) ? 1 : 0;
-        double passes = passes(
-                coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
+        double passes = passes(coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
         add(
                 k,
                 passes,

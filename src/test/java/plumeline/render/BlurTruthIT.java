@@ -180,7 +180,8 @@ final class BlurTruthIT {
         int width = 960;
         int height = 120;
         double asked = Shift.ofThing(scene, later, 0) * width / 4000;
-        Plate plate = TruthShots.exposed(set, seconds, set.shutterSeconds(), new Render.Quality(width, 640, samples, 5), 2);
+        Plate plate =
+                TruthShots.exposed(set, seconds, set.shutterSeconds(), new Render.Quality(width, 640, samples, 5), 2);
         double[] profile = new double[width];
         for (int x = 0; x < width; x++) {
             for (int y = 320 - height / 2; y < 320 + height / 2; y++) {
@@ -214,7 +215,11 @@ final class BlurTruthIT {
     /// An upright edge that slides leans by what it goes on while the sensor is read, and is as smeared as before.
     @ParameterizedTest
     @CsvSource({
-        "20 ms, 4, 180 deg, 300 mm", "20 ms, 64, 180 deg, 300 mm","12 ms, 4, 180 deg, -300 mm", "30 ms, 16, 90 deg, 200 mm", "8 ms, 4, 1 ms, 300 mm",
+        "20 ms, 4, 180 deg, 300 mm",
+        "20 ms, 64, 180 deg, 300 mm",
+        "12 ms, 4, 180 deg, -300 mm",
+        "30 ms, 16, 90 deg, 200 mm",
+        "8 ms, 4, 1 ms, 300 mm",
         "15 ms, 3, 4 ms, -250 mm",
     })
     void readout_makesUprightEdgesLean(String readout, int samples, String shutter, String by) throws IOException {

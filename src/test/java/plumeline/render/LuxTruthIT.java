@@ -88,8 +88,8 @@ final class LuxTruthIT {
         measure(name, CAMERA + PLACE + "lights: {" + lights + "}\nframes: 5", PATCHES, fromLit(name));
     }
 
-    /// How far the light room itself may be from the sum: 1 %, but in half shadows of a flag, which it takes for a sheet
-    /// and line art for 5 mm of board.
+    /// How far the light room itself may be from the sum: 1 %, but in half shadows of a flag, which it takes for a
+    /// sheet and line art for 5 mm of board.
     private static double fromLit(String name) {
         return switch (name) {
             case "flag" -> 0.1;

@@ -130,7 +130,8 @@ final class PiecesTest {
                     LooseShots.CAMERA,
                     "",
                     LooseShots.TIN,
-                    "release: {piece: bead, count: " + count + ", spread: 100 mm, over: 1 s, at: [0 mm, 0 mm, 300 mm]}");
+                    "release: {piece: bead, count: " + count
+                            + ", spread: 100 mm, over: 1 s, at: [0 mm, 0 mm, 300 mm]}");
             Pieces pieces = Pieces.of(stage, stage.startValues());
             assertThat(pieces.parts(60)).hasSize(Math.min(count, 30_000));
             assertThat(pieces.mostInstants()).isBetween(16, 958);

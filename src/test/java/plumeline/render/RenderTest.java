@@ -68,8 +68,10 @@ final class RenderTest {
             Shutter shutter = Shutter.of(0.01, readout, 64);
             assertThat(shutter.open() * shutter.eachSeconds()).isEqualTo(0.01, within(1e-12));
             assertThat(shutter.laterAtFoot() * shutter.eachSeconds()).isEqualTo(readout, within(1e-12));
-            assertThat(shutter.instants()).isBetween(
-                    shutter.open() + (int) shutter.laterAtFoot(), shutter.open() + (int) shutter.laterAtFoot() + 1);
+            assertThat(shutter.instants())
+                    .isBetween(
+                            shutter.open() + (int) shutter.laterAtFoot(),
+                            shutter.open() + (int) shutter.laterAtFoot() + 1);
             assertThat(shutter.open()).isEqualTo(64);
         }
         Shutter shortly = Shutter.of(0.0005, 0.016, 64);

@@ -58,7 +58,9 @@ final class TankTruthIT {
                 away * Math.sin(round),
                 120 + 700 * random.nextDouble());
         return kind.equals("rod")
-                ? place + String.format(Locale.ROOT, ", turn: %.0f deg", Math.toDegrees(round) + 90 - 40 * random.nextDouble())
+                ? place
+                        + String.format(
+                                Locale.ROOT, ", turn: %.0f deg", Math.toDegrees(round) + 90 - 40 * random.nextDouble())
                 : place + ", aim: a";
     }
 
@@ -93,13 +95,15 @@ final class TankTruthIT {
         Light light = set.worldAt(0).lights().getFirst();
         var face = (Light.Source.Face) light.source();
         double tint = Primaries.REC_709.toXyz(light.tint()).y();
-        Lighting lighting = new Lighting(set.stage().shot(), set.sceneAt(0), set.stage().findTank());
+        Lighting lighting =
+                new Lighting(set.stage().shot(), set.sceneAt(0), set.stage().findTank());
         Tracer tracer = set.at(0).tracer();
         List<double[]> all = new ArrayList<>();
         for (Patch patch : patches(random)) {
             double index = patch.place().z() > 0.01 ? WATER : 1;
             double truth = tint * index * index * ways.lux(face.emitter(), patch.place(), patch.facing(), WAYS);
-            double traced = Primaries.REC_709.toXyz(tracer.lux(patch, 65_536, 3)).y();
+            double traced =
+                    Primaries.REC_709.toXyz(tracer.lux(patch, 65_536, 3)).y();
             all.add(new double[] {truth, lighting.light(patch).lux(), traced});
         }
         double most = all.stream().mapToDouble(each -> each[0]).max().orElseThrow();
@@ -166,7 +170,9 @@ final class TankTruthIT {
                 new Rgb(1, 1, 1));
         World lit = new World(List.of(), List.of(light), world.basin(), List.of(), new Rgb(0, 0, 0));
         Bounds block = world.basin().orElseThrow().outside();
-        return meets(block, lamp, place) ? Tracer.of(lit).lux(new Patch(place, way.times(-1)), 64, 1).green() : 0;
+        return meets(block, lamp, place)
+                ? Tracer.of(lit).lux(new Patch(place, way.times(-1)), 64, 1).green()
+                : 0;
     }
 
     private static boolean meets(Bounds box, Vec from, Vec to) {

@@ -84,8 +84,7 @@ record TankWays(Bounds out, Bounds in, double level, double[] can) {
             return true;
         }
 
-        private static void turn(
-                double[] swing, double[] across, double[] before, double[] after, double s, double p) {
+        private static void turn(double[] swing, double[] across, double[] before, double[] after, double s, double p) {
             double along = dot(swing, across) * Math.sqrt(s);
             double in = dot(swing, before) * Math.sqrt(p);
             for (int i = 0; i < 3; i++) {
@@ -117,7 +116,8 @@ record TankWays(Bounds out, Bounds in, double level, double[] can) {
 
     /// Gives the light of a lamp whose face is even, lx, by so many ways.
     double lux(Emitter lamp, Vec place, Vec facing, int ways) {
-        Vec right = facing.cross(Math.abs(facing.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0)).unit();
+        Vec right = facing.cross(Math.abs(facing.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0))
+                .unit();
         Vec up = facing.cross(right);
         Way way = new Way();
         double sum = 0;
@@ -127,7 +127,8 @@ record TankWays(Bounds out, Bounds in, double level, double[] can) {
             double u = Math.sqrt(one) * Math.cos(round);
             double v = Math.sqrt(one) * Math.sin(round);
             Vec on = facing.times(Math.sqrt(1 - one)).plus(right.times(u)).plus(up.times(v));
-            Vec swing = on.cross(Math.abs(on.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0)).unit();
+            Vec swing =
+                    on.cross(Math.abs(on.z()) < 0.9 ? Vec.UP : new Vec(1, 0, 0)).unit();
             System.arraycopy(numbers(place), 0, way.at, 0, 3);
             System.arraycopy(numbers(on), 0, way.on, 0, 3);
             System.arraycopy(numbers(swing), 0, way.one, 0, 3);
@@ -286,7 +287,8 @@ record TankWays(Bounds out, Bounds in, double level, double[] can) {
             double away = dot(at, axis);
             double square = 1 - along * along;
             double half = dot(at, way.on) - along * away;
-            double root = half * half - square * (dot(at, at) - away * away - tube.radiusMetres() * tube.radiusMetres());
+            double root =
+                    half * half - square * (dot(at, at) - away * away - tube.radiusMetres() * tube.radiusMetres());
             double t = root > 0 ? (-half - Math.sqrt(root)) / square : -1;
             return t > 0 && Math.abs(away + t * along) < tube.lengthMetres() / 2 ? t : Double.POSITIVE_INFINITY;
         }
