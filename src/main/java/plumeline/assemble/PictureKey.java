@@ -18,7 +18,7 @@ import plumeline.text.Node;
 /// @param hex SHA-256, 64 hexadecimal digits
 public record PictureKey(String hex) {
     /// Raised whenever pictures would come out differently.
-    private static final String EDITION = "picture 1";
+    private static final String EDITION = "picture 2";
 
     /// Parts of a plan that any shot may rest on.
     private static final List<String> SHARED = List.of("things", "kit");

@@ -20,7 +20,7 @@ import plumeline.solve.ShotAnswer;
 import plumeline.stage.Frame;
 import plumeline.stage.Stage;
 import plumeline.trace.Exposing;
-import plumeline.trace.Look;
+import plumeline.trace.Instants;
 import plumeline.trace.Plate;
 
 /// Makes pictures of solved shots' cameras. Any number of threads may ask it; each picture is made by one, and rests on
@@ -114,7 +114,7 @@ public final class SetPainter {
         ShotSet set = painted.set();
         double open = set.shutterSeconds();
         View view = wanted.view();
-        List<Look> looks = Render.looks(
+        Instants instants = Render.instants(
                 set, wanted.realSeconds(), open, samples, new Window(Frame.WHOLE, view.width(), view.height()));
         Plate plate = new Plate(view.width(), view.height());
         Exposing.Tile kept = view.kept();
@@ -124,7 +124,7 @@ public final class SetPainter {
                 return Optional.empty();
             }
             Exposing.expose(
-                    looks,
+                    instants,
                     plate,
                     new Exposing.Tile(kept.left(), kept.top() + row, kept.width(), Math.min(ROWS, kept.height() - row)),
                     rays);

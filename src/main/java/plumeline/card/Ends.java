@@ -29,7 +29,7 @@ record Ends(MoveCard card) {
                 return card.scene(seconds).things().get(thing).pose().base();
             }
             if (lamp >= 0) {
-                return card.scene(seconds).lamps().get(lamp).middle();
+                return card.scene(seconds).beams().get(lamp).aim().eye();
             }
         }
         return card.scene(seconds).aim().eye();

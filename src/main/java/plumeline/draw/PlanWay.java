@@ -119,7 +119,7 @@ record PlanWay(String move, Vec from, Vec to, double travelMetres, double backMe
         if (thing >= 0) {
             return first.things().get(thing).pose().base();
         }
-        return lamp >= 0 ? first.lamps().get(lamp).middle() : Vec.ZERO;
+        return lamp >= 0 ? first.beams().get(lamp).aim().eye() : Vec.ZERO;
     }
 
     private static double value(Stage stage, double[] values, Mark mark) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import plumeline.fall.Handful;
 import plumeline.fall.Medium;
 import plumeline.geom.Aim;
 import plumeline.geom.Body;
@@ -249,7 +250,7 @@ final class SideElevation {
             Body lamp = first.lamps().get(i);
             Markup group = page.group("lamp." + name);
             SideOutline.of(lamp).forEach(ring -> group.add(Shapes.closed(Pen.EDGE, scale.spots(ring))));
-            Spot middle = sheet.spot(lamp.middle());
+            Spot middle = sheet.spot(first.beams().get(i).aim().eye());
             group.add(
                     Shapes.line(Pen.EDGE, middle.plus(-7, 0), middle.plus(7, 0)),
                     Shapes.line(Pen.EDGE, middle.plus(0, -7), middle.plus(0, 7)));
@@ -293,7 +294,8 @@ final class SideElevation {
             }
             Body lamp = first.lamps().get(i);
             List<String> lines = new ArrayList<>(List.of(named(i)));
-            double up = lamp.middle().z();
+            Vec middle = first.beams().get(i).aim().eye();
+            double up = middle.z();
             boolean isDrawn = heights.drawBeside("lamp." + name, name + " middle", Box.about(sheet.spots(lamp)), up);
             if (!isDrawn || shot.placed().size() <= SideThings.MOST_WITH_FIGURES) {
                 lines.add(figures.say("middle up", up, name + ".z"));
@@ -302,7 +304,7 @@ final class SideElevation {
             if (Math.abs(tilt) >= LEAST_TILT_RADIANS) {
                 lines.add("tilt " + Print.degrees(tilt).replace('-', '−') + " (arrow)");
             }
-            lettering.near("lamp." + name, lines, sheet.spot(lamp.middle()), 10, 40);
+            lettering.near("lamp." + name, lines, sheet.spot(middle), 10, 40);
         }
     }
 
@@ -317,12 +319,16 @@ final class SideElevation {
                 (pieces.overSeconds() + pieces.fall(medium.get()).at(way).seconds()) / 2;
         double radius = Math.max(LEAST_PIECE, pieces.piece().sizeMetres() / 2 * scale.pixelsPerMetre());
         Markup group = page.group("pieces");
-        for (Vec piece : pieces.handful(medium.get()).at(seconds, way)) {
+        Handful handful = pieces.handful(medium.get());
+        for (Vec piece : handful.at(seconds, way)) {
             group.add(Shapes.dot(sheet.spot(hand.plus(piece)), radius)
                     .with("fill", "#fff")
                     .with("stroke", "#000"));
         }
-        lettering.note("pieces", "Pieces as they may be " + Print.seconds(seconds, 2) + " after the first is let go.");
+        String few =
+                handful.count() < pieces.count() ? " " + handful.count() + " of " + pieces.count() + " are drawn." : "";
+        lettering.note(
+                "pieces", "Pieces as they may be " + Print.seconds(seconds, 2) + " after the first is let go." + few);
     }
 
     private void drawRelease() {

@@ -12,19 +12,16 @@ import plumeline.ranges.Ranges;
 /// level disc; its drag between the least and the most that its shape has. None minds another.
 ///
 /// @param seed which cloud
-/// @param count how many pieces, 1 to [#MOST]
+/// @param count how many pieces, > 0
 /// @param overSeconds the time over which they are let go, s, ≥ 0
 /// @param spreadMetres radius of the disc, m, ≥ 0
 /// @param fall how a piece falls by its usual drag
 public record Handful(long seed, int count, double overSeconds, double spreadMetres, Fall fall) {
-    /// More pieces than this look no different and take long.
-    public static final int MOST = 500;
-
     /// Checks the ranges.
     ///
     /// @throws IllegalArgumentException outside them
     public Handful {
-        if (count < 1 || count > MOST) {
+        if (count < 1) {
             throw new IllegalArgumentException(count + " pieces");
         }
         Ranges.checkNotNegative(overSeconds, "time");

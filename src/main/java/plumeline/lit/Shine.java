@@ -29,7 +29,7 @@ public sealed interface Shine {
     double lux(Patch patch, List<Hull> hiders);
 
     /// A piece that is a smaller share of a face than this is asked in its middle alone.
-    double SMALL_SHARE = 0.02;
+    double SMALL_SHARE = 0.001;
 
     /// What keeps a dark window dark is so near before its face, m.
     double AHEAD_METRES = 1e-6;

@@ -375,15 +375,9 @@ final class TankPassage {
     }
 
     private List<Vec> outline(Emitter emitter, Patch patch) {
-        if (!(emitter instanceof Tube)) {
-            return emitter.outline(emitter.middle().plus(emitter.facing()));
-        }
-        return emitter.outline(
-                far().aheadMetres(emitter.middle()) > TankWindow.AHEAD_METRES
-                        ? path(crossings.size())
-                                .crossings(patch.place(), emitter.middle())
-                                .getLast()
-                        : far().low().plus(far().high()).times(0.5));
+        return emitter instanceof Tube tube
+                ? BentTube.outline(tube, place -> findWay(place, patch))
+                : emitter.outline(emitter.middle().plus(emitter.facing()));
     }
 
     private List<Vec> finer(List<Vec> outline, TankWindow window) {

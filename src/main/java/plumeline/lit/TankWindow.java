@@ -14,6 +14,7 @@ import plumeline.light.Emitter;
 import plumeline.light.Patch;
 import plumeline.light.Seen;
 import plumeline.light.SkyMean;
+import plumeline.light.Tube;
 import plumeline.optics.ClearPane;
 import plumeline.optics.FlatWall;
 import plumeline.optics.Polarised;
@@ -128,7 +129,11 @@ record TankWindow(Plane outer, FlatWall wall, Vec low, Vec high, Optional<Rim> r
 
     /// Finds what of a face is seen by this way from a place in the tank, were nothing before it.
     Optional<Sight> findSight(Emitter emitter, Patch patch) {
-        List<Vec> outline = isOver(patch) ? emitter.outline(patch.place()) : List.of();
+        List<Vec> outline = !isOver(patch)
+                ? List.of()
+                : emitter instanceof Tube tube
+                        ? BentTube.outline(tube, place -> findWay(place, patch))
+                        : emitter.outline(patch.place());
         if (outline.isEmpty()) {
             return Optional.empty();
         }

@@ -46,8 +46,13 @@ final class Loose {
     }
 
     /// Gives the ink at an instant; the same field as before where it is the same.
-    List<Cloud> clouds(Scene scene) {
-        return ink.clouds(scene.realSeconds());
+    List<Cloud> clouds(double realSeconds) {
+        return ink.clouds(realSeconds);
+    }
+
+    /// Gives into how many instants an exposure may be cut for their memory.
+    int mostInstants() {
+        return pieces.mostInstants();
     }
 
     /// Tells what was taken for what isn't written.

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import plumeline.colour.Rgb;
-import plumeline.fall.Fall;
 import plumeline.fall.Handful;
 import plumeline.fall.Medium;
 import plumeline.fall.Piece;
@@ -31,6 +30,14 @@ final class Pieces {
 
     /// What lies on something lies so far over it: two surfaces never lie in one.
     private static final double OVER_METRES = 1e-6;
+
+    /// More than these aren't drawn.
+    private static final int MOST = 30_000;
+
+    /// So many pieces of all instants of an exposure are held in memory.
+    private static final int MOST_AT_ONCE = 480_000;
+
+    private static final int LEAST_INSTANTS = 16;
 
     private final List<Flight> flights;
     private final List<String> assumed;
@@ -82,7 +89,10 @@ final class Pieces {
         Coat coat = new Coat.Opaque(Paint.even(colour.orElse(Paints.grey(Paints.GREY))), new Finish.Matte());
         Optional<Double> ground = onWater ? Optional.empty() : Optional.of(hand.z() - way);
         Sort sort = new Sort(release.piece().name(), pieces.piece(), hand, way, ground, coat);
-        Handful handful = pieces.handful(medium.get());
+        Handful handful = pieces.handful(medium.get(), MOST);
+        if (pieces.count() > MOST) {
+            assumed.add(MOST + " of " + pieces.count() + " pieces are drawn: more aren't held in memory.");
+        }
         return new Pieces(flights(sort, handful, stage.releaseSeconds()), assumed);
     }
 
@@ -99,9 +109,9 @@ final class Pieces {
             double lean = sort.piece().shape() == Piece.Shape.DISC
                     ? MOST_DISC_LEAN * (2 * random.nextDouble() - 1)
                     : Math.acos(1 - 2 * random.nextDouble());
-            List<Fall.At> course = dropped.fall().moves() ? dropped.fall().course(sort.wayMetres()) : List.of();
+            Track track = Track.of(dropped.fall(), sort.wayMetres());
             String name = sort.name() + "-" + (flights.size() + 1);
-            flights.add(new Flight(name, sort, dropped, course, goSeconds + dropped.startSeconds(), turn, lean));
+            flights.add(new Flight(name, sort, dropped, track, goSeconds + dropped.startSeconds(), turn, lean));
         }
         return flights;
     }
@@ -111,7 +121,7 @@ final class Pieces {
     /// @param name its name
     /// @param sort what it is
     /// @param dropped where it is let go, and how it falls
-    /// @param course its way step by step; none for what stays
+    /// @param track its way
     /// @param startSeconds when it is let go, real seconds after GO
     /// @param turnRadians its turn
     /// @param leanRadians its lean while it moves
@@ -119,42 +129,17 @@ final class Pieces {
             String name,
             Sort sort,
             Handful.Dropped dropped,
-            List<Fall.At> course,
+            Track track,
             double startSeconds,
             double turnRadians,
             double leanRadians) {
         Part at(double realSeconds) {
             double seconds = realSeconds - startSeconds;
-            double metres = metres(seconds);
+            double metres = track.metresAt(seconds);
             double signed = Math.copySign(metres, -dropped.fall().netNewtons());
             Vec middle = sort.hand().plus(dropped.from()).plus(new Vec(0, 0, signed));
             boolean lies = metres >= sort.wayMetres() && sort.ground().isPresent();
             return new Part(name, form(middle, lies ? 0 : leanRadians), sort.coat());
-        }
-
-        /// How far it has come: by even acceleration within a step.
-        private double metres(double seconds) {
-            if (course.isEmpty() || seconds <= 0) {
-                return 0;
-            }
-            if (seconds >= course.getLast().seconds()) {
-                return sort.wayMetres();
-            }
-            int low = 0;
-            int high = course.size() - 1;
-            while (high - low > 1) {
-                int middle = (low + high) / 2;
-                if (course.get(middle).seconds() <= seconds) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            Fall.At from = course.get(low);
-            Fall.At to = course.get(high);
-            double within = seconds - from.seconds();
-            double faster = (to.metresPerSecond() - from.metresPerSecond()) / (to.seconds() - from.seconds());
-            return from.metres() + within * (from.metresPerSecond() + faster * within / 2);
         }
 
         private Form form(Vec middle, double lean) {
@@ -189,6 +174,11 @@ final class Pieces {
                 .filter(flight -> flight.startSeconds() <= realSeconds)
                 .map(flight -> flight.at(realSeconds))
                 .toList();
+    }
+
+    /// Gives into how many instants an exposure may be cut: each has all the pieces.
+    int mostInstants() {
+        return Math.clamp(MOST_AT_ONCE / Math.max(1, flights.size()), LEAST_INSTANTS, Integer.MAX_VALUE);
     }
 
     /// Tells what was taken for what isn't written.

@@ -2,9 +2,7 @@ package plumeline.render;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import plumeline.jobs.Job;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Progress;
@@ -12,16 +10,17 @@ import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
 import plumeline.stage.Frame;
 import plumeline.trace.Exposing;
+import plumeline.trace.Instants;
 import plumeline.trace.Look;
 import plumeline.trace.Plate;
 
 /// Exposes pictures of shots, by several threads; the same seed gives the same picture by any number of them.
 public final class Render {
-    /// An exposure is cut into so many instants at most.
-    private static final int MOST_INSTANTS = 64;
-
     /// What one task draws, pixels each way.
     private static final int TILE = 32;
+
+    /// Likewise where there are many instants: each is made ready anew for each task.
+    private static final int MOVING_TILE = 64;
 
     private Render() {}
 
@@ -55,9 +54,9 @@ public final class Render {
             throws IOException {
         Plate plate = new Plate(quality.width(), quality.height());
         Window window = new Window(Frame.WHOLE, quality.width(), quality.height());
-        List<Look> looks = looks(set, realSeconds, openSeconds, quality.samples(), window);
+        Instants instants = instants(set, realSeconds, openSeconds, quality.samples(), window);
         var rays = new Exposing.Rays(0, quality.samples(), quality.samples(), quality.seed());
-        return expose(looks, plate, rays, threads, progress, stop);
+        return expose(instants, plate, rays, threads, progress, stop);
     }
 
     /// Gives how a shot looks over an exposure: a single ray sees the instant at which the shutter opens.
@@ -67,28 +66,29 @@ public final class Render {
     /// @param openSeconds how long it is open; 0 freezes all
     /// @param samples rays a pixel in all, > 0
     /// @param window what of the camera's picture is seen
-    /// @return the looks, so ordered that some of the first cover all of the exposure
-    public static List<Look> looks(ShotSet set, double realSeconds, double openSeconds, int samples, Window window) {
+    /// @return its instants, seen by the window's plate
+    public static Instants instants(ShotSet set, double realSeconds, double openSeconds, int samples, Window window) {
         boolean isStill = samples == 1 || openSeconds == 0 || !set.isMoving();
-        List<Look> looks = isStill
-                ? List.of(set.at(realSeconds))
-                : set.over(realSeconds, openSeconds, Math.min(samples, MOST_INSTANTS));
-        return IntStream.range(0, looks.size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(Render::halved))
-                .map(looks::get)
+        if (isStill) {
+            Look look = set.at(realSeconds);
+            return Instants.of(new Look(look.tracer(), window.of(look.eye())));
+        }
+        Shutter shutter = Shutter.of(openSeconds, set.readoutSeconds(), set.mostInstants());
+        List<Look> looks = set.over(realSeconds, shutter.eachSeconds(), shutter.instants(), samples).stream()
                 .map(look -> new Look(look.tracer(), window.of(look.eye())))
                 .toList();
-    }
-
-    /// An index's binary digits behind the point, the lowest first.
-    private static double halved(int index) {
-        return Integer.toUnsignedLong(Integer.reverse(index)) / (double) (1L << 32);
+        return looks.stream().distinct().count() == 1
+                ? Instants.of(looks.getFirst())
+                : new Instants(
+                        looks,
+                        shutter.open(),
+                        window.topShare() * shutter.laterAtFoot(),
+                        window.bottomShare() * shutter.laterAtFoot());
     }
 
     /// Exposes some rays of each pixel more.
     ///
-    /// @param looks the looks over the exposure, in order
+    /// @param instants the looks over the exposure
     /// @param plate takes the light
     /// @param rays which rays of each pixel
     /// @param threads how many threads work
@@ -97,12 +97,12 @@ public final class Render {
     /// @return the plate
     /// @throws IOException never of itself
     public static Result<Plate> expose(
-            List<Look> looks, Plate plate, Exposing.Rays rays, Jobs.Threads threads, Progress progress, Stop stop)
+            Instants instants, Plate plate, Exposing.Rays rays, Jobs.Threads threads, Progress progress, Stop stop)
             throws IOException {
         List<Job<Exposing.Tile>> jobs = new ArrayList<>();
-        for (Exposing.Tile tile : tiles(plate)) {
+        for (Exposing.Tile tile : tiles(plate, instants.isOne() ? TILE : MOVING_TILE)) {
             jobs.add(_ -> {
-                Exposing.expose(looks, plate, tile, rays);
+                Exposing.expose(instants, plate, tile, rays);
                 return tile;
             });
         }
@@ -112,12 +112,12 @@ public final class Render {
         };
     }
 
-    private static List<Exposing.Tile> tiles(Plate plate) {
+    private static List<Exposing.Tile> tiles(Plate plate, int size) {
         List<Exposing.Tile> tiles = new ArrayList<>();
-        for (int top = 0; top < plate.height(); top += TILE) {
-            for (int left = 0; left < plate.width(); left += TILE) {
+        for (int top = 0; top < plate.height(); top += size) {
+            for (int left = 0; left < plate.width(); left += size) {
                 tiles.add(new Exposing.Tile(
-                        left, top, Math.min(TILE, plate.width() - left), Math.min(TILE, plate.height() - top)));
+                        left, top, Math.min(size, plate.width() - left), Math.min(size, plate.height() - top)));
             }
         }
         return tiles;

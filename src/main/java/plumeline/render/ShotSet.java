@@ -8,10 +8,14 @@ import plumeline.colour.Rgb;
 import plumeline.lit.Lighting;
 import plumeline.lit.Setting;
 import plumeline.optics.Layer;
+import plumeline.pace.Capture;
+import plumeline.plan.Kit;
 import plumeline.plan.Plan;
 import plumeline.plan.Shot;
+import plumeline.quantity.Print;
 import plumeline.quantity.Quantity;
 import plumeline.scenery.Basin;
+import plumeline.scenery.Cloud;
 import plumeline.scenery.Coat;
 import plumeline.scenery.Medium;
 import plumeline.scenery.Part;
@@ -32,6 +36,9 @@ public final class ShotSet {
     /// A search may ask for none.
     private static final double LEAST_F_NUMBER = 0.1;
 
+    /// An exposure has so many states of the ink at most.
+    private static final int MOST_INK_STEPS = 16;
+
     private final Stage stage;
     private final double[] values;
     private final Stage.Laid laid;
@@ -43,6 +50,7 @@ public final class ShotSet {
     private final Rgb surround;
     private final Optional<Basin> basin;
     private final Loose loose;
+    private final double readoutSeconds;
     private final List<String> assumed;
     private final AtomicReference<Optional<Lit>> lit = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<Made>> made = new AtomicReference<>(Optional.empty());
@@ -86,6 +94,15 @@ public final class ShotSet {
                 .barrel()
                 .ifPresent(_ -> told.add("The lens's own barrel isn't drawn: it shades and mirrors nothing."));
         this.loose = Loose.of(stage, values, props);
+        Optional<Quantity> readout = Capture.findMode(shot, film).flatMap(Kit.Mode::readout);
+        this.readoutSeconds = readout.map(Quantity::si).orElse(0.0);
+        if (isMoving()) {
+            told.add(
+                    readout.isEmpty()
+                            ? "The camera's readout isn't written: all rows are exposed at once."
+                            : "The sensor reads its rows within " + Print.number(readoutSeconds * 1000, 1)
+                                    + " ms, the upper ones first: what moves leans so, but where a pixel is one ray.");
+        }
         List<String> assumed = new ArrayList<>(told.sentences());
         assumed.addAll(loose.assumed());
         this.assumed = List.copyOf(assumed);
@@ -158,20 +175,31 @@ public final class ShotSet {
         return Setting.seconds(stage.shot().camera(), film);
     }
 
+    /// Gives how much later the sensor's last row is exposed than its first.
+    ///
+    /// @return real seconds; 0 where nobody says
+    public double readoutSeconds() {
+        return readoutSeconds;
+    }
+
+    /// Gives into how many instants an exposure may be cut for their memory.
+    int mostInstants() {
+        return loose.mostInstants();
+    }
+
     /// Gives the world at an instant on the table.
     ///
     /// @param realSeconds real seconds after the shot's GO
     /// @return the look
     public Look at(double realSeconds) {
         Scene scene = sceneAt(realSeconds);
-        World world = world(scene);
-        Optional<Made> before = made.get();
-        if (before.filter(known -> known.world().equals(world)).isPresent()) {
-            return new Look(before.get().tracer(), eye(scene));
+        World world = world(scene, loose.clouds(realSeconds));
+        Optional<Made> before = made.get().filter(known -> known.world().equals(world));
+        if (before.isEmpty()) {
+            before = Optional.of(new Made(world, Tracer.of(world)));
+            made.set(before);
         }
-        Tracer tracer = Tracer.of(world);
-        made.set(Optional.of(new Made(world, tracer)));
-        return new Look(tracer, eye(scene));
+        return new Look(before.get().tracer(), eye(scene));
     }
 
     /// Gives what there is at an instant; its parts and lights are in the same order at every instant.
@@ -179,10 +207,10 @@ public final class ShotSet {
     /// @param realSeconds real seconds after the shot's GO
     /// @return the world
     public World worldAt(double realSeconds) {
-        return world(sceneAt(realSeconds));
+        return world(sceneAt(realSeconds), loose.clouds(realSeconds));
     }
 
-    private World world(Scene scene) {
+    private World world(Scene scene, List<Cloud> clouds) {
         List<Part> parts = new ArrayList<>(ground);
         for (int i = 0; i < things.size(); i++) {
             parts.add(things.get(i).part(scene.things().get(i), coats.get(i)));
@@ -190,7 +218,7 @@ public final class ShotSet {
         SetLamps lamps = lamps(scene);
         parts.addAll(lamps.parts());
         parts.addAll(loose.parts(scene));
-        return new World(parts, lamps.lights(), basin, loose.clouds(scene), surround);
+        return new World(parts, lamps.lights(), basin, clouds, surround);
     }
 
     private SetLamps lamps(Scene scene) {
@@ -219,16 +247,36 @@ public final class ShotSet {
         return new Eye(scene.aim(), picture.widthTangent(), picture.heightTangent(), pupil, focus);
     }
 
-    /// Gives the world over an exposure, so many instants, each in the middle of its part of it.
+    /// Gives the world over an exposure at so many instants, each in the middle of its part of it. Ink goes on in
+    /// coarser steps than what is solid: making it ready takes longer than all else. Light in it is that of the
+    /// first instant with the same ink.
     ///
-    /// @param realSeconds when the shutter opens, real seconds after GO
-    /// @param openSeconds how long it is open, ≥ 0
+    /// @param realSeconds when the exposure begins, real seconds after GO
+    /// @param eachSeconds how long each part is, ≥ 0
     /// @param instants how many, > 0
+    /// @param samples how many rays a pixel there will be: ink takes no more steps than half of these, > 0
     /// @return the looks in order
-    public List<Look> over(double realSeconds, double openSeconds, int instants) {
+    public List<Look> over(double realSeconds, double eachSeconds, int instants, int samples) {
+        int steps = Math.clamp(samples / 2, 1, Math.min(MOST_INK_STEPS, instants));
         List<Look> looks = new ArrayList<>();
-        for (int i = 0; i < instants; i++) {
-            looks.add(at(realSeconds + openSeconds * (i + 0.5) / instants));
+        Optional<Made> before = Optional.empty();
+        for (int step = 0; step < steps; step++) {
+            int from = step * instants / steps;
+            int end = (step + 1) * instants / steps;
+            List<Cloud> clouds = loose.clouds(realSeconds + eachSeconds * (from + end) / 2);
+            for (int i = from; i < end; i++) {
+                Scene scene = sceneAt(realSeconds + eachSeconds * (i + 0.5));
+                World world = world(scene, clouds);
+                if (before.filter(known -> known.world().equals(world)).isEmpty()) {
+                    boolean isFirst = i == from;
+                    before = Optional.of(new Made(
+                            world,
+                            before.filter(known -> !isFirst)
+                                    .map(known -> known.tracer().later(world))
+                                    .orElseGet(() -> Tracer.of(world))));
+                }
+                looks.add(new Look(before.orElseThrow().tracer(), eye(scene)));
+            }
         }
         return looks;
     }

@@ -68,6 +68,25 @@ public record Window(Frame frame, int width, int height) {
                 eye.focusMetres());
     }
 
+    /// Gives where its plate's upper edge lies in the camera's whole picture.
+    ///
+    /// @return share of the picture's height, from its upper edge down; below 0 above it
+    public double topShare() {
+        return share(1);
+    }
+
+    /// Gives where its plate's lower edge lies in the camera's whole picture.
+    ///
+    /// @return share of the picture's height, from its upper edge down; over 1 under it
+    public double bottomShare() {
+        return share(-1);
+    }
+
+    private double share(int side) {
+        double tall = (frame.top() - frame.bottom()) * plateHeight() / height;
+        return (1 - side * tall) / 2;
+    }
+
     /// Gives what of a picture of the plate is in the window.
     ///
     /// @param plate a picture as large as the plate

@@ -46,6 +46,16 @@ final class Forms {
         };
     }
 
+    /// How far behind the middle of what shines its body's middle is, m: a tube shines all round, a flag and a lamp
+    /// that is a point are where they are placed.
+    static double behindMetres(Kit.Emitter emitter) {
+        return switch (emitter) {
+            case Kit.Emitter.Panel _, Kit.Emitter.Disc _ -> HOUSING_METRES / 2;
+            case Kit.Emitter.Card _ -> CARD_METRES / 2;
+            case Kit.Emitter.Tube _, Kit.Emitter.Flag _, Kit.Emitter.Point() -> 0;
+        };
+    }
+
     private static Solid box(double deepMetres, Quantity wide, Quantity tall) {
         return new Solid.Box(deepMetres, wide.si(), tall.si());
     }

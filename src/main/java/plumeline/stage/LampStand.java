@@ -17,8 +17,10 @@ import plumeline.plan.Shot;
 /// A lamp of a shot as numbers: the middle of what shines, what it faces, and its housing there.
 ///
 /// @param solid its housing, its front to camera right
+/// @param behindMetres how far behind the middle of what shines the housing's middle is, m
 record LampStand(
         Solid solid,
+        double behindMetres,
         Slots.Slot x,
         Slots.Slot y,
         Slots.Slot z,
@@ -38,6 +40,7 @@ record LampStand(
         Slots.Slot tilt = light.aim() instanceof Camera.Aim.By by ? slots.of(by.tilt(), 0) : Slots.ZERO;
         return new LampStand(
                 Forms.lamp(light.light().emitter()),
+                Forms.behindMetres(light.light().emitter()),
                 slots.of(light.at().x()),
                 slots.of(light.at().y()),
                 slots.of(light.at().z(), 0),
@@ -69,10 +72,11 @@ record LampStand(
         return target.distanceMetres(middle) > 0 ? Aim.toward(middle, target) : new Aim(middle, 0, 0);
     }
 
-    /// Its housing, turned and tilted as it is, about the middle of what shines.
+    /// Its housing, turned and tilted as it is, behind what shines.
     Body body(Beam beam) {
         Aim aim = beam.aim();
-        Vec base = aim.eye().minus(new Vec(0, 0, solid.heightMetres() / 2));
+        Vec middle = aim.eye().minus(aim.forward().times(behindMetres));
+        Vec base = middle.minus(new Vec(0, 0, solid.heightMetres() / 2));
         return new Body(solid, new Pose(base, aim.turnRadians() - Math.PI / 2, -aim.tiltRadians()));
     }
 

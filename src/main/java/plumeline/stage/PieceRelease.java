@@ -22,6 +22,12 @@ public record PieceRelease(Piece piece, int count, double overSeconds, double sp
     /// A flat piece is taken as thick as this share of its size, where its `thickness` isn't written.
     private static final double USUAL_THICKNESS = 0.2;
 
+    /// What is said of a handful is counted of so many, and line art draws no more.
+    public static final int COUNTED = 500;
+
+    /// The most that a plan may let go.
+    private static final int MOST = 1_000_000;
+
     /// The cloud that is drawn and counted.
     private static final long SEED = 1;
 
@@ -34,7 +40,7 @@ public record PieceRelease(Piece piece, int count, double overSeconds, double sp
         double count = written.findNumber("count").orElse(1);
         return new PieceRelease(
                 piece(release.piece().written()),
-                (int) Math.clamp(count, 1, Handful.MOST),
+                (int) Math.clamp(count, 1, MOST),
                 si(written, "over", 0),
                 si(written, "spread", 0));
     }
@@ -65,12 +71,21 @@ public record PieceRelease(Piece piece, int count, double overSeconds, double sp
         return new Fall(piece, medium, 1);
     }
 
-    /// Gives them all.
+    /// Gives them, at most [#COUNTED]: more give no other share.
     ///
     /// @param medium what they fall through
     /// @return the cloud, always the same
     public Handful handful(Medium medium) {
-        return new Handful(SEED, count, overSeconds, spreadMetres, fall(medium));
+        return handful(medium, COUNTED);
+    }
+
+    /// Gives them.
+    ///
+    /// @param medium what they fall through
+    /// @param most no more than so many
+    /// @return the cloud, always the same
+    public Handful handful(Medium medium, int most) {
+        return new Handful(SEED, Math.min(count, most), overSeconds, spreadMetres, fall(medium));
     }
 
     /// Tells whether a hand is under the water of a shot's tank.

@@ -18,6 +18,12 @@ final class Bending {
     /// Places of a face each way where its middle can't stand for all: by Gauss's rule of two.
     private static final double GAUSS = 0.5 / Math.sqrt(3);
 
+    /// By four walls, over the rim, and by a wall over the water.
+    private static final int WAYS = 6;
+
+    /// The pane over the water moves light aside; by how much is found in so many rounds.
+    private static final int ROUNDS = 4;
+
     /// What comes through the coat of a place, by the cosine of where light comes from.
     interface Passing {
         double passes(double cosine);
@@ -37,6 +43,7 @@ final class Bending {
     private final int glass;
     private final Layers layers;
     private final Corner corner;
+    private final Rim rim;
 
     private final double[] place = new double[3];
     private final double[] facing = new double[3];
@@ -78,6 +85,7 @@ final class Bending {
         glass = ready.media.add(basin.glass());
         layers = new Layers(glassIndex);
         corner = new Corner(glassIndex);
+        rim = new Rim(walls, glassIndex);
     }
 
     /// Sets the place to be lit, which has no facing where all its numbers are 0.
@@ -123,7 +131,7 @@ final class Bending {
     void fall(int light, double one, double other, double area, Passing passing, double[] lux) {
         Lamps lamps = ready.lamps;
         lamps.placeOver(light, one, other, lamp);
-        for (int way = 0; way < 5; way++) {
+        for (int way = 0; way < WAYS; way++) {
             if (finds(way)) {
                 double gain = lamps.cosine(light, lamp, air[0], air[1], air[2]);
                 if (gain > 0) {
@@ -155,7 +163,7 @@ final class Bending {
             return;
         }
         double area = all * square / (straight * bright);
-        for (int way = 0; way < 5; way++) {
+        for (int way = 0; way < WAYS; way++) {
             if (finds(way)) {
                 double gain = lamps.middleCosine(light, lamp, air[0], air[1], air[2]);
                 if (gain > 0) {
@@ -185,11 +193,42 @@ final class Bending {
         return place[2] < level;
     }
 
-    /// Finds the way in by a wall (0 to 3: along which axis, and low or high) or from above (4).
+    /// Finds the way in by a wall (0 to 3: along which axis, and low or high), from above over the rim (4) or by a wall
+    /// over the water (5). There may be both of these: a pane moves what is behind it.
     private boolean finds(int way) {
-        int axis = way >> 1;
-        int sign = (way & 1) == 0 && way < 4 ? -1 : 1;
-        return way < 4 ? findsWall(axis, sign) : findsTop();
+        if (way < 4) {
+            return findsWall(way >> 1, (way & 1) == 0 ? -1 : 1);
+        }
+        boolean isUnderRim = isWet() && level < high[2];
+        double top = isWet() ? level : high[2];
+        if (lamp[2] - top < Walls.AHEAD_METRES || way == 5 && !isUnderRim) {
+            return false;
+        }
+        System.arraycopy(lamp, 0, moved, 0, 3);
+        findTop(top);
+        for (int i = 1; way == 5 && i < ROUNDS; i++) {
+            rim.move(inner, gone, lamp, moved);
+            findTop(top);
+        }
+        if (inner[0] < low[0] || inner[0] > high[0] || inner[1] < low[1] || inner[1] > high[1]) {
+            return false;
+        }
+        if (isUnderRim && walls.isOverRim(inner, gone) != (way == 4)) {
+            return false;
+        }
+        passes = isWet() ? layers.passesSurface() : 1;
+        if (way == 5) {
+            passes *= rim.passes(inner, gone, lamp);
+        }
+        return passes > 0;
+    }
+
+    private void findTop(double top) {
+        layers.find(lamp[2] - top, 0, top - place[2], isWet() ? waterIndex : 1, away(2, moved));
+        cross(2, 1, top - place[2], 0);
+        for (int j = 0; j < 3; j++) {
+            gone[j] = -air[j];
+        }
     }
 
     private boolean findsWall(int axis, int sign) {
@@ -246,60 +285,6 @@ final class Bending {
         air[axis] = -sign * layers.airCosine;
     }
 
-    private boolean findsTop() {
-        boolean isWet = isWet();
-        double top = isWet ? level : high[2];
-        if (lamp[2] - top < Walls.AHEAD_METRES) {
-            return false;
-        }
-        System.arraycopy(lamp, 0, moved, 0, 3);
-        for (int i = 0; i < 3; i++) {
-            double far = away(2, moved);
-            layers.find(lamp[2] - top, 0, top - place[2], isWet ? waterIndex : 1, far);
-            cross(2, 1, top - place[2], 0);
-            if (inner[0] < low[0] || inner[0] > high[0] || inner[1] < low[1] || inner[1] > high[1]) {
-                return false;
-            }
-            passes = isWet ? layers.passesSurface() : 1;
-            for (int j = 0; j < 3; j++) {
-                gone[j] = -air[j];
-            }
-            if (!isWet || top >= high[2] || walls.isOverRim(inner, gone)) {
-                return true;
-            }
-            if (!passesRim(inner, gone, lamp)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /// Takes a way on from the water's surface through a wall over it: what that loses; and where it goes is as if
-    /// moved toward the wall.
-    private boolean passesRim(double[] at, double[] way, double[] to) {
-        int axis = walls.untilWall(at, way, 0) < walls.untilWall(at, way, 1) ? 0 : 1;
-        double until = walls.untilWall(at, way, axis);
-        double cosine = Math.abs(way[axis]);
-        double square = 1 - cosine * cosine;
-        double inGlass = Math.sqrt(glassIndex * glassIndex - square);
-        int sign = way[axis] > 0 ? 1 : -1;
-        double back = sign < 0 ? outLow[axis] : outHigh[axis];
-        double pane = sign * (back - (sign < 0 ? low : high)[axis]);
-        if (sign * (to[axis] - back) < Walls.AHEAD_METRES
-                || at[2] + until * way[2] + way[2] * pane / inGlass > high[2]) {
-            return false;
-        }
-        moved[0] = to[0];
-        moved[1] = to[1];
-        moved[2] = to[2];
-        moved[axis] -= sign * pane * (1 - cosine / inGlass);
-        double s = (cosine - inGlass) / (cosine + inGlass);
-        double dense = glassIndex * glassIndex;
-        double p = (dense * cosine - inGlass) / (dense * cosine + inGlass);
-        passes *= ((1 - s * s) / (1 + s * s) + (1 - p * p) / (1 + p * p)) / 2;
-        return true;
-    }
-
     /// Whether nothing stops the way that was found; less comes through by what it meets.
     private boolean comes(int way) {
         double[] through = shadows.through;
@@ -321,6 +306,14 @@ final class Bending {
                 shadows.through[i] *= ready.media.left(glass, i, metres);
             }
         }
+    }
+
+    /// Whether the straight way between two places meets the basin.
+    boolean meetsBlock(double px, double py, double pz, double[] other) {
+        here[0] = px;
+        here[1] = py;
+        here[2] = pz;
+        return walls.meetsBlock(here, other);
     }
 
     /// Whether light to the place from another may be bent by the basin's walls that both are outside of.
@@ -510,9 +503,11 @@ final class Bending {
             if (last < 2 || !isWet || to >= high[2] || walls.isOverRim(leave, gone)) {
                 return true;
             }
-            if (!passesRim(leave, gone, other)) {
+            passes *= rim.passes(leave, gone, other);
+            if (passes == 0) {
                 return false;
             }
+            rim.move(leave, gone, other, moved);
         }
         return true;
     }

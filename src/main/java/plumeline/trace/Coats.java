@@ -1,6 +1,8 @@
 package plumeline.trace;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plumeline.colour.Rgb;
 import plumeline.mirror.Finish;
@@ -25,6 +27,10 @@ final class Coats {
     private final double[] index;
     private final double[] slopes;
     private final double[] rests;
+
+    /// Where a part's shares begin; parts of one finish have the same.
+    private final int[] firsts;
+
     private final float[] tables;
     private final double[] bodies;
     private final List<Optional<Paint>> paints;
@@ -40,7 +46,7 @@ final class Coats {
         index = new double[count];
         slopes = new double[count];
         rests = new double[count];
-        tables = new float[(STEPS + 2) * count];
+        firsts = new int[count];
         bodies = new double[3 * count];
         isPlain = new boolean[count];
         paints = parts.stream()
@@ -53,9 +59,24 @@ final class Coats {
                         .filter(beads -> beads.cover() > 0)
                         .map(Drops::new))
                 .toList();
+        Map<Finish, Integer> kept = new LinkedHashMap<>();
+        parts.forEach(part -> {
+            if (part.coat() instanceof Coat.Opaque opaque) {
+                kept.putIfAbsent(opaque.finish(), kept.size());
+            }
+        });
+        tables = new float[(STEPS + 2) * kept.size()];
+        Map<Finish, Integer> first = new LinkedHashMap<>();
         for (int i = 0; i < count; i++) {
             if (parts.get(i).coat() instanceof Coat.Opaque opaque) {
                 put(i, opaque);
+                firsts[i] = (STEPS + 2) * kept.get(opaque.finish());
+                int alike = first.getOrDefault(opaque.finish(), i);
+                if (alike == i) {
+                    first.put(opaque.finish(), i);
+                    tabulate(i);
+                }
+                rests[i] = rests[alike];
             }
         }
     }
@@ -83,8 +104,11 @@ final class Coats {
                 index[part] = metal.straightOn();
             }
         }
+    }
+
+    private void tabulate(int part) {
         for (int i = 0; i <= STEPS; i++) {
-            tables[(STEPS + 2) * part + i] = (float) mirroredBy(part, (double) i / STEPS);
+            tables[firsts[part] + i] = (float) mirroredBy(part, (double) i / STEPS);
         }
         double mean = Splits.mean(cosine -> mirrored(part, cosine));
         rests[part] = mean < 1 ? 1 / (1 - mean) : 0;
@@ -115,7 +139,7 @@ final class Coats {
         }
         double at = cosine * STEPS;
         int step = (int) at;
-        int from = (STEPS + 2) * part + step;
+        int from = firsts[part] + step;
         return tables[from] + (at - step) * (tables[from + 1] - tables[from]);
     }
 

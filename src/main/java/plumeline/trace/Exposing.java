@@ -1,11 +1,18 @@
 package plumeline.trace;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /// Sums rays into a plate.
 public final class Exposing {
     /// So many rays are followed before the light where they went is worked out.
     private static final int SLOTS = 512;
+
+    /// So many are parted by instants: those of an instant are followed one after another.
+    private static final int PARTED_SLOTS = 8192;
 
     private Exposing() {}
 
@@ -17,8 +24,8 @@ public final class Exposing {
     /// @param height rows
     public record Tile(int left, int top, int width, int height) {}
 
-    /// Which rays of each pixel are followed: ray i of all goes at instant `i mod instants`, and is drawn by the seed,
-    /// the pixel and i alone, so that it doesn't matter in how many goes a plate is exposed.
+    /// Which rays of each pixel are followed. Each is drawn by the seed, the pixel and its number alone, and so is the
+    /// instant that it sees: it doesn't matter in how many goes a plate is exposed.
     ///
     /// @param from the first
     /// @param count how many, > 0
@@ -26,47 +33,134 @@ public final class Exposing {
     /// @param seed draws them
     public record Rays(int from, int count, int all, long seed) {}
 
-    /// Exposes a part of a plate.
+    /// Exposes a part of a plate, all rows at once.
     ///
-    /// @param instants the looks over the time the shutter is open, in order, at least one
+    /// @param looks the looks over the time in which it is exposed, in order, at least one
     /// @param plate takes the light
     /// @param tile which pixels
     /// @param rays which rays of each
-    public static void expose(List<Look> instants, Plate plate, Tile tile, Rays rays) {
-        Walker[] walkers = walkers(instants);
-        Draws draws = new Draws();
-        int columns = Math.max(1, SLOTS / rays.count());
-        double[] light = new double[3 * columns * rays.count()];
-        for (int row = tile.top(); row < tile.top() + tile.height(); row++) {
-            for (int left = tile.left(); left < tile.left() + tile.width(); left += columns) {
-                int end = Math.min(left + columns, tile.left() + tile.width());
-                for (int column = left; column < end; column++) {
-                    long pixel = (long) row * plate.width() + column;
-                    for (int i = 0; i < rays.count(); i++) {
-                        int ray = rays.from() + i;
-                        draws.begin(rays.seed(), pixel, ray, rays.all());
-                        walkers[ray % walkers.length].expose(
-                                column, row, plate, draws, (column - left) * rays.count() + i, light);
-                    }
-                }
-                for (Walker walker : walkers) {
-                    walker.settle(light);
-                }
-                for (int slot = 0; slot < (end - left) * rays.count(); slot++) {
-                    plate.add(left + slot / rays.count(), row, light, 3 * slot);
-                }
-            }
+    public static void expose(List<Look> looks, Plate plate, Tile tile, Rays rays) {
+        expose(Instants.of(looks), plate, tile, rays);
+    }
+
+    /// Exposes a part of a plate.
+    ///
+    /// @param instants the looks over the time in which it is exposed
+    /// @param plate takes the light
+    /// @param tile which pixels
+    /// @param rays which rays of each
+    public static void expose(Instants instants, Plate plate, Tile tile, Rays rays) {
+        Crew crew = new Crew(instants, plate, tile, rays);
+        int pixels = tile.width() * tile.height();
+        for (int from = 0; from < pixels; from += crew.pixels) {
+            crew.expose(from, Math.min(from + crew.pixels, pixels));
         }
     }
 
-    /// Makes one for each look; for looks that are the same only one.
-    private static Walker[] walkers(List<Look> instants) {
-        Walker[] walkers = new Walker[instants.size()];
-        for (int i = 0; i < walkers.length; i++) {
-            Look look = instants.get(i);
-            int same = instants.indexOf(look);
-            walkers[i] = same < i ? walkers[same] : look.tracer().walker(look.eye());
+    /// Follows the rays of some pixels of a tile at a time. For one thread.
+    private static final class Crew {
+        private final Instants instants;
+        private final Plate plate;
+        private final Tile tile;
+        private final Rays rays;
+        private final int pixels;
+        private final double[] light;
+        private final int[] ends;
+        private final int[] seen;
+        private final int[] order;
+        private final List<Optional<Walker>> walkers;
+        private final Draws draws = new Draws();
+
+        Crew(Instants instants, Plate plate, Tile tile, Rays rays) {
+            this.instants = instants;
+            this.plate = plate;
+            this.tile = tile;
+            this.rays = rays;
+            int most = instants.isOne() ? SLOTS : PARTED_SLOTS;
+            pixels = Math.clamp(most / rays.count(), 1, tile.width() * tile.height());
+            light = new double[3 * pixels * rays.count()];
+            seen = new int[pixels * rays.count()];
+            order = new int[seen.length];
+            int looks = instants.looks().size();
+            ends = new int[looks + 1];
+            walkers = new ArrayList<>(Collections.nCopies(looks, Optional.empty()));
         }
-        return walkers;
+
+        private int column(int pixel) {
+            return tile.left() + pixel % tile.width();
+        }
+
+        private int row(int pixel) {
+            return tile.top() + pixel / tile.width();
+        }
+
+        void expose(int from, int to) {
+            int slots = (to - from) * rays.count();
+            part(from, slots);
+            Optional<Walker> before = Optional.empty();
+            for (int look = 0; look < walkers.size(); look++) {
+                int first = look == 0 ? 0 : ends[look - 1];
+                if (ends[look] > first) {
+                    Walker walker = walker(look, before);
+                    if (before.isPresent() && !walker.isWith(before.get())) {
+                        before.get().settle(light);
+                    }
+                    before = Optional.of(walker);
+                    follow(walker, from, first, ends[look]);
+                }
+            }
+            before.ifPresent(walker -> walker.settle(light));
+            for (int slot = 0; slot < slots; slot++) {
+                int pixel = from + slot / rays.count();
+                plate.add(column(pixel), row(pixel), light, 3 * slot);
+            }
+        }
+
+        /// Orders rays by the looks that they see: those of look i end at `ends[i]`.
+        private void part(int from, int slots) {
+            Arrays.fill(ends, 0);
+            for (int slot = 0; slot < slots; slot++) {
+                int pixel = from + slot / rays.count();
+                int ray = rays.from() + slot % rays.count();
+                seen[slot] = instants.index(rays.seed(), column(pixel), row(pixel), plate, ray);
+                ends[seen[slot] + 1]++;
+            }
+            for (int look = 1; look < ends.length; look++) {
+                ends[look] += ends[look - 1];
+            }
+            for (int slot = 0; slot < slots; slot++) {
+                order[ends[seen[slot]]++] = slot;
+            }
+        }
+
+        /// Makes one for a look; those of one world gather their light together.
+        private Walker walker(int look, Optional<Walker> before) {
+            Optional<Walker> made = walkers.get(look);
+            if (made.isPresent()) {
+                return made.get();
+            }
+            Look its = instants.looks().get(look);
+            Walker walker = its.tracer().walker(its.eye(), before);
+            walkers.set(look, Optional.of(walker));
+            return walker;
+        }
+
+        private void follow(Walker walker, int from, int first, int end) {
+            for (int i = first; i < end; i++) {
+                int slot = order[i];
+                int pixel = from + slot / rays.count();
+                int row = row(pixel);
+                int column = column(pixel);
+                draws.begin(
+                        rays.seed(),
+                        (long) row * plate.width() + column,
+                        rays.from() + slot % rays.count(),
+                        rays.all());
+                walker.expose(column, row, plate, draws, slot, light);
+                if (walker.waiting() >= SLOTS) {
+                    walker.settle(light);
+                }
+            }
+        }
     }
 }

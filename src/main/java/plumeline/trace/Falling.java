@@ -17,6 +17,7 @@ final class Falling {
     private final double[] corners = new double[Lamps.CORNERS];
     private final double[] tried = new double[6];
     private final double[] chosen = new double[6];
+    private double weight;
 
     Falling(Ready ready) {
         this.ready = ready;
@@ -29,12 +30,16 @@ final class Falling {
         return ready.lamps.lux(light, px, py, pz, nx, ny, nz, corners);
     }
 
-    /// Chooses a place of a light and aims at it.
+    /// Chooses a place of a light and aims at it; notes by how much what the places that were tried give in the mean is
+    /// over what all give.
     ///
     /// @return whether any of it shines there
     boolean choose(int light, Rows rows, int k, Draws draws) {
+        weight = 0;
         boolean is = choose(light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k], draws);
         rows.aim(k, chosen);
+        rows.over[k] =
+                weight > 0 ? weight * ready.lamps.areaTo(light, rows.px[k], rows.py[k], rows.pz[k]) - rows.all[k] : 0;
         return is;
     }
 
@@ -67,7 +72,23 @@ final class Falling {
                 }
             }
         }
+        weight = sum / 4;
         return sum > 0;
+    }
+
+    /// Whether nothing opaque stands before the middle of a light; not told where a basin does, or it is behind.
+    boolean isFree(int light, Rows rows, int k) {
+        double px = rows.px[k];
+        double py = rows.py[k];
+        double pz = rows.pz[k];
+        ready.lamps.place(light, 0.5, 0.5, px, py, pz, tried);
+        double x = tried[0] - px;
+        double y = tried[1] - py;
+        double z = tried[2] - pz;
+        double far = Math.sqrt(x * x + y * y + z * z);
+        return x * rows.nx[k] + y * rows.ny[k] + z * rows.nz[k] > 0
+                && !(bending.isPresent() && bending.get().meetsBlock(px, py, pz, tried))
+                && !ready.stops(px, py, pz, x / far, y / far, z / far, far - Rows.BEFORE_METRES, scratch);
     }
 
     /// Follows a way to the surround: straight before the place, or one by chance.

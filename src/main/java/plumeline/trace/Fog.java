@@ -93,6 +93,10 @@ final class Fog {
         return Math.clamp((int) Math.floor((cell + 1.5) / cells[axis] * lit[axis] + 0.5), 0, lit[axis] - 1);
     }
 
+    boolean isOf(Cloud other) {
+        return cloud == other;
+    }
+
     /// Whether the light at such a place counts.
     boolean isNearInk(int index) {
         return isNearInk[index];

@@ -10,6 +10,9 @@ final class Gathered {
     /// Stands for a drop where a part's coat is asked.
     static final int DROP = -1;
 
+    /// Places that are tried give as much as all but for so little, share of one.
+    private static final double EVEN = 0.04;
+
     private final Ready ready;
     private final Falling falling;
     private final Lamps lamps;
@@ -33,7 +36,7 @@ final class Gathered {
     }
 
     private void grow() {
-        int room = Math.max(512, 2 * count);
+        int room = Math.max(64, 2 * count);
         slots = Arrays.copyOf(slots, room);
         coats = Arrays.copyOf(coats, room);
         states = Arrays.copyOf(states, room);
@@ -82,6 +85,10 @@ final class Gathered {
         rows.blue[k] = blue;
     }
 
+    int count() {
+        return count;
+    }
+
     /// Adds the light of all places to their slots, three numbers each, and forgets them.
     void settle(double[] light) {
         Arrays.fill(rows.sumRed, 0, count, 0);
@@ -121,6 +128,7 @@ final class Gathered {
             rows.aim(count);
         }
         for (int k = 0; k < count; k++) {
+            rows.over[k] = 0;
             if (isStraight && !(rows.most[k] > 0 && rows.z[k] > 0)) {
                 rows.all[k] = 0;
             } else if (!isStraight || rows.least[k] < 0 || rows.widest[k] < 0) {
@@ -166,17 +174,26 @@ final class Gathered {
         lamps.face(light, place);
         boolean comes =
                 keys[k] == Draws.MIDDLE ? bending.comesInHaste(light, place) : bending.comesAcross(light, place);
-        if (comes) {
-            double cosine = rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k];
-            double[] through = falling.shadows.through;
-            add(
-                    k,
-                    rows.all[k] * passes(coat, cosine),
-                    lamps.colour(light, 0) * through[0],
-                    lamps.colour(light, 1) * through[1],
-                    lamps.colour(light, 2) * through[2]);
-        }
+        double[] through = falling.shadows.through;
+        come(light, k, comes ? through[0] : 0, comes ? through[1] : 0, comes ? through[2] : 0);
         return true;
+    }
+
+    /// Adds what comes through to a place. One place of a light was chosen of some; where these give more in the mean
+    /// than all of it does, what of it is hidden would count for too little or too much. So what they give over all
+    /// is added as far as what is hidden differs from whether the light's middle is: nothing where all or none is,
+    /// and right in the mean elsewhere.
+    private void come(int light, int k, double red, double green, double blue) {
+        double over = rows.over[k];
+        double all = rows.all[k];
+        double free = Math.abs(over) > EVEN * all && falling.isFree(light, rows, k) ? 1 : 0;
+        double passes = passes(coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
+        add(
+                k,
+                passes,
+                lamps.colour(light, 0) * (all * red + over * (red - free)),
+                lamps.colour(light, 1) * (all * green + over * (green - free)),
+                lamps.colour(light, 2) * (all * blue + over * (blue - free)));
     }
 
     private void add(int k, double all, double red, double green, double blue) {
@@ -187,27 +204,19 @@ final class Gathered {
 
     private void come(int light, int k) {
         State in = states[k];
-        double red = 1;
-        double green = 1;
-        double blue = 1;
         double x = rows.dx[k];
         double y = rows.dy[k];
         double z = rows.dz[k];
         if (!(rows.near[k] > 0)
                 && ready.stops(rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], falling.scratch)) {
-            return;
-        }
-        if (!(rows.cross[k] > 0)) {
+            come(light, k, 0, 0, 0);
+        } else if (rows.cross[k] > 0) {
+            come(light, k, 1, 1, 1);
+        } else {
             Shadows shadows = falling.shadows;
             shadows.dim(rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], in.within, in.medium);
-            red = shadows.through[0];
-            green = shadows.through[1];
-            blue = shadows.through[2];
+            come(light, k, shadows.through[0], shadows.through[1], shadows.through[2]);
         }
-        double all = rows.all[k] * passes(coats[k], x * rows.nx[k] + y * rows.ny[k] + z * rows.nz[k]);
-        rows.sumRed[k] += all * lamps.colour(light, 0) * red;
-        rows.sumGreen[k] += all * lamps.colour(light, 1) * green;
-        rows.sumBlue[k] += all * lamps.colour(light, 2) * blue;
     }
 
     private int coat() {

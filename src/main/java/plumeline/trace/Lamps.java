@@ -470,6 +470,22 @@ final class Lamps {
         }
     }
 
+    /// How large what of a face is turned to a place is, m²: that over which places are chosen.
+    double areaTo(int light, double px, double py, double pz) {
+        if (kinds[light] != TUBE) {
+            return area(light);
+        }
+        int n = EACH * light;
+        double qx = px - numbers[n];
+        double qy = py - numbers[n + 1];
+        double qz = pz - numbers[n + 2];
+        double x = qx * numbers[n + 6] + qy * numbers[n + 7] + qz * numbers[n + 8];
+        double y = qx * numbers[n + 9] + qy * numbers[n + 10] + qz * numbers[n + 11];
+        double away = Math.max(1e-12, Math.sqrt(x * x + y * y));
+        double radius = numbers[n + 14];
+        return 4 * horizon(Math.min(1, radius / away)) * radius * numbers[n + 12];
+    }
+
     /// Evenly over what of a tube is turned to the place.
     private void placeOnTube(int n, double one, double other, double px, double py, double pz, double[] at) {
         double qx = px - numbers[n];

@@ -41,7 +41,8 @@ final class Ready {
     private final Crowd sunk;
     private final int[] sunkClear;
 
-    Ready(World world) {
+    /// @param known clouds made ready before, which may be in it too
+    Ready(World world, List<Fog> known) {
         List<Part> all = world.parts();
         parts = all.size();
         walls = new int[parts];
@@ -75,7 +76,12 @@ final class Ready {
         sunkClear = near(clear);
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
         water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
-        fogs = world.clouds().stream().map(Fog::new).toList();
+        fogs = world.clouds().stream()
+                .map(cloud -> known.stream()
+                        .filter(fog -> fog.isOf(cloud))
+                        .findFirst()
+                        .orElseGet(() -> new Fog(cloud)))
+                .toList();
         hasSunkLamp = tub.isPresent() && lamps.mayReach(tub.get());
         hasFog = !fogs.isEmpty();
         surround = new double[] {

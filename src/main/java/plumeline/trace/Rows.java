@@ -35,6 +35,9 @@ final class Rows {
     /// What falls of one light with nothing between.
     double[] all = new double[0];
 
+    /// By how much the mean of the places that were tried is over it, where one was chosen of several.
+    double[] over = new double[0];
+
     /// The way to a place of it; before it is aimed at, that place.
     double[] dx = new double[0];
 
@@ -92,6 +95,7 @@ final class Rows {
         sumGreen = new double[room];
         sumBlue = new double[room];
         all = new double[room];
+        over = new double[room];
         dx = new double[room];
         dy = new double[room];
         dz = new double[room];

@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import java.util.List;
+import java.util.Optional;
 import plumeline.colour.Rgb;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
@@ -15,10 +17,11 @@ public final class Tracer {
 
     private final Ready ready;
 
-    private Tracer(World world) {
-        ready = new Ready(world);
+    private Tracer(World world, Optional<Tracer> other) {
+        List<Fog> known = other.map(tracer -> tracer.ready.fogs).orElse(List.of());
+        ready = new Ready(world, known);
         Falling falling = new Falling(ready);
-        ready.fogs.forEach(falling::fill);
+        ready.fogs.stream().filter(fog -> !known.contains(fog)).forEach(falling::fill);
     }
 
     /// Makes a world ready.
@@ -26,11 +29,19 @@ public final class Tracer {
     /// @param world the world
     /// @return the tracer
     public static Tracer of(World world) {
-        return new Tracer(world);
+        return new Tracer(world, Optional.empty());
     }
 
-    Walker walker(Eye eye) {
-        return new Walker(ready, eye);
+    /// Makes the same set ready a moment later. Light in a cloud that is still the same isn't worked out again.
+    ///
+    /// @param world the world then
+    /// @return its tracer
+    public Tracer later(World world) {
+        return new Tracer(world, Optional.of(this));
+    }
+
+    Walker walker(Eye eye, Optional<Walker> before) {
+        return new Walker(ready, eye, before);
     }
 
     /// Tells which parts sight meets from a picture point: the first, and the one that it shows mirrored.

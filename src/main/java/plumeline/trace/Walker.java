@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import java.util.Arrays;
+import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
 
@@ -35,9 +36,12 @@ final class Walker {
     private int part;
     private int slot;
 
-    Walker(Ready ready, Eye camera) {
+    /// @param before one of the same world, which is asked in turn with this one: both gather together
+    Walker(Ready ready, Eye camera, Optional<Walker> before) {
         this.ready = ready;
-        gathered = new Gathered(ready);
+        gathered = before.filter(other -> other.ready == ready)
+                .map(other -> other.gathered)
+                .orElseGet(() -> new Gathered(ready));
         Arrays.setAll(rays, Ray::new);
         Aim.Frame frame = camera.aim().frame();
         put(0, camera.aim().eye());
@@ -98,6 +102,16 @@ final class Walker {
         into[3 * slot] = light[0];
         into[3 * slot + 1] = light[1];
         into[3 * slot + 2] = light[2];
+    }
+
+    /// Tells whether it gathers with another.
+    boolean isWith(Walker other) {
+        return gathered == other.gathered;
+    }
+
+    /// How many places wait to be settled.
+    int waiting() {
+        return gathered.count();
     }
 
     /// Adds the light that falls where the rays went since.

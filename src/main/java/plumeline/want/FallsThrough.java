@@ -2,6 +2,7 @@ package plumeline.want;
 
 import java.util.Optional;
 import plumeline.fall.Fall;
+import plumeline.fall.Handful;
 import plumeline.fall.Medium;
 import plumeline.geom.Vec;
 import plumeline.plan.Release;
@@ -255,10 +256,11 @@ record FallsThrough(WantLine line, double wantedFrames, PieceRelease pieces, Pap
         if (pieces.count() == 1) {
             return 0;
         }
-        long fewer = pieces.handful(medium(moments)).pieces().stream()
+        Handful handful = pieces.handful(medium(moments));
+        long fewer = handful.pieces().stream()
                 .filter(piece ->
                         frames(moments, way(moments, piece.from()), piece.fall(), piece.startSeconds()) < wantedFrames)
                 .count();
-        return (double) fewer / pieces.count();
+        return (double) fewer / handful.count();
     }
 }

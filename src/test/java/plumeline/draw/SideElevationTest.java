@@ -195,7 +195,7 @@ final class SideElevationTest {
                 Drawings.sideElevation(set.film().plan(), set.shot()).toSvg());
         String text = svg.getDocumentElement().getTextContent();
         assertThat(text)
-                .contains("key (lamp) reaches 86 mm below the table top", "tilt −30 deg", "lens at start")
+                .contains("key (lamp) reaches 73 mm below the table top", "tilt −30 deg", "lens at start")
                 .doesNotContain("no room above");
         org.w3c.dom.Element arrow = DrawnChecks.element(svg, "one.side.lamp.key", "line", 2);
         double across = DrawnChecks.number(arrow, "x2") - DrawnChecks.number(arrow, "x1");

@@ -28,13 +28,14 @@ final class BlurTruthIT {
             label: {width: 31.4159 mm, height: 100 mm, bottom: 20 mm, reflects: 1 %}}
         kit:
           table: {size: [10 mm, 10 mm]}
-          cameras: {one: {sensor: {width: SENSOR, height: HIGH, across: 4000 px}, iso: {base: 800}}}
+          cameras: {one: {sensor: {width: SENSOR, height: HIGH, across: 4000 px}, iso: {base: 800}
+            MODES}}
           lenses: {one: {focal_length: FOCAL, pupil_ratio: RATIO}}
           lights: {dot: {disc: DOT, gives: 10 lx at 1 m}}
           tanks: {glass: {inside: [450 mm, 300 mm, 300 mm], pane: 10 mm}}
         shots:
           one:
-            camera: {body: one, lens: one, f_number: STOP, shutter: 180 deg, CAMERA}
+            camera: {body: one, lens: one, f_number: STOP, CAMERA}
             SHOT
             frames: 50
         """;
@@ -48,7 +49,21 @@ final class BlurTruthIT {
             String stop,
             String camera,
             String shot) {
-        var plan = SetShots.plan(TEXT.replace("SENSOR", sensor)
+        return set("", sensor, high, focal, ratio, dot, stop, camera, shot);
+    }
+
+    private static ShotSet set(
+            String modes,
+            String sensor,
+            String high,
+            String focal,
+            String ratio,
+            String dot,
+            String stop,
+            String camera,
+            String shot) {
+        var plan = SetShots.plan(TEXT.replace("MODES", modes)
+                .replace("SENSOR", sensor)
                 .replace("HIGH", high)
                 .replace("FOCAL", focal)
                 .replace("RATIO", ratio)
@@ -131,14 +146,22 @@ final class BlurTruthIT {
 
     @ParameterizedTest
     @CsvSource({
-        "slide, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
-        "slide aslant, 'moves: {slide: {carries: it, by: [300 mm, 200 mm], in: 1 s, profile: even}}'",
-        "camera slides, 'moves: {slide: {by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
-        "pan, 'moves: {pan: {axis: pan, by: 14 deg, in: 1 s, profile: even}}'",
-        "slide with ramps, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: trapezoid}}'",
-        "turntable, 'moves: {turn: {carries: it, by: 360 deg, in: 1 s, profile: even}}'",
+        "slide, 64, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 2, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 4, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 7, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide, 16, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "slide aslant, 64, 'moves: {slide: {carries: it, by: [300 mm, 200 mm], in: 1 s, profile: even}}'",
+        "slide aslant, 4, 'moves: {slide: {carries: it, by: [300 mm, 200 mm], in: 1 s, profile: even}}'",
+        "camera slides, 64, 'moves: {slide: {by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "camera slides, 4, 'moves: {slide: {by: [300 mm, 0 mm], in: 1 s, profile: even}}'",
+        "pan, 64, 'moves: {pan: {axis: pan, by: 14 deg, in: 1 s, profile: even}}'",
+        "pan, 4, 'moves: {pan: {axis: pan, by: 14 deg, in: 1 s, profile: even}}'",
+        "slide with ramps, 64, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: trapezoid}}'",
+        "slide with ramps, 4, 'moves: {slide: {carries: it, by: [300 mm, 0 mm], in: 1 s, profile: trapezoid}}'",
+        "turntable, 64, 'moves: {turn: {carries: it, by: 360 deg, in: 1 s, profile: even}}'",
     })
-    void smear_isThatOfTheWant(String name, String moves) throws IOException {
+    void smear_isThatOfTheWant(String name, int samples, String moves) throws IOException {
         boolean isTurned = name.equals("turntable");
         String thing = isTurned ? "can" : "bar";
         double seconds = 0.4;
@@ -155,9 +178,10 @@ final class BlurTruthIT {
         Scene scene = set.sceneAt(seconds);
         Scene later = set.sceneAt(seconds + set.shutterSeconds());
         int width = 960;
-        int height = 40;
+        int height = 120;
         double asked = Shift.ofThing(scene, later, 0) * width / 4000;
-        Plate plate = TruthShots.exposed(set, seconds, set.shutterSeconds(), new Render.Quality(width, 640, 64, 5), 2);
+        Plate plate =
+                TruthShots.exposed(set, seconds, set.shutterSeconds(), new Render.Quality(width, 640, samples, 5), 2);
         double[] profile = new double[width];
         for (int x = 0; x < width; x++) {
             for (int y = 320 - height / 2; y < 320 + height / 2; y++) {
@@ -179,12 +203,78 @@ final class BlurTruthIT {
         double measured = 2 * Math.abs(crossing(profile, from, to, 0.75) - crossing(profile, from, to, 0.25));
         System.out.printf(
                 Locale.ROOT,
-                "smear | %s | %.3f px, want %.3f px, %+.2f %%%n",
+                "smear | %s, %d rays | %.3f px, want %.3f px, %+.2f %%%n",
                 name,
+                samples,
                 measured,
                 asked,
                 100 * (measured / asked - 1));
         assertThat(measured / asked).isBetween(0.97, 1.03);
+    }
+
+    /// An upright edge that slides leans by what it goes on while the sensor is read, and is as smeared as before.
+    @ParameterizedTest
+    @CsvSource({
+        "20 ms, 4, 180 deg, 300 mm",
+        "20 ms, 64, 180 deg, 300 mm",
+        "12 ms, 4, 180 deg, -300 mm",
+        "30 ms, 16, 90 deg, 200 mm",
+        "8 ms, 4, 1 ms, 300 mm",
+        "15 ms, 3, 4 ms, -250 mm",
+    })
+    void readout_makesUprightEdgesLean(String readout, int samples, String shutter, String by) throws IOException {
+        ShotSet set = set(
+                ", modes: [{rate: 25 fps, readout: " + readout + "}]",
+                "36 mm",
+                "24 mm",
+                "100 mm",
+                "1",
+                "1 mm",
+                "400, shutter: " + shutter,
+                "at: [0 mm, -1.5 m, 1 m], turn: 0 deg, tilt: 0 deg, focus: 1.5 m",
+                "place: {it: {thing: bar, at: [0 mm, 0 mm, 800 mm]}}\n    moves: {slide: {carries: it, by: [" + by
+                        + ", 0 mm], in: 1 s, profile: even}}");
+        double seconds = 0.4;
+        int width = 960;
+        int height = 640;
+        Plate plate = TruthShots.exposed(
+                set, seconds, set.shutterSeconds(), new Render.Quality(width, height, samples, 5), 2);
+        Scene scene = set.sceneAt(seconds);
+        double pixels = width / scene.picture().widthTangent() / 1.5;
+        double toRight = scene.things().get(0).middle().x() + 0.015;
+        double metresPerSecond = Double.parseDouble(by.split(" ")[0]) / 1000;
+        double asked = metresPerSecond * set.readoutSeconds() * pixels;
+        int rows = 160;
+        double[] edges = new double[2];
+        for (int i = 0; i < 2; i++) {
+            double[] profile = new double[width];
+            int top = i == 0 ? 0 : height - rows;
+            for (int x = 0; x < width; x++) {
+                for (int y = top; y < top + rows; y++) {
+                    profile[x] += plate.light(x, y, 1);
+                }
+            }
+            int near = (int) (width / 2.0 + toRight * pixels + asked);
+            edges[i] = crossing(profile, near - 30, near + 30, 0.5);
+        }
+        double measured = (edges[1] - edges[0]) * height / (height - rows);
+        double upper = width / 2.0
+                + (toRight + metresPerSecond * (set.shutterSeconds() / 2 + set.readoutSeconds() * rows / 2 / height))
+                        * pixels;
+        System.out.printf(
+                Locale.ROOT,
+                "lean | %s, %d rays, %s, %s in 1 s | %.3f px, speed times readout %.3f px, %+.2f %%; its upper end"
+                        + " off by %+.3f px%n",
+                readout,
+                samples,
+                shutter,
+                by,
+                measured,
+                asked,
+                100 * (measured / asked - 1),
+                edges[0] + 0.5 - upper);
+        assertThat(measured / asked).isBetween(0.97, 1.03);
+        assertThat(edges[0] + 0.5).isBetween(upper - 0.25, upper + 0.25);
     }
 
     /// Where a slope first comes to a share of its way from its foot to its top.

@@ -88,12 +88,10 @@ final class LuxTruthIT {
         measure(name, CAMERA + PLACE + "lights: {" + lights + "}\nframes: 5", PATCHES, fromLit(name));
     }
 
-    /// How far the light room itself may be from the sum: 1 %, but in half shadows of uneven faces, and in those of a
-    /// flag, which it takes for a sheet and line art for 5 mm of board.
+    /// How far the light room itself may be from the sum: 1 %, but in half shadows of a flag, which it takes for a
+    /// sheet and line art for 5 mm of board.
     private static double fromLit(String name) {
         return switch (name) {
-            case "hot disc" -> 0.06;
-            case "hot centre", "grid" -> 0.02;
             case "flag" -> 0.1;
             default -> 0.01;
         };
@@ -145,8 +143,7 @@ final class LuxTruthIT {
                         patch(-100, -260, 200, 0, 1, 0),
                         patch(50, -230, 0, 0, 0, 1),
                         patch(200, 240, 290, 0, -1, 0.5)),
-                // A tube's curve as it is seen past a corner: which of both rooms is off there isn't known yet.
-                name.equals("tube behind") ? 0.03 : WET);
+                WET);
     }
 
     private static void measure(String name, String shot, List<Patch> patches, double within) {

@@ -22,6 +22,7 @@ import plumeline.stage.Frame;
 import plumeline.stage.Scene;
 import plumeline.stage.Stage;
 import plumeline.trace.Exposing;
+import plumeline.trace.Instants;
 import plumeline.trace.Look;
 import plumeline.trace.Plate;
 import plumeline.trace.Tracer;
@@ -62,7 +63,7 @@ final class PictureTruthIT {
                 .isNotEqualTo(one);
         ShotSet set = TruthShots.of(MOVING);
         Window window = new Window(Frame.WHOLE, 150, 100);
-        List<Look> looks = Render.looks(set, 0.3, 0.02, 6, window);
+        Instants looks = Render.instants(set, 0.3, 0.02, 6, window);
         Plate plate = new Plate(150, 100);
         for (int from = 0; from < 6; from += 2) {
             for (int left = 0; left < 150; left += 50) {
@@ -309,13 +310,32 @@ final class PictureTruthIT {
     @ParameterizedTest
     @CsvSource({"strip, -0.0265", "soft, -0.0265", "hot, -0.0265", "rod, -0.0265"})
     void lit_isAsThePictureIs(String lamp, double front) throws IOException {
+        compareLit(lamp, front, "");
+    }
+
+    /// In the water of a tank, seen through its wall; and beside one, lit through it.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "strip|-0.0265|tank: {tank: glass, at: [0 mm, 0 mm], water: 260 mm}",
+                "soft|-0.0265|tank: {tank: glass, at: [60 mm, 50 mm], water: 230 mm}",
+                "rod|-0.0265|tank: {tank: low, at: [-40 mm, 0 mm], water: 180 mm}",
+                "strip|-0.0265|tank: {tank: glass, at: [300 mm, -250 mm], water: 200 mm}",
+                "soft|-0.0265|tank: {tank: glass, at: [290 mm, -230 mm], water: 280 mm}",
+            })
+    void litByATank_isAsThePictureIs(String lamp, double front, String tank) throws IOException {
+        compareLit(lamp, front, tank);
+    }
+
+    private static void compareLit(String lamp, double front, String tank) throws IOException {
         String shot = """
             camera: {body: full, lens: mid, at: [0 mm, -600 mm, 88 mm], aim: a, f_number: 5.6, shutter: 180 deg}
             place: {a: {thing: tin, at: [0 mm, 0 mm, 20 mm]}}
             lights: {key: {light: LAMP, at: [350 mm, -600 mm, 500 mm], aim: a, loss: 1 stops}}
             wants: [{lit: a, part: middle, within: 9 stops}]
             frames: 5
-            """.replace("LAMP", lamp);
+            """.replace("LAMP", lamp) + tank;
         Plan plan = SetShots.plan(TruthShots.text(shot)
                 .replace(
                         "things:\n",
@@ -334,7 +354,12 @@ final class PictureTruthIT {
                 * set.developing(0).gains().green();
         double over = Math.log(share / 0.18) / Math.log(2);
         System.out.printf(
-                Locale.ROOT, "lit | %s | want |%.3f| stops off, picture %+.3f stops%n", lamp, 9 - margin, over);
+                Locale.ROOT,
+                "lit | %s %s | want |%.3f| stops off, picture %+.3f stops%n",
+                lamp,
+                tank,
+                9 - margin,
+                over);
         assertThat(Math.abs(over)).isEqualTo(9 - margin, within(0.05));
     }
 

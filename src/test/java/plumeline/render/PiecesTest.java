@@ -122,4 +122,21 @@ final class PiecesTest {
         Pieces pieces = Pieces.of(stage, stage.startValues());
         assertThat(middle(pieces.parts(60).getFirst()).z()).isEqualTo(0.008 + 0.002, within(2e-6));
     }
+
+    @Test
+    void moreThanCanBeHeld_areSaidToBeFewer() {
+        for (int count : new int[] {501, 30_000, 30_001, 1_000_000}) {
+            Stage stage = LooseShots.stage(
+                    LooseShots.CAMERA,
+                    "",
+                    LooseShots.TIN,
+                    "release: {piece: bead, count: " + count
+                            + ", spread: 100 mm, over: 1 s, at: [0 mm, 0 mm, 300 mm]}");
+            Pieces pieces = Pieces.of(stage, stage.startValues());
+            assertThat(pieces.parts(60)).hasSize(Math.min(count, 30_000));
+            assertThat(pieces.mostInstants()).isBetween(16, 958);
+            boolean isTold = pieces.assumed().stream().anyMatch(told -> told.contains("of " + count + " pieces"));
+            assertThat(isTold).isEqualTo(count > 30_000);
+        }
+    }
 }

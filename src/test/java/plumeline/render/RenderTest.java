@@ -1,16 +1,16 @@
 package plumeline.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumeline.jobs.Jobs;
 import plumeline.jobs.Result;
 import plumeline.jobs.Stop;
 import plumeline.stage.Frame;
 import plumeline.trace.Exposing;
-import plumeline.trace.Look;
+import plumeline.trace.Instants;
 import plumeline.trace.Plate;
 
 /// Pictures exposed in parts and by several threads.
@@ -41,7 +41,7 @@ final class RenderTest {
     void passes_giveWhatOneGoGives() throws IOException {
         ShotSet set = SetShots.one(TIN, LAMP, LIT);
         Window window = new Window(Frame.WHOLE, 48, 32);
-        List<Look> looks = Render.looks(set, 0, set.shutterSeconds(), 8, window);
+        Instants looks = Render.instants(set, 0, set.shutterSeconds(), 8, window);
         Plate plate = new Plate(48, 32);
         for (int from : new int[] {0, 3}) {
             var rays = new Exposing.Rays(from, from == 0 ? 3 : 5, 8, 7);
@@ -51,17 +51,44 @@ final class RenderTest {
     }
 
     @Test
-    void firstInstants_coverAllOfTheExposure() {
+    void fewRays_coverAllOfTheExposure() {
         ShotSet set = SetShots.one(TIN, LAMP, LIT);
         Window window = new Window(Frame.WHOLE, 48, 32);
-        List<Look> looks = Render.looks(set, 0.1, 0.02, 16, window);
-        assertThat(looks).hasSize(16);
-        List<Look> inOrder = set.over(0.1, 0.02, 16);
-        assertThat(looks.get(1).tracer().hashCode())
-                .isNotEqualTo(looks.get(0).tracer().hashCode());
-        assertThat(inOrder).hasSize(16);
-        assertThat(Render.looks(set, 0.1, 0.02, 1, window)).hasSize(1);
-        assertThat(Render.looks(set, 0.1, 0, 16, window)).hasSize(1);
+        Instants instants = Render.instants(set, 0.1, 0.02, 4, window);
+        assertThat(instants.looks().stream().distinct()).hasSize(64);
+        assertThat(instants.open()).isEqualTo(64);
+        assertThat(Render.instants(set, 0.1, 0.02, 1, window).isOne()).isTrue();
+        assertThat(Render.instants(set, 0.1, 0, 16, window).isOne()).isTrue();
+        assertThat(Render.instants(set, 3, 0.02, 16, window).isOne()).isTrue();
+    }
+
+    @Test
+    void rowsOfAReadout_areOpenAsLongAndLaterByIt() {
+        for (double readout : new double[] {0, 0.001, 0.016, 0.04}) {
+            Shutter shutter = Shutter.of(0.01, readout, 64);
+            assertThat(shutter.open() * shutter.eachSeconds()).isEqualTo(0.01, within(1e-12));
+            assertThat(shutter.laterAtFoot() * shutter.eachSeconds()).isEqualTo(readout, within(1e-12));
+            assertThat(shutter.instants())
+                    .isBetween(
+                            shutter.open() + (int) shutter.laterAtFoot(),
+                            shutter.open() + (int) shutter.laterAtFoot() + 1);
+            assertThat(shutter.open()).isEqualTo(64);
+        }
+        Shutter shortly = Shutter.of(0.0005, 0.016, 64);
+        assertThat(shortly.instants()).isBetween(480, 512);
+        assertThat(shortly.open()).isEqualTo(15);
+        assertThat(Shutter.of(0.01, 0.01, 16).instants()).isEqualTo(16);
+    }
+
+    @Test
+    void aPartOfThePicture_isReadWhenItIsInTheWhole() {
+        Window half = new Window(new Frame(-0.5, 0.5, 0, 0.5), 40, 20);
+        assertThat(half.topShare()).isEqualTo(0, within(1e-12));
+        assertThat(half.bottomShare()).isEqualTo(1, within(1e-12));
+        assertThat(half.plateHeight()).isEqualTo(40);
+        Window middle = new Window(new Frame(-0.5, 0.5, -0.25, 0.25), 40, 20);
+        assertThat(middle.topShare()).isEqualTo(0.25, within(1e-12));
+        assertThat(middle.bottomShare()).isEqualTo(0.75, within(1e-12));
     }
 
     @Test

@@ -82,7 +82,7 @@ final class SetShots {
         Plate plate = new Plate(width, height);
         Window window = new Window(Frame.WHOLE, width, height);
         Render.expose(
-                Render.looks(set, 0, set.shutterSeconds(), samples, window),
+                Render.instants(set, 0, set.shutterSeconds(), samples, window),
                 plate,
                 new Exposing.Rays(0, samples, samples, 7),
                 Jobs.Threads.each(threads),

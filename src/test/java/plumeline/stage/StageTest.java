@@ -333,7 +333,10 @@ final class StageTest {
         // From camera right it faces −x: a quarter turn counter-clockwise.
         assertThat(Math.toDegrees(start.beams().getFirst().aim().turnRadians())).isEqualTo(-90, within(1e-9));
         Body lamp = start.lamps().getFirst();
-        assertThat(lamp.middle().z()).isEqualTo(0.3, within(1e-12));
+        Vec face = start.beams().getFirst().aim().eye();
+        assertThat(face.z()).isEqualTo(0.3, within(1e-12));
+        assertThat(face.minus(lamp.middle()).dot(start.beams().getFirst().aim().forward()))
+                .isEqualTo(0.025, within(1e-12));
         // The housing lies square to the way that it faces, down too: 400 mm aside, 252 mm down.
         assertThat(Math.toDegrees(Math.atan2(lamp.axis().x(), lamp.axis().z())))
                 .isEqualTo(-Math.toDegrees(Math.atan2(0.252, 0.4)), within(1e-9));

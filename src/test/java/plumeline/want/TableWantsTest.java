@@ -100,9 +100,9 @@ final class TableWantsTest {
     @Test
     void clear_countsLamps() {
         String lamp = "lights: {key: {light: strip, at: [0 mm, 150 mm, 700 mm], turn: 180 deg}}";
-        // The housing is 50 mm deep about its middle: its front is 25 mm nearer.
+        // The housing is behind the face.
         String one = "place: {hero: {thing: tall, at: [0 mm, 0 mm]}}";
-        assertThat(Wanted.margin(CAMERA, one, lamp, "wants: [{clear: hero}]")).isEqualTo(150 - 25 - 21, within(1e-6));
+        assertThat(Wanted.margin(CAMERA, one, lamp, "wants: [{clear: hero}]")).isEqualTo(150 - 21, within(1e-6));
     }
 
     @Test

@@ -214,7 +214,7 @@ public final class CompareCommand implements Command {
         Plate plate = new Plate(window.plateWidth(), window.plateHeight());
         try (Interruption interruption = new Interruption()) {
             Render.expose(
-                    Render.looks(choice.set(), choice.realSeconds(), 0, SAMPLES, window),
+                    Render.instants(choice.set(), choice.realSeconds(), 0, SAMPLES, window),
                     plate,
                     new Exposing.Rays(0, SAMPLES, SAMPLES, 1),
                     Jobs.Threads.each(threads),

@@ -108,8 +108,8 @@ public final class DraftCommand implements Command {
     /// The draft once more, to draw upon it: it takes a moment.
     private static Plate plate(PictureChoice choice, Window window, int threads) throws IOException {
         Plate plate = new Plate(window.plateWidth(), window.plateHeight());
-        var looks = Render.looks(choice.set(), choice.realSeconds(), 0, 1, window);
-        Render.expose(looks, plate, new Exposing.Rays(0, 1, 1, 0), Jobs.Threads.each(threads), _ -> {}, new Stop());
+        var instants = Render.instants(choice.set(), choice.realSeconds(), 0, 1, window);
+        Render.expose(instants, plate, new Exposing.Rays(0, 1, 1, 0), Jobs.Threads.each(threads), _ -> {}, new Stop());
         return plate;
     }
 
@@ -168,9 +168,9 @@ public final class DraftCommand implements Command {
             for (int step : steps) {
                 Window coarse = Coarse.window(window, step);
                 Plate plate = new Plate(coarse.plateWidth(), coarse.plateHeight());
-                var looks = Render.looks(choice.set(), choice.realSeconds(), 0, 1, coarse);
+                var instants = Render.instants(choice.set(), choice.realSeconds(), 0, 1, coarse);
                 var done = Render.expose(
-                        looks,
+                        instants,
                         plate,
                         new Exposing.Rays(0, 1, 1, 0),
                         Jobs.Threads.each(threads),

@@ -30,7 +30,7 @@ import plumeline.render.Noise;
 import plumeline.render.Render;
 import plumeline.render.Window;
 import plumeline.trace.Exposing;
-import plumeline.trace.Look;
+import plumeline.trace.Instants;
 import plumeline.trace.Plate;
 
 /// `still PLAN`: a shot as its camera records a frame of it, with blur and smear, until it is clean enough.
@@ -44,6 +44,10 @@ public final class StillCommand implements Command {
 
     /// So many rays a pixel come first; then half as many again each time.
     private static final int FIRST = 8;
+
+    /// What moves has so many at least: each sees another part of the exposure, and noise that 19 of 20 pixels stay
+    /// under tells nothing of a smear in the rest.
+    private static final int MOVING = 32;
 
     /// A new one, which has done nothing yet.
     public StillCommand() {}
@@ -187,17 +191,18 @@ public final class StillCommand implements Command {
         Drawn draw() throws IOException {
             Plate plate = new Plate(window.plateWidth(), window.plateHeight());
             Developing developing = choice.set().developing(choice.realSeconds());
-            List<Look> looks = Render.looks(
+            Instants instants = Render.instants(
                     choice.set(), choice.realSeconds(), choice.set().shutterSeconds(), aim.samples(), window);
             TimeLeft progress = new TimeLeft("drawing", console);
             double noise = Double.POSITIVE_INFINITY;
             int done = 0;
-            while (done < aim.samples() && !(noise <= aim.noise())) {
+            int least = instants.isOne() ? 1 : MOVING;
+            while (done < aim.samples() && !(noise <= aim.noise() && done >= least)) {
                 int more = Math.min(aim.samples() - done, done == 0 ? FIRST : Math.max(FIRST, done / 2));
-                double likely = Math.max(likely(noise, done), done + more);
+                double likely = Math.max(Math.max(likely(noise, done), least), done + more);
                 int before = done;
                 var pass = Render.expose(
-                        looks,
+                        instants,
                         plate,
                         new Exposing.Rays(done, more, aim.samples(), aim.seed()),
                         Jobs.Threads.each(aim.threads()),
