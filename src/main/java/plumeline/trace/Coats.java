@@ -21,11 +21,15 @@ final class Coats {
     /// Shares by cosine are noted at so many steps and straight between them: off by 1e-5 at most.
     private static final int STEPS = 512;
 
+    /// Light that a coat lets through is spread over its angles in so many steps.
+    private static final int SPREADS = 64;
+
     private final int[] kinds;
     private final double[] index;
     private final double[] slopes;
     private final double[] rests;
     private final float[] tables;
+    private final float[] spreads;
     private final double[] bodies;
     private final List<Optional<Paint>> paints;
     private final boolean[] isPlain;
@@ -41,6 +45,7 @@ final class Coats {
         slopes = new double[count];
         rests = new double[count];
         tables = new float[(STEPS + 2) * count];
+        spreads = new float[(SPREADS + 2) * count];
         bodies = new double[3 * count];
         isPlain = new boolean[count];
         paints = parts.stream()
@@ -88,6 +93,39 @@ final class Coats {
         }
         double mean = Splits.mean(cosine -> mirrored(part, cosine));
         rests[part] = mean < 1 ? 1 / (1 - mean) : 0;
+        spread(part);
+    }
+
+    /// Notes below which squared sine which share of even light from all round comes through.
+    private void spread(int part) {
+        int at = (SPREADS + 2) * part;
+        double[] sums = new double[STEPS + 1];
+        for (int i = 0; i < STEPS; i++) {
+            sums[i + 1] = sums[i] + 1 - mirrored(part, Math.sqrt(1 - (i + 0.5) / STEPS));
+        }
+        int i = 0;
+        for (int j = 0; j <= SPREADS + 1; j++) {
+            double wanted = Math.min(1, (double) j / SPREADS) * sums[STEPS];
+            while (i < STEPS - 1 && sums[i + 1] < wanted) {
+                i++;
+            }
+            double step = sums[i + 1] - sums[i];
+            double share = step > 0 ? Math.clamp((wanted - sums[i]) / step, 0, 1) : 1;
+            spreads[at + j] = (float) ((i + share) / STEPS);
+        }
+    }
+
+    /// Draws an angle as likely as its cosine and what the coat lets through there: the square of its sine.
+    ///
+    /// @param one drawn evenly, 0 to 1
+    double spread(int part, double one) {
+        if (kinds[part] <= MATTE) {
+            return one;
+        }
+        double at = one * SPREADS;
+        int step = (int) at;
+        int from = (SPREADS + 2) * part + step;
+        return spreads[from] + (at - step) * (spreads[from + 1] - spreads[from]);
     }
 
     int kind(int part) {

@@ -144,6 +144,14 @@ final class Ready {
         return hasFog || media.takesLight(medium);
     }
 
+    /// Whether clouds are in a substance: in a basin's water, not in a vessel that stands in it; all round where no
+    /// basin is.
+    ///
+    /// @param within the clear part, or −1
+    boolean mayHoldInk(int within, int medium) {
+        return hasFog && (tub.isEmpty() || (within < 0 && medium == water));
+    }
+
     /// Whether light that passes has anything to lose but where it is stopped.
     boolean hasClear() {
         return clear.length > 0 || tub.isPresent() || !fogs.isEmpty();
@@ -259,6 +267,13 @@ final class Ready {
     boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
         scratch.clear(far);
         return crowd.stops(ox, oy, oz, dx, dy, dz, scratch);
+    }
+
+    /// Finds the first opaque place that a way meets.
+    void opaqueNearest(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        hit.clear(Double.POSITIVE_INFINITY);
+        crowd.meets(ox, oy, oz, dx, dy, dz, hit);
+        place(ox, oy, oz, dx, dy, dz, hit);
     }
 
     /// Notes on which of many ways nothing opaque can lie.

@@ -159,8 +159,12 @@ final class Walker {
         weight[0] = ray.red;
         weight[1] = ray.green;
         weight[2] = ray.blue;
+        boolean mayHoldInk = ready.mayHoldInk(ray.in.within, ray.in.medium);
         for (Fog fog : ready.fogs) {
             draws.next();
+            if (!mayHoldInk) {
+                continue;
+            }
             fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, draws.u, span, weight, light);
         }
         for (int i = 0; i < 3; i++) {
@@ -231,7 +235,11 @@ final class Walker {
         double share = opaque(ray, draws);
         ray.turn(facet[0], facet[1], facet[2]);
         ray.dim(share);
-        return share > 0 && ray.counts() >= CUT && ray.mirrors++ < MOST_MIRRORS;
+        boolean goesOn = share > 0 && ray.counts() >= CUT && ray.mirrors++ < MOST_MIRRORS;
+        if (share > 0 && !goesOn) {
+            rest(ray, 1, ready.media.index(ray.in.medium));
+        }
+        return goesOn;
     }
 
     /// Adds what an opaque place sends back evenly, and tells where it mirrors to.

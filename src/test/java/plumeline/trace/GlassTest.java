@@ -225,4 +225,54 @@ final class GlassTest {
         double wanted = 1000 / 4.0 * 0.05 / (4 * Math.PI);
         assertThat(Sets.exposed(lit, eye, 1, 1).light(0, 0, 1)).isCloseTo(wanted, within(0.06 * wanted));
     }
+
+    private static Cloud ink(double takes) {
+        float[] shares = new float[4 * 4 * 4];
+        java.util.Arrays.fill(shares, 1f);
+        return new Cloud(
+                new Bounds(new Vec(-0.1, 0.02, 0.05), new Vec(0.1, 0.19, 0.2)),
+                4,
+                4,
+                4,
+                shares,
+                new Rgb(takes, takes, takes),
+                Sets.DARK);
+    }
+
+    /// A vessel in a basin keeps the ink round it out: sight through its middle goes through less, and so does light.
+    @Test
+    void vesselInInk_holdsNone() {
+        Medium still = Medium.clear(1);
+        Basin basin = new Basin(basin().outside(), basin().inside(), 0.28, still, Medium.clear(1.0001));
+        Part vessel = new Part(
+                "vessel",
+                new Form.Posed(new Body(new Solid.Box(0.1, 0.08, 0.12), new Pose(new Vec(0, 0.106, 0.06), 0, 0))),
+                new Coat.Clear(
+                        Medium.clear(1.0002),
+                        Optional.of(
+                                new Coat.Room(new Solid.Box(0.098, 0.078, 0.118), 0.001, 0.09, Medium.clear(1.0001)))));
+        World world = new World(List.of(vessel), List.of(), Optional.of(basin), List.of(ink(5)), Sets.ONE);
+        double[][] ways = {{0, 0.1, 0.17 - 0.08}, {0.08, 0.1, 0.17}, {0, 0.16, 0.17 - 0.08}};
+        for (double[] way : ways) {
+            Vec through = new Vec(way[0], 0, way[1]);
+            Eye eye = Sets.eye(new Vec(way[0], -1, way[1]), through, 1e-6);
+            double left = Math.exp(-5 * way[2]);
+            assertThat(Sets.exposed(world, eye, 1, 1).light(0, 0, 1)).isCloseTo(left, within(0.002));
+            Shadows shadows = new Shadows(new Ready(world));
+            shadows.dim(way[0], -0.5, way[1], 0, 1, 0, 1, -1, Media.AIR);
+            assertThat(shadows.through[1]).isCloseTo(left, within(0.002));
+        }
+    }
+
+    /// Ink is in the water only: what of a cloud's box is over it doesn't count.
+    @Test
+    void inkOverTheWater_isNone() {
+        Medium still = Medium.clear(1);
+        Basin basin = new Basin(basin().outside(), basin().inside(), 0.12, still, Medium.clear(1.0001));
+        World world = new World(List.of(), List.of(), Optional.of(basin), List.of(ink(5)), Sets.ONE);
+        Plate over = Sets.exposed(world, Sets.eye(new Vec(0, -1, 0.15), new Vec(0, 0, 0.15), 1e-6), 1, 1);
+        Plate under = Sets.exposed(world, Sets.eye(new Vec(0, -1, 0.1), new Vec(0, 0, 0.1), 1e-6), 1, 1);
+        assertThat(over.light(0, 0, 1)).isCloseTo(1, within(0.001));
+        assertThat(under.light(0, 0, 1)).isCloseTo(Math.exp(-5 * 0.17), within(0.002));
+    }
 }
