@@ -48,12 +48,25 @@ final class Around {
             Draws draws) {
         draws.next();
         turn(nx, ny, nz, part < 0 ? draws.u : ready.coats.spread(part, draws.u), draws.v);
-        follow(px, py, pz, way[0], way[1], way[2], within, medium, draws);
+        follow(px, py, pz, way[0], way[1], way[2], part, within, medium, draws);
     }
 
     /// Follows a way.
-    void follow(double px, double py, double pz, double dx, double dy, double dz, int within, int medium, Draws draws) {
-        double index = ready.media.index(medium);
+    ///
+    /// @param part whose coat it leaves; −1 for none
+    void follow(
+            double px,
+            double py,
+            double pz,
+            double dx,
+            double dy,
+            double dz,
+            int part,
+            int within,
+            int medium,
+            Draws draws) {
+        boolean isLabelsBack = part >= 0 && part == within;
+        double index = isLabelsBack ? 1 : ready.media.index(medium);
         for (int i = 0; i < 3; i++) {
             comes[i] = ready.surround[i] * index * index;
         }
@@ -69,7 +82,7 @@ final class Around {
         for (int stops = 1; ready.stops(x, y, z, way[0], way[1], way[2], Double.POSITIVE_INFINITY, hit); stops++) {
             ready.opaqueNearest(x, y, z, way[0], way[1], way[2], hit);
             lose(x, y, z, hit.t, in, substance);
-            if (hit.what == Hit.NOTHING || !goesOn(draws, stops == most)) {
+            if (hit.what == Hit.NOTHING || !(stops < most ? goesOn(draws) : ends())) {
                 return;
             }
             x = hit.x;
@@ -88,20 +101,42 @@ final class Around {
         }
     }
 
+    /// Notes what an opaque place sends back evenly.
+    ///
+    /// @return what it mirrors
+    private double meet() {
+        double on = on();
+        double mirrored = ready.coats.mirrored(hit.index, Math.min(1, Math.abs(on)));
+        ready.coats.colour(hit.index, hit, on, colour);
+        if (on > 0 && ready.isClear(hit.index)) {
+            weaken(ready.coats.wallIndex(hit.index));
+        }
+        return mirrored;
+    }
+
+    /// Over 0 where a place is met from behind.
+    private double on() {
+        return way[0] * hit.nx + way[1] * hit.ny + way[2] * hit.nz;
+    }
+
+    /// Ends a way at an opaque place: what comes there is the surround.
+    ///
+    /// @return false
+    private boolean ends() {
+        double mirrored = meet();
+        for (int i = 0; i < 3; i++) {
+            comes[i] *= mirrored + (1 - mirrored) * colour[i];
+        }
+        return false;
+    }
+
     /// Sends a way on from an opaque place.
     ///
     /// @param draws choose whereto
-    /// @return false where that was the last: what comes there is the surround
-    private boolean goesOn(Draws draws, boolean isLast) {
-        double on = way[0] * hit.nx + way[1] * hit.ny + way[2] * hit.nz;
-        double mirrored = ready.coats.mirrored(hit.index, Math.min(1, Math.abs(on)));
-        ready.coats.colour(hit.index, hit, colour);
-        if (isLast) {
-            for (int i = 0; i < 3; i++) {
-                comes[i] *= mirrored + (1 - mirrored) * colour[i];
-            }
-            return false;
-        }
+    /// @return whether anything still comes
+    private boolean goesOn(Draws draws) {
+        double mirrored = meet();
+        double on = on();
         double side = on > 0 ? -1 : 1;
         if (mirrored > 0 && isBelow(mirrored, draws)) {
             way[0] -= 2 * on * hit.nx;
@@ -116,6 +151,13 @@ final class Around {
         double spread = ready.coats.spread(hit.index, draws.u);
         turn(side * hit.nx, side * hit.ny, side * hit.nz, spread, draws.v);
         return comes[0] + comes[1] + comes[2] > 0;
+    }
+
+    /// A label's back is told as it looks in the wall that it sticks to.
+    private void weaken(double index) {
+        for (int i = 0; i < 3; i++) {
+            colour[i] /= index * index;
+        }
     }
 
     private static boolean isBelow(double share, Draws draws) {

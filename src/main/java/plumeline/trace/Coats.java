@@ -34,6 +34,7 @@ final class Coats {
     private final List<Optional<Paint>> paints;
     private final boolean[] isPlain;
     private final List<Optional<Drops>> drops;
+    private final List<Optional<Paint.Label>> stuck;
     private final Meets shapes;
     private final double dropRest = 1 / (1 - Splits.mean(c -> Splits.mirrored(c, 1, DROP_INDEX)));
 
@@ -53,16 +54,27 @@ final class Coats {
                         ? Optional.of(opaque.paint())
                         : Optional.<Paint>empty())
                 .toList();
-        drops = paints.stream()
-                .map(paint -> paint.flatMap(Paint::beads)
-                        .filter(beads -> beads.cover() > 0)
-                        .map(Drops::new))
+        drops = parts.stream()
+                .map(part ->
+                        beads(part.coat()).filter(beads -> beads.cover() > 0).map(Drops::new))
+                .toList();
+        stuck = parts.stream()
+                .map(part -> part.coat() instanceof Coat.Clear clear ? clear.label() : Optional.<Paint.Label>empty())
                 .toList();
         for (int i = 0; i < count; i++) {
             if (parts.get(i).coat() instanceof Coat.Opaque opaque) {
                 put(i, opaque);
+            } else if (parts.get(i).coat() instanceof Coat.Clear clear) {
+                index[i] = clear.wall().index();
             }
         }
+    }
+
+    private static Optional<Paint.Beads> beads(Coat coat) {
+        return switch (coat) {
+            case Coat.Opaque opaque -> opaque.paint().beads();
+            case Coat.Clear clear -> clear.beads();
+        };
     }
 
     private void put(int part, Coat.Opaque opaque) {
@@ -179,11 +191,39 @@ final class Coats {
         return (1 - dropMirrors(cosine)) * dropRest;
     }
 
-    /// What a place of an opaque part sends back evenly.
+    /// Whether a clear part has a label.
+    boolean isLabelled(int part) {
+        return stuck.get(part).isPresent();
+    }
+
+    /// Whether a label lies on a place of a clear part.
     ///
     /// @param hit the place, its face noted
+    boolean covers(int part, Hit hit) {
+        Optional<Paint.Label> label = stuck.get(part);
+        return label.isPresent() && Labels.covers(shapes, part, label.get(), hit);
+    }
+
+    /// The index of a clear part's wall.
+    double wallIndex(int part) {
+        return index[part];
+    }
+
+    /// What an opaque place sends back evenly.
+    ///
+    /// @param hit the place, its face noted
+    /// @param cosine of the way it is met on against its facing; over 0 where it is met from within
     /// @param into takes three shares; a fourth number is used
-    void colour(int part, Hit hit, double[] into) {
+    void colour(int part, Hit hit, double cosine, double[] into) {
+        if (kinds[part] == CLEAR) {
+            Paint.Label label = stuck.get(part).orElseThrow();
+            if (cosine > 0) {
+                Labels.back(label, index[part], into);
+            } else {
+                Labels.front(shapes, part, label, hit, into);
+            }
+            return;
+        }
         into[0] = bodies[3 * part];
         into[1] = bodies[3 * part + 1];
         into[2] = bodies[3 * part + 2];
@@ -199,8 +239,12 @@ final class Coats {
             into[1] *= share;
             into[2] *= share;
         }
-        if (paint.label().isPresent()) {
-            label(part, paint.label().get(), hit, into);
+        label(part, paint.label(), hit, into);
+    }
+
+    private void label(int part, Optional<Paint.Label> label, Hit hit, double[] into) {
+        if (label.isPresent() && Labels.covers(shapes, part, label.get(), hit)) {
+            Labels.front(shapes, part, label.get(), hit, into);
         }
     }
 
@@ -211,39 +255,5 @@ final class Coats {
             case Shapes.BOX -> hit.ownZ / shapes.size(part, 2);
             default -> hit.ownZ / shapes.size(part, 1);
         };
-    }
-
-    private void label(int part, Paint.Label label, Hit hit, double[] into) {
-        double down = (label.bottomMetres() + label.heightMetres() - hit.ownZ) / label.heightMetres();
-        if (!(down >= 0 && down <= 1)) {
-            return;
-        }
-        double across;
-        if (shapes.kind(part) == Shapes.BOX) {
-            if (hit.piece != 2) {
-                return;
-            }
-            across = hit.ownX / label.widthMetres() + 0.5;
-        } else if (shapes.kind(part) == Shapes.TURNED && shapes.faces(hit.piece) == 0) {
-            double radius = Math.sqrt(hit.ownX * hit.ownX + hit.ownY * hit.ownY);
-            across = Math.atan2(hit.ownX, -hit.ownY) * radius / label.widthMetres() + 0.5;
-        } else {
-            return;
-        }
-        if (!(across >= 0 && across <= 1)) {
-            return;
-        }
-        Rgb paper = label.paper();
-        if (label.art().isEmpty()) {
-            into[0] = paper.red();
-            into[1] = paper.green();
-            into[2] = paper.blue();
-            return;
-        }
-        label.art().get().at(across, down, into);
-        double bare = 1 - into[3];
-        into[0] = into[0] * into[3] + bare * paper.red();
-        into[1] = into[1] * into[3] + bare * paper.green();
-        into[2] = into[2] * into[3] + bare * paper.blue();
     }
 }

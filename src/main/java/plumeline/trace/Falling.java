@@ -80,7 +80,7 @@ final class Falling {
         double ny = rows.ny[k];
         double nz = rows.nz[k];
         if (draws.isMiddle()) {
-            around.follow(rows.px[k], rows.py[k], rows.pz[k], nx, ny, nz, in.within, in.medium, draws);
+            around.follow(rows.px[k], rows.py[k], rows.pz[k], nx, ny, nz, part, in.within, in.medium, draws);
         } else {
             around.leave(rows.px[k], rows.py[k], rows.pz[k], nx, ny, nz, part, in.within, in.medium, draws);
         }
@@ -215,7 +215,7 @@ final class Falling {
             double dx = side % 3 == 0 ? sign : 0;
             double dy = side % 3 == 1 ? sign : 0;
             double dz = side % 3 == 2 ? sign : 0;
-            around.follow(x, y, z, dx, dy, dz, state.within, state.medium, draws);
+            around.follow(x, y, z, dx, dy, dz, -1, state.within, state.medium, draws);
             for (int channel = 0; channel < 3; channel++) {
                 fog.shine(index, channel, 4 * Math.PI / 6 * around.comes[channel]);
             }
