@@ -144,7 +144,20 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
             double from = Math.max(depth(k + 1.0), stemTop);
             double to = Math.min(depth(k), stemEnd);
             double widest = poured.mixing() == Mixing.PLUME ? front.radiusMetres(depth(k + 0.5)) : headMetres;
-            return Math.min(stemMetres3(from, to), MOST_SHARE * Math.PI * widest * widest * Math.max(0, to - from));
+            double round = round(k);
+            return round
+                    * round
+                    * Math.min(stemMetres3(from, to), MOST_SHARE * Math.PI * widest * widest * Math.max(0, to - from));
+        }
+
+        /// How wide the stem still is in a layer: where the last ink has left the nozzle its upper end is half a ball,
+        /// and what that leaves out has run into the head.
+        private double round(int k) {
+            if (poured.mixing() == Mixing.THREAD || stemTop <= front.startMetres()) {
+                return 1;
+            }
+            double under = (depth(k + 0.5) - stemTop) / Math.max(front.radiusMetres(stemTop), dz);
+            return Math.sqrt(1 - Math.pow(1 - Math.clamp(under, 0, 1), 2));
         }
 
         private double widestStem() {
@@ -158,7 +171,7 @@ record LawField(PlumePlace place, FrontTable front, Poured poured) {
         /// A thread is as thin as it flows.
         private double stemRadiusMetres(int k) {
             return poured.mixing() == Mixing.PLUME
-                    ? front.radiusMetres(depth(k + 0.5))
+                    ? round(k) * front.radiusMetres(depth(k + 0.5))
                     : Math.sqrt(inLayer[k] / (MOST_SHARE * Math.PI * dz));
         }
 

@@ -105,8 +105,8 @@ record SetThings(Placed placed, Optional<Art> art, Told told) {
         if (keys().findWord("finish").filter("satin"::equals).isPresent()) {
             told.add("The frost of ", placed.name(), " isn't drawn: as clear glass.");
         }
-        if (placed.thing().label().isPresent() || placed.written().has("beads")) {
-            told.add("Labels and drops on clear things aren't drawn: ", placed.name(), ".");
+        if (placed.thing().label().isPresent()) {
+            told.add("The label of ", placed.name(), " is drawn matte, its back as bare paper.");
         }
         Room room = new Room(solid, filled, keys().says("closed") ? filled.wallMetres() : FILM_METRES);
         Optional<Room.Inside> inside = room.find();
@@ -128,7 +128,9 @@ record SetThings(Placed placed, Optional<Art> art, Told told) {
         Medium liquid = isWet ? tinted : Medium.clear(filled.indices().liquid());
         return new Coat.Clear(
                 wall,
-                inside.map(found -> new Coat.Room(found.solid(), found.bottomMetres(), filled.levelMetres(), liquid)));
+                inside.map(found -> new Coat.Room(found.solid(), found.bottomMetres(), filled.levelMetres(), liquid)),
+                label(solid),
+                beads());
     }
 
     private static Medium medium(double index, Optional<Rgb> colour, double throughMetres) {

@@ -17,7 +17,21 @@ public sealed interface Coat {
     ///
     /// @param wall what the wall is of
     /// @param room the room in it
-    record Clear(Medium wall, Optional<Room> room) implements Coat {}
+    /// @param label a label that sticks to its outside: matte, no light goes through it; its back, seen through the
+    /// wall, is its bare paper
+    /// @param beads drops that sit on its outside where air is; they bend light as bumps of the wall's own
+    /// substance would
+    record Clear(Medium wall, Optional<Room> room, Optional<Paint.Label> label, Optional<Paint.Beads> beads)
+            implements Coat {
+        /// Makes one with nothing on it.
+        ///
+        /// @param wall what the wall is of
+        /// @param room the room in it
+        /// @return the coat
+        public static Clear bare(Medium wall, Optional<Room> room) {
+            return new Clear(wall, room, Optional.empty(), Optional.empty());
+        }
+    }
 
     /// A room inside a clear solid, in that solid's own frame.
     ///

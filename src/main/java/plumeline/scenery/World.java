@@ -10,7 +10,8 @@ import plumeline.colour.Rgb;
 /// @param lights what shines; faces of lights are seen too
 /// @param basin a tank of water, where there is one
 /// @param clouds ink in the water
-/// @param surround luminance all round, beyond everything else, cd/m² a channel; it is seen and it lights
+/// @param surround luminance all round, beyond everything else, cd/m² a channel; it is seen, it lights, and what it
+/// lights throws some of it at what else there is
 public record World(List<Part> parts, List<Light> lights, Optional<Basin> basin, List<Cloud> clouds, Rgb surround) {
     /// Copies the lists.
     public World {

@@ -23,19 +23,24 @@ final class Coats {
     /// Shares by cosine are noted at so many steps and straight between them: off by 1e-5 at most.
     private static final int STEPS = 512;
 
+    /// Light that a coat lets through is spread over its angles in so many steps.
+    private static final int SPREADS = 64;
+
     private final int[] kinds;
     private final double[] index;
     private final double[] slopes;
     private final double[] rests;
 
-    /// Where a part's shares begin; parts of one finish have the same.
-    private final int[] firsts;
+    /// Which of all finishes a part has.
+    private final int[] finishes;
 
     private final float[] tables;
+    private final float[] spreads;
     private final double[] bodies;
     private final List<Optional<Paint>> paints;
     private final boolean[] isPlain;
     private final List<Optional<Drops>> drops;
+    private final List<Optional<Paint.Label>> stuck;
     private final Meets shapes;
     private final double dropRest = 1 / (1 - Splits.mean(c -> Splits.mirrored(c, 1, DROP_INDEX)));
 
@@ -46,7 +51,7 @@ final class Coats {
         index = new double[count];
         slopes = new double[count];
         rests = new double[count];
-        firsts = new int[count];
+        finishes = new int[count];
         bodies = new double[3 * count];
         isPlain = new boolean[count];
         paints = parts.stream()
@@ -54,10 +59,12 @@ final class Coats {
                         ? Optional.of(opaque.paint())
                         : Optional.<Paint>empty())
                 .toList();
-        drops = paints.stream()
-                .map(paint -> paint.flatMap(Paint::beads)
-                        .filter(beads -> beads.cover() > 0)
-                        .map(Drops::new))
+        drops = parts.stream()
+                .map(part ->
+                        beads(part.coat()).filter(beads -> beads.cover() > 0).map(Drops::new))
+                .toList();
+        stuck = parts.stream()
+                .map(part -> part.coat() instanceof Coat.Clear clear ? clear.label() : Optional.<Paint.Label>empty())
                 .toList();
         Map<Finish, Integer> kept = new LinkedHashMap<>();
         parts.forEach(part -> {
@@ -66,19 +73,29 @@ final class Coats {
             }
         });
         tables = new float[(STEPS + 2) * kept.size()];
+        spreads = new float[(SPREADS + 2) * kept.size()];
         Map<Finish, Integer> first = new LinkedHashMap<>();
         for (int i = 0; i < count; i++) {
             if (parts.get(i).coat() instanceof Coat.Opaque opaque) {
                 put(i, opaque);
-                firsts[i] = (STEPS + 2) * kept.get(opaque.finish());
+                finishes[i] = kept.get(opaque.finish());
                 int alike = first.getOrDefault(opaque.finish(), i);
                 if (alike == i) {
                     first.put(opaque.finish(), i);
                     tabulate(i);
                 }
                 rests[i] = rests[alike];
+            } else if (parts.get(i).coat() instanceof Coat.Clear clear) {
+                index[i] = clear.wall().index();
             }
         }
+    }
+
+    private static Optional<Paint.Beads> beads(Coat coat) {
+        return switch (coat) {
+            case Coat.Opaque opaque -> opaque.paint().beads();
+            case Coat.Clear clear -> clear.beads();
+        };
     }
 
     private void put(int part, Coat.Opaque opaque) {
@@ -108,10 +125,43 @@ final class Coats {
 
     private void tabulate(int part) {
         for (int i = 0; i <= STEPS; i++) {
-            tables[firsts[part] + i] = (float) mirroredBy(part, (double) i / STEPS);
+            tables[(STEPS + 2) * finishes[part] + i] = (float) mirroredBy(part, (double) i / STEPS);
         }
         double mean = Splits.mean(cosine -> mirrored(part, cosine));
         rests[part] = mean < 1 ? 1 / (1 - mean) : 0;
+        spread(part);
+    }
+
+    /// Notes below which squared sine which share of even light from all round comes through.
+    private void spread(int part) {
+        int at = (SPREADS + 2) * finishes[part];
+        double[] sums = new double[STEPS + 1];
+        for (int i = 0; i < STEPS; i++) {
+            sums[i + 1] = sums[i] + 1 - mirrored(part, Math.sqrt(1 - (i + 0.5) / STEPS));
+        }
+        int i = 0;
+        for (int j = 0; j <= SPREADS + 1; j++) {
+            double wanted = Math.min(1, (double) j / SPREADS) * sums[STEPS];
+            while (i < STEPS - 1 && sums[i + 1] < wanted) {
+                i++;
+            }
+            double step = sums[i + 1] - sums[i];
+            double share = step > 0 ? Math.clamp((wanted - sums[i]) / step, 0, 1) : 1;
+            spreads[at + j] = (float) ((i + share) / STEPS);
+        }
+    }
+
+    /// Draws an angle as likely as its cosine and what the coat lets through there: the square of its sine.
+    ///
+    /// @param one drawn evenly, 0 to 1
+    double spread(int part, double one) {
+        if (kinds[part] <= MATTE) {
+            return one;
+        }
+        double at = one * SPREADS;
+        int step = (int) at;
+        int from = (SPREADS + 2) * finishes[part] + step;
+        return spreads[from] + (at - step) * (spreads[from + 1] - spreads[from]);
     }
 
     int kind(int part) {
@@ -139,7 +189,7 @@ final class Coats {
         }
         double at = cosine * STEPS;
         int step = (int) at;
-        int from = firsts[part] + step;
+        int from = (STEPS + 2) * finishes[part] + step;
         return tables[from] + (at - step) * (tables[from + 1] - tables[from]);
     }
 
@@ -165,11 +215,39 @@ final class Coats {
         return (1 - dropMirrors(cosine)) * dropRest;
     }
 
-    /// What a place of an opaque part sends back evenly.
+    /// Whether a clear part has a label.
+    boolean isLabelled(int part) {
+        return stuck.get(part).isPresent();
+    }
+
+    /// Whether a label lies on a place of a clear part.
     ///
     /// @param hit the place, its face noted
+    boolean covers(int part, Hit hit) {
+        Optional<Paint.Label> label = stuck.get(part);
+        return label.isPresent() && Labels.covers(shapes, part, label.get(), hit);
+    }
+
+    /// The index of a clear part's wall.
+    double wallIndex(int part) {
+        return index[part];
+    }
+
+    /// What an opaque place sends back evenly.
+    ///
+    /// @param hit the place, its face noted
+    /// @param cosine of the way it is met on against its facing; over 0 where it is met from within
     /// @param into takes three shares; a fourth number is used
-    void colour(int part, Hit hit, double[] into) {
+    void colour(int part, Hit hit, double cosine, double[] into) {
+        if (kinds[part] == CLEAR) {
+            Paint.Label label = stuck.get(part).orElseThrow();
+            if (cosine > 0) {
+                Labels.back(label, index[part], into);
+            } else {
+                Labels.front(shapes, part, label, hit, into);
+            }
+            return;
+        }
         into[0] = bodies[3 * part];
         into[1] = bodies[3 * part + 1];
         into[2] = bodies[3 * part + 2];
@@ -185,8 +263,12 @@ final class Coats {
             into[1] *= share;
             into[2] *= share;
         }
-        if (paint.label().isPresent()) {
-            label(part, paint.label().get(), hit, into);
+        label(part, paint.label(), hit, into);
+    }
+
+    private void label(int part, Optional<Paint.Label> label, Hit hit, double[] into) {
+        if (label.isPresent() && Labels.covers(shapes, part, label.get(), hit)) {
+            Labels.front(shapes, part, label.get(), hit, into);
         }
     }
 
@@ -197,39 +279,5 @@ final class Coats {
             case Shapes.BOX -> hit.ownZ / shapes.size(part, 2);
             default -> hit.ownZ / shapes.size(part, 1);
         };
-    }
-
-    private void label(int part, Paint.Label label, Hit hit, double[] into) {
-        double down = (label.bottomMetres() + label.heightMetres() - hit.ownZ) / label.heightMetres();
-        if (!(down >= 0 && down <= 1)) {
-            return;
-        }
-        double across;
-        if (shapes.kind(part) == Shapes.BOX) {
-            if (hit.piece != 2) {
-                return;
-            }
-            across = hit.ownX / label.widthMetres() + 0.5;
-        } else if (shapes.kind(part) == Shapes.TURNED && shapes.faces(hit.piece) == 0) {
-            double radius = Math.sqrt(hit.ownX * hit.ownX + hit.ownY * hit.ownY);
-            across = Math.atan2(hit.ownX, -hit.ownY) * radius / label.widthMetres() + 0.5;
-        } else {
-            return;
-        }
-        if (!(across >= 0 && across <= 1)) {
-            return;
-        }
-        Rgb paper = label.paper();
-        if (label.art().isEmpty()) {
-            into[0] = paper.red();
-            into[1] = paper.green();
-            into[2] = paper.blue();
-            return;
-        }
-        label.art().get().at(across, down, into);
-        double bare = 1 - into[3];
-        into[0] = into[0] * into[3] + bare * paper.red();
-        into[1] = into[1] * into[3] + bare * paper.green();
-        into[2] = into[2] * into[3] + bare * paper.blue();
     }
 }

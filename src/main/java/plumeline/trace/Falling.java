@@ -10,6 +10,7 @@ final class Falling {
     final double[] lux = new double[3];
 
     final Shadows shadows;
+    final Around around;
     final Hit scratch = new Hit();
     final Optional<Bending> bending;
 
@@ -22,6 +23,7 @@ final class Falling {
     Falling(Ready ready) {
         this.ready = ready;
         shadows = new Shadows(ready);
+        around = new Around(ready, shadows);
         bending = ready.basin.map(basin -> new Bending(ready, basin, shadows));
     }
 
@@ -91,46 +93,18 @@ final class Falling {
                 && !ready.stops(px, py, pz, x / far, y / far, z / far, far - Rows.BEFORE_METRES, scratch);
     }
 
-    /// Follows a way to the surround: straight before the place, or one by chance.
+    /// Follows a way to the surround: straight before the place, or one by chance. What comes is in `around`.
     ///
-    /// @return the cosine of the way; 0 where it is straight and stands for all, below 0 where nothing comes
-    /// through
-    double around(Rows rows, int k, State state, Draws draws) {
-        tried[0] = rows.nx[k];
-        tried[1] = rows.ny[k];
-        tried[2] = rows.nz[k];
-        tried[3] = 0;
-        draws.next();
-        if (!draws.isMiddle()) {
-            turn(rows.nx[k], rows.ny[k], rows.nz[k], draws.u, draws.v);
+    /// @param part whose coat it is, or −1
+    void around(Rows rows, int k, int part, State in, Draws draws) {
+        double nx = rows.nx[k];
+        double ny = rows.ny[k];
+        double nz = rows.nz[k];
+        if (draws.isMiddle()) {
+            around.follow(rows.px[k], rows.py[k], rows.pz[k], nx, ny, nz, part, in.within, in.medium, draws);
+        } else {
+            around.leave(rows.px[k], rows.py[k], rows.pz[k], nx, ny, nz, part, in.within, in.medium, draws);
         }
-        boolean passes = shadows.passes(
-                rows.px[k],
-                rows.py[k],
-                rows.pz[k],
-                tried[0],
-                tried[1],
-                tried[2],
-                Double.POSITIVE_INFINITY,
-                state.within,
-                state.medium);
-        return passes ? tried[3] : -1;
-    }
-
-    /// Chooses a direction, each as likely as the cosine of its angle; and notes that cosine.
-    private void turn(double nx, double ny, double nz, double one, double other) {
-        double out = Math.sqrt(one);
-        double angle = 2 * Math.PI * other;
-        double cosine = Math.sqrt(1 - one);
-        double sign = nz >= 0 ? 1 : -1;
-        double a = -1 / (sign + nz);
-        double b = nx * ny * a;
-        double u = out * Math.cos(angle);
-        double v = out * Math.sin(angle);
-        tried[0] = u * (1 + sign * nx * nx * a) + v * b + cosine * nx;
-        tried[1] = u * sign * b + v * (sign + ny * ny * a) + cosine * ny;
-        tried[2] = -u * sign * nx - v * ny + cosine * nz;
-        tried[3] = cosine;
     }
 
     /// Sums the light on a patch by many ways a light.
@@ -197,19 +171,15 @@ final class Falling {
 
     private void addSurround(
             double px, double py, double pz, double nx, double ny, double nz, State state, int samples, long seed) {
-        if (!(ready.surround[0] + ready.surround[1] + ready.surround[2] > 0)) {
+        if (!around.shines()) {
             return;
         }
         Draws draws = new Draws();
         for (int i = 0; i < samples; i++) {
             draws.begin(seed, -1, i, samples);
-            draws.next();
-            turn(nx, ny, nz, draws.u, draws.v);
-            if (shadows.passes(
-                    px, py, pz, tried[0], tried[1], tried[2], Double.POSITIVE_INFINITY, state.within, state.medium)) {
-                for (int channel = 0; channel < 3; channel++) {
-                    lux[channel] += Math.PI * ready.surround[channel] * shadows.through[channel] / samples;
-                }
+            around.leave(px, py, pz, nx, ny, nz, -1, state.within, state.medium, draws);
+            for (int channel = 0; channel < 3; channel++) {
+                lux[channel] += Math.PI * around.comes[channel] / samples;
             }
         }
     }
@@ -256,18 +226,19 @@ final class Falling {
     }
 
     private void fillAround(Fog fog, int index, double x, double y, double z, State state) {
-        if (!(ready.surround[0] + ready.surround[1] + ready.surround[2] > 0)) {
+        if (!around.shines()) {
             return;
         }
+        Draws draws = new Draws();
+        draws.begin(0, 0, 0, 1);
         for (int side = 0; side < 6; side++) {
             double sign = side < 3 ? 1 : -1;
             double dx = side % 3 == 0 ? sign : 0;
             double dy = side % 3 == 1 ? sign : 0;
             double dz = side % 3 == 2 ? sign : 0;
-            if (shadows.passes(x, y, z, dx, dy, dz, Double.POSITIVE_INFINITY, state.within, state.medium)) {
-                for (int channel = 0; channel < 3; channel++) {
-                    fog.shine(index, channel, 4 * Math.PI / 6 * ready.surround[channel] * shadows.through[channel]);
-                }
+            around.follow(x, y, z, dx, dy, dz, -1, state.within, state.medium, draws);
+            for (int channel = 0; channel < 3; channel++) {
+                fog.shine(index, channel, 4 * Math.PI / 6 * around.comes[channel]);
             }
         }
     }

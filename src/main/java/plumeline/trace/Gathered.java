@@ -107,7 +107,7 @@ final class Gathered {
                 }
             }
         }
-        boolean isAround = ready.surround[0] + ready.surround[1] + ready.surround[2] > 0;
+        boolean isAround = falling.around.shines();
         for (int k = 0; k < count; k++) {
             if (isAround) {
                 around(k);
@@ -229,12 +229,8 @@ final class Gathered {
 
     private void around(int k) {
         draws.resume(keys[k], lamps.count(), indices[k]);
-        double cosine = falling.around(rows, k, states[k], draws);
-        double passes = cosine > 0 ? Math.PI * passes(coats[k], cosine) : Math.PI;
-        if (cosine >= 0) {
-            rows.sumRed[k] += passes * ready.surround[0] * falling.shadows.through[0];
-            rows.sumGreen[k] += passes * ready.surround[1] * falling.shadows.through[1];
-            rows.sumBlue[k] += passes * ready.surround[2] * falling.shadows.through[2];
-        }
+        falling.around(rows, k, coats[k], states[k], draws);
+        double[] comes = falling.around.comes;
+        add(k, Math.PI, comes[0], comes[1], comes[2]);
     }
 }

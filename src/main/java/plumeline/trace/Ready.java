@@ -15,6 +15,9 @@ import plumeline.scenery.World;
 final class Ready {
     private static final int NOWHERE = -1;
 
+    /// How often a way is followed through the outside of a clear part.
+    private static final int MOST_CROSSINGS = 16;
+
     final Meets shapes;
     final Coats coats;
     final Lamps lamps;
@@ -26,6 +29,7 @@ final class Ready {
     private final int parts;
     private final int[] opaque;
     private final int[] clear;
+    private final int[] labelled;
     private final int[] walls;
     private final int[] rooms;
     private final int[] liquids;
@@ -66,6 +70,7 @@ final class Ready {
         lamps = new Lamps(world.lights());
         opaque = numbered(all, Coat.Opaque.class);
         clear = numbered(all, Coat.Clear.class);
+        labelled = IntStream.of(clear).filter(coats::isLabelled).toArray();
         crowd = Crowd.of(opaque, shapes);
         for (int i = 0; i < parts; i++) {
             hosts.add(hosts(i));
@@ -148,6 +153,14 @@ final class Ready {
     /// Whether light may be taken or scattered on its way through a substance.
     boolean takesLight(int medium) {
         return hasFog || media.takesLight(medium);
+    }
+
+    /// Whether clouds are in a substance: in a basin's water, not in a vessel that stands in it; all round where no
+    /// basin is.
+    ///
+    /// @param within the clear part, or −1
+    boolean mayHoldInk(int within, int medium) {
+        return hasFog && (tub.isEmpty() || (within < 0 && medium == water));
     }
 
     /// Whether light that passes has anything to lose but where it is stopped.
@@ -264,12 +277,72 @@ final class Ready {
     /// Whether something opaque stands in a way.
     boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
         scratch.clear(far);
-        return crowd.stops(ox, oy, oz, dx, dy, dz, scratch);
+        if (crowd.stops(ox, oy, oz, dx, dy, dz, scratch)) {
+            return true;
+        }
+        for (int part : labelled) {
+            scratch.clear(far);
+            if (isLabelMet(part, ox, oy, oz, dx, dy, dz, scratch)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /// Finds where a way meets a clear part's label, from outside or from within, before `hit.t`.
+    ///
+    /// @return whether it does; where it doesn't, the hit is as it was but for its place
+    private boolean isLabelMet(int part, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        double far = hit.t;
+        int what = hit.what;
+        int index = hit.index;
+        int piece = hit.piece;
+        double from = 0;
+        for (int i = 0; i < MOST_CROSSINGS; i++) {
+            double x = ox + from * dx;
+            double y = oy + from * dy;
+            double z = oz + from * dz;
+            hit.t = far - from;
+            if (!shapes.meets(part, x, y, z, dx, dy, dz, hit)) {
+                break;
+            }
+            hit.what = Hit.PART;
+            hit.index = part;
+            place(x, y, z, dx, dy, dz, hit);
+            from += hit.t;
+            if (isOpaque(hit)) {
+                hit.t = from;
+                return true;
+            }
+        }
+        hit.t = far;
+        hit.what = what;
+        hit.index = index;
+        hit.piece = piece;
+        return false;
+    }
+
+    /// Whether no light goes through a met place: an opaque part's, or a label's on a clear one.
+    boolean isOpaque(Hit hit) {
+        return hit.what == Hit.PART && (!isClear(hit.index) || coats.covers(hit.index, hit));
+    }
+
+    /// Finds the first opaque place that a way meets.
+    void opaqueNearest(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        hit.clear(Double.POSITIVE_INFINITY);
+        crowd.meets(ox, oy, oz, dx, dy, dz, hit);
+        for (int part : labelled) {
+            isLabelMet(part, ox, oy, oz, dx, dy, dz, hit);
+        }
+        place(ox, oy, oz, dx, dy, dz, hit);
     }
 
     /// Notes on which of many ways nothing opaque can lie.
     void mayStop(Rows rows, int count) {
         crowd.mayStop(rows, count);
+        if (labelled.length > 0) {
+            Arrays.fill(rows.near, 0, count, -1);
+        }
     }
 
     /// Notes on which of many ways nothing clear can lie.

@@ -9,6 +9,12 @@ final class Shadows {
     /// What came through by the last way, shares of one a channel.
     final double[] through = new double[3];
 
+    /// The clear part that the last way ended in, or −1.
+    int within;
+
+    /// The substance that it ended in.
+    int medium;
+
     private final Ready ready;
     private final Hit hit = new Hit();
     private final double[] span = new double[2];
@@ -38,13 +44,26 @@ final class Shadows {
 
     /// Works out what comes through along a way on which nothing opaque lies.
     void dim(double ox, double oy, double oz, double dx, double dy, double dz, double far, int within, int medium) {
+        start(within, medium);
+        if (ready.hasClear()) {
+            cross(ox, oy, oz, dx, dy, dz, far, all, Faces.MIRROR);
+        }
+    }
+
+    /// Likewise, but what clear faces mirror isn't lost.
+    void take(double ox, double oy, double oz, double dx, double dy, double dz, double far, int within, int medium) {
+        start(within, medium);
+        if (ready.hasClear()) {
+            cross(ox, oy, oz, dx, dy, dz, far, all, Faces.PASS_ALL);
+        }
+    }
+
+    private void start(int from, int substance) {
         through[0] = 1;
         through[1] = 1;
         through[2] = 1;
-        if (ready.hasClear()) {
-            cross(ox, oy, oz, dx, dy, dz, far, within, medium, all);
-            veil(ox, oy, oz, dx, dy, dz, far);
-        }
+        within = from;
+        medium = substance;
     }
 
     /// Follows a piece of a way that a basin bends: what comes through becomes less by it. The basin's own surfaces
@@ -57,8 +76,9 @@ final class Shadows {
         if (ready.stops(ox, oy, oz, dx, dy, dz, far, hit)) {
             return false;
         }
-        cross(ox, oy, oz, dx, dy, dz, far, within, medium, pastBasin);
-        veil(ox, oy, oz, dx, dy, dz, far);
+        this.within = within;
+        this.medium = medium;
+        cross(ox, oy, oz, dx, dy, dz, far, pastBasin, Faces.MIRROR);
         return true;
     }
 
@@ -69,6 +89,14 @@ final class Shadows {
                 through[i] *= Math.exp(-fog.takes(i) * thick);
             }
         }
+    }
+
+    /// What clear faces do to light that crosses them.
+    private enum Faces {
+        /// They mirror some away.
+        MIRROR,
+        /// As much comes back from elsewhere.
+        PASS_ALL
     }
 
     /// Finds the first clear surface.
@@ -84,38 +112,44 @@ final class Shadows {
             double dy,
             double dz,
             double far,
-            int within,
-            int medium,
-            Nearest nearest) {
+            Nearest nearest,
+            Faces faces) {
         double x = ox;
         double y = oy;
         double z = oz;
         double left = far;
-        int in = within;
-        int substance = medium;
         for (int i = 0; i < MOST_SURFACES; i++) {
             hit.clear(left);
-            nearest.find(x, y, z, dx, dy, dz, in, hit);
-            boolean isLast = hit.what == Hit.NOTHING;
-            if (ready.media.takesLight(substance)) {
-                for (int channel = 0; channel < 3; channel++) {
-                    through[channel] *= ready.media.left(substance, channel, hit.t);
-                }
+            nearest.find(x, y, z, dx, dy, dz, within, hit);
+            if (ready.takesLight(medium)) {
+                takeUpTo(x, y, z, dx, dy, dz);
             }
-            if (isLast) {
+            if (hit.what == Hit.NOTHING) {
                 return;
             }
             ready.place(x, y, z, dx, dy, dz, hit);
             double cosine = dx * hit.nx + dy * hit.ny + dz * hit.nz;
             int inner = ready.inner(hit);
             int outer = ready.outer(hit);
-            lose(Math.min(1, Math.abs(cosine)), ready.media.index(inner), ready.media.index(outer));
-            substance = cosine < 0 ? inner : outer;
-            in = cosine < 0 ? ready.innerPart(hit) : ready.outerPart(hit);
+            if (faces == Faces.MIRROR) {
+                lose(Math.min(1, Math.abs(cosine)), ready.media.index(inner), ready.media.index(outer));
+            }
+            medium = cosine < 0 ? inner : outer;
+            within = cosine < 0 ? ready.innerPart(hit) : ready.outerPart(hit);
             x = hit.x;
             y = hit.y;
             z = hit.z;
             left -= hit.t;
+        }
+    }
+
+    /// Takes what the substance takes on the way to what is met, and clouds where they can be.
+    private void takeUpTo(double x, double y, double z, double dx, double dy, double dz) {
+        for (int channel = 0; channel < 3; channel++) {
+            through[channel] *= ready.media.left(medium, channel, hit.t);
+        }
+        if (ready.mayHoldInk(within, medium)) {
+            veil(x, y, z, dx, dy, dz, hit.t);
         }
     }
 

@@ -35,11 +35,16 @@ final class Sighting {
         int part = follow();
         double wayMetres = part == NOTHING ? Double.POSITIVE_INFINITY : way;
         int mirrored = NOTHING;
-        if (part >= 0 && (ready.isClear(part) || ready.coats.mirrors(part))) {
+        if (part >= 0 && mirrors(part)) {
             mirror();
             mirrored = follow();
         }
         return new Tracer.Seen(part, mirrored, wayMetres);
+    }
+
+    /// A label on a clear part mirrors nothing.
+    private boolean mirrors(int part) {
+        return ready.isClear(part) ? !ready.isOpaque(hit) : ready.coats.mirrors(part);
     }
 
     private void mirror() {

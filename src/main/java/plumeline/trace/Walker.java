@@ -137,8 +137,7 @@ final class Walker {
             ray.x = hit.x;
             ray.y = hit.y;
             ray.z = hit.z;
-            boolean isOpaque = hit.what == Hit.PART && !ready.isClear(hit.index);
-            if (!(isOpaque ? isMirrored(ray, draws) : goesOn(ray, draws))) {
+            if (!(ready.isOpaque(hit) ? isMirrored(ray, draws) : goesOn(ray, draws))) {
                 return;
             }
         }
@@ -173,8 +172,12 @@ final class Walker {
         weight[0] = ray.red;
         weight[1] = ray.green;
         weight[2] = ray.blue;
+        boolean mayHoldInk = ready.mayHoldInk(ray.in.within, ray.in.medium);
         for (Fog fog : ready.fogs) {
             draws.next();
+            if (!mayHoldInk) {
+                continue;
+            }
             fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, draws.u, span, weight, light);
         }
         for (int i = 0; i < 3; i++) {
@@ -189,10 +192,10 @@ final class Walker {
     ///
     /// @return whether it goes on
     private boolean goesOn(Ray ray, Draws draws) {
-        double nx = hit.nx;
-        double ny = hit.ny;
-        double nz = hit.nz;
-        double cosine = -(ray.dx * nx + ray.dy * ny + ray.dz * nz);
+        double outX = hit.nx;
+        double outY = hit.ny;
+        double outZ = hit.nz;
+        double cosine = -(ray.dx * outX + ray.dy * outY + ray.dz * outZ);
         boolean comesIn = cosine > 0;
         int inner = ready.inner(hit);
         int outer = ready.outer(hit);
@@ -204,6 +207,11 @@ final class Walker {
             ray.in.set(within, next);
             return true;
         }
+        boolean isDrop = outer == Media.AIR && isOnDrop(ray, comesIn);
+        double nx = isDrop ? facet[0] : outX;
+        double ny = isDrop ? facet[1] : outY;
+        double nz = isDrop ? facet[2] : outZ;
+        cosine = isDrop ? -(ray.dx * nx + ray.dy * ny + ray.dz * nz) : cosine;
         double straight = Math.min(1, Math.abs(cosine));
         double ratio = from / to;
         double behind = 1 - ratio * ratio * (1 - straight * straight);
@@ -214,6 +222,9 @@ final class Walker {
         double mirrorZ = ray.dz + 2 * cosine * nz;
         if (share >= 1) {
             ray.turn(mirrorX, mirrorY, mirrorZ);
+            if (isDrop) {
+                keepSide(ray, comesIn ? 1 : -1, outX, outY, outZ);
+            }
             if (++ray.mirrors > MOST_MIRRORS) {
                 rest(ray, 1, from);
                 return false;
@@ -223,12 +234,18 @@ final class Walker {
         if (share * ray.counts() >= CUT && ray.mirrors < MOST_MIRRORS) {
             Ray parted = rays[ray.level + 1];
             parted.part(ray, share, mirrorX, mirrorY, mirrorZ);
+            if (isDrop) {
+                keepSide(parted, comesIn ? 1 : -1, outX, outY, outZ);
+            }
             follow(parted, draws);
         } else {
             rest(ray, share, from);
         }
         double along = comesIn ? ratio * straight - bent : bent - ratio * straight;
         ray.turn(ratio * ray.dx + along * nx, ratio * ray.dy + along * ny, ratio * ray.dz + along * nz);
+        if (isDrop) {
+            keepSide(ray, comesIn ? -1 : 1, outX, outY, outZ);
+        }
         ray.dim((1 - share) * ratio * ratio);
         ray.in.set(within, next);
         if (ray.counts() < CUT) {
@@ -238,6 +255,28 @@ final class Walker {
         return true;
     }
 
+    /// Whether a drop sits where a ray meets a clear part's outside; then the facet is its.
+    private boolean isOnDrop(Ray ray, boolean comesIn) {
+        if (hit.what != Hit.PART || ready.coats.drops(hit.index).isEmpty()) {
+            return false;
+        }
+        part = hit.index;
+        facet[0] = hit.nx;
+        facet[1] = hit.ny;
+        facet[2] = hit.nz;
+        return turnToDrop(1) && ray.dx * facet[0] + ray.dy * facet[1] + ray.dz * facet[2] < 0 == comesIn;
+    }
+
+    /// Keeps what a drop turned to the wrong side of the surface under it on the right one.
+    ///
+    /// @param side over 0 for the outer one
+    private static void keepSide(Ray ray, int side, double nx, double ny, double nz) {
+        double out = ray.dx * nx + ray.dy * ny + ray.dz * nz;
+        if (out * side < 0) {
+            ray.turn(ray.dx - 2 * out * nx, ray.dy - 2 * out * ny, ray.dz - 2 * out * nz);
+        }
+    }
+
     /// Lets a ray meet an opaque place: what it sends back evenly is added, what it mirrors becomes the ray.
     ///
     /// @return whether it goes on
@@ -245,7 +284,11 @@ final class Walker {
         double share = opaque(ray, draws);
         ray.turn(facet[0], facet[1], facet[2]);
         ray.dim(share);
-        return share > 0 && ray.counts() >= CUT && ray.mirrors++ < MOST_MIRRORS;
+        boolean goesOn = share > 0 && ray.counts() >= CUT && ray.mirrors++ < MOST_MIRRORS;
+        if (share > 0 && !goesOn) {
+            rest(ray, 1, ready.media.index(ray.in.medium));
+        }
+        return goesOn;
     }
 
     /// Adds what an opaque place sends back evenly, and tells where it mirrors to.
@@ -265,7 +308,7 @@ final class Walker {
         facet[0] = nx;
         facet[1] = ny;
         facet[2] = nz;
-        boolean isDrop = coats.drops(part).isPresent() && turnToDrop(side);
+        boolean isDrop = coats.drops(part).isPresent() && (side > 0 || !ready.isClear(part)) && turnToDrop(side);
         if (!isDrop && coats.kind(part) == Coats.SATIN) {
             turnToFacet(dx, dy, dz, draws);
         }
@@ -278,7 +321,7 @@ final class Walker {
         }
         onFacet = Math.min(1, onFacet);
         double share = isDrop ? coats.dropMirrors(onFacet) : coats.mirrored(part, onFacet);
-        coats.colour(part, hit, colour);
+        coats.colour(part, hit, -cosine, colour);
         double even = (1 - share) / Math.PI;
         double r = ray.red * even * colour[0];
         double g = ray.green * even * colour[1];

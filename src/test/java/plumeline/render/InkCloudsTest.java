@@ -195,6 +195,48 @@ final class InkCloudsTest {
         assertThat(low).isEqualTo(law, within(0.1 * place.radiusMetres(law) + field.zMetres()));
     }
 
+    /// After the squeeze the stem's upper end is round: from its top down its half-width is that of half a ball.
+    @Test
+    void stemInLaw_endsRound() {
+        Stage stage = stage(release("heavy", "volume: 5 ml, bore: 2 mm, squeeze_time: 1 s"));
+        Field field = LooseShots.law(stage).findField(GO + 1.2).orElseThrow();
+        int top = field.high() - 1;
+        while (halfWidthMetres(field, top) == 0) {
+            top--;
+        }
+        double ball = 0;
+        int under = top;
+        while (halfWidthMetres(field, under - 1) > halfWidthMetres(field, under)) {
+            ball = halfWidthMetres(field, --under);
+            if ((top - under + 1) * field.zMetres() >= ball) {
+                break;
+            }
+        }
+        assertThat(top - under).isGreaterThan(3);
+        for (int k = under; k <= top; k++) {
+            double down = (top - k + 0.5) * field.zMetres() / ball;
+            double wanted = ball * Math.sqrt(down * (2 - down));
+            assertThat(halfWidthMetres(field, k)).isCloseTo(wanted, within(0.15 * ball));
+        }
+        assertThat(halfWidthMetres(field, top)).isLessThan(0.6 * ball);
+    }
+
+    /// To the half of what the axis has, between cells' middles straight.
+    private static double halfWidthMetres(Field field, int k) {
+        int middle = field.across() / 2;
+        double half = field.share(middle, middle, k) / 2;
+        int i = middle;
+        while (half > 0 && field.share(i, middle, k) > half) {
+            i++;
+        }
+        if (half == 0) {
+            return 0;
+        }
+        double before = field.share(i - 1, middle, k);
+        double past = (before - half) / (before - field.share(i, middle, k));
+        return (i - 1 - middle + past + 0.5) * field.xMetres();
+    }
+
     private static double clearShare(Field field, int k) {
         double metres = 0;
         for (int j = 0; j < field.deep(); j++) {

@@ -51,9 +51,24 @@ final class SetShots {
     }
 
     static ShotSet one(String things, String kit, String shot, Map<String, Art> art) {
-        Plan plan = plan(ONE.replace("THINGS", things).replace("KIT", kit).replace("SHOT", shot));
+        return set(ONE.replace("THINGS", things).replace("KIT", kit).replace("SHOT", shot), art);
+    }
+
+    private static ShotSet set(String text, Map<String, Art> art) {
+        Plan plan = plan(text);
         Stage stage = Stage.of(plan, plan.shots().getFirst());
         return ShotSet.of(plan, stage, stage.startValues(), new Props(art, Optional.empty()));
+    }
+
+    /// The same, the shot's own `place` instead, if it has one.
+    static ShotSet placed(String things, String kit, String shot, Map<String, Art> art) {
+        String text =
+                shot.contains("place:") ? ONE.replace("place: {hero: {thing: tin, at: [0 mm, 0 mm]}}\n    ", "") : ONE;
+        return set(text.replace("THINGS", things).replace("KIT", kit).replace("SHOT", shot), art);
+    }
+
+    static ShotSet placed(String things, String kit, String shot) {
+        return placed(things, kit, shot, Map.of());
     }
 
     static ShotSet one(String things, String kit, String shot) {

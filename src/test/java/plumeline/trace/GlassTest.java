@@ -97,7 +97,7 @@ final class GlassTest {
             Part block = new Part(
                     "block",
                     new Form.Posed(new Body(new Solid.Box(4, 0.01, 4), new Pose(new Vec(0, 0, -2), 0, 0))),
-                    new Coat.Clear(GLASS, Optional.empty()));
+                    Coat.Clear.bare(GLASS, Optional.empty()));
             Light behind = Sets.face(
                     new plumeline.light.Panel(new Vec(0, 1, 0), new Vec(0, -1, 0), new Vec(1, 0, 0), 50, 50, 1000));
             Eye eye = Sets.eye(new Vec(-Math.sin(angle), -Math.cos(angle), 0), Vec.ZERO, 1e-4);
@@ -117,7 +117,7 @@ final class GlassTest {
             Part block = new Part(
                     "block",
                     new Form.Posed(new Body(new Solid.Box(4, metres, 4), new Pose(new Vec(0, 0, -2), 0, 0))),
-                    new Coat.Clear(tinted, Optional.empty()));
+                    Coat.Clear.bare(tinted, Optional.empty()));
             double angle = Math.toRadians(25);
             Eye eye = Sets.eye(new Vec(-Math.sin(angle), -Math.cos(angle), 0), Vec.ZERO, 1e-6);
             Plate plate = Sets.exposed(Sets.world(List.of(block), List.of(), Sets.ONE), eye, 1, 1);
@@ -159,7 +159,7 @@ final class GlassTest {
         Part tumbler = new Part(
                 "tumbler",
                 new Form.Posed(new Body(outer, Pose.at(0, 0))),
-                new Coat.Clear(GLASS, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.114), 0.003, 0.2, WATER))));
+                Coat.Clear.bare(GLASS, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.114), 0.003, 0.2, WATER))));
         int checked = 0;
         for (int i = -14; i <= 14; i++) {
             double aside = i * 0.002;
@@ -187,7 +187,7 @@ final class GlassTest {
         Part tumbler = new Part(
                 "tumbler",
                 new Form.Posed(new Body(new Solid.Box(0.1, 0.1, 0.12), Pose.at(0, 0))),
-                new Coat.Clear(
+                Coat.Clear.bare(
                         Medium.clear(1.0001),
                         Optional.of(new Coat.Room(
                                 new Solid.Box(0.09, 0.09, 0.11),
@@ -224,5 +224,55 @@ final class GlassTest {
         World lit = new World(List.of(), List.of(spot), Optional.empty(), List.of(cloud), Sets.DARK);
         double wanted = 1000 / 4.0 * 0.05 / (4 * Math.PI);
         assertThat(Sets.exposed(lit, eye, 1, 1).light(0, 0, 1)).isCloseTo(wanted, within(0.06 * wanted));
+    }
+
+    private static Cloud ink(double takes) {
+        float[] shares = new float[4 * 4 * 4];
+        java.util.Arrays.fill(shares, 1f);
+        return new Cloud(
+                new Bounds(new Vec(-0.1, 0.02, 0.05), new Vec(0.1, 0.19, 0.2)),
+                4,
+                4,
+                4,
+                shares,
+                new Rgb(takes, takes, takes),
+                Sets.DARK);
+    }
+
+    /// A vessel in a basin keeps the ink round it out: sight through its middle goes through less, and so does light.
+    @Test
+    void vesselInInk_holdsNone() {
+        Medium still = Medium.clear(1);
+        Basin basin = new Basin(basin().outside(), basin().inside(), 0.28, still, Medium.clear(1.0001));
+        Part vessel = new Part(
+                "vessel",
+                new Form.Posed(new Body(new Solid.Box(0.1, 0.08, 0.12), new Pose(new Vec(0, 0.106, 0.06), 0, 0))),
+                Coat.Clear.bare(
+                        Medium.clear(1.0002),
+                        Optional.of(
+                                new Coat.Room(new Solid.Box(0.098, 0.078, 0.118), 0.001, 0.09, Medium.clear(1.0001)))));
+        World world = new World(List.of(vessel), List.of(), Optional.of(basin), List.of(ink(5)), Sets.ONE);
+        double[][] ways = {{0, 0.1, 0.17 - 0.08}, {0.08, 0.1, 0.17}, {0, 0.16, 0.17 - 0.08}};
+        for (double[] way : ways) {
+            Vec through = new Vec(way[0], 0, way[1]);
+            Eye eye = Sets.eye(new Vec(way[0], -1, way[1]), through, 1e-6);
+            double left = Math.exp(-5 * way[2]);
+            assertThat(Sets.exposed(world, eye, 1, 1).light(0, 0, 1)).isCloseTo(left, within(0.002));
+            Shadows shadows = new Shadows(new Ready(world));
+            shadows.dim(way[0], -0.5, way[1], 0, 1, 0, 1, -1, Media.AIR);
+            assertThat(shadows.through[1]).isCloseTo(left, within(0.002));
+        }
+    }
+
+    /// Ink is in the water only: what of a cloud's box is over it doesn't count.
+    @Test
+    void inkOverTheWater_isNone() {
+        Medium still = Medium.clear(1);
+        Basin basin = new Basin(basin().outside(), basin().inside(), 0.12, still, Medium.clear(1.0001));
+        World world = new World(List.of(), List.of(), Optional.of(basin), List.of(ink(5)), Sets.ONE);
+        Plate over = Sets.exposed(world, Sets.eye(new Vec(0, -1, 0.15), new Vec(0, 0, 0.15), 1e-6), 1, 1);
+        Plate under = Sets.exposed(world, Sets.eye(new Vec(0, -1, 0.1), new Vec(0, 0, 0.1), 1e-6), 1, 1);
+        assertThat(over.light(0, 0, 1)).isCloseTo(1, within(0.001));
+        assertThat(under.light(0, 0, 1)).isCloseTo(Math.exp(-5 * 0.17), within(0.002));
     }
 }

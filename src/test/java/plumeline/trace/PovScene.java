@@ -100,7 +100,7 @@ public final class PovScene {
                         paint.body().blue(),
                         finish instanceof Finish.Matte ? "" : "reflection { 0, 1 fresnel on } conserve_energy",
                         finish instanceof Finish.Matte ? "" : "interior { ior 1.5 }");
-            case Coat.Clear(Medium wall, var _) ->
+            case Coat.Clear(Medium wall, var _, var _, var _) ->
                 String.format(
                         Locale.ROOT,
                         " texture { pigment { rgbt 1 } finish { ambient 0 diffuse 0 reflection { 0, 1 fresnel on }"
