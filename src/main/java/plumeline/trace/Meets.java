@@ -133,14 +133,19 @@ final class Meets {
         double px = ox - frames[f];
         double py = oy - frames[f + 1];
         double pz = oz - frames[f + 2];
+        double z = px * frames[f + 9] + py * frames[f + 10] + pz * frames[f + 11];
+        double w = dx * frames[f + 9] + dy * frames[f + 10] + dz * frames[f + 11];
+        if (kinds[shape] == Shapes.TURNED) {
+            // Round its axis all ways are the same: what lies across is found without turning it.
+            double across = Math.max(0, 1 - w * w);
+            double toward = px * dx + py * dy + pz * dz - z * w;
+            return turned(shape, across, toward, px * px + py * py + pz * pz - z * z, z, w, hit);
+        }
         double x = px * frames[f + 3] + py * frames[f + 4] + pz * frames[f + 5];
         double y = px * frames[f + 6] + py * frames[f + 7] + pz * frames[f + 8];
-        double z = px * frames[f + 9] + py * frames[f + 10] + pz * frames[f + 11];
         double u = dx * frames[f + 3] + dy * frames[f + 4] + dz * frames[f + 5];
         double v = dx * frames[f + 6] + dy * frames[f + 7] + dz * frames[f + 8];
-        double w = dx * frames[f + 9] + dy * frames[f + 10] + dz * frames[f + 11];
         return switch (kinds[shape]) {
-            case Shapes.TURNED -> turned(shape, x, y, z, u, v, w, hit);
             case Shapes.BOX -> box(shape, x, y, z, u, v, w, hit);
             case Shapes.BALL -> ball(shape, x, y, z, u, v, w, hit);
             case Shapes.SHEET -> sheet(shape, x, y, z, u, v, w, hit);
@@ -149,10 +154,11 @@ final class Meets {
     }
 
     /// First what of the ray is in the cylinder round the whole; then only the pieces at heights that it passes there.
-    private boolean turned(int shape, double x, double y, double z, double u, double v, double w, Hit hit) {
-        double a = u * u + v * v;
-        double b = x * u + y * v;
-        double c = x * x + y * y;
+    ///
+    /// @param a square of the direction across the axis
+    /// @param b product of direction and place across it
+    /// @param c square of the place's distance from it
+    private boolean turned(int shape, double a, double b, double c, double z, double w, Hit hit) {
         double from = NEAR_METRES;
         double to = hit.t;
         double past = c - sizes[3 * shape];

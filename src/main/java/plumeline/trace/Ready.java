@@ -154,7 +154,7 @@ final class Ready {
     /// @param in what the ray is in
     void nearest(double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
-        if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, hit)) {
+        if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, in.medium, hit)) {
             crowd.meets(ox, oy, oz, dx, dy, dz, hit);
             clearNearest(ox, oy, oz, dx, dy, dz, in.within, hit);
             lamps.meets(ox, oy, oz, dx, dy, dz, hit);
@@ -163,11 +163,16 @@ final class Ready {
     }
 
     /// Finds what a ray meets that is in a basin's panes or water: it doesn't get out before it has met them.
-    private boolean isMetInBasin(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    private boolean isMetInBasin(
+            double ox, double oy, double oz, double dx, double dy, double dz, int medium, Hit hit) {
         if (tub.isEmpty()) {
             return false;
         }
-        tub.get().meets(ox, oy, oz, dx, dy, dz, hit);
+        if (medium == water) {
+            tub.get().meetsFromWater(ox, oy, oz, dx, dy, dz, hit);
+        } else {
+            tub.get().meetsFromPane(ox, oy, oz, dx, dy, dz, hit);
+        }
         if (hit.what == Hit.NOTHING) {
             return false;
         }
@@ -181,7 +186,6 @@ final class Ready {
                 hit.index = part;
             }
         }
-        lamps.meets(ox, oy, oz, dx, dy, dz, hit);
         return true;
     }
 
