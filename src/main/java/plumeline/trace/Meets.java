@@ -90,17 +90,14 @@ final class Meets {
                 rows.near);
     }
 
-    /// Notes which of many ways may meet a bend: it lies in the box between its axis and its wall.
+    /// Notes which of many ways may meet a bend.
     void mayMeetBend(int shape, Rows rows, int count) {
         turn(shape, rows, count);
         double radius = sizes[3 * shape];
         double half = sizes[3 * shape + 1];
-        Arrays.fill(rows.from, 0, count, 0);
-        System.arraycopy(rows.far, 0, rows.to, 0, count);
-        Ways.slab(count, 0, radius, rows.left, rows.u, rows.from, rows.to);
-        Ways.slab(count, 0, radius, rows.low, rows.v, rows.from, rows.to);
-        Ways.slab(count, -half, half, rows.z, rows.w, rows.from, rows.to);
-        Ways.beside(count, NEAR_METRES, rows.from, rows.to, rows.near);
+        Ways.across(count, radius * radius, rows.left, rows.low, rows.u, rows.v, rows.from, rows.to, rows.high);
+        Ways.besideBend(count, half, rows.from, rows, rows.high, rows.near);
+        Ways.besideBend(count, half, rows.to, rows, rows.high, rows.near);
     }
 
     private void turn(int shape, Rows rows, int count) {
