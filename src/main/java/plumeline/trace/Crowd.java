@@ -21,6 +21,7 @@ final class Crowd {
     private final int[] firsts;
     private final int[] ends;
     private final int[] seconds;
+    private final double[] corners;
 
     private Crowd(Meets shapes, int[] sheets, Tree tree) {
         this.shapes = shapes;
@@ -37,6 +38,11 @@ final class Crowd {
                 planes[4 * i + j] = normal;
                 planes[4 * i + 3] += normal * shapes.frames()[Shapes.FRAME * sheets[i] + j];
             }
+        }
+        corners = new double[Shapes.CORNERS * (sheets.length + parts.length)];
+        for (int i = 0; i < sheets.length + parts.length; i++) {
+            int part = i < sheets.length ? sheets[i] : parts[i - sheets.length];
+            System.arraycopy(shapes.corners(part), 0, corners, Shapes.CORNERS * i, Shapes.CORNERS);
         }
         boxes = new double[6 * tree.boxes.size()];
         for (int i = 0; i < tree.boxes.size(); i++) {
@@ -112,9 +118,42 @@ final class Crowd {
         }
     }
 
-    /// Finds the nearest part before `hit.t`.
-    void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    int sheets() {
+        return sheets.length;
+    }
+
+    int solids() {
+        return parts.length;
+    }
+
+    /// Notes which parts may be met by all there is.
+    void take(Scope scope) {
         for (int i = 0; i < sheets.length; i++) {
+            scope.sheets[scope.sheetCount++] = i;
+        }
+        for (int i = 0; i < parts.length; i++) {
+            scope.solids[scope.solidCount++] = i;
+        }
+    }
+
+    /// Notes which parts may be met by a camera's rays; all solids where they are many.
+    void take(Scope scope, Frustum rays) {
+        for (int i = 0; i < sheets.length; i++) {
+            if (!rays.misses(corners, Shapes.CORNERS * i)) {
+                scope.sheets[scope.sheetCount++] = i;
+            }
+        }
+        for (int i = 0; i < parts.length; i++) {
+            if (boxes.length > 0 || !rays.misses(corners, Shapes.CORNERS * (sheets.length + i))) {
+                scope.solids[scope.solidCount++] = i;
+            }
+        }
+    }
+
+    /// Finds the nearest part before `hit.t`.
+    void meets(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int k = 0; k < scope.sheetCount; k++) {
+            int i = scope.sheets[k];
             double t = sheetMetres(i, ox, oy, oz, dx, dy, dz);
             if (t > Meets.NEAR_METRES
                     && t < hit.t
@@ -125,10 +164,20 @@ final class Crowd {
                 hit.piece = 0;
             }
         }
-        if (boxes.length == 0) {
-            each(0, parts.length, ox, oy, oz, dx, dy, dz, hit);
-        } else {
+        if (boxes.length > 0) {
             walk(0, ox, oy, oz, dx, dy, dz, hit);
+            return;
+        }
+        for (int k = 0; k < scope.solidCount; k++) {
+            meets(scope.solids[k], ox, oy, oz, dx, dy, dz, hit);
+        }
+    }
+
+    private void meets(int i, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
+                && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
+            hit.what = Hit.PART;
+            hit.index = parts[i];
         }
     }
 
@@ -169,11 +218,7 @@ final class Crowd {
 
     private void each(int from, int to, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         for (int i = from; i < to; i++) {
-            if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
-                    && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.PART;
-                hit.index = parts[i];
-            }
+            meets(i, ox, oy, oz, dx, dy, dz, hit);
         }
     }
 

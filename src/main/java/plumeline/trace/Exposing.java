@@ -34,28 +34,43 @@ public final class Exposing {
     /// @param rays which rays of each
     public static void expose(List<Look> instants, Plate plate, Tile tile, Rays rays) {
         Walker[] walkers = walkers(instants);
-        Draws draws = new Draws();
-        int columns = Math.max(1, SLOTS / rays.count());
-        double[] light = new double[3 * columns * rays.count()];
-        for (int row = tile.top(); row < tile.top() + tile.height(); row++) {
-            for (int left = tile.left(); left < tile.left() + tile.width(); left += columns) {
-                int end = Math.min(left + columns, tile.left() + tile.width());
-                for (int column = left; column < end; column++) {
-                    long pixel = (long) row * plate.width() + column;
-                    for (int i = 0; i < rays.count(); i++) {
-                        int ray = rays.from() + i;
-                        draws.begin(rays.seed(), pixel, ray, rays.all());
-                        walkers[ray % walkers.length].expose(
-                                column, row, plate, draws, (column - left) * rays.count() + i, light);
-                    }
-                }
-                for (Walker walker : walkers) {
-                    walker.settle(light);
-                }
-                for (int slot = 0; slot < (end - left) * rays.count(); slot++) {
-                    plate.add(left + slot / rays.count(), row, light, 3 * slot);
-                }
+        int pixels = Math.max(1, SLOTS / rays.count());
+        int high = Math.max(1, Integer.highestOneBit((int) Math.sqrt(pixels)));
+        int wide = pixels / high;
+        double[] light = new double[3 * wide * high * rays.count()];
+        for (int top = tile.top(); top < tile.top() + tile.height(); top += high) {
+            for (int left = tile.left(); left < tile.left() + tile.width(); left += wide) {
+                Tile block = new Tile(
+                        left,
+                        top,
+                        Math.min(wide, tile.left() + tile.width() - left),
+                        Math.min(high, tile.top() + tile.height() - top));
+                expose(walkers, plate, block, rays, light);
             }
+        }
+    }
+
+    private static void expose(Walker[] walkers, Plate plate, Tile block, Rays rays, double[] light) {
+        Draws draws = new Draws();
+        for (Walker walker : walkers) {
+            walker.begin(block, plate);
+        }
+        int pixels = block.width() * block.height();
+        for (int k = 0; k < pixels; k++) {
+            int column = block.left() + k % block.width();
+            int row = block.top() + k / block.width();
+            for (int i = 0; i < rays.count(); i++) {
+                int ray = rays.from() + i;
+                draws.begin(rays.seed(), (long) row * plate.width() + column, ray, rays.all());
+                walkers[ray % walkers.length].expose(column, row, plate, draws, k * rays.count() + i, light);
+            }
+        }
+        for (Walker walker : walkers) {
+            walker.settle(light);
+        }
+        for (int slot = 0; slot < pixels * rays.count(); slot++) {
+            int k = slot / rays.count();
+            plate.add(block.left() + k % block.width(), block.top() + k / block.width(), light, 3 * slot);
         }
     }
 

@@ -53,6 +53,36 @@ final class Meets {
         return frames;
     }
 
+    /// The corners of a box round a shape, as wide as its numbers say and a little more.
+    double[] corners(int shape) {
+        double a = sizes[3 * shape];
+        double b = sizes[3 * shape + 1];
+        double c = sizes[3 * shape + 2];
+        double reach = Math.sqrt(a);
+        return switch (kinds[shape]) {
+            case Shapes.TURNED -> corners(shape, -reach, reach, -reach, reach, 0, b);
+            case Shapes.BOX -> corners(shape, -a, a, -b, b, 0, c);
+            case Shapes.BALL -> corners(shape, -a, a, -a, a, 0, 2 * a);
+            case Shapes.SHEET -> corners(shape, -a, a, -b, b, 0, 0);
+            default -> corners(shape, 0, a, 0, a, -b, b);
+        };
+    }
+
+    private double[] corners(int shape, double x1, double x2, double y1, double y2, double z1, double z2) {
+        double[] corners = new double[Shapes.CORNERS];
+        int f = Shapes.FRAME * shape;
+        for (int i = 0; i < 8; i++) {
+            double x = (i & 1) == 0 ? x1 - SLACK_METRES : x2 + SLACK_METRES;
+            double y = (i & 2) == 0 ? y1 - SLACK_METRES : y2 + SLACK_METRES;
+            double z = (i & 4) == 0 ? z1 - SLACK_METRES : z2 + SLACK_METRES;
+            for (int j = 0; j < 3; j++) {
+                corners[3 * i + j] =
+                        frames[f + j] + x * frames[f + 3 + j] + y * frames[f + 6 + j] + z * frames[f + 9 + j];
+            }
+        }
+        return corners;
+    }
+
     /// Whether any of a shape may lie in a basin.
     boolean mayReach(int shape, Tub tub) {
         if (!tub.isNear(balls[4 * shape], balls[4 * shape + 1], balls[4 * shape + 2], balls[4 * shape + 3])) {

@@ -36,9 +36,12 @@ final class Ready {
     private final int glass;
     private final int water;
     private final Crowd crowd;
+    private final Scope whole;
+    private final double[] clearCorners;
     private final boolean hasFog;
     private final boolean hasSunkLamp;
     private final Crowd sunk;
+    private final Scope sunkScope;
     private final int[] sunkClear;
 
     Ready(World world) {
@@ -73,6 +76,21 @@ final class Ready {
         tub = basin.map(Tub::new);
         sunk = Crowd.of(near(opaque), shapes);
         sunkClear = near(clear);
+        clearCorners = new double[Shapes.CORNERS * (clear.length + 1)];
+        for (int i = 0; i < clear.length; i++) {
+            System.arraycopy(shapes.corners(clear[i]), 0, clearCorners, Shapes.CORNERS * i, Shapes.CORNERS);
+        }
+        tub.ifPresent(is -> System.arraycopy(
+                is.corners(), 0, clearCorners, Shapes.CORNERS * clear.length, Shapes.CORNERS));
+        whole = scope();
+        crowd.take(whole);
+        lamps.take(whole);
+        System.arraycopy(clear, 0, whole.clear, 0, clear.length);
+        whole.clearCount = clear.length;
+        whole.hasBasin = tub.isPresent();
+        sunkScope = new Scope(sunk.sheets(), sunk.solids(), 0, lamps.count());
+        sunk.take(sunkScope);
+        lamps.take(sunkScope);
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
         water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
         fogs = world.clouds().stream().map(Fog::new).toList();
@@ -149,17 +167,56 @@ final class Ready {
         return clear.length > 0 || tub.isPresent() || !fogs.isEmpty();
     }
 
+    /// All that there is.
+    Scope whole() {
+        return whole;
+    }
+
+    /// Makes one for bundles of rays.
+    Scope scope() {
+        return new Scope(crowd.sheets(), crowd.solids(), clear.length, lamps.count());
+    }
+
+    /// Notes what a camera's rays may meet first; the camera is in air.
+    void take(Scope scope, Frustum rays) {
+        scope.clear();
+        crowd.take(scope, rays);
+        lamps.take(scope, rays);
+        for (int i = 0; i < clear.length; i++) {
+            if (!rays.misses(clearCorners, Shapes.CORNERS * i)) {
+                scope.clear[scope.clearCount++] = clear[i];
+            }
+        }
+        scope.hasBasin = tub.isPresent() && !rays.misses(clearCorners, Shapes.CORNERS * clear.length);
+    }
+
     /// Finds what a ray meets first.
     ///
+    /// @param scope what it may meet, which counts outside a basin only
     /// @param in what the ray is in
-    void nearest(double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
+    void nearest(
+            Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
         if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, in.medium, hit)) {
-            crowd.meets(ox, oy, oz, dx, dy, dz, hit);
-            clearNearest(ox, oy, oz, dx, dy, dz, in.within, hit);
-            lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+            crowd.meets(scope, ox, oy, oz, dx, dy, dz, hit);
+            for (int i = 0; i < scope.clearCount; i++) {
+                clearMeets(scope.clear[i], ox, oy, oz, dx, dy, dz, hit);
+            }
+            if (in.within >= 0) {
+                inRoom(in.within, ox, oy, oz, dx, dy, dz, hit);
+            } else if (scope.hasBasin) {
+                tub.orElseThrow().meets(ox, oy, oz, dx, dy, dz, hit);
+            }
+            lamps.meets(scope, ox, oy, oz, dx, dy, dz, hit);
         }
         place(ox, oy, oz, dx, dy, dz, hit);
+    }
+
+    private void clearMeets(int part, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
+            hit.what = Hit.PART;
+            hit.index = part;
+        }
     }
 
     /// Finds what a ray meets that is in a basin's panes or water: it doesn't get out before it has met them.
@@ -176,15 +233,12 @@ final class Ready {
         if (hit.what == Hit.NOTHING) {
             return false;
         }
-        sunk.meets(ox, oy, oz, dx, dy, dz, hit);
+        sunk.meets(sunkScope, ox, oy, oz, dx, dy, dz, hit);
         if (hasSunkLamp) {
-            lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+            lamps.meets(sunkScope, ox, oy, oz, dx, dy, dz, hit);
         }
         for (int part : sunkClear) {
-            if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.PART;
-                hit.index = part;
-            }
+            clearMeets(part, ox, oy, oz, dx, dy, dz, hit);
         }
         return true;
     }
@@ -200,10 +254,7 @@ final class Ready {
     /// Likewise, but for the basin's.
     void partsNearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
         for (int part : clear) {
-            if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.PART;
-                hit.index = part;
-            }
+            clearMeets(part, ox, oy, oz, dx, dy, dz, hit);
         }
         if (within >= 0) {
             inRoom(within, ox, oy, oz, dx, dy, dz, hit);

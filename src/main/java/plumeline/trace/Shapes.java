@@ -24,6 +24,9 @@ final class Shapes {
     /// twice, the squares of its inner and outer radius.
     static final int PIECE = 4;
 
+    /// Numbers of the eight corners of a box.
+    static final int CORNERS = 24;
+
     private final List<double[]> frames = new ArrayList<>();
     private final List<double[]> balls = new ArrayList<>();
     private final List<double[]> sizes = new ArrayList<>();

@@ -28,6 +28,9 @@ final class Walker {
     private final Ray[] rays = new Ray[MOST_MIRRORS + 2];
     private final double[] eye = new double[12];
     private final State eyeState;
+    private final Scope all;
+    private final Scope block;
+    private final Frustum frustum;
     private final double halfX;
     private final double halfY;
     private final double pupil;
@@ -49,6 +52,25 @@ final class Walker {
         pupil = camera.pupilMetres();
         focus = camera.focusMetres();
         eyeState = State.at(ready, eye[0], eye[1], eye[2]);
+        all = ready.whole();
+        block = ready.scope();
+        frustum = new Frustum(eye, pupil, focus);
+    }
+
+    /// Begins a block of pixels: the rays that follow all go through it.
+    void begin(Exposing.Tile tile, Plate plate) {
+        if (eyeState.medium != Media.AIR || eyeState.within >= 0) {
+            all.copyTo(block);
+            return;
+        }
+        double wide = 2 * halfX / plate.width();
+        double high = 2 * halfY / plate.height();
+        frustum.over(
+                tile.left() * wide - halfX,
+                (tile.left() + tile.width()) * wide - halfX,
+                halfY - (tile.top() + tile.height()) * high,
+                halfY - tile.top() * high);
+        ready.take(block, frustum);
     }
 
     private void put(int from, Vec vec) {
@@ -107,7 +129,7 @@ final class Walker {
 
     private void follow(Ray ray, Draws draws) {
         for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
-            ready.nearest(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
+            ready.nearest(surfaces == 0 && ray.level == 0 ? block : all, ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
             if (ready.takesLight(ray.in.medium)) {
                 lose(ray, draws);
             }
