@@ -55,22 +55,26 @@ public final class Exposing {
         for (Walker walker : walkers) {
             walker.begin(block, plate);
         }
-        int pixels = block.width() * block.height();
-        for (int k = 0; k < pixels; k++) {
-            int column = block.left() + k % block.width();
-            int row = block.top() + k / block.width();
-            for (int i = 0; i < rays.count(); i++) {
-                int ray = rays.from() + i;
-                draws.begin(rays.seed(), (long) row * plate.width() + column, ray, rays.all());
-                walkers[ray % walkers.length].expose(column, row, plate, draws, k * rays.count() + i, light);
+        int slot = 0;
+        for (int row = block.top(); row < block.top() + block.height(); row++) {
+            for (int column = block.left(); column < block.left() + block.width(); column++) {
+                for (int i = 0; i < rays.count(); i++) {
+                    int ray = rays.from() + i;
+                    draws.begin(rays.seed(), (long) row * plate.width() + column, ray, rays.all());
+                    walkers[ray % walkers.length].expose(column, row, plate, draws, slot++, light);
+                }
             }
         }
         for (Walker walker : walkers) {
             walker.settle(light);
         }
-        for (int slot = 0; slot < pixels * rays.count(); slot++) {
-            int k = slot / rays.count();
-            plate.add(block.left() + k % block.width(), block.top() + k / block.width(), light, 3 * slot);
+        slot = 0;
+        for (int row = block.top(); row < block.top() + block.height(); row++) {
+            for (int column = block.left(); column < block.left() + block.width(); column++) {
+                for (int i = 0; i < rays.count(); i++) {
+                    plate.add(column, row, light, 3 * slot++);
+                }
+            }
         }
     }
 

@@ -24,12 +24,15 @@ final class Gathered {
     private final Bending.Passing passing = cosine -> passes(coat(), cosine);
     private final double[] place = new double[6];
     private final double[] bent = new double[3];
+    private final Scope scope;
+    private final Beam ways = new Beam();
     private int coat;
 
     Gathered(Ready ready) {
         this.ready = ready;
         falling = new Falling(ready);
         lamps = ready.lamps;
+        scope = ready.scope();
     }
 
     private void grow() {
@@ -87,10 +90,10 @@ final class Gathered {
         Arrays.fill(rows.sumRed, 0, count, 0);
         Arrays.fill(rows.sumGreen, 0, count, 0);
         Arrays.fill(rows.sumBlue, 0, count, 0);
+        ways.from(rows, count);
         for (int i = 0; i < lamps.count(); i++) {
             aim(i);
-            ready.mayStop(rows, count);
-            ready.mayCross(rows, count);
+            ready.mayMeet(scope, ways, rows, count);
             for (int k = 0; k < count; k++) {
                 if (falling.bending.isPresent() && isBent(falling.bending.get(), i, k)) {
                     continue;
@@ -194,7 +197,7 @@ final class Gathered {
         double y = rows.dy[k];
         double z = rows.dz[k];
         if (!(rows.near[k] > 0)
-                && ready.stops(rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], falling.scratch)) {
+                && ready.stops(scope, rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], falling.scratch)) {
             return;
         }
         if (!(rows.cross[k] > 0)) {

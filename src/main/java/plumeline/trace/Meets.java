@@ -98,9 +98,21 @@ final class Meets {
     }
 
     /// Notes which of many ways may come into the ball round a shape.
-    void mayMeetBall(int shape, Rows rows, int count) {
+    ///
+    /// @param beside takes a number over 0 where one doesn't
+    void mayMeetBall(int shape, Rows rows, int count, double[] beside) {
         Ways.besideBall(
-                count, balls, 4 * shape, rows.px, rows.py, rows.pz, rows.dx, rows.dy, rows.dz, rows.far, rows.near);
+                count, balls, 4 * shape, rows.px, rows.py, rows.pz, rows.dx, rows.dy, rows.dz, rows.far, beside);
+    }
+
+    /// Whether ways all stay before the chord of a bend: all of it lies past that.
+    boolean isBeside(int shape, Beam ways) {
+        int f = Shapes.FRAME * shape;
+        double nx = -frames[f + 3] - frames[f + 6];
+        double ny = -frames[f + 4] - frames[f + 7];
+        double nz = -frames[f + 5] - frames[f + 8];
+        double far = nx * frames[f] + ny * frames[f + 1] + nz * frames[f + 2] - sizes[3 * shape];
+        return kinds[shape] == Shapes.BEND && ways.isOver(1, nx, ny, nz, far);
     }
 
     /// Notes which of many ways may meet a sheet.
@@ -160,6 +172,9 @@ final class Meets {
         double px = ox - frames[f];
         double py = oy - frames[f + 1];
         double pz = oz - frames[f + 2];
+        if (kinds[shape] == Shapes.BEND && staysBeforeChord(shape, px, py, pz, dx, dy, dz, hit.t)) {
+            return false;
+        }
         double z = px * frames[f + 9] + py * frames[f + 10] + pz * frames[f + 11];
         double w = dx * frames[f + 9] + dy * frames[f + 10] + dz * frames[f + 11];
         if (kinds[shape] == Shapes.TURNED) {
@@ -362,12 +377,21 @@ final class Meets {
                 && Math.abs(qx * frames[f + 6] + qy * frames[f + 7] + qz * frames[f + 8]) <= sizes[3 * shape + 1];
     }
 
+    /// Whether a ray doesn't come past a bend's chord: all of it lies past that.
+    private boolean staysBeforeChord(
+            int shape, double px, double py, double pz, double dx, double dy, double dz, double far) {
+        int f = Shapes.FRAME * shape;
+        double x = frames[f + 3] + frames[f + 6];
+        double y = frames[f + 4] + frames[f + 7];
+        double z = frames[f + 5] + frames[f + 8];
+        double before = px * x + py * y + pz * z - sizes[3 * shape];
+        return before < 0 && before + far * (dx * x + dy * y + dz * z) < 0;
+    }
+
     private boolean bend(int shape, double x, double y, double z, double u, double v, double w, Hit hit) {
         double radius = sizes[3 * shape];
         double half = sizes[3 * shape + 1];
-        // All of it lies past its chord.
-        boolean isShort = x + y < radius && x + y + hit.t * (u + v) < radius;
-        if (isShort || (x < 0 && u <= 0) || (y < 0 && v <= 0)) {
+        if ((x < 0 && u <= 0) || (y < 0 && v <= 0)) {
             return false;
         }
         double a = u * u + v * v;

@@ -32,6 +32,7 @@ final class Ready {
     private final double[] levels;
     private final double[] levelRadii;
     private final List<int[]> hosts = new ArrayList<>();
+    private final List<Scope> insides = new ArrayList<>();
     private final Optional<Tub> tub;
     private final int glass;
     private final int water;
@@ -83,6 +84,17 @@ final class Ready {
         tub.ifPresent(is -> System.arraycopy(
                 is.corners(), 0, clearCorners, Shapes.CORNERS * clear.length, Shapes.CORNERS));
         whole = scope();
+        for (int i = 0; i < parts; i++) {
+            Scope inside = isClear(i) ? scope() : whole;
+            insides.add(inside);
+            if (isClear(i)) {
+                double[] box = Shapes.box(shapes.corners(i), 0);
+                crowd.take(inside, box);
+                lamps.take(inside);
+                System.arraycopy(clear, 0, inside.clear, 0, clear.length);
+                inside.clearCount = clear.length;
+            }
+        }
         crowd.take(whole);
         lamps.take(whole);
         System.arraycopy(clear, 0, whole.clear, 0, clear.length);
@@ -192,22 +204,25 @@ final class Ready {
 
     /// Finds what a ray meets first.
     ///
-    /// @param scope what it may meet, which counts outside a basin only
+    /// @param scope what it may meet, which counts outside of what is clear only
     /// @param in what the ray is in
     void nearest(
             Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
         if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, in.medium, hit)) {
-            crowd.meets(scope, ox, oy, oz, dx, dy, dz, hit);
-            for (int i = 0; i < scope.clearCount; i++) {
-                clearMeets(scope.clear[i], ox, oy, oz, dx, dy, dz, hit);
-            }
+            Scope near = scope;
             if (in.within >= 0) {
+                near = insides.get(in.within);
                 inRoom(in.within, ox, oy, oz, dx, dy, dz, hit);
-            } else if (scope.hasBasin) {
+            }
+            crowd.meets(near, ox, oy, oz, dx, dy, dz, hit);
+            for (int i = 0; i < near.clearCount; i++) {
+                clearMeets(near.clear[i], ox, oy, oz, dx, dy, dz, hit);
+            }
+            if (near.hasBasin) {
                 tub.orElseThrow().meets(ox, oy, oz, dx, dy, dz, hit);
             }
-            lamps.meets(scope, ox, oy, oz, dx, dy, dz, hit);
+            lamps.meets(near, ox, oy, oz, dx, dy, dz, hit);
         }
         place(ox, oy, oz, dx, dy, dz, hit);
     }
@@ -312,20 +327,38 @@ final class Ready {
 
     /// Whether something opaque stands in a way.
     boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
+        return stops(whole, ox, oy, oz, dx, dy, dz, far, scratch);
+    }
+
+    /// Likewise of what is in a scope.
+    boolean stops(
+            Scope scope,
+            double ox,
+            double oy,
+            double oz,
+            double dx,
+            double dy,
+            double dz,
+            double far,
+            Hit scratch) {
         scratch.clear(far);
-        return crowd.stops(ox, oy, oz, dx, dy, dz, scratch);
+        return crowd.stops(scope, ox, oy, oz, dx, dy, dz, scratch);
     }
 
-    /// Notes on which of many ways nothing opaque can lie.
-    void mayStop(Rows rows, int count) {
-        crowd.mayStop(rows, count);
-    }
-
-    /// Notes on which of many ways nothing clear can lie.
-    void mayCross(Rows rows, int count) {
-        Arrays.fill(rows.cross, 0, count, hasClear() ? -1 : 1);
-        if (tub.isPresent() && clear.length == 0 && fogs.isEmpty()) {
-            tub.get().mayCross(rows, count);
+    /// Notes what may stand in ways, and on which of them nothing opaque and nothing clear can lie.
+    void mayMeet(Scope scope, Beam ways, Rows rows, int count) {
+        scope.clear();
+        ways.over(rows, count);
+        crowd.take(scope, ways);
+        crowd.mayStop(scope, rows, count);
+        Arrays.fill(rows.cross, 0, count, fogs.isEmpty() ? 1 : -1);
+        tub.ifPresent(is -> is.mayCross(rows, count));
+        double[] balls = shapes.balls();
+        for (int part : clear) {
+            int b = 4 * part;
+            if (!ways.missesBall(balls[b], balls[b + 1], balls[b + 2], balls[b + 3])) {
+                shapes.mayMeetBall(part, rows, count, rows.cross);
+            }
         }
     }
 

@@ -175,6 +175,19 @@ final class Shapes {
         return new double[] {middle.x(), middle.y(), middle.z(), radius * (1 + 1e-9) + 1e-9};
     }
 
+    /// The least and most of eight corners along each axis.
+    static double[] box(double[] corners, int from) {
+        double[] box = {
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY,
+            Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (int i = 0; i < CORNERS; i++) {
+            box[i % 3] = Math.min(box[i % 3], corners[from + i]);
+            box[i % 3 + 3] = Math.max(box[i % 3 + 3], corners[from + i]);
+        }
+        return box;
+    }
+
     int[] kinds() {
         return ints(kinds);
     }

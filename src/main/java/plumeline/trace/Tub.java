@@ -209,7 +209,6 @@ final class Tub {
     void mayCross(Rows rows, int count) {
         Arrays.fill(rows.from, 0, count, 0);
         System.arraycopy(rows.far, 0, rows.to, 0, count);
-        Arrays.fill(rows.cross, 0, count, 1);
         Ways.slab(count, outer.lowX, outer.highX, rows.px, rows.dx, rows.from, rows.to);
         Ways.slab(count, outer.lowY, outer.highY, rows.py, rows.dy, rows.from, rows.to);
         Ways.slab(count, outer.lowZ, outer.highZ, rows.pz, rows.dz, rows.from, rows.to);

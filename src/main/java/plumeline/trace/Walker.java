@@ -19,7 +19,8 @@ final class Walker {
     private final double[] light = new double[3];
 
     private final Ready ready;
-    private final Gathered gathered;
+    private final Gathered straight;
+    private final Gathered mirrored;
     private final Hit hit = new Hit();
     private final double[] colour = new double[4];
     private final double[] weight = new double[3];
@@ -40,7 +41,8 @@ final class Walker {
 
     Walker(Ready ready, Eye camera) {
         this.ready = ready;
-        gathered = new Gathered(ready);
+        straight = new Gathered(ready);
+        mirrored = new Gathered(ready);
         Arrays.setAll(rays, Ray::new);
         Aim.Frame frame = camera.aim().frame();
         put(0, camera.aim().eye());
@@ -124,7 +126,8 @@ final class Walker {
 
     /// Adds the light that falls where the rays went since.
     void settle(double[] into) {
-        gathered.settle(into);
+        straight.settle(into);
+        mirrored.settle(into);
     }
 
     private void follow(Ray ray, Draws draws) {
@@ -292,6 +295,7 @@ final class Walker {
         double g = ray.green * even * colour[1];
         double b = ray.blue * even * colour[2];
         if (r + g + b > 0) {
+            Gathered gathered = ray.mirrors == 0 ? straight : mirrored;
             gathered.add(slot, isDrop ? Gathered.DROP : part, hit, nx, ny, nz, r, g, b, ray.in, draws);
         }
         if (share > 0) {
