@@ -296,13 +296,20 @@ final class Lamps {
 
     /// Gives what falls on many patches, for a plain light, and where each sees its middle.
     void lux(int light, Rows rows, int count) {
-        Strips strips = new Strips(numbers, EACH * light, rows, count);
-        double even = glows.get(light).even();
-        if (kinds[light] == PANEL) {
-            strips.panel(even);
-        } else {
-            strips.tube(even);
-        }
+        strips(light, rows, count).fall(glows.get(light).even());
+    }
+
+    private Strips strips(int light, Rows rows, int count) {
+        return new Strips(kinds[light] == TUBE, numbers, EACH * light, rows, count);
+    }
+
+    /// Moves from where patches see the middle of a plain light to the places that are picked.
+    void move(int light, Rows rows, int count) {
+        strips(light, rows, count).move(rows.picks);
+    }
+
+    boolean isTube(int light) {
+        return kinds[light] == TUBE;
     }
 
     /// The mean of how bright a face is, each place by what it gives to the patch.

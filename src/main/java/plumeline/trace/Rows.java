@@ -62,6 +62,7 @@ final class Rows {
     double[] low = new double[0];
     double[] high = new double[0];
 
+    final Picks picks = new Picks();
     final Rectangles rectangles = new Rectangles();
 
     /// Where a way comes into a box, and where it leaves it, m.
@@ -107,6 +108,7 @@ final class Rows {
         right = new double[room];
         low = new double[room];
         high = new double[room];
+        picks.grow(room);
         rectangles.grow(room);
         from = new double[room];
         to = new double[room];
