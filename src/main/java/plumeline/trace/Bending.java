@@ -205,6 +205,9 @@ final class Bending {
             return false;
         }
         System.arraycopy(lamp, 0, moved, 0, 3);
+        if (way == 4 && !mayComeFromAbove(top)) {
+            return false;
+        }
         findTop(top);
         for (int i = 1; way == 5 && i < ROUNDS; i++) {
             rim.move(inner, gone, lamp, moved);
@@ -221,6 +224,12 @@ final class Bending {
             passes *= rim.passes(inner, gone, lamp);
         }
         return passes > 0;
+    }
+
+    private boolean mayComeFromAbove(double top) {
+        double index = isWet() ? waterIndex : 1;
+        double far = away(2, lamp);
+        return faces(2, 1, index) && mayComeIn(2, lamp[2] - place[2], top - place[2], index, far);
     }
 
     private void findTop(double top) {
@@ -242,7 +251,11 @@ final class Bending {
         double pane = sign * (back - face);
         double square = away(axis, lamp);
         boolean isWet = isWet();
-        layers.find(before, pane, rest, isWet ? waterIndex : 1, square);
+        double index = isWet ? waterIndex : 1;
+        if (!faces(axis, sign, index) || !mayComeIn(axis, before + pane + rest, rest, index, square)) {
+            return false;
+        }
+        layers.find(before, pane, rest, index, square);
         cross(axis, sign, rest, pane);
         int side = 1 - axis;
         if (!Walls.isOn(low, high, side, inner, isWet ? low[2] : level, isWet ? level : high[2])
@@ -250,6 +263,27 @@ final class Bending {
             return false;
         }
         passes = layers.passesPane(1);
+        return true;
+    }
+
+    /// Whether the place faces any way that light may come from through a face: between straight in and the critical
+    /// angle, to the noted side.
+    private boolean faces(int axis, int sign, double index) {
+        double straight = sign * facing[axis];
+        double beside = aside[0] * facing[0] + aside[1] * facing[1] + aside[2] * facing[2];
+        return !isFacing || straight > 0 || beside + straight * Math.sqrt(index * index - 1) > 0;
+    }
+
+    /// Whether light may cross a face within the room's bounds. It is bent there to go at least as far aside as the
+    /// sine of the straight way asks.
+    private boolean mayComeIn(int axis, double all, double rest, double index, double far) {
+        double least = rest * far / (index * Math.sqrt(all * all + far * far));
+        for (int i = 0; i < 3; i++) {
+            double at = place[i] + aside[i] * least;
+            if (i != axis && (at < low[i] || at > high[i])) {
+                return false;
+            }
+        }
         return true;
     }
 
@@ -382,7 +416,9 @@ final class Bending {
     }
 
     private void addAcross(int light, int axis, int sign, double from, double to, double index, double straight) {
-        if (!(from < to) || !findsAcross(axis, sign, from, to, index)) {
+        if (!(from < to)
+                || !walls.mayGoAcross(place, lamp, axis, from, to)
+                || !findsAcross(axis, sign, from, to, index)) {
             return;
         }
         double cosine = isFacing ? here[0] * facing[0] + here[1] * facing[1] + here[2] * facing[2] : 1;

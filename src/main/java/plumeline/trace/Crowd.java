@@ -21,6 +21,7 @@ final class Crowd {
     private final int[] firsts;
     private final int[] ends;
     private final int[] seconds;
+    private final double[] corners;
 
     private Crowd(Meets shapes, int[] sheets, Tree tree) {
         this.shapes = shapes;
@@ -37,6 +38,11 @@ final class Crowd {
                 planes[4 * i + j] = normal;
                 planes[4 * i + 3] += normal * shapes.frames()[Shapes.FRAME * sheets[i] + j];
             }
+        }
+        corners = new double[Shapes.CORNERS * (sheets.length + parts.length)];
+        for (int i = 0; i < sheets.length + parts.length; i++) {
+            int part = i < sheets.length ? sheets[i] : parts[i - sheets.length];
+            System.arraycopy(shapes.corners(part), 0, corners, Shapes.CORNERS * i, Shapes.CORNERS);
         }
         boxes = new double[6 * tree.boxes.size()];
         for (int i = 0; i < tree.boxes.size(); i++) {
@@ -112,49 +118,139 @@ final class Crowd {
         }
     }
 
-    /// Finds the nearest part before `hit.t`.
-    void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    int sheets() {
+        return sheets.length;
+    }
+
+    int solids() {
+        return parts.length;
+    }
+
+    /// Notes which parts may be met by all there is.
+    void take(Scope scope) {
         for (int i = 0; i < sheets.length; i++) {
-            double t = sheetMetres(i, ox, oy, oz, dx, dy, dz);
-            if (t > Meets.NEAR_METRES
-                    && t < hit.t
-                    && shapes.isOnSheet(sheets[i], ox + t * dx, oy + t * dy, oz + t * dz)) {
-                hit.t = t;
-                hit.what = Hit.PART;
-                hit.index = sheets[i];
-                hit.piece = 0;
-            }
+            scope.sheets[scope.sheetCount++] = i;
         }
-        if (boxes.length == 0) {
-            each(0, parts.length, ox, oy, oz, dx, dy, dz, hit);
-        } else {
-            walk(0, ox, oy, oz, dx, dy, dz, hit);
+        for (int i = 0; i < parts.length; i++) {
+            scope.solids[scope.solidCount++] = i;
         }
     }
 
-    /// Notes on which of many ways no part can lie.
-    void mayStop(Rows rows, int count) {
+    /// Notes which parts may be met by a camera's rays; all solids where they are many.
+    void take(Scope scope, Frustum rays) {
+        for (int i = 0; i < sheets.length; i++) {
+            if (!rays.misses(corners, Shapes.CORNERS * i)) {
+                scope.sheets[scope.sheetCount++] = i;
+            }
+        }
+        for (int i = 0; i < parts.length; i++) {
+            if (boxes.length > 0 || !rays.misses(corners, Shapes.CORNERS * (sheets.length + i))) {
+                scope.solids[scope.solidCount++] = i;
+            }
+        }
+    }
+
+    /// Finds the nearest part before `hit.t`.
+    void meets(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int k = 0; k < scope.sheetCount; k++) {
+            if (meetsSheet(scope.sheets[k], ox, oy, oz, dx, dy, dz, hit)) {
+                hit.what = Hit.PART;
+                hit.index = sheets[scope.sheets[k]];
+                hit.piece = 0;
+            }
+        }
+        if (boxes.length > 0) {
+            walk(0, ox, oy, oz, dx, dy, dz, hit);
+            return;
+        }
+        for (int k = 0; k < scope.solidCount; k++) {
+            meets(scope.solids[k], ox, oy, oz, dx, dy, dz, hit);
+        }
+    }
+
+    private void meets(int i, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
+                && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
+            hit.what = Hit.PART;
+            hit.index = parts[i];
+        }
+    }
+
+    /// Notes which parts may be met within a box; all solids where they are many.
+    void take(Scope scope, double[] box) {
+        for (int i = 0; i < sheets.length; i++) {
+            if (overlaps(Shapes.CORNERS * i, box)) {
+                scope.sheets[scope.sheetCount++] = i;
+            }
+        }
+        for (int i = 0; i < parts.length; i++) {
+            if (boxes.length > 0 || overlaps(Shapes.CORNERS * (sheets.length + i), box)) {
+                scope.solids[scope.solidCount++] = i;
+            }
+        }
+    }
+
+    private boolean overlaps(int from, double[] box) {
+        double[] own = Shapes.box(corners, from);
+        boolean is = true;
+        for (int i = 0; i < 3; i++) {
+            is &= own[i] <= box[i + 3] && own[i + 3] >= box[i];
+        }
+        return is;
+    }
+
+    /// Notes which parts may stop ways to a light; all solids where they are many.
+    void take(Scope scope, Beam ways) {
+        for (int i = 0; i < sheets.length; i++) {
+            if (!ways.missesPlane(planes[4 * i], planes[4 * i + 1], planes[4 * i + 2], planes[4 * i + 3])) {
+                scope.sheets[scope.sheetCount++] = i;
+            }
+        }
+        for (int i = 0; i < parts.length; i++) {
+            if (boxes.length > 0
+                    || !(ways.missesBall(balls[4 * i], balls[4 * i + 1], balls[4 * i + 2], balls[4 * i + 3])
+                            || shapes.isBeside(parts[i], ways))) {
+                scope.solids[scope.solidCount++] = i;
+            }
+        }
+    }
+
+    /// Notes on which of many ways none of some parts can lie.
+    void mayStop(Scope scope, Rows rows, int count) {
         Arrays.fill(rows.near, 0, count, boxes.length == 0 ? 1 : -1);
         if (boxes.length > 0) {
             return;
         }
-        for (int i = 0; i < sheets.length; i++) {
-            shapes.mayMeetSheet(sheets[i], rows, count);
+        for (int k = 0; k < scope.sheetCount; k++) {
+            shapes.mayMeetSheet(sheets[scope.sheets[k]], rows, count);
         }
-        for (int part : parts) {
+        for (int k = 0; k < scope.solidCount; k++) {
+            int part = parts[scope.solids[k]];
             if (shapes.kind(part) == Shapes.BEND) {
                 shapes.mayMeetBend(part, rows, count);
             } else {
-                shapes.mayMeetBall(part, rows, count);
+                shapes.mayMeetBall(part, rows, count, rows.near);
             }
         }
     }
 
-    private double sheetMetres(int i, double ox, double oy, double oz, double dx, double dy, double dz) {
+    private boolean meetsSheet(int i, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         double nx = planes[4 * i];
         double ny = planes[4 * i + 1];
         double nz = planes[4 * i + 2];
-        return (planes[4 * i + 3] - nx * ox - ny * oy - nz * oz) / (nx * dx + ny * dy + nz * dz);
+        double before = planes[4 * i + 3] - nx * ox - ny * oy - nz * oz;
+        double toward = nx * dx + ny * dy + nz * dz;
+        if (!(before * toward > 0 && Math.abs(before) < hit.t * Math.abs(toward))) {
+            return false;
+        }
+        double t = before / toward;
+        boolean isMet = t > Meets.NEAR_METRES
+                && t < hit.t
+                && shapes.isOnSheet(sheets[i], ox + t * dx, oy + t * dy, oz + t * dz);
+        if (isMet) {
+            hit.t = t;
+        }
+        return isMet;
     }
 
     /// Whether a ray comes into the ball round a part before a distance.
@@ -169,11 +265,7 @@ final class Crowd {
 
     private void each(int from, int to, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         for (int i = from; i < to; i++) {
-            if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
-                    && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.PART;
-                hit.index = parts[i];
-            }
+            meets(i, ox, oy, oz, dx, dy, dz, hit);
         }
     }
 
@@ -206,26 +298,33 @@ final class Crowd {
         return from <= to && to >= 0 && from <= far;
     }
 
-    /// Whether any part lies before `hit.t`.
-    boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        for (int i = 0; i < sheets.length; i++) {
-            double t = sheetMetres(i, ox, oy, oz, dx, dy, dz);
-            if (t > Meets.NEAR_METRES
-                    && t < hit.t
-                    && shapes.isOnSheet(sheets[i], ox + t * dx, oy + t * dy, oz + t * dz)) {
+    /// Whether any of some parts lies before `hit.t`.
+    boolean stops(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int k = 0; k < scope.sheetCount; k++) {
+            if (meetsSheet(scope.sheets[k], ox, oy, oz, dx, dy, dz, hit)) {
                 return true;
             }
         }
-        return boxes.length == 0
-                ? anyStops(0, parts.length, ox, oy, oz, dx, dy, dz, hit)
-                : stops(0, ox, oy, oz, dx, dy, dz, hit);
+        if (boxes.length > 0) {
+            return stops(0, ox, oy, oz, dx, dy, dz, hit);
+        }
+        for (int k = 0; k < scope.solidCount; k++) {
+            if (stopsAt(scope.solids[k], ox, oy, oz, dx, dy, dz, hit)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean stopsAt(int i, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        return isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
+                && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit);
     }
 
     private boolean anyStops(
             int from, int to, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         for (int i = from; i < to; i++) {
-            if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
-                    && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
+            if (stopsAt(i, ox, oy, oz, dx, dy, dz, hit)) {
                 return true;
             }
         }

@@ -11,7 +11,10 @@ final class Draws {
     /// The key of numbers that are all the middle.
     static final long MIDDLE = 0;
 
-    private static final double WHOLE = 0x1p-32;
+    /// So much a key goes on from pair to pair.
+    static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+    private static final double WHOLE = 0x1p-31;
 
     /// The number of the pair.
     double u;
@@ -27,12 +30,12 @@ final class Draws {
     void begin(long seed, long pixel, int ray, int all) {
         isMiddle = all <= 1;
         index = ray;
-        key = mixed(seed * 0x9E3779B97F4A7C15L + mixed(pixel + 0x632BE59BD9B4E019L));
+        key = mixed(seed * GOLDEN + mixed(pixel + 0x632BE59BD9B4E019L));
     }
 
     /// Draws a key of numbers of its own for the same ray.
     long fork() {
-        key += 0x9E3779B97F4A7C15L;
+        key += GOLDEN;
         return isMiddle ? MIDDLE : Math.max(MIDDLE + 1, mixed(key) >>> 1);
     }
 
@@ -62,20 +65,21 @@ final class Draws {
             v = 0.5;
             return;
         }
-        key += 0x9E3779B97F4A7C15L;
+        key += GOLDEN;
         long bits = mixed(key);
         int order = Integer.reverse(stirred(Integer.reverse(index), (int) bits));
-        u = (shared(stirred(order, (int) (bits >>> 32))) + 0.5) * WHOLE;
-        v = (shared(stirred(pascal(order), (int) (bits >>> 16))) + 0.5) * WHOLE;
+        u = share(stirred(order, (int) (bits >>> 32)));
+        v = share(stirred(pascal(order), (int) (bits >>> 16)));
     }
 
-    private static double shared(int bits) {
-        return Integer.toUnsignedLong(Integer.reverse(bits));
+    /// A share of one by bits of which the last counts most.
+    static double share(int bits) {
+        return ((Integer.reverse(bits) >>> 1) + 0.5) * WHOLE;
     }
 
     /// Bit k of what comes out is the sum of those bits j whose number holds all of k's: Pascal's triangle modulo 2,
     /// the second sequence's matrix.
-    private static int pascal(int bits) {
+    static int pascal(int bits) {
         int sum = bits;
         sum ^= (sum >>> 1) & 0x55555555;
         sum ^= (sum >>> 2) & 0x33333333;
@@ -86,7 +90,7 @@ final class Draws {
     }
 
     /// Flips each bit by the ones below it.
-    private static int stirred(int bits, int by) {
+    static int stirred(int bits, int by) {
         int x = bits + by;
         x ^= x * 0x5A3C9E16;
         x ^= x * 0xB4D1726A;

@@ -22,7 +22,15 @@ public final class Exposing {
     /// @param top its first row
     /// @param width columns
     /// @param height rows
-    public record Tile(int left, int top, int width, int height) {}
+    public record Tile(int left, int top, int width, int height) {
+        private int column(int pixel) {
+            return left + pixel % width;
+        }
+
+        private int row(int pixel) {
+            return top + pixel / width;
+        }
+    }
 
     /// Which rays of each pixel are followed. Each is drawn by the seed, the pixel and its number alone, and so is the
     /// instant that it sees: it doesn't matter in how many goes a plate is exposed.
@@ -50,18 +58,22 @@ public final class Exposing {
     /// @param tile which pixels
     /// @param rays which rays of each
     public static void expose(Instants instants, Plate plate, Tile tile, Rays rays) {
-        Crew crew = new Crew(instants, plate, tile, rays);
-        int pixels = tile.width() * tile.height();
-        for (int from = 0; from < pixels; from += crew.pixels) {
-            crew.expose(from, Math.min(from + crew.pixels, pixels));
+        Crew crew = new Crew(instants, plate, rays);
+        int high = Math.max(1, Integer.highestOneBit((int) Math.sqrt(crew.pixels)));
+        int wide = crew.pixels / high;
+        int right = tile.left() + tile.width();
+        int foot = tile.top() + tile.height();
+        for (int top = tile.top(); top < foot; top += high) {
+            for (int left = tile.left(); left < right; left += wide) {
+                crew.expose(new Tile(left, top, Math.min(wide, right - left), Math.min(high, foot - top)));
+            }
         }
     }
 
-    /// Follows the rays of some pixels of a tile at a time. For one thread.
+    /// Follows the rays of a block of a tile's pixels at a time. For one thread.
     private static final class Crew {
         private final Instants instants;
         private final Plate plate;
-        private final Tile tile;
         private final Rays rays;
         private final int pixels;
         private final double[] light;
@@ -71,13 +83,12 @@ public final class Exposing {
         private final List<Optional<Walker>> walkers;
         private final Draws draws = new Draws();
 
-        Crew(Instants instants, Plate plate, Tile tile, Rays rays) {
+        Crew(Instants instants, Plate plate, Rays rays) {
             this.instants = instants;
             this.plate = plate;
-            this.tile = tile;
             this.rays = rays;
             int most = instants.isOne() ? SLOTS : PARTED_SLOTS;
-            pixels = Math.clamp(most / rays.count(), 1, tile.width() * tile.height());
+            pixels = Math.max(1, most / rays.count());
             light = new double[3 * pixels * rays.count()];
             seen = new int[pixels * rays.count()];
             order = new int[seen.length];
@@ -86,17 +97,10 @@ public final class Exposing {
             walkers = new ArrayList<>(Collections.nCopies(looks, Optional.empty()));
         }
 
-        private int column(int pixel) {
-            return tile.left() + pixel % tile.width();
-        }
-
-        private int row(int pixel) {
-            return tile.top() + pixel / tile.width();
-        }
-
-        void expose(int from, int to) {
-            int slots = (to - from) * rays.count();
-            part(from, slots);
+        void expose(Tile block) {
+            int slots = block.width() * block.height() * rays.count();
+            Arrays.fill(light, 0, 3 * slots, 0);
+            part(block, slots);
             Optional<Walker> before = Optional.empty();
             for (int look = 0; look < walkers.size(); look++) {
                 int first = look == 0 ? 0 : ends[look - 1];
@@ -106,23 +110,24 @@ public final class Exposing {
                         before.get().settle(light);
                     }
                     before = Optional.of(walker);
-                    follow(walker, from, first, ends[look]);
+                    walker.begin(block, plate);
+                    follow(walker, block, first, ends[look]);
                 }
             }
             before.ifPresent(walker -> walker.settle(light));
             for (int slot = 0; slot < slots; slot++) {
-                int pixel = from + slot / rays.count();
-                plate.add(column(pixel), row(pixel), light, 3 * slot);
+                int pixel = slot / rays.count();
+                plate.add(block.column(pixel), block.row(pixel), light, 3 * slot);
             }
         }
 
         /// Orders rays by the looks that they see: those of look i end at `ends[i]`.
-        private void part(int from, int slots) {
+        private void part(Tile block, int slots) {
             Arrays.fill(ends, 0);
             for (int slot = 0; slot < slots; slot++) {
-                int pixel = from + slot / rays.count();
+                int pixel = slot / rays.count();
                 int ray = rays.from() + slot % rays.count();
-                seen[slot] = instants.index(rays.seed(), column(pixel), row(pixel), plate, ray);
+                seen[slot] = instants.index(rays.seed(), block.column(pixel), block.row(pixel), plate, ray);
                 ends[seen[slot] + 1]++;
             }
             for (int look = 1; look < ends.length; look++) {
@@ -145,12 +150,12 @@ public final class Exposing {
             return walker;
         }
 
-        private void follow(Walker walker, int from, int first, int end) {
+        private void follow(Walker walker, Tile block, int first, int end) {
             for (int i = first; i < end; i++) {
                 int slot = order[i];
-                int pixel = from + slot / rays.count();
-                int row = row(pixel);
-                int column = column(pixel);
+                int pixel = slot / rays.count();
+                int row = block.row(pixel);
+                int column = block.column(pixel);
                 draws.begin(
                         rays.seed(),
                         (long) row * plate.width() + column,

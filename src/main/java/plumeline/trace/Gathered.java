@@ -23,16 +23,21 @@ final class Gathered {
     private State[] states = new State[0];
     private long[] keys = new long[0];
     private int[] indices = new int[0];
+    private int[] turned = new int[0];
+    private final Pairs pairs = new Pairs();
     private final Rows rows = new Rows();
     private final Bending.Passing passing = cosine -> passes(coat(), cosine);
     private final double[] place = new double[6];
     private final double[] bent = new double[3];
+    private final Scope scope;
+    private final Beam ways = new Beam();
     private int coat;
 
     Gathered(Ready ready) {
         this.ready = ready;
         falling = new Falling(ready);
         lamps = ready.lamps;
+        scope = ready.scope();
     }
 
     private void grow() {
@@ -45,6 +50,8 @@ final class Gathered {
         }
         keys = Arrays.copyOf(keys, room);
         indices = Arrays.copyOf(indices, room);
+        turned = Arrays.copyOf(turned, room);
+        pairs.grow(room);
         rows.grow(room);
     }
 
@@ -74,6 +81,7 @@ final class Gathered {
         states[k].set(in.within, in.medium);
         keys[k] = drawn.fork();
         indices[k] = drawn.ray();
+        turned[k] = Integer.reverse(drawn.ray());
         rows.px[k] = at.x;
         rows.py[k] = at.y;
         rows.pz[k] = at.z;
@@ -94,10 +102,10 @@ final class Gathered {
         Arrays.fill(rows.sumRed, 0, count, 0);
         Arrays.fill(rows.sumGreen, 0, count, 0);
         Arrays.fill(rows.sumBlue, 0, count, 0);
+        ways.from(rows, count);
         for (int i = 0; i < lamps.count(); i++) {
             aim(i);
-            ready.mayStop(rows, count);
-            ready.mayCross(rows, count);
+            ready.mayMeet(scope, ways, rows, count);
             for (int k = 0; k < count; k++) {
                 if (falling.bending.isPresent() && isBent(falling.bending.get(), i, k)) {
                     continue;
@@ -122,26 +130,89 @@ final class Gathered {
 
     /// Works out what falls with nothing between, and the way to a chosen place of a light.
     private void aim(int light) {
-        boolean isStraight = lamps.isPlain(light);
-        if (isStraight) {
-            lamps.lux(light, rows, count);
-            rows.aim(count);
+        if (lamps.isPlain(light)) {
+            aimInRows(light);
+            return;
         }
         for (int k = 0; k < count; k++) {
+            all(light, k);
             rows.over[k] = 0;
-            if (isStraight && !(rows.most[k] > 0 && rows.z[k] > 0)) {
-                rows.all[k] = 0;
-            } else if (!isStraight || rows.least[k] < 0 || rows.widest[k] < 0) {
-                rows.all[k] =
-                        falling.all(light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k]);
-            }
-            if (rows.all[k] > 0 && !(isStraight && keys[k] == Draws.MIDDLE && rows.here[k] > 0)) {
-                draws.resume(keys[k], light, indices[k]);
-                if (!falling.choose(light, rows, k, draws)) {
-                    rows.all[k] = 0;
-                }
+            if (rows.all[k] > 0) {
+                choose(light, k);
             }
         }
+    }
+
+    private void all(int light, int k) {
+        rows.all[k] = falling.all(light, rows.px[k], rows.py[k], rows.pz[k], rows.nx[k], rows.ny[k], rows.nz[k]);
+    }
+
+    private void choose(int light, int k) {
+        draws.resume(keys[k], light, indices[k]);
+        if (!falling.choose(light, rows, k, draws)) {
+            rows.all[k] = 0;
+        }
+    }
+
+    private void aimInRows(int light) {
+        lamps.lux(light, rows, count);
+        boolean isPicked = draw(light);
+        if (isPicked) {
+            lamps.move(light, rows, count);
+        }
+        rows.aim(count);
+        for (int k = 0; k < count; k++) {
+            boolean isCut = rows.least[k] < 0 || rows.widest[k] < 0;
+            if (!(rows.most[k] > 0 && rows.z[k] > 0)) {
+                rows.all[k] = 0;
+            } else if (isCut) {
+                all(light, k);
+            }
+            rows.over[k] = isPicked && !staysInMiddle(k) ? rows.picks.gives[k] - rows.all[k] : 0;
+            if (isCut && rows.all[k] > 0 && lamps.isTube(light)) {
+                choose(light, k);
+            } else if (isPicked && !(rows.picks.gives[k] > 0)) {
+                rows.all[k] = 0;
+            }
+        }
+    }
+
+    private boolean staysInMiddle(int k) {
+        return keys[k] == Draws.MIDDLE && isMiddleSeen(k);
+    }
+
+    /// Picks places of a light; where all is drawn from the middle, that where it is seen.
+    ///
+    /// @return whether any other than the middle is picked
+    private boolean draw(int light) {
+        Picks picks = rows.picks;
+        boolean isMiddle = count > 0 && keys[0] == Draws.MIDDLE;
+        boolean isAny = !isMiddle;
+        for (int k = 0; isMiddle && k < count; k++) {
+            isAny |= rows.most[k] > 0 && rows.z[k] > 0 && !isMiddleSeen(k);
+        }
+        if (!isAny) {
+            return false;
+        }
+        if (isMiddle) {
+            Arrays.fill(picks.across, 0, count, 0.5);
+            Arrays.fill(picks.up, 0, count, 0.5);
+            Arrays.fill(picks.chance, 0, count, 0.5);
+        } else {
+            pairs.draw(count, keys, light, turned, picks.across, picks.up, picks.chance);
+        }
+        picks.pick(count, lamps.even(light), rows);
+        for (int k = 0; isMiddle && k < count; k++) {
+            if (isMiddleSeen(k)) {
+                picks.across[k] = 0.5;
+                picks.up[k] = 0.5;
+            }
+        }
+        return true;
+    }
+
+    private boolean isMiddleSeen(int k) {
+        return rows.least[k] + rows.most[k] > 0;
     }
 
     /// Adds what a basin bends, where it may.
@@ -208,7 +279,7 @@ final class Gathered {
         double y = rows.dy[k];
         double z = rows.dz[k];
         if (!(rows.near[k] > 0)
-                && ready.stops(rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], falling.scratch)) {
+                && ready.stops(scope, rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], falling.scratch)) {
             come(light, k, 0, 0, 0);
         } else if (rows.cross[k] > 0) {
             come(light, k, 1, 1, 1);

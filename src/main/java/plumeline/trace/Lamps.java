@@ -42,6 +42,7 @@ final class Lamps {
     private final int[] holes;
     private final double[] numbers;
     private final double[] colours;
+    private final double[] outlines;
     private final List<Brightness> glows = new ArrayList<>();
     private final List<Optional<Light.Source.Spot>> spots = new ArrayList<>();
     private final List<Aim.Frame> aims = new ArrayList<>();
@@ -52,6 +53,7 @@ final class Lamps {
         holes = new int[count];
         numbers = new double[2 * EACH * count];
         colours = new double[3 * count];
+        outlines = new double[Shapes.CORNERS * count];
         for (int i = 0; i < count; i++) {
             Light light = lights.get(i);
             holes[i] = -1;
@@ -59,6 +61,7 @@ final class Lamps {
             switch (light.source()) {
                 case Light.Source.Face face -> {
                     put(i, face.emitter());
+                    outline(i);
                     if (face.hole().isPresent()) {
                         holes[i] = count + i;
                         put(count + i, face.hole().get());
@@ -152,12 +155,51 @@ final class Lamps {
         return false;
     }
 
-    /// Tries the faces that a ray meets from before them.
-    void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    /// Notes which faces there are.
+    void take(Scope scope) {
         for (int i = 0; i < count; i++) {
-            if (kinds[i] == SPOT) {
-                continue;
+            if (kinds[i] != SPOT) {
+                scope.lights[scope.lightCount++] = i;
             }
+        }
+    }
+
+    /// Notes which faces may be met by a camera's rays.
+    void take(Scope scope, Frustum rays) {
+        for (int i = 0; i < count; i++) {
+            if (kinds[i] != SPOT && !rays.misses(outlines, Shapes.CORNERS * i)) {
+                scope.lights[scope.lightCount++] = i;
+            }
+        }
+    }
+
+    /// The corners of a box round a face.
+    private void outline(int light) {
+        int n = EACH * light;
+        double halfX = numbers[n + 12];
+        double halfY = numbers[n + 13];
+        double radius = numbers[n + 14];
+        for (int i = 0; i < 8; i++) {
+            double x = (i & 1) == 0 ? -1 : 1;
+            double y = (i & 2) == 0 ? -1 : 1;
+            double z = (i & 4) == 0 ? -1 : 1;
+            boolean isTube = kinds[light] == TUBE;
+            double along = isTube ? x * halfX : 0;
+            double right = isTube ? y * radius : x * halfX;
+            double up = isTube ? z * radius : y * halfY;
+            for (int j = 0; j < 3; j++) {
+                outlines[Shapes.CORNERS * light + 3 * i + j] = numbers[n + j]
+                        + along * numbers[n + 3 + j]
+                        + right * numbers[n + 6 + j]
+                        + up * numbers[n + 9 + j];
+            }
+        }
+    }
+
+    /// Tries the faces that a ray meets from before them.
+    void meets(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int k = 0; k < scope.lightCount; k++) {
+            int i = scope.lights[k];
             double other = hit.what == Hit.LIGHT ? hit.t : hit.t + BEFORE_METRES;
             double t = kinds[i] == TUBE
                     ? tubeMetres(i, ox, oy, oz, dx, dy, dz)
@@ -254,13 +296,25 @@ final class Lamps {
 
     /// Gives what falls on many patches, for a plain light, and where each sees its middle.
     void lux(int light, Rows rows, int count) {
-        Strips strips = new Strips(numbers, EACH * light, rows, count);
-        double even = glows.get(light).even();
-        if (kinds[light] == PANEL) {
-            strips.panel(even);
-        } else {
-            strips.tube(even);
-        }
+        strips(light, rows, count).fall(even(light));
+    }
+
+    private Strips strips(int light, Rows rows, int count) {
+        return new Strips(kinds[light] == TUBE, numbers, EACH * light, rows, count);
+    }
+
+    /// Moves from where patches see the middle of a plain light to the places that are picked.
+    void move(int light, Rows rows, int count) {
+        strips(light, rows, count).move(rows.picks);
+    }
+
+    /// How bright a plain light is, a share of its luminance.
+    double even(int light) {
+        return glows.get(light).even();
+    }
+
+    boolean isTube(int light) {
+        return kinds[light] == TUBE;
     }
 
     /// The mean of how bright a face is, each place by what it gives to the patch.

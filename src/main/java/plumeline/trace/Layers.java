@@ -26,6 +26,9 @@ final class Layers {
     double glassCosine;
     double middleCosine;
 
+    private double overGlass;
+    private double overMiddle;
+
     /// How wide a flux tube has grown: area across the layers by the square of the sine in the air, m².
     double spread;
 
@@ -35,7 +38,7 @@ final class Layers {
     }
 
     /// Finds the way. Its sum of all that it goes aside is concave in its slope in the air, so that Newton's steps from
-    /// the straight way's slope, which is too small, come to it from below.
+    /// the slope by small angles, which is too small, come to it from below.
     ///
     /// @param air how thick all air is, m, > 0
     /// @param panes how thick all glass is, m, ≥ 0
@@ -44,7 +47,7 @@ final class Layers {
     /// @param aside how far aside the other place is, m, ≥ 0
     void find(double air, double panes, double rest, double index, double aside) {
         middle = index;
-        double slope = aside / (air + panes + rest);
+        double slope = aside / (air + panes / glass + rest / middle);
         for (int i = 0; i < MOST_STEPS; i++) {
             set(slope);
             double off = aside - air * airSlope - panes * glassSlope - rest * middleSlope;
@@ -52,29 +55,32 @@ final class Layers {
                 break;
             }
             double more = airCosine * airCosine * airCosine;
-            slope += off
-                    / (air
-                            + more
-                                    * (panes / (glass * glassCosine * glassCosine * glassCosine)
-                                            + rest / (middle * middleCosine * middleCosine * middleCosine)));
+            slope += off / (air + more * (panes * grows(glass, overGlass) + rest * grows(middle, overMiddle)));
         }
-        double over = air / airCosine + panes / (glass * glassCosine) + rest / (middle * middleCosine);
+        glassCosine = 1 / (glass * overGlass);
+        middleCosine = 1 / (middle * overMiddle);
+        double over = air / airCosine + panes * overGlass + rest * overMiddle;
         double along = air / (airCosine * airCosine * airCosine)
-                + panes / (glass * glassCosine * glassCosine * glassCosine)
-                + rest / (middle * middleCosine * middleCosine * middleCosine);
+                + panes * grows(glass, overGlass)
+                + rest * grows(middle, overMiddle);
         spread = over * along;
     }
 
+    /// How fast the slope in a substance grows with the sine in the air.
+    private static double grows(double index, double over) {
+        return index * index * over * over * over;
+    }
+
     private void set(double slope) {
+        double square = 1 / (1 + slope * slope);
         airSlope = slope;
-        airCosine = 1 / Math.sqrt(1 + slope * slope);
+        airCosine = Math.sqrt(square);
         sine = slope * airCosine;
-        double inGlass = sine / glass;
-        glassCosine = Math.sqrt(1 - inGlass * inGlass);
-        glassSlope = inGlass / glassCosine;
-        double inMiddle = sine / middle;
-        middleCosine = Math.sqrt(1 - inMiddle * inMiddle);
-        middleSlope = inMiddle / middleCosine;
+        // Each is 1 over index times cosine there: the way in it for each metre across, by its index.
+        overGlass = 1 / Math.sqrt(glass * glass - 1 + square);
+        overMiddle = 1 / Math.sqrt(middle * middle - 1 + square);
+        glassSlope = sine * overGlass;
+        middleSlope = sine * overMiddle;
     }
 
     /// What passes a pane between air and the third, unpolarised, with all that goes to and fro in it: so many such

@@ -53,6 +53,36 @@ final class Meets {
         return frames;
     }
 
+    /// The corners of a box round a shape, as wide as its numbers say and a little more.
+    double[] corners(int shape) {
+        double a = sizes[3 * shape];
+        double b = sizes[3 * shape + 1];
+        double c = sizes[3 * shape + 2];
+        double reach = Math.sqrt(a);
+        return switch (kinds[shape]) {
+            case Shapes.TURNED -> corners(shape, -reach, reach, -reach, reach, 0, b);
+            case Shapes.BOX -> corners(shape, -a, a, -b, b, 0, c);
+            case Shapes.BALL -> corners(shape, -a, a, -a, a, 0, 2 * a);
+            case Shapes.SHEET -> corners(shape, -a, a, -b, b, 0, 0);
+            default -> corners(shape, 0, a, 0, a, -b, b);
+        };
+    }
+
+    private double[] corners(int shape, double x1, double x2, double y1, double y2, double z1, double z2) {
+        double[] corners = new double[Shapes.CORNERS];
+        int f = Shapes.FRAME * shape;
+        for (int i = 0; i < 8; i++) {
+            double x = (i & 1) == 0 ? x1 - SLACK_METRES : x2 + SLACK_METRES;
+            double y = (i & 2) == 0 ? y1 - SLACK_METRES : y2 + SLACK_METRES;
+            double z = (i & 4) == 0 ? z1 - SLACK_METRES : z2 + SLACK_METRES;
+            for (int j = 0; j < 3; j++) {
+                corners[3 * i + j] =
+                        frames[f + j] + x * frames[f + 3 + j] + y * frames[f + 6 + j] + z * frames[f + 9 + j];
+            }
+        }
+        return corners;
+    }
+
     /// Whether any of a shape may lie in a basin.
     boolean mayReach(int shape, Tub tub) {
         if (!tub.isNear(balls[4 * shape], balls[4 * shape + 1], balls[4 * shape + 2], balls[4 * shape + 3])) {
@@ -68,9 +98,21 @@ final class Meets {
     }
 
     /// Notes which of many ways may come into the ball round a shape.
-    void mayMeetBall(int shape, Rows rows, int count) {
+    ///
+    /// @param beside takes a number over 0 where one doesn't
+    void mayMeetBall(int shape, Rows rows, int count, double[] beside) {
         Ways.besideBall(
-                count, balls, 4 * shape, rows.px, rows.py, rows.pz, rows.dx, rows.dy, rows.dz, rows.far, rows.near);
+                count, balls, 4 * shape, rows.px, rows.py, rows.pz, rows.dx, rows.dy, rows.dz, rows.far, beside);
+    }
+
+    /// Whether ways all stay before the chord of a bend: all of it lies past that.
+    boolean isBeside(int shape, Beam ways) {
+        int f = Shapes.FRAME * shape;
+        double nx = -frames[f + 3] - frames[f + 6];
+        double ny = -frames[f + 4] - frames[f + 7];
+        double nz = -frames[f + 5] - frames[f + 8];
+        double far = nx * frames[f] + ny * frames[f + 1] + nz * frames[f + 2] - sizes[3 * shape];
+        return kinds[shape] == Shapes.BEND && ways.isOver(1, nx, ny, nz, far);
     }
 
     /// Notes which of many ways may meet a sheet.
@@ -90,17 +132,14 @@ final class Meets {
                 rows.near);
     }
 
-    /// Notes which of many ways may meet a bend: it lies in the box between its axis and its wall.
+    /// Notes which of many ways may meet a bend.
     void mayMeetBend(int shape, Rows rows, int count) {
         turn(shape, rows, count);
         double radius = sizes[3 * shape];
         double half = sizes[3 * shape + 1];
-        Arrays.fill(rows.from, 0, count, 0);
-        System.arraycopy(rows.far, 0, rows.to, 0, count);
-        Ways.slab(count, 0, radius, rows.left, rows.u, rows.from, rows.to);
-        Ways.slab(count, 0, radius, rows.low, rows.v, rows.from, rows.to);
-        Ways.slab(count, -half, half, rows.z, rows.w, rows.from, rows.to);
-        Ways.beside(count, NEAR_METRES, rows.from, rows.to, rows.near);
+        Ways.across(count, radius * radius, rows.left, rows.low, rows.u, rows.v, rows.from, rows.to, rows.high);
+        Ways.besideBend(count, half, rows.from, rows, rows.high, rows.near);
+        Ways.besideBend(count, half, rows.to, rows, rows.high, rows.near);
     }
 
     private void turn(int shape, Rows rows, int count) {
@@ -133,14 +172,22 @@ final class Meets {
         double px = ox - frames[f];
         double py = oy - frames[f + 1];
         double pz = oz - frames[f + 2];
+        if (kinds[shape] == Shapes.BEND && staysBeforeChord(shape, px, py, pz, dx, dy, dz, hit.t)) {
+            return false;
+        }
+        double z = px * frames[f + 9] + py * frames[f + 10] + pz * frames[f + 11];
+        double w = dx * frames[f + 9] + dy * frames[f + 10] + dz * frames[f + 11];
+        if (kinds[shape] == Shapes.TURNED) {
+            // Round its axis all ways are the same: what lies across is found without turning it.
+            double across = Math.max(0, 1 - w * w);
+            double toward = px * dx + py * dy + pz * dz - z * w;
+            return turned(shape, across, toward, px * px + py * py + pz * pz - z * z, z, w, hit);
+        }
         double x = px * frames[f + 3] + py * frames[f + 4] + pz * frames[f + 5];
         double y = px * frames[f + 6] + py * frames[f + 7] + pz * frames[f + 8];
-        double z = px * frames[f + 9] + py * frames[f + 10] + pz * frames[f + 11];
         double u = dx * frames[f + 3] + dy * frames[f + 4] + dz * frames[f + 5];
         double v = dx * frames[f + 6] + dy * frames[f + 7] + dz * frames[f + 8];
-        double w = dx * frames[f + 9] + dy * frames[f + 10] + dz * frames[f + 11];
         return switch (kinds[shape]) {
-            case Shapes.TURNED -> turned(shape, x, y, z, u, v, w, hit);
             case Shapes.BOX -> box(shape, x, y, z, u, v, w, hit);
             case Shapes.BALL -> ball(shape, x, y, z, u, v, w, hit);
             case Shapes.SHEET -> sheet(shape, x, y, z, u, v, w, hit);
@@ -149,10 +196,11 @@ final class Meets {
     }
 
     /// First what of the ray is in the cylinder round the whole; then only the pieces at heights that it passes there.
-    private boolean turned(int shape, double x, double y, double z, double u, double v, double w, Hit hit) {
-        double a = u * u + v * v;
-        double b = x * u + y * v;
-        double c = x * x + y * y;
+    ///
+    /// @param a square of the direction across the axis
+    /// @param b product of direction and place across it
+    /// @param c square of the place's distance from it
+    private boolean turned(int shape, double a, double b, double c, double z, double w, Hit hit) {
         double from = NEAR_METRES;
         double to = hit.t;
         double past = c - sizes[3 * shape];
@@ -329,12 +377,21 @@ final class Meets {
                 && Math.abs(qx * frames[f + 6] + qy * frames[f + 7] + qz * frames[f + 8]) <= sizes[3 * shape + 1];
     }
 
+    /// Whether a ray doesn't come past a bend's chord: all of it lies past that.
+    private boolean staysBeforeChord(
+            int shape, double px, double py, double pz, double dx, double dy, double dz, double far) {
+        int f = Shapes.FRAME * shape;
+        double x = frames[f + 3] + frames[f + 6];
+        double y = frames[f + 4] + frames[f + 7];
+        double z = frames[f + 5] + frames[f + 8];
+        double before = px * x + py * y + pz * z - sizes[3 * shape];
+        return before < 0 && before + far * (dx * x + dy * y + dz * z) < 0;
+    }
+
     private boolean bend(int shape, double x, double y, double z, double u, double v, double w, Hit hit) {
         double radius = sizes[3 * shape];
         double half = sizes[3 * shape + 1];
-        // All of it lies past its chord.
-        boolean isShort = x + y < radius && x + y + hit.t * (u + v) < radius;
-        if (isShort || (x < 0 && u <= 0) || (y < 0 && v <= 0)) {
+        if ((x < 0 && u <= 0) || (y < 0 && v <= 0)) {
             return false;
         }
         double a = u * u + v * v;

@@ -36,13 +36,17 @@ final class Ready {
     private final double[] levels;
     private final double[] levelRadii;
     private final List<int[]> hosts = new ArrayList<>();
+    private final List<Scope> insides = new ArrayList<>();
     private final Optional<Tub> tub;
     private final int glass;
     private final int water;
     private final Crowd crowd;
+    private final Scope whole;
+    private final double[] clearCorners;
     private final boolean hasFog;
     private final boolean hasSunkLamp;
     private final Crowd sunk;
+    private final Scope sunkScope;
     private final int[] sunkClear;
 
     /// @param known clouds made ready before, which may be in it too
@@ -79,6 +83,32 @@ final class Ready {
         tub = basin.map(Tub::new);
         sunk = Crowd.of(near(opaque), shapes);
         sunkClear = near(clear);
+        clearCorners = new double[Shapes.CORNERS * (clear.length + 1)];
+        for (int i = 0; i < clear.length; i++) {
+            System.arraycopy(shapes.corners(clear[i]), 0, clearCorners, Shapes.CORNERS * i, Shapes.CORNERS);
+        }
+        tub.ifPresent(is -> System.arraycopy(
+                is.corners(), 0, clearCorners, Shapes.CORNERS * clear.length, Shapes.CORNERS));
+        whole = scope();
+        for (int i = 0; i < parts; i++) {
+            Scope inside = isClear(i) ? scope() : whole;
+            insides.add(inside);
+            if (isClear(i)) {
+                double[] box = Shapes.box(shapes.corners(i), 0);
+                crowd.take(inside, box);
+                lamps.take(inside);
+                System.arraycopy(clear, 0, inside.clear, 0, clear.length);
+                inside.clearCount = clear.length;
+            }
+        }
+        crowd.take(whole);
+        lamps.take(whole);
+        System.arraycopy(clear, 0, whole.clear, 0, clear.length);
+        whole.clearCount = clear.length;
+        whole.hasBasin = tub.isPresent();
+        sunkScope = new Scope(sunk.sheets(), sunk.solids(), 0, lamps.count());
+        sunk.take(sunkScope);
+        lamps.take(sunkScope);
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
         water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
         fogs = world.clouds().stream()
@@ -168,39 +198,82 @@ final class Ready {
         return clear.length > 0 || tub.isPresent() || !fogs.isEmpty();
     }
 
+    /// All that there is.
+    Scope whole() {
+        return whole;
+    }
+
+    /// Makes one for bundles of rays.
+    Scope scope() {
+        return new Scope(crowd.sheets(), crowd.solids(), clear.length, lamps.count());
+    }
+
+    /// Notes what a camera's rays may meet first; the camera is in air.
+    void take(Scope scope, Frustum rays) {
+        scope.clear();
+        crowd.take(scope, rays);
+        lamps.take(scope, rays);
+        for (int i = 0; i < clear.length; i++) {
+            if (!rays.misses(clearCorners, Shapes.CORNERS * i)) {
+                scope.clear[scope.clearCount++] = clear[i];
+            }
+        }
+        scope.hasBasin = tub.isPresent() && !rays.misses(clearCorners, Shapes.CORNERS * clear.length);
+    }
+
     /// Finds what a ray meets first.
     ///
+    /// @param scope what it may meet, which counts outside of what is clear only
     /// @param in what the ray is in
-    void nearest(double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
+    void nearest(
+            Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
-        if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, hit)) {
-            crowd.meets(ox, oy, oz, dx, dy, dz, hit);
-            clearNearest(ox, oy, oz, dx, dy, dz, in.within, hit);
-            lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+        if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, in.medium, hit)) {
+            Scope near = scope;
+            if (in.within >= 0) {
+                near = insides.get(in.within);
+                inRoom(in.within, ox, oy, oz, dx, dy, dz, hit);
+            }
+            crowd.meets(near, ox, oy, oz, dx, dy, dz, hit);
+            for (int i = 0; i < near.clearCount; i++) {
+                clearMeets(near.clear[i], ox, oy, oz, dx, dy, dz, hit);
+            }
+            if (near.hasBasin) {
+                tub.orElseThrow().meets(ox, oy, oz, dx, dy, dz, hit);
+            }
+            lamps.meets(near, ox, oy, oz, dx, dy, dz, hit);
         }
         place(ox, oy, oz, dx, dy, dz, hit);
     }
 
+    private void clearMeets(int part, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
+            hit.what = Hit.PART;
+            hit.index = part;
+        }
+    }
+
     /// Finds what a ray meets that is in a basin's panes or water: it doesn't get out before it has met them.
-    private boolean isMetInBasin(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+    private boolean isMetInBasin(
+            double ox, double oy, double oz, double dx, double dy, double dz, int medium, Hit hit) {
         if (tub.isEmpty()) {
             return false;
         }
-        tub.get().meets(ox, oy, oz, dx, dy, dz, hit);
+        if (medium == water) {
+            tub.get().meetsFromWater(ox, oy, oz, dx, dy, dz, hit);
+        } else {
+            tub.get().meetsFromPane(ox, oy, oz, dx, dy, dz, hit);
+        }
         if (hit.what == Hit.NOTHING) {
             return false;
         }
-        sunk.meets(ox, oy, oz, dx, dy, dz, hit);
+        sunk.meets(sunkScope, ox, oy, oz, dx, dy, dz, hit);
         if (hasSunkLamp) {
-            lamps.meets(ox, oy, oz, dx, dy, dz, hit);
+            lamps.meets(sunkScope, ox, oy, oz, dx, dy, dz, hit);
         }
         for (int part : sunkClear) {
-            if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.PART;
-                hit.index = part;
-            }
+            clearMeets(part, ox, oy, oz, dx, dy, dz, hit);
         }
-        lamps.meets(ox, oy, oz, dx, dy, dz, hit);
         return true;
     }
 
@@ -215,10 +288,7 @@ final class Ready {
     /// Likewise, but for the basin's.
     void partsNearest(double ox, double oy, double oz, double dx, double dy, double dz, int within, Hit hit) {
         for (int part : clear) {
-            if (shapes.meets(part, ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.PART;
-                hit.index = part;
-            }
+            clearMeets(part, ox, oy, oz, dx, dy, dz, hit);
         }
         if (within >= 0) {
             inRoom(within, ox, oy, oz, dx, dy, dz, hit);
@@ -276,13 +346,27 @@ final class Ready {
 
     /// Whether something opaque stands in a way.
     boolean stops(double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
+        return stops(whole, ox, oy, oz, dx, dy, dz, far, scratch);
+    }
+
+    /// Likewise of what is in a scope.
+    boolean stops(
+            Scope scope,
+            double ox,
+            double oy,
+            double oz,
+            double dx,
+            double dy,
+            double dz,
+            double far,
+            Hit scratch) {
         scratch.clear(far);
-        if (crowd.stops(ox, oy, oz, dx, dy, dz, scratch)) {
+        if (crowd.stops(scope, ox, oy, oz, dx, dy, dz, scratch)) {
             return true;
         }
-        for (int part : labelled) {
+        for (int i = 0; labelled.length > 0 && i < scope.clearCount; i++) {
             scratch.clear(far);
-            if (isLabelMet(part, ox, oy, oz, dx, dy, dz, scratch)) {
+            if (coats.isLabelled(scope.clear[i]) && isLabelMet(scope.clear[i], ox, oy, oz, dx, dy, dz, scratch)) {
                 return true;
             }
         }
@@ -330,26 +414,31 @@ final class Ready {
     /// Finds the first opaque place that a way meets.
     void opaqueNearest(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
-        crowd.meets(ox, oy, oz, dx, dy, dz, hit);
+        crowd.meets(whole, ox, oy, oz, dx, dy, dz, hit);
         for (int part : labelled) {
             isLabelMet(part, ox, oy, oz, dx, dy, dz, hit);
         }
         place(ox, oy, oz, dx, dy, dz, hit);
     }
 
-    /// Notes on which of many ways nothing opaque can lie.
-    void mayStop(Rows rows, int count) {
-        crowd.mayStop(rows, count);
-        if (labelled.length > 0) {
-            Arrays.fill(rows.near, 0, count, -1);
-        }
-    }
-
-    /// Notes on which of many ways nothing clear can lie.
-    void mayCross(Rows rows, int count) {
-        Arrays.fill(rows.cross, 0, count, hasClear() ? -1 : 1);
-        if (tub.isPresent() && clear.length == 0 && fogs.isEmpty()) {
-            tub.get().mayCross(rows, count);
+    /// Notes what may stand in ways, and on which of them nothing opaque and nothing clear can lie.
+    void mayMeet(Scope scope, Beam ways, Rows rows, int count) {
+        scope.clear();
+        ways.over(rows, count);
+        crowd.take(scope, ways);
+        crowd.mayStop(scope, rows, count);
+        Arrays.fill(rows.cross, 0, count, fogs.isEmpty() ? 1 : -1);
+        tub.ifPresent(is -> is.mayCross(rows, count));
+        double[] balls = shapes.balls();
+        for (int part : clear) {
+            int b = 4 * part;
+            if (!ways.missesBall(balls[b], balls[b + 1], balls[b + 2], balls[b + 3])) {
+                scope.clear[scope.clearCount++] = part;
+                shapes.mayMeetBall(part, rows, count, rows.cross);
+                if (coats.isLabelled(part)) {
+                    shapes.mayMeetBall(part, rows, count, rows.near);
+                }
+            }
         }
     }
 

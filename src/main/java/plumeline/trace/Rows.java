@@ -65,6 +65,7 @@ final class Rows {
     double[] low = new double[0];
     double[] high = new double[0];
 
+    final Picks picks = new Picks();
     final Rectangles rectangles = new Rectangles();
 
     /// Where a way comes into a box, and where it leaves it, m.
@@ -111,6 +112,7 @@ final class Rows {
         right = new double[room];
         low = new double[room];
         high = new double[room];
+        picks.grow(room);
         rectangles.grow(room);
         from = new double[room];
         to = new double[room];

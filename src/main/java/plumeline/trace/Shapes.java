@@ -24,6 +24,9 @@ final class Shapes {
     /// twice, the squares of its inner and outer radius.
     static final int PIECE = 4;
 
+    /// Numbers of the eight corners of a box.
+    static final int CORNERS = 24;
+
     private final List<double[]> frames = new ArrayList<>();
     private final List<double[]> balls = new ArrayList<>();
     private final List<double[]> sizes = new ArrayList<>();
@@ -170,6 +173,19 @@ final class Shapes {
     /// Its middle and its radius, a little larger than it needs to be.
     private static double[] ball(Vec middle, double radius) {
         return new double[] {middle.x(), middle.y(), middle.z(), radius * (1 + 1e-9) + 1e-9};
+    }
+
+    /// The least and most of eight corners along each axis.
+    static double[] box(double[] corners, int from) {
+        double[] box = {
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY,
+            Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (int i = 0; i < CORNERS; i++) {
+            box[i % 3] = Math.min(box[i % 3], corners[from + i]);
+            box[i % 3 + 3] = Math.max(box[i % 3 + 3], corners[from + i]);
+        }
+        return box;
     }
 
     int[] kinds() {

@@ -56,7 +56,7 @@ final class Sighting {
 
     private int follow() {
         for (int i = 0; i < MOST_SURFACES; i++) {
-            ready.nearest(x, y, z, dx, dy, dz, state, hit);
+            ready.nearest(ready.whole(), x, y, z, dx, dy, dz, state, hit);
             way += hit.t;
             x = hit.x;
             y = hit.y;

@@ -9,19 +9,31 @@ final class Strips {
     private final int n;
     private final Rows rows;
     private final int count;
+    private final boolean isTube;
 
+    /// @param isTube whether it is a tube
     /// @param numbers emitters as [Lamps] has them
     /// @param n where this one begins
     /// @param rows the patches; takes what falls, and where they see its middle
     /// @param count how many there are
-    Strips(double[] numbers, int n, Rows rows, int count) {
+    Strips(boolean isTube, double[] numbers, int n, Rows rows, int count) {
+        this.isTube = isTube;
         this.numbers = numbers;
         this.n = n;
         this.rows = rows;
         this.count = count;
     }
 
-    void panel(double even) {
+    /// Works out what falls.
+    void fall(double even) {
+        if (isTube) {
+            tube(even);
+        } else {
+            panel(even);
+        }
+    }
+
+    private void panel(double even) {
         see();
         panels(count, numbers[n + 12], numbers[n + 13], rows.left, rows.right, rows.low, rows.high);
         Arrays.fill(rows.dx, 0, count, numbers[n]);
@@ -30,7 +42,7 @@ final class Strips {
         rows.rectangles.factors(count, rows, even);
     }
 
-    void tube(double even) {
+    private void tube(double even) {
         see();
         strip();
         front();
@@ -146,6 +158,63 @@ final class Strips {
             int count, double middle, double x, double y, double[] toward, double[] aside, double[] into) {
         for (int k = 0; k < count; k++) {
             into[k] = middle + x * toward[k] + y * aside[k];
+        }
+    }
+
+    /// Moves from where patches see the middle to the picked places.
+    void move(Picks picks) {
+        if (isTube) {
+            double over = 1 / numbers[n + 14];
+            for (int axis = 0; axis < 3; axis++) {
+                double[] into = axis == 0 ? rows.dx : axis == 1 ? rows.dy : rows.dz;
+                aside(
+                        count,
+                        numbers[n + 12] * numbers[n + 3 + axis],
+                        over * numbers[n + 6 + axis],
+                        over * numbers[n + 9 + axis],
+                        picks,
+                        rows,
+                        into);
+            }
+        } else {
+            for (int axis = 0; axis < 3; axis++) {
+                double[] into = axis == 0 ? rows.dx : axis == 1 ? rows.dy : rows.dz;
+                move(
+                        count,
+                        numbers[n + 12] * numbers[n + 6 + axis],
+                        numbers[n + 13] * numbers[n + 9 + axis],
+                        picks.across,
+                        picks.up,
+                        into);
+            }
+        }
+    }
+
+    private static void move(int count, double right, double up, double[] across, double[] ups, double[] into) {
+        for (int k = 0; k < count; k++) {
+            into[k] += (2 * across[k] - 1) * right + (2 * ups[k] - 1) * up;
+        }
+    }
+
+    private static void aside(int count, double along, double x, double y, Picks picks, Rows rows, double[] into) {
+        aside(count, along, x, y, picks.across, picks.up, rows.near, rows.cross, rows.high, into);
+    }
+
+    /// Along the tube, and across it square to where it is seen from.
+    private static void aside(
+            int count,
+            double along,
+            double x,
+            double y,
+            double[] across,
+            double[] ups,
+            double[] toward,
+            double[] aside,
+            double[] wide,
+            double[] into) {
+        for (int k = 0; k < count; k++) {
+            double out = (2 * ups[k] - 1) * wide[k];
+            into[k] += (2 * across[k] - 1) * along + out * (toward[k] * y - aside[k] * x);
         }
     }
 

@@ -31,6 +31,17 @@ final class Tub {
         isWet = level > basin.inside().low().z();
     }
 
+    /// The corners of the box that its panes are.
+    double[] corners() {
+        double[] corners = new double[Shapes.CORNERS];
+        for (int i = 0; i < 8; i++) {
+            corners[3 * i] = (i & 1) == 0 ? outer.lowX : outer.highX;
+            corners[3 * i + 1] = (i & 2) == 0 ? outer.lowY : outer.highY;
+            corners[3 * i + 2] = (i & 4) == 0 ? outer.lowZ : outer.highZ;
+        }
+        return corners;
+    }
+
     void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
         double x = middleX - ox;
         double y = middleY - oy;
@@ -47,13 +58,37 @@ final class Tub {
         if (outer.meets(Hit.OUTER, ox, oy, oz, dx, dy, dz, overX, overY, overZ, hit)) {
             inner.meets(Hit.INNER, ox, oy, oz, dx, dy, dz, overX, overY, overZ, hit);
             if (isWet && level < inner.highZ) {
-                double t = (level - oz) * overZ;
-                if (t > Meets.NEAR_METRES && t < hit.t && inner.isOver(ox + t * dx, oy + t * dy)) {
-                    hit.t = t;
-                    hit.what = Hit.WATER;
-                    hit.face(0, 0, 1);
-                }
+                surface(ox, oy, oz, dx, dy, overZ, hit);
             }
+        }
+    }
+
+    /// Likewise for a ray that begins in a pane.
+    void meetsFromPane(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        double overX = 1 / (dx + 0.0);
+        double overY = 1 / (dy + 0.0);
+        double overZ = 1 / (dz + 0.0);
+        outer.leaves(Hit.OUTER, ox, oy, oz, dx, dy, dz, overX, overY, overZ, hit);
+        inner.meets(Hit.INNER, ox, oy, oz, dx, dy, dz, overX, overY, overZ, hit);
+    }
+
+    /// Likewise for a ray that begins in the water.
+    void meetsFromWater(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        double overX = 1 / (dx + 0.0);
+        double overY = 1 / (dy + 0.0);
+        double overZ = 1 / (dz + 0.0);
+        inner.leaves(Hit.INNER, ox, oy, oz, dx, dy, dz, overX, overY, overZ, hit);
+        if (dz > 0 && level < inner.highZ) {
+            surface(ox, oy, oz, dx, dy, overZ, hit);
+        }
+    }
+
+    private void surface(double ox, double oy, double oz, double dx, double dy, double overZ, Hit hit) {
+        double t = (level - oz) * overZ;
+        if (t > Meets.NEAR_METRES && t < hit.t && inner.isOver(ox + t * dx, oy + t * dy)) {
+            hit.t = t;
+            hit.what = Hit.WATER;
+            hit.face(0, 0, 1);
         }
     }
 
@@ -122,6 +157,28 @@ final class Tub {
             return true;
         }
 
+        /// Tries where a ray from within leaves it.
+        void leaves(
+                int what,
+                double ox,
+                double oy,
+                double oz,
+                double dx,
+                double dy,
+                double dz,
+                double overX,
+                double overY,
+                double overZ,
+                Hit hit) {
+            double x = ((dx >= 0 ? highX : lowX) - ox) * overX;
+            double y = ((dy >= 0 ? highY : lowY) - oy) * overY;
+            double z = ((dz >= 0 ? highZ : lowZ) - oz) * overZ;
+            double to = Math.min(x, Math.min(y, z));
+            if (to > Meets.NEAR_METRES && to < hit.t) {
+                met(to, to == z ? 2 : to == y ? 1 : 0, -1, what, ox, oy, dx, dy, dz, hit);
+            }
+        }
+
         private boolean met(
                 double t,
                 int axis,
@@ -152,7 +209,6 @@ final class Tub {
     void mayCross(Rows rows, int count) {
         Arrays.fill(rows.from, 0, count, 0);
         System.arraycopy(rows.far, 0, rows.to, 0, count);
-        Arrays.fill(rows.cross, 0, count, 1);
         Ways.slab(count, outer.lowX, outer.highX, rows.px, rows.dx, rows.from, rows.to);
         Ways.slab(count, outer.lowY, outer.highY, rows.py, rows.dy, rows.from, rows.to);
         Ways.slab(count, outer.lowZ, outer.highZ, rows.pz, rows.dz, rows.from, rows.to);

@@ -20,7 +20,8 @@ final class Walker {
     private final double[] light = new double[3];
 
     private final Ready ready;
-    private final Gathered gathered;
+    private final Gathered straight;
+    private final Gathered mirrored;
     private final Hit hit = new Hit();
     private final double[] colour = new double[4];
     private final double[] weight = new double[3];
@@ -29,6 +30,9 @@ final class Walker {
     private final Ray[] rays = new Ray[MOST_MIRRORS + 2];
     private final double[] eye = new double[12];
     private final State eyeState;
+    private final Scope all;
+    private final Scope block;
+    private final Frustum frustum;
     private final double halfX;
     private final double halfY;
     private final double pupil;
@@ -39,9 +43,9 @@ final class Walker {
     /// @param before one of the same world, which is asked in turn with this one: both gather together
     Walker(Ready ready, Eye camera, Optional<Walker> before) {
         this.ready = ready;
-        gathered = before.filter(other -> other.ready == ready)
-                .map(other -> other.gathered)
-                .orElseGet(() -> new Gathered(ready));
+        Optional<Walker> mate = before.filter(other -> other.ready == ready);
+        straight = mate.map(other -> other.straight).orElseGet(() -> new Gathered(ready));
+        mirrored = mate.map(other -> other.mirrored).orElseGet(() -> new Gathered(ready));
         Arrays.setAll(rays, Ray::new);
         Aim.Frame frame = camera.aim().frame();
         put(0, camera.aim().eye());
@@ -53,6 +57,25 @@ final class Walker {
         pupil = camera.pupilMetres();
         focus = camera.focusMetres();
         eyeState = State.at(ready, eye[0], eye[1], eye[2]);
+        all = ready.whole();
+        block = ready.scope();
+        frustum = new Frustum(eye, pupil, focus);
+    }
+
+    /// Begins a block of pixels: the rays that follow all go through it.
+    void begin(Exposing.Tile tile, Plate plate) {
+        if (eyeState.medium != Media.AIR || eyeState.within >= 0) {
+            all.copyTo(block);
+            return;
+        }
+        double wide = 2 * halfX / plate.width();
+        double high = 2 * halfY / plate.height();
+        frustum.over(
+                tile.left() * wide - halfX,
+                (tile.left() + tile.width()) * wide - halfX,
+                halfY - (tile.top() + tile.height()) * high,
+                halfY - tile.top() * high);
+        ready.take(block, frustum);
     }
 
     private void put(int from, Vec vec) {
@@ -106,22 +129,23 @@ final class Walker {
 
     /// Tells whether it gathers with another.
     boolean isWith(Walker other) {
-        return gathered == other.gathered;
+        return straight == other.straight;
     }
 
     /// How many places wait to be settled.
     int waiting() {
-        return gathered.count();
+        return Math.max(straight.count(), mirrored.count());
     }
 
     /// Adds the light that falls where the rays went since.
     void settle(double[] into) {
-        gathered.settle(into);
+        straight.settle(into);
+        mirrored.settle(into);
     }
 
     private void follow(Ray ray, Draws draws) {
         for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
-            ready.nearest(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
+            ready.nearest(surfaces == 0 && ray.level == 0 ? block : all, ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
             if (ready.takesLight(ray.in.medium)) {
                 lose(ray, draws);
             }
@@ -327,6 +351,7 @@ final class Walker {
         double g = ray.green * even * colour[1];
         double b = ray.blue * even * colour[2];
         if (r + g + b > 0) {
+            Gathered gathered = ray.mirrors == 0 ? straight : mirrored;
             gathered.add(slot, isDrop ? Gathered.DROP : part, hit, nx, ny, nz, r, g, b, ray.in, draws);
         }
         if (share > 0) {

@@ -63,6 +63,23 @@ final class Walls {
         return place[axis] >= outHigh[axis] && other[axis] <= outLow[axis] - AHEAD_METRES ? -1 : 0;
     }
 
+    /// Whether light right across the basin may cross it between two heights. However bent, it crosses within as far
+    /// aside as the straight way is between the outer faces: it goes most aside in the air.
+    boolean mayGoAcross(double[] place, double[] other, int axis, double from, double to) {
+        double over = 1 / (other[axis] - place[axis]);
+        double one = (outLow[axis] - place[axis]) * over;
+        double two = (outHigh[axis] - place[axis]) * over;
+        int side = 1 - axis;
+        return touches(place[side], other[side] - place[side], one, two, low[side], high[side])
+                && touches(place[2], other[2] - place[2], one, two, from, to);
+    }
+
+    private static boolean touches(double at, double way, double one, double two, double least, double most) {
+        double first = at + one * way;
+        double second = at + two * way;
+        return Math.max(first, second) >= least && Math.min(first, second) <= most;
+    }
+
     /// Whether the straight way meets the basin's outside.
     boolean meetsBlock(double[] place, double[] other) {
         double from = 0;

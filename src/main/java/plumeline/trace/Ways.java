@@ -6,6 +6,9 @@ final class Ways {
     /// No origin.
     static final double[] NONE = new double[3];
 
+    /// A way nearer than this may be met.
+    private static final double SLACK_METRES = 1e-9;
+
     private Ways() {}
 
     /// Gives a coordinate of places in a frame.
@@ -73,6 +76,61 @@ final class Ways {
             double past = Math.max(Meets.NEAR_METRES - t, t - far[k]);
             double beside = Math.max(Math.abs(x[k] + t * u[k]) - halfX, Math.abs(y[k] + t * v[k]) - halfY);
             near[k] = Math.min(near[k], Math.max(past, beside) + Meets.NEAR_METRES / 2);
+        }
+    }
+
+    /// Gives where ways cross a cylinder round an axis.
+    ///
+    /// @param square of its radius
+    /// @param first takes where each comes in, m
+    /// @param second takes where it leaves, m
+    /// @param past takes a number over 0 where it doesn't come in
+    static void across(
+            int count,
+            double square,
+            double[] x,
+            double[] y,
+            double[] u,
+            double[] v,
+            double[] first,
+            double[] second,
+            double[] past) {
+        for (int k = 0; k < count; k++) {
+            double a = u[k] * u[k] + v[k] * v[k];
+            double b = x[k] * u[k] + y[k] * v[k];
+            double root = b * b - a * (x[k] * x[k] + y[k] * y[k] - square);
+            double over = 1 / a;
+            double half = Math.sqrt(Math.max(0, root)) * over;
+            first[k] = -b * over - half;
+            second[k] = half - b * over;
+            past[k] = -root;
+        }
+    }
+
+    /// Notes which ways don't meet a quarter of a cylinder where they cross the whole.
+    static void besideBend(int count, double halfZ, double[] t, Rows rows, double[] past, double[] near) {
+        besideBend(count, halfZ, t, rows.left, rows.low, rows.z, rows.u, rows.v, rows.w, rows.far, past, near);
+    }
+
+    private static void besideBend(
+            int count,
+            double halfZ,
+            double[] t,
+            double[] x,
+            double[] y,
+            double[] z,
+            double[] u,
+            double[] v,
+            double[] w,
+            double[] far,
+            double[] past,
+            double[] near) {
+        for (int k = 0; k < count; k++) {
+            double early = Math.max(Meets.NEAR_METRES - t[k], t[k] - far[k]);
+            double aside = Math.max(-x[k] - t[k] * u[k], -y[k] - t[k] * v[k]);
+            double along = Math.abs(z[k] + t[k] * w[k]) - halfZ;
+            double beside = Math.max(Math.max(early, past[k]), Math.max(aside, along));
+            near[k] = Math.min(near[k], beside - SLACK_METRES);
         }
     }
 

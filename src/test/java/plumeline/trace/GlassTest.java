@@ -258,7 +258,7 @@ final class GlassTest {
             Eye eye = Sets.eye(new Vec(way[0], -1, way[1]), through, 1e-6);
             double left = Math.exp(-5 * way[2]);
             assertThat(Sets.exposed(world, eye, 1, 1).light(0, 0, 1)).isCloseTo(left, within(0.002));
-            Shadows shadows = new Shadows(new Ready(world));
+            Shadows shadows = new Shadows(new Ready(world, List.of()));
             shadows.dim(way[0], -0.5, way[1], 0, 1, 0, 1, -1, Media.AIR);
             assertThat(shadows.through[1]).isCloseTo(left, within(0.002));
         }
