@@ -26,7 +26,6 @@ final class Lamps {
 
     /// A face is met rather than what lies on it, m.
     private static final double BEFORE_METRES = 1e-6;
-
     private static final int ROUND = Emitter.CIRCLE_PIECES;
     /// A tube is slim whose radius is a smaller share of half its length: the usual ones are 30 mm by 600 mm.
     private static final double SLIM = 0.06;
@@ -478,8 +477,8 @@ final class Lamps {
         double qz = pz - numbers[n + 2];
         double along = qx * numbers[n + 3] + qy * numbers[n + 4] + qz * numbers[n + 5];
         double away = Math.sqrt(Math.max(1e-24, qx * qx + qy * qy + qz * qz - along * along));
-        double seen = Math.min(1, numbers[n + 14] / away);
-        return kinds[light] == TUBE ? Lambert.horizon(seen) / Math.PI * area(light) : area(light);
+        double seen = Lambert.horizon(Math.min(1, numbers[n + 14] / away)) / Math.PI;
+        return area(light) * (kinds[light] == TUBE ? seen : 1);
     }
 
     /// Evenly over what of a tube is turned to the place.
