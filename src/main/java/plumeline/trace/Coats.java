@@ -78,7 +78,7 @@ final class Coats {
         for (int i = 0; i < count; i++) {
             if (parts.get(i).coat() instanceof Coat.Opaque opaque) {
                 put(i, opaque);
-                finishes[i] = kept.get(opaque.finish());
+                finishes[i] = kept.getOrDefault(opaque.finish(), 0);
                 int alike = first.getOrDefault(opaque.finish(), i);
                 if (alike == i) {
                     first.put(opaque.finish(), i);

@@ -26,7 +26,6 @@ final class Lamps {
 
     /// A face is met rather than what lies on it, m.
     private static final double BEFORE_METRES = 1e-6;
-
     private static final int ROUND = Emitter.CIRCLE_PIECES;
     /// A tube is slim whose radius is a smaller share of half its length: the usual ones are 30 mm by 600 mm.
     private static final double SLIM = 0.06;
@@ -526,18 +525,14 @@ final class Lamps {
 
     /// How large what of a face is turned to a place is, m²: that over which places are chosen.
     double areaTo(int light, double px, double py, double pz) {
-        if (kinds[light] != TUBE) {
-            return area(light);
-        }
         int n = EACH * light;
         double qx = px - numbers[n];
         double qy = py - numbers[n + 1];
         double qz = pz - numbers[n + 2];
-        double x = qx * numbers[n + 6] + qy * numbers[n + 7] + qz * numbers[n + 8];
-        double y = qx * numbers[n + 9] + qy * numbers[n + 10] + qz * numbers[n + 11];
-        double away = Math.max(1e-12, Math.sqrt(x * x + y * y));
-        double radius = numbers[n + 14];
-        return 4 * horizon(Math.min(1, radius / away)) * radius * numbers[n + 12];
+        double along = qx * numbers[n + 3] + qy * numbers[n + 4] + qz * numbers[n + 5];
+        double away = Math.sqrt(Math.max(1e-24, qx * qx + qy * qy + qz * qz - along * along));
+        double seen = Lambert.horizon(Math.min(1, numbers[n + 14] / away)) / Math.PI;
+        return area(light) * (kinds[light] == TUBE ? seen : 1);
     }
 
     /// Evenly over what of a tube is turned to the place.
@@ -549,7 +544,7 @@ final class Lamps {
         double y = qx * numbers[n + 9] + qy * numbers[n + 10] + qz * numbers[n + 11];
         double away = Math.max(1e-12, Math.sqrt(x * x + y * y));
         double radius = numbers[n + 14];
-        double angle = other == 0.5 ? 0 : horizon(Math.min(1, radius / away)) * (2 * other - 1);
+        double angle = other == 0.5 ? 0 : Lambert.horizon(Math.min(1, radius / away)) * (2 * other - 1);
         double toward = Math.cos(angle) / away;
         double aside = Math.sin(angle) / away;
         double u = x * toward - y * aside;
@@ -559,15 +554,6 @@ final class Lamps {
             at[3 + i] = u * numbers[n + 6 + i] + v * numbers[n + 9 + i];
             at[i] = numbers[n + i] + along * numbers[n + 3 + i] + radius * at[3 + i];
         }
-    }
-
-    /// How far round a tube is seen, by its radius over the way to its axis: arc cosine, from far off by its series,
-    /// off by 2e-7 at most (what lies past the horizon counts nothing, what is left out is that narrow).
-    private static double horizon(double sine) {
-        double square = sine * sine;
-        return sine > 0.25
-                ? Math.acos(sine)
-                : Math.PI / 2 - sine * (1 + square * (1.0 / 6 + square * (3.0 / 40 + square * (15.0 / 336))));
     }
 
     /// What a chosen place counts for a patch: both cosines over the square of the way; 0 where it doesn't shine there.
