@@ -73,7 +73,7 @@ final class Strands {
 
     private static Coat coat(Stage stage, Strand strand) {
         return switch (strand.sort()) {
-            case LINE -> Coat.Clear.bare(Medium.clear(index(thing(stage, strand))), Optional.empty());
+            case LINE -> new Coat.Clear(Medium.clear(index(thing(stage, strand))), Optional.empty());
             case RIG -> STEEL;
         };
     }

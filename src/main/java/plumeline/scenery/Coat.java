@@ -27,9 +27,8 @@ public sealed interface Coat {
         ///
         /// @param wall what the wall is of
         /// @param room the room in it
-        /// @return the coat
-        public static Clear bare(Medium wall, Optional<Room> room) {
-            return new Clear(wall, room, Optional.empty(), Optional.empty());
+        public Clear(Medium wall, Optional<Room> room) {
+            this(wall, room, Optional.empty(), Optional.empty());
         }
     }
 

@@ -21,7 +21,8 @@ final class WhiteShotTest {
             contents: {index: 1.333, volume: 200 ml},
             label: {width: 50 mm, height: 40 mm, bottom: 30 mm, reflects: 100 %}}
           tin: {profile: [[0 mm, 40 mm], [30 mm, 40 mm], [30 mm, 15 mm],
-            [60 mm, 15 mm], [60 mm, 40 mm], [90 mm, 40 mm]], finish: satin, reflects: 100 %, label: {width: 40 mm, height: 20 mm, bottom: 5 mm, reflects: 100 %}}
+            [60 mm, 15 mm], [60 mm, 40 mm], [90 mm, 40 mm]], finish: satin, reflects: 100 %,
+            label: {width: 40 mm, height: 20 mm, bottom: 5 mm, reflects: 100 %}}
           box: {width: 60 mm, depth: 50 mm, height: 80 mm, finish: gloss, reflects: 100 %}
         kit:
           cameras: {main: {sensor: {width: 36 mm, height: 24 mm, across: 3600 px}, iso: {base: 800}}}

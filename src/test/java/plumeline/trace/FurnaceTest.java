@@ -66,7 +66,7 @@ final class FurnaceTest {
         Part clear = new Part(
                 "bottle",
                 new Form.Posed(bottle),
-                Coat.Clear.bare(glass, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.11), 0.005, 0.07, water))));
+                new Coat.Clear(glass, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.11), 0.005, 0.07, water))));
         Basin basin = new Basin(
                 new Bounds(new Vec(-0.2, -0.1, 0), new Vec(0.2, 0.1, 0.3)),
                 new Bounds(new Vec(-0.194, -0.094, 0.006), new Vec(0.194, 0.094, 0.3)),
@@ -111,7 +111,7 @@ final class FurnaceTest {
         return new Part(
                 name,
                 new Form.Posed(new Body(outer, pose)),
-                Coat.Clear.bare(GLASS, Optional.of(new Coat.Room(inner, 0.005, 0.06, WATER))));
+                new Coat.Clear(GLASS, Optional.of(new Coat.Room(inner, 0.005, 0.06, WATER))));
     }
 
     static Stream<Arguments> crowds() {

@@ -97,7 +97,7 @@ final class GlassTest {
             Part block = new Part(
                     "block",
                     new Form.Posed(new Body(new Solid.Box(4, 0.01, 4), new Pose(new Vec(0, 0, -2), 0, 0))),
-                    Coat.Clear.bare(GLASS, Optional.empty()));
+                    new Coat.Clear(GLASS, Optional.empty()));
             Light behind = Sets.face(
                     new plumeline.light.Panel(new Vec(0, 1, 0), new Vec(0, -1, 0), new Vec(1, 0, 0), 50, 50, 1000));
             Eye eye = Sets.eye(new Vec(-Math.sin(angle), -Math.cos(angle), 0), Vec.ZERO, 1e-4);
@@ -117,7 +117,7 @@ final class GlassTest {
             Part block = new Part(
                     "block",
                     new Form.Posed(new Body(new Solid.Box(4, metres, 4), new Pose(new Vec(0, 0, -2), 0, 0))),
-                    Coat.Clear.bare(tinted, Optional.empty()));
+                    new Coat.Clear(tinted, Optional.empty()));
             double angle = Math.toRadians(25);
             Eye eye = Sets.eye(new Vec(-Math.sin(angle), -Math.cos(angle), 0), Vec.ZERO, 1e-6);
             Plate plate = Sets.exposed(Sets.world(List.of(block), List.of(), Sets.ONE), eye, 1, 1);
@@ -159,7 +159,7 @@ final class GlassTest {
         Part tumbler = new Part(
                 "tumbler",
                 new Form.Posed(new Body(outer, Pose.at(0, 0))),
-                Coat.Clear.bare(GLASS, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.114), 0.003, 0.2, WATER))));
+                new Coat.Clear(GLASS, Optional.of(new Coat.Room(Solid.cylinder(0.054, 0.114), 0.003, 0.2, WATER))));
         int checked = 0;
         for (int i = -14; i <= 14; i++) {
             double aside = i * 0.002;
@@ -187,7 +187,7 @@ final class GlassTest {
         Part tumbler = new Part(
                 "tumbler",
                 new Form.Posed(new Body(new Solid.Box(0.1, 0.1, 0.12), Pose.at(0, 0))),
-                Coat.Clear.bare(
+                new Coat.Clear(
                         Medium.clear(1.0001),
                         Optional.of(new Coat.Room(
                                 new Solid.Box(0.09, 0.09, 0.11),
@@ -247,7 +247,7 @@ final class GlassTest {
         Part vessel = new Part(
                 "vessel",
                 new Form.Posed(new Body(new Solid.Box(0.1, 0.08, 0.12), new Pose(new Vec(0, 0.106, 0.06), 0, 0))),
-                Coat.Clear.bare(
+                new Coat.Clear(
                         Medium.clear(1.0002),
                         Optional.of(
                                 new Coat.Room(new Solid.Box(0.098, 0.078, 0.118), 0.001, 0.09, Medium.clear(1.0001)))));

@@ -134,8 +134,7 @@ final class LabelTest {
         Light lamp = Sets.face(new Panel(new Vec(0, -2, 0.035), new Vec(0, 1, 0), new Vec(1, 0, 0), 0.01, 0.01, 1e6));
         Light behind = Sets.face(new Panel(new Vec(0, 2, 0.035), new Vec(0, -1, 0), new Vec(1, 0, 0), 0.01, 0.01, 1e6));
         World world = Sets.world(List.of(can(clear(THIN, LABEL))), List.of(lamp, behind), Sets.DARK);
-        World bare =
-                Sets.world(List.of(can(Coat.Clear.bare(THIN, Optional.empty()))), List.of(lamp, behind), Sets.DARK);
+        World bare = Sets.world(List.of(can(new Coat.Clear(THIN, Optional.empty()))), List.of(lamp, behind), Sets.DARK);
         for (double side : new double[] {-1, 1}) {
             for (double high : new double[] {0.035, 0.07}) {
                 Patch patch = new Patch(new Vec(0, side * 0.1, high), new Vec(0, -side, 0));
@@ -190,7 +189,7 @@ final class LabelTest {
     @Test
     void dropsOnGlass_bendSight() {
         Part striped = Sets.body("bar", new Solid.Box(0.02, 0.01, 0.2), Pose.at(0, 0.2), Sets.DARK, new Finish.Matte());
-        Coat bare = Coat.Clear.bare(GLASS, Optional.empty());
+        Coat bare = new Coat.Clear(GLASS, Optional.empty());
         Coat wet = new Coat.Clear(
                 GLASS, Optional.empty(), Optional.empty(), Optional.of(new Paint.Beads(0.4, 0.002, 0.004, 5)));
         Eye eye = Sets.eye(new Vec(0, -0.4, 0.05), new Vec(0, 0, 0.05), 0.12);

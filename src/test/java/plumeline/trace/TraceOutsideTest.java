@@ -117,7 +117,7 @@ final class TraceOutsideTest {
         for (double[] row : rows) {
             double radius = 0.05;
             Part ball = new Part(
-                    "ball", new Form.Ball(Vec.ZERO, radius), Coat.Clear.bare(Medium.clear(row[0]), Optional.empty()));
+                    "ball", new Form.Ball(Vec.ZERO, radius), new Coat.Clear(Medium.clear(row[0]), Optional.empty()));
             Vec focus = new Vec(0, radius + row[1] * radius, 0);
             Light spot = Sets.face(new Disc(focus, new Vec(0, -1, 0), 4e-5, 1000));
             Eye eye = Sets.eye(new Vec(0.002, -1, 0), new Vec(0.002, 0, 0), 1e-7);
@@ -137,7 +137,7 @@ final class TraceOutsideTest {
         Part cell = new Part(
                 "cell",
                 new Form.Posed(new Body(new Solid.Box(0.1, 0.01, 0.1), Pose.at(0, 0))),
-                Coat.Clear.bare(dye, Optional.empty()));
+                new Coat.Clear(dye, Optional.empty()));
         Eye eye = Sets.eye(new Vec(0, -1, 0.05), new Vec(0, 0, 0.05), 1e-6);
         double light = Sets.exposed(Sets.world(List.of(cell), List.of(), Sets.ONE), eye, 1, 1)
                 .light(0, 0, 0);
