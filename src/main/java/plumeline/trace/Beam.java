@@ -90,8 +90,8 @@ final class Beam {
         double px = x - middle[0];
         double py = y - middle[1];
         double pz = z - middle[2];
-        double along = (px * (middle[3] - middle[0]) + py * (middle[4] - middle[1]) + pz * (middle[5] - middle[2]))
-                / length;
+        double along =
+                (px * (middle[3] - middle[0]) + py * (middle[4] - middle[1]) + pz * (middle[5] - middle[2])) / length;
         double square = Math.max(0, px * px + py * py + pz * pz - along * along);
         // Where the hull comes nearest to the middle of the ball.
         double nearest = along + Math.sqrt(square) * grows / Math.sqrt(1 - grows * grows);

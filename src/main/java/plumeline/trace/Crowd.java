@@ -169,8 +169,7 @@ final class Crowd {
     }
 
     private void meets(int i, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t)
-                && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
+        if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t) && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
             hit.what = Hit.PART;
             hit.index = parts[i];
         }

@@ -1,7 +1,5 @@
 package plumeline.trace;
 
-import java.util.Arrays;
-
 /// Where rays meet shapes: closed forms, each in the shape's own frame. Directions are of length 1.
 final class Meets {
     /// Nearer than this to where it begins a ray meets nothing, m: it lies on what it left.

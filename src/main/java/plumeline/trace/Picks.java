@@ -45,8 +45,20 @@ final class Picks {
 
     private void weigh(int count, double right, double high, Rows rows, double[] into) {
         weigh(
-                count, right, high, across, up, rows.left, rows.right, rows.low, rows.high, rows.z, rows.u, rows.v,
-                rows.w, into);
+                count,
+                right,
+                high,
+                across,
+                up,
+                rows.left,
+                rows.right,
+                rows.low,
+                rows.high,
+                rows.z,
+                rows.u,
+                rows.v,
+                rows.w,
+                into);
     }
 
     /// What a place gives: cosines on both sides over the square of the way.

@@ -87,8 +87,8 @@ final class Ready {
         for (int i = 0; i < clear.length; i++) {
             System.arraycopy(shapes.corners(clear[i]), 0, clearCorners, Shapes.CORNERS * i, Shapes.CORNERS);
         }
-        tub.ifPresent(is -> System.arraycopy(
-                is.corners(), 0, clearCorners, Shapes.CORNERS * clear.length, Shapes.CORNERS));
+        tub.ifPresent(
+                is -> System.arraycopy(is.corners(), 0, clearCorners, Shapes.CORNERS * clear.length, Shapes.CORNERS));
         whole = scope();
         for (int i = 0; i < parts; i++) {
             Scope inside = isClear(i) ? scope() : whole;
@@ -225,8 +225,7 @@ final class Ready {
     ///
     /// @param scope what it may meet, which counts outside of what is clear only
     /// @param in what the ray is in
-    void nearest(
-            Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
+    void nearest(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, State in, Hit hit) {
         hit.clear(Double.POSITIVE_INFINITY);
         if (in.medium == Media.AIR || in.within >= 0 || !isMetInBasin(ox, oy, oz, dx, dy, dz, in.medium, hit)) {
             Scope near = scope;
@@ -351,15 +350,7 @@ final class Ready {
 
     /// Likewise of what is in a scope.
     boolean stops(
-            Scope scope,
-            double ox,
-            double oy,
-            double oz,
-            double dx,
-            double dy,
-            double dz,
-            double far,
-            Hit scratch) {
+            Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, double far, Hit scratch) {
         scratch.clear(far);
         if (crowd.stops(scope, ox, oy, oz, dx, dy, dz, scratch)) {
             return true;

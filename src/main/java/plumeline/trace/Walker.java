@@ -145,7 +145,16 @@ final class Walker {
 
     private void follow(Ray ray, Draws draws) {
         for (int surfaces = 0; surfaces < MOST_SURFACES; surfaces++) {
-            ready.nearest(surfaces == 0 && ray.level == 0 ? block : all, ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, ray.in, hit);
+            ready.nearest(
+                    surfaces == 0 && ray.level == 0 ? block : all,
+                    ray.x,
+                    ray.y,
+                    ray.z,
+                    ray.dx,
+                    ray.dy,
+                    ray.dz,
+                    ray.in,
+                    hit);
             if (ready.takesLight(ray.in.medium)) {
                 lose(ray, draws);
             }
