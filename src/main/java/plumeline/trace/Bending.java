@@ -228,12 +228,13 @@ final class Bending {
 
     private boolean mayComeFromAbove(double top) {
         double index = isWet() ? waterIndex : 1;
-        double far = away(2, lamp);
-        return faces(2, 1, index) && mayComeIn(2, lamp[2] - place[2], top - place[2], index, far);
+        double far = Walls.away(place, 2, lamp, aside);
+        return Walls.isFaced(facing, aside, 2, 1, index)
+                && walls.mayComeIn(place, aside, 2, top - place[2], index, lamp[2] - place[2], far);
     }
 
     private void findTop(double top) {
-        layers.find(lamp[2] - top, 0, top - place[2], isWet() ? waterIndex : 1, away(2, moved));
+        layers.find(lamp[2] - top, 0, top - place[2], isWet() ? waterIndex : 1, Walls.away(place, 2, moved, aside));
         cross(2, 1, top - place[2], 0);
         for (int j = 0; j < 3; j++) {
             gone[j] = -air[j];
@@ -249,10 +250,12 @@ final class Bending {
         }
         double rest = sign * (face - place[axis]);
         double pane = sign * (back - face);
-        double square = away(axis, lamp);
+        double square = Walls.away(place, axis, lamp, aside);
         boolean isWet = isWet();
         double index = isWet ? waterIndex : 1;
-        if (!faces(axis, sign, index) || !mayComeIn(axis, before + pane + rest, rest, index, square)) {
+        boolean mayComeIn = Walls.isFaced(facing, aside, axis, sign, index)
+                && walls.mayComeIn(place, aside, axis, rest, index, before + pane + rest, square);
+        if (!mayComeIn) {
             return false;
         }
         layers.find(before, pane, rest, index, square);
@@ -264,42 +267,6 @@ final class Bending {
         }
         passes = layers.passesPane(1);
         return true;
-    }
-
-    /// Whether the place faces any way that light may come from through a face: between straight in and the critical
-    /// angle, to the noted side.
-    private boolean faces(int axis, int sign, double index) {
-        double straight = sign * facing[axis];
-        double beside = aside[0] * facing[0] + aside[1] * facing[1] + aside[2] * facing[2];
-        return !isFacing || straight > 0 || beside + straight * Math.sqrt(index * index - 1) > 0;
-    }
-
-    /// Whether light may cross a face within the room's bounds. It is bent there to go at least as far aside as the
-    /// sine of the straight way asks.
-    private boolean mayComeIn(int axis, double all, double rest, double index, double far) {
-        double least = rest * far / (index * Math.sqrt(all * all + far * far));
-        for (int i = 0; i < 3; i++) {
-            double at = place[i] + aside[i] * least;
-            if (i != axis && (at < low[i] || at > high[i])) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /// How far aside of the place another is, by an axis; the way there is noted.
-    private double away(int axis, double[] other) {
-        double all = 0;
-        for (int i = 0; i < 3; i++) {
-            aside[i] = i == axis ? 0 : other[i] - place[i];
-            all += aside[i] * aside[i];
-        }
-        double far = Math.sqrt(all);
-        double over = far > 0 ? 1 / far : 0;
-        for (int i = 0; i < 3; i++) {
-            aside[i] *= over;
-        }
-        return far;
     }
 
     /// Notes where the way crosses, and its directions: to the lamp at the place, from the lamp in the air.
@@ -443,7 +410,7 @@ final class Bending {
         double other = outHigh[axis] - high[axis];
         double wide = high[axis] - low[axis];
         double beyond = sign * (lamp[axis] - place[axis]) - before - pane - wide - other;
-        layers.find(before + beyond, pane + other, wide, index, away(axis, lamp));
+        layers.find(before + beyond, pane + other, wide, index, Walls.away(place, axis, lamp, aside));
         double first = sign > 0 ? pane : other;
         double out = before * layers.airSlope;
         double in = out + first * layers.glassSlope;

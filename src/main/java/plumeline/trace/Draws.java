@@ -14,6 +14,9 @@ final class Draws {
     /// So much a key goes on from pair to pair.
     static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
+    /// And so much in two, past the end of the numbers and on from their beginning.
+    static final long TWICE = 0x3C6EF372FE94F82AL;
+
     private static final double WHOLE = 0x1p-31;
 
     /// The number of the pair.

@@ -22,10 +22,8 @@ final class Lamps {
 
     /// Numbers an emitter: middle, facing, right (a tube: its axis first, then two square to it), half width, half
     /// height, radius.
-    private static final int EACH = 15;
+    static final int EACH = 15;
 
-    /// A face is met rather than what lies on it, m.
-    private static final double BEFORE_METRES = 1e-6;
     private static final int ROUND = Emitter.CIRCLE_PIECES;
     /// A tube is slim whose radius is a smaller share of half its length: the usual ones are 30 mm by 600 mm.
     private static final double SLIM = 0.06;
@@ -41,7 +39,7 @@ final class Lamps {
     private final int[] holes;
     private final double[] numbers;
     private final double[] colours;
-    private final double[] outlines;
+    private final Faces faces;
     private final List<Brightness> glows = new ArrayList<>();
     private final List<Optional<Light.Source.Spot>> spots = new ArrayList<>();
     private final List<Aim.Frame> aims = new ArrayList<>();
@@ -52,7 +50,6 @@ final class Lamps {
         holes = new int[count];
         numbers = new double[2 * EACH * count];
         colours = new double[3 * count];
-        outlines = new double[Shapes.CORNERS * count];
         for (int i = 0; i < count; i++) {
             Light light = lights.get(i);
             holes[i] = -1;
@@ -60,7 +57,6 @@ final class Lamps {
             switch (light.source()) {
                 case Light.Source.Face face -> {
                     put(i, face.emitter());
-                    outline(i);
                     if (face.hole().isPresent()) {
                         holes[i] = count + i;
                         put(count + i, face.hole().get());
@@ -82,6 +78,7 @@ final class Lamps {
             colours[3 * i + 1] = luminance * light.tint().green();
             colours[3 * i + 2] = luminance * light.tint().blue();
         }
+        faces = new Faces(count, kinds, holes, numbers);
     }
 
     private void put(int at, Emitter emitter) {
@@ -132,6 +129,11 @@ final class Lamps {
         return count;
     }
 
+    /// What of them rays may meet.
+    Faces faces() {
+        return faces;
+    }
+
     /// A channel of its luminance, cd/m², or of a spot's tint.
     double colour(int light, int channel) {
         return colours[3 * light + channel];
@@ -152,115 +154,6 @@ final class Lamps {
             }
         }
         return false;
-    }
-
-    /// Notes which faces there are.
-    void take(Scope scope) {
-        for (int i = 0; i < count; i++) {
-            if (kinds[i] != SPOT) {
-                scope.lights[scope.lightCount++] = i;
-            }
-        }
-    }
-
-    /// Notes which faces may be met by a camera's rays.
-    void take(Scope scope, Frustum rays) {
-        for (int i = 0; i < count; i++) {
-            if (kinds[i] != SPOT && !rays.misses(outlines, Shapes.CORNERS * i)) {
-                scope.lights[scope.lightCount++] = i;
-            }
-        }
-    }
-
-    /// The corners of a box round a face.
-    private void outline(int light) {
-        int n = EACH * light;
-        double halfX = numbers[n + 12];
-        double halfY = numbers[n + 13];
-        double radius = numbers[n + 14];
-        for (int i = 0; i < 8; i++) {
-            double x = (i & 1) == 0 ? -1 : 1;
-            double y = (i & 2) == 0 ? -1 : 1;
-            double z = (i & 4) == 0 ? -1 : 1;
-            boolean isTube = kinds[light] == TUBE;
-            double along = isTube ? x * halfX : 0;
-            double right = isTube ? y * radius : x * halfX;
-            double up = isTube ? z * radius : y * halfY;
-            for (int j = 0; j < 3; j++) {
-                outlines[Shapes.CORNERS * light + 3 * i + j] = numbers[n + j]
-                        + along * numbers[n + 3 + j]
-                        + right * numbers[n + 6 + j]
-                        + up * numbers[n + 9 + j];
-            }
-        }
-    }
-
-    /// Tries the faces that a ray meets from before them.
-    void meets(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        for (int k = 0; k < scope.lightCount; k++) {
-            int i = scope.lights[k];
-            double other = hit.what == Hit.LIGHT ? hit.t : hit.t + BEFORE_METRES;
-            double t = kinds[i] == TUBE
-                    ? tubeMetres(i, ox, oy, oz, dx, dy, dz)
-                    : flatMetres(i, ox, oy, oz, dx, dy, dz, other);
-            if (t > Meets.NEAR_METRES && t < other && !isHole(i, ox + t * dx, oy + t * dy, oz + t * dz)) {
-                hit.t = t;
-                hit.what = Hit.LIGHT;
-                hit.index = i;
-            }
-        }
-    }
-
-    private double flatMetres(int at, double ox, double oy, double oz, double dx, double dy, double dz, double most) {
-        int n = EACH * at;
-        double toward = dx * numbers[n + 3] + dy * numbers[n + 4] + dz * numbers[n + 5];
-        if (toward >= 0) {
-            return -1;
-        }
-        double px = numbers[n] - ox;
-        double py = numbers[n + 1] - oy;
-        double pz = numbers[n + 2] - oz;
-        double t = (px * numbers[n + 3] + py * numbers[n + 4] + pz * numbers[n + 5]) / toward;
-        return t > 0 && t < most && isOn(at, t * dx - px, t * dy - py, t * dz - pz) ? t : -1;
-    }
-
-    /// Whether a place in a flat face's plane, from its middle, is on it.
-    private boolean isOn(int at, double x, double y, double z) {
-        int n = EACH * at;
-        double u = x * numbers[n + 6] + y * numbers[n + 7] + z * numbers[n + 8];
-        double v = x * numbers[n + 9] + y * numbers[n + 10] + z * numbers[n + 11];
-        return kinds[at] == PANEL
-                ? Math.abs(u) <= numbers[n + 12] && Math.abs(v) <= numbers[n + 13]
-                : u * u + v * v <= numbers[n + 14] * numbers[n + 14];
-    }
-
-    private boolean isHole(int light, double x, double y, double z) {
-        int hole = holes[light];
-        return hole >= 0
-                && kinds[hole] != TUBE
-                && isOn(hole, x - middle(hole, 0), y - middle(hole, 1), z - middle(hole, 2));
-    }
-
-    private double tubeMetres(int at, double ox, double oy, double oz, double dx, double dy, double dz) {
-        int n = EACH * at;
-        double px = ox - numbers[n];
-        double py = oy - numbers[n + 1];
-        double pz = oz - numbers[n + 2];
-        double along = px * numbers[n + 3] + py * numbers[n + 4] + pz * numbers[n + 5];
-        double w = dx * numbers[n + 3] + dy * numbers[n + 4] + dz * numbers[n + 5];
-        double x = px * numbers[n + 6] + py * numbers[n + 7] + pz * numbers[n + 8];
-        double u = dx * numbers[n + 6] + dy * numbers[n + 7] + dz * numbers[n + 8];
-        double y = px * numbers[n + 9] + py * numbers[n + 10] + pz * numbers[n + 11];
-        double v = dx * numbers[n + 9] + dy * numbers[n + 10] + dz * numbers[n + 11];
-        double a = u * u + v * v;
-        double b = x * u + y * v;
-        double c = x * x + y * y - numbers[n + 14] * numbers[n + 14];
-        double root = b * b - a * c;
-        if (c <= 0 || root < 0 || b >= 0) {
-            return -1;
-        }
-        double t = (-b - Math.sqrt(root)) / a;
-        return Math.abs(along + t * w) <= numbers[n + 12] ? t : -1;
     }
 
     /// How bright a face is where it is met, a share of its luminance.
@@ -567,7 +460,7 @@ final class Lamps {
             return here > 0 ? 1 : 0;
         }
         double there = -(x * at[3] + y * at[4] + z * at[5]);
-        if (!(here > 0 && there > 0) || isHole(light, at[0], at[1], at[2])) {
+        if (!(here > 0 && there > 0) || faces.isHole(light, at[0], at[1], at[2])) {
             return 0;
         }
         return here * there / (square * square);
@@ -629,7 +522,7 @@ final class Lamps {
         if (kinds[light] == SPOT) {
             return candelas(light, dx, dy, dz);
         }
-        return isHole(light, at[0], at[1], at[2]) ? 0 : glows.get(light).share(at[0], at[1], at[2], dx, dy, dz);
+        return faces.isHole(light, at[0], at[1], at[2]) ? 0 : glows.get(light).share(at[0], at[1], at[2], dx, dy, dz);
     }
 
     /// The cosine by which a place of a light shines into a direction of length one; not above 0 where it doesn't.

@@ -25,7 +25,7 @@ final class Pairs {
         stir(count, order, bits, 32, u);
         sum(count, order, sum);
         stir(count, sum, bits, 16, v);
-        begin(count, keys, branch + 2 * Draws.GOLDEN, turned);
+        begin(count, keys, branch + Draws.TWICE, turned);
         stir(count, order, bits, 32, third);
     }
 

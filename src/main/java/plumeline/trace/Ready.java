@@ -96,19 +96,19 @@ final class Ready {
             if (isClear(i)) {
                 double[] box = Shapes.box(shapes.corners(i), 0);
                 crowd.take(inside, box);
-                lamps.take(inside);
+                lamps.faces().take(inside);
                 System.arraycopy(clear, 0, inside.clear, 0, clear.length);
                 inside.clearCount = clear.length;
             }
         }
         crowd.take(whole);
-        lamps.take(whole);
+        lamps.faces().take(whole);
         System.arraycopy(clear, 0, whole.clear, 0, clear.length);
         whole.clearCount = clear.length;
         whole.hasBasin = tub.isPresent();
         sunkScope = new Scope(sunk.sheets(), sunk.solids(), 0, lamps.count());
         sunk.take(sunkScope);
-        lamps.take(sunkScope);
+        lamps.faces().take(sunkScope);
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
         water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
         fogs = world.clouds().stream()
@@ -212,7 +212,7 @@ final class Ready {
     void take(Scope scope, Frustum rays) {
         scope.clear();
         crowd.take(scope, rays);
-        lamps.take(scope, rays);
+        lamps.faces().take(scope, rays);
         for (int i = 0; i < clear.length; i++) {
             if (!rays.misses(clearCorners, Shapes.CORNERS * i)) {
                 scope.clear[scope.clearCount++] = clear[i];
@@ -240,7 +240,7 @@ final class Ready {
             if (near.hasBasin) {
                 tub.orElseThrow().meets(ox, oy, oz, dx, dy, dz, hit);
             }
-            lamps.meets(near, ox, oy, oz, dx, dy, dz, hit);
+            lamps.faces().meets(near, ox, oy, oz, dx, dy, dz, hit);
         }
         place(ox, oy, oz, dx, dy, dz, hit);
     }
@@ -268,7 +268,7 @@ final class Ready {
         }
         sunk.meets(sunkScope, ox, oy, oz, dx, dy, dz, hit);
         if (hasSunkLamp) {
-            lamps.meets(sunkScope, ox, oy, oz, dx, dy, dz, hit);
+            lamps.faces().meets(sunkScope, ox, oy, oz, dx, dy, dz, hit);
         }
         for (int part : sunkClear) {
             clearMeets(part, ox, oy, oz, dx, dy, dz, hit);

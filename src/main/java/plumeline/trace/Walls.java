@@ -80,6 +80,50 @@ final class Walls {
         return Math.max(first, second) >= least && Math.min(first, second) <= most;
     }
 
+    /// Whether a place faces any way that light may come from through a face: between straight in and the critical
+    /// angle, to a side.
+    ///
+    /// @param facing all 0 for one that faces all round
+    /// @param index of what the place is in
+    static boolean isFaced(double[] facing, double[] aside, int axis, int sign, double index) {
+        double straight = sign * facing[axis];
+        double beside = aside[0] * facing[0] + aside[1] * facing[1] + aside[2] * facing[2];
+        return straight >= 0 || beside + straight * Math.sqrt(index * index - 1) > 0;
+    }
+
+    /// Whether light may cross a face within the room's bounds. It is bent there to go at least as far aside as the
+    /// sine of the straight way asks.
+    ///
+    /// @param rest from the place to the face, m
+    /// @param all from there to the light across the face, m, and `far` along it
+    boolean mayComeIn(double[] place, double[] aside, int axis, double rest, double index, double all, double far) {
+        double least = rest * far / (index * Math.sqrt(all * all + far * far));
+        for (int i = 0; i < 3; i++) {
+            double at = place[i] + aside[i] * least;
+            if (i != axis && (at < low[i] || at > high[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /// How far aside of a place another is, by an axis.
+    ///
+    /// @param aside takes the way there
+    static double away(double[] place, int axis, double[] other, double[] aside) {
+        double all = 0;
+        for (int i = 0; i < 3; i++) {
+            aside[i] = i == axis ? 0 : other[i] - place[i];
+            all += aside[i] * aside[i];
+        }
+        double far = Math.sqrt(all);
+        double over = far > 0 ? 1 / far : 0;
+        for (int i = 0; i < 3; i++) {
+            aside[i] *= over;
+        }
+        return far;
+    }
+
     /// Whether the straight way meets the basin's outside.
     boolean meetsBlock(double[] place, double[] other) {
         double from = 0;
