@@ -79,7 +79,7 @@ final class Falling {
     }
 
     /// Whether nothing opaque stands before the middle of a light; not told where a basin does, or it is behind.
-    boolean isFree(int light, Rows rows, int k) {
+    boolean isFree(int light, Scope scope, Rows rows, int k) {
         double px = rows.px[k];
         double py = rows.py[k];
         double pz = rows.pz[k];
@@ -90,7 +90,7 @@ final class Falling {
         double far = Math.sqrt(x * x + y * y + z * z);
         return x * rows.nx[k] + y * rows.ny[k] + z * rows.nz[k] > 0
                 && !(bending.isPresent() && bending.get().meetsBlock(px, py, pz, tried))
-                && !ready.stops(px, py, pz, x / far, y / far, z / far, far - Rows.BEFORE_METRES, scratch);
+                && !ready.stops(scope, px, py, pz, x / far, y / far, z / far, far - Rows.BEFORE_METRES, scratch);
     }
 
     /// Follows a way to the surround: straight before the place, or one by chance. What comes is in `around`.

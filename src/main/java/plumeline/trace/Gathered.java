@@ -33,6 +33,9 @@ final class Gathered {
     private final Beam ways = new Beam();
     private int coat;
 
+    /// Whether any place has a coat that light passes more or less by its angle.
+    private boolean isCoated;
+
     Gathered(Ready ready) {
         this.ready = ready;
         falling = new Falling(ready);
@@ -76,6 +79,7 @@ final class Gathered {
             grow();
         }
         int k = count++;
+        isCoated |= coat == DROP || ready.coats.mirrors(coat);
         slots[k] = slot;
         coats[k] = coat;
         states[k].set(in.within, in.medium);
@@ -105,7 +109,10 @@ final class Gathered {
         ways.from(rows, count);
         for (int i = 0; i < lamps.count(); i++) {
             aim(i);
-            ready.mayMeet(scope, ways, rows, count);
+            if (!ready.mayMeet(scope, ways, rows, count, i)) {
+                comeFreely(i);
+                continue;
+            }
             for (int k = 0; k < count; k++) {
                 if (falling.bending.isPresent() && isBent(falling.bending.get(), i, k)) {
                     continue;
@@ -126,6 +133,7 @@ final class Gathered {
             light[at + 2] += rows.blue[k] * rows.sumBlue[k];
         }
         count = 0;
+        isCoated = false;
     }
 
     /// Works out what falls with nothing between, and the way to a chosen place of a light.
@@ -139,6 +147,8 @@ final class Gathered {
             rows.over[k] = 0;
             if (rows.all[k] > 0) {
                 choose(light, k);
+            } else {
+                rows.all[k] = 0;
             }
         }
     }
@@ -257,7 +267,7 @@ final class Gathered {
     private void come(int light, int k, double red, double green, double blue) {
         double over = rows.over[k];
         double all = rows.all[k];
-        double free = Math.abs(over) > EVEN * all && falling.isFree(light, rows, k) ? 1 : 0;
+        double free = Math.abs(over) > EVEN * all && falling.isFree(light, scope, rows, k) ? 1 : 0;
         double passes = passes(coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
         add(
                 k,
@@ -288,6 +298,19 @@ final class Gathered {
             shadows.dim(rows.px[k], rows.py[k], rows.pz[k], x, y, z, rows.far[k], in.within, in.medium);
             come(light, k, shadows.through[0], shadows.through[1], shadows.through[2]);
         }
+    }
+
+    /// Adds what comes to places to which nothing can stand in the way.
+    private void comeFreely(int light) {
+        for (int k = 0; isCoated && k < count; k++) {
+            if (coats[k] == DROP || ready.coats.mirrors(coats[k])) {
+                rows.all[k] *= passes(
+                        coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
+            }
+        }
+        rows.addAll(count, lamps.colour(light, 0), rows.sumRed);
+        rows.addAll(count, lamps.colour(light, 1), rows.sumGreen);
+        rows.addAll(count, lamps.colour(light, 2), rows.sumBlue);
     }
 
     private int coat() {

@@ -412,25 +412,36 @@ final class Ready {
         place(ox, oy, oz, dx, dy, dz, hit);
     }
 
-    /// Notes what may stand in ways, and on which of them nothing opaque and nothing clear can lie.
-    void mayMeet(Scope scope, Beam ways, Rows rows, int count) {
+    /// Notes what may stand in ways to a light, and on which of them nothing opaque and nothing clear can lie.
+    ///
+    /// @return whether anything may stand in any
+    boolean mayMeet(Scope scope, Beam ways, Rows rows, int count, int light) {
         scope.clear();
-        ways.over(rows, count);
+        ways.over(rows, count, lamps, light);
         crowd.take(scope, ways);
-        crowd.mayStop(scope, rows, count);
-        Arrays.fill(rows.cross, 0, count, fogs.isEmpty() ? 1 : -1);
-        tub.ifPresent(is -> is.mayCross(rows, count));
         double[] balls = shapes.balls();
         for (int part : clear) {
             int b = 4 * part;
             if (!ways.missesBall(balls[b], balls[b + 1], balls[b + 2], balls[b + 3])) {
                 scope.clear[scope.clearCount++] = part;
-                shapes.mayMeetBall(part, rows, count, rows.cross);
-                if (coats.isLabelled(part)) {
-                    shapes.mayMeetBall(part, rows, count, rows.near);
-                }
             }
         }
+        scope.hasBasin = tub.isPresent() && tub.get().mayLieIn(ways);
+        if (scope.isEmpty() && !hasFog) {
+            return false;
+        }
+        crowd.mayStop(scope, rows, count);
+        Arrays.fill(rows.cross, 0, count, hasFog ? -1 : 1);
+        if (scope.hasBasin) {
+            tub.orElseThrow().mayCross(rows, count);
+        }
+        for (int i = 0; i < scope.clearCount; i++) {
+            shapes.mayMeetBall(scope.clear[i], rows, count, rows.cross);
+            if (coats.isLabelled(scope.clear[i])) {
+                shapes.mayMeetBall(scope.clear[i], rows, count, rows.near);
+            }
+        }
+        return true;
     }
 
     /// What is on the inner side of a met clear surface: what its facing points out of.

@@ -121,6 +121,17 @@ final class Rows {
         most = new double[room];
     }
 
+    /// Adds all that falls of a light of a colour.
+    void addAll(int count, double colour, double[] sums) {
+        addAll(count, colour, all, sums);
+    }
+
+    private static void addAll(int count, double colour, double[] all, double[] sums) {
+        for (int k = 0; k < count; k++) {
+            sums[k] += colour * all[k];
+        }
+    }
+
     /// Makes ways of the places aimed at.
     void aim(int count) {
         aim(count, px, py, pz, dx, dy, dz, far);

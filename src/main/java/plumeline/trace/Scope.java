@@ -27,6 +27,11 @@ final class Scope {
         this.lights = new int[lights];
     }
 
+    /// Whether nothing may be met, but lights.
+    boolean isEmpty() {
+        return sheetCount + solidCount + clearCount == 0 && !hasBasin;
+    }
+
     /// Forgets all.
     void clear() {
         sheetCount = 0;

@@ -205,6 +205,11 @@ final class Tub {
         }
     }
 
+    /// Whether any of a bundle of ways may.
+    boolean mayLieIn(Beam ways) {
+        return !ways.missesBall(middleX, middleY, middleZ, Math.sqrt(square));
+    }
+
     /// Notes which of many ways don't come near it.
     void mayCross(Rows rows, int count) {
         Arrays.fill(rows.from, 0, count, 0);
