@@ -21,6 +21,11 @@ final class Crowd {
     private final int[] firsts;
     private final int[] ends;
     private final int[] seconds;
+
+    /// How many are tried apart: each solid, or the whole tree.
+    private final int units;
+
+    /// Of boxes round sheets, then round what is tried apart.
     private final double[] corners;
 
     private Crowd(Meets shapes, int[] sheets, Tree tree) {
@@ -39,14 +44,18 @@ final class Crowd {
                 planes[4 * i + 3] += normal * shapes.frames()[Shapes.FRAME * sheets[i] + j];
             }
         }
-        corners = new double[Shapes.CORNERS * (sheets.length + parts.length)];
-        for (int i = 0; i < sheets.length + parts.length; i++) {
-            int part = i < sheets.length ? sheets[i] : parts[i - sheets.length];
-            System.arraycopy(shapes.corners(part), 0, corners, Shapes.CORNERS * i, Shapes.CORNERS);
-        }
         boxes = new double[6 * tree.boxes.size()];
         for (int i = 0; i < tree.boxes.size(); i++) {
             System.arraycopy(tree.boxes.get(i), 0, boxes, 6 * i, 6);
+        }
+        units = boxes.length == 0 ? parts.length : 1;
+        corners = new double[Shapes.CORNERS * (sheets.length + units)];
+        for (int i = 0; i < sheets.length; i++) {
+            System.arraycopy(shapes.corners(sheets[i]), 0, corners, Shapes.CORNERS * i, Shapes.CORNERS);
+        }
+        for (int i = 0; i < units; i++) {
+            double[] unit = boxes.length == 0 ? shapes.corners(parts[i]) : Shapes.corners(boxes);
+            System.arraycopy(unit, 0, corners, Shapes.CORNERS * (sheets.length + i), Shapes.CORNERS);
         }
         firsts = tree.nodes.stream().mapToInt(node -> node[0]).toArray();
         ends = tree.nodes.stream().mapToInt(node -> node[1]).toArray();
@@ -122,68 +131,43 @@ final class Crowd {
         return sheets.length;
     }
 
-    int solids() {
-        return parts.length;
+    int units() {
+        return units;
     }
 
-    /// Notes which parts may be met by all there is.
+    /// Notes all that there is.
     void take(Scope scope) {
         for (int i = 0; i < sheets.length; i++) {
             scope.sheets[scope.sheetCount++] = i;
         }
-        for (int i = 0; i < parts.length; i++) {
+        for (int i = 0; i < units; i++) {
             scope.solids[scope.solidCount++] = i;
         }
     }
 
-    /// Notes which parts may be met by a camera's rays; all solids where they are many.
+    /// Notes what may be met by a camera's rays.
     void take(Scope scope, Frustum rays) {
         for (int i = 0; i < sheets.length; i++) {
             if (!rays.misses(corners, Shapes.CORNERS * i)) {
                 scope.sheets[scope.sheetCount++] = i;
             }
         }
-        for (int i = 0; i < parts.length; i++) {
-            if (boxes.length > 0 || !rays.misses(corners, Shapes.CORNERS * (sheets.length + i))) {
+        for (int i = 0; i < units; i++) {
+            if (!rays.misses(corners, Shapes.CORNERS * (sheets.length + i))) {
                 scope.solids[scope.solidCount++] = i;
             }
         }
     }
 
-    /// Finds the nearest part before `hit.t`.
-    void meets(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        for (int k = 0; k < scope.sheetCount; k++) {
-            if (meetsSheet(scope.sheets[k], ox, oy, oz, dx, dy, dz, hit)) {
-                hit.what = Hit.PART;
-                hit.index = sheets[scope.sheets[k]];
-                hit.piece = 0;
-            }
-        }
-        if (boxes.length > 0) {
-            walk(0, ox, oy, oz, dx, dy, dz, hit);
-            return;
-        }
-        for (int k = 0; k < scope.solidCount; k++) {
-            meets(scope.solids[k], ox, oy, oz, dx, dy, dz, hit);
-        }
-    }
-
-    private void meets(int i, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
-        if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t) && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
-            hit.what = Hit.PART;
-            hit.index = parts[i];
-        }
-    }
-
-    /// Notes which parts may be met within a box; all solids where they are many.
+    /// Notes what may be met within a box.
     void take(Scope scope, double[] box) {
         for (int i = 0; i < sheets.length; i++) {
             if (overlaps(Shapes.CORNERS * i, box)) {
                 scope.sheets[scope.sheetCount++] = i;
             }
         }
-        for (int i = 0; i < parts.length; i++) {
-            if (boxes.length > 0 || overlaps(Shapes.CORNERS * (sheets.length + i), box)) {
+        for (int i = 0; i < units; i++) {
+            if (overlaps(Shapes.CORNERS * (sheets.length + i), box)) {
                 scope.solids[scope.solidCount++] = i;
             }
         }
@@ -198,26 +182,65 @@ final class Crowd {
         return is;
     }
 
-    /// Notes which parts may stop ways to a light; all solids where they are many.
+    /// Finds the nearest part before `hit.t`.
+    void meets(Scope scope, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        for (int k = 0; k < scope.sheetCount; k++) {
+            if (meetsSheet(scope.sheets[k], ox, oy, oz, dx, dy, dz, hit)) {
+                hit.what = Hit.PART;
+                hit.index = sheets[scope.sheets[k]];
+                hit.piece = 0;
+            }
+        }
+        if (boxes.length > 0) {
+            if (scope.solidCount > 0) {
+                walk(0, ox, oy, oz, dx, dy, dz, hit);
+            }
+            return;
+        }
+        for (int k = 0; k < scope.solidCount; k++) {
+            meets(scope.solids[k], ox, oy, oz, dx, dy, dz, hit);
+        }
+    }
+
+    private void meets(int i, double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
+        if (isNearBall(i, ox, oy, oz, dx, dy, dz, hit.t) && shapes.meetsInBall(parts[i], ox, oy, oz, dx, dy, dz, hit)) {
+            hit.what = Hit.PART;
+            hit.index = parts[i];
+        }
+    }
+
+    /// Notes what may stop ways to a light.
     void take(Scope scope, Beam ways) {
         for (int i = 0; i < sheets.length; i++) {
             if (!ways.missesPlane(planes[4 * i], planes[4 * i + 1], planes[4 * i + 2], planes[4 * i + 3])) {
                 scope.sheets[scope.sheetCount++] = i;
             }
         }
-        for (int i = 0; i < parts.length; i++) {
-            if (boxes.length > 0
-                    || !(ways.missesBall(balls[4 * i], balls[4 * i + 1], balls[4 * i + 2], balls[4 * i + 3])
-                            || shapes.isBeside(parts[i], ways))) {
+        for (int i = 0; i < units; i++) {
+            if (!(boxes.length == 0 ? isBeside(i, ways) : isBeside(ways))) {
                 scope.solids[scope.solidCount++] = i;
             }
         }
     }
 
+    private boolean isBeside(int i, Beam ways) {
+        return ways.missesBall(balls[4 * i], balls[4 * i + 1], balls[4 * i + 2], balls[4 * i + 3])
+                || shapes.isBeside(parts[i], ways);
+    }
+
+    /// Whether ways don't come near the tree.
+    private boolean isBeside(Beam ways) {
+        double x = boxes[3] - boxes[0];
+        double y = boxes[4] - boxes[1];
+        double z = boxes[5] - boxes[2];
+        return ways.missesBall(
+                boxes[0] + x / 2, boxes[1] + y / 2, boxes[2] + z / 2, Math.sqrt(x * x + y * y + z * z) / 2);
+    }
+
     /// Notes on which of many ways none of some parts can lie.
     void mayStop(Scope scope, Rows rows, int count) {
-        Arrays.fill(rows.near, 0, count, boxes.length == 0 ? 1 : -1);
-        if (boxes.length > 0) {
+        Arrays.fill(rows.near, 0, count, boxes.length > 0 && scope.solidCount > 0 ? -1 : 1);
+        if (!(rows.near[0] > 0)) {
             return;
         }
         for (int k = 0; k < scope.sheetCount; k++) {
@@ -305,7 +328,7 @@ final class Crowd {
             }
         }
         if (boxes.length > 0) {
-            return stops(0, ox, oy, oz, dx, dy, dz, hit);
+            return scope.solidCount > 0 && stops(0, ox, oy, oz, dx, dy, dz, hit);
         }
         for (int k = 0; k < scope.solidCount; k++) {
             if (stopsAt(scope.solids[k], ox, oy, oz, dx, dy, dz, hit)) {

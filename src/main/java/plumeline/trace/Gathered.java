@@ -103,6 +103,9 @@ final class Gathered {
 
     /// Adds the light of all places to their slots, three numbers each, and forgets them.
     void settle(double[] light) {
+        if (count == 0) {
+            return;
+        }
         Arrays.fill(rows.sumRed, 0, count, 0);
         Arrays.fill(rows.sumGreen, 0, count, 0);
         Arrays.fill(rows.sumBlue, 0, count, 0);
@@ -196,7 +199,7 @@ final class Gathered {
     /// @return whether any other than the middle is picked
     private boolean draw(int light) {
         Picks picks = rows.picks;
-        boolean isMiddle = count > 0 && keys[0] == Draws.MIDDLE;
+        boolean isMiddle = keys[0] == Draws.MIDDLE;
         boolean isAny = !isMiddle;
         for (int k = 0; isMiddle && k < count; k++) {
             isAny |= rows.most[k] > 0 && rows.z[k] > 0 && !isMiddleSeen(k);

@@ -83,32 +83,10 @@ final class Ready {
         tub = basin.map(Tub::new);
         sunk = Crowd.of(near(opaque), shapes);
         sunkClear = near(clear);
-        clearCorners = new double[Shapes.CORNERS * (clear.length + 1)];
-        for (int i = 0; i < clear.length; i++) {
-            System.arraycopy(shapes.corners(clear[i]), 0, clearCorners, Shapes.CORNERS * i, Shapes.CORNERS);
-        }
-        tub.ifPresent(
-                is -> System.arraycopy(is.corners(), 0, clearCorners, Shapes.CORNERS * clear.length, Shapes.CORNERS));
+        clearCorners = clearCorners();
         whole = scope();
-        for (int i = 0; i < parts; i++) {
-            Scope inside = isClear(i) ? scope() : whole;
-            insides.add(inside);
-            if (isClear(i)) {
-                double[] box = Shapes.box(shapes.corners(i), 0);
-                crowd.take(inside, box);
-                lamps.faces().take(inside);
-                System.arraycopy(clear, 0, inside.clear, 0, clear.length);
-                inside.clearCount = clear.length;
-            }
-        }
-        crowd.take(whole);
-        lamps.faces().take(whole);
-        System.arraycopy(clear, 0, whole.clear, 0, clear.length);
-        whole.clearCount = clear.length;
-        whole.hasBasin = tub.isPresent();
-        sunkScope = new Scope(sunk.sheets(), sunk.solids(), 0, lamps.count());
-        sunk.take(sunkScope);
-        lamps.faces().take(sunkScope);
+        sunkScope = new Scope(sunk.sheets(), sunk.units(), 0, lamps.count());
+        takeAll();
         glass = world.basin().map(basin -> media.add(basin.glass())).orElse(Media.AIR);
         water = world.basin().map(basin -> media.add(basin.water())).orElse(Media.AIR);
         fogs = world.clouds().stream()
@@ -122,6 +100,41 @@ final class Ready {
         surround = new double[] {
             world.surround().red(), world.surround().green(), world.surround().blue()
         };
+    }
+
+    private double[] clearCorners() {
+        double[] corners = new double[Shapes.CORNERS * (clear.length + 1)];
+        for (int i = 0; i < clear.length; i++) {
+            System.arraycopy(shapes.corners(clear[i]), 0, corners, Shapes.CORNERS * i, Shapes.CORNERS);
+        }
+        tub.ifPresent(is -> System.arraycopy(is.corners(), 0, corners, Shapes.CORNERS * clear.length, Shapes.CORNERS));
+        return corners;
+    }
+
+    private void takeAll() {
+        crowd.take(whole);
+        lamps.faces().take(whole);
+        takeClear(whole);
+        whole.hasBasin = tub.isPresent();
+        sunk.take(sunkScope);
+        lamps.faces().take(sunkScope);
+        for (int i = 0; i < parts; i++) {
+            insides.add(isClear(i) ? inside(i) : whole);
+        }
+    }
+
+    private void takeClear(Scope scope) {
+        System.arraycopy(clear, 0, scope.clear, 0, clear.length);
+        scope.clearCount = clear.length;
+    }
+
+    /// What may be met in a clear part.
+    private Scope inside(int part) {
+        Scope inside = scope();
+        crowd.take(inside, Shapes.box(shapes.corners(part), 0));
+        lamps.faces().take(inside);
+        takeClear(inside);
+        return inside;
     }
 
     private void room(int part, Coat.Room room, Shapes forms) {
@@ -205,7 +218,7 @@ final class Ready {
 
     /// Makes one for bundles of rays.
     Scope scope() {
-        return new Scope(crowd.sheets(), crowd.solids(), clear.length, lamps.count());
+        return new Scope(crowd.sheets(), crowd.units(), clear.length, lamps.count());
     }
 
     /// Notes what a camera's rays may meet first; the camera is in air.

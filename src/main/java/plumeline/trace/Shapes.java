@@ -188,6 +188,17 @@ final class Shapes {
         return box;
     }
 
+    /// The corners of an upright box by its least and most along each axis.
+    static double[] corners(double[] box) {
+        double[] corners = new double[CORNERS];
+        for (int i = 0; i < 8; i++) {
+            for (int axis = 0; axis < 3; axis++) {
+                corners[3 * i + axis] = box[(i >> axis & 1) == 0 ? axis : axis + 3];
+            }
+        }
+        return corners;
+    }
+
     int[] kinds() {
         return ints(kinds);
     }

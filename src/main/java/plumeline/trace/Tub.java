@@ -33,13 +33,8 @@ final class Tub {
 
     /// The corners of the box that its panes are.
     double[] corners() {
-        double[] corners = new double[Shapes.CORNERS];
-        for (int i = 0; i < 8; i++) {
-            corners[3 * i] = (i & 1) == 0 ? outer.lowX : outer.highX;
-            corners[3 * i + 1] = (i & 2) == 0 ? outer.lowY : outer.highY;
-            corners[3 * i + 2] = (i & 4) == 0 ? outer.lowZ : outer.highZ;
-        }
-        return corners;
+        return Shapes.corners(
+                new double[] {outer.lowX, outer.lowY, outer.lowZ, outer.highX, outer.highY, outer.highZ});
     }
 
     void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {
