@@ -68,9 +68,7 @@ public sealed interface Reflections {
                 return new Unknown(unknown.get());
             }
             lamps.add(
-                    scene.beams().get(i).level() > 0
-                            ? new ImageRows(mirrors, scene, emitter).list(lowMetres, highMetres)
-                            : List.of());
+                    scene.beams().get(i).level() > 0 ? mirrors.rows(scene, emitter, lowMetres, highMetres) : List.of());
         }
         return new Seen(lamps, mirrors.assumed().strip());
     }

@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import plumeline.trace.sums.Draws;
+
 /// The light of an even surround that comes to a place by a way. For one thread.
 ///
 /// A way that ends in the surround brings the surround. One that is stopped by an opaque place goes on from there, by
@@ -47,7 +49,7 @@ final class Around {
             int medium,
             Draws draws) {
         draws.next();
-        turn(nx, ny, nz, part < 0 ? draws.u : ready.coats.spread(part, draws.u), draws.v);
+        turn(nx, ny, nz, part < 0 ? draws.u() : ready.coats.spread(part, draws.u()), draws.v());
         follow(px, py, pz, way[0], way[1], way[2], part, within, medium, draws);
     }
 
@@ -148,8 +150,8 @@ final class Around {
             comes[i] *= colour[i];
         }
         draws.next();
-        double spread = ready.coats.spread(hit.index, draws.u);
-        turn(side * hit.nx, side * hit.ny, side * hit.nz, spread, draws.v);
+        double spread = ready.coats.spread(hit.index, draws.u());
+        turn(side * hit.nx, side * hit.ny, side * hit.nz, spread, draws.v());
         return comes[0] + comes[1] + comes[2] > 0;
     }
 
@@ -162,7 +164,7 @@ final class Around {
 
     private static boolean isBelow(double share, Draws draws) {
         draws.next();
-        return draws.u < share;
+        return draws.u() < share;
     }
 
     /// Turns the way to an angle from straight on, and round.

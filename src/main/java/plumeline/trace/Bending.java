@@ -2,6 +2,9 @@ package plumeline.trace;
 
 import java.util.Arrays;
 import plumeline.scenery.Basin;
+import plumeline.trace.sums.Corner;
+import plumeline.trace.sums.Draws;
+import plumeline.trace.sums.Layers;
 
 /// How a basin bends light on its way from a lamp: to a place in it by each wall, and by the water's surface or the
 /// open top; to a place outside through two faces. For one thread.
@@ -121,7 +124,7 @@ final class Bending {
     void fall(int light, Passing passing, Draws draws, double[] lux) {
         draws.next();
         if (!draws.isMiddle()) {
-            fall(light, draws.u, draws.v, ready.lamps.area(light), passing, lux);
+            fall(light, draws.u(), draws.v(), ready.lamps.area(light), passing, lux);
         } else {
             fallFromMiddle(light, passing, lux);
         }
@@ -183,7 +186,7 @@ final class Bending {
                 * cosine
                 * passes
                 * passing.passes(cosine)
-                / (layers.airCosine * layers.middleCosine * layers.spread);
+                / (layers.airCosine() * layers.middleCosine() * layers.spread());
         for (int i = 0; i < 3; i++) {
             lux[i] += all * ready.lamps.colour(light, i) * shadows.through[i];
         }
@@ -271,19 +274,19 @@ final class Bending {
 
     /// Notes where the way crosses, and its directions: to the lamp at the place, from the lamp in the air.
     private void cross(int axis, int sign, double rest, double pane) {
-        double out = layers.middleSlope * rest;
-        double farther = out + layers.glassSlope * pane;
-        double bent = layers.middleSlope * layers.middleCosine;
+        double out = layers.middleSlope() * rest;
+        double farther = out + layers.glassSlope() * pane;
+        double bent = layers.middleSlope() * layers.middleCosine();
         for (int i = 0; i < 3; i++) {
             inner[i] = place[i] + aside[i] * out;
             outer[i] = place[i] + aside[i] * farther;
             here[i] = aside[i] * bent;
-            air[i] = -aside[i] * layers.sine;
+            air[i] = -aside[i] * layers.sine();
         }
         inner[axis] += sign * rest;
         outer[axis] += sign * (rest + pane);
-        here[axis] = sign * layers.middleCosine;
-        air[axis] = -sign * layers.airCosine;
+        here[axis] = sign * layers.middleCosine();
+        air[axis] = -sign * layers.airCosine();
     }
 
     /// Whether nothing stops the way that was found; less comes through by what it meets.
@@ -397,7 +400,7 @@ final class Bending {
                 * there
                 * ready.lamps.bright(light, lamp, air[0], air[1], air[2])
                 * layers.passesPane(2)
-                / (layers.airCosine * layers.airCosine * layers.spread * straight);
+                / (layers.airCosine() * layers.airCosine() * layers.spread() * straight);
         for (int i = 0; i < 3; i++) {
             total[i] += share * shadows.through[i];
         }
@@ -412,26 +415,26 @@ final class Bending {
         double beyond = sign * (lamp[axis] - place[axis]) - before - pane - wide - other;
         layers.find(before + beyond, pane + other, wide, index, Walls.away(place, axis, lamp, aside));
         double first = sign > 0 ? pane : other;
-        double out = before * layers.airSlope;
-        double in = out + first * layers.glassSlope;
-        double off = in + wide * layers.middleSlope;
-        double last = off + (pane + other - first) * layers.glassSlope;
+        double out = before * layers.airSlope();
+        double in = out + first * layers.glassSlope();
+        double off = in + wide * layers.middleSlope();
+        double last = off + (pane + other - first) * layers.glassSlope();
         for (int i = 0; i < 3; i++) {
             entry[i] = place[i] + aside[i] * out;
             inner[i] = place[i] + aside[i] * in;
             outer[i] = place[i] + aside[i] * last;
             leave[i] = place[i] + aside[i] * off;
-            here[i] = aside[i] * layers.sine;
+            here[i] = aside[i] * layers.sine();
             air[i] = -here[i];
-            between[i] = aside[i] * layers.middleSlope * layers.middleCosine;
+            between[i] = aside[i] * layers.middleSlope() * layers.middleCosine();
         }
         entry[axis] = near;
         inner[axis] = sign > 0 ? low[axis] : high[axis];
         leave[axis] = sign > 0 ? high[axis] : low[axis];
         outer[axis] = sign > 0 ? outHigh[axis] : outLow[axis];
-        here[axis] = sign * layers.airCosine;
+        here[axis] = sign * layers.airCosine();
         air[axis] = -here[axis];
-        between[axis] = sign * layers.middleCosine;
+        between[axis] = sign * layers.middleCosine();
         int side = 1 - axis;
         return Walls.isOn(low, high, side, inner, from, to)
                 && Walls.isOn(low, high, side, leave, from, to)
@@ -519,20 +522,20 @@ final class Bending {
     private void follow(double[] one, int axis, int sign, int last, int lastSign) {
         int third = 3 - axis - last;
         int thirdSign = moved[third] < one[third] ? -1 : 1;
-        double first = corner.way0 + corner.way0Glass;
-        double index = Math.sqrt(corner.u * corner.u + corner.v * corner.v + corner.w * corner.w);
-        along(axis, sign, corner.first, corner.w, corner.w, index);
-        along(last, lastSign, corner.u, corner.u, corner.last, index);
-        along(third, thirdSign, corner.v, corner.v, corner.v, index);
+        double first = corner.way0() + corner.way0Glass();
+        double index = Math.sqrt(corner.u() * corner.u() + corner.v() * corner.v() + corner.w() * corner.w());
+        along(axis, sign, corner.first(), corner.w(), corner.w(), index);
+        along(last, lastSign, corner.u(), corner.u(), corner.last(), index);
+        along(third, thirdSign, corner.v(), corner.v(), corner.v(), index);
         for (int i = 0; i < 3; i++) {
-            entry[i] = one[i] + go[i] * corner.way0;
+            entry[i] = one[i] + go[i] * corner.way0();
             inner[i] = one[i] + go[i] * first;
-            leave[i] = inner[i] + between[i] * index * corner.wayMiddle;
-            outer[i] = leave[i] + gone[i] * corner.way1Glass;
+            leave[i] = inner[i] + between[i] * index * corner.wayMiddle();
+            outer[i] = leave[i] + gone[i] * corner.way1Glass();
         }
         inner[axis] = sign > 0 ? low[axis] : high[axis];
-        leave[axis] = inner[axis] + sign * corner.w * corner.wayMiddle;
-        outer[axis] = leave[axis] + sign * corner.w * corner.way1Glass;
+        leave[axis] = inner[axis] + sign * corner.w() * corner.wayMiddle();
+        outer[axis] = leave[axis] + sign * corner.w() * corner.way1Glass();
         if (last < 2) {
             outer[last] = lastSign > 0 ? outHigh[last] : outLow[last];
         }

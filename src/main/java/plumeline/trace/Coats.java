@@ -9,6 +9,7 @@ import plumeline.mirror.Finish;
 import plumeline.scenery.Coat;
 import plumeline.scenery.Paint;
 import plumeline.scenery.Part;
+import plumeline.trace.sums.Splits;
 
 /// What light does at each part, as plain numbers.
 final class Coats {

@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import plumeline.scenery.Paint;
+import plumeline.trace.sums.Draws;
 
 /// Drops on a surface: round caps, in space one a cell at a place of its own, of which those near the surface count.
 /// They are seen as a surface that faces elsewhere.

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import plumeline.trace.sums.Draws;
 
 /// Sums rays into a plate.
 public final class Exposing {

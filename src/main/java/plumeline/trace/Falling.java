@@ -2,6 +2,7 @@ package plumeline.trace;
 
 import java.util.Arrays;
 import java.util.Optional;
+import plumeline.trace.sums.Draws;
 
 /// Light that falls on a place: of each lamp what falls with nothing between, exact, by the share of it that comes
 /// through to there; and the surround. For one thread.
@@ -49,8 +50,8 @@ final class Falling {
     private boolean choose(int light, double px, double py, double pz, double nx, double ny, double nz, Draws draws) {
         Lamps lamps = ready.lamps;
         draws.next();
-        double one = draws.u;
-        double other = draws.v;
+        double one = draws.u();
+        double other = draws.v();
         if (lamps.isPoint(light) || draws.isMiddle()) {
             lamps.place(light, one, other, px, py, pz, chosen);
             if (lamps.isPoint(light) || lamps.brightWeight(light, px, py, pz, nx, ny, nz, chosen) > 0) {
@@ -58,7 +59,7 @@ final class Falling {
             }
         }
         draws.next();
-        double pick = draws.u;
+        double pick = draws.u();
         double sum = 0;
         for (int i = 0; i < 4; i++) {
             lamps.place(light, ((i & 1) + one) / 2, ((i >> 1) + other) / 2, px, py, pz, tried);
@@ -131,7 +132,7 @@ final class Falling {
             for (int i = 0; i < samples; i++) {
                 draws.begin(seed, light, i, samples);
                 draws.next();
-                lamps.place(light, draws.u, draws.v, px, py, pz, chosen);
+                lamps.place(light, draws.u(), draws.v(), px, py, pz, chosen);
                 double weight = lamps.brightWeight(light, px, py, pz, nx, ny, nz, chosen);
                 if (!(weight > 0)) {
                     continue;
@@ -154,7 +155,7 @@ final class Falling {
         for (int i = 0; i < samples; i++) {
             draws.begin(seed, light, i, samples);
             draws.next();
-            bending.orElseThrow().fall(light, draws.u, draws.v, ready.lamps.area(light) / samples, _ -> 1, lux);
+            bending.orElseThrow().fall(light, draws.u(), draws.v(), ready.lamps.area(light) / samples, _ -> 1, lux);
         }
     }
 

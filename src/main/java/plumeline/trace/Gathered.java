@@ -1,6 +1,8 @@
 package plumeline.trace;
 
 import java.util.Arrays;
+import plumeline.trace.sums.Draws;
+import plumeline.trace.sums.Pairs;
 
 /// Opaque places that rays met, gathered so that the light on them is worked out together: the same sums for many
 /// places in a row are several times as fast as one by one. For one thread.
@@ -307,8 +309,8 @@ final class Gathered {
     private void comeFreely(int light) {
         for (int k = 0; isCoated && k < count; k++) {
             if (coats[k] == DROP || ready.coats.mirrors(coats[k])) {
-                rows.all[k] *= passes(
-                        coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
+                rows.all[k] *=
+                        passes(coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
             }
         }
         rows.addAll(count, lamps.colour(light, 0), rows.sumRed);

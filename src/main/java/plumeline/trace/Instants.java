@@ -1,6 +1,7 @@
 package plumeline.trace;
 
 import java.util.List;
+import plumeline.trace.sums.Draws;
 
 /// What is seen over the time in which a picture is exposed: looks at instants evenly apart, each in the middle of its
 /// part of the time.

@@ -10,6 +10,8 @@ import plumeline.light.Emitter;
 import plumeline.light.Panel;
 import plumeline.light.Tube;
 import plumeline.scenery.Light;
+import plumeline.trace.sums.EightPlaces;
+import plumeline.trace.sums.Lambert;
 
 /// What shines, as plain numbers.
 final class Lamps {
@@ -214,11 +216,11 @@ final class Lamps {
             int light, double px, double py, double pz, double nx, double ny, double nz, double[] scratch) {
         double sum = 0;
         double weights = 0;
-        for (int i = 0; i < EightPlaces.PLACES.length; i++) {
-            for (int j = 0; j < EightPlaces.PLACES.length; j++) {
-                place(light, EightPlaces.PLACES[i], EightPlaces.PLACES[j], px, py, pz, scratch);
+        for (int i = 0; i < EightPlaces.size(); i++) {
+            for (int j = 0; j < EightPlaces.size(); j++) {
+                place(light, EightPlaces.place(i), EightPlaces.place(j), px, py, pz, scratch);
                 double weight =
-                        EightPlaces.COUNTS[i] * EightPlaces.COUNTS[j] * weight(light, px, py, pz, nx, ny, nz, scratch);
+                        EightPlaces.count(i) * EightPlaces.count(j) * weight(light, px, py, pz, nx, ny, nz, scratch);
                 if (weight > 0) {
                     weights += weight;
                     sum += weight * shareTo(light, px, py, pz, scratch);

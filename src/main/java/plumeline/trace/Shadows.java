@@ -1,5 +1,7 @@
 package plumeline.trace;
 
+import plumeline.trace.sums.Splits;
+
 /// What of light comes along a straight way: nothing past what is opaque; less by each clear surface (Fresnel), by what
 /// clear substances take, and by clouds. Light isn't bent on such a way: bright and dark lines that glass throws, and
 /// how water moves a lamp, are left out. For one thread.

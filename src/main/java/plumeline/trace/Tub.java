@@ -33,8 +33,7 @@ final class Tub {
 
     /// The corners of the box that its panes are.
     double[] corners() {
-        return Shapes.corners(
-                new double[] {outer.lowX, outer.lowY, outer.lowZ, outer.highX, outer.highY, outer.highZ});
+        return Shapes.corners(new double[] {outer.lowX, outer.lowY, outer.lowZ, outer.highX, outer.highY, outer.highZ});
     }
 
     void meets(double ox, double oy, double oz, double dx, double dy, double dz, Hit hit) {

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import plumeline.geom.Aim;
 import plumeline.geom.Vec;
+import plumeline.trace.sums.Draws;
+import plumeline.trace.sums.Splits;
 
 /// Follows rays from a camera through a world and sums the light that comes back along them. For one thread: nothing
 /// is made on the way.
@@ -92,15 +94,15 @@ final class Walker {
     void expose(int column, int row, Plate plate, Draws draws, int slot, double[] into) {
         this.slot = slot;
         draws.next();
-        double x = (2 * (column + draws.u) / plate.width() - 1) * halfX;
-        double y = (1 - 2 * (row + draws.v) / plate.height()) * halfY;
+        double x = (2 * (column + draws.u()) / plate.width() - 1) * halfX;
+        double y = (1 - 2 * (row + draws.v()) / plate.height()) * halfY;
         double lensX = 0;
         double lensY = 0;
         if (pupil > 0 && !draws.isMiddle()) {
             draws.next();
-            double out = pupil * Math.sqrt(draws.u);
-            lensX = out * Math.cos(2 * Math.PI * draws.v);
-            lensY = out * Math.sin(2 * Math.PI * draws.v);
+            double out = pupil * Math.sqrt(draws.u());
+            lensX = out * Math.cos(2 * Math.PI * draws.v());
+            lensY = out * Math.sin(2 * Math.PI * draws.v());
         }
         double right = x * focus - lensX;
         double up = y * focus - lensY;
@@ -211,7 +213,7 @@ final class Walker {
             if (!mayHoldInk) {
                 continue;
             }
-            fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, draws.u, span, weight, light);
+            fog.follow(ray.x, ray.y, ray.z, ray.dx, ray.dy, ray.dz, hit.t, draws.u(), span, weight, light);
         }
         for (int i = 0; i < 3; i++) {
             weight[i] *= ready.media.left(ray.in.medium, i, hit.t);
@@ -406,9 +408,9 @@ final class Walker {
         if (draws.isMiddle()) {
             return;
         }
-        double slope = ready.coats.slope(part) * Math.sqrt(-Math.log(1 - draws.u));
-        double u = slope * Math.cos(2 * Math.PI * draws.v);
-        double v = slope * Math.sin(2 * Math.PI * draws.v);
+        double slope = ready.coats.slope(part) * Math.sqrt(-Math.log(1 - draws.u()));
+        double u = slope * Math.cos(2 * Math.PI * draws.v());
+        double v = slope * Math.sin(2 * Math.PI * draws.v());
         double nx = facet[0];
         double ny = facet[1];
         double nz = facet[2];

@@ -1,5 +1,6 @@
 package plumeline.render;
 
+import java.util.Optional;
 import plumeline.geom.Bounds;
 import plumeline.geom.Vec;
 import plumeline.light.Disc;
@@ -138,87 +139,105 @@ record TankWays(Bounds out, Bounds in, double level, double[] can) {
         return Math.PI * lamp.luminance() * sum / ways;
     }
 
+    /// Where a way is: outside, in the room over the water, in the water.
+    private enum Where {
+        OUTSIDE,
+        DRY,
+        WET
+    }
+
     private boolean reaches(Emitter lamp, Way way) {
         double[] low = numbers(in.low());
         double[] high = numbers(in.high());
-        boolean isInside = holds(low, high, way.at);
-        boolean isWet = isInside && way.at[2] < level;
+        Where where = !holds(low, high, way.at) ? Where.OUTSIDE : way.at[2] < level ? Where.WET : Where.DRY;
         for (int i = 0; i < 12; i++) {
-            if (!isInside) {
-                double meets = meets(lamp, way);
+            if (where == Where.OUTSIDE) {
                 double table = way.on[2] < 0 ? -way.at[2] / way.on[2] : Double.POSITIVE_INFINITY;
                 int[] axis = new int[1];
                 double block = entry(way, axis);
-                if (meets < Math.min(table, block)) {
+                if (meets(lamp, way) < Math.min(table, block)) {
                     return true;
                 }
-                if (!(block < table)) {
+                Optional<Where> next = block < table ? comesIn(way, block, axis[0]) : Optional.empty();
+                if (next.isEmpty()) {
                     return false;
                 }
-                way.go(block);
-                if (axis[0] == 2) {
-                    if (way.on[2] > 0 || !isOver(low, high, way.at)) {
-                        return false;
-                    }
-                    isInside = true;
-                    isWet = level >= high[2];
-                    if (isWet && !way.cross(2, 1, 0, WATER)) {
-                        return false;
-                    }
-                    continue;
-                }
-                double pane = pane(axis[0], way.on[axis[0]] > 0);
-                double aside = 1 - way.on[axis[0]] * way.on[axis[0]];
-                isWet = way.at[2] + pane * way.on[2] / Math.sqrt(GLASS * GLASS - aside) < level;
-                way.cross(axis[0], 1, pane, isWet ? WATER : 1);
-                if (!isOnWall(low, high, axis[0], way.at) || (way.at[2] < level) != isWet) {
+                where = next.get();
+            } else {
+                Optional<Where> next = goesOn(way, where);
+                if (next.isEmpty()) {
                     return false;
                 }
-                isInside = true;
-                continue;
+                where = next.get();
             }
-            double top = isWet || way.on[2] > 0 ? 0 : level;
-            double best = Double.POSITIVE_INFINITY;
-            int across = -1;
-            for (int j = 0; j < 3; j++) {
-                double lowest = j == 2 ? (isWet ? low[2] : Math.max(level, low[2])) : low[j];
-                double highest = j == 2 ? (isWet ? Math.min(level, high[2]) : high[2]) : high[j];
-                double until = ((way.on[j] > 0 ? highest : lowest) - way.at[j]) / way.on[j];
-                if (way.on[j] != 0 && until > -NEAR && until < best) {
-                    best = until;
-                    across = j;
-                }
-            }
-            if (across < 0 || meetsCan(way) < best) {
-                return false;
-            }
-            way.go(best);
-            if (across == 2) {
-                if (way.on[2] < 0 && (isWet || level <= low[2])) {
-                    return false;
-                }
-                if (isWet) {
-                    if (!way.cross(2, WATER, 0, 1)) {
-                        return false;
-                    }
-                    isWet = false;
-                    isInside = level < high[2];
-                } else if (way.on[2] < 0) {
-                    way.cross(2, 1, 0, WATER);
-                    isWet = true;
-                } else {
-                    isInside = false;
-                }
-                continue;
-            }
-            if (!way.cross(across, isWet ? WATER : 1, pane(across, way.on[across] < 0), 1)
-                    || way.at[2] > high[2]
-                    || !isOnWall(numbers(out.low()), numbers(out.high()), across, way.at)) {
-                return false;
-            }
-            isInside = false;
         }
         return false;
+    }
+
+    private Optional<Where> comesIn(Way way, double block, int axis) {
+        double[] low = numbers(in.low());
+        double[] high = numbers(in.high());
+        way.go(block);
+        if (axis == 2) {
+            if (way.on[2] > 0 || !isOver(low, high, way.at)) {
+                return Optional.empty();
+            }
+            if (level < high[2]) {
+                return Optional.of(Where.DRY);
+            }
+            return way.cross(2, 1, 0, WATER) ? Optional.of(Where.WET) : Optional.empty();
+        }
+        double pane = pane(axis, way.on[axis] > 0);
+        double aside = 1 - way.on[axis] * way.on[axis];
+        boolean isWet = way.at[2] + pane * way.on[2] / Math.sqrt(GLASS * GLASS - aside) < level;
+        way.cross(axis, 1, pane, isWet ? WATER : 1);
+        return isOnWall(low, high, axis, way.at) && (way.at[2] < level) == isWet
+                ? Optional.of(isWet ? Where.WET : Where.DRY)
+                : Optional.empty();
+    }
+
+    private Optional<Where> goesOn(Way way, Where where) {
+        double[] low = numbers(in.low());
+        double[] high = numbers(in.high());
+        boolean isWet = where == Where.WET;
+        double best = Double.POSITIVE_INFINITY;
+        int across = -1;
+        for (int j = 0; j < 3; j++) {
+            double lowest = j == 2 ? (isWet ? low[2] : Math.max(level, low[2])) : low[j];
+            double highest = j == 2 ? (isWet ? Math.min(level, high[2]) : high[2]) : high[j];
+            double until = ((way.on[j] > 0 ? highest : lowest) - way.at[j]) / way.on[j];
+            if (way.on[j] != 0 && until > -NEAR && until < best) {
+                best = until;
+                across = j;
+            }
+        }
+        if (across < 0 || meetsCan(way) < best) {
+            return Optional.empty();
+        }
+        way.go(best);
+        if (across == 2) {
+            return crossesLevel(way, isWet);
+        }
+        return way.cross(across, isWet ? WATER : 1, pane(across, way.on[across] < 0), 1)
+                        && way.at[2] <= high[2]
+                        && isOnWall(numbers(out.low()), numbers(out.high()), across, way.at)
+                ? Optional.of(Where.OUTSIDE)
+                : Optional.empty();
+    }
+
+    private Optional<Where> crossesLevel(Way way, boolean isWet) {
+        if (way.on[2] < 0 && (isWet || level <= in.low().z())) {
+            return Optional.empty();
+        }
+        if (isWet) {
+            Where over = level < in.high().z() ? Where.DRY : Where.OUTSIDE;
+            return way.cross(2, WATER, 0, 1) ? Optional.of(over) : Optional.empty();
+        }
+        if (way.on[2] < 0) {
+            way.cross(2, 1, 0, WATER);
+            return Optional.of(Where.WET);
+        }
+        return Optional.of(Where.OUTSIDE);
     }
 
     private double pane(int axis, boolean isLow) {

@@ -21,6 +21,7 @@ import plumeline.scenery.Form;
 import plumeline.scenery.Light;
 import plumeline.scenery.Part;
 import plumeline.scenery.World;
+import plumeline.trace.sums.Draws;
 
 /// Pictures: the same however they are cut up, and as blurred as the lens makes them.
 final class PictureTest {
@@ -135,7 +136,7 @@ final class PictureTest {
                     for (int j = 0; j <= pair; j++) {
                         draws.next();
                     }
-                    cells[(int) (draws.u * wide) * tall + (int) (draws.v * tall)]++;
+                    cells[(int) (draws.u() * wide) * tall + (int) (draws.v() * tall)]++;
                 }
                 assertThat(cells).containsOnly(1);
             }

@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.trace.sums;
 
 /// Draws numbers for a ray: the same for the same seed, pixel and ray, evenly spread over the rays of a pixel.
 ///
@@ -7,9 +7,9 @@ package plumeline.trace;
 ///
 /// **Source:** Sobol, USSR Comput. Math. Math. Phys. 7 (1967) 86; Owen, J. Complexity 14 (1998) 466, both from memory;
 /// the scrambling by multiplying with even numbers is Laine's and Karras's idea (2011), constants are our own.
-final class Draws {
+public final class Draws {
     /// The key of numbers that are all the middle.
-    static final long MIDDLE = 0;
+    public static final long MIDDLE = 0;
 
     /// So much a key goes on from pair to pair.
     static final long GOLDEN = 0x9E3779B97F4A7C15L;
@@ -20,49 +20,65 @@ final class Draws {
     private static final double WHOLE = 0x1p-31;
 
     /// The number of the pair.
-    double u;
+    private double u;
 
     /// The other.
-    double v;
+    private double v;
 
     private boolean isMiddle;
     private int index;
     private long key;
 
+    /// Makes one that is begun at nothing.
+    public Draws() {}
+
     /// Begins a ray's numbers. Where there is one ray only, all are the middle.
-    void begin(long seed, long pixel, int ray, int all) {
+    ///
+    /// @param seed any number
+    /// @param pixel its number
+    /// @param ray which ray of the pixel, from 0
+    /// @param all how many rays the pixel gets in all
+    public void begin(long seed, long pixel, int ray, int all) {
         isMiddle = all <= 1;
         index = ray;
         key = mixed(seed * GOLDEN + mixed(pixel + 0x632BE59BD9B4E019L));
     }
 
     /// Draws a key of numbers of its own for the same ray.
-    long fork() {
+    ///
+    /// @return the key
+    public long fork() {
         key += GOLDEN;
         return isMiddle ? MIDDLE : Math.max(MIDDLE + 1, mixed(key) >>> 1);
     }
 
     /// Which ray of its pixel it is.
-    int ray() {
+    ///
+    /// @return from 0
+    public int ray() {
         return index;
     }
 
     /// Begins the numbers of a key.
     ///
+    /// @param fork a key
     /// @param branch which of its own branches, from 0
-    void resume(long fork, int branch, int ray) {
+    /// @param ray which ray of its pixel it is
+    public void resume(long fork, int branch, int ray) {
         isMiddle = fork == MIDDLE;
         index = ray;
         key = fork + branch;
     }
 
     /// Whether all is drawn from the middle.
-    boolean isMiddle() {
+    ///
+    /// @return true where there is one ray only
+    public boolean isMiddle() {
         return isMiddle;
     }
 
     /// Draws the next pair into u and v.
-    void next() {
+    public void next() {
         if (isMiddle) {
             u = 0.5;
             v = 0.5;
@@ -103,10 +119,28 @@ final class Draws {
         return x;
     }
 
-    static long mixed(long bits) {
+    /// Mixes bits, so that near numbers come out far apart.
+    ///
+    /// @param bits any number
+    /// @return another for each
+    public static long mixed(long bits) {
         long x = bits;
         x = (x ^ (x >>> 30)) * 0xBF58476D1CE4E5B9L;
         x = (x ^ (x >>> 27)) * 0x94D049BB133111EBL;
         return x ^ (x >>> 31);
+    }
+
+    /// The number of the last pair, 0 to 1.
+    ///
+    /// @return it
+    public double u() {
+        return u;
+    }
+
+    /// Its other number.
+    ///
+    /// @return it
+    public double v() {
+        return v;
     }
 }

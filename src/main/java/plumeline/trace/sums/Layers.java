@@ -1,10 +1,10 @@
-package plumeline.trace;
+package plumeline.trace.sums;
 
 /// How light goes across layers of air, glass and a third substance that lie face to face: Snell's law for a way
 /// between two places on either side. It is used again and again.
 ///
 /// **Source:** Snell's law; the flux tube's width by its derivative (any text on radiometry); own derivation.
-final class Layers {
+public final class Layers {
     private static final int MOST_STEPS = 30;
 
     /// A way that much nearer to the wanted one, as a share, has no more to gain.
@@ -14,26 +14,28 @@ final class Layers {
     private double middle;
 
     /// How far aside light goes for each metre across a layer.
-    double airSlope;
+    private double airSlope;
 
-    double glassSlope;
-    double middleSlope;
+    private double glassSlope;
+    private double middleSlope;
 
     /// Sine of the angle in the air.
-    double sine;
+    private double sine;
 
-    double airCosine;
-    double glassCosine;
-    double middleCosine;
+    private double airCosine;
+    private double glassCosine;
+    private double middleCosine;
 
     private double overGlass;
     private double overMiddle;
 
     /// How wide a flux tube has grown: area across the layers by the square of the sine in the air, m².
-    double spread;
+    private double spread;
 
     /// Takes the glass's index.
-    Layers(double glass) {
+    ///
+    /// @param glass its index, > 1
+    public Layers(double glass) {
         this.glass = glass;
     }
 
@@ -45,7 +47,7 @@ final class Layers {
     /// @param rest how thick the third is, m, ≥ 0
     /// @param index of the third, ≥ 1
     /// @param aside how far aside the other place is, m, ≥ 0
-    void find(double air, double panes, double rest, double index, double aside) {
+    public void find(double air, double panes, double rest, double index, double aside) {
         middle = index;
         double slope = aside / (air + panes / glass + rest / middle);
         for (int i = 0; i < MOST_STEPS; i++) {
@@ -85,14 +87,19 @@ final class Layers {
 
     /// What passes a pane between air and the third, unpolarised, with all that goes to and fro in it: so many such
     /// panes one after another, in the same plane.
-    double passesPane(int panes) {
+    ///
+    /// @param panes one, or two
+    /// @return share of one
+    public double passesPane(int panes) {
         double s = both(mirrored(airCosine, glass * glassCosine), mirrored(glass * glassCosine, middle * middleCosine));
         double p = both(mirrored(glass * airCosine, glassCosine), mirrored(middle * glassCosine, glass * middleCosine));
         return panes == 1 ? (s + p) / 2 : (s * s + p * p) / 2;
     }
 
     /// What passes the third's surface to the air.
-    double passesSurface() {
+    ///
+    /// @return share of one
+    public double passesSurface() {
         double s = mirrored(airCosine, middle * middleCosine);
         double p = mirrored(middle * airCosine, middleCosine);
         return 1 - (s + p) / 2;
@@ -105,5 +112,54 @@ final class Layers {
     private static double mirrored(double one, double other) {
         double amplitude = (one - other) / (one + other);
         return amplitude * amplitude;
+    }
+
+    /// How far aside light goes in the air for each metre across it.
+    ///
+    /// @return it
+    public double airSlope() {
+        return airSlope;
+    }
+
+    /// Likewise in the glass.
+    ///
+    /// @return it
+    public double glassSlope() {
+        return glassSlope;
+    }
+
+    /// Likewise in the third substance.
+    ///
+    /// @return it
+    public double middleSlope() {
+        return middleSlope;
+    }
+
+    /// The sine of its angle in the air.
+    ///
+    /// @return it
+    public double sine() {
+        return sine;
+    }
+
+    /// The cosine of its angle in the air.
+    ///
+    /// @return it
+    public double airCosine() {
+        return airCosine;
+    }
+
+    /// The cosine of its angle in the third substance.
+    ///
+    /// @return it
+    public double middleCosine() {
+        return middleCosine;
+    }
+
+    /// How wide a flux tube has grown: area across the layers by the square of the sine in the air, m².
+    ///
+    /// @return it
+    public double spread() {
+        return spread;
     }
 }

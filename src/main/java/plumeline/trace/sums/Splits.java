@@ -1,9 +1,9 @@
-package plumeline.trace;
+package plumeline.trace.sums;
 
 import java.util.function.DoubleUnaryOperator;
 
 /// How light parts at a clear surface.
-final class Splits {
+public final class Splits {
     private static final int STEPS = 256;
 
     private Splits() {}
@@ -15,7 +15,8 @@ final class Splits {
     /// @param cosine of the angle to the normal where the light comes from, 0 to 1
     /// @param from index there
     /// @param to index behind
-    static double mirrored(double cosine, double from, double to) {
+    /// @return share of one
+    public static double mirrored(double cosine, double from, double to) {
         double ratio = from / to;
         double square = ratio * ratio * (1 - cosine * cosine);
         if (square >= 1) {
@@ -25,7 +26,13 @@ final class Splits {
     }
 
     /// Likewise by both cosines.
-    static double mirrored(double cosine, double from, double behind, double to) {
+    ///
+    /// @param cosine of the angle where the light comes from, 0 to 1
+    /// @param from index there
+    /// @param behind cosine of the angle behind
+    /// @param to index behind
+    /// @return share of one
+    public static double mirrored(double cosine, double from, double behind, double to) {
         double one = from * cosine;
         double other = to * behind;
         double cross = to * cosine;
@@ -38,7 +45,11 @@ final class Splits {
     }
 
     /// Gives Schlick's share for a metal.
-    static double metal(double cosine, double straightOn) {
+    ///
+    /// @param cosine of the angle to the normal, 0 to 1
+    /// @param straightOn its share straight on
+    /// @return share of one
+    public static double metal(double cosine, double straightOn) {
         double rest = 1 - cosine;
         double square = rest * rest;
         return straightOn + (1 - straightOn) * square * square * rest;
@@ -46,7 +57,10 @@ final class Splits {
 
     /// Gives the share that is mirrored of light that comes alike from all round: twice the integral of share and
     /// cosine over the cosine.
-    static double mean(DoubleUnaryOperator share) {
+    ///
+    /// @param share by the cosine of the angle
+    /// @return share of one
+    public static double mean(DoubleUnaryOperator share) {
         double sum = 0;
         for (int i = 0; i < STEPS; i++) {
             double cosine = (i + 0.5) / STEPS;

@@ -1,14 +1,20 @@
-package plumeline.trace;
+package plumeline.trace.sums;
 
 /// What [Draws] draws for many rays at once, in loops without choices, so that the compiler works out several together.
-final class Pairs {
+public final class Pairs {
     private long[] bits = new long[0];
     private int[] part = new int[0];
     private int[] stirred = new int[0];
     private int[] order = new int[0];
     private int[] sum = new int[0];
 
-    void grow(int room) {
+    /// Makes one without room.
+    public Pairs() {}
+
+    /// Makes room.
+    ///
+    /// @param room for so many rays
+    public void grow(int room) {
         bits = new long[room];
         part = new int[room];
         stirred = new int[room];
@@ -18,9 +24,14 @@ final class Pairs {
 
     /// Draws a branch's first pair and the first number of its second, as [Draws#next] does.
     ///
-    /// @param keys of the rays' own numbers
+    /// @param count how many rays there are
+    /// @param keys of their own numbers
+    /// @param branch which of the keys' branches
     /// @param turned which ray of its pixel each is, its bits turned round
-    void draw(int count, long[] keys, int branch, int[] turned, double[] u, double[] v, double[] third) {
+    /// @param u takes the pair's number
+    /// @param v takes its other number
+    /// @param third takes the second's number
+    public void draw(int count, long[] keys, int branch, int[] turned, double[] u, double[] v, double[] third) {
         begin(count, keys, branch + Draws.GOLDEN, turned);
         stir(count, order, bits, 32, u);
         sum(count, order, sum);

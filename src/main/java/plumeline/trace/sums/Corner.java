@@ -1,4 +1,4 @@
-package plumeline.trace;
+package plumeline.trace.sums;
 
 /// How light goes through a basin in by one face and out by another that is square to it: Snell's law for a way between
 /// two places in the air outside. It is used again and again.
@@ -7,7 +7,7 @@ package plumeline.trace;
 /// face, `b` out of the other, `c` along both.
 ///
 /// **Source:** Snell's law, Fresnel's formulas, Malus's law (any optics text); own derivation.
-final class Corner {
+public final class Corner {
     private static final int MOST_STEPS = 24;
     private static final double STILL = 1e-7;
 
@@ -22,23 +22,23 @@ final class Corner {
     private double index;
 
     /// What the ray keeps: along b past the first face, along c throughout; along a past the first.
-    double u;
+    private double u;
 
-    double v;
-    double w;
+    private double v;
+    private double w;
 
     /// What it has along a before the first face, and along b past the other.
-    double first;
+    private double first;
 
-    double last;
+    private double last;
 
     /// How far aside it goes along b before the inner side of the first face and in its glass, m for each u and v.
-    double way0;
+    private double way0;
 
-    double way0Glass;
-    double way1;
-    double way1Glass;
-    double wayMiddle;
+    private double way0Glass;
+    private double way1;
+    private double way1Glass;
+    private double wayMiddle;
 
     private double a;
     private double c;
@@ -47,15 +47,25 @@ final class Corner {
     private double cByU;
     private double across;
 
-    Corner(double glass) {
+    /// Takes the glass's index.
+    ///
+    /// @param glass its index, > 1
+    public Corner(double glass) {
         this.glass = glass;
     }
 
     /// Finds the way.
     ///
-    /// @param toA how far the other place is along a, m; toB along b; toC along c, ≥ 0
+    /// @param before air before the first face, m
+    /// @param pane how thick its pane is, m
+    /// @param beyond air past the other face, m
+    /// @param otherPane how thick its pane is, m
+    /// @param inside index of what is between
+    /// @param toA how far the other place is along a, m
+    /// @param toB along b, m
+    /// @param toC along c, m, ≥ 0
     /// @return whether there is one
-    boolean find(
+    public boolean find(
             double before,
             double pane,
             double beyond,
@@ -144,13 +154,17 @@ final class Corner {
     }
 
     /// How much of a lamp's light comes to a place for each area of both, were nothing lost, 1/m².
-    double gain() {
+    ///
+    /// @return 1/m²
+    public double gain() {
         double all = way0 + way0Glass + wayMiddle + way1 + way1Glass;
         return 1 / (first * last * Math.abs(aByU * all - aByV * cByU));
     }
 
     /// What passes both faces, unpolarised; each weakens what swings along and across its own plane of incidence.
-    double passes() {
+    ///
+    /// @return share of one
+    public double passes() {
         double sine0 = u * u + v * v;
         double sine1 = w * w + v * v;
         double s0 = s(sine0, glass0 > 0);
@@ -190,5 +204,75 @@ final class Corner {
     private static double mirrored(double one, double other) {
         double amplitude = (one - other) / (one + other);
         return amplitude * amplitude;
+    }
+
+    /// What the ray keeps along b past the first face.
+    ///
+    /// @return it
+    public double u() {
+        return u;
+    }
+
+    /// What it keeps along c throughout.
+    ///
+    /// @return it
+    public double v() {
+        return v;
+    }
+
+    /// What it keeps along a past the first face.
+    ///
+    /// @return it
+    public double w() {
+        return w;
+    }
+
+    /// What it has along a before the first face.
+    ///
+    /// @return it
+    public double first() {
+        return first;
+    }
+
+    /// What it has along b past the other.
+    ///
+    /// @return it
+    public double last() {
+        return last;
+    }
+
+    /// How far aside it goes before the first face, m for each u and v.
+    ///
+    /// @return it
+    public double way0() {
+        return way0;
+    }
+
+    /// Likewise in the first pane.
+    ///
+    /// @return it
+    public double way0Glass() {
+        return way0Glass;
+    }
+
+    /// Likewise past the other face.
+    ///
+    /// @return it
+    public double way1() {
+        return way1;
+    }
+
+    /// Likewise in the other pane.
+    ///
+    /// @return it
+    public double way1Glass() {
+        return way1Glass;
+    }
+
+    /// Likewise between the panes.
+    ///
+    /// @return it
+    public double wayMiddle() {
+        return wayMiddle;
     }
 }

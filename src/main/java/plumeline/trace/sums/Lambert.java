@@ -1,9 +1,9 @@
-package plumeline.trace;
+package plumeline.trace.sums;
 
 /// Configuration factors of outlines on plain numbers, as [plumeline.light.Seen] gives them.
 ///
 /// **Source:** Lambert's formula for polygons (Photometria, 1760), from memory.
-final class Lambert {
+public final class Lambert {
     /// Below this the patch lies on an edge, (sine)².
     private static final double ON_AN_EDGE = 1e-18;
 
@@ -11,7 +11,10 @@ final class Lambert {
 
     /// Gives an angle over its sine, by its cosine: for cosines from 0 on a power series about 1/2, off by 6e-10 at
     /// most (own fit); below 0 by `π/√(1 − x²)` less that of the opposite angle.
-    static double turn(double cosine) {
+    ///
+    /// @param cosine −1 to 1
+    /// @return 1 or more
+    public static double turn(double cosine) {
         double x = 2 * Math.min(1, Math.abs(cosine)) - 1;
         double square = x * x;
         double fourth = square * square;
@@ -31,9 +34,12 @@ final class Lambert {
     /// @param u the patch's facing along the width
     /// @param v along the height
     /// @param w out of it
-    /// @param left its left edge along its width, m; likewise the others
+    /// @param left its left edge along its width, m
+    /// @param right its right edge
+    /// @param low its lower edge along its height, m
+    /// @param high its upper edge
     /// @return 0 where all of it is behind the patch; below 0 where some is, and it must be cut
-    static double rectangle(
+    public static double rectangle(
             double z, double u, double v, double w, double left, double right, double low, double high) {
         double flat = -w * z;
         double a = flat + u * left + v * low;
@@ -79,7 +85,8 @@ final class Lambert {
     /// @param w the patch's facing toward the disc's plane
     /// @param inward the patch's facing toward the axis
     /// @param radius the disc's, m
-    static double disc(double z, double out, double w, double inward, double radius) {
+    /// @return π times the factor
+    public static double disc(double z, double out, double w, double inward, double radius) {
         double all = z * z + out * out + radius * radius;
         double root = Math.sqrt(Math.max(0, all * all - 4 * radius * radius * out * out));
         double along = (1 - (all - 2 * radius * radius) / root) / 2;
@@ -92,7 +99,11 @@ final class Lambert {
     /// @param corners from the patch, in order, three numbers each; what is left of them after the cut is written
     /// behind them, so that there must be room for twice as many and one
     /// @param count how many there are
-    static double corners(double[] corners, int count, double u, double v, double w) {
+    /// @param u the patch's facing, in their axes
+    /// @param v likewise
+    /// @param w likewise
+    /// @return π times the factor
+    public static double corners(double[] corners, int count, double u, double v, double w) {
         int start = 3 * count;
         int end = start;
         int last = start - 3;
@@ -145,7 +156,10 @@ final class Lambert {
 
     /// How far round a tube is seen, by its radius over the way to its axis: arc cosine, from far off by its series,
     /// off by 2e-7 at most (what lies past the horizon counts nothing, what is left out is that narrow).
-    static double horizon(double sine) {
+    ///
+    /// @param sine 0 to 1
+    /// @return rad
+    public static double horizon(double sine) {
         double square = sine * sine;
         return sine > 0.25
                 ? Math.acos(sine)
