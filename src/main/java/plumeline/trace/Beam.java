@@ -24,14 +24,15 @@ final class Beam {
         hold(2, rows.pz, count);
     }
 
-    /// Sets where they go: to places of a light, and to its middle.
+    /// Sets where they go: to places of a light, and to the middle of what is seen of it.
     void over(Rows rows, int count, Lamps lamps, int light) {
         hold(3, rows.px, rows.dx, rows, count);
         hold(4, rows.py, rows.dy, rows, count);
         hold(5, rows.pz, rows.dz, rows, count);
+        double thick = lamps.tubeMetres(light);
         for (int i = 0; i < 3; i++) {
-            low[i + 3] = Math.min(low[i + 3], lamps.middle(light, i));
-            high[i + 3] = Math.max(high[i + 3], lamps.middle(light, i));
+            low[i + 3] = Math.min(low[i + 3], lamps.middle(light, i) - thick);
+            high[i + 3] = Math.max(high[i + 3], lamps.middle(light, i) + thick);
         }
         double square = 0;
         for (int end = 0; end < 2; end++) {

@@ -79,7 +79,8 @@ final class Falling {
         return sum > 0;
     }
 
-    /// Whether nothing opaque stands before the middle of a light; not told where a basin does, or it is behind.
+    /// Whether nothing opaque stands before the middle of a light; so it is taken too where that is behind the place,
+    /// and not where a basin stands before it.
     boolean isFree(int light, Scope scope, Rows rows, int k) {
         double px = rows.px[k];
         double py = rows.py[k];
@@ -89,9 +90,11 @@ final class Falling {
         double y = tried[1] - py;
         double z = tried[2] - pz;
         double far = Math.sqrt(x * x + y * y + z * z);
-        return x * rows.nx[k] + y * rows.ny[k] + z * rows.nz[k] > 0
-                && !(bending.isPresent() && bending.get().meetsBlock(px, py, pz, tried))
-                && !ready.stops(scope, px, py, pz, x / far, y / far, z / far, far - Rows.BEFORE_METRES, scratch);
+        boolean isBehind = x * rows.nx[k] + y * rows.ny[k] + z * rows.nz[k] <= 0;
+        return isBehind
+                || !(bending.isPresent() && bending.get().meetsBlock(px, py, pz, tried))
+                        && !ready.stops(
+                                scope, px, py, pz, x / far, y / far, z / far, far - Rows.BEFORE_METRES, scratch);
     }
 
     /// Follows a way to the surround: straight before the place, or one by chance. What comes is in `around`.

@@ -13,7 +13,7 @@ final class Gathered {
     static final int DROP = -1;
 
     /// Places that are tried give as much as all but for so little, share of one.
-    private static final double EVEN = 0.04;
+    private static final double EVEN = 0.02;
 
     private final Ready ready;
     private final Falling falling;
@@ -270,16 +270,13 @@ final class Gathered {
     /// is added as far as what is hidden differs from whether the light's middle is: nothing where all or none is,
     /// and right in the mean elsewhere.
     private void come(int light, int k, double red, double green, double blue) {
-        double over = rows.over[k];
         double all = rows.all[k];
-        double free = Math.abs(over) > EVEN * all && falling.isFree(light, scope, rows, k) ? 1 : 0;
+        double over = Math.abs(rows.over[k]) > EVEN * all ? rows.over[k] : 0;
+        double free = over != 0 && falling.isFree(light, scope, rows, k) ? 1 : 0;
         double passes = passes(coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
-        add(
-                k,
-                passes,
-                lamps.colour(light, 0) * (all * red + over * (red - free)),
-                lamps.colour(light, 1) * (all * green + over * (green - free)),
-                lamps.colour(light, 2) * (all * blue + over * (blue - free)));
+        rows.sumRed[k] += lamps.colour(light, 0) * (passes * (all * red + over * (red - free)));
+        rows.sumGreen[k] += lamps.colour(light, 1) * (passes * (all * green + over * (green - free)));
+        rows.sumBlue[k] += lamps.colour(light, 2) * (passes * (all * blue + over * (blue - free)));
     }
 
     private void add(int k, double all, double red, double green, double blue) {

@@ -211,6 +211,11 @@ final class Lamps {
         return kinds[light] == TUBE;
     }
 
+    /// A tube's radius, m; 0 of what is none.
+    double tubeMetres(int light) {
+        return isTube(light) ? numbers[EACH * light + 14] : 0;
+    }
+
     /// The mean of how bright a face is, each place by what it gives to the patch.
     private double glowing(
             int light, double px, double py, double pz, double nx, double ny, double nz, double[] scratch) {

@@ -172,6 +172,7 @@ final class Strips {
                         numbers[n + 12] * numbers[n + 3 + axis],
                         over * numbers[n + 6 + axis],
                         over * numbers[n + 9 + axis],
+                        numbers[n + 14],
                         picks,
                         rows,
                         into);
@@ -196,16 +197,18 @@ final class Strips {
         }
     }
 
-    private static void aside(int count, double along, double x, double y, Picks picks, Rows rows, double[] into) {
-        aside(count, along, x, y, picks.across, picks.up, rows.near, rows.cross, rows.high, into);
+    private static void aside(
+            int count, double along, double x, double y, double radius, Picks picks, Rows rows, double[] into) {
+        aside(count, along, x, y, radius, picks.across, picks.up, rows.near, rows.cross, rows.high, into);
     }
 
-    /// Along the tube, and across it square to where it is seen from.
+    /// Along the tube, and round it to either side of where it is seen from.
     private static void aside(
             int count,
             double along,
             double x,
             double y,
+            double radius,
             double[] across,
             double[] ups,
             double[] toward,
@@ -214,7 +217,10 @@ final class Strips {
             double[] into) {
         for (int k = 0; k < count; k++) {
             double out = (2 * ups[k] - 1) * wide[k];
-            into[k] += (2 * across[k] - 1) * along + out * (toward[k] * y - aside[k] * x);
+            double back = radius - Math.sqrt(Math.max(0, radius * radius - out * out));
+            into[k] += (2 * across[k] - 1) * along
+                    + out * (toward[k] * y - aside[k] * x)
+                    - back * (toward[k] * x + aside[k] * y);
         }
     }
 
