@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import plumeline.scenery.World;
 import plumeline.trace.Exposing;
 import plumeline.trace.Look;
 import plumeline.trace.Plate;
@@ -22,6 +23,7 @@ public final class RayRatio {
     private static final int WARM = 60;
     private static final int TURNS = 9;
     private static final int OURS_A_TURN = 20;
+    private static final int MANY = 16;
 
     private RayRatio() {}
 
@@ -31,44 +33,60 @@ public final class RayRatio {
     /// @throws IOException where povray can't be run
     /// @throws InterruptedException where it is stopped
     public static void main(String[] given) throws IOException, InterruptedException {
-        List<Look> looks = List.of(new Look(Tracer.of(RayScene.world()), RayScene.eye()));
-        Path scene = Files.writeString(
-                Files.createTempFile("rays", ".pov"), PovScene.shaded(RayScene.world(), RayScene.eye()));
+        measure("water block", RayScene.block());
+        measure("tank", RayScene.tank());
+    }
+
+    private static void measure(String name, World world) throws IOException, InterruptedException {
+        List<Look> looks = List.of(new Look(Tracer.of(world), RayScene.eye()));
+        Path scene = Files.writeString(Files.createTempFile("rays", ".pov"), PovScene.shaded(world, RayScene.eye()));
         for (int i = 0; i < WARM; i++) {
-            draw(looks);
+            draw(looks, 1);
         }
         double[] ratios = new double[TURNS];
         double[] ours = new double[TURNS];
         for (int turn = 0; turn < TURNS; turn++) {
-            long began = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            long began = processorNanos();
             for (int i = 0; i < OURS_A_TURN; i++) {
-                draw(looks);
+                draw(looks, 1);
             }
-            ours[turn] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - began) / 1e6 / OURS_A_TURN;
+            ours[turn] = (processorNanos() - began) / 1e6 / OURS_A_TURN;
             double theirs = (povray(scene, WIDTH, HEIGHT) - povray(scene, 4, 4)) * 1000;
             ratios[turn] = theirs / ours[turn];
             System.out.printf(
                     Locale.ROOT,
-                    "ours %.1f ms, povray %.0f ms of processor time: %.1f times%n",
+                    "%s: ours %.1f ms, povray %.0f ms of processor time: %.1f times%n",
+                    name,
                     ours[turn],
                     theirs,
                     ratios[turn]);
         }
+        Files.delete(scene);
+        draw(looks, MANY);
+        long began = processorNanos();
+        draw(looks, MANY);
+        double many = (processorNanos() - began) / 1e6;
         Arrays.sort(ratios);
         Arrays.sort(ours);
         System.out.printf(
                 Locale.ROOT,
-                "median %.1f ms a frame, %.1f times (%.1f to %.1f)%n",
+                "%s: median %.1f ms a frame, %.1f times (%.1f to %.1f); %d rays a pixel %.0f ms%n",
+                name,
                 ours[TURNS / 2],
                 ratios[TURNS / 2],
                 ratios[0],
-                ratios[TURNS - 1]);
-        Files.delete(scene);
+                ratios[TURNS - 1],
+                MANY,
+                many);
     }
 
-    private static void draw(List<Look> looks) {
+    private static long processorNanos() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    }
+
+    private static void draw(List<Look> looks, int rays) {
         Exposing.expose(
-                looks, new Plate(WIDTH, HEIGHT), new Exposing.Tile(0, 0, WIDTH, HEIGHT), new Exposing.Rays(0, 1, 1, 1));
+                looks, new Plate(WIDTH, HEIGHT), new Exposing.Tile(0, 0, WIDTH, HEIGHT), new Exposing.Rays(0, rays, rays, 1));
     }
 
     /// Processor seconds, as bash counts its children's.

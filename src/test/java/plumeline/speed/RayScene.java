@@ -25,8 +25,8 @@ import plumeline.scenery.Part;
 import plumeline.scenery.World;
 import plumeline.trace.Eye;
 
-/// The set by which the ray tracer is timed: four glossy cans of 13 segments and one in a tank of water, on a table
-/// that bends up into a wall, two panels and a tube.
+/// The set by which the ray tracer is timed: four glossy cans of 13 segments and one in water, on a table that bends up
+/// into a wall, two panels and a tube.
 final class RayScene {
     private static final Vec RIGHT = new Vec(1, 0, 0);
 
@@ -37,7 +37,28 @@ final class RayScene {
         return new Eye(Aim.toward(lens, new Vec(0.05, 0.1, 0.06)), 0.62, 0.62 * 9 / 16, 0, 1);
     }
 
-    static World world() {
+    /// With a tank of glass and water.
+    static World tank() {
+        Basin basin = new Basin(
+                new Bounds(new Vec(0.15, 0.05, 0), new Vec(0.4, 0.35, 0.25)),
+                new Bounds(new Vec(0.156, 0.056, 0.006), new Vec(0.394, 0.344, 0.25)),
+                0.24,
+                Medium.clear(1.52),
+                Medium.clear(1.333));
+        return new World(parts(), lights(), Optional.of(basin), List.of(), new Rgb(0, 0, 0));
+    }
+
+    /// With a block of water alone, through which light goes straight in both tracers.
+    static World block() {
+        List<Part> parts = parts();
+        parts.add(new Part(
+                "water",
+                new Form.Posed(new Body(new Solid.Box(0.25, 0.3, 0.24), new Pose(new Vec(0.275, 0.2, 0.001), 0, 0))),
+                new Coat.Clear(Medium.clear(1.333), Optional.empty())));
+        return new World(parts, lights(), Optional.empty(), List.of(), new Rgb(0, 0, 0));
+    }
+
+    private static List<Part> parts() {
         List<Part> parts = new ArrayList<>();
         parts.add(matte("table", new Form.Sheet(new Vec(0, 0.2, -2e-5), RIGHT, new Vec(0, 1, 0), 2, 1.4)));
         parts.add(
@@ -47,13 +68,7 @@ final class RayScene {
             parts.add(can("can" + i, new Vec(-0.2 + 0.09 * i, -0.12 + 0.05 * i, 0)));
         }
         parts.add(can("wet", new Vec(0.27, 0.2, 0.05)));
-        Basin basin = new Basin(
-                new Bounds(new Vec(0.15, 0.05, 0), new Vec(0.4, 0.35, 0.25)),
-                new Bounds(new Vec(0.156, 0.056, 0.006), new Vec(0.394, 0.344, 0.25)),
-                0.24,
-                Medium.clear(1.52),
-                Medium.clear(1.333));
-        return new World(parts, lights(), Optional.of(basin), List.of(), new Rgb(0, 0, 0));
+        return parts;
     }
 
     private static List<Light> lights() {
