@@ -86,7 +86,10 @@ public final class RayRatio {
 
     private static void draw(List<Look> looks, int rays) {
         Exposing.expose(
-                looks, new Plate(WIDTH, HEIGHT), new Exposing.Tile(0, 0, WIDTH, HEIGHT), new Exposing.Rays(0, rays, rays, 1));
+                looks,
+                new Plate(WIDTH, HEIGHT),
+                new Exposing.Tile(0, 0, WIDTH, HEIGHT),
+                new Exposing.Rays(0, rays, rays, 1));
     }
 
     /// Processor seconds, as bash counts its children's.
