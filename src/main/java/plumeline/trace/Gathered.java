@@ -118,6 +118,7 @@ final class Gathered {
                 comeFreely(i);
                 continue;
             }
+            noteFree(i);
             for (int k = 0; k < count; k++) {
                 if (falling.bending.isPresent() && isBent(falling.bending.get(), i, k)) {
                     continue;
@@ -173,6 +174,8 @@ final class Gathered {
         lamps.lux(light, rows, count);
         boolean isPicked = draw(light);
         if (isPicked) {
+            rows.keepMiddle(count);
+            rows.aimMiddle(count);
             lamps.move(light, rows, count);
         }
         rows.aim(count);
@@ -190,6 +193,19 @@ final class Gathered {
                 rows.all[k] = 0;
             }
         }
+    }
+
+    /// Notes from where the middle of a light is surely free: opaque parts are tried one by one elsewhere only.
+    private void noteFree(int light) {
+        if (lamps.isPlain(light) && keys[0] != Draws.MIDDLE && !scope.hasBasin) {
+            rows.swap();
+            ready.mayStop(scope, rows, count);
+            System.arraycopy(rows.near, 0, rows.free, 0, count);
+            rows.swap();
+        } else {
+            Arrays.fill(rows.free, 0, count, -1);
+        }
+        ready.mayStop(scope, rows, count);
     }
 
     private boolean staysInMiddle(int k) {
@@ -272,7 +288,7 @@ final class Gathered {
     private void come(int light, int k, double red, double green, double blue) {
         double all = rows.all[k];
         double over = Math.abs(rows.over[k]) > EVEN * all ? rows.over[k] : 0;
-        double free = over != 0 && falling.isFree(light, scope, rows, k) ? 1 : 0;
+        double free = over != 0 && (rows.free[k] > 0 || falling.isFree(light, scope, rows, k)) ? 1 : 0;
         double passes = passes(coats[k], rows.dx[k] * rows.nx[k] + rows.dy[k] * rows.ny[k] + rows.dz[k] * rows.nz[k]);
         rows.sumRed[k] += lamps.colour(light, 0) * (passes * (all * red + over * (red - free)));
         rows.sumGreen[k] += lamps.colour(light, 1) * (passes * (all * green + over * (green - free)));

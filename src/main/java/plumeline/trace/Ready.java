@@ -425,7 +425,7 @@ final class Ready {
         place(ox, oy, oz, dx, dy, dz, hit);
     }
 
-    /// Notes what may stand in ways to a light, and on which of them nothing opaque and nothing clear can lie.
+    /// Notes what may stand in ways to a light, and on which of them nothing clear can lie.
     ///
     /// @return whether anything may stand in any
     boolean mayMeet(Scope scope, Beam ways, Rows rows, int count, int light) {
@@ -443,18 +443,24 @@ final class Ready {
         if (scope.isEmpty() && !hasFog) {
             return false;
         }
-        crowd.mayStop(scope, rows, count);
         Arrays.fill(rows.cross, 0, count, hasFog ? -1 : 1);
         if (scope.hasBasin) {
             tub.orElseThrow().mayCross(rows, count);
         }
         for (int i = 0; i < scope.clearCount; i++) {
             shapes.mayMeetBall(scope.clear[i], rows, count, rows.cross);
+        }
+        return true;
+    }
+
+    /// Notes on which of many ways nothing opaque can lie, of what is in a scope.
+    void mayStop(Scope scope, Rows rows, int count) {
+        crowd.mayStop(scope, rows, count);
+        for (int i = 0; i < scope.clearCount; i++) {
             if (coats.isLabelled(scope.clear[i])) {
                 shapes.mayMeetBall(scope.clear[i], rows, count, rows.near);
             }
         }
-        return true;
     }
 
     /// What is on the inner side of a met clear surface: what its facing points out of.

@@ -45,6 +45,16 @@ final class Rows {
     double[] dz = new double[0];
     double[] far = new double[0];
 
+    /// Likewise to the middle of what is seen of the light, where another place is picked.
+    double[] middleX = new double[0];
+
+    double[] middleY = new double[0];
+    double[] middleZ = new double[0];
+    double[] middleFar = new double[0];
+
+    /// Over 0 where nothing opaque can lie on that.
+    double[] free = new double[0];
+
     /// How it leaves the place, its length in it.
     double[] here = new double[0];
 
@@ -101,6 +111,11 @@ final class Rows {
         dy = new double[room];
         dz = new double[room];
         far = new double[room];
+        middleX = new double[room];
+        middleY = new double[room];
+        middleZ = new double[room];
+        middleFar = new double[room];
+        free = new double[room];
         here = new double[room];
         near = new double[room];
         cross = new double[room];
@@ -136,6 +151,34 @@ final class Rows {
     void aim(int count) {
         aim(count, px, py, pz, dx, dy, dz, far);
         leave(count, nx, ny, nz, dx, dy, dz, here);
+    }
+
+    /// Notes the middles that are aimed at.
+    void keepMiddle(int count) {
+        System.arraycopy(dx, 0, middleX, 0, count);
+        System.arraycopy(dy, 0, middleY, 0, count);
+        System.arraycopy(dz, 0, middleZ, 0, count);
+    }
+
+    /// Makes ways of the noted middles.
+    void aimMiddle(int count) {
+        aim(count, px, py, pz, middleX, middleY, middleZ, middleFar);
+    }
+
+    /// Ways to middles and to picked places change places.
+    void swap() {
+        double[] x = dx;
+        double[] y = dy;
+        double[] z = dz;
+        double[] away = far;
+        dx = middleX;
+        dy = middleY;
+        dz = middleZ;
+        far = middleFar;
+        middleX = x;
+        middleY = y;
+        middleZ = z;
+        middleFar = away;
     }
 
     private static void aim(
