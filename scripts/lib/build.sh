@@ -14,7 +14,7 @@ sources_sum() (
   if ! command -v sha256sum > /dev/null; then summer=(shasum -a 256); fi
   LC_ALL=C
   export LC_ALL
-  find pom.xml src/main examples -type f -print0 | sort -z | xargs -0 "${summer[@]}" | "${summer[@]}"
+  find pom.xml src/main examples/*.yaml -type f -print0 | sort -z | xargs -0 "${summer[@]}" | "${summer[@]}"
 )
 
 # same_sources: whether the present build is of these very sources (a checkout or a copy may have changed dates alone).

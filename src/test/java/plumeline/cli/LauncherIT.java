@@ -87,6 +87,16 @@ final class LauncherIT {
         assertThat(run("--version").err()).isEmpty();
     }
 
+    /// Pictures are kept beside the plan: beside an example too.
+    @Test
+    @Order(3)
+    void picturesBesideAnExample_buildNothing() throws Exception {
+        Path kept = Files.createDirectories(tree.resolve("examples/fernhollow.pictures"))
+                .resolve("one.png");
+        Files.write(kept, new byte[] {1});
+        assertThat(run("--version").err()).isEmpty();
+    }
+
     @Test
     @Order(3)
     void wrongCommand_endsWithTwo() throws Exception {
